@@ -1,0 +1,1 @@
+"""followup: turns a workshop's inspections into the right text at the right time, and answers into booking requests."""

@@ -1,0 +1,1 @@
+"""What the program knows and decides: plain values in, plain values out, no clock, files, network or database."""

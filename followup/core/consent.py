@@ -1,0 +1,89 @@
+"""Consent of a number: an append-only ledger, and what it allows at an instant.
+
+Law and practice behind it: 47 CFR 64.1200(a)(10), (f)(9); a stop binds the number, all cars, persons and covers.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Literal
+
+from followup.core.text import COVERS, Cover
+
+HOW = ("signed_paper", "tablet", "web_form", "text_in", "spoken", "imported_unproven")
+Event = Literal["given", "narrowed", "taken_back", "given_again"]
+
+
+@dataclass(frozen=True)
+class ConsentEntry:
+    """One line of the ledger. `at` (aware UTC) is when it was kept, `given_on` the day on which it was given.
+
+    `covers` of a `given` are those agreed to; of a `narrowed` those that are taken away; a `taken_back` takes all.
+    """
+
+    number: str
+    event: Event
+    covers: tuple[str, ...]
+    at: datetime
+    given_on: date
+    how: str
+    words: str = ""
+    words_version: str = ""
+    language: str = "en"
+    is_own_and_adult: bool = False
+    because: str = ""
+
+
+def covers_of_grant(entry: ConsentEntry) -> frozenset[str]:
+    """The covers that one `given` really gives: spoken covers visits only, imported without proof nothing, and an
+    agreement to upkeep holds only for the person's own number as an adult."""
+    if entry.how == "imported_unproven":
+        return frozenset()
+    if entry.how == "spoken":
+        return frozenset(entry.covers) & {"visits"}
+    if not entry.is_own_and_adult:
+        return frozenset(entry.covers) & {"visits"}
+    return frozenset(entry.covers) & frozenset(COVERS)
+
+
+@dataclass(frozen=True)
+class ConsentStanding:
+    """What the ledger allows now. `is_stopped` binds everything; `decided_by` is the entry that decided."""
+
+    covers: frozenset[str]
+    is_stopped: bool
+    decided_by: ConsentEntry | None
+
+    def allows(self, cover: Cover | None) -> bool:
+        """True where a text of that cover may leave; None (answers) needs only that no stop stands."""
+        return not self.is_stopped and (cover is None or cover in self.covers)
+
+
+def standing(ledger: Iterable[ConsentEntry]) -> ConsentStanding:
+    """Play the ledger of one number, oldest first (by `at`), and return what stands.
+
+    A stop wins until `given_again` (START gives back the covers that stood at the stop) or a `given` kept after it
+    whose `given_on` is not before the day of the stop: importing an old line again revives nothing.
+    """
+    covers: frozenset[str] = frozenset()
+    before_stop: frozenset[str] = frozenset()
+    stopped_by: ConsentEntry | None = None
+    decided_by: ConsentEntry | None = None
+    for entry in sorted(ledger, key=lambda one: one.at):
+        if entry.event == "given":
+            if stopped_by and entry.given_on < stopped_by.given_on:
+                continue
+            granted = covers_of_grant(entry)
+            covers = granted if stopped_by else covers | granted
+            stopped_by = None
+        elif entry.event == "narrowed":
+            covers -= frozenset(entry.covers)
+        elif entry.event == "taken_back":
+            before_stop = before_stop if stopped_by else covers
+            covers, stopped_by = frozenset(), entry
+        elif stopped_by:  # given_again
+            covers, stopped_by = before_stop, None
+        decided_by = entry
+    return ConsentStanding(covers, stopped_by is not None, decided_by)
