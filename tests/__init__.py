@@ -1,0 +1,1 @@
+"""Tests of followup: one folder for each room of the program."""

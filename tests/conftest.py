@@ -1,0 +1,50 @@
+"""What all tests share: an empty database of each kind.
+
+`database_url` runs a test once on a SQLite file and once on PostgreSQL; `sqlite_url` and `postgresql_url` name one
+kind; `memory_url` is the quickest and lives within one connection.
+"""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+from tests.databases import NoPostgreSQL, PostgreSQL, start_postgresql
+
+
+@pytest.fixture(scope="session")
+def postgresql() -> Iterator[PostgreSQL]:
+    """A server for this process of tests; started when a test first asks for it."""
+    try:
+        server = start_postgresql()
+    except NoPostgreSQL as reason:
+        # Not every machine has PostgreSQL; the program's first database is SQLite and is always tested.
+        pytest.skip(f"no PostgreSQL here: {reason}")
+    yield server
+    server.stop()
+
+
+@pytest.fixture
+def memory_url() -> str:
+    """An empty SQLite database in memory."""
+    return "sqlite+pysqlite:///:memory:"
+
+
+@pytest.fixture
+def sqlite_url(tmp_path: Path) -> str:
+    """An empty SQLite database in a file."""
+    return f"sqlite+pysqlite:///{tmp_path / 'followup.db'}"
+
+
+@pytest.fixture
+def postgresql_url(postgresql: PostgreSQL) -> str:
+    """An empty PostgreSQL database."""
+    return postgresql.new_database()
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+def database_url(request: pytest.FixtureRequest) -> str:
+    """An empty database of each kind, one after the other."""
+    url = request.getfixturevalue(f"{request.param}_url")
+    assert isinstance(url, str)
+    return url

@@ -1,0 +1,1 @@
+"""Tests of the ground: layout, import contracts, databases, the two commands."""
