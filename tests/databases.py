@@ -111,9 +111,11 @@ def _within_reach(binaries: Path, folder: Path, identity: dict[str, int]) -> Pat
         _run([str(binaries / "initdb"), "--version"], identity)
         return binaries
     except (OSError, subprocess.SubprocessError):
-        copy = folder / "program"
+        # The wheel's programs look for their libraries in a folder beside the package, so the layout is kept.
+        package = binaries.parents[1]
+        copy = folder / package.name / binaries.parent.name
         shutil.copytree(binaries.parent, copy, symlinks=True)
-        libraries = binaries.parents[2] / f"{binaries.parents[1].name}.libs"
+        libraries = package.with_name(f"{package.name}.libs")
         if libraries.is_dir():
             shutil.copytree(libraries, folder / libraries.name)
         return copy / "bin"
