@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+ROLES_OF_TIES = ("owner", "driver", "payer")
+
 
 @dataclass(frozen=True)
 class Phone:

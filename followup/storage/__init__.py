@@ -1,0 +1,1 @@
+"""The only SQL: tables, migrations, transactions, and one file an aggregate."""

@@ -1,0 +1,1 @@
+"""Alembic migrations: what turns an older database into the present one."""

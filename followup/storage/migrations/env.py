@@ -1,0 +1,26 @@
+"""Alembic's entry point: runs the migrations on the connection that `schema.py` hands in."""
+
+from __future__ import annotations
+
+from alembic import context
+
+from followup.storage.columns import UtcDateTime
+from followup.storage.tables import metadata
+
+
+def plain_instant(kind: str, column_type: object, _context: object) -> str | bool:
+    """Migrations name the database's own type, so that they stay true when the program's class changes."""
+    return "sa.DateTime(timezone=True)" if kind == "type" and isinstance(column_type, UtcDateTime) else False
+
+
+connection = context.config.attributes["connection"]
+context.configure(
+    connection=connection,
+    target_metadata=metadata,
+    render_as_batch=True,
+    compare_type=True,
+    render_item=plain_instant,
+    transaction_per_migration=False,
+)
+with context.begin_transaction():
+    context.run_migrations()

@@ -1,0 +1,215 @@
+"""Every table. Migrations must produce the same database (a test compares them)."""
+
+from __future__ import annotations
+
+from sqlalchemy import Boolean, Column, Date, Float, Index, Integer, String, Table, UniqueConstraint
+
+from followup.core import booking, text
+from followup.core.customer import ROLES_OF_TIES
+from followup.storage.columns import at, data, key, metadata, one_of, ref, shop, word, words
+
+STAFF_ROLES = ("technician", "advisor", "manager", "owner")
+TEXT_KINDS = ("invite", "visit", "answer", "alert")
+
+
+def _on(name: str, *, needed: bool = True) -> Column[object]:
+    return Column(name, Date, nullable=not needed)
+
+
+def _flag(name: str, *, default: bool = False) -> Column[bool]:
+    return Column(name, Boolean, nullable=False, default=default)
+
+
+# The shop, its staff and its rules ------------------------------------------------------------------------------
+shops = Table(
+    "shops", metadata, key(), word("code"), word("name"), word("zone"), word("phone"), word("texts_from"),
+    word("address", default=""), word("country", default="US"), word("state", needed=False),
+    word("roadside_phone", needed=False), word("order", default="month-first"), word("registration", needed=False),
+    at("created_at"), UniqueConstraint("code"), UniqueConstraint("texts_from"),
+)  # fmt: skip
+# Rules and the duty roster are kept as versions, newest counts; a way back is a new version with old content.
+shop_versions = Table(
+    "shop_versions", metadata, key(), shop(), word("kind"), Column("version", Integer, nullable=False),
+    word("author"), at("at"), data("body"), words("because", needed=False),
+    UniqueConstraint("shop_id", "kind", "version"), one_of("kind", ("rules", "duty")),
+)  # fmt: skip
+staff = Table(
+    "staff", metadata, key(), shop(), word("login"), word("name"), word("role"), word("password_hash", needed=False),
+    word("phone", needed=False), _flag("takes_alert_texts"), _flag("is_active", default=True), at("created_at"),
+    UniqueConstraint("shop_id", "login"), one_of("role", STAFF_ROLES),
+)  # fmt: skip
+staff_sessions = Table(
+    "staff_sessions", metadata, key(), shop(), ref("staff_id", "staff"), word("token_hash", indexed=True),
+    at("created_at"), at("seen_at"), at("ended_at", needed=False),
+)  # fmt: skip
+sign_in_failures = Table(
+    "sign_in_failures", metadata, key(), shop(), word("login", indexed=True), word("address", indexed=True), at("at"),
+)  # fmt: skip
+api_tokens = Table(
+    "api_tokens", metadata, key(), shop(), word("name"), word("token_hash", indexed=True), at("created_at"),
+    at("revoked_at", needed=False), UniqueConstraint("shop_id", "name"),
+)  # fmt: skip
+audit = Table(
+    "audit", metadata, key(), shop(), at("at"), word("who"), word("did"), word("subject"), data("before", needed=False),
+    data("after", needed=False),
+)  # fmt: skip
+
+# People, phones, cars -------------------------------------------------------------------------------------------
+phones = Table(
+    "phones", metadata, key(), shop(), word("number"), data("zones"), word("line", default="unknown"),
+    word("language", needed=False), word("bad_because", needed=False), at("created_at"),
+    UniqueConstraint("shop_id", "number"),
+)  # fmt: skip
+persons = Table(
+    "persons", metadata, key(), shop(), word("code"), word("name", needed=False), word("language", needed=False),
+    _on("paused_until", needed=False), _flag("is_deceased"), _flag("is_fleet"),
+    ref("advisor_id", "staff", needed=False), _on("told_on", needed=False), at("created_at"),
+    UniqueConstraint("shop_id", "code"),
+)  # fmt: skip
+person_phones = Table(
+    "person_phones", metadata, key(), shop(), ref("person_id", "persons"), ref("phone_id", "phones"),
+    _on("from_on", needed=False), _on("to_on", needed=False), word("ended_because", needed=False),
+    UniqueConstraint("person_id", "phone_id"),
+)  # fmt: skip
+vehicles = Table(
+    "vehicles", metadata, key(), shop(), word("code"), data("facts"), at("created_at"),
+    UniqueConstraint("shop_id", "code"),
+)  # fmt: skip
+ties = Table(
+    "ties", metadata, key(), shop(), ref("person_id", "persons"), ref("vehicle_id", "vehicles"), word("role"),
+    _on("from_on", needed=False), _on("to_on", needed=False), word("ended_because", needed=False),
+    UniqueConstraint("person_id", "vehicle_id", "role"), one_of("role", ROLES_OF_TIES),
+)  # fmt: skip
+# Append-only: what stands is played from it (core/consent.py). The number stays here when the person is deleted
+# only as its keyed hash.
+consents = Table(
+    "consents", metadata, key(), shop(), word("number", needed=False), word("number_hash", indexed=True),
+    word("event"), data("covers"), at("at"), _on("given_on"), word("how"), words("words"), word("words_version"),
+    word("language"), _flag("is_own_and_adult"), word("because"), word("kept_by"),
+    one_of("event", ("given", "narrowed", "taken_back", "given_again")),
+)  # fmt: skip
+
+# What was measured ----------------------------------------------------------------------------------------------
+visits = Table(
+    "visits", metadata, key(), shop(), word("code"), ref("vehicle_id", "vehicles"), at("opened_at"),
+    at("closed_at", needed=False), Column("odometer_miles", Float), UniqueConstraint("shop_id", "code"),
+)  # fmt: skip
+inspections = Table(
+    "inspections", metadata, key(), shop(), word("code"), word("part"), Column("version", Integer, nullable=False),
+    _flag("is_current", default=True), ref("vehicle_id", "vehicles"), ref("person_id", "persons"),
+    ref("visit_id", "visits", needed=False), at("inspected_at"), _on("inspected_on"),
+    Column("odometer_miles", Float), word("technician", needed=False), data("body"), word("content_hash"),
+    at("received_at"), word("received_by"), UniqueConstraint("shop_id", "code", "part", "version"),
+)  # fmt: skip
+work_done = Table(
+    "work_done", metadata, key(), shop(), ref("vehicle_id", "vehicles"),
+    ref("inspection_id", "inspections", needed=False), ref("visit_id", "visits", needed=False), word("item"),
+    word("position", default=""), word("did"), _on("on"),
+    Column("odometer_miles", Float), data("moved", needed=False),
+)  # fmt: skip
+recommendations = Table(
+    "recommendations", metadata, key(), shop(), ref("vehicle_id", "vehicles"),
+    ref("inspection_id", "inspections", needed=False), ref("visit_id", "visits", needed=False), word("item"),
+    word("position", default=""), word("decision"), word("because", needed=False), _on("until", needed=False),
+    word("told_by", needed=False), _on("on"),
+)  # fmt: skip
+due_windows = Table(
+    "due_windows", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("item"), word("position", default=""),
+    _on("as_of"), data("body"), _flag("is_current", default=True), at("made_at"),
+    Index("ix_due_windows_current", "vehicle_id", "is_current"),
+)  # fmt: skip
+odometer_tellings = Table(
+    "odometer_tellings", metadata, key(), shop(), ref("vehicle_id", "vehicles"), _on("on"),
+    Column("miles", Float, nullable=False), word("told_by"),
+)  # fmt: skip
+
+# Texts out and in -----------------------------------------------------------------------------------------------
+reasons = Table(
+    "reasons", metadata, key(), shop(), word("kind"), ref("phone_id", "phones", needed=False),
+    ref("person_id", "persons", needed=False), ref("vehicle_id", "vehicles", needed=False), word("raised_by"),
+    at("raised_at"), data("items"), at("ended_at", needed=False), word("ended_because", needed=False),
+    UniqueConstraint("shop_id", "kind", "phone_id", "raised_by"),
+)  # fmt: skip
+texts = Table(
+    "texts", metadata, key(), shop(), word("public_id"), ref("phone_id", "phones", needed=False), word("number"),
+    word("kind"), ref("reason_id", "reasons"), word("reason"), Column("try_no", Integer, nullable=False),
+    ref("vehicle_id", "vehicles", needed=False), ref("request_id", "booking_requests", needed=False),
+    ref("alert_id", "alerts", needed=False), word("language"), data("facts"), words("body", needed=False),
+    Column("wording_version", Integer), Column("segments", Integer), word("state", default="planned"),
+    word("state_because", needed=False), at("planned_at"), at("due_at"), at("valid_until"),
+    Column("attempt", Integer, nullable=False, default=0), word("claimed_by", needed=False),
+    at("claimed_until", needed=False), at("in_flight_at", needed=False), at("sent_at", needed=False),
+    word("provider_id", needed=False), word("delivery", needed=False), word("error_code", needed=False),
+    Column("looks", Integer, nullable=False, default=0), at("look_at", needed=False), word("asks", needed=False),
+    data("offered", needed=False), ref("author_id", "staff", needed=False),
+    UniqueConstraint("shop_id", "number", "reason_id", "try_no"), UniqueConstraint("public_id"),
+    UniqueConstraint("provider_id"), one_of("state", text.TEXT_STATES), one_of("kind", TEXT_KINDS),
+    Index("ix_texts_queue", "shop_id", "state", "due_at"),
+)  # fmt: skip
+status_reports = Table(
+    "status_reports", metadata, key(), shop(), word("public_id", indexed=True), word("provider_id"), word("status"),
+    word("error_code", needed=False), at("at"), UniqueConstraint("provider_id", "status"),
+)  # fmt: skip
+inbound = Table(
+    "inbound", metadata, key(), shop(), word("provider_id"), word("number"), ref("phone_id", "phones", needed=False),
+    words("body"), data("raw"), at("received_at"), at("handled_at", needed=False), data("context", needed=False),
+    data("meaning", needed=False), word("outcome", needed=False),
+    Column("pictures", Integer, nullable=False, default=0), UniqueConstraint("provider_id"),
+    Index("ix_inbound_unhandled", "shop_id", "handled_at"),
+)  # fmt: skip
+dead_letters = Table(
+    "dead_letters", metadata, key(), shop(), at("at"), word("because"), data("body"), at("settled_at", needed=False),
+)  # fmt: skip
+conversations = Table(
+    "conversations", metadata, key(), shop(), ref("phone_id", "phones"), word("asked", needed=False),
+    data("context"), Column("questions_back", Integer, nullable=False, default=0),
+    at("with_person_since", needed=False), word("with_person_because", needed=False), at("changed_at"),
+    UniqueConstraint("phone_id"),
+)  # fmt: skip
+test_phone_texts = Table(
+    "test_phone_texts", metadata, key(), shop(), word("number", indexed=True), word("direction"), words("body"),
+    at("at"), word("provider_id"), word("status_url", needed=False),
+)  # fmt: skip
+
+# Bookings and people who must be told -----------------------------------------------------------------------------
+booking_requests = Table(
+    "booking_requests", metadata, key(), shop(), ref("phone_id", "phones", needed=False), ref("person_id", "persons"),
+    ref("vehicle_id", "vehicles"), word("state"), word("came_from"), ref("inbound_id", "inbound", needed=False),
+    ref("reason_id", "reasons", needed=False), words("verbatim"), data("understood", needed=False), data("wanted"),
+    data("avoid"), data("needs"), data("items"), data("hours"), word("parts", default="unknown"),
+    _on("parts_on", needed=False), word("payer", default="customer"), at("slot_at", needed=False), data("offered"),
+    at("offered_until", needed=False), ref("replaces_id", "booking_requests", needed=False),
+    words("note", needed=False), at("asked_at"), at("changed_at"), word("closed_because", needed=False),
+    Column("version", Integer, nullable=False, default=1), one_of("state", booking.STATES),
+    one_of("parts", booking.PARTS), one_of("payer", booking.PAYERS),
+)  # fmt: skip
+booking_moves = Table(
+    "booking_moves", metadata, key(), shop(), ref("request_id", "booking_requests"), at("at"), word("who"),
+    word("from_state"), word("to_state"), words("says", needed=False),
+)  # fmt: skip
+alerts = Table(
+    "alerts", metadata, key(), shop(), word("kind"), ref("phone_id", "phones", needed=False),
+    ref("person_id", "persons", needed=False), ref("vehicle_id", "vehicles", needed=False),
+    ref("inbound_id", "inbound", needed=False), ref("request_id", "booking_requests", needed=False), words("says"),
+    word("raised_by"), at("raised_at"), at("next_at", needed=False), Column("step", Integer, nullable=False, default=0),
+    at("acknowledged_at", needed=False), ref("acknowledged_by", "staff", needed=False), at("closed_at", needed=False),
+    words("outcome", needed=False), UniqueConstraint("shop_id", "kind", "raised_by"),
+)  # fmt: skip
+alert_tellings = Table(
+    "alert_tellings", metadata, key(), shop(), ref("alert_id", "alerts"), ref("staff_id", "staff"), at("at"),
+    word("how"),
+    UniqueConstraint("alert_id", "staff_id", "how"),
+)  # fmt: skip
+wordings = Table(
+    "wordings", metadata, key(), shop(), word("reason"), word("language"), Column("version", Integer, nullable=False),
+    words("source"), ref("author_id", "staff"), at("written_at"), ref("looked_at_by", "staff", needed=False),
+    at("looked_at", needed=False), at("ended_at", needed=False),
+    UniqueConstraint("shop_id", "reason", "language", "version"),
+)  # fmt: skip
+
+# The machine ----------------------------------------------------------------------------------------------------
+leases = Table(
+    "leases", metadata, Column("name", String(100), primary_key=True), word("holder"),
+    Column("term", Integer, nullable=False), at("until"),
+)  # fmt: skip
+heartbeats = Table("heartbeats", metadata, Column("name", String(100), primary_key=True), at("at"))
