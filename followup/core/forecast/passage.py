@@ -1,0 +1,140 @@
+"""When a worn value reaches its limit: the distribution of the first passage, in effective days from the end.
+
+Far from the limit it is one log-normal; near it (less than four standard deviations, about one item in five) it is
+integrated over the rate, so that "may be due already" comes out right. Section 1.7 of the design.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from scipy.special import ndtr, ndtri
+
+from followup.core.forecast.season import Array
+from followup.core.forecast.usage import UsageAhead
+from followup.core.forecast.wear import WearBelief
+
+_FAR = 4.0
+_NODES, _raw_weights = np.polynomial.hermite_e.hermegauss(9)
+_WEIGHTS = _raw_weights / _raw_weights.sum()
+# No date beyond this many days: a parked car gets "no date", not the year 2400.
+LONGEST_DAYS = 20_000.0
+
+
+@dataclass(frozen=True)
+class Passage:
+    """First-passage times of rows of items: what is needed to read chances and quantiles off them.
+
+    `log_days`, `log_spread` describe the far rows; `speed`, `left`, `left_spread` (rows, nodes) the near ones, in units
+    a day and units.
+    """
+
+    is_near: np.ndarray
+    log_days: Array
+    log_spread: Array
+    speed: Array
+    left: Array
+    left_spread: Array
+
+    def chance_by(self, days: Array) -> Array:
+        """P(due by `days`), rows; `days` (rows,), 0 or more."""
+        far = ndtr((np.log(np.maximum(days, 1e-9)) - self.log_days) / self.log_spread)
+        return np.where(self.is_near, self._chance_near(days), np.where(days > 0, far, 0.0))
+
+    def quantile(self, chance: float) -> Array:
+        """Days by which an item is due with that chance; 0 where it is due already, infinite beyond 20,000 days."""
+        far = np.exp(np.minimum(self.log_days + self.log_spread * ndtri(chance), 30.0))
+        days = far.copy()
+        near = np.nonzero(self.is_near)[0]
+        if len(near):
+            days[near] = self.only(near)._quantile_near(chance)
+        return np.where(days > LONGEST_DAYS, np.inf, days)
+
+    def only(self, rows: np.ndarray) -> Passage:
+        """These rows alone."""
+        return Passage(
+            self.is_near[rows],
+            self.log_days[rows],
+            self.log_spread[rows],
+            self.speed[rows],
+            self.left[rows],
+            self.left_spread[rows],
+        )
+
+    def _chance_near(self, days: Array) -> Array:
+        score = (self.speed * np.asarray(days)[:, None] - self.left) / self.left_spread
+        return np.asarray((ndtr(score) * _WEIGHTS).sum(axis=1))
+
+    def _quantile_near(self, chance: float) -> Array:
+        """Safeguarded Newton steps on the probit scale, where the chance is nearly a straight line in log days."""
+        target = float(ndtri(chance))
+        low, high = self.log_days - 6 * self.log_spread - 4, self.log_days + 6 * self.log_spread + 3
+        at = np.clip(self.log_days + self.log_spread * target, low, high)
+        for _ in range(6):
+            days = np.exp(at)[:, None]
+            score = (self.speed * days - self.left) / self.left_spread
+            reached = ndtri(np.clip((ndtr(score) * _WEIGHTS).sum(axis=1), 1e-9, 1 - 1e-9))
+            density = (np.exp(-(score**2) / 2) * self.speed * days / self.left_spread * _WEIGHTS).sum(axis=1)
+            slope = np.maximum(density / np.exp(-(reached**2) / 2), 1e-9)
+            low, high = np.where(reached < target, at, low), np.where(reached < target, high, at)
+            step = at - np.clip((reached - target) / slope, -1.2, 1.2)
+            # The converged point may lie on the bound itself: a strict test would throw it away.
+            at = np.where((step >= low - 1e-9) & (step <= high + 1e-9), step, (low + high) / 2)
+        return np.where(self._chance_near(np.zeros(len(at))) >= chance, 0.0, np.exp(at))
+
+
+def first_passage(
+    belief: WearBelief,
+    limit: Array,
+    replaced_at: Array,
+    replaced_spread: Array,
+    usage: UsageAhead,
+    car: np.ndarray,
+) -> Passage:
+    """Passage of each row through `limit`; `car` is its row in `usage` (log miles per effective day)."""
+    belief = still_in_use(belief, replaced_at, replaced_spread)
+    left = belief.value - limit
+    guess_days = np.maximum(left, 0.3) * 1000 / np.exp(belief.log_rate + usage.at_reference(car))
+    log_miles, miles_variance = usage.at(car, guess_days)
+    log_thousands = log_miles - np.log(1000)
+    spread = np.sqrt(belief.value_variance)
+    is_near = left < _FAR * spread
+    far_left = np.where(is_near, 1.0, left)
+    ratio = np.where(is_near, 0.0, belief.value_variance / far_left**2)
+    far_log = np.log(far_left) - ratio / 2 - 3 * ratio**2 / 8 - belief.log_rate - log_thousands
+    far_variance = (
+        ratio + 1.25 * ratio**2 + belief.log_rate_variance - 2 * belief.covariance / far_left + miles_variance
+    )
+    both = belief.log_rate_variance + miles_variance
+    near_log = np.log(np.maximum(left, 0.15)) - belief.log_rate - log_thousands
+    near_spread = np.sqrt(np.minimum(belief.value_variance / np.maximum(left, 0.3) ** 2, 1.0) + both)
+    step = np.sqrt(both)
+    return Passage(
+        is_near,
+        np.where(is_near, near_log, far_log),
+        np.where(is_near, near_spread, np.sqrt(np.maximum(far_variance, 1e-6))),
+        np.exp((belief.log_rate + log_thousands)[:, None] + step[:, None] * _NODES),
+        left[:, None] + (belief.covariance / step)[:, None] * _NODES,
+        np.sqrt(np.maximum(belief.value_variance - belief.covariance**2 / both, 1e-4))[:, None],
+    )
+
+
+def still_in_use(belief: WearBelief, replaced_at: Array, replaced_spread: Array) -> WearBelief:
+    """The belief, given that the part is still on the car: what is worn far down is usually replaced."""
+    scale = np.sqrt(belief.value_variance + replaced_spread**2)
+    score = (belief.value - replaced_at) / scale
+    inverse_mills = np.exp(-(score**2) / 2) / np.sqrt(2 * np.pi) / np.maximum(ndtr(score), 1e-9)
+    shift = belief.value_variance / scale * inverse_mills
+    cut = belief.value_variance**2 / scale**2 * inverse_mills * (score + inverse_mills)
+    variance = np.maximum(belief.value_variance - cut, 0.02 * belief.value_variance)
+    pull = belief.covariance / belief.value_variance
+    kept = variance / belief.value_variance
+    return WearBelief(
+        belief.log_rate + pull * shift,
+        np.maximum(belief.log_rate_variance - belief.covariance * pull * (1 - kept), 1e-5),
+        belief.value + shift,
+        variance,
+        belief.covariance * kept,
+        belief.chances,
+    )
