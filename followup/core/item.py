@@ -6,14 +6,16 @@ arithmetic that turns it into a due window lives in `core/forecast`.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from typing import Literal
+from typing import Any, Literal
 
-from followup.core.vehicle import POWERTRAINS, Vehicle
+from followup.core.vehicle import AXLES, POWERTRAINS, Vehicle
 
 MILES_PER_KM = 1 / 1.609344
 MM_PER_32ND = 25.4 / 32
+MM_PER_UNIT = {"mm": 1.0, "32nds": MM_PER_32ND, "in": 25.4}
+PSI_PER_UNIT = {"psi": 1.0, "kPa": 1 / 6.894757293168, "bar": 100 / 6.894757293168}
 
 NOT_CHECKED = ("drum", "wheel_cover", "locked_lug", "no_lift", "customer_refused", "no_time", "too_hot")
 LEVELS = ("full", "ok", "low", "empty", "not_readable")
@@ -27,6 +29,23 @@ DID = ("replaced", "repaired", "topped_off", "rotated", "adjusted", "serviced")
 Condition = Literal["fine", "keep an eye on it", "due soon", "due now", "not checked"]
 
 
+class UnlikeUnits(Exception):
+    """These two units do not measure the same thing."""
+
+
+def converted(value: float, unit: str, to: str) -> float:
+    """`value` in another unit of the same kind (thickness: mm, 32nds, in; pressure: psi, kPa, bar).
+
+    Raises `UnlikeUnits` where the two do not measure the same thing.
+    """
+    if unit == to:
+        return value
+    for table in (MM_PER_UNIT, PSI_PER_UNIT):
+        if unit in table and to in table:
+            return value * table[unit] / table[to]
+    raise UnlikeUnits(f"{unit} cannot be turned into {to}")
+
+
 @dataclass(frozen=True)
 class Limit:
     """A value at which an item is due; `kind` is "action" (the shop recommends) or "legal" (the state's law)."""
@@ -34,6 +53,17 @@ class Limit:
     value: float
     unit: str
     kind: Literal["action", "legal"] = "action"
+
+    def is_reached_by(self, value: float, unit: str, falls: bool = True) -> bool:
+        """True where `value`, in the unit it was entered in, is due by this limit.
+
+        The limit is turned into the entered unit, never the other way round, so that a change of unit flips no
+        verdict (2/32 in is 1.5875 mm). The shop recommends *at* its limit; the law asks for *at least* its limit, so
+        a value that equals a legal limit has not reached it. Millionths are rounding, not wear.
+        """
+        beyond = round(value - converted(self.value, self.unit, unit), 6)
+        beyond = -beyond if falls else beyond
+        return beyond >= 0 if self.kind == "action" else beyond > 0
 
 
 @dataclass(frozen=True)
@@ -149,16 +179,25 @@ class AsFound:
     due_now: tuple[str, ...]
 
 
-WearModel = DistanceWear | Life | Interval | Level | Rise | Looks | AsFound
+@dataclass(frozen=True)
+class Dated:
+    """Due at the date written on it (a sticker's month, a sealant kit's date), told in the reading's `field`."""
+
+    field: str
+    notice_days: float = 0.0
+
+
+WearModel = DistanceWear | Life | Interval | Level | Rise | Looks | AsFound | Dated
 
 
 @dataclass(frozen=True)
 class Item:
     """One kind of thing that is inspected.
 
-    `reading_value` turns an entered reading into the number that wear is computed with (in `unit`, the lowest of
-    several), or None where the reading holds only words; see `core/items`.
     `models` are tried in order: the first that has what it needs answers.
+    `measured_by` names the fields that hold the number that wear is computed with, in `unit`; the lowest of several
+    counts (the highest where it does not fall). Where the number is worked out (thickness over the stamped minimum),
+    `measure` does it from what was entered; it returns None where something is missing. See `items.reading_value`.
     `words` is for staff pages; what customers read is the phrase file `message_templates/<language>/items/<code>.toml`.
     """
 
@@ -176,6 +215,9 @@ class Item:
     powertrains: tuple[str, ...] = POWERTRAINS
     is_top_off_free: bool = False
     is_brakes_or_tires: bool = False
+    measured_by: tuple[str, ...] = ("value", "across", "inner", "outer")
+    measure: Callable[[Mapping[str, Any]], float | None] | None = None
+    winter_action_limit: Limit | None = None
 
     @property
     def is_forecast(self) -> bool:
@@ -185,3 +227,32 @@ class Item:
     def exists_on(self, vehicle: Vehicle) -> bool:
         """False where the car is known not to have it (an electric car has no engine oil)."""
         return vehicle.powertrain is None or vehicle.powertrain in self.powertrains
+
+    def field(self, name: str) -> Field | None:
+        """The field of that name, or None where the item has none."""
+        return next((one for one in self.fields if one.name == name), None)
+
+    def limit(
+        self, kind: str = "action", changed: Mapping[str, float] | None = None, tire_set: str | None = None
+    ) -> Limit | None:
+        """The limit of that kind; `changed` are the shop's own values by item code, in the unit of the limit.
+
+        Winter tires have their own action limit; a shop's own value for the item wins over both.
+        """
+        usual = self.legal_limit if kind == "legal" else self.action_limit
+        if usual is not None and changed and self.code in changed:
+            return Limit(changed[self.code], usual.unit, usual.kind)
+        if kind == "action" and tire_set == "winter" and self.winter_action_limit:
+            return self.winter_action_limit
+        return usual
+
+    def places(self, position: str) -> tuple[str, ...]:
+        """The item's own positions that `position` means: itself, both sides of an axle, or all where none is told.
+
+        () where the item has no such position.
+        """
+        if position in self.positions:
+            return (position,)
+        if not position:
+            return self.positions
+        return tuple(side for side in AXLES.get(position, ()) if side in self.positions)
