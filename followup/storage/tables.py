@@ -6,7 +6,8 @@ from sqlalchemy import Boolean, Column, Date, Float, Index, Integer, String, Tab
 
 from followup.core import booking, text
 from followup.core.customer import ROLES_OF_TIES
-from followup.storage.columns import at, data, key, metadata, one_of, ref, shop, word, words
+from followup.storage.columns import at, data, key, one_of, ref, shop, word, words
+from followup.storage.columns import metadata as metadata
 
 STAFF_ROLES = ("technician", "advisor", "manager", "owner")
 TEXT_KINDS = ("invite", "visit", "answer", "alert")
@@ -118,6 +119,12 @@ due_windows = Table(
     _on("as_of"), data("body"), _flag("is_current", default=True), at("made_at"),
     Index("ix_due_windows_current", "vehicle_id", "is_current"),
 )  # fmt: skip
+# What a customer said about work: no for now, ask later, done elsewhere. `until` None: until it is measured again.
+rests = Table(
+    "rests", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("item"), word("position", default=""),
+    word("because"), _on("from_on"), _on("until", needed=False), ref("inbound_id", "inbound", needed=False),
+    one_of("because", ("no", "later", "done")),
+)  # fmt: skip
 odometer_tellings = Table(
     "odometer_tellings", metadata, key(), shop(), ref("vehicle_id", "vehicles"), _on("on"),
     Column("miles", Float, nullable=False), word("told_by"),
@@ -136,7 +143,7 @@ texts = Table(
     ref("vehicle_id", "vehicles", needed=False), ref("request_id", "booking_requests", needed=False),
     ref("alert_id", "alerts", needed=False), word("language"), data("facts"), words("body", needed=False),
     Column("wording_version", Integer), Column("segments", Integer), word("state", default="planned"),
-    word("state_because", needed=False), at("planned_at"), at("due_at"), at("valid_until"),
+    word("state_because", needed=False), at("planned_at"), at("due_at"), at("valid_until", needed=False),
     Column("attempt", Integer, nullable=False, default=0), word("claimed_by", needed=False),
     at("claimed_until", needed=False), at("in_flight_at", needed=False), at("sent_at", needed=False),
     word("provider_id", needed=False), word("delivery", needed=False), word("error_code", needed=False),

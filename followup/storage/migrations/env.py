@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from typing import Any, Literal
+
 from alembic import context
 
 from followup.storage.columns import UtcDateTime
 from followup.storage.tables import metadata
 
 
-def plain_instant(kind: str, column_type: object, _context: object) -> str | bool:
+def plain_instant(kind: str, column_type: Any, _context: Any) -> str | Literal[False]:
     """Migrations name the database's own type, so that they stay true when the program's class changes."""
     return "sa.DateTime(timezone=True)" if kind == "type" and isinstance(column_type, UtcDateTime) else False
 

@@ -486,6 +486,28 @@ def upgrade() -> None:
         batch_op.create_index(batch_op.f("ix_reasons_vehicle_id"), ["vehicle_id"], unique=False)
 
     op.create_table(
+        "rests",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("shop_id", sa.Integer(), nullable=False),
+        sa.Column("vehicle_id", sa.Integer(), nullable=False),
+        sa.Column("item", sa.String(length=200), nullable=False),
+        sa.Column("position", sa.String(length=200), nullable=False),
+        sa.Column("because", sa.String(length=200), nullable=False),
+        sa.Column("from_on", sa.Date(), nullable=False),
+        sa.Column("until", sa.Date(), nullable=True),
+        sa.Column("inbound_id", sa.Integer(), nullable=True),
+        sa.CheckConstraint("because IN ('no', 'later', 'done')", name=op.f("ck_rests_because_known")),
+        sa.ForeignKeyConstraint(["inbound_id"], ["inbound.id"], name=op.f("fk_rests_inbound_id")),
+        sa.ForeignKeyConstraint(["shop_id"], ["shops.id"], name=op.f("fk_rests_shop_id")),
+        sa.ForeignKeyConstraint(["vehicle_id"], ["vehicles.id"], name=op.f("fk_rests_vehicle_id")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_rests")),
+    )
+    with op.batch_alter_table("rests", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_rests_inbound_id"), ["inbound_id"], unique=False)
+        batch_op.create_index(batch_op.f("ix_rests_shop_id"), ["shop_id"], unique=False)
+        batch_op.create_index(batch_op.f("ix_rests_vehicle_id"), ["vehicle_id"], unique=False)
+
+    op.create_table(
         "ties",
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("shop_id", sa.Integer(), nullable=False),
@@ -716,7 +738,7 @@ def upgrade() -> None:
         sa.Column("state_because", sa.String(length=200), nullable=True),
         sa.Column("planned_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("due_at", sa.DateTime(timezone=True), nullable=False),
-        sa.Column("valid_until", sa.DateTime(timezone=True), nullable=False),
+        sa.Column("valid_until", sa.DateTime(timezone=True), nullable=True),
         sa.Column("attempt", sa.Integer(), nullable=False),
         sa.Column("claimed_by", sa.String(length=200), nullable=True),
         sa.Column("claimed_until", sa.DateTime(timezone=True), nullable=True),
@@ -827,6 +849,12 @@ def downgrade() -> None:
         batch_op.drop_index(batch_op.f("ix_ties_person_id"))
 
     op.drop_table("ties")
+    with op.batch_alter_table("rests", schema=None) as batch_op:
+        batch_op.drop_index(batch_op.f("ix_rests_vehicle_id"))
+        batch_op.drop_index(batch_op.f("ix_rests_shop_id"))
+        batch_op.drop_index(batch_op.f("ix_rests_inbound_id"))
+
+    op.drop_table("rests")
     with op.batch_alter_table("reasons", schema=None) as batch_op:
         batch_op.drop_index(batch_op.f("ix_reasons_vehicle_id"))
         batch_op.drop_index(batch_op.f("ix_reasons_shop_id"))

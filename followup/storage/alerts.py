@@ -1,0 +1,96 @@
+"""Alerts to staff: raised once, told until somebody says "I am calling", closed by an outcome. Also the phone list."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, or_, select, update
+
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+
+def raise_alert(connection: Connection, **values: Any) -> int | None:
+    """Raise an alert; None where the same cause raised one of that kind before."""
+    return rows.add_new(connection, tables.alerts, **values)
+
+
+def open_alerts(connection: Connection, shop_id: int) -> list[Row]:
+    """Alerts without an outcome, oldest first."""
+    table = tables.alerts
+    query = select(table).where(table.c.shop_id == shop_id, table.c.closed_at.is_(None))
+    return rows.every(connection, query.order_by(table.c.raised_at, table.c.id))
+
+
+def due_alerts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
+    """Alerts that nobody answered and whose next telling has come."""
+    table = tables.alerts
+    query = select(table).where(
+        table.c.shop_id == shop_id, table.c.closed_at.is_(None), table.c.acknowledged_at.is_(None),
+        or_(table.c.next_at.is_(None), table.c.next_at <= now),
+    )  # fmt: skip
+    return rows.every(connection, query.order_by(table.c.raised_at))
+
+
+def load_alert(connection: Connection, shop_id: int, alert_id: int) -> Row | None:
+    """One alert, if it is this shop's."""
+    table = tables.alerts
+    return rows.first(connection, select(table).where(table.c.id == alert_id, table.c.shop_id == shop_id))
+
+
+def step(connection: Connection, alert: Row, next_step: int, next_at: datetime | None) -> bool:
+    """Go to the next step of the clocks; False where another process was first."""
+    table = tables.alerts
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == alert["id"], table.c.step == alert["step"], table.c.acknowledged_at.is_(None))
+        .values(step=next_step, next_at=next_at)
+    )
+    return done.rowcount == 1
+
+
+def acknowledge(connection: Connection, shop_id: int, alert_id: int, staff_id: int, now: datetime) -> bool:
+    """ "I am calling": False where somebody said so before."""
+    table = tables.alerts
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == alert_id, table.c.shop_id == shop_id, table.c.acknowledged_at.is_(None))
+        .values(acknowledged_at=now, acknowledged_by=staff_id)
+    )
+    return done.rowcount == 1
+
+
+def close(connection: Connection, shop_id: int, alert_id: int, outcome: str, now: datetime) -> bool:
+    """Close an alert with its outcome; False where it is closed already."""
+    table = tables.alerts
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == alert_id, table.c.shop_id == shop_id, table.c.closed_at.is_(None))
+        .values(closed_at=now, outcome=outcome)
+    )
+    return done.rowcount == 1
+
+
+def add_telling(connection: Connection, **values: Any) -> int | None:
+    """Keep that a member of staff was told; None where that was done before in the same way."""
+    return rows.add_new(connection, tables.alert_tellings, **values)
+
+
+def tellings(connection: Connection, alert_id: int) -> list[Row]:
+    """Who was told of an alert, and how."""
+    table = tables.alert_tellings
+    return rows.every(connection, select(table).where(table.c.alert_id == alert_id).order_by(table.c.id))
+
+
+def alerts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
+    """All alerts about a phone, the newest first."""
+    table = tables.alerts
+    return rows.every(connection, select(table).where(table.c.phone_id == phone_id).order_by(table.c.id.desc()))
+
+
+def is_alert_text_accepted(connection: Connection, alert_id: int) -> bool:
+    """True where a text about the alert to a member of staff was accepted for sending."""
+    table = tables.texts
+    query = select(table.c.id).where(table.c.alert_id == alert_id, table.c.kind == "alert", table.c.state == "sent")
+    return rows.first(connection, query.limit(1)) is not None

@@ -1,0 +1,93 @@
+"""What came in: the raw text first, then what was understood; status reports; what fits no shop (dead letters)."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, desc, select, update
+
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+
+def keep_raw(connection: Connection, **values: Any) -> int | None:
+    """Keep an inbound text as it came; None where the provider's id was kept before (a duplicate has no effect)."""
+    return rows.add_new(connection, tables.inbound, **values)
+
+
+def unhandled(connection: Connection, shop_id: int) -> list[int]:
+    """Ids of inbound texts that nothing answered yet, oldest first."""
+    table = tables.inbound
+    query = select(table.c.id).where(table.c.shop_id == shop_id, table.c.handled_at.is_(None)).order_by(table.c.id)
+    return [row["id"] for row in rows.every(connection, query)]
+
+
+def begin_handling(connection: Connection, inbound_id: int, now: datetime) -> Row | None:
+    """Take an inbound text in this transaction; None where another process was first."""
+    table = tables.inbound
+    done = connection.execute(
+        update(table).where(table.c.id == inbound_id, table.c.handled_at.is_(None)).values(handled_at=now)
+    )
+    if done.rowcount != 1:
+        return None
+    return rows.first(connection, select(table).where(table.c.id == inbound_id))
+
+
+def keep_meaning(connection: Connection, inbound_id: int, context: Any, meaning: Any, outcome: str) -> None:
+    """Keep what was understood, from which context, and what came of it."""
+    rows.change(connection, tables.inbound, inbound_id, context=context, meaning=meaning, outcome=outcome)
+
+
+def inbound_of_phone(connection: Connection, phone_id: int) -> list[Row]:
+    """All texts from a phone, oldest first."""
+    table = tables.inbound
+    return rows.every(
+        connection, select(table).where(table.c.phone_id == phone_id).order_by(table.c.received_at, table.c.id)
+    )
+
+
+def load_inbound(connection: Connection, inbound_id: int) -> Row | None:
+    """One inbound text."""
+    return rows.first(connection, select(tables.inbound).where(tables.inbound.c.id == inbound_id))
+
+
+def last_inbound_at(connection: Connection, phone_id: int) -> datetime | None:
+    """When the phone last wrote."""
+    table = tables.inbound
+    query = select(table.c.received_at).where(table.c.phone_id == phone_id).order_by(desc(table.c.received_at)).limit(1)
+    found = rows.first(connection, query)
+    return found["received_at"] if found else None
+
+
+def keep_status(connection: Connection, **values: Any) -> int | None:
+    """Keep a delivery report; None where the same came before."""
+    return rows.add_new(connection, tables.status_reports, **values)
+
+
+def add_dead_letter(connection: Connection, shop_id: int, now: datetime, because: str, body: Any) -> None:
+    """Keep what could not be matched to a shop or text, for a person to look at."""
+    rows.add(connection, tables.dead_letters, shop_id=shop_id, at=now, because=because, body=body)
+
+
+def dead_letters(connection: Connection, shop_id: int) -> list[Row]:
+    """What waits for a person's look."""
+    table = tables.dead_letters
+    query = select(table).where(table.c.shop_id == shop_id, table.c.settled_at.is_(None)).order_by(desc(table.c.at))
+    return rows.every(connection, query)
+
+
+def conversation_of(connection: Connection, phone_id: int) -> Row | None:
+    """The phone's conversation, or None before its first text."""
+    table = tables.conversations
+    return rows.first(connection, select(table).where(table.c.phone_id == phone_id))
+
+
+def keep_conversation(connection: Connection, shop_id: int, phone_id: int, now: datetime, **values: Any) -> None:
+    """Set the phone's conversation."""
+    found = conversation_of(connection, phone_id)
+    if found:
+        rows.change(connection, tables.conversations, found["id"], changed_at=now, **values)
+        return
+    given = {"context": {}, **values}
+    rows.add(connection, tables.conversations, shop_id=shop_id, phone_id=phone_id, changed_at=now, **given)

@@ -1,0 +1,148 @@
+"""Inspections as they were entered (in versions), visits, work done and what was recommended."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, delete, select, update
+
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+
+def current_part(connection: Connection, shop_id: int, code: str, part: str) -> Row | None:
+    """The present version of that part of an inspection, or None."""
+    table = tables.inspections
+    query = select(table).where(
+        table.c.shop_id == shop_id, table.c.code == code, table.c.part == part, table.c.is_current.is_(True)
+    )
+    return rows.first(connection, query)
+
+
+def keep_inspection(connection: Connection, **values: Any) -> int:
+    """Keep one inspection as the next version of its (code, part); the work and advice of the one before go with it."""
+    before = current_part(connection, values["shop_id"], values["code"], values["part"])
+    version = 1
+    if before:
+        version = before["version"] + 1
+        rows.change(connection, tables.inspections, before["id"], is_current=False)
+        for table in (tables.work_done, tables.recommendations):
+            connection.execute(delete(table).where(table.c.inspection_id == before["id"]))
+    return rows.add(connection, tables.inspections, version=version, is_current=True, **values)
+
+
+def bodies_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
+    """All current inspections of a car with their bodies, in order of time."""
+    table = tables.inspections
+    query = select(table).where(table.c.vehicle_id == vehicle_id, table.c.is_current.is_(True))
+    return rows.every(connection, query.order_by(table.c.inspected_at, table.c.id))
+
+
+def bodies_of_shop(connection: Connection, shop_id: int) -> list[Row]:
+    """All current inspections of a shop, by car and in order of time."""
+    table = tables.inspections
+    query = select(table).where(table.c.shop_id == shop_id, table.c.is_current.is_(True))
+    return rows.every(connection, query.order_by(table.c.vehicle_id, table.c.inspected_at, table.c.id))
+
+
+def load_inspection(connection: Connection, shop_id: int, inspection_id: int) -> Row | None:
+    """One inspection by its id, if it is this shop's."""
+    table = tables.inspections
+    return rows.first(connection, select(table).where(table.c.id == inspection_id, table.c.shop_id == shop_id))
+
+
+def add_work(connection: Connection, **values: Any) -> None:
+    """Keep one line of work."""
+    rows.add(connection, tables.work_done, **values)
+
+
+def add_recommendation(connection: Connection, **values: Any) -> None:
+    """Keep one recommendation with what the customer decided."""
+    rows.add(connection, tables.recommendations, **values)
+
+
+def work_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
+    """All work on a car, oldest first."""
+    table = tables.work_done
+    return rows.every(
+        connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.on, table.c.id)
+    )
+
+
+def recommendations_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
+    """All recommendations for a car, oldest first."""
+    table = tables.recommendations
+    return rows.every(
+        connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.on, table.c.id)
+    )
+
+
+def keep_visit(
+    connection: Connection,
+    shop_id: int,
+    code: str,
+    vehicle_id: int,
+    opened_at: datetime,
+    closed_at: datetime | None,
+    odometer_miles: float | None,
+) -> int:
+    """Open a visit, or bring the one of that code up to date; returns its id."""
+    table = tables.visits
+    found = rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
+    if found is None:
+        return rows.add(
+            connection, table, shop_id=shop_id, code=code, vehicle_id=vehicle_id, opened_at=opened_at,
+            closed_at=closed_at, odometer_miles=odometer_miles,
+        )  # fmt: skip
+    news: dict[str, Any] = {"closed_at": closed_at or found["closed_at"]}
+    if odometer_miles is not None:
+        news["odometer_miles"] = odometer_miles
+    rows.change(connection, table, found["id"], **news)
+    return int(found["id"])
+
+
+def close_visit(connection: Connection, shop_id: int, visit_id: int, closed_at: datetime) -> bool:
+    """Close an open visit; False where somebody was first or there is none."""
+    table = tables.visits
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == visit_id, table.c.shop_id == shop_id, table.c.closed_at.is_(None))
+        .values(closed_at=closed_at)
+    )
+    return done.rowcount == 1
+
+
+def visits_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
+    """All visits of a car, oldest first."""
+    table = tables.visits
+    return rows.every(connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.opened_at))
+
+
+def open_visits(connection: Connection, shop_id: int) -> list[Row]:
+    """Cars that are in the shop."""
+    table = tables.visits
+    query = select(table).where(table.c.shop_id == shop_id, table.c.closed_at.is_(None)).order_by(table.c.opened_at)
+    return rows.every(connection, query)
+
+
+def add_odometer_telling(connection: Connection, **values: Any) -> None:
+    """Keep an odometer reading that a customer told by text."""
+    rows.add(connection, tables.odometer_tellings, **values)
+
+
+def odometers_told(connection: Connection, vehicle_id: int) -> list[Row]:
+    """Odometer readings told by text, oldest first."""
+    table = tables.odometer_tellings
+    return rows.every(connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.on))
+
+
+def add_rest(connection: Connection, **values: Any) -> None:
+    """Keep that an item rests: the customer said no, later, or that it has been done."""
+    rows.add(connection, tables.rests, **values)
+
+
+def rests_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
+    """What rests on a car, oldest first."""
+    table = tables.rests
+    return rows.every(connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.id))

@@ -1,0 +1,54 @@
+"""Leases and heartbeats: which process acts, and whether the clock still ticks."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+
+from sqlalchemy import Connection, select, update
+from sqlalchemy.exc import IntegrityError
+
+from followup.storage import rows, tables
+
+
+def take_lease(connection: Connection, name: str, holder: str, now: datetime, lasts: timedelta) -> int | None:
+    """Take or renew the lease; its term, or None where another process holds it.
+
+    A new holder raises the term, so that what an earlier holder still does can be told apart.
+    """
+    table = tables.leases
+    found = rows.first(connection, select(table).where(table.c.name == name))
+    if found is None:
+        try:
+            with connection.begin_nested():
+                connection.execute(table.insert().values(name=name, holder=holder, term=1, until=now + lasts))
+        except IntegrityError:
+            return None
+        return 1
+    if found["holder"] != holder and found["until"] > now:
+        return None
+    term = found["term"] if found["holder"] == holder else found["term"] + 1
+    done = connection.execute(
+        update(table)
+        .where(table.c.name == name, table.c.term == found["term"], table.c.holder == found["holder"])
+        .values(holder=holder, term=term, until=now + lasts)
+    )
+    return term if done.rowcount == 1 else None
+
+
+def give_back_lease(connection: Connection, name: str, holder: str, now: datetime) -> None:
+    """Let another process take over at once."""
+    table = tables.leases
+    connection.execute(update(table).where(table.c.name == name, table.c.holder == holder).values(until=now))
+
+
+def beat(connection: Connection, name: str, now: datetime) -> None:
+    """Say that this tick ran."""
+    table = tables.heartbeats
+    done = connection.execute(update(table).where(table.c.name == name).values(at=now))
+    if done.rowcount == 0:
+        connection.execute(table.insert().values(name=name, at=now))
+
+
+def last_beats(connection: Connection) -> dict[str, datetime]:
+    """When each tick last ran."""
+    return {row["name"]: row["at"] for row in rows.every(connection, select(tables.heartbeats))}

@@ -1,0 +1,226 @@
+"""Texts that leave: rows first. Who may claim one, and each move of its state (`core/text.py`).
+
+Claims and moves are updates that name the state they expect; whoever changes the row owns it. `attempt` is the fence:
+a worker that was paused past its lease finds another attempt number and changes nothing.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, and_, case, desc, func, or_, select, update
+
+from followup.core.text import DELIVERY_RANK
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+# Alerts to staff before answers, answers before visit texts, invites last: what somebody waits for goes first.
+_ORDER = case({"alert": 0, "answer": 1, "visit": 2, "invite": 3}, value=tables.texts.c.kind, else_=4)
+_REACHED = ("claimed", "in_flight", "sent", "unknown", "held")
+
+
+def raise_reason(
+    connection: Connection,
+    shop_id: int,
+    kind: str,
+    raised_by: str,
+    now: datetime,
+    *,
+    phone_id: int | None,
+    person_id: int | None = None,
+    vehicle_id: int | None = None,
+    items: Any = (),
+) -> int:
+    """The id of the reason that this (phone, cause) raises; the same cause raises it once."""
+    table = tables.reasons
+    made = rows.add_new(
+        connection, table, shop_id=shop_id, kind=kind, raised_by=raised_by, raised_at=now, phone_id=phone_id,
+        person_id=person_id, vehicle_id=vehicle_id, items=list(items),
+    )  # fmt: skip
+    if made is not None:
+        return made
+    query = select(table.c.id).where(
+        table.c.shop_id == shop_id, table.c.kind == kind, table.c.phone_id == phone_id, table.c.raised_by == raised_by
+    )
+    found = rows.first(connection, query)
+    assert found is not None
+    return int(found["id"])
+
+
+def load_reason(connection: Connection, reason_id: int) -> Row | None:
+    """One reason."""
+    return rows.first(connection, select(tables.reasons).where(tables.reasons.c.id == reason_id))
+
+
+def add_text(connection: Connection, **values: Any) -> int | None:
+    """Plan a text; None where the same (number, reason, try) was planned before."""
+    return rows.add_new(connection, tables.texts, **{"state": "planned", **values})
+
+
+def due_texts(connection: Connection, shop_id: int, now: datetime, most: int) -> list[Row]:
+    """Planned texts whose moment has come, the most awaited kind first."""
+    table = tables.texts
+    query = (
+        select(table)
+        .where(table.c.shop_id == shop_id, table.c.state == "planned", table.c.due_at <= now)
+        .order_by(_ORDER, table.c.due_at, table.c.id)
+        .limit(most)
+    )
+    if connection.dialect.name == "postgresql":
+        query = query.with_for_update(skip_locked=True)
+    return rows.every(connection, query)
+
+
+def claim(connection: Connection, text_id: int, worker: str, until: datetime) -> int | None:
+    """Claim one planned text; its new attempt number, or None where another worker was first."""
+    table = tables.texts
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == text_id, table.c.state == "planned")
+        .values(state="claimed", claimed_by=worker, claimed_until=until, attempt=table.c.attempt + 1)
+        .returning(table.c.attempt)
+    ).first()
+    return int(done[0]) if done else None
+
+
+def move(connection: Connection, text_id: int, attempt: int, from_state: str, to_state: str, **values: Any) -> bool:
+    """Move a text on if it is still in the state and attempt that this worker saw; False where it is not."""
+    table = tables.texts
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == text_id, table.c.attempt == attempt, table.c.state == from_state)
+        .values(state=to_state, **values)
+    )
+    return done.rowcount == 1
+
+
+def release_expired_claims(connection: Connection, shop_id: int, now: datetime) -> int:
+    """Claims whose lease ran out are provably unsent: back to planned at once. How many there were."""
+    table = tables.texts
+    done = connection.execute(
+        update(table)
+        .where(table.c.shop_id == shop_id, table.c.state == "claimed", table.c.claimed_until < now)
+        .values(state="planned", claimed_by=None, claimed_until=None)
+    )
+    return done.rowcount
+
+
+def mark_lost_in_flight(connection: Connection, shop_id: int, now: datetime, first_look: datetime) -> int:
+    """Texts in flight whose worker is gone: we do not know, so they are `unknown` and looked up."""
+    table = tables.texts
+    done = connection.execute(
+        update(table)
+        .where(table.c.shop_id == shop_id, table.c.state == "in_flight", table.c.claimed_until < now)
+        .values(state="unknown", state_because="the process that sent it ended", look_at=first_look)
+    )
+    return done.rowcount
+
+
+def unknown_texts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
+    """Texts of unknown outcome whose next look has come."""
+    table = tables.texts
+    query = select(table).where(
+        table.c.shop_id == shop_id, table.c.state == "unknown", or_(table.c.look_at.is_(None), table.c.look_at <= now)
+    )
+    return rows.every(connection, query.order_by(table.c.id))
+
+
+def drop_planned(
+    connection: Connection, shop_id: int, because: str, *, number: str | None = None, vehicle_id: int | None = None,
+    kinds: tuple[str, ...] = ("invite", "visit", "answer"), reason_codes: tuple[str, ...] = (),
+    request_id: int | None = None,
+) -> int:  # fmt: skip
+    """Drop what is queued and matches all that is given; how many there were. Whoever holds a claim finds out before
+    the first byte, since the move to in_flight names the state it expects."""
+    table = tables.texts
+    wanted = [
+        table.c.shop_id == shop_id, table.c.state.in_(("planned", "claimed")), table.c.kind.in_(kinds),
+    ]  # fmt: skip
+    if number is not None:
+        wanted.append(table.c.number == number)
+    if vehicle_id is not None:
+        wanted.append(table.c.vehicle_id == vehicle_id)
+    if request_id is not None:
+        wanted.append(table.c.request_id == request_id)
+    if reason_codes:
+        wanted.append(table.c.reason.in_(reason_codes))
+    done = connection.execute(update(table).where(and_(*wanted)).values(state="dropped", state_because=because))
+    return done.rowcount
+
+
+def bind_delivery(connection: Connection, text_id: int, provider_id: str, status: str, error_code: str | None) -> None:
+    """Take over a delivery report: ranks only rise, and a report proves that an unknown or held text was sent."""
+    table = tables.texts
+    found = rows.first(connection, select(table).where(table.c.id == text_id))
+    if found is None or (found["provider_id"] and found["provider_id"] != provider_id):
+        return
+    news: dict[str, Any] = {}
+    if DELIVERY_RANK.get(status, 0) > DELIVERY_RANK.get(found["delivery"] or "", 0):
+        news.update(delivery=status, error_code=error_code)
+    if found["state"] in ("in_flight", "unknown", "held"):
+        news.update(state="sent", provider_id=provider_id, state_because="its delivery report came")
+    if news:
+        rows.change(connection, table, text_id, **news)
+
+
+def load_text(connection: Connection, text_id: int) -> Row | None:
+    """One text by id."""
+    return rows.first(connection, select(tables.texts).where(tables.texts.c.id == text_id))
+
+
+def text_of_public_id(connection: Connection, public_id: str) -> Row | None:
+    """The text that a delivery report's address names."""
+    return rows.first(connection, select(tables.texts).where(tables.texts.c.public_id == public_id))
+
+
+def texts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
+    """All texts to a phone, oldest first."""
+    table = tables.texts
+    query = select(table).where(table.c.phone_id == phone_id)
+    return rows.every(connection, query.order_by(func.coalesce(table.c.sent_at, table.c.due_at), table.c.id))
+
+
+def invites_of_shop(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Invites that left or may leave since then: caps and spacing count them."""
+    table = tables.texts
+    query = select(table).where(
+        table.c.shop_id == shop_id, table.c.kind == "invite", table.c.state.not_in(("dropped", "failed")),
+        func.coalesce(table.c.sent_at, table.c.due_at) >= since,
+    )  # fmt: skip
+    return rows.every(connection, query.order_by(table.c.id))
+
+
+def last_asking(connection: Connection, phone_id: int) -> Row | None:
+    """The newest text to the phone that left."""
+    table = tables.texts
+    query = select(table).where(table.c.phone_id == phone_id, table.c.state.in_(("sent", "in_flight", "unknown")))
+    return rows.first(connection, query.order_by(desc(table.c.id)).limit(1))
+
+
+def held_texts(connection: Connection, shop_id: int) -> list[Row]:
+    """Texts of which nobody knows whether they went out."""
+    table = tables.texts
+    query = select(table).where(table.c.shop_id == shop_id, table.c.state == "held").order_by(table.c.id)
+    return rows.every(connection, query)
+
+
+def queued_texts(connection: Connection, shop_id: int) -> list[Row]:
+    """Planned texts, the next first."""
+    table = tables.texts
+    query = (
+        select(table).where(table.c.shop_id == shop_id, table.c.state == "planned").order_by(table.c.due_at, table.c.id)
+    )
+    return rows.every(connection, query)
+
+
+def has_reached(connection: Connection, reason_id: int) -> bool:
+    """True where a text of that reason left or may have left."""
+    table = tables.texts
+    query = select(table.c.id).where(table.c.reason_id == reason_id, table.c.state.in_(_REACHED)).limit(1)
+    return rows.first(connection, query) is not None
+
+
+def change_text(connection: Connection, text_id: int, **values: Any) -> None:
+    """Change a text that is not moving (tests and a person's click use `move`)."""
+    rows.change(connection, tables.texts, text_id, **values)

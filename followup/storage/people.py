@@ -1,0 +1,211 @@
+"""Persons, their phones, cars and the ties between them."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, fields
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import Connection, select, update
+
+from followup.core.customer import Person, Phone
+from followup.core.vehicle import Vehicle
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+_VEHICLE_FIELDS = {one.name for one in fields(Vehicle)}
+
+
+def phone_of(row: Row) -> Phone:
+    """The plain value of a phone's row."""
+    return Phone(row["id"], row["number"], tuple(row["zones"]), row["line"], row["language"], row["bad_because"])
+
+
+def person_of(row: Row) -> Person:
+    """The plain value of a person's row."""
+    return Person(**{one.name: row[one.name] for one in fields(Person)})
+
+
+def vehicle_of(row: Row) -> Vehicle:
+    """The plain value of a vehicle's row."""
+    facts = {key: value for key, value in row["facts"].items() if key in _VEHICLE_FIELDS}
+    first_used = facts.get("first_used_on")
+    return Vehicle(
+        **{**facts, "code": row["code"], "first_used_on": date.fromisoformat(first_used) if first_used else None}
+    )
+
+
+def keep_phone(
+    connection: Connection, shop_id: int, number: str, zones: tuple[str, ...], line: str, now: datetime
+) -> int:
+    """The id of that number at the shop, added if it is new. A new number starts without consent."""
+    found = find_phone(connection, shop_id, number)
+    if found:
+        return int(found["id"])
+    return rows.add(
+        connection, tables.phones, shop_id=shop_id, number=number, zones=list(zones), line=line, created_at=now
+    )
+
+
+def find_phone(connection: Connection, shop_id: int, number: str) -> Row | None:
+    """The phone's row by its E.164 number."""
+    table = tables.phones
+    return rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.number == number))
+
+
+def change_phone(connection: Connection, phone_id: int, **values: Any) -> None:
+    """Change what is known of a phone (language, bad_because, line)."""
+    rows.change(connection, tables.phones, phone_id, **values)
+
+
+def keep_person(
+    connection: Connection,
+    shop_id: int,
+    code: str,
+    name: str | None,
+    language: str | None,
+    told_on: date,
+    now: datetime,
+) -> int:
+    """The id of that customer, added or brought up to date; older news never overwrites newer."""
+    table = tables.persons
+    found = rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
+    if found is None:
+        return rows.add(
+            connection, table, shop_id=shop_id, code=code, name=name, language=language, told_on=told_on, created_at=now
+        )
+    if found["told_on"] is None or told_on >= found["told_on"]:
+        news = {key: value for key, value in (("name", name), ("language", language)) if value is not None}
+        rows.change(connection, table, found["id"], told_on=told_on, **news)
+    return int(found["id"])
+
+
+def keep_vehicle(connection: Connection, shop_id: int, vehicle: Vehicle, told_on: date, now: datetime) -> int:
+    """The id of that car, added or brought up to date; what is not told stays as it was."""
+    table = tables.vehicles
+    told = {key: _plain(value) for key, value in asdict(vehicle).items() if value is not None and key != "code"}
+    found = rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == vehicle.code))
+    if found is None:
+        facts = {**told, "told_on": told_on.isoformat()}
+        return rows.add(connection, table, shop_id=shop_id, code=vehicle.code, facts=facts, created_at=now)
+    is_news = told_on.isoformat() >= found["facts"].get("told_on", "")
+    facts = {**found["facts"], **told} if is_news else {**told, **found["facts"]}
+    facts["told_on"] = max(told_on.isoformat(), found["facts"].get("told_on", ""))
+    if facts != found["facts"]:
+        rows.change(connection, table, found["id"], facts=facts)
+    return int(found["id"])
+
+
+def _plain(value: Any) -> Any:
+    return value.isoformat() if isinstance(value, date) else value
+
+
+def tie_phone(connection: Connection, shop_id: int, person_id: int, phone_id: int, from_on: date) -> None:
+    """The person uses the phone from that day on."""
+    rows.add_new(
+        connection, tables.person_phones, shop_id=shop_id, person_id=person_id, phone_id=phone_id, from_on=from_on
+    )
+
+
+def tie_vehicle(
+    connection: Connection, shop_id: int, person_id: int, vehicle_id: int, role: str, from_on: date
+) -> None:
+    """The person owns, drives or pays for the car from that day on."""
+    rows.add_new(
+        connection, tables.ties, shop_id=shop_id, person_id=person_id, vehicle_id=vehicle_id, role=role, from_on=from_on
+    )
+
+
+def end_phone_ties(connection: Connection, phone_id: int, on: date, because: str) -> None:
+    """The number no longer belongs to whom we thought: nothing leaves on that tie until a person looked."""
+    table = tables.person_phones
+    connection.execute(
+        update(table)
+        .where(table.c.phone_id == phone_id, table.c.to_on.is_(None))
+        .values(to_on=on, ended_because=because)
+    )
+
+
+def end_vehicle_ties(connection: Connection, vehicle_id: int, person_ids: list[int], on: date, because: str) -> None:
+    """These persons no longer have the car."""
+    table = tables.ties
+    connection.execute(
+        update(table)
+        .where(table.c.vehicle_id == vehicle_id, table.c.person_id.in_(person_ids), table.c.to_on.is_(None))
+        .values(to_on=on, ended_because=because)
+    )
+
+
+def persons_of_phone(connection: Connection, phone_id: int) -> list[Row]:
+    """Persons who use the phone now."""
+    join = tables.persons.join(tables.person_phones, tables.person_phones.c.person_id == tables.persons.c.id)
+    query = (
+        select(tables.persons)
+        .select_from(join)
+        .where(tables.person_phones.c.phone_id == phone_id, tables.person_phones.c.to_on.is_(None))
+    )
+    return rows.every(connection, query.order_by(tables.persons.c.id))
+
+
+def phones_of_person(connection: Connection, person_id: int) -> list[Row]:
+    """Phones that the person uses now."""
+    join = tables.phones.join(tables.person_phones, tables.person_phones.c.phone_id == tables.phones.c.id)
+    query = (
+        select(tables.phones)
+        .select_from(join)
+        .where(tables.person_phones.c.person_id == person_id, tables.person_phones.c.to_on.is_(None))
+    )
+    return rows.every(connection, query.order_by(tables.phones.c.id))
+
+
+def vehicles_of_persons(connection: Connection, person_ids: list[int]) -> list[Row]:
+    """Cars that these persons own or drive now, each once."""
+    join = tables.vehicles.join(tables.ties, tables.ties.c.vehicle_id == tables.vehicles.c.id)
+    query = (
+        select(tables.vehicles)
+        .select_from(join)
+        .where(tables.ties.c.person_id.in_(person_ids), tables.ties.c.to_on.is_(None), tables.ties.c.role != "payer")
+    )
+    return rows.every(connection, query.distinct().order_by(tables.vehicles.c.id))
+
+
+def drivers_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
+    """Persons who own or drive the car now."""
+    join = tables.persons.join(tables.ties, tables.ties.c.person_id == tables.persons.c.id)
+    query = (
+        select(tables.persons)
+        .select_from(join)
+        .where(tables.ties.c.vehicle_id == vehicle_id, tables.ties.c.to_on.is_(None), tables.ties.c.role != "payer")
+    )
+    return rows.every(connection, query.distinct().order_by(tables.persons.c.id))
+
+
+def load_vehicle(connection: Connection, shop_id: int, vehicle_id: int) -> Row | None:
+    """The vehicle's row, if it is this shop's."""
+    table = tables.vehicles
+    return rows.first(connection, select(table).where(table.c.id == vehicle_id, table.c.shop_id == shop_id))
+
+
+def load_person(connection: Connection, shop_id: int, person_id: int) -> Row | None:
+    """The person's row, if it is this shop's."""
+    table = tables.persons
+    return rows.first(connection, select(table).where(table.c.id == person_id, table.c.shop_id == shop_id))
+
+
+def load_phone(connection: Connection, shop_id: int, phone_id: int) -> Row | None:
+    """The phone's row, if it is this shop's."""
+    table = tables.phones
+    return rows.first(connection, select(table).where(table.c.id == phone_id, table.c.shop_id == shop_id))
+
+
+def all_phones(connection: Connection, shop_id: int) -> list[Row]:
+    """Every phone of the shop."""
+    return rows.every(
+        connection, select(tables.phones).where(tables.phones.c.shop_id == shop_id).order_by(tables.phones.c.id)
+    )
+
+
+def all_vehicles(connection: Connection, shop_id: int) -> list[Row]:
+    """Every car of the shop."""
+    table = tables.vehicles
+    return rows.every(connection, select(table).where(table.c.shop_id == shop_id).order_by(table.c.id))

@@ -1,0 +1,101 @@
+"""Booking requests with their moves; a request changes only if nobody changed it since it was looked at."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, select, update
+
+from followup.core.booking import check_move
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+OPEN = ("asked", "offered")
+
+
+class SomebodyWasFirst(Exception):
+    """Somebody changed this in the meantime: look at it again."""
+
+
+def add_request(connection: Connection, now: datetime, who: str, **values: Any) -> int:
+    """Add a booking request in the state that `values` names."""
+    made = rows.add(
+        connection, tables.booking_requests, asked_at=now, changed_at=now,
+        **{"wanted": [], "avoid": [], "needs": [], "items": [], "hours": {}, "offered": [], "verbatim": "", **values},
+    )  # fmt: skip
+    _note_move(connection, values["shop_id"], made, now, who, "", values["state"], "")
+    return made
+
+
+def change_request(
+    connection: Connection,
+    request: Row,
+    now: datetime,
+    who: str,
+    to_state: str | None = None,
+    says: str = "",
+    **values: Any,
+) -> None:
+    """Change a request as it was looked at, and keep the move. `SomebodyWasFirst` where it is another version now,
+    `WrongMove` where its state cannot go there."""
+    table = tables.booking_requests
+    state = to_state or request["state"]
+    if state != request["state"]:
+        check_move(request["state"], state)
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == request["id"], table.c.version == request["version"])
+        .values(state=state, changed_at=now, version=request["version"] + 1, **values)
+    )
+    if done.rowcount != 1:
+        raise SomebodyWasFirst(SomebodyWasFirst.__doc__)
+    _note_move(connection, request["shop_id"], request["id"], now, who, request["state"], state, says)
+
+
+def _note_move(
+    connection: Connection, shop_id: int, request_id: int, now: datetime, who: str, old: str, new: str, says: str
+) -> None:
+    rows.add(
+        connection, tables.booking_moves, shop_id=shop_id, request_id=request_id, at=now, who=who, from_state=old,
+        to_state=new, says=says,
+    )  # fmt: skip
+
+
+def load_request(connection: Connection, shop_id: int, request_id: int) -> Row | None:
+    """One request, if it is this shop's."""
+    table = tables.booking_requests
+    return rows.first(connection, select(table).where(table.c.id == request_id, table.c.shop_id == shop_id))
+
+
+def open_requests(connection: Connection, shop_id: int) -> list[Row]:
+    """Requests that wait for the shop or the customer, the oldest first."""
+    table = tables.booking_requests
+    query = select(table).where(table.c.shop_id == shop_id, table.c.state.in_(OPEN)).order_by(table.c.asked_at)
+    return rows.every(connection, query)
+
+
+def requests_of_shop(connection: Connection, shop_id: int, states: tuple[str, ...]) -> list[Row]:
+    """Requests in these states, by their slot."""
+    table = tables.booking_requests
+    query = select(table).where(table.c.shop_id == shop_id, table.c.state.in_(states))
+    return rows.every(connection, query.order_by(table.c.slot_at, table.c.id))
+
+
+def requests_of_persons(connection: Connection, person_ids: list[int]) -> list[Row]:
+    """Every request of these persons, the newest first."""
+    table = tables.booking_requests
+    query = select(table).where(table.c.person_id.in_(person_ids)).order_by(table.c.id.desc())
+    return rows.every(connection, query)
+
+
+def requests_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
+    """Every request for a car, the newest first."""
+    table = tables.booking_requests
+    return rows.every(connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.id.desc()))
+
+
+def moves_of_request(connection: Connection, request_id: int) -> list[Row]:
+    """What happened to a request, oldest first."""
+    table = tables.booking_moves
+    return rows.every(connection, select(table).where(table.c.request_id == request_id).order_by(table.c.id))

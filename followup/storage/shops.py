@@ -1,0 +1,124 @@
+"""Shops, and what they decide, kept in versions: rules and the duty roster."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, fields
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection, desc, select
+
+from followup.core.shop import Shop, ShopRules
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+_FACTS = (
+    "name",
+    "zone",
+    "phone",
+    "texts_from",
+    "address",
+    "country",
+    "state",
+    "roadside_phone",
+    "order",
+    "registration",
+)
+
+
+def add_shop(connection: Connection, now: datetime, code: str, facts: dict[str, Any]) -> int:
+    """Add a shop; `facts` are the fields of `core.shop.Shop` but id and rules."""
+    return rows.add(connection, tables.shops, code=code, created_at=now, **{k: facts[k] for k in _FACTS if k in facts})
+
+
+def change_shop(connection: Connection, shop_id: int, **facts: Any) -> None:
+    """Change who the shop is (name, phone, address ...)."""
+    rows.change(connection, tables.shops, shop_id, **facts)
+
+
+def shop_codes(connection: Connection) -> list[tuple[int, str]]:
+    """Every shop's id and code."""
+    return [
+        (row["id"], row["code"]) for row in rows.every(connection, select(tables.shops).order_by(tables.shops.c.id))
+    ]
+
+
+def load_shop(connection: Connection, shop_id: int) -> Shop:
+    """The shop with its present rules; fields that a version does not hold yet take their defaults."""
+    found = rows.first(connection, select(tables.shops).where(tables.shops.c.id == shop_id))
+    if found is None:
+        raise LookupError(f"There is no shop {shop_id}.")
+    version = newest_version(connection, shop_id, "rules")
+    known = {one.name for one in fields(ShopRules)}
+    body = {key: value for key, value in (version["body"] if version else {}).items() if key in known}
+    return Shop(
+        id=shop_id,
+        rules=ShopRules(**body),
+        rules_version=version["version"] if version else 0,
+        **{key: found[key] for key in _FACTS},
+    )
+
+
+def shop_of_number(connection: Connection, number: str) -> int | None:
+    """The shop that texts from this number."""
+    found = rows.first(connection, select(tables.shops.c.id).where(tables.shops.c.texts_from == number))
+    return found["id"] if found else None
+
+
+def save_rules(connection: Connection, shop_id: int, rules: ShopRules, author: str, now: datetime, because: str) -> int:
+    """Keep a new version of the rules and return its number."""
+    return _save(connection, shop_id, "rules", asdict(rules), author, now, because)
+
+
+def save_duty(connection: Connection, shop_id: int, body: dict[str, Any], author: str, now: datetime) -> int:
+    """Keep a new version of the duty roster and return its number."""
+    return _save(connection, shop_id, "duty", body, author, now, "")
+
+
+def _save(
+    connection: Connection, shop_id: int, kind: str, body: dict[str, Any], author: str, now: datetime, because: str
+) -> int:
+    newest = newest_version(connection, shop_id, kind)
+    version = newest["version"] + 1 if newest else 1
+    rows.add(
+        connection,
+        tables.shop_versions,
+        shop_id=shop_id,
+        kind=kind,
+        version=version,
+        author=author,
+        at=now,
+        body=body,
+        because=because,
+    )
+    return version
+
+
+def newest_version(connection: Connection, shop_id: int, kind: str) -> Row | None:
+    """The newest version of that kind ("rules" or "duty"), or None."""
+    table = tables.shop_versions
+    query = select(table).where(table.c.shop_id == shop_id, table.c.kind == kind).order_by(desc(table.c.version))
+    return rows.first(connection, query.limit(1))
+
+
+def versions(connection: Connection, shop_id: int, kind: str) -> list[Row]:
+    """All versions, newest first."""
+    table = tables.shop_versions
+    query = select(table).where(table.c.shop_id == shop_id, table.c.kind == kind).order_by(desc(table.c.version))
+    return rows.every(connection, query)
+
+
+def note(
+    connection: Connection,
+    shop_id: int,
+    now: datetime,
+    who: str,
+    did: str,
+    subject: str,
+    before: Any = None,
+    after: Any = None,
+) -> None:
+    """Write a line of the audit trail, in the transaction of the change that it tells of."""
+    rows.add(
+        connection, tables.audit, shop_id=shop_id, at=now, who=who, did=did, subject=subject, before=before, after=after
+    )

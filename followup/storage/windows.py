@@ -1,0 +1,52 @@
+"""Due windows as they were forecast; all are kept, so that the next reading can score them."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import Connection, select, update
+
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+
+def replace_windows(
+    connection: Connection,
+    shop_id: int,
+    vehicle_id: int,
+    as_of: date,
+    windows: list[tuple[str, str, dict[str, Any]]],
+    now: datetime,
+) -> None:
+    """Keep (item, position, body) as the car's present windows; the earlier ones stay, no longer current."""
+    table = tables.due_windows
+    connection.execute(
+        update(table).where(table.c.vehicle_id == vehicle_id, table.c.is_current.is_(True)).values(is_current=False)
+    )
+    made = [
+        {
+            "shop_id": shop_id, "vehicle_id": vehicle_id, "item": item, "position": position, "as_of": as_of,
+            "body": body, "is_current": True, "made_at": now,
+        }
+        for item, position, body in windows
+    ]  # fmt: skip
+    if made:
+        connection.execute(table.insert(), made)
+
+
+def windows_of(connection: Connection, vehicle_id: int) -> list[Row]:
+    """The present windows of a car, in the order in which they were forecast."""
+    table = tables.due_windows
+    query = select(table).where(table.c.vehicle_id == vehicle_id, table.c.is_current.is_(True))
+    return rows.every(connection, query.order_by(table.c.id))
+
+
+def all_windows(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
+    """The present windows of every car of the shop, by vehicle id, in one read."""
+    table = tables.due_windows
+    query = select(table).where(table.c.shop_id == shop_id, table.c.is_current.is_(True)).order_by(table.c.id)
+    found: dict[int, list[Row]] = {}
+    for row in rows.every(connection, query):
+        found.setdefault(row["vehicle_id"], []).append(row)
+    return found
