@@ -160,6 +160,11 @@ class FreezeThread:
 
 
 @dataclass(frozen=True)
+class PassToPerson:
+    """The thread is a person's now: the machine is silent until given back or after 24 h of silence."""
+
+
+@dataclass(frozen=True)
 class RaiseAlert:
     """Tell who is on duty; clocks by kind in `core/duty.py`."""
 
@@ -204,6 +209,7 @@ Effect = (
     | OpenComplaint
     | OpenSymptom
     | FreezeThread
+    | PassToPerson
     | RaiseAlert
     | AddPhoneTask
     | ListForEndOfDay

@@ -76,12 +76,12 @@ class Around:
     """What the shop and the car are like as the reply is read.
 
     `is_past_limit`: an item of the thread's reason is at or past its action limit. `is_run_flat` False = not known.
-    `provider_confirms_stops`: the provider answers its own keywords, ours is off for those.
+    `is_stop_confirmed`: the provider has confirmed this very stop itself, so ours is off.
     """
 
     is_open: bool
     is_past_limit: bool = False
     is_run_flat: bool = False
-    provider_confirms_stops: bool = False
+    is_stop_confirmed: bool = False
     ask_below_certainty: float = 0.7
     hand_over_below_certainty: float = 0.4
