@@ -34,9 +34,6 @@ find_python() {
     fail "followup needs Python $oldest or newer, and there is none on PATH: please install it (for example: apt-get install python3 python3-venv)."
 }
 
-has_uv() { command -v uv >/dev/null 2>&1; }
-has_pip() { "$python" -m pip --version >/dev/null 2>&1; }
-
 make_environment() {
     find_python
     if [ -e "$venv" ] && [ ! -e "$venv/pyvenv.cfg" ]; then
@@ -44,27 +41,30 @@ make_environment() {
     fi
     rm -rf -- "$venv"
     say "Preparing .venv with $system_python (once; a minute or so) ..."
-    if has_uv && uv venv --quiet --python "$system_python" "$venv" >/dev/null 2>&1; then return; fi
-    if "$system_python" -m venv "$venv" >/dev/null 2>&1; then return; fi
-    # Debian keeps the installer of pip in a package of its own; the system's pip can do its work.
-    rm -rf -- "$venv"
-    if "$system_python" -m pip --version >/dev/null 2>&1 &&
-        "$system_python" -m venv --without-pip "$venv" >/dev/null 2>&1; then return; fi
+    if "$system_python" -m venv --without-pip "$venv" >/dev/null 2>&1; then return; fi
     rm -rf -- "$venv"
     fail "$system_python cannot make a virtual environment: please install its venv module (on Debian and Ubuntu: apt-get install python3-venv)."
 }
 
-# `pip_install ARGUMENTS`: into .venv, by uv, by .venv's own pip, or by the system's.
-pip_install() {
-    if has_uv; then
-        uv pip install --quiet --python "$python" "$@"
-    elif has_pip; then
-        "$python" -m pip install --quiet --no-input --disable-pip-version-check --no-compile "$@"
-    else
-        find_python
-        "$system_python" -m pip --python "$python" install --quiet --no-input --disable-pip-version-check \
-            --no-compile "$@"
-    fi >>"$log" 2>&1
+# `install ARGUMENTS`: into .venv; by uv where it is on PATH and can (it may not know the machine's certificates).
+install() {
+    if command -v uv >/dev/null 2>&1 && uv pip install --quiet --python "$python" "$@" >>"$log" 2>&1; then return; fi
+    find_pip
+    run_pip install --quiet --no-input --disable-pip-version-check --retries 2 --no-compile "$@" >>"$log" 2>&1
+}
+
+# The pip that Python brings or, where Debian keeps that in a package of its own, the system's pip for our Python.
+find_pip() {
+    system_python=''
+    run_pip --version >/dev/null 2>&1 && return
+    "$python" -m ensurepip >>"$log" 2>&1 && return
+    find_python
+    run_pip --version >/dev/null 2>&1 && return
+    fail "Neither .venv nor $system_python has pip: please install it (on Debian and Ubuntu: apt-get install python3-venv)."
+}
+
+run_pip() {
+    if [ -z "$system_python" ]; then "$python" -m pip "$@"; else "$system_python" -m pip --python "$python" "$@"; fi
 }
 
 # What the environment was made from: a change of any of it installs again (the folder too: scripts hold its name).
@@ -84,9 +84,9 @@ prepare() {
     say "Installing the packages of $lock (once) ..."
     rm -f -- "$venv/prepared-runtime" "$venv/prepared-development"
     : >"$log"
-    pip_install --require-hashes -r "$lock" ||
+    install --require-hashes -r "$lock" ||
         fail "The packages of $lock could not be installed: is there a network? (details: $log)"
-    pip_install --no-deps --no-build-isolation -e . ||
+    install --no-deps --no-build-isolation -e . ||
         fail "followup itself could not be installed into .venv (details: $log)"
     printf '%s\n' "$sum" >"$venv/prepared-$1"
 }
