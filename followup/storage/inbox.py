@@ -65,7 +65,7 @@ def keep_status(connection: Connection, **values: Any) -> int | None:
     return rows.add_new(connection, tables.status_reports, **values)
 
 
-def add_dead_letter(connection: Connection, shop_id: int, now: datetime, because: str, body: Any) -> None:
+def add_dead_letter(connection: Connection, shop_id: int | None, now: datetime, because: str, body: Any) -> None:
     """Keep what could not be matched to a shop or text, for a person to look at."""
     rows.add(connection, tables.dead_letters, shop_id=shop_id, at=now, because=because, body=body)
 

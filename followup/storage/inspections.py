@@ -78,6 +78,12 @@ def recommendations_of_vehicle(connection: Connection, vehicle_id: int) -> list[
     )
 
 
+def find_visit(connection: Connection, shop_id: int, code: str) -> Row | None:
+    """A visit by the shop's own id for it."""
+    table = tables.visits
+    return rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
+
+
 def keep_visit(
     connection: Connection,
     shop_id: int,
@@ -86,20 +92,32 @@ def keep_visit(
     opened_at: datetime,
     closed_at: datetime | None,
     odometer_miles: float | None,
+    *,
+    content_hash: str | None = None,
+    is_from_inspection: bool = False,
 ) -> int:
-    """Open a visit, or bring the one of that code up to date; returns its id."""
-    table = tables.visits
-    found = rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
+    """Open a visit, or bring the one of that code up to date; returns its id. An inspection that names a visit never
+    opens one again that was closed, nor changes when it was opened."""
+    found = find_visit(connection, shop_id, code)
     if found is None:
         return rows.add(
-            connection, table, shop_id=shop_id, code=code, vehicle_id=vehicle_id, opened_at=opened_at,
-            closed_at=closed_at, odometer_miles=odometer_miles,
+            connection, tables.visits, shop_id=shop_id, code=code, vehicle_id=vehicle_id, opened_at=opened_at,
+            closed_at=closed_at, odometer_miles=odometer_miles, content_hash=content_hash,
         )  # fmt: skip
-    news: dict[str, Any] = {"closed_at": closed_at or found["closed_at"]}
+    news: dict[str, Any] = {}
+    if not is_from_inspection:
+        news = {"opened_at": opened_at, "closed_at": closed_at or found["closed_at"], "content_hash": content_hash}
     if odometer_miles is not None:
         news["odometer_miles"] = odometer_miles
-    rows.change(connection, table, found["id"], **news)
+    if news:
+        rows.change(connection, tables.visits, found["id"], **news)
     return int(found["id"])
+
+
+def clear_visit_lines(connection: Connection, visit_id: int) -> None:
+    """Take away the work and advice that came with the visit itself, before its newer lines are kept."""
+    for table in (tables.work_done, tables.recommendations):
+        connection.execute(delete(table).where(table.c.visit_id == visit_id, table.c.inspection_id.is_(None)))
 
 
 def close_visit(connection: Connection, shop_id: int, visit_id: int, closed_at: datetime) -> bool:

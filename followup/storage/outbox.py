@@ -6,12 +6,13 @@ a worker that was paused past its lease finds another attempt number and changes
 
 from __future__ import annotations
 
+import secrets
 from datetime import datetime
 from typing import Any
 
 from sqlalchemy import Connection, and_, case, desc, func, or_, select, update
 
-from followup.core.text import DELIVERY_RANK
+from followup.core.text import DELIVERY_RANK, VALID_FOR, reason
 from followup.storage import rows, tables
 from followup.storage.rows import Row
 
@@ -56,6 +57,54 @@ def load_reason(connection: Connection, reason_id: int) -> Row | None:
 def add_text(connection: Connection, **values: Any) -> int | None:
     """Plan a text; None where the same (number, reason, try) was planned before."""
     return rows.add_new(connection, tables.texts, **{"state": "planned", **values})
+
+
+def plan_text(
+    connection: Connection,
+    shop_id: int,
+    code: str,
+    raised_by: str,
+    now: datetime,
+    *,
+    phone_id: int,
+    number: str,
+    language: str,
+    facts: dict[str, Any],
+    person_id: int | None = None,
+    vehicle_id: int | None = None,
+    items: Any = (),
+    try_no: int = 1,
+    due_at: datetime | None = None,
+    valid_until: datetime | None = None,
+    is_endless: bool = False,
+    asks: str | None = None,
+    **values: Any,
+) -> int | None:
+    """Plan the text of a reason (a code of `core/text.py`): the reason's row and the text's in one transaction.
+
+    None where the same (number, cause, try) was planned before. Without `valid_until` the text is valid for as long as
+    texts of its kind are, from `due_at` on; `is_endless` (a caution) until a person took over.
+    """
+    about = reason(code)
+    due = due_at or now
+    if valid_until is None and not is_endless:
+        valid_until = due + VALID_FOR.get(about.kind, VALID_FOR["invite"])
+    reason_id = raise_reason(
+        connection,
+        shop_id,
+        code,
+        raised_by,
+        now,
+        phone_id=phone_id,
+        person_id=person_id,
+        vehicle_id=vehicle_id,
+        items=items,
+    )
+    return add_text(
+        connection, shop_id=shop_id, public_id=secrets.token_urlsafe(16), phone_id=phone_id, number=number,
+        kind=about.kind, reason_id=reason_id, reason=code, try_no=try_no, vehicle_id=vehicle_id, language=language,
+        facts=facts, planned_at=now, due_at=due, valid_until=valid_until, asks=asks, **values,
+    )  # fmt: skip
 
 
 def due_texts(connection: Connection, shop_id: int, now: datetime, most: int) -> list[Row]:

@@ -66,14 +66,17 @@ def keep_person(
     language: str | None,
     told_on: date,
     now: datetime,
+    *,
+    is_fleet: bool = False,
 ) -> int:
     """The id of that customer, added or brought up to date; older news never overwrites newer."""
     table = tables.persons
     found = rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
     if found is None:
         return rows.add(
-            connection, table, shop_id=shop_id, code=code, name=name, language=language, told_on=told_on, created_at=now
-        )
+            connection, table, shop_id=shop_id, code=code, name=name, language=language, told_on=told_on,
+            created_at=now, is_fleet=is_fleet,
+        )  # fmt: skip
     if found["told_on"] is None or told_on >= found["told_on"]:
         news = {key: value for key, value in (("name", name), ("language", language)) if value is not None}
         rows.change(connection, table, found["id"], told_on=told_on, **news)
@@ -209,3 +212,27 @@ def all_vehicles(connection: Connection, shop_id: int) -> list[Row]:
     """Every car of the shop."""
     table = tables.vehicles
     return rows.every(connection, select(table).where(table.c.shop_id == shop_id).order_by(table.c.id))
+
+
+def find_vehicle(connection: Connection, shop_id: int, code: str) -> Row | None:
+    """The vehicle's row by the shop's own id for it."""
+    table = tables.vehicles
+    return rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
+
+
+def find_person(connection: Connection, shop_id: int, code: str) -> Row | None:
+    """The person's row by the shop's own id for the customer."""
+    table = tables.persons
+    return rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
+
+
+def all_persons(connection: Connection, shop_id: int) -> list[Row]:
+    """Every person of the shop, by name."""
+    table = tables.persons
+    query = select(table).where(table.c.shop_id == shop_id).order_by(table.c.name, table.c.id)
+    return rows.every(connection, query)
+
+
+def change_person(connection: Connection, person_id: int, **values: Any) -> None:
+    """Change what is known of a person."""
+    rows.change(connection, tables.persons, person_id, **values)

@@ -93,7 +93,8 @@ consents = Table(
 # What was measured ----------------------------------------------------------------------------------------------
 visits = Table(
     "visits", metadata, key(), shop(), word("code"), ref("vehicle_id", "vehicles"), at("opened_at"),
-    at("closed_at", needed=False), Column("odometer_miles", Float), UniqueConstraint("shop_id", "code"),
+    at("closed_at", needed=False), Column("odometer_miles", Float), word("content_hash", needed=False),
+    UniqueConstraint("shop_id", "code"),
 )  # fmt: skip
 inspections = Table(
     "inspections", metadata, key(), shop(), word("code"), word("part"), Column("version", Integer, nullable=False),
@@ -165,7 +166,8 @@ inbound = Table(
     Index("ix_inbound_unhandled", "shop_id", "handled_at"),
 )  # fmt: skip
 dead_letters = Table(
-    "dead_letters", metadata, key(), shop(), at("at"), word("because"), data("body"), at("settled_at", needed=False),
+    "dead_letters", metadata, key(), ref("shop_id", "shops", needed=False), at("at"), word("because"),
+    data("body"), at("settled_at", needed=False),
 )  # fmt: skip
 conversations = Table(
     "conversations", metadata, key(), shop(), ref("phone_id", "phones"), word("asked", needed=False),

@@ -1,0 +1,261 @@
+"""Keep inspections and visits as they come in: from a file, over HTTP, from the technician's form.
+
+For each line:
+1. It is read by the contract; what is impossible is told back, and nothing is kept.
+2. The same content again changes nothing; other content under the same name is a correction, kept as a version.
+3. What is doubtful is told back, unless whoever enters it has said that it is right.
+4. Customer, phone, car and ties are brought up to date; older news never overwrites newer. Consent goes into the
+   ledger, once.
+5. The inspection, its work and its recommendations are kept; a visit is opened or closed.
+
+One transaction takes a few lines. If the process dies, the lines of the open transaction are not kept and can be fed
+again; lines kept before count as unchanged. If two processes bring the same line, the unique key lets one of them in.
+Due windows are made by `forecast_windows` afterwards, which finds every car that has news.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from datetime import date, datetime, time, timedelta
+from itertools import islice
+from typing import Any, Literal
+
+from sqlalchemy import Connection
+
+from followup.core.consent import ConsentEntry
+from followup.core.inspection import BadLine, InspectionLine, VisitLine, content_hash, read_line
+from followup.core.inspection_check import Fault
+from followup.core.inspection_doubts import doubts_of
+from followup.core.items import BY_CODE
+from followup.core.shop import Shop
+from followup.core.wall import day_of, start_of, to_utc, to_wall
+from followup.phone_numbers import NotANumber, read_number
+from followup.storage import consents, inspections, outbox, people, shops
+from followup.storage.store import Store
+
+_LINES_A_TRANSACTION = 25
+Outcome = Literal["new", "unchanged", "corrected", "doubtful", "rejected"]
+
+
+@dataclass(frozen=True)
+class KeptLine:
+    """What became of one line. `faults` say what to do; `doubts` ask whether it is right."""
+
+    outcome: Outcome
+    vehicle_id: int | None = None
+    inspection_id: int | None = None
+    faults: tuple[Fault, ...] = ()
+    doubts: tuple[Fault, ...] = field(default=())
+
+
+@dataclass(frozen=True)
+class _Task:
+    shop: Shop
+    now: datetime
+    kept_by: str
+    secret: str
+    accepts_doubtful: bool
+    is_check: bool
+
+
+class _NothingKept(Exception):
+    """Undoes a transaction that was only to be checked."""
+
+
+def keep_inspections(
+    store: Store,
+    shop_id: int,
+    lines: Iterable[str],
+    now: datetime,
+    kept_by: str,
+    secret: str,
+    *,
+    accepts_doubtful: bool = False,
+    is_check: bool = False,
+) -> Iterator[KeptLine]:
+    """Keep the lines in order and tell what became of each; with `is_check` nothing is kept.
+
+    `secret` keys the hash of numbers in the ledger; `kept_by` is who brought them.
+    """
+    with store.read() as connection:
+        shop = shops.load_shop(connection, shop_id)
+    task = _Task(shop, now, kept_by, secret, accepts_doubtful, is_check)
+    waiting = iter(lines)
+    if is_check:
+        yield from _checked(store, task, waiting)
+        return
+    while batch := list(islice(waiting, _LINES_A_TRANSACTION)):
+        with store.write() as connection:
+            done = [_keep(connection, task, line) for line in batch]
+        yield from done
+
+
+def _checked(store: Store, task: _Task, lines: Iterator[str]) -> Iterator[KeptLine]:
+    """A dry run sees its own earlier lines, as the real one will; then all is undone."""
+    done: list[KeptLine] = []
+    try:
+        with store.write() as connection:
+            done.extend(_keep(connection, task, line) for line in lines)
+            raise _NothingKept
+    except _NothingKept:
+        yield from done
+
+
+def _keep(connection: Connection, task: _Task, text: str) -> KeptLine:
+    try:
+        line = read_line(text, to_wall(task.now, task.shop.zone), BY_CODE)
+    except BadLine as bad:
+        return KeptLine("rejected", faults=bad.faults)
+    if isinstance(line, VisitLine):
+        return _keep_visit(connection, task, line)
+    return _keep_inspection(connection, task, line)
+
+
+def _keep_inspection(connection: Connection, task: _Task, line: InspectionLine) -> KeptLine:
+    shop_id, part, content = task.shop.id, line.part or "", content_hash(line)
+    before = inspections.current_part(connection, shop_id, line.inspection, part)
+    if before and before["content_hash"] == content:
+        return KeptLine("unchanged", before["vehicle_id"], before["id"])
+    if fault := _fault_of_number(line, task.shop.country):
+        return KeptLine("rejected", faults=(fault,))
+    on = line.inspected_at.date()
+    vehicle_id = people.keep_vehicle(connection, shop_id, line.vehicle.vehicle(), on, task.now)
+    doubts = _doubts(connection, vehicle_id, line, part)
+    if doubts and not task.accepts_doubtful:
+        return KeptLine("doubtful", vehicle_id, doubts=doubts)
+    person_id = _keep_customer(connection, task, line, vehicle_id)
+    visit_id = _visit_of_inspection(connection, task, line, vehicle_id)
+    inspection_id = inspections.keep_inspection(
+        connection, shop_id=shop_id, code=line.inspection, part=part, vehicle_id=vehicle_id, person_id=person_id,
+        visit_id=visit_id, inspected_at=to_utc(line.inspected_at, task.shop.zone), inspected_on=on,
+        odometer_miles=line.odometer_miles, technician=line.technician, body=line.told(), content_hash=content,
+        received_at=task.now, received_by=task.kept_by,
+    )  # fmt: skip
+    _keep_work(connection, task, line, on, vehicle_id, inspection_id, visit_id)
+    return KeptLine("corrected" if before else "new", vehicle_id, inspection_id, doubts=doubts)
+
+
+def _fault_of_number(line: InspectionLine, country: str) -> Fault | None:
+    if line.customer.phone is None:
+        return None
+    try:
+        read_number(line.customer.phone, country)
+    except NotANumber:
+        return Fault("customer.phone", "no such number exists: look at it again, or leave it out")
+    return None
+
+
+def _doubts(connection: Connection, vehicle_id: int, line: InspectionLine, part: str) -> tuple[Fault, ...]:
+    earlier = [
+        InspectionLine.model_validate_json(_json(row["body"]))
+        for row in inspections.bodies_of_vehicle(connection, vehicle_id)
+        if (row["code"], row["part"]) != (line.inspection, part)
+    ]
+    return tuple(doubts_of(line, earlier))
+
+
+def _json(body: Any) -> str:
+    import json
+
+    return json.dumps(body)
+
+
+def _keep_customer(connection: Connection, task: _Task, line: InspectionLine, vehicle_id: int) -> int:
+    customer, on, shop_id = line.customer, line.inspected_at.date(), task.shop.id
+    person_id = people.keep_person(
+        connection, shop_id, customer.id, customer.name, customer.language, on, task.now, is_fleet=customer.fleet
+    )
+    people.tie_vehicle(connection, shop_id, person_id, vehicle_id, "owner", on)
+    if customer.phone:
+        read = read_number(customer.phone, task.shop.country)
+        phone_id = people.keep_phone(connection, shop_id, read.e164, read.zones, read.line, task.now)
+        people.tie_phone(connection, shop_id, person_id, phone_id, on)
+        _keep_consent(connection, task, line, phone_id, person_id)
+    return person_id
+
+
+def _keep_consent(connection: Connection, task: _Task, line: InspectionLine, phone_id: int, person_id: int) -> None:
+    told, number = line.customer.consent, line.customer.phone
+    if told is None or number is None:
+        return
+    entry = ConsentEntry(
+        number, "given", told.covers, task.now, told.given_on, told.how, told.words, told.words_version, told.language,
+        told.number_is_own_and_adult, f"inspection {line.inspection}",
+    )  # fmt: skip
+    made = consents.append(connection, task.shop.id, entry, task.secret, task.kept_by)
+    is_fresh = told.given_on == day_of(task.now, task.shop.zone)
+    if made is not None and is_fresh and consents.standing_of(connection, task.shop.id, number).covers:
+        outbox.plan_text(
+            connection, task.shop.id, "opted_in", f"consent:{made}", task.now, phone_id=phone_id, number=number,
+            person_id=person_id, language=told.language, facts={},
+        )  # fmt: skip
+
+
+def _visit_of_inspection(connection: Connection, task: _Task, line: InspectionLine, vehicle_id: int) -> int:
+    """An inspection without a visit counts as one that was opened and closed on its day."""
+    opened_at = to_utc(line.inspected_at, task.shop.zone)
+    if line.visit:
+        return inspections.keep_visit(
+            connection,
+            task.shop.id,
+            line.visit,
+            vehicle_id,
+            opened_at,
+            None,
+            line.odometer_miles,
+            is_from_inspection=True,
+        )
+    closed_at = max(opened_at, start_of(line.inspected_at.date() + timedelta(days=1), task.shop.zone))
+    closed_at = min(closed_at, max(opened_at, task.now))
+    return inspections.keep_visit(
+        connection, task.shop.id, f"inspection {line.inspection}", vehicle_id, opened_at, closed_at, line.odometer_miles
+    )
+
+
+def _keep_work(
+    connection: Connection,
+    task: _Task,
+    line: InspectionLine | VisitLine,
+    on: date,
+    vehicle_id: int,
+    inspection_id: int | None,
+    visit_id: int,
+) -> None:
+    where = {"shop_id": task.shop.id, "vehicle_id": vehicle_id, "inspection_id": inspection_id, "visit_id": visit_id}
+    for told in line.work_done:
+        work = told.work(on, line.odometer_miles, line.unit)
+        inspections.add_work(
+            connection, item=work.item, position=work.position, did=work.did, on=work.on,
+            odometer_miles=work.odometer_miles, moved=dict(work.moved) or None, **where,
+        )  # fmt: skip
+    for advice in line.recommended:
+        inspections.add_recommendation(
+            connection, item=advice.item, position=advice.position, decision=advice.decision, because=advice.why,
+            until=advice.until, told_by=advice.told_by, on=on, **where,
+        )  # fmt: skip
+
+
+def _keep_visit(connection: Connection, task: _Task, line: VisitLine) -> KeptLine:
+    shop_id = task.shop.id
+    vehicle = people.find_vehicle(connection, shop_id, line.vehicle)
+    if vehicle is None:
+        says = f"the car {line.vehicle} is not known yet: bring its inspection first"
+        return KeptLine("rejected", faults=(Fault("vehicle", says),))
+    before = inspections.find_visit(connection, shop_id, line.visit)
+    opened = line.opened_at or line.closed_at
+    if before is None and opened is None:
+        return KeptLine("rejected", faults=(Fault("opened_at", "a new visit needs the time at which it was opened"),))
+    content = content_hash(line)
+    if before and before["content_hash"] == content:
+        return KeptLine("unchanged", vehicle["id"])
+    zone = task.shop.zone
+    opened_at = to_utc(opened, zone) if opened else before["opened_at"] if before else task.now
+    closed_at = to_utc(line.closed_at, zone) if line.closed_at else None
+    visit_id = inspections.keep_visit(
+        connection, shop_id, line.visit, vehicle["id"], opened_at, closed_at, line.odometer_miles, content_hash=content
+    )
+    inspections.clear_visit_lines(connection, visit_id)
+    on = (line.closed_at or opened or datetime.combine(day_of(task.now, zone), time())).date()
+    _keep_work(connection, task, line, on, vehicle["id"], None, visit_id)
+    return KeptLine("corrected" if before else "new", vehicle["id"])

@@ -1,0 +1,55 @@
+"""Keep a delivery report and bind it to its text.
+
+Reports come in any order, several times, and even before the answer to the request that they report on: each is kept
+once, ranks only rise, and a report whose address names the attempt proves that a text of unknown outcome did leave.
+A permanent problem acts: an opted-out number is a stop in the ledger, a bad number is marked.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlalchemy import Connection
+
+from followup.core.consent import ConsentEntry
+from followup.core.wall import day_of
+from followup.storage import consents, inbox, outbox, people, shops
+from followup.storage.rows import Row
+from followup.storage.store import Store
+from followup.transports.transport import BadNumber, OptedOut, StatusReport
+
+
+def keep_status(store: Store, public_id: str, report: StatusReport, now: datetime, secret: str) -> bool:
+    """Keep one report about the text of that public id; False where there is no such text (kept as a dead letter)."""
+    with store.write() as connection:
+        text = outbox.text_of_public_id(connection, public_id)
+        if text is None:
+            body = {"public_id": public_id, "id": report.provider_id, "status": report.status}
+            inbox.add_dead_letter(connection, None, now, "a delivery report about no text of ours", body)
+            return False
+        code = str(report.code) if report.code else None
+        inbox.keep_status(
+            connection, shop_id=text["shop_id"], public_id=public_id, provider_id=report.provider_id,
+            status=report.status, error_code=code, at=now,
+        )  # fmt: skip
+        outbox.bind_delivery(connection, text["id"], report.provider_id, report.status, code)
+        _act_on_problem(connection, text, report, now, secret)
+    return True
+
+
+def _act_on_problem(connection: Connection, text: Row, report: StatusReport, now: datetime, secret: str) -> None:
+    if report.problem is BadNumber and text["phone_id"]:
+        people.change_phone(connection, text["phone_id"], bad_because=f"the provider says: {report.problem.__doc__}")
+    if report.problem is OptedOut:
+        zone = shops.load_shop(connection, text["shop_id"]).zone
+        entry = ConsentEntry(
+            text["number"],
+            "taken_back",
+            (),
+            now,
+            day_of(now, zone),
+            "text_in",
+            because="the provider keeps it opted out",
+        )
+        consents.append(connection, text["shop_id"], entry, secret, "provider")
+        outbox.drop_planned(connection, text["shop_id"], "the customer stopped the texts", number=text["number"])
