@@ -6,9 +6,12 @@ A rule is one field of `ShopRules`; its metadata says how the manager's page sho
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, fields
-from datetime import date, time
+from datetime import UTC, date, datetime, time, timedelta
+from functools import lru_cache
 from typing import Any
+from zoneinfo import ZoneInfo
 
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 OpenHours = dict[str, tuple[str, str]]
@@ -38,6 +41,9 @@ class ShopRules:
         0.25, "Write when the chance of being due within the lead time reaches", "timing", least=0.05, most=0.9
     )
     lead_days: int = _rule(21, "Lead time from a text to the visit, days", "timing", least=1, most=120)
+    join_at_chance: float = _rule(
+        0.25, "Join an item when its chance of being due by then reaches", "timing", least=0.05, most=0.9
+    )
     joined_within_days: int = _rule(
         60, "Join what becomes due within so many days after that", "timing", least=0, most=365
     )
@@ -53,12 +59,14 @@ class ShopRules:
     rest_after_declined_days: int = _rule(
         30, "An item declined at the counter rests for so many days", "timing", least=14, most=365
     )
+    asks_after_visit: bool = _rule(True, "Ask once after a visit whether everything was all right", "timing")
     offer_held_hours: int = _rule(24, "Hours that an offered time is held", "timing", least=1, most=72)
     ask_below_certainty: float = _rule(0.7, "Ask back below this certainty of a reading", "timing", least=0.4, most=1.0)
     hand_over_below_certainty: float = _rule(
         0.4, "Hand to a person below this certainty", "timing", least=0.0, most=0.7
     )
     check_in_minutes: int = _rule(15, "Minutes of an advisor for one check-in", "timing", least=5, most=60)
+    advisors_at_check_in: int = _rule(1, "Advisors who check cars in at the same time", "timing", least=1, most=10)
     labor_hours: dict[str, float] = _rule(
         {"general": 12.0, "tires": 6.0, "brakes": 8.0, "electric": 3.0}, "Labor hours of a day by skill", "timing"
     )
@@ -113,7 +121,106 @@ def wall_time(text: str) -> time:
 
 
 def hours_on(hours: OpenHours, day: date) -> tuple[time, time] | None:
-    """Opening and closing wall time of that weekday in `hours`, or None where it is closed. Holidays are not looked at:
-    see `core/planning/hours.py`."""
+    """Opening and closing wall time of that weekday in `hours`, or None where it is closed.
+
+    Closed days are not looked at: see `open_span`.
+    """
     found = hours.get(WEEKDAYS[day.weekday()])
     return (wall_time(found[0]), wall_time(found[1])) if found else None
+
+
+# Workshops keep these and open on the lesser ones (common practice); further days go into `closed_on`.
+_KEPT_IN_THE_US = ("New Year's Day", "Memorial Day", "Independence Day", "Labor Day", "Thanksgiving", "Christmas Day")
+_DAY = timedelta(days=1)
+_LOOK_AHEAD_DAYS = 60
+
+
+@lru_cache(maxsize=256)
+def public_holidays(country: str, state: str | None, year: int) -> Mapping[date, str]:
+    """Public holidays of a country (ISO 3166) and its state in that year, with their names; {} where none are known."""
+    import holidays  # lazy: it costs a tenth of a second that `--help` does not have
+
+    try:
+        return dict(holidays.country_holidays(country, subdiv=state, years=year))
+    except NotImplementedError:
+        try:
+            return dict(holidays.country_holidays(country, years=year))
+        except NotImplementedError:
+            return {}
+
+
+def closed_because(shop: Shop, day: date) -> str | None:
+    """Why the shop is closed all that day, in words; None where it opens."""
+    if day.isoformat() in shop.rules.closed_on:
+        return "a day on which the shop is closed"
+    if shop.rules.closed_on_holidays:
+        name = public_holidays(shop.country, shop.state, day.year).get(day, "")
+        if name and (shop.country != "US" or name.startswith(_KEPT_IN_THE_US)):
+            return name
+    return None if hours_on(shop.rules.open_hours, day) else "not a day of the opening hours"
+
+
+def closed_days(shop: Shop, first: date, last: date) -> tuple[date, ...]:
+    """The days from `first` to `last` on which the shop is closed although its weekday is open."""
+    days = (first + _DAY * number for number in range((last - first).days + 1))
+    return tuple(day for day in days if hours_on(shop.rules.open_hours, day) and closed_because(shop, day))
+
+
+def open_span(shop: Shop, day: date) -> tuple[datetime, datetime] | None:
+    """Opening and closing instant (aware UTC) of that day at the shop; None where it is closed.
+
+    A close of 23:59 means midnight. A wall time that daylight saving skips moves to the next one that exists.
+    """
+    hours = None if closed_because(shop, day) else hours_on(shop.rules.open_hours, day)
+    if hours is None:
+        return None
+    opens, closes = hours
+    last_day, closes = (day + _DAY, time(0)) if closes == time(23, 59) else (day, closes)
+    return instant(day, opens, shop.zone), instant(last_day, closes, shop.zone)
+
+
+def instant(day: date, clock: time, zone: str) -> datetime:
+    """That wall time in that zone as aware UTC; one that is skipped moves on by the hour that is missing, one that
+    comes twice is the first."""
+    return datetime.combine(day, clock, ZoneInfo(zone)).astimezone(UTC)
+
+
+def is_open(shop: Shop, now: datetime) -> bool:
+    """True from the opening instant up to, not at, the closing instant. `now` is aware."""
+    span = open_span(shop, now.astimezone(ZoneInfo(shop.zone)).date())
+    return span is not None and span[0] <= now < span[1]
+
+
+def opens_next(shop: Shop, now: datetime) -> datetime | None:
+    """The next opening after `now` (aware UTC); None where there is none in 60 days."""
+    for span in _spans_from(shop, now):
+        if span[0] > now:
+            return span[0]
+    return None
+
+
+def closes_next(shop: Shop, now: datetime) -> datetime | None:
+    """The end of the present working day, or of the next one where it is closed (aware UTC)."""
+    for span in _spans_from(shop, now):
+        if span[1] > now:
+            return span[1]
+    return None
+
+
+def _spans_from(shop: Shop, now: datetime) -> Iterator[tuple[datetime, datetime]]:
+    today = now.astimezone(ZoneInfo(shop.zone)).date()
+    for number in range(_LOOK_AHEAD_DAYS):
+        span = open_span(shop, today + _DAY * number)
+        if span:
+            yield span
+
+
+def working_days_later(shop: Shop, day: date, days: int) -> date:
+    """The open day that comes `days` open days after `day`."""
+    left = days
+    for number in range(1, _LOOK_AHEAD_DAYS + 1):
+        later = day + _DAY * number
+        left -= closed_because(shop, later) is None
+        if left <= 0:
+            return later
+    return day + _DAY * _LOOK_AHEAD_DAYS
