@@ -143,7 +143,6 @@ class Reading(_Strict):
         ] | None
     ) = None  # fmt: skip
     level: Literal["full", "ok", "low", "empty", "not_readable"] | None = None
-    works: bool | None = None
     found_as: Short | None = None
     pulsates: bool | None = None
     date_code: Short | None = None

@@ -23,6 +23,9 @@ LOOKS = (
     "even", "streaks", "scored", "cracked", "rust_lip", "pitted", "heat_spots", "dirty",
     "inner_edge", "outer_edge", "center", "cupped", "leaking",
 )  # fmt: skip
+# What each look means where an item says no other: to be done now, or looked at again; `even` and `rust_lip` are fine.
+LOOKS_DUE_NOW = ("streaks", "cracked", "dirty", "leaking")
+LOOKS_LOOK_AGAIN = ("scored", "pitted", "heat_spots", "inner_edge", "outer_edge", "center", "cupped")
 HOW = ("wheel_off", "wheel_on", "estimate")
 DID = ("replaced", "repaired", "topped_off", "rotated", "adjusted", "serviced")
 
@@ -121,11 +124,16 @@ class DistanceWear:
 
 @dataclass(frozen=True)
 class Life:
-    """Ages from its replacement: life is log-normal in time, and in miles where `median_miles` is given (the first)."""
+    """Ages from its replacement: life is log-normal in time, and in miles where `median_miles` is given (the first).
+
+    A reading value below `weak_below` (in the item's unit) moves the median by `weak_shift_days`.
+    """
 
     median_days: float
     log_spread: float
     median_miles: float | None = None
+    weak_below: float | None = None
+    weak_shift_days: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -166,17 +174,22 @@ class Rise:
 class Looks:
     """Judged by its looks alone: what each word means, and after how many days to look again."""
 
-    due_now: tuple[str, ...]
-    look_again: tuple[str, ...]
+    due_now: tuple[str, ...] = LOOKS_DUE_NOW
+    look_again: tuple[str, ...] = LOOKS_LOOK_AGAIN
     look_again_days: int = 182
 
 
 @dataclass(frozen=True)
 class AsFound:
-    """Works or does not, today: no forecast; either now, or looked at again at the next visit."""
+    """Works or does not, today: no forecast; either now, or looked at again at the next visit.
 
-    choices: tuple[str, ...]
-    due_now: tuple[str, ...]
+    `choices` are words of the reading's `field`; those that are neither fine (the first) nor `due_now` are looked at
+    again.
+    """
+
+    choices: tuple[str, ...] = ()
+    due_now: tuple[str, ...] = ()
+    field: str = "found_as"
 
 
 @dataclass(frozen=True)

@@ -9,8 +9,10 @@ POWERTRAINS = ("gasoline", "diesel", "hybrid", "plug_in", "electric")
 VEHICLE_CLASSES = ("car", "suv", "pickup", "van")
 DRIVEN_WHEELS = ("front", "rear", "all")
 POSITIONS = ("front_left", "front_right", "rear_left", "rear_right", "spare", "front", "rear")
+CORNERS = ("front_left", "rear_left", "rear_right", "front_right")
 AXLES = {"front": ("front_left", "front_right"), "rear": ("rear_left", "rear_right")}
 TIRE_SETS = ("summer", "winter", "all_season")
+# `CORNERS` too is in walking order.
 # The order in which a technician walks around the car; every list on a page or in a text follows it.
 WALKING_ORDER = ("front_left", "rear_left", "rear_right", "front_right", "front", "rear", "spare", "")
 

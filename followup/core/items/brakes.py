@@ -6,9 +6,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from followup.core.item import DistanceWear, Field, Item, Job, Life, Limit, Looks, Rise, WearPrior
-from followup.core.vehicle import Vehicle
+from followup.core.vehicle import CORNERS, Vehicle
 
-CORNERS = ("front_left", "rear_left", "rear_right", "front_right")
 REAR = ("rear_left", "rear_right")
 LINING = ("mm", "32nds")
 # 49 CFR 570.5(c), a guide for States: 1/32 in of lining (from memory).
@@ -84,7 +83,7 @@ BRAKE_PAD = Item(
         Field("value", "number", "Lining, lowest only", LINING, 0, 20),
         Field("looks", "choice", "Looks", choices=("even", "cracked", "dirty")),
     ),
-    models=(DistanceWear(pad_prior), Looks(due_now=("cracked",), look_again=("dirty",))),
+    models=(DistanceWear(pad_prior), Looks()),
     job=Job("replace the brake pads of an axle", "brakes", 1.0),
     positions=CORNERS,
     unit="mm",
@@ -101,7 +100,7 @@ BRAKE_SHOE = Item(
         Field("value", "number", "Lining, lowest", LINING, 0, 12),
         Field("looks", "choice", "Looks", choices=("even", "cracked", "dirty", "leaking")),
     ),
-    models=(DistanceWear(shoe_prior), Looks(due_now=("cracked", "leaking"), look_again=("dirty",))),
+    models=(DistanceWear(shoe_prior), Looks()),
     job=Job("replace the brake shoes", "brakes", 1.5),
     positions=REAR,
     unit="mm",
@@ -119,7 +118,7 @@ PARKING_BRAKE_SHOE = Item(
         Field("looks", "choice", "Looks", choices=("even", "cracked", "dirty", "leaking")),
     ),
     # It holds a standing car and hardly wears: looked at, not forecast from distance.
-    models=(Looks(due_now=("cracked", "leaking"), look_again=("dirty",)),),
+    models=(Looks(),),
     job=Job("replace the parking-brake shoes", "brakes", 1.5),
     positions=REAR,
     unit="mm",
@@ -139,7 +138,7 @@ BRAKE_ROTOR = Item(
         Field("looks", "choice", "Looks", choices=("even", "scored", "rust_lip", "pitted", "heat_spots", "cracked")),
         Field("pulsates", "yes_no", "Driver feels it pulsate"),
     ),
-    models=(DistanceWear(rotor_prior), Looks(due_now=("cracked",), look_again=("scored", "pitted", "heat_spots"))),
+    models=(DistanceWear(rotor_prior), Looks()),
     job=Job("replace the brake rotors of an axle with its pads", "brakes", 1.5),
     positions=CORNERS,
     unit="mm",
@@ -164,7 +163,7 @@ BRAKE_FLUID = Item(
     models=(
         Rise(start=0.0, per_year=1.0, log_spread=0.3),
         Life(median_days=3 * 365.25, log_spread=0.3),
-        Looks(due_now=("dirty", "leaking"), look_again=()),
+        Looks(),
     ),
     job=Job("change the brake fluid", "brakes", 0.7),
     unit="percent",

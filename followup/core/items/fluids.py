@@ -20,7 +20,7 @@ COOLANT = Item(
     ),
     models=(
         Level(AMOUNTS, due_at="low", amount_per_day=1 / 548, log_spread=0.6),
-        Looks(due_now=("dirty", "leaking"), look_again=()),
+        Looks(),
     ),
     job=Job("top off the coolant", "general", 0.1),
     unit="F",

@@ -43,7 +43,7 @@ ENGINE_OIL = Item(
             amount_per_1000_miles=0.25,
             log_spread=0.7,
         ),
-        Looks(due_now=("leaking",), look_again=("dirty",)),
+        Looks(),
     ),
     job=Job("top off the engine oil", "general", 0.1),
     unit="qt",

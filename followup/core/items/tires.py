@@ -18,9 +18,8 @@ from followup.core.item import (
     Looks,
     WearPrior,
 )
-from followup.core.vehicle import Vehicle
+from followup.core.vehicle import CORNERS, Vehicle
 
-CORNERS = ("front_left", "rear_left", "rear_right", "front_right")
 DAYS_PER_YEAR = 365.25
 
 # New tread by class, 32nds: trade pages for cars, common practice for the rest.
@@ -78,7 +77,7 @@ TIRE_TREAD = Item(
     ),
     models=(
         DistanceWear(tread_prior),
-        Looks(due_now=("cracked",), look_again=("inner_edge", "outer_edge", "center", "cupped")),
+        Looks(),
     ),
     job=Job("replace the tires", "tires", 1.2),
     positions=CORNERS,
@@ -114,7 +113,7 @@ TIRE_PRESSURE = Item(
         _psi("placard", "Door placard"),
         _psi("set_to", "Set to"),
     ),
-    models=(AsFound((), ()),),
+    models=(AsFound(),),
     job=Job("set the tire pressures", "tires", 0.2),
     positions=(*CORNERS, "spare"),
     unit="percent",
@@ -143,7 +142,7 @@ TPMS = Item(
     words="Tire pressure lamp",
     part="reception",
     fields=(Field("lamp", "choice", "Lamp", choices=("off", "on", "flashing")),),
-    models=(AsFound(("off", "on", "flashing"), ("on", "flashing")),),
+    models=(AsFound(("off", "on", "flashing"), ("on", "flashing"), field="lamp"),),
     job=Job("look at the tire pressure sensors", "tires", 0.5),
     is_brakes_or_tires=True,
 )

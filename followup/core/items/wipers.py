@@ -13,7 +13,7 @@ WIPER_BLADE = Item(
         Field("changed_on", "date", "Last changed on"),
     ),
     models=(
-        Looks(due_now=("streaks", "cracked", "dirty"), look_again=()),
+        Looks(),
         Life(median_days=274, log_spread=0.35),
     ),
     job=Job("replace the wiper blades", "general", 0.2),
