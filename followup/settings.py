@@ -41,7 +41,7 @@ def _setting(default: Any, words: str, **limits: Any) -> Any:
     return Field(default=default, description=words, validate_default=True, **limits)
 
 
-E164 = Annotated[str, Field(pattern=r"^\+[1-9]\d{6,14}$")]
+SenderNumber = Annotated[str, Field(pattern=r"^(\+[1-9][0-9]{6,14}|[0-9]{3,8})$")]
 
 
 class Settings(BaseModel):
@@ -62,7 +62,9 @@ class Settings(BaseModel):
     transport: Literal["test_phone", "twilio"] = _setting(
         "test_phone", "How texts leave: test_phone (they stay on this machine) or twilio."
     )
-    sender_number: E164 = _setting("+13125550100", "The shop's number that texts come from, as +13125550100.")
+    sender_number: SenderNumber = _setting(
+        "+13125550100", "The shop's number that texts come from, as +13125550100, or its short code."
+    )
     sender_segments_per_second: float = _setting(
         1.0, "What the number may send: 1 for a long number, 100 for a short code.", gt=0, le=1000
     )

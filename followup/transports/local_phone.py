@@ -28,6 +28,7 @@ from followup.transports.transport import (
 )
 
 SIGNATURE_HEADER = "X-Followup-Signature"
+_ID = "TP[0-9a-f]{32}"
 
 Deliver = Callable[[OutgoingText, str], None]
 """Keeps a text under its id (`TP...`) where the phone's page finds it; the same id twice is kept once."""
@@ -52,7 +53,7 @@ def sign(url: str, fields: Fields, token: str) -> str:
 
 def signed_post(url: str, fields: Fields | dict[str, str], token: str) -> dict[str, str]:
     """The headers with which the test phone posts these fields to a hook."""
-    form = _Single(fields) if isinstance(fields, dict) else fields
+    form = fields if isinstance(fields, Fields) else _Single(fields)
     return {SIGNATURE_HEADER: sign(url, form, token)}
 
 
@@ -122,7 +123,7 @@ class LocalPhone:
     def read_inbound(self, fields: Fields) -> InboundText:
         """See Transport."""
         return InboundText(
-            provider_id=one_value(fields, "id"),
+            provider_id=one_value(fields, "id", _ID),
             sender=one_number(fields, "from"),
             to=one_number(fields, "to"),
             body=body_of(fields, "body"),
@@ -130,4 +131,6 @@ class LocalPhone:
 
     def read_status(self, fields: Fields) -> StatusReport:
         """See Transport."""
-        return StatusReport(provider_id=one_value(fields, "id"), status=one_value(fields, "status"))
+        return StatusReport(
+            provider_id=one_value(fields, "id", _ID), status=one_value(fields, "status", "[a-z_]{1,32}")
+        )

@@ -1,0 +1,41 @@
+"""Picks the way of sending that the settings name; the one list of all transports."""
+
+from __future__ import annotations
+
+from urllib.parse import urlsplit
+
+from followup.clock import check_clock_allowed, is_loopback
+from followup.settings import Settings, SettingsUnusable
+from followup.transports.local_phone import Deliver, LocalPhone, LookUp, Written, token_from
+from followup.transports.transport import Transport
+
+ALL = ("test_phone", "twilio")
+"""The values of the setting `transport`."""
+
+
+def choose(
+    settings: Settings, *, deliver: Deliver, look_up: LookUp | None = None, written: Written | None = None
+) -> Transport:
+    """The transport of these settings; `deliver`, `look_up`, `written` are the test phone's store.
+
+    Raises SettingsUnusable, SettingMissing (the test phone signs by the secret key), or ClockRefused.
+    """
+    if settings.transport == "test_phone":
+        return LocalPhone(token_from(settings.secret("secret_key")), deliver, look_up, written)
+    transport = _twilio(settings)
+    check_clock_allowed(transport.address)
+    if urlsplit(settings.public_base_url).scheme != "https" and not is_loopback(settings.twilio_api_base):
+        raise SettingsUnusable("public_base_url must begin with https where texts reach real phones.")
+    return transport
+
+
+def _twilio(settings: Settings) -> Transport:
+    # Imported here: the test phone needs nothing of the provider's client.
+    from followup.transports.twilio import Twilio
+
+    return Twilio(
+        account_sid=settings.twilio_account_sid or "",
+        auth_tokens=[token.get_secret_value() for token in settings.twilio_auth_tokens],
+        sender_number=settings.sender_number,
+        address=settings.twilio_api_base,
+    )

@@ -1,0 +1,302 @@
+"""Sends texts through Twilio, reads its hooks, and says in the program's own words what went wrong.
+
+Its client has no time limit and no key against sending twice, and the class of an exception does not tell whether a
+text was taken. So every request passes `_Http`, which makes exactly one, with a limit, and classifies by phase: could
+not connect, or a refusal in the four hundreds, is proven; everything after the first byte is unknown.
+"""
+
+from __future__ import annotations
+
+import json
+import logging
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from typing import Any
+
+# The package ships no types.
+from twilio.request_validator import (  # type: ignore[import-untyped]
+    SIGNATURE_HEADER,
+    SIGNATURE_SETTINGS_HEADER,
+    RequestValidator,
+)
+
+from followup.clock import is_loopback
+from followup.transports.transport import (
+    AccountRefused,
+    BadNumber,
+    BadText,
+    Fields,
+    Filtered,
+    ForeignHook,
+    Found,
+    Headers,
+    InboundText,
+    LookUpFailed,
+    NotAccepted,
+    NotRegistered,
+    OptedOut,
+    OutcomeUnknown,
+    OutgoingText,
+    ProvenRefused,
+    RateLimited,
+    RegionClosed,
+    SentReceipt,
+    StatusReport,
+    Unreachable,
+    body_of,
+    one_number,
+    one_value,
+)
+
+ADDRESS = "https://api.twilio.com"
+CONNECT_SECONDS = 5.0
+# Late accepts of up to 26 s were reported by users of the provider.
+READ_SECONDS = 30.0
+# Their clock and ours may differ by this much when a text is looked up.
+CLOCKS_DIFFER_BY = timedelta(seconds=30)
+LISTED_AT_ONCE = 1000
+_MESSAGE_SID = "(SM|MM)[0-9a-f]{32}"
+
+# The provider's published error codes, by what they mean for a text.
+CODES: dict[type[ProvenRefused], tuple[int, ...]] = {
+    OptedOut: (21610,),
+    BadNumber: (21211, 21604, 21614, 30005, 30006),
+    RegionClosed: (21408,),
+    Unreachable: (21612, 30003, 30008, 30410),
+    Filtered: (30004, 30007),
+    BadText: (21602, 21617, 30010),
+    RateLimited: (14107, 20429, 21611, 30001, 30022, 30023, 63038),
+    NotRegistered: (30024, 30032, 30034, 30035),
+    AccountRefused: (20003, 20404, 21212, 21606, 30002),
+}
+_CLASS_OF_CODE = {code: refusal for refusal, codes in CODES.items() for code in codes}
+
+# TLS faults that can only happen before the first byte of a request; any other may come while the answer is read.
+_HANDSHAKE_FAULTS = frozenset(
+    {
+        "CERTIFICATE_VERIFY_FAILED",
+        "HTTP_REQUEST",
+        "NO_PROTOCOLS_AVAILABLE",
+        "SSLV3_ALERT_HANDSHAKE_FAILURE",
+        "TLSV1_ALERT_PROTOCOL_VERSION",
+        "UNSUPPORTED_PROTOCOL",
+        "WRONG_VERSION_NUMBER",
+    }
+)
+
+_log = logging.getLogger(__name__)
+
+
+def refusal_of(code: int | None) -> type[ProvenRefused]:
+    """What an error code means; ProvenRefused itself where the code is not known here."""
+    return _CLASS_OF_CODE.get(code or 0, ProvenRefused)
+
+
+class Twilio:
+    """The transport of one account and one sending number."""
+
+    name = "twilio"
+
+    def __init__(
+        self,
+        account_sid: str,
+        auth_tokens: Sequence[str],
+        sender_number: str,
+        address: str = ADDRESS,
+        connect_seconds: float = CONNECT_SECONDS,
+        read_seconds: float = READ_SECONDS,
+    ) -> None:
+        """The first token signs our requests; hooks may be signed by any of them, so that tokens can be changed."""
+        self.address: str | None = address
+        self._account_sid = account_sid
+        self._sender_number = sender_number
+        self._validators = [RequestValidator(token) for token in auth_tokens]
+        self._messages = _messages(account_sid, auth_tokens[0], address, (connect_seconds, read_seconds))
+
+    def send(self, text: OutgoingText) -> SentReceipt:
+        """See Transport. One POST, whatever comes back."""
+        try:
+            message = self._messages.create(
+                to=text.to,
+                from_=text.sender,
+                body=text.body,
+                status_callback=text.status_callback_url,
+                validity_period=text.valid_seconds,
+            )
+            return SentReceipt(str(message.sid), str(message.status or "accepted"))
+        except (ProvenRefused, OutcomeUnknown):
+            raise
+        except Exception as error:
+            # Whatever the client stumbled over, the request may have been taken. The cause may quote the text, so only
+            # its name goes on.
+            raise OutcomeUnknown(f"{OutcomeUnknown.__doc__} ({type(error).__name__})") from None
+
+    def find_sent(self, to: str, sender: str, body: str, since: datetime) -> list[Found]:
+        """See Transport. The list may lag behind by minutes, at times hours."""
+        # Not filtered by the day of sending: a queued text has none yet.
+        found = [
+            Found(str(one.sid), one.to, one.from_, one.body or "", one.date_created, str(one.status))
+            for one in self._listed(to=to, from_=sender)
+            if one.date_created and one.date_created >= since - CLOCKS_DIFFER_BY
+        ]
+        return sorted((text for text in found if text.body == body), key=lambda text: text.created_at)
+
+    def list_inbound(self, since: datetime) -> list[InboundText]:
+        """See Transport. The provider filters by whole days, so the rest is filtered here."""
+        midnight = since.replace(hour=0, minute=0, second=0, microsecond=0)
+        texts = [
+            InboundText(
+                provider_id=str(one.sid),
+                sender=str(one.from_),
+                to=str(one.to),
+                body=(one.body or "").replace("\x00", "\ufffd"),
+                media_count=int(one.num_media) if str(one.num_media).isdecimal() else 0,
+                received_at=one.date_created,
+            )
+            for one in self._listed(to=self._sender_number, date_sent_after=midnight)
+            if one.direction == "inbound" and one.date_created and one.date_created >= since
+        ]
+        return sorted(texts, key=lambda text: text.received_at or since)
+
+    def is_genuine(self, url: str, fields: Fields | str, headers: Headers) -> bool:
+        """See Transport."""
+        if headers.get(SIGNATURE_SETTINGS_HEADER):
+            _log.warning("a hook was signed by the newer scheme with a shared key, which is not supported: refused")
+            return False
+        given = headers.get(SIGNATURE_HEADER)
+        if given is None:
+            return False
+        try:
+            return any(validator.validate(url, fields, given) for validator in self._validators)
+        except (TypeError, ValueError):
+            # A body that is no form without its hash in the address, or half a character.
+            return False
+
+    def read_inbound(self, fields: Fields) -> InboundText:
+        """See Transport."""
+        self._check_account(fields)
+        media = fields.getlist("NumMedia")
+        caught = (fields.getlist("OptOutType") or [""])[0].lower()
+        return InboundText(
+            provider_id=one_value(fields, "MessageSid", _MESSAGE_SID),
+            sender=one_number(fields, "From"),
+            to=one_number(fields, "To"),
+            body=body_of(fields, "Body"),
+            media_count=int(one_value(fields, "NumMedia", "[0-9]{1,3}")) if media else 0,
+            provider_caught=caught if caught in ("stop", "start", "help") else None,
+        )
+
+    def read_status(self, fields: Fields) -> StatusReport:
+        """See Transport. A status that is not known is kept as it is."""
+        self._check_account(fields)
+        code = int(one_value(fields, "ErrorCode", "[0-9]{1,9}")) if any(fields.getlist("ErrorCode")) else None
+        return StatusReport(
+            provider_id=one_value(fields, "MessageSid", _MESSAGE_SID),
+            status=one_value(fields, "MessageStatus", "[a-z_-]{1,32}"),
+            code=code,
+            problem=refusal_of(code) if code else None,
+        )
+
+    def _check_account(self, fields: Fields) -> None:
+        if one_value(fields, "AccountSid", "AC[0-9a-fA-F]{32}") != self._account_sid:
+            raise ForeignHook(ForeignHook.__doc__)
+
+    def _listed(self, **filters: Any) -> list[Any]:
+        try:
+            found: list[Any] = self._messages.list(page_size=LISTED_AT_ONCE, **filters)
+            return found
+        except Exception as error:
+            # The address of the request holds a number, so only the name of the fault goes on.
+            raise LookUpFailed(f"{LookUpFailed.__doc__} ({type(error).__name__})") from None
+
+
+def _messages(account_sid: str, token: str, address: str, seconds: tuple[float, float]) -> Any:
+    """The client's list of messages; imported here because it takes more than 100 ms."""
+    from twilio.rest import Client  # type: ignore[import-untyped]  # the package ships no types
+
+    client = Client(account_sid, token, http_client=_Http(address, seconds))
+    client.api.base_url = address
+    return client.messages
+
+
+class _Http:
+    """The client's way to the network: one request, a time limit, and outcomes by phase."""
+
+    is_async = False
+
+    def __init__(self, address: str, seconds: tuple[float, float]) -> None:
+        from requests.adapters import HTTPAdapter
+        from twilio.http.http_client import TwilioHttpClient  # type: ignore[import-untyped]  # ships no types
+
+        # The client's log would hold numbers.
+        silent = logging.getLogger(f"{__name__}.http")
+        silent.disabled = True
+        self._client = TwilioHttpClient(logger=silent)
+        # Its constructor compares the limit with a number; the one for connecting needs a pair.
+        self._client.timeout = seconds
+        # A proxy of the environment is for real addresses.
+        self._client.session.trust_env = not is_loopback(address)
+        for scheme in ("https://", "http://"):
+            self._client.session.mount(scheme, HTTPAdapter(pool_maxsize=32, max_retries=0))
+
+    def request(self, method: str, url: str, **details: Any) -> Any:
+        """The provider's answer; for a POST raises ProvenRefused or OutcomeUnknown instead where it took no text."""
+        try:
+            response = self._client.request(method, url, **details)
+        except Exception as error:
+            name = type(error).__name__
+            if _never_left(error):
+                raise NotAccepted(words=f"{NotAccepted.__doc__} ({name})") from None
+            raise OutcomeUnknown(f"{OutcomeUnknown.__doc__} ({name})") from None
+        if method == "POST":
+            _check_taken(response)
+        return response
+
+
+def _never_left(error: Exception) -> bool:
+    """Whether this fault proves that no byte of the request was sent."""
+    import requests
+    from urllib3.exceptions import ConnectTimeoutError
+
+    if isinstance(error, requests.ConnectTimeout):
+        return True
+    if not isinstance(error, requests.ConnectionError):
+        return False
+    reason = getattr(error.args[0], "reason", None) if error.args else None
+    # A proxy that could not be reached wraps the fault once more.
+    reason = getattr(reason, "original_error", reason)
+    if isinstance(error, requests.exceptions.SSLError):
+        fault = reason.args[0] if isinstance(reason, Exception) and reason.args else None
+        return getattr(fault, "reason", None) in _HANDSHAKE_FAULTS
+    # Name resolution and a refused connection are kinds of it.
+    return isinstance(reason, ConnectTimeoutError)
+
+
+def _check_taken(response: Any) -> None:
+    status = int(response.status_code)
+    answer = _json_object(response.text)
+    if 200 <= status < 300:
+        if not isinstance(answer.get("sid"), str) or not answer["sid"]:
+            raise OutcomeUnknown(f"{OutcomeUnknown.__doc__} (the answer {status} names no text)")
+    elif 400 <= status < 500 and status != 408:
+        # 408 alone among them may come from a gateway that waited for the provider.
+        raise _refusal(status, answer.get("code"), response.headers.get("Retry-After"))
+    else:
+        raise OutcomeUnknown(f"{OutcomeUnknown.__doc__} (the answer was {status})")
+
+
+def _refusal(status: int, given_code: object, retry_after: str | None) -> ProvenRefused:
+    code = given_code if isinstance(given_code, int) else None
+    kind = RateLimited if status == 429 else refusal_of(code)
+    if kind is ProvenRefused and status in (401, 403):
+        kind = AccountRefused
+    seconds = int(retry_after) if retry_after and retry_after.isascii() and retry_after.isdigit() else None
+    return kind(code or status, retry_after_seconds=seconds)
+
+
+def _json_object(text: str) -> dict[str, Any]:
+    try:
+        value = json.loads(text)
+    except ValueError:
+        return {}
+    return value if isinstance(value, dict) else {}
