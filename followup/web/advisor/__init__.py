@@ -1,0 +1,1 @@
+"""The advisor's pages: booking requests, threads, phone list, consent, calendar."""

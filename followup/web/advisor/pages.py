@@ -1,0 +1,13 @@
+"""All pages of this folder, and their links at the top."""
+
+from __future__ import annotations
+
+from followup.web.advisor import home
+from followup.web.advisor.blueprint import blueprint
+from followup.web.navigation import Link
+
+__all__ = ["LINKS", "PAGES", "blueprint"]
+
+# Importing a page's module hangs its views on the blueprint.
+PAGES = (home,)
+LINKS = (Link("advisor.home", "Today"),)

@@ -1,0 +1,1 @@
+"""The manager's pages: when we text, what we say, how it went, duty."""

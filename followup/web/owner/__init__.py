@@ -1,0 +1,1 @@
+"""The owner's pages: staff, tokens, connecting the number, stop-all, deletion."""

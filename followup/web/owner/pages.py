@@ -1,0 +1,13 @@
+"""All pages of this folder, and their links at the top."""
+
+from __future__ import annotations
+
+from followup.web.navigation import Link
+from followup.web.owner import staff
+from followup.web.owner.blueprint import blueprint
+
+__all__ = ["LINKS", "PAGES", "blueprint"]
+
+# Importing a page's module hangs its views on the blueprint.
+PAGES = (staff,)
+LINKS = (Link("owner.staff", "Staff"),)

@@ -1,0 +1,1 @@
+"""The provider's hooks: replies and delivery reports, proven by signature."""
