@@ -14,6 +14,7 @@ import tempfile
 import time
 from dataclasses import dataclass, field
 from pathlib import Path
+from typing import Any
 
 USER = "followup"
 PORT = 5432  # names the socket only; the server listens on no network address
@@ -97,15 +98,15 @@ def _number(version: str) -> float:
         return 0.0
 
 
-def _unprivileged() -> dict[str, int]:
-    """Whom to run as: PostgreSQL refuses root. Empty where we are not root."""
+def _unprivileged() -> dict[str, Any]:
+    """Whom a child process runs as: PostgreSQL refuses root. Empty where we are not root."""
     if os.geteuid() != 0:
         return {}
     nobody = pwd.getpwnam("nobody")
-    return {"user": nobody.pw_uid, "group": nobody.pw_gid}
+    return {"user": nobody.pw_uid, "group": nobody.pw_gid, "extra_groups": []}
 
 
-def _within_reach(binaries: Path, folder: Path, identity: dict[str, int]) -> Path:
+def _within_reach(binaries: Path, folder: Path, identity: dict[str, Any]) -> Path:
     """The same binaries, copied into the data folder where the unprivileged user could not run them in place."""
     try:
         _run([str(binaries / "initdb"), "--version"], identity)
@@ -121,7 +122,7 @@ def _within_reach(binaries: Path, folder: Path, identity: dict[str, int]) -> Pat
         return copy / "bin"
 
 
-def _initialize_and_start(binaries: Path, folder: Path, identity: dict[str, int]) -> PostgreSQL:
+def _initialize_and_start(binaries: Path, folder: Path, identity: dict[str, Any]) -> PostgreSQL:
     data = folder / "data"
     initdb = [str(binaries / "initdb"), "-D", str(data), "-U", USER, "--auth=trust", "--no-sync"]
     _run([*initdb, "--encoding=UTF8", "--locale=C"], identity)
@@ -132,7 +133,7 @@ def _initialize_and_start(binaries: Path, folder: Path, identity: dict[str, int]
         server += ["-c", setting]
     with (folder / "log").open("wb") as log:
         process = subprocess.Popen(
-            server, cwd=folder, env=_environment(), stdin=subprocess.DEVNULL, stdout=log, stderr=log, **_as(identity)
+            server, cwd=folder, env=_environment(), stdin=subprocess.DEVNULL, stdout=log, stderr=log, **identity
         )
     running = PostgreSQL(folder, process)
     _wait_until_it_answers(running)
@@ -155,8 +156,8 @@ def _wait_until_it_answers(server: PostgreSQL) -> None:
             time.sleep(0.05)
 
 
-def _run(command: list[str], identity: dict[str, int]) -> None:
-    done = subprocess.run(command, cwd="/", env=_environment(), capture_output=True, timeout=120, **_as(identity))
+def _run(command: list[str], identity: dict[str, Any]) -> None:
+    done = subprocess.run(command, cwd="/", env=_environment(), capture_output=True, timeout=120, **identity)
     if done.returncode:
         raise NoPostgreSQL(done.stderr.decode(errors="replace").strip())
 
@@ -164,7 +165,3 @@ def _run(command: list[str], identity: dict[str, int]) -> None:
 def _environment() -> dict[str, str]:
     """Ours without the variables that would steer the server or its client elsewhere."""
     return {name: value for name, value in os.environ.items() if not name.startswith("PG")} | {"LC_ALL": "C"}
-
-
-def _as(identity: dict[str, int]) -> dict[str, object]:
-    return {**identity, "extra_groups": []} if identity else {}

@@ -23,6 +23,9 @@ def plant(root: Path, module: str, code: str) -> None:
     """Adds `code` at the end of `module` (a path); a module that is not there begins with it."""
     path = root / module
     path.parent.mkdir(parents=True, exist_ok=True)
+    for folder in path.relative_to(root).parents[:-1]:
+        if not (root / folder / "__init__.py").exists():
+            (root / folder / "__init__.py").write_text('"""Planted."""\n', encoding="utf-8")
     there = path.read_text(encoding="utf-8") if path.exists() else '"""Planted."""\n'
     path.write_text(f"{there}\n{code}\n", encoding="utf-8")
 
