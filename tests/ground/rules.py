@@ -11,9 +11,9 @@ from pathlib import Path
 
 # What the standard library offers without input or output, clock or random source.
 PURE_STANDARD_LIBRARY = {
-    "__future__", "abc", "bisect", "calendar", "collections", "copy", "dataclasses", "datetime", "decimal", "difflib",
-    "enum", "fractions", "functools", "hashlib", "heapq", "itertools", "json", "math", "numbers", "operator", "re",
-    "statistics", "string", "types", "typing", "unicodedata", "zoneinfo",
+    "__future__", "abc", "bisect", "calendar", "collections", "copy", "csv", "dataclasses", "datetime", "decimal",
+    "difflib", "enum", "fractions", "functools", "hashlib", "heapq", "itertools", "json", "math", "numbers", "operator",
+    "re", "statistics", "string", "types", "typing", "unicodedata", "zoneinfo",
 }  # fmt: skip
 PURE_LIBRARIES = {
     "numpy", "scipy.special", "scipy.optimize", "scipy.linalg", "dateutil.relativedelta", "dateutil.rrule",
