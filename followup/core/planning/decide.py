@@ -1,0 +1,131 @@
+"""The decision for one car, and for all cars of one phone: one text at most, or every reason why not."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import replace
+from datetime import datetime, timedelta
+
+from followup.core.planning.hours import may_leave, next_moment, valid_until
+from followup.core.planning.item_stops import calls_to_make, item_stop
+from followup.core.planning.picture import Because, CarPicture, Decision, EarlierInvite, PhoneTask, PlannedText
+from followup.core.planning.send_rule import Candidate, candidates, items_left_out
+from followup.core.planning.spacing import too_often, tries_so_far, try_again_days
+from followup.core.planning.stops import stops_against
+from followup.core.text import reason
+
+PRESSING = ("recall", "missed_visit", "after_visit", "due_work", "free_service", "odometer_question")
+
+
+def decide(picture: CarPicture, now: datetime) -> Decision:
+    """What to text about this car now (aware UTC): at most one invite, or why not; and calls for the phone list.
+
+    It depends on nothing but its arguments: planned twice it is the same text with the same key. The first candidate
+    that nothing stops wins; why the more pressing ones before it do not leave stands in `why_not`.
+    """
+    tasks = (*calls_to_make(picture, now), *_calls_after_tries(picture, now))
+    why_not = list(items_left_out(picture, now))
+    found = candidates(picture, now)
+    for candidate in found:
+        stops = list(_stops(picture, candidate, now))
+        text = None if stops else _planned(picture, candidate, now)
+        if text:
+            return Decision(text, tuple(dict.fromkeys(why_not)), tasks)
+        why_not += stops
+    if not found and not why_not:
+        why_not.append(_nothing_due(picture))
+    return Decision(None, tuple(dict.fromkeys(why_not)), tasks)
+
+
+def decide_for_phone(pictures: Iterable[CarPicture], now: datetime) -> tuple[tuple[str, Decision], ...]:
+    """The decisions for all cars of one phone, (vehicle, decision) in the order given: the most pressing car's text
+    alone is planned, since a phone gets one invite at a time."""
+    decided = [(picture.vehicle, decide(picture, now)) for picture in pictures]
+    texts = [one.text for _, one in decided if one.text]
+    first = min(texts, key=_pressing, default=None)
+    other = Because("other_car", "another car of this phone is more pressing; one invite a phone at a time")
+    return tuple(
+        (vehicle, one if one.text in (None, first) else Decision(None, (*one.why_not, other), one.phone_tasks))
+        for vehicle, one in decided
+    )
+
+
+def still_wanted(text: PlannedText, picture: CarPicture, planned_at: datetime, now: datetime) -> Because | None:
+    """Asked once more before it leaves: why the planned invite is not wanted any more, or None.
+
+    Spacing and caps are not asked again: they were kept when it was planned.
+    """
+    others = tuple(one for one in picture.invites if not _is_same(one, text))
+    picture = replace(picture, invites=others)
+    for stop in stops_against(picture, text.reason, now):
+        return stop
+    verdict = may_leave(text.kind, now, picture.shop, picture.where)
+    if not verdict.may:
+        return Because(verdict.rule, verdict.says)
+    if now >= text.valid_until:
+        return Because("too_old", "it could not leave in time")
+    for due in (one for one in picture.due if one.at in text.items):
+        if due.measured_on and due.measured_on > picture.day(planned_at):
+            return Because("measured_again", f"{due.item} was measured again on {due.measured_on}")
+        item_rests = item_stop(picture, due, now)
+        if item_rests:
+            return item_rests
+    if all((one.reason, one.raised_by) != (text.reason, text.raised_by) for one in candidates(picture, now)):
+        return Because("reason_ended", "the reason for it no longer stands")
+    return None
+
+
+def _is_same(earlier: EarlierInvite, text: PlannedText) -> bool:
+    mine = (text.reason, text.raised_by, text.try_number)
+    return (earlier.reason, earlier.raised_by, earlier.try_number) == mine
+
+
+def _stops(picture: CarPicture, candidate: Candidate, now: datetime) -> Iterable[Because]:
+    yield from stops_against(picture, candidate.reason, now)
+    yield from too_often(picture, candidate.reason, candidate.raised_by, now, is_legal=candidate.is_legal)
+
+
+def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> PlannedText | None:
+    kind = reason(candidate.reason).kind
+    leaves_at = next_moment(kind, now, picture.shop, picture.where)
+    until = leaves_at and valid_until(kind, leaves_at)
+    if leaves_at is None or until is None:
+        return None
+    return PlannedText(
+        kind=kind,
+        reason=candidate.reason,
+        raised_by=candidate.raised_by,
+        try_number=len(tries_so_far(picture, candidate.reason, candidate.raised_by)) + 1,
+        phone_id=picture.phone.id,
+        person_id=picture.person.id,
+        vehicle=picture.vehicle,
+        items=candidate.items,
+        leaves_at=leaves_at,
+        valid_until=until,
+        because=candidate.says,
+        is_legal=candidate.is_legal,
+        chance=candidate.chance,
+    )
+
+
+def _calls_after_tries(picture: CarPicture, now: datetime) -> Iterable[PhoneTask]:
+    """Items at their legal limit: after the second text went unanswered an advisor calls."""
+    for candidate in candidates(picture, now):
+        if not candidate.is_legal or any(stops_against(picture, candidate.reason, now)):
+            continue
+        tries = tries_so_far(picture, candidate.reason, candidate.raised_by)
+        wait = timedelta(days=try_again_days(picture, is_legal=True))
+        if len(tries) >= picture.shop.rules.tries and now >= tries[-1].at + wait:
+            key = f"unanswered {candidate.raised_by}"
+            yield PhoneTask(key, f"told {len(tries)} times without an answer: {candidate.says}", candidate.items)
+
+
+def _pressing(text: PlannedText) -> tuple[bool, int, float, str]:
+    return not text.is_legal, PRESSING.index(text.reason), -text.chance, text.vehicle
+
+
+def _nothing_due(picture: CarPicture) -> Because:
+    rules = picture.shop.rules
+    days = [one.likely_on for one in picture.due if one.likely_on and not one.is_free_top_off]
+    ahead = f"; the nearest is likely due around {min(days):%B %Y}" if days else ""
+    return Because("not_due", f"nothing reaches {rules.send_at_chance:.0%} within {rules.lead_days} days{ahead}")

@@ -1,0 +1,182 @@
+"""All that planning looks at for one phone, person and car: plain values that a workflow fills from the store."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from zoneinfo import ZoneInfo
+
+from followup.core.consent import ConsentStanding
+from followup.core.customer import Person, Phone
+from followup.core.planning.hours import Where
+from followup.core.shop import Shop
+from followup.core.visit import Recommendation, Visit, Work
+
+ItemAt = tuple[str, str]
+"""An item's code and its position ("" where it has none)."""
+
+
+@dataclass(frozen=True)
+class DueItem:
+    """One item of the car with its chances today (0-1), out of its due window.
+
+    `chance_by_lead`: due within the lead time; `chance_joined`: within lead plus the joining days; `chance_legal`: at
+    its legal limit within the lead time; `is_past_legal`: already past it. `measured_on`: the last reading or
+    replacement that the forecast used. `is_free_top_off`: the shop gives it free and the car has it low.
+    """
+
+    item: str
+    position: str
+    chance_by_lead: float
+    chance_joined: float
+    measured_on: date | None = None
+    likely_on: date | None = None
+    chance_legal: float = 0.0
+    is_past_legal: bool = False
+    is_free_top_off: bool = False
+
+    @property
+    def at(self) -> ItemAt:
+        """Item and position."""
+        return self.item, self.position
+
+
+@dataclass(frozen=True)
+class EarlierInvite:
+    """An invite to this phone that left or is planned (dropped and failed ones do not count); `at` is when."""
+
+    reason: str
+    raised_by: str
+    try_number: int
+    at: datetime
+    vehicle: str
+    items: tuple[ItemAt, ...] = ()
+
+
+@dataclass(frozen=True)
+class BookingSeen:
+    """A booking request of this car, however it was made (text, phone, counter)."""
+
+    code: str
+    state: str
+    starts_at: datetime | None
+    asked_at: datetime
+
+
+@dataclass(frozen=True)
+class Rest:
+    """What the customer said of an item: `no`, `later` or `done`. `until` None: by the shop's rule; for `done` until
+    it is measured again."""
+
+    item: str
+    position: str
+    because: str
+    from_on: date
+    until: date | None = None
+
+
+@dataclass(frozen=True)
+class Recall:
+    """A recall that staff entered for this car."""
+
+    code: str
+    entered_on: date
+
+
+@dataclass(frozen=True)
+class CarPicture:
+    """One car with the phone and person that an invite about it would go to, as everything stands at `now`.
+
+    `vehicle` is the car's code. `is_tie_over`: sold, traded, totaled; `is_tie_held`: the number or the car is not
+    theirs by their own word, until a person looked. `complained_on`: the last complaint. `is_with_a_person`: a person
+    has the thread. `needs_registration`: the texts would go through a provider that asks for one.
+    """
+
+    shop: Shop
+    phone: Phone
+    person: Person
+    vehicle: str
+    consent: ConsentStanding
+    due: tuple[DueItem, ...] = ()
+    invites: tuple[EarlierInvite, ...] = ()
+    visits: tuple[Visit, ...] = ()
+    work: tuple[Work, ...] = ()
+    recommendations: tuple[Recommendation, ...] = ()
+    bookings: tuple[BookingSeen, ...] = ()
+    rests: tuple[Rest, ...] = ()
+    recalls: tuple[Recall, ...] = ()
+    number_state: str | None = None
+    is_tie_over: bool = False
+    is_tie_held: bool = False
+    has_open_complaint: bool = False
+    has_open_symptom: bool = False
+    complained_on: date | None = None
+    is_with_a_person: bool = False
+    needs_registration: bool = False
+
+    @property
+    def where(self) -> Where:
+        """Where the phone may be."""
+        return Where(self.phone.zones, self.number_state)
+
+    def day(self, now: datetime) -> date:
+        """The shop's day at that instant."""
+        return now.astimezone(ZoneInfo(self.shop.zone)).date()
+
+    def last_closed(self) -> Visit | None:
+        """The visit that closed last."""
+        closed = [visit for visit in self.visits if visit.closed_at]
+        return max(closed, key=lambda visit: visit.closed_at or visit.opened_at, default=None)
+
+
+@dataclass(frozen=True)
+class Because:
+    """A rule and what it says of this case, in words for `followup plan` and the advisor's "why not"."""
+
+    rule: str
+    says: str
+
+
+@dataclass(frozen=True)
+class PlannedText:
+    """An invite that is to leave at `leaves_at` (aware UTC). Unique by (phone, reason, raised_by, try).
+
+    `because` says why, for the advisor's "why did she get this".
+    """
+
+    kind: str
+    reason: str
+    raised_by: str
+    try_number: int
+    phone_id: int
+    person_id: int
+    vehicle: str
+    items: tuple[ItemAt, ...]
+    leaves_at: datetime
+    valid_until: datetime
+    because: str
+    is_legal: bool = False
+    chance: float = 0.0
+
+    @property
+    def key(self) -> tuple[int, str, str, int]:
+        """What is unique: planning twice plans nothing twice."""
+        return self.phone_id, self.reason, self.raised_by, self.try_number
+
+
+@dataclass(frozen=True)
+class PhoneTask:
+    """A call that an advisor makes because no text may say it; `key` is unique, so that it is listed once."""
+
+    key: str
+    says: str
+    items: tuple[ItemAt, ...] = ()
+
+
+@dataclass(frozen=True)
+class Decision:
+    """What is planned for one car now: at most one text, every reason against the others, and calls to make."""
+
+    text: PlannedText | None
+    why_not: tuple[Because, ...] = ()
+    phone_tasks: tuple[PhoneTask, ...] = field(default=())

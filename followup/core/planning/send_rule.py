@@ -1,0 +1,153 @@
+"""Which reasons there are to write about a car now, the most pressing first; whether they may leave is `decide.py`.
+
+Due work is written about when the chance of being due within the lead time reaches q (`joining.py`). The reasons
+that are not wear: a recall, a missed booking, the after-visit question, a free top-off, the odometer.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+from followup.core.planning.item_stops import is_asked_again, item_stop
+from followup.core.planning.joining import is_trigger, join
+from followup.core.planning.picture import Because, CarPicture, DueItem, ItemAt
+
+MISSED_IS_OLD_AFTER_DAYS = 14
+AFTER_VISIT_FROM = timedelta(days=1)
+AFTER_VISIT_UNTIL = timedelta(days=7)
+ODOMETER_FROM_CHANCE = 0.10
+ODOMETER_AFTER_DAYS = 90
+LEAK_CHECK_AFTER_TOP_OFFS = 2
+LEAK_CHECKED_FLUIDS = frozenset({"coolant", "engine_oil"})
+
+
+@dataclass(frozen=True)
+class Candidate:
+    """One reason to write; `raised_by` is the inspection, visit or day that raised it, as a key that stays the same
+    however often it is planned."""
+
+    reason: str
+    raised_by: str
+    says: str
+    items: tuple[ItemAt, ...] = ()
+    is_legal: bool = False
+    chance: float = 0.0
+
+
+def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:
+    """All reasons to write about this car, the most pressing first: legal limits, recalls, what was missed, the
+    after-visit question, due work, free services, the odometer."""
+    due = list(_due_work(picture, now))
+    found = [one for one in due if one.is_legal]
+    found += _recalls(picture)
+    found += _missed_visit(picture, now)
+    found += _after_visit(picture, now)
+    found += [one for one in due if not one.is_legal]
+    found += _free_service(picture, now)
+    found += _odometer_question(picture, now)
+    return found
+
+
+def items_left_out(picture: CarPicture, now: datetime) -> Iterator[Because]:
+    """Why items that are due are in no text."""
+    for due in picture.due:
+        stop = item_stop(picture, due, now) if is_trigger(due, picture.shop.rules) else None
+        if stop:
+            yield stop
+
+
+def is_free(picture: CarPicture, due: DueItem, now: datetime) -> bool:
+    """True where the shop tops it off free; one that was topped off twice in a year is a leak to be checked instead."""
+    if not due.is_free_top_off or due.item not in picture.shop.rules.free_services:
+        return False
+    year_ago = picture.day(now) - timedelta(days=365)
+    times = sum(one.item == due.item and one.did == "topped_off" and one.on > year_ago for one in picture.work)
+    return due.item not in LEAK_CHECKED_FLUIDS or times < LEAK_CHECK_AFTER_TOP_OFFS
+
+
+def _due_work(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
+    """Work coming due, joined; at its legal limit it is a reason of its own, with tries of its own."""
+    rules = picture.shop.rules
+    allowed = [one for one in picture.due if not is_free(picture, one, now) and not item_stop(picture, one, now)]
+    again = {one.at: day for one in allowed if (day := is_asked_again(picture, one, now))}
+    joined = join(allowed, rules, again)
+    if joined is None:
+        return
+    names = ", ".join(f"{item} {position}".strip() for item, position in joined.at)
+    raised_on = _raised_on(picture, joined.triggers)
+    raised_by = f"car {picture.vehicle}, known {raised_on}"
+    if joined.is_legal:
+        says = f"at its legal limit now or within {rules.lead_days} days: {names}"
+        yield Candidate("due_work", f"{raised_by}, legal limit", says, joined.at, True, joined.chance)
+    elif all(one.at in again for one in joined.triggers):
+        day = max(again.values())
+        says = f"the customer asked to hear of it from {day} on: {names}"
+        yield Candidate("due_work", f"car {picture.vehicle}, asked for {day}", says, joined.at, False, joined.chance)
+    else:
+        says = f"{joined.chance:.0%} due within {rules.lead_days} days: {names}"
+        yield Candidate("due_work", raised_by, says, joined.at, False, joined.chance)
+
+
+def _raised_on(picture: CarPicture, items: tuple[DueItem, ...]) -> date | None:
+    """The last reading of these items or the last visit, whichever is later: a new one is a new reason."""
+    visit = picture.last_closed()
+    days = [one.measured_on for one in items if one.measured_on]
+    if visit and visit.closed_at:
+        days.append(picture.day(visit.closed_at))
+    return max(days, default=None)
+
+
+def _recalls(picture: CarPicture) -> Iterator[Candidate]:
+    for recall in picture.recalls:
+        yield Candidate("recall", f"recall {recall.code}, car {picture.vehicle}", "a recall that staff entered")
+
+
+def _missed_visit(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
+    """Once, and only while it is fresh and nothing else was booked since."""
+    for booking in picture.bookings:
+        if booking.state != "missed" or booking.starts_at is None:
+            continue
+        since = (picture.day(now) - picture.day(booking.starts_at)).days
+        is_last = all(other.asked_at <= booking.asked_at for other in picture.bookings)
+        came_since = any(visit.opened_at > booking.starts_at for visit in picture.visits)
+        if 0 <= since <= MISSED_IS_OLD_AFTER_DAYS and is_last and not came_since:
+            yield Candidate("missed_visit", f"booking {booking.code}", "a booking was missed")
+
+
+def _after_visit(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
+    """One question a day to a week after a visit, only where there was no complaint."""
+    visit = picture.last_closed()
+    if visit is None or visit.closed_at is None or not picture.shop.rules.asks_after_visit:
+        return
+    complained = picture.complained_on is not None and picture.complained_on >= picture.day(visit.opened_at)
+    if not complained and AFTER_VISIT_FROM <= now - visit.closed_at <= AFTER_VISIT_UNTIL:
+        yield Candidate("after_visit", f"visit {visit.code}", "a visit ended a day ago or more")
+
+
+def _free_service(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
+    """Low fluids that the shop tops off free: a walk-in, so nothing of it is booked."""
+    low = [
+        one
+        for one in picture.due
+        if is_free(picture, one, now) and is_trigger(one, picture.shop.rules) and not item_stop(picture, one, now)
+    ]
+    if low:
+        known_on = max((one.measured_on for one in low if one.measured_on), default=None)
+        names = tuple(sorted(one.at for one in low))
+        says = f"low, and topped off free: {', '.join(item for item, _ in names)}"
+        chance = max(one.chance_by_lead for one in low)
+        yield Candidate("free_service", f"car {picture.vehicle}, low {known_on}", says, names, False, chance)
+
+
+def _odometer_question(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
+    """Asked alone only of a car seen once, three months ago or more, whose work may be near but is not yet."""
+    visit = picture.last_closed()
+    if visit is None or visit.closed_at is None or len(picture.visits) != 1:
+        return
+    chance = max((one.chance_by_lead for one in picture.due if not item_stop(picture, one, now)), default=0.0)
+    is_old = (picture.day(now) - picture.day(visit.closed_at)).days >= ODOMETER_AFTER_DAYS
+    if is_old and ODOMETER_FROM_CHANCE <= chance < picture.shop.rules.send_at_chance:
+        says = "seen once, months ago; the odometer would tell when it is due"
+        yield Candidate("odometer_question", f"car {picture.vehicle}, visit {visit.code}", says, (), False, chance)
