@@ -8,8 +8,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
 
 from tests.databases import NoPostgreSQL, PostgreSQL, start_postgresql
+
+# The same examples every time and on every machine, however loaded it is, and no folder of examples left behind.
+settings.register_profile("followup", derandomize=True, deadline=None, database=None)
+settings.load_profile("followup")
 
 
 @pytest.fixture(scope="session")

@@ -47,8 +47,11 @@ def _run(checkout: Path, command: str, *arguments: str) -> subprocess.CompletedP
     return subprocess.run(program, cwd="/", env=environment, capture_output=True, text=True, timeout=120)
 
 
-def _pretend_python(checkout: Path, without: str = "") -> None:
-    """This very Python on PATH, with a `pip` that only notes its calls; `without` some ability."""
+def _pretend_python(checkout: Path, without: str = "", failing: str = "nothing") -> None:
+    """This very Python on PATH, with a `pip` that only notes its calls and checks that only say that they ran.
+
+    `without` some ability, or with checks `failing` (both patterns of the shell).
+    """
     log = checkout.parent / "pip-calls"
     fail_on = f'case "$*" in {without}) exit 1 ;; esac\n' if without else ""
     # The environment's python is replaced by this same script, so that its pip is pretended too.
@@ -58,6 +61,7 @@ def _pretend_python(checkout: Path, without: str = "") -> None:
     mkdir -p "$folder/bin" && cp "$0" "$folder/bin/python" && : >"$folder/pyvenv.cfg"
     printf '%s\\n' '#!/bin/sh' 'echo "followup $*"' >"$folder/bin/followup" && chmod +x "$folder/bin/followup" ;;
 *"-m pip"*) printf '%s\\n' "$*" >>"{log}" ;;
+*"-m ruff"*|*"-m mypy"*|*"-m pytest"*|*importlinter*) case "$*" in {failing}) exit 1 ;; esac; echo "ran $*" ;;
 *) exec "{sys.executable}" "$@" ;;
 esac"""
     _program(checkout, "python3", script)
@@ -154,6 +158,40 @@ def test_check_refuses_what_it_does_not_know(checkout: Path) -> None:
     done = _run(checkout, "check", "--quick")
     assert done.returncode == 1
     assert done.stderr == "usage: sh deploy/check [--faults]\n"
+
+
+def test_check_runs_every_stage(checkout: Path) -> None:
+    _pretend_python(checkout)
+    _program(checkout, "chromium", "echo pretended")
+    done = _run(checkout, "check")
+    assert done.returncode == 0, done.stderr
+    ran = [line for line in done.stdout.splitlines() if line.startswith("ran ")]
+    for part in ("ruff check", "ruff format --check", "mypy", "importlinter", "-m browser", "not browser"):
+        assert [line for line in ran if part in line], part
+    assert len(ran) == 6
+    assert "FAILED" not in done.stderr
+
+
+@pytest.mark.parametrize(
+    ("failing", "stage"),
+    [('*"ruff check"*', "style"), ('*"ruff format"*', "format"), ("*mypy*", "types"), ("*importlinter*", "imports"),
+     ('*"-m browser"*', "pages"), ('*"not browser"*', "tests")],
+)  # fmt: skip
+def test_check_fails_with_any_stage_and_runs_the_others(checkout: Path, failing: str, stage: str) -> None:
+    _pretend_python(checkout, failing=failing)
+    _program(checkout, "chromium", "echo pretended")
+    done = _run(checkout, "check")
+    assert done.returncode == 1
+    assert done.stderr.splitlines()[-1] == f"FAILED: {stage}"
+    assert len([line for line in done.stdout.splitlines() if line.startswith("ran ")]) == 5
+
+
+def test_without_chromium_check_says_what_it_left_out(checkout: Path) -> None:
+    _pretend_python(checkout)
+    done = _run(checkout, "check")  # nothing on this PATH could install it either
+    assert done.returncode == 0, done.stderr
+    assert "SKIPPED: the tests of the pages in a browser, because there is no chromium" in done.stderr
+    assert not [line for line in done.stdout.splitlines() if "-m browser" in line]
 
 
 def _locked(name: str) -> dict[str, set[str]]:
