@@ -37,7 +37,7 @@ class Case:
     inbound: Callable[[str], dict[str, str]]
     status: Callable[[str, str], dict[str, str]]
     id_field: str
-    write: Callable[[str], None]
+    write: Callable[[str], object]
 
 
 def text(body: str = "Hello from the shop", attempt: int = 1) -> OutgoingText:
@@ -89,7 +89,7 @@ def _twilio() -> Iterator[Case]:
             inbound=lambda body: {**common, "From": CUSTOMER, "To": SHOP, "Body": body, "NumMedia": "0"},
             status=lambda sid, status: {**common, "MessageSid": sid, "MessageStatus": status},
             id_field="MessageSid",
-            write=lambda body: account.add(SHOP, CUSTOMER, body, "inbound", "received") and None,
+            write=lambda body: account.add(SHOP, CUSTOMER, body, "inbound", "received"),
         )
 
 
