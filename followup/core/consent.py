@@ -13,6 +13,7 @@ from typing import Literal
 from followup.core.text import COVERS, Cover
 
 HOW = ("signed_paper", "tablet", "web_form", "text_in", "spoken", "imported_unproven")
+KEPT_AS_IT_HAPPENS = frozenset({"tablet", "web_form", "text_in"})
 Event = Literal["given", "narrowed", "taken_back", "given_again"]
 
 
@@ -62,24 +63,28 @@ class ConsentStanding:
 
 
 def standing(ledger: Iterable[ConsentEntry]) -> ConsentStanding:
-    """Play the ledger of one number, oldest first (by `at`), and return what stands.
+    """Play the ledger of one number, oldest first (by `at`; a stop after a consent of the same instant).
 
-    A stop wins until `given_again` (START gives back the covers that stood at the stop) or a `given` kept after it
-    whose `given_on` is not before the day of the stop: importing an old line again revives nothing.
+    A stop wins until `given_again` (START gives back the covers that stood at the stop, without those narrowed since)
+    or a `given` kept after it that was given after it. One consent, known by the day and its words, counts once, so
+    importing an old line again revives nothing; a line that proves nothing lifts no stop.
     """
     covers: frozenset[str] = frozenset()
     before_stop: frozenset[str] = frozenset()
     stopped_by: ConsentEntry | None = None
     decided_by: ConsentEntry | None = None
-    for entry in sorted(ledger, key=lambda one: one.at):
+    counted: set[tuple[date, str]] = set()
+    for entry in sorted(ledger, key=lambda one: (one.at, one.event == "taken_back")):
         if entry.event == "given":
-            if stopped_by and entry.given_on < stopped_by.given_on:
+            is_known = (entry.given_on, entry.words) in counted
+            counted.add((entry.given_on, entry.words))
+            if is_known or (stopped_by and not _lifts(entry, stopped_by)):
                 continue
-            granted = covers_of_grant(entry)
-            covers = granted if stopped_by else covers | granted
+            covers = covers_of_grant(entry) | (frozenset() if stopped_by else covers)
             stopped_by = None
         elif entry.event == "narrowed":
             covers -= frozenset(entry.covers)
+            before_stop -= frozenset(entry.covers)
         elif entry.event == "taken_back":
             before_stop = before_stop if stopped_by else covers
             covers, stopped_by = frozenset(), entry
@@ -87,3 +92,11 @@ def standing(ledger: Iterable[ConsentEntry]) -> ConsentStanding:
             covers, stopped_by = before_stop, None
         decided_by = entry
     return ConsentStanding(covers, stopped_by is not None, decided_by)
+
+
+def _lifts(entry: ConsentEntry, stopped_by: ConsentEntry) -> bool:
+    """True where the consent was surely given after the stop. Of a paper of the same day nobody knows the hour, so it
+    does not count; a form or a text is kept as it happens."""
+    if not covers_of_grant(entry) or entry.given_on < stopped_by.given_on:
+        return False
+    return entry.given_on > stopped_by.given_on or entry.how in KEPT_AS_IT_HAPPENS
