@@ -1,0 +1,133 @@
+"""Items, readings and free services in a customer's words, from the phrase files, as facts for a template."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from followup.core.phrasing import phrase_day, phrase_list, phrase_month, phrase_number
+from followup.core.vehicle import WALKING_ORDER
+from followup.wording.shipped import phrase_file
+
+_AXLE = {"front_left": "front", "front_right": "front", "rear_left": "rear", "rear_right": "rear"}
+_MIRRORED = {"front_left": "front_right", "front_right": "front_left", "rear_left": "rear_right",
+             "rear_right": "rear_left"}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class ItemPhrases:
+    """One item in plain words.
+
+    `one` and `many` name it ("{position} tire", "{position} tires"); `ahead` says what is coming ("may be due around
+    {month}"), `at_limit` that the number is where the shop recommends work; `what` and `why` answer questions;
+    `work` is the work. `is_by_axle`: a customer hears "front brake pads", never one corner.
+    """
+
+    code: str
+    one: str
+    many: str
+    ahead: str
+    at_limit: str
+    what: str
+    why: str
+    work: str
+    is_by_axle: bool = False
+
+
+def item_phrases(language: str, code: str) -> ItemPhrases:
+    """The phrase file of that item. Raises `NoSuchTemplate`."""
+    found = phrase_file(language, f"items/{code}")
+    shared = phrase_file(language, "phrases")
+    return ItemPhrases(
+        code=code,
+        one=found["one"],
+        many=found.get("many", found["one"]),
+        ahead=found.get("ahead", shared["ahead"]),
+        at_limit=found.get("at_limit", shared["at_limit"]),
+        what=found["what"],
+        why=found["why"],
+        work=found["work"],
+        is_by_axle=found.get("by_axle", False),
+    )
+
+
+def item_name(language: str, code: str, positions: Sequence[str] = (), *, drives_on_right: bool = True) -> str:
+    """The item at those positions: "driver's side front tire", "front brake pads", "tires" for all four or none."""
+    phrases = item_phrases(language, code)
+    words = phrase_file(language, "phrases")["positions"]
+    where = [one if drives_on_right else _MIRRORED.get(one, one) for one in positions if one]
+    if phrases.is_by_axle:
+        where = [_AXLE.get(one, one) for one in where]
+    where = sorted(set(where), key=WALKING_ORDER.index)
+    if not where or where == list(WALKING_ORDER[:4]) or set(where) == {"front", "rear"}:
+        return _fill(phrases.many, position="")
+    for axle in ("front", "rear"):
+        if sorted(where) == [f"{axle}_left", f"{axle}_right"]:
+            return _fill(phrases.many, position=words[axle])
+    place = phrase_list([words[one] for one in where], language)
+    return _fill(phrases.one if len(where) == 1 else phrases.many, position=place)
+
+
+def measured_phrase(language: str, value: float | str, unit: str | None = None) -> str:
+    """A reading in words: 5 with "32nds" is "5/32", 4.0 with "mm" is "4 mm", the look "streaks" is what it shows."""
+    shared = phrase_file(language, "phrases")
+    if isinstance(value, str):
+        return str(shared["found"].get(value, value.replace("_", " ")))
+    return _fill(shared["units"].get(unit, "{value}"), value=phrase_number(value))
+
+
+def item_fact(
+    language: str,
+    code: str,
+    *,
+    positions: Sequence[str] = (),
+    measured: str = "",
+    measured_on: date | None = None,
+    done_on: date | None = None,
+    due_on: date | None = None,
+    is_at_limit: bool = False,
+    drives_on_right: bool = True,
+) -> dict[str, str]:
+    """One entry of the fact `items`. `measured` comes from `measured_phrase`; `done_on` is the day of the last change
+    where nothing was measured; `due_on` is the likely date, of which only the month is said."""
+    shared, phrases = phrase_file(language, "phrases"), item_phrases(language, code)
+    name = item_name(language, code, positions, drives_on_right=drives_on_right)
+    when = measured_on or done_on
+    said = phrase_day(when, language) if when else ""
+    month = phrase_month(due_on, language) if due_on and not is_at_limit else ""
+    parts = []
+    if measured and when:
+        parts.append(_fill(shared["measured"], measured=measured, when=said))
+    elif when:
+        parts.append(_fill(shared["checked" if measured_on else "last_done"], when=said))
+    if is_at_limit:
+        parts.append(phrases.at_limit)
+    elif month:
+        parts.append(_fill(phrases.ahead, month=month))
+    heading = name[:1].upper() + name[1:]
+    return {
+        "name": name,
+        "measured": measured if when else "",
+        "when": said,
+        "month": month,
+        "line": f"{heading}: {', '.join(parts)}" if parts else heading,
+        "what": phrases.what,
+        "why": phrases.why,
+        "work": phrases.work,
+    }
+
+
+def service_fact(language: str, code: str, amount: str = "") -> dict[str, str]:
+    """One entry of the fact `services`: a free top-off, and how much of it (none told: up to full)."""
+    shared = phrase_file(language, "phrases")
+    return {
+        "name": _fill(item_phrases(language, code).one, position=""),
+        "amount": str(shared["amounts"].get(amount, amount)) if amount else str(shared["up_to_full"]),
+    }
+
+
+def _fill(pattern: str, **words: str) -> str:
+    for key, value in words.items():
+        pattern = pattern.replace("{" + key + "}", value)
+    return " ".join(pattern.split())
