@@ -9,6 +9,8 @@ python=$venv/bin/python
 log=$venv/install.log
 # Bytecode and caches lie inside .venv, so that the checkout stays as it was.
 cache=$venv/cache
+# Without a HOME, pip and others would put their caches into the checkout.
+[ -n "${HOME-}" ] || export HOME="$cache/home"
 oldest=3.11
 
 say() { printf '%s\n' "$*" >&2; }
