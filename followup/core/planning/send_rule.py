@@ -142,9 +142,9 @@ def _free_service(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
 
 
 def _odometer_question(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
-    """Asked alone only of a car seen once, three months ago or more, whose work may be near but is not yet."""
+    """Asked alone only where it pays, of a car seen once, three months ago or more, whose work is not near yet."""
     visit = picture.last_closed()
-    if visit is None or visit.closed_at is None or len(picture.visits) != 1:
+    if not picture.is_odometer_worth_a_text or visit is None or visit.closed_at is None or len(picture.visits) != 1:
         return
     chance = max((one.chance_by_lead for one in picture.due if not item_stop(picture, one, now)), default=0.0)
     is_old = (picture.day(now) - picture.day(visit.closed_at)).days >= ODOMETER_AFTER_DAYS

@@ -1,0 +1,1 @@
+"""Tests of planning: which text, when, and why not."""
