@@ -80,6 +80,13 @@ def lines(text: str) -> Markup:
 
 def add_to(app: Flask) -> None:
     """Every template has these as filters."""
-    filters = {"day": day_tag, "instant": instant_tag, "number": number, "phone_number": phone_number, "lines": lines}
+    filters = {
+        "day": day_tag,
+        "day_words": day,
+        "instant": instant_tag,
+        "number": number,
+        "phone_number": phone_number,
+        "lines": lines,
+    }
     app.jinja_env.filters.update(filters)
     app.jinja_env.globals.update(count=count, today=today)
