@@ -22,7 +22,7 @@ def test_the_same_number_however_it_is_written(written: str) -> None:
     "written",
     [
         *("", "\x00", "911", "555-0147", "312-555-014", "312-555-01477", "112-555-0147", "+999 312 555 0147"),
-        *("call me", "312-555-TEXT", "312-555-0147 ext 5", "312-555-0147;ext=5", "3125550147" * 30),
+        *("call me", "312-555-TEXT", "312-555-0147 ext 5", "312-555-0147 #5", "312-555-0147;ext=5", "3125550147" * 30),
     ],
 )
 def test_what_is_no_number_is_refused(written: str) -> None:

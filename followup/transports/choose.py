@@ -24,9 +24,18 @@ def choose(
         return LocalPhone(token_from(settings.secret("secret_key")), deliver, look_up, written)
     transport = _twilio(settings)
     check_clock_allowed(transport.address)
-    if urlsplit(settings.public_base_url).scheme != "https" and not is_loopback(settings.twilio_api_base):
-        raise SettingsUnusable("public_base_url must begin with https where texts reach real phones.")
+    if not is_loopback(settings.twilio_api_base):
+        _check_addresses(settings)
     return transport
+
+
+def _check_addresses(settings: Settings) -> None:
+    """The account's token goes to the provider alone, and customers' answers come in encrypted."""
+    provider = urlsplit(settings.twilio_api_base)
+    if provider.scheme != "https" or not f".{provider.hostname}".endswith(".twilio.com"):
+        raise SettingsUnusable("twilio_api_base must be the provider's own, with https, or one on this machine.")
+    if urlsplit(settings.public_base_url).scheme != "https":
+        raise SettingsUnusable("public_base_url must begin with https where texts reach real phones.")
 
 
 def _twilio(settings: Settings) -> Transport:

@@ -44,6 +44,15 @@ def test_a_real_provider_needs_https_for_its_hooks() -> None:
     assert chosen(FOLLOWUP_PUBLIC_BASE_URL="http://127.0.0.1:1", FOLLOWUP_TWILIO_API_BASE="http://127.0.0.1:2")
 
 
+@pytest.mark.parametrize(
+    "address", ["http://api.twilio.com", "https://twilio.com.example", "https://nottwilio.com", "https://10.0.0.1"]
+)
+def test_the_accounts_token_goes_to_the_provider_alone(address: str) -> None:
+    with pytest.raises(SettingsUnusable, match="twilio_api_base"):
+        chosen(FOLLOWUP_TWILIO_API_BASE=address)
+    assert chosen(FOLLOWUP_TWILIO_API_BASE="https://api.dublin.ie1.twilio.com")
+
+
 def test_a_real_provider_and_a_movable_clock_do_not_go_together(
     monkeypatch: pytest.MonkeyPatch, tmp_path: Path
 ) -> None:

@@ -253,6 +253,17 @@ def test_a_connection_that_was_kept_open_and_dropped_is_opened_anew() -> None:
         assert server.posts == 3
 
 
+def test_a_proxy_of_the_environment_is_not_asked_for_what_stays_on_this_machine(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    for variable in ("http_proxy", "HTTP_PROXY", "all_proxy", "ALL_PROXY"):
+        monkeypatch.setenv(variable, "http://127.0.0.1:9")
+    monkeypatch.delenv("no_proxy", raising=False)
+    monkeypatch.delenv("NO_PROXY", raising=False)
+    with Loopback(answer_with("201 Created", b'{"sid": "SM1", "status": "queued"}')) as server:
+        assert near(server.address).send(TEXT).provider_id == "SM1"
+
+
 def test_nobody_listens() -> None:
     with socket.create_server(("127.0.0.1", 0)) as taken:
         port = taken.getsockname()[1]
@@ -282,7 +293,10 @@ def test_faults_and_logs_name_no_number_and_no_text(caplog: pytest.LogCaptureFix
             near(broken.address).send(TEXT)
         with pytest.raises(LookUpFailed) as failed:
             near(broken.address).find_sent(CUSTOMER, SHOP, TEXT.body, SINCE)
-    for caught in (unknown, failed):
+    quoting = f'{{"message": "no such number: {CUSTOMER}"}}'.encode()
+    with Loopback(answer_with("500 Internal Server Error", quoting)) as broken, pytest.raises(LookUpFailed) as quoted:
+        near(broken.address).find_sent(CUSTOMER, SHOP, TEXT.body, SINCE)
+    for caught in (unknown, failed, quoted):
         said = "".join(traceback.format_exception(caught.value))
         assert CUSTOMER.lstrip("+") not in said and TEXT.body not in said and "the token" not in said
     assert CUSTOMER.lstrip("+") not in caplog.text and TEXT.body not in caplog.text
