@@ -59,6 +59,7 @@ class ShopRules:
     rest_after_declined_days: int = _rule(
         30, "An item declined at the counter rests for so many days", "timing", least=14, most=365
     )
+    price_text: str = _rule("", "The shop's own words when somebody asks for a price", "wording")
     asks_after_visit: bool = _rule(True, "Ask once after a visit whether everything was all right", "timing")
     offer_held_hours: int = _rule(24, "Hours that an offered time is held", "timing", least=1, most=72)
     ask_below_certainty: float = _rule(0.7, "Ask back below this certainty of a reading", "timing", least=0.4, most=1.0)

@@ -77,17 +77,26 @@ def dead_letters(connection: Connection, shop_id: int) -> list[Row]:
     return rows.every(connection, query)
 
 
-def conversation_of(connection: Connection, phone_id: int) -> Row | None:
-    """The phone's conversation, or None before its first text."""
+def conversation_of(connection: Connection, phone_id: int) -> tuple[dict[str, Any], dict[str, Any]]:
+    """The phone's conversation: its state and what it is about; both empty before its first text."""
     table = tables.conversations
-    return rows.first(connection, select(table).where(table.c.phone_id == phone_id))
+    found = rows.first(connection, select(table).where(table.c.phone_id == phone_id))
+    return (dict(found["state"]), dict(found["thread"])) if found else ({}, {})
 
 
-def keep_conversation(connection: Connection, shop_id: int, phone_id: int, now: datetime, **values: Any) -> None:
+def keep_conversation(
+    connection: Connection, shop_id: int, phone_id: int, now: datetime, state: dict[str, Any], thread: dict[str, Any]
+) -> None:
     """Set the phone's conversation."""
-    found = conversation_of(connection, phone_id)
-    if found:
-        rows.change(connection, tables.conversations, found["id"], changed_at=now, **values)
-        return
-    given = {"context": {}, **values}
-    rows.add(connection, tables.conversations, shop_id=shop_id, phone_id=phone_id, changed_at=now, **given)
+    table = tables.conversations
+    done = connection.execute(
+        update(table).where(table.c.phone_id == phone_id).values(state=state, thread=thread, changed_at=now)
+    )
+    if done.rowcount == 0:
+        rows.add(connection, table, shop_id=shop_id, phone_id=phone_id, state=state, thread=thread, changed_at=now)
+
+
+def conversations_of_shop(connection: Connection, shop_id: int) -> list[Row]:
+    """Every conversation, the latest changed first."""
+    table = tables.conversations
+    return rows.every(connection, select(table).where(table.c.shop_id == shop_id).order_by(desc(table.c.changed_at)))

@@ -164,3 +164,15 @@ def rests_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
     """What rests on a car, oldest first."""
     table = tables.rests
     return rows.every(connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.id))
+
+
+def add_recall(connection: Connection, **values: Any) -> int | None:
+    """Keep a recall that staff entered for a car; None where it was entered before."""
+    return rows.add_new(connection, tables.recalls, **values)
+
+
+def recalls_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
+    """Open recalls of a car."""
+    table = tables.recalls
+    query = select(table).where(table.c.vehicle_id == vehicle_id, table.c.ended_at.is_(None))
+    return rows.every(connection, query.order_by(table.c.id))

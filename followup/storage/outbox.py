@@ -230,14 +230,22 @@ def texts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
     return rows.every(connection, query.order_by(func.coalesce(table.c.sent_at, table.c.due_at), table.c.id))
 
 
-def invites_of_shop(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
-    """Invites that left or may leave since then: caps and spacing count them."""
-    table = tables.texts
-    query = select(table).where(
-        table.c.shop_id == shop_id, table.c.kind == "invite", table.c.state.not_in(("dropped", "failed")),
-        func.coalesce(table.c.sent_at, table.c.due_at) >= since,
-    )  # fmt: skip
-    return rows.every(connection, query.order_by(table.c.id))
+def invites_of_phone(connection: Connection, phone_id: int, since: datetime) -> list[Row]:
+    """Invites to the phone that left or may leave since then, with `raised_by`, `items` and `vehicle_code`: spacing,
+    tries and caps count them. Oldest first."""
+    table, reasons, vehicles = tables.texts, tables.reasons, tables.vehicles
+    joined = table.join(reasons, table.c.reason_id == reasons.c.id).outerjoin(
+        vehicles, table.c.vehicle_id == vehicles.c.id
+    )
+    at = func.coalesce(table.c.sent_at, table.c.due_at)
+    query = (
+        select(table)
+        .add_columns(reasons.c.raised_by, reasons.c["items"], vehicles.c.code.label("vehicle_code"))
+        .select_from(joined)
+        .where(table.c.phone_id == phone_id, table.c.kind == "invite", table.c.state.not_in(("dropped", "failed")))
+        .where(at >= since)
+    )
+    return rows.every(connection, query.order_by(at, table.c.id))
 
 
 def last_asking(connection: Connection, phone_id: int) -> Row | None:

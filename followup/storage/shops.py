@@ -8,6 +8,7 @@ from typing import Any
 
 from sqlalchemy import Connection, desc, select
 
+from followup.core.duty import Roster, Watch
 from followup.core.shop import Shop, ShopRules
 from followup.storage import rows, tables
 from followup.storage.rows import Row
@@ -70,8 +71,9 @@ def save_rules(connection: Connection, shop_id: int, rules: ShopRules, author: s
     return _save(connection, shop_id, "rules", asdict(rules), author, now, because)
 
 
-def save_duty(connection: Connection, shop_id: int, body: dict[str, Any], author: str, now: datetime) -> int:
+def save_duty(connection: Connection, shop_id: int, roster: Roster, author: str, now: datetime) -> int:
     """Keep a new version of the duty roster and return its number."""
+    body = asdict(roster)
     return _save(connection, shop_id, "duty", body, author, now, "")
 
 
@@ -92,6 +94,19 @@ def _save(
         because=because,
     )
     return version
+
+
+def load_roster(connection: Connection, shop_id: int) -> Roster:
+    """The duty roster in its newest version; an empty one before the first."""
+    found = newest_version(connection, shop_id, "duty")
+    if found is None:
+        return Roster()
+    body = found["body"]
+    watches = {
+        day: tuple(Watch(one["opens"], one["closes"], tuple(one["told"])) for one in kept)
+        for day, kept in body["watches"].items()
+    }
+    return Roster(watches, body.get("manager"), body.get("owner"), body.get("on_call"))
 
 
 def newest_version(connection: Connection, shop_id: int, kind: str) -> Row | None:

@@ -115,6 +115,10 @@ recommendations = Table(
     word("position", default=""), word("decision"), word("because", needed=False), _on("until", needed=False),
     word("told_by", needed=False), _on("on"),
 )  # fmt: skip
+recalls = Table(
+    "recalls", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("code"), _on("entered_on"), word("done_by"),
+    word("entered_by"), at("ended_at", needed=False), UniqueConstraint("vehicle_id", "code"),
+)  # fmt: skip
 due_windows = Table(
     "due_windows", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("item"), word("position", default=""),
     _on("as_of"), data("body"), _flag("is_current", default=True), at("made_at"),
@@ -169,11 +173,10 @@ dead_letters = Table(
     "dead_letters", metadata, key(), ref("shop_id", "shops", needed=False), at("at"), word("because"),
     data("body"), at("settled_at", needed=False),
 )  # fmt: skip
+# `state` is what core/conversation keeps of a thread; `thread` what it is about (car, items, offered times).
 conversations = Table(
-    "conversations", metadata, key(), shop(), ref("phone_id", "phones"), word("asked", needed=False),
-    data("context"), Column("questions_back", Integer, nullable=False, default=0),
-    at("with_person_since", needed=False), word("with_person_because", needed=False), at("changed_at"),
-    UniqueConstraint("phone_id"),
+    "conversations", metadata, key(), shop(), ref("phone_id", "phones"), data("state"), data("thread"),
+    at("changed_at"), UniqueConstraint("phone_id"),
 )  # fmt: skip
 test_phone_texts = Table(
     "test_phone_texts", metadata, key(), shop(), word("number", indexed=True), word("direction"), words("body"),

@@ -1,0 +1,35 @@
+"""A time window of the reply contract in words: what a customer asked for, read back with its full date."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, time
+
+from followup.core.phrasing import phrase_clock, phrase_date, phrase_day, phrase_time
+from followup.core.replies.contract import TimeWindow
+
+_WORDS = {
+    "en": {"from": "{day} from {start}", "span": "{day} {start}-{end}", "week": "the week of {day}"},
+    "es": {"from": "{day} desde las {start}", "span": "{day} de {start} a {end}", "week": "la semana del {day}"},
+}
+
+
+def phrase_window(window: TimeWindow, language: str) -> str:
+    """ "Tuesday, March 3 at 9:00 AM" for a point, "Tuesday, March 3 1:00 PM-5:00 PM" for a part, the full date for a
+    whole day, "the week of March 2" for a week; an hour without a day is the hour alone."""
+    if window.start.startswith("T"):
+        return phrase_clock(time.fromisoformat(window.start[1:]))
+    start = datetime.fromisoformat(window.start)
+    if window.grain == "time":
+        return phrase_time(start, language)
+    if window.grain == "day":
+        return phrase_date(start, language)
+    if window.grain == "week":
+        return _WORDS[language]["week"].format(day=phrase_day(start, language))
+    words = _WORDS[language]["span" if window.end else "from"]
+    end = phrase_clock(datetime.fromisoformat(window.end)) if window.end else ""
+    return words.format(day=phrase_date(start, language), start=phrase_clock(start), end=end)
+
+
+def day_of_window(window: TimeWindow) -> date | None:
+    """The day that the window names or begins on; None for an hour alone."""
+    return None if window.start.startswith("T") else datetime.fromisoformat(window.start).date()

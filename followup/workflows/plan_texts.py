@@ -1,0 +1,124 @@
+"""Plan invites: turn due windows, history, consent and rules into planned texts, and calls for the phone list.
+
+1. For each phone the cars of its persons are looked at as everything stands now.
+2. `core/planning` decides: at most one invite a phone, or every reason why not.
+3. The reason and the text become rows in one transaction, unique by (number, reason, try): planning twice, or in two
+   processes, plans nothing twice. Calls become phone tasks, once each.
+
+One phone is one short transaction: if the process dies, what was planned stands and the rest is planned next time.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import Connection
+
+from followup.core.planning.decide import decide_for_phone
+from followup.core.planning.picture import CarPicture, Decision, PhoneTask, PlannedText
+from followup.core.shop import Shop
+from followup.core.text import reason
+from followup.storage import alerts, outbox, people, pictures, shops
+from followup.storage.rows import Row
+from followup.storage.store import Store
+
+Progress = Callable[[int, int], None]
+
+
+@dataclass(frozen=True)
+class CarPlan:
+    """What is decided for one car of one phone: for `followup plan` and the page "why did she get this"."""
+
+    number: str
+    person: str | None
+    vehicle: str
+    label: str | None
+    decision: Decision
+
+
+def plan_texts(store: Store, shop_id: int, now: datetime, *, needs_registration: bool = False) -> int:
+    """Plan what is due at `now`; how many texts are new."""
+    with store.read() as connection:
+        shop = shops.load_shop(connection, shop_id)
+        phones = people.all_phones(connection, shop_id)
+    planned = 0
+    for phone in phones:
+        with store.read() as connection:
+            decided = _decide(connection, shop, phone, now, needs_registration)
+        if not any(decision.text or decision.phone_tasks for _, decision in decided):
+            continue
+        with store.write() as connection:
+            # Decided again on what stands in this very transaction: a booking may have come in between.
+            for picture, decision in _decide(connection, shop, phone, now, needs_registration):
+                planned += _keep(connection, shop, phone, picture, decision, now)
+    return planned
+
+
+def look_at_plan(store: Store, shop_id: int, now: datetime, *, needs_registration: bool = False) -> Iterator[CarPlan]:
+    """What would be planned at `now` and why not, for every car with a phone; nothing is changed."""
+    with store.read() as connection:
+        shop = shops.load_shop(connection, shop_id)
+        for phone in people.all_phones(connection, shop_id):
+            for picture, decision in _decide(connection, shop, phone, now, needs_registration):
+                vehicle = people.find_vehicle(connection, shop_id, picture.vehicle)
+                label = people.vehicle_of(vehicle).label if vehicle else None
+                yield CarPlan(phone["number"], picture.person.name, picture.vehicle, label, decision)
+
+
+def _decide(
+    connection: Connection, shop: Shop, phone: Row, now: datetime, needs_registration: bool
+) -> list[tuple[CarPicture, Decision]]:
+    found = pictures.pictures_of_phone(connection, shop, phone, now, needs_registration=needs_registration)
+    return list(zip(found, (decision for _, decision in decide_for_phone(found, now)), strict=True))
+
+
+def _keep(
+    connection: Connection, shop: Shop, phone: Row, picture: CarPicture, decision: Decision, now: datetime
+) -> int:
+    vehicle = people.find_vehicle(connection, shop.id, picture.vehicle)
+    vehicle_id = vehicle["id"] if vehicle else None
+    for task in decision.phone_tasks:
+        _keep_task(connection, shop, phone, picture, vehicle_id, task, now)
+    if decision.text is None:
+        return 0
+    return int(_keep_text(connection, shop, phone, picture, vehicle_id, decision.text, now) is not None)
+
+
+def _keep_task(
+    connection: Connection,
+    shop: Shop,
+    phone: Row,
+    picture: CarPicture,
+    vehicle_id: int | None,
+    task: PhoneTask,
+    now: datetime,
+) -> None:
+    alerts.raise_alert(
+        connection, shop_id=shop.id, kind="phone_task", phone_id=phone["id"], person_id=picture.person.id,
+        vehicle_id=vehicle_id, says=task.says, raised_by=f"{phone['id']} {task.key}", raised_at=now,
+    )  # fmt: skip
+
+
+def _keep_text(
+    connection: Connection,
+    shop: Shop,
+    phone: Row,
+    picture: CarPicture,
+    vehicle_id: int | None,
+    text: PlannedText,
+    now: datetime,
+) -> int | None:
+    facts: dict[str, Any] = {
+        "items": [list(one) for one in text.items],
+        "because": text.because,
+        "is_legal": text.is_legal,
+    }
+    return outbox.plan_text(
+        connection, shop.id, text.reason, text.raised_by, now, phone_id=phone["id"], number=phone["number"],
+        person_id=text.person_id, vehicle_id=vehicle_id, items=[list(one) for one in text.items],
+        try_no=text.try_number, due_at=text.leaves_at, valid_until=text.valid_until, facts=facts,
+        language=picture.person.language or phone["language"] or "en", asks=reason(text.reason).asks,
+    )  # fmt: skip

@@ -1,0 +1,219 @@
+"""Send what is due: the only workflow that hands texts to a transport.
+
+1. Claims whose worker is gone are provably unsent: they are planned again. Texts that were in flight when their worker
+   went are `unknown`: nobody can tell, so `look_up_unknown` looks, and nothing is sent again by the machine.
+2. Due texts are claimed, the most awaited kind first (alerts to staff, answers, visit texts, invites).
+3. In one transaction it is asked once more whether the text is still wanted (consent, hours, a visit opened, a booking
+   made); it is rendered; and `in_flight` is committed before the first byte leaves.
+4. The transport takes it. What it answers moves the row on: sent, failed, unknown, or planned again where the refusal
+   is proven and may pass.
+
+If another process was first, each move finds another state or attempt and changes nothing. If this process dies before
+`in_flight`, nothing left; after it, the text becomes `unknown`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
+
+from followup.core.consent import ConsentEntry
+from followup.core.segments import segments
+from followup.core.shop import Shop
+from followup.core.wall import day_of
+from followup.storage import consents, inbox, outbox, people, shops
+from followup.storage.rows import Row
+from followup.storage.store import Store
+from followup.transports.transport import (
+    LONGEST_VALIDITY_SECONDS,
+    BadNumber,
+    OptedOut,
+    OutcomeUnknown,
+    OutgoingText,
+    ProvenRefused,
+    Transport,
+)
+from followup.workflows.send_texts.body import CannotBeRendered, body_of
+from followup.workflows.send_texts.check import Verdict, ask_once_more
+
+# Longer than the transport may take to connect and read, so that a claim never runs out under a living worker.
+LEASE = timedelta(seconds=60)
+FIRST_LOOK = timedelta(seconds=30)
+MOST_ATTEMPTS = 5
+BACK_OFF = timedelta(minutes=2)
+
+
+@dataclass(frozen=True)
+class Sender:
+    """What sending needs besides the store: how texts leave, the hooks' address, and what the law asks to be set.
+
+    `is_registered` is about US numbers (brand, campaign, use case and day stand in the settings); texts that stay on
+    this machine need none. `pause_seconds` waits between texts of one number, as its carrier allows.
+    """
+
+    transport: Transport
+    public_base_url: str
+    is_registered: bool
+    segments_per_second: float
+    secret: str
+    wait: Callable[[float], object]
+
+
+@dataclass(frozen=True)
+class SentCount:
+    """What one round did."""
+
+    sent: int = 0
+    other: int = 0
+
+
+def send_texts(
+    store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], worker: str, most: int = 50
+) -> SentCount:
+    """Send up to `most` due texts of the shop; see the module's words."""
+    with store.write() as connection:
+        outbox.release_expired_claims(connection, shop_id, now())
+        outbox.mark_lost_in_flight(connection, shop_id, now(), now() + FIRST_LOOK)
+    sent = other = 0
+    for _ in range(most):
+        row = _claim_next(store, shop_id, now(), worker)
+        if row is None:
+            break
+        outcome = _send_one(store, shop_id, sender, now, row)
+        sent, other = (sent + 1, other) if outcome == "sent" else (sent, other + 1)
+    return SentCount(sent, other)
+
+
+def _claim_next(store: Store, shop_id: int, now: datetime, worker: str) -> Row | None:
+    with store.write() as connection:
+        for row in outbox.due_texts(connection, shop_id, now, 5):
+            attempt = outbox.claim(connection, row["id"], worker, now + LEASE)
+            if attempt is not None:
+                return {**row, "attempt": attempt, "state": "claimed"}
+    return None
+
+
+def _send_one(store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], row: Row) -> str:
+    ready = _make_ready(store, shop_id, sender, now(), row)
+    if ready is None:
+        return "not wanted"
+    try:
+        receipt = sender.transport.send(ready)
+    except ProvenRefused as refused:
+        return _refused(store, sender, row, refused, now())
+    except OutcomeUnknown:
+        with store.write() as connection:
+            outbox.move(
+                connection, row["id"], row["attempt"], "in_flight", "unknown", look_at=now() + FIRST_LOOK,
+                state_because="the provider did not say whether it took the text",
+            )  # fmt: skip
+        return "unknown"
+    with store.write() as connection:
+        outbox.move(
+            connection, row["id"], row["attempt"], "in_flight", "sent", sent_at=now(), provider_id=receipt.provider_id,
+            delivery=receipt.status, state_because=None,
+        )  # fmt: skip
+    sender.wait(segments(ready.body).count / sender.segments_per_second)
+    return "sent"
+
+
+def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: Row) -> OutgoingText | None:
+    """The text to hand over, with `in_flight` committed; None where it is not wanted, not now, or cannot be said."""
+    with store.write() as connection:
+        shop = shops.load_shop(connection, shop_id)
+        verdict = ask_once_more(
+            connection, shop, row, now, needs_registration=_needs_registration(sender, row["number"])
+        )
+        if verdict.what != "send":
+            _put_aside(connection, row, verdict)
+            return None
+        try:
+            rendered = body_of(connection, shop, row, now)
+        except CannotBeRendered as cannot:
+            outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=str(cannot)[:200])
+            return None
+        moved = outbox.move(
+            connection, row["id"], row["attempt"], "claimed", "in_flight", body=rendered.text, in_flight_at=now,
+            segments=segments(rendered.text).count, wording_version=rendered.wording_version,
+        )  # fmt: skip
+        if not moved:
+            return None
+        _note_question(connection, shop, row, now)
+    return _outgoing(shop, sender, row, rendered.text, verdict.lands_by, now)
+
+
+def _needs_registration(sender: Sender, number: str) -> bool:
+    """US numbers get texts through a provider only once brand and campaign are registered with the carriers."""
+    return sender.transport.address is not None and number.startswith("+1") and not sender.is_registered
+
+
+def _put_aside(connection: Any, row: Row, verdict: Verdict) -> None:
+    if verdict.what == "later":
+        outbox.move(connection, row["id"], row["attempt"], "claimed", "planned", due_at=verdict.at)
+    else:
+        outbox.move(connection, row["id"], row["attempt"], "claimed", "dropped", state_because=verdict.because)
+
+
+def _outgoing(
+    shop: Shop, sender: Sender, row: Row, body: str, lands_by: datetime | None, now: datetime
+) -> OutgoingText:
+    until = min((one for one in (row["valid_until"], lands_by) if one is not None), default=None)
+    seconds = int((until - now).total_seconds()) if until else LONGEST_VALIDITY_SECONDS
+    return OutgoingText(
+        to=row["number"],
+        sender=shop.texts_from,
+        body=body,
+        status_callback_url=f"{sender.public_base_url}/hooks/status/{row['public_id']}/{row['attempt']}",
+        valid_seconds=max(1, min(seconds, LONGEST_VALIDITY_SECONDS)),
+        public_id=row["public_id"],
+        attempt=row["attempt"],
+    )
+
+
+def _note_question(connection: Any, shop: Shop, row: Row, now: datetime) -> None:
+    """What an invite or visit text asks is what the thread has asked from now on; answers noted theirs already."""
+    if row["kind"] not in ("invite", "visit") or row["phone_id"] is None:
+        return
+    state, thread = inbox.conversation_of(connection, row["phone_id"])
+    if row["asks"]:
+        state.update(asked=row["asks"], asked_at=now.isoformat(), asked_before=state.get("asked"), questions_back=0)
+    about = {"vehicle_id": row["vehicle_id"], "reason_id": row["reason_id"], "items": row["facts"].get("items", [])}
+    thread.update({key: value for key, value in about.items() if value})
+    if row["asks"]:
+        thread["offered"] = row["offered"] or []
+    inbox.keep_conversation(connection, shop.id, row["phone_id"], now, state, thread)
+
+
+def _refused(store: Store, sender: Sender, row: Row, refused: ProvenRefused, now: datetime) -> str:
+    """A proven refusal: tried again later, or at an end; permanent ones act on consent and number."""
+    code = str(refused.code) if refused.code else None
+    is_over = refused.is_permanent or (refused.counts_as_attempt and row["attempt"] >= MOST_ATTEMPTS)
+    with store.write() as connection:
+        if not is_over:
+            wait = timedelta(seconds=refused.retry_after_seconds or 0) or BACK_OFF * row["attempt"]
+            outbox.move(
+                connection, row["id"], row["attempt"], "in_flight", "planned", due_at=now + wait, error_code=code,
+                state_because=refused.words[:200],
+            )  # fmt: skip
+            return "later"
+        outbox.move(
+            connection, row["id"], row["attempt"], "in_flight", "failed", error_code=code,
+            state_because=refused.words[:200],
+        )  # fmt: skip
+        if isinstance(refused, OptedOut):
+            zone = shops.load_shop(connection, row["shop_id"]).zone
+            entry = ConsentEntry(
+                row["number"],
+                "taken_back",
+                (),
+                now,
+                day_of(now, zone),
+                "text_in",
+                because="the provider keeps it opted out",
+            )
+            consents.append(connection, row["shop_id"], entry, sender.secret, "provider")
+        if isinstance(refused, BadNumber) and row["phone_id"]:
+            people.change_phone(connection, row["phone_id"], bad_because=refused.words[:200])
+    return "failed"

@@ -1,0 +1,346 @@
+"""The words of a text at the moment it leaves: facts from the store, phrased in the customer's language, then rendered.
+
+A text's row holds what was decided (`facts`: items, times, needs ...); numbers and dates come from the store now.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import Connection
+
+from followup.core.forecast.window import DueCurve
+from followup.core.items import BY_CODE
+from followup.core.phrasing import (
+    phrase_clock,
+    phrase_date,
+    phrase_day,
+    phrase_duration,
+    phrase_hours,
+    phrase_list,
+    phrase_month,
+    phrase_phone,
+    phrase_time,
+)
+from followup.core.replies.contract import TimeWindow
+from followup.core.shop import Shop, closed_because, is_open, opens_next
+from followup.core.told_times import day_of_window, phrase_window
+from followup.core.vehicle import Vehicle
+from followup.core.wall import day_of, to_wall
+from followup.core.wording_facts import Facts, FactValue, WrongFacts, names_of
+from followup.storage import alerts, inspections, people, requests, shops, windows, wordings
+from followup.storage.rows import Row
+from followup.wording import CannotRender, NoSuchTemplate, item_fact, measured_phrase, render, service_fact
+from followup.wording.shipped import phrase_file
+
+EMERGENCY_NUMBERS = {"US": "911", "CA": "911", "MX": "911", "GB": "999"}
+EMERGENCY_ELSEWHERE = "112"
+
+
+class CannotBeRendered(Exception):
+    """The text cannot be put into words."""
+
+
+@dataclass(frozen=True)
+class Rendered:
+    """The words that leave; `wording_version` None where the shipped template was used."""
+
+    text: str
+    wording_version: int | None
+
+
+@dataclass(frozen=True)
+class _Telling:
+    """What the facts of one text are made from."""
+
+    connection: Connection
+    shop: Shop
+    row: Row
+    now: datetime
+    vehicle: Vehicle | None
+    request: Row | None
+
+    @property
+    def language(self) -> str:
+        return str(self.row["language"])
+
+    @property
+    def raw(self) -> Mapping[str, Any]:
+        facts: Mapping[str, Any] = self.row["facts"]
+        return facts
+
+
+def body_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Rendered:
+    """The words of one text. Raises `CannotBeRendered`."""
+    if row["kind"] == "alert":
+        return Rendered(str(row["facts"]["words"]), None)
+    facts = facts_of(connection, shop, row, now)
+    own = wordings.in_use(connection, shop.id, row["reason"], row["language"])
+    try:
+        text = render(row["reason"], row["language"], facts, own["source"] if own else None)
+    except (CannotRender, WrongFacts, NoSuchTemplate) as cannot:
+        raise CannotBeRendered(f"{row['reason']}: {cannot}") from cannot
+    return Rendered(text, own["version"] if own else None)
+
+
+def facts_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Facts:
+    """The facts of a text's reason, phrased in its language."""
+    found = people.load_vehicle(connection, shop.id, row["vehicle_id"]) if row["vehicle_id"] else None
+    request = requests.load_request(connection, shop.id, row["request_id"]) if row["request_id"] else None
+    telling = _Telling(connection, shop, row, now, people.vehicle_of(found) if found else None, request)
+    facts: Facts = {}
+    for name in names_of(row["reason"]):
+        made = _MADE[name](telling)
+        if made is not None:
+            facts[name] = made
+    return facts
+
+
+def _who(told: _Telling) -> FactValue:
+    """The first name; never a second person's: with several persons on a phone, none."""
+    if told.row["phone_id"] is None:
+        return ""
+    persons = people.persons_of_phone(told.connection, told.row["phone_id"])
+    names = {str(one["name"]).split()[0] for one in persons if one["name"]}
+    return names.pop() if len(names) == 1 and not any(one["is_fleet"] for one in persons) else ""
+
+
+def _car(told: _Telling) -> FactValue:
+    return (told.vehicle.label or "") if told.vehicle else ""
+
+
+def _items(told: _Telling) -> FactValue:
+    wanted = [(str(item), str(position)) for item, position in told.raw.get("items", [])]
+    if not wanted or told.row["vehicle_id"] is None:
+        return []
+    seen = {(row["item"], row["position"]): row for row in windows.windows_of(told.connection, told.row["vehicle_id"])}
+    by_item: dict[str, list[Row]] = {}
+    for at in wanted:
+        if at in seen:
+            by_item.setdefault(at[0], []).append(seen[at])
+    return [_item(told, code, rows) for code, rows in by_item.items() if code in BY_CODE]
+
+
+def _item(told: _Telling, code: str, rows: list[Row]) -> dict[str, str]:
+    """One line for an item at all its positions: the lowest reading, the earliest likely date."""
+    worst = min(rows, key=lambda row: DueCurve.from_json(row["body"]["curve"]).quantile(0.5))
+    body = worst["body"]
+    measured_on = _day(body.get("measured_on"))
+    likely = min((row["body"]["likely"] for row in rows if row["body"]["likely"]), default=None)
+    unit = BY_CODE[code].unit
+    value = body["now"]
+    return item_fact(
+        told.language,
+        code,
+        positions=[row["position"] for row in rows],
+        measured=measured_phrase(told.language, value, unit) if value is not None else "",
+        measured_on=measured_on,
+        done_on=None if measured_on else _day(body.get("done_on")),
+        due_on=_month_ahead(_day(likely), day_of(told.now, told.shop.zone)),
+        is_at_limit=any(row["body"]["is_past"] for row in rows),
+        drives_on_right=told.shop.country not in ("GB", "IE", "AU", "NZ"),
+    )
+
+
+def _month_ahead(likely: date | None, today: date) -> date | None:
+    """A month that is over, or more than a year ahead, is not said: "around March" must be the coming one."""
+    if likely is None or (likely - today).days > 330:
+        return None
+    return max(likely, today)
+
+
+def _day(text: str | None) -> date | None:
+    return date.fromisoformat(text) if text else None
+
+
+def _services(told: _Telling) -> FactValue:
+    free = told.shop.rules.free_services
+    named = [str(item) for item, _ in told.raw.get("items", [])] or list(free)
+    kept = [code for code in dict.fromkeys(named) if code in free]
+    return [service_fact(told.language, code, free[code]) for code in kept]
+
+
+def _windows(told: _Telling, key: str) -> list[TimeWindow]:
+    return [TimeWindow.model_validate(one) for one in told.raw.get(key, [])]
+
+
+def _times(told: _Telling) -> FactValue:
+    """Times that are offered; where none are, those that the customer named."""
+    offered = [datetime.fromisoformat(one) for one in told.row["offered"] or told.raw.get("offered", [])]
+    if offered:
+        return [phrase_time(one, told.language) for one in offered]
+    return [phrase_window(one, told.language) for one in _windows(told, "wanted")]
+
+
+def _slot(told: _Telling) -> datetime | None:
+    told_slot = told.raw.get("time")
+    if told_slot:
+        return to_wall(datetime.fromisoformat(told_slot), told.shop.zone)
+    slot = told.request["slot_at"] if told.request else None
+    return to_wall(slot, told.shop.zone) if slot else None
+
+
+_READ_BACK = ("request_noted", "change_noted")
+
+
+def _time(told: _Telling) -> FactValue:
+    wanted = _windows(told, "wanted")
+    if told.row["reason"] in _READ_BACK:
+        return phrase_window(wanted[0], told.language) if len(wanted) == 1 else ""
+    slot = _slot(told)
+    if slot:
+        return phrase_time(slot, told.language)
+    return phrase_window(wanted[0], told.language) if wanted else ""
+
+
+def _old_time(told: _Telling) -> FactValue:
+    slot = told.raw.get("old_time")
+    return phrase_time(to_wall(datetime.fromisoformat(slot), told.shop.zone), told.language) if slot else ""
+
+
+def _arrival(told: _Telling) -> FactValue:
+    wanted = [one for one in _windows(told, "wanted") if one.grain == "time"]
+    return phrase_clock(datetime.fromisoformat(wanted[0].start)) if wanted and wanted[0].start[0] != "T" else ""
+
+
+def _said_day(told: _Telling) -> FactValue:
+    if told.row["reason"] == "after_visit" and told.row["vehicle_id"] is not None:
+        closed = [
+            row["closed_at"]
+            for row in inspections.visits_of_vehicle(told.connection, told.row["vehicle_id"])
+            if row["closed_at"]
+        ]
+        return phrase_date(day_of(max(closed), told.shop.zone), told.language) if closed else ""
+    days = [day for one in _windows(told, "wanted") if (day := day_of_window(one))]
+    return phrase_date(days[0], told.language) if days else ""
+
+
+def _days(told: _Telling) -> FactValue:
+    days = list(dict.fromkeys(day for one in _windows(told, "wanted") if (day := day_of_window(one))))
+    return [phrase_date(day, told.language) for day in days] if len(days) > 1 else []
+
+
+def _closed_day(told: _Telling) -> FactValue:
+    days = [day for one in _windows(told, "wanted") if (day := day_of_window(one))]
+    is_one = len(days) == 1 and closed_because(told.shop, days[0])
+    return phrase_date(days[0], told.language) if is_one else ""
+
+
+def _until(told: _Telling) -> FactValue:
+    until = _day(told.raw.get("until"))
+    return phrase_month(until, told.language) if until else ""
+
+
+def _odometer(told: _Telling) -> FactValue:
+    said = told.raw.get("odometer")
+    if said is None and told.row["reason"] == "odometer_question" and told.row["vehicle_id"] is not None:
+        last = _last_odometer(told)
+        said = {"value": last[1], "unit": "mi"} if last else None
+    return measured_phrase(told.language, float(said["value"]), said["unit"]) if said else ""
+
+
+def _last_odometer(told: _Telling) -> tuple[date, float] | None:
+    rows = inspections.bodies_of_vehicle(told.connection, told.row["vehicle_id"])
+    known = [(row["inspected_on"], row["odometer_miles"]) for row in rows if row["odometer_miles"] is not None]
+    return max(known, default=None)
+
+
+def _odometer_on(told: _Telling) -> FactValue:
+    last = _last_odometer(told) if told.row["vehicle_id"] is not None else None
+    return phrase_day(last[0], told.language) if last else ""
+
+
+def _work(told: _Telling) -> FactValue:
+    items = told.request["items"] if told.request else told.raw.get("items", [])
+    codes = dict.fromkeys(str(item) for item, _ in items if item in BY_CODE)
+    work = dict.fromkeys(item_fact(told.language, code)["work"] for code in codes)
+    return phrase_list(list(work), told.language)
+
+
+def _needs(told: _Telling) -> FactValue:
+    words = phrase_file(told.language, "phrases")["needs"]
+    needs = told.request["needs"] if told.request else told.raw.get("needs", [])
+    return [str(words[need]) for need in needs if need in words]
+
+
+def _opens_at(told: _Telling) -> FactValue:
+    opens = opens_next(told.shop, told.now)
+    return phrase_time(to_wall(opens, told.shop.zone), told.language) if opens else ""
+
+
+def _alerted(told: _Telling) -> FactValue:
+    """Only an alert that was accepted for sending, or seen by somebody, may be spoken of."""
+    if told.row["alert_id"] is None:
+        return False
+    alert = alerts.load_alert(told.connection, told.shop.id, told.row["alert_id"])
+    accepted = alerts.is_alert_text_accepted(told.connection, told.row["alert_id"])
+    return accepted or bool(alert and alert["acknowledged_at"])
+
+
+def _on_call(told: _Telling) -> FactValue:
+    return shops.load_roster(told.connection, told.shop.id).on_call is not None
+
+
+def _duration(told: _Telling) -> FactValue:
+    codes = dict.fromkeys(str(item) for item, _ in told.raw.get("items", []) if item in BY_CODE)
+    hours = sum({BY_CODE[code].job.work: BY_CODE[code].job.hours for code in codes}.values())
+    return phrase_duration(hours, told.language) if hours else ""
+
+
+def _recall_done_by(told: _Telling) -> str:
+    if told.row["vehicle_id"] is None:
+        return ""
+    recalls = inspections.recalls_of_vehicle(told.connection, told.row["vehicle_id"])
+    return str(recalls[0]["done_by"]) if recalls else ""
+
+
+def _asked_for(told: _Telling) -> str:
+    slot = told.raw.get("asked_for")
+    return phrase_time(to_wall(datetime.fromisoformat(slot), told.shop.zone), told.language) if slot else ""
+
+
+_MADE: dict[str, Callable[[_Telling], FactValue | None]] = {
+    "shop": lambda told: told.shop.name,
+    "shop_phone": lambda told: phrase_phone(told.shop.phone),
+    "who": _who,
+    "car": _car,
+    "items": _items,
+    "services": _services,
+    "times": _times,
+    "time": _time,
+    "old_time": _old_time,
+    "arrival": _arrival,
+    "day": _said_day,
+    "days": _days,
+    "closed_day": _closed_day,
+    "until": _until,
+    "try_no": lambda told: int(told.row["try_no"]),
+    "ask_odometer": lambda told: bool(told.raw.get("ask_odometer", False)),
+    "odometer": _odometer,
+    "odometer_on": _odometer_on,
+    "cars": lambda told: [str(one) for one in told.raw.get("cars", [])],
+    "work": _work,
+    "needs": _needs,
+    "open_hours": lambda told: phrase_hours(told.shop.rules.open_hours, told.language),
+    "opens_at": _opens_at,
+    "is_open": lambda told: is_open(told.shop, told.now),
+    "on_call": _on_call,
+    "alerted": _alerted,
+    "emergency_number": lambda told: EMERGENCY_NUMBERS.get(told.shop.country, EMERGENCY_ELSEWHERE),
+    "roadside_phone": lambda told: phrase_phone(told.shop.roadside_phone) if told.shop.roadside_phone else "",
+    "address": lambda told: told.shop.address,
+    "link": lambda told: "",
+    "message": lambda told: str(told.raw.get("message", "")),
+    "price_text": lambda told: str(told.shop.rules.price_text),
+    "duration": _duration,
+    "done_by": lambda told: str(told.raw.get("done_by", "")) or _recall_done_by(told),
+    "is_machine_question": lambda told: bool(told.raw.get("is_machine_question", False)),
+    "is_upkeep": lambda told: bool(told.raw.get("is_upkeep", False)),
+    "invites_a_year": lambda told: int(told.shop.rules.invites_a_year),
+    "is_moved": lambda told: bool(told.request and told.request["replaces_id"]),
+    "is_early_drop": lambda told: "early_drop" in (told.request["needs"] if told.request else []),
+    "asked_for": _asked_for,
+}
