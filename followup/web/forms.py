@@ -17,9 +17,10 @@ from followup.web.security import CSRF_FIELD
 
 F = TypeVar("F", bound="Form")
 
-_DAY = re.compile(r"\d{4}-\d{2}-\d{2}")
-_TIME = re.compile(r"([01]\d|2[0-3]):[0-5]\d")
-_NUMBER = re.compile(r"-?\d{1,9}([.,]\d{1,6})?")
+_DAY = re.compile(r"\d{4}-\d{2}-\d{2}", re.ASCII)
+_TIME = re.compile(r"([01]\d|2[0-3]):[0-5]\d", re.ASCII)
+_WHOLE = re.compile(r"-?\d{1,9}", re.ASCII)
+_NUMBER = re.compile(r"-?\d{1,9}([.,]\d{1,6})?", re.ASCII)
 _SECRETS = ("password", "old", "new")
 
 
@@ -48,7 +49,7 @@ def _needed(given: Any) -> Any:
 
 def _whole(given: Any) -> Any:
     plain = str(given).strip().replace(",", "")
-    if not re.fullmatch(r"-?\d{1,9}", plain):
+    if not _WHOLE.fullmatch(plain):
         raise ValueError("Give a whole number.")
     return int(plain)
 
