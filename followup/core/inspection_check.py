@@ -142,6 +142,22 @@ def check_reading(
     return faults
 
 
+def _is_claimed(unit: str, told: Told, besides: Field, item: Item) -> bool:
+    """True where another field of the reading takes that unit: a percentage may stand beside an odometer in km."""
+    others = (one for one in item.fields if one is not besides and one.name in told)
+    return any(unit in one.units for one in others)
+
+
+def _one_unit(field: Field, told: Told, line_unit: str | None, item: Item) -> str | None:
+    """The unit that a field's number is in; None where it has to be told."""
+    unit = told.get("unit")
+    if len(field.units) == 1 and (unit is None or _is_claimed(unit, told, field, item)):
+        return field.units[0]
+    if unit is None and line_unit in field.units and field.name.endswith("odometer"):
+        return line_unit
+    return unit
+
+
 def _check_field(
     place: str, name: str, value: Any, told: Told, day: date | None, line_unit: str | None, item: Item
 ) -> Iterator[Fault]:
@@ -151,7 +167,7 @@ def _check_field(
         takes = ", ".join(one.name for one in item.fields)
         yield Fault(at, f"{item.words.lower()} has no {name}; it takes {takes}")
     elif field.kind in ("number", "numbers"):
-        yield from _check_numbers(place, field, value, told.get("unit"), line_unit, item)
+        yield from _check_numbers(place, field, value, _one_unit(field, told, line_unit, item), item)
     elif field.kind == "choice" and value not in _choices(field):
         yield Fault(at, f"use one of: {', '.join(_choices(field))}")
     elif field.kind == "date_code":
@@ -167,16 +183,12 @@ def _choices(field: Field) -> tuple[str, ...]:
     return LEVELS if field.name == "level" else field.choices
 
 
-def _check_numbers(
-    place: str, field: Field, value: Any, unit: str | None, line_unit: str | None, item: Item
-) -> Iterator[Fault]:
+def _check_numbers(place: str, field: Field, value: Any, unit: str | None, item: Item) -> Iterator[Fault]:
     at = f"{place}.{field.name}"
     allowed = " or ".join(field.units)
-    if unit is None and len(field.units) > 1:
-        unit = line_unit if line_unit in field.units else None
-        if unit is None:
-            yield Fault(f"{place}.unit", f"is missing: say {allowed}")
-            return
+    if unit is None and field.units:
+        yield Fault(f"{place}.unit", f"is missing: say {allowed}")
+        return
     if unit in PERCENT and "mm" in field.units:
         yield Fault(f"{place}.unit", f"a percent of {item.words.lower()} life is refused: enter mm")
         return

@@ -77,7 +77,9 @@ def reading_value(item: Item, reading: Reading) -> float | None:
 
 
 def _units(item: Item) -> tuple[str, ...]:
-    return tuple(unit for field in item.fields for unit in field.units)
+    """The units of the number that counts: another field of the reading may be in another (miles beside percent)."""
+    names = item.measured_by or ("value",)
+    return tuple(unit for field in item.fields if field.name in names for unit in field.units)
 
 
 def is_at_limit(
