@@ -44,20 +44,20 @@ _ITEM_EN = [
         "month": "July",
         "line": "Front brake pads: 4 mm on March 2, may be due around July",
         "what": "Brake pads press on the rotors to slow the car.",
-        "why": "They get thinner with use. Worn pads can harm the rotors.",
+        "why": "They get thinner with use, and worn pads can harm the rotors.",
         "work": "new brake pads",
     }
 ]
 _ITEM_ES = [
     {
-        "name": "pastillas de freno de adelante",
+        "name": "pastillas de freno delanteras",
         "measured": "4 mm",
         "when": "2 de marzo",
         "month": "julio",
-        "line": "Pastillas de freno de adelante: 4 mm el 2 de marzo, posible cambio hacia julio",
-        "what": "Las pastillas frenan los discos.",
-        "why": "Se gastan con el uso. Si se gastan mucho, dañan los discos.",
-        "work": "pastillas de freno nuevas",
+        "line": "Pastillas de freno delanteras: 4 mm el 2 de marzo, posible cambio hacia julio",
+        "what": "Las pastillas aprietan los discos para frenar.",
+        "why": "Se gastan con el uso y pueden rayar los discos.",
+        "work": "pastillas nuevas",
     }
 ]
 _SERVICE_EN = [{"name": "washer fluid", "amount": "up to full"}]

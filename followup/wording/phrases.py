@@ -20,8 +20,10 @@ class ItemPhrases:
     """One item in plain words.
 
     `one` and `many` name it ("{position} tire", "{position} tires"); `ahead` says what is coming ("may be due around
-    {month}"), `at_limit` that the number is where the shop recommends work; `what` and `why` answer questions;
-    `work` is the work. `is_by_axle`: a customer hears "front brake pads", never one corner.
+    {month}"), `at_limit` that the number is where the shop recommends work, `last_done` when it was last changed or
+    done; `what` and `why` answer questions;
+    `work` is the work. `is_by_axle`: a customer hears "front brake pads", never one corner. The endings are those
+    that Spanish positions take with this item ("llanta delantera", "llantas delanteras"); English has none.
     """
 
     code: str
@@ -29,10 +31,13 @@ class ItemPhrases:
     many: str
     ahead: str
     at_limit: str
+    last_done: str
     what: str
     why: str
     work: str
     is_by_axle: bool = False
+    ending_one: str = ""
+    ending_many: str = ""
 
 
 def item_phrases(language: str, code: str) -> ItemPhrases:
@@ -45,10 +50,13 @@ def item_phrases(language: str, code: str) -> ItemPhrases:
         many=found.get("many", found["one"]),
         ahead=found.get("ahead", shared["ahead"]),
         at_limit=found.get("at_limit", shared["at_limit"]),
+        last_done=found.get("last_done", shared["last_done"]),
         what=found["what"],
         why=found["why"],
         work=found["work"],
         is_by_axle=found.get("by_axle", False),
+        ending_one=found.get("ending_one", ""),
+        ending_many=found.get("ending_many", ""),
     )
 
 
@@ -64,17 +72,21 @@ def item_name(language: str, code: str, positions: Sequence[str] = (), *, drives
         return _fill(phrases.many, position="")
     for axle in ("front", "rear"):
         if sorted(where) == [f"{axle}_left", f"{axle}_right"]:
-            return _fill(phrases.many, position=words[axle])
-    place = phrase_list([words[one] for one in where], language)
+            return _fill(phrases.many, position=_fill(words[axle], o=phrases.ending_many))
+    place = phrase_list([_fill(words[one], o=phrases.ending_one) for one in where], language)
     return _fill(phrases.one if len(where) == 1 else phrases.many, position=place)
 
 
-def measured_phrase(language: str, value: float | str, unit: str | None = None) -> str:
-    """A reading in words: 5 with "32nds" is "5/32", 4.0 with "mm" is "4 mm", the look "streaks" is what it shows."""
+def measured_phrase(language: str, code: str, value: float | str, unit: str | None = None) -> str:
+    """A reading of that item in words: 5 with "32nds" is "5/32", 4.0 with "mm" is "4 mm", "streaks" is what it shows.
+
+    A percentage is "": a text gives none, and the item's line then says only when it was looked at.
+    """
     shared = phrase_file(language, "phrases")
     if isinstance(value, str):
         return str(shared["found"].get(value, value.replace("_", " ")))
-    return _fill(shared["units"].get(unit, "{value}"), value=phrase_number(value))
+    units = {**shared["units"], **phrase_file(language, f"items/{code}").get("units", {})}
+    return _fill(units.get(unit, "{value}"), value=phrase_number(value))
 
 
 def item_fact(
@@ -100,7 +112,7 @@ def item_fact(
     if measured and when:
         parts.append(_fill(shared["measured"], measured=measured, when=said))
     elif when:
-        parts.append(_fill(shared["checked" if measured_on else "last_done"], when=said))
+        parts.append(_fill(shared["checked"] if measured_on else phrases.last_done, when=said))
     if is_at_limit:
         parts.append(phrases.at_limit)
     elif month:

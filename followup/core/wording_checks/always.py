@@ -76,7 +76,7 @@ MUST_SAY: dict[str, dict[str, tuple[tuple[str, str], ...]]] = {
     "es": {
         "confirmation": ((r"\bcosto\b.*\bprecio\b", "No se hace nada con costo hasta que usted acepte un precio."),),
         "opted_in": (
-            (r"\b(?:depende de|al año|al mes)\b", "Cuántos son depende de sus visitas."),
+            (r"\b(?:depende de|al año|al mes)\b", "La cantidad depende de sus visitas."),
             (r"\btarifas\b", "Puede haber tarifas de mensajes y datos."),
             (r"\bAYUDA\b", "Responda AYUDA para ayuda."),
             (r"\bALTO\b", "Responda ALTO para no recibir mensajes."),

@@ -10,7 +10,11 @@ from followup.core.wording_checks.never import CAUTION_PHRASE
 
 # What may be asked of a caution: what it is, as a pattern in each language.
 _SAYS: dict[str, tuple[str, str, str]] = {
-    "automatic": ("that it is an automatic reply", r"\bautomatic\b", r"\bautom[aá]tic[ao]\b"),
+    "automatic": (
+        "that it is an automatic reply",
+        r"\bautomatic\b",
+        r"\b(?:autom[aá]tic[ao]|un sistema, no una persona)\b",
+    ),
     "do not drive": ("not to drive", r"\b(?:do not|don't) drive\b", r"\bno (?:maneje|conduzca)\b"),
     "stop": ("its fixed phrase about stopping", CAUTION_PHRASE["en"].pattern, CAUTION_PHRASE["es"].pattern),
     "no wait": (

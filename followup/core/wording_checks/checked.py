@@ -63,10 +63,10 @@ class CheckedText:
 
     @cached_property
     def graded(self) -> str:
-        """The wording alone, as its grade is measured: the shop's name at its head left out, each fact a short word."""
+        """The wording alone, as its grade is measured: without the shop's name at its head and without its facts."""
         plain = self.said.removeprefix(self.fact("shop")).lstrip(": ")
         for value in sorted(set(_words_of_facts(self.facts.values())), key=len, reverse=True):
-            plain = re.sub(rf"(?<!\w){re.escape(value)}(?!\w)", "it", plain)
+            plain = re.sub(rf"(?<!\w){re.escape(value)}(?!\w)", "", plain)
         return plain
 
 
