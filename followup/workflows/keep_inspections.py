@@ -21,8 +21,6 @@ from datetime import date, datetime, time, timedelta
 from itertools import islice
 from typing import Any, Literal
 
-from sqlalchemy import Connection
-
 from followup.core.consent import ConsentEntry
 from followup.core.inspection import BadLine, InspectionLine, VisitLine, content_hash, read_line
 from followup.core.inspection_check import Fault
@@ -32,7 +30,7 @@ from followup.core.shop import Shop
 from followup.core.wall import day_of, start_of, to_utc, to_wall
 from followup.phone_numbers import NotANumber, read_number
 from followup.storage import consents, inspections, outbox, people, shops
-from followup.storage.store import Store
+from followup.storage.store import Connection, Store
 
 _LINES_A_TRANSACTION = 25
 Outcome = Literal["new", "unchanged", "corrected", "doubtful", "rejected"]

@@ -9,13 +9,11 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from sqlalchemy import Connection
-
 from followup.core.consent import ConsentEntry
 from followup.core.wall import day_of
 from followup.storage import consents, inbox, outbox, people, shops
 from followup.storage.rows import Row
-from followup.storage.store import Store
+from followup.storage.store import Connection, Store
 from followup.transports.transport import BadNumber, OptedOut, StatusReport
 
 

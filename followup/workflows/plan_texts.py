@@ -15,15 +15,13 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection
-
 from followup.core.planning.decide import decide_for_phone
 from followup.core.planning.picture import CarPicture, Decision, PhoneTask, PlannedText
 from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.storage import alerts, outbox, people, pictures, shops
 from followup.storage.rows import Row
-from followup.storage.store import Store
+from followup.storage.store import Connection, Store
 
 Progress = Callable[[int, int], None]
 

@@ -10,8 +10,6 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Connection
-
 from followup.core.forecast.window import DueCurve
 from followup.core.items import BY_CODE
 from followup.core.phrasing import (
@@ -33,6 +31,7 @@ from followup.core.wall import day_of, to_wall
 from followup.core.wording_facts import Facts, FactValue, WrongFacts, names_of
 from followup.storage import alerts, inspections, people, requests, shops, windows, wordings
 from followup.storage.rows import Row
+from followup.storage.store import Connection
 from followup.wording import CannotRender, NoSuchTemplate, item_fact, measured_phrase, render, service_fact
 from followup.wording.shipped import phrase_file
 

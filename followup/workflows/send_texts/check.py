@@ -9,14 +9,13 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
-from sqlalchemy import Connection
-
 from followup.core.conversation.respond import LEAVES_IN_SPITE_OF_A_STOP
 from followup.core.planning.hours import Where, lands_by, may_leave, next_moment
 from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.storage import alerts, consents, inbox, people, pictures, requests
 from followup.storage.rows import Row
+from followup.storage.store import Connection
 
 # A caution to the phone is not held up by what turns other texts off; only a stop is in its way.
 _ABOUT_A_BOOKING = ("offer_times", "confirmation", "reminder", "parts_in", "booking_closed")
