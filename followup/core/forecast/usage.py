@@ -123,9 +123,7 @@ def predict_usage(intervals: OdometerIntervals, origin: Array, age_years: Array,
     )
     mean = prior.log_miles_per_day + np.einsum("cih,ci->ch", cross, solved[:, :, 0])
     age = np.nan_to_num(age_years, nan=0.0)[:, None]
-    offset = np.where(
-        np.isnan(age_years)[:, None], 0.0, age_offset(age, age + HORIZONS[None, :] / DAYS_A_YEAR, prior)
-    )
+    offset = np.where(np.isnan(age_years)[:, None], 0.0, age_offset(age, age + HORIZONS[None, :] / DAYS_A_YEAR, prior))
     return UsageAhead(mean + offset, np.maximum(own - explained, 1e-4))
 
 

@@ -112,7 +112,7 @@ def with_reading(sums: WearSums, distance: Array, value: Array, spread: Array) -
 
 
 def likeliest_log_rate(spread: Array, slope_sum: Array, mean: Array, variance: Array) -> tuple[Array, Array]:
-    """Mode of the log rate and the variance of the normal around it; three Newton steps, always enough (section 1.4)."""
+    """Mode of the log rate and the variance of the normal around it; three Newton steps are enough (section 1.4)."""
     slope = slope_sum / np.maximum(spread, 1e-12)
     is_telling = slope > 0.15 * np.exp(mean)
     precision = np.where(is_telling, slope_sum**2 / np.maximum(spread, 1e-12), 0.0)
@@ -208,7 +208,7 @@ def believe(
     mean: Array,
     variance: Array,
     chances: Array | None = None,
-    straightness_variance: float = STRAIGHTNESS_VARIANCE,
+    straightness_variance: float | Array = STRAIGHTNESS_VARIANCE,
 ) -> WearBelief:
     """Log rate and value at the end over all explanations, by their moments. Sections 1.4 and 1.7.
 

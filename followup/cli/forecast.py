@@ -1,0 +1,160 @@
+"""`followup forecast`: due windows of the cars in a file, one JSON line an item. Needs no database.
+
+The contract: inspections come in as for `followup import`; what stands later than `--as-of` is not looked at.
+"""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Iterable
+from datetime import UTC, date, datetime
+from pathlib import Path
+from typing import Any, Literal
+
+import click
+
+from followup.core.forecast.window import HORIZON_DAYS, DueWindow
+from followup.core.inspection import BadLine, InspectionLine, VisitLine, read_line
+
+# A forecast asks no clock: a line of any day is read, and `--as-of` says what is looked at.
+_ANY_DAY = datetime(9000, 1, 1, tzinfo=UTC)
+_CARS_AT_ONCE = 1_000
+
+
+class AsOf(click.ParamType[Any]):
+    """A day like 2026-03-02, or "last"."""
+
+    name = "DATE|last"
+
+    def convert(self, value: Any, param: click.Parameter | None, context: click.Context | None) -> Any:
+        """The day, or "last"."""
+        if value == "last" or isinstance(value, date):
+            return value
+        try:
+            return date.fromisoformat(value)
+        except ValueError:
+            self.fail(f'{value} is neither a day like 2026-03-02 nor "last"', param, context)
+
+
+class Quantiles(click.ParamType[Any]):
+    """Chances between 0 and 1, with commas between them; kept as they were typed."""
+
+    name = "0.05,0.10,..."
+
+    def convert(self, value: Any, param: click.Parameter | None, context: click.Context | None) -> Any:
+        """The typed chances with their numbers."""
+        if not isinstance(value, str):
+            return value
+        found = []
+        for typed in value.split(","):
+            try:
+                chance = float(typed)
+            except ValueError:
+                self.fail(f"{typed!r} is no number", param, context)
+            if not 0 < chance < 1:
+                self.fail(f"{typed} does not lie between 0 and 1", param, context)
+            found.append((typed.strip(), chance))
+        return tuple(found)
+
+
+@click.command(name="forecast")
+@click.option(
+    "--inspections",
+    "file",
+    required=True,
+    type=click.Path(exists=True, dir_okay=False, path_type=Path),
+    help="Inspections, one JSON object a line.",
+)
+@click.option("--as-of", required=True, type=AsOf(), help="A day, or each car as of its own latest inspection.")
+@click.option(
+    "--learn",
+    type=click.Path(exists=True, dir_okay=False, path_type=Path),
+    help="Fit the shop's own priors from this file first.",
+)
+@click.option("--horizon-days", type=click.IntRange(min=1), default=HORIZON_DAYS, show_default=True)
+@click.option("--quantiles", type=Quantiles(), default=(), help="Also tell the days until these chances.")
+@click.option("--limit", type=click.Choice(["action", "legal"]), default="action", show_default=True)
+def forecast(
+    file: Path,
+    as_of: date | Literal["last"],
+    learn: Path | None,
+    horizon_days: int,
+    quantiles: tuple[tuple[str, float], ...],
+    limit: Literal["action", "legal"],
+) -> None:
+    """When each item of each car will be due, from a file of inspections."""
+    from followup.core.forecast.due import forecast_cars
+    from followup.core.forecast.history import history_of_lines
+
+    if learn is not None:
+        raise click.UsageError("a shop's own priors cannot be learned yet: leave --learn out for the published ones")
+    lines, bad = _read(file)
+    histories = history_of_lines(lines)
+    with click.progressbar(length=len(histories), label="forecasting", file=sys.stderr) as bar:
+        for begin in range(0, len(histories), _CARS_AT_ONCE):
+            some = histories[begin : begin + _CARS_AT_ONCE]
+            chances = tuple(chance for _, chance in quantiles)
+            windows = forecast_cars(some, as_of, limit, horizon_days=horizon_days, quantiles=chances)
+            sys.stdout.write("".join(f"{json.dumps(_answer(one, quantiles))}\n" for one in windows))
+            bar.update(len(some))
+    sys.exit(1 if bad else 0)
+
+
+def _read(file: Path) -> tuple[list[InspectionLine | VisitLine], int]:
+    """The good lines; the bad ones are told on standard error and counted."""
+    from followup.core.items import BY_CODE
+
+    lines: list[InspectionLine | VisitLine] = []
+    bad = 0
+    with file.open(encoding="utf-8-sig", errors="replace") as opened:
+        for number, text in _progress(list(enumerate(opened, start=1))):
+            if not text.strip():
+                continue
+            try:
+                lines.append(read_line(text, _ANY_DAY, BY_CODE))
+            except BadLine as fault:
+                bad += 1
+                click.echo(f"line {number}: {fault}", err=True)
+    return lines, bad
+
+
+def _progress(lines: list[tuple[int, str]]) -> Iterable[tuple[int, str]]:
+    with click.progressbar(lines, label="reading", file=sys.stderr) as bar:
+        yield from bar
+
+
+def _answer(window: DueWindow, quantiles: tuple[tuple[str, float], ...]) -> dict[str, Any]:
+    """One line of the contract."""
+    limit, because = window.limit, window.because
+    answer: dict[str, Any] = {
+        "vehicle": window.vehicle,
+        "item": window.item,
+        "position": window.position,
+        "as_of": window.as_of.isoformat(),
+        "limit": None if limit is None else {"value": limit.value, "unit": limit.unit, "kind": limit.kind},
+        "now": window.now,
+        "due": {"early": _day(window.early), "likely": _day(window.likely), "late": _day(window.late)},
+        "chance_due_within_days": {str(days): round(chance, 4) for days, chance in window.chances},
+        "beyond_horizon": round(window.beyond_horizon, 4),
+        "because": {
+            "wear_per_1000": _rounded(because.wear_per_1000, 4),
+            "unit": because.unit,
+            "distance_per_day": _rounded(because.distance_per_day, 1),
+            "readings_used": because.readings_used,
+            "since": {"on": _day(because.since_on), "how": because.since_how},
+            "model": because.model,
+        },
+    }
+    if quantiles:
+        days = [found for _, found in window.quantiles]
+        answer["quantiles"] = {typed: _rounded(found, 1) for (typed, _), found in zip(quantiles, days, strict=True)}
+    return answer
+
+
+def _day(day: date | None) -> str | None:
+    return None if day is None else day.isoformat()
+
+
+def _rounded(value: float | None, digits: int) -> float | None:
+    return None if value is None else round(value, digits)

@@ -1,0 +1,124 @@
+"""From histories of cars to due windows, all cars at once.
+
+Heavy (numpy, scipy): import it where it is called. What it returns (`window.py`) is light.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+from datetime import date
+from itertools import groupby
+from typing import Literal
+
+import numpy as np
+
+from followup.core.forecast.batch import Batch
+from followup.core.forecast.cars import Car, ItemHistory, items_of, make_ready, usage_of
+from followup.core.forecast.history import CarHistory
+from followup.core.forecast.timed_items import TimedItem, found_due, timed_batches, timed_model
+from followup.core.forecast.usage import UsagePrior
+from followup.core.forecast.wear import STRAIGHTNESS_VARIANCE
+from followup.core.forecast.wear_batch import wear_batches
+from followup.core.forecast.wear_items import WearAxle, axles_of, wear_model
+from followup.core.forecast.window import HORIZON_DAYS, DueWindow
+from followup.core.item import Limit
+from followup.core.items import is_at_limit, present_condition
+
+Kind = Literal["action", "legal"]
+# Work after which a reading of the same day or before says nothing more about what is on the car.
+_ANEW = ("replaced", "repaired", "serviced", "topped_off", "adjusted", "rotated")
+# Enough cars for the arrays to pay, few enough to stay small.
+_CHUNK = 2_000
+
+
+def forecast_cars(
+    histories: Sequence[CarHistory],
+    as_of: date | Literal["last"],
+    kind: Kind = "action",
+    limits: Mapping[str, float] | None = None,
+    horizon_days: int = HORIZON_DAYS,
+    quantiles: Sequence[float] = (),
+    usage_prior: UsagePrior | None = None,
+) -> list[DueWindow]:
+    """Due windows of every item with a reading up to `as_of`: by car as given, by the catalogue, then by position.
+
+    `as_of` "last" is each car's latest inspection. `limits` are the shop's own limits of that kind by item code.
+    """
+    found: list[DueWindow] = []
+    for begin in range(0, len(histories), _CHUNK):
+        chunk = histories[begin : begin + _CHUNK]
+        found += _forecast_chunk(chunk, as_of, kind, limits or {}, horizon_days, quantiles, usage_prior or UsagePrior())
+    return found
+
+
+def _forecast_chunk(
+    histories: Sequence[CarHistory],
+    as_of: date | Literal["last"],
+    kind: Kind,
+    limits: Mapping[str, float],
+    horizon_days: int,
+    quantiles: Sequence[float],
+    usage_prior: UsagePrior,
+) -> list[DueWindow]:
+    cars: list[Car] = []
+    for history in histories:
+        on = history.last_inspected_on if as_of == "last" else as_of
+        if on is not None and any(reading.on <= on for reading in history.readings):
+            cars.append(make_ready(len(cars), history, on, usage_prior))
+    if not cars:
+        return []
+    usage = usage_of(cars, usage_prior)
+    axles, timed = _gathered(cars, kind, limits)
+    batches = wear_batches(axles, usage, STRAIGHTNESS_VARIANCE) + timed_batches(timed, usage, kind)
+    place = {key: number for number, key in enumerate(_keys(cars))}
+    windows = [window for batch in batches for window in _told(batch, kind, limits, horizon_days, quantiles)]
+    return sorted(windows, key=lambda one: place[one.vehicle, one.item, one.position])
+
+
+def _keys(cars: Sequence[Car]) -> Iterator[tuple[str, str, str]]:
+    for car in cars:
+        for one in items_of(car):
+            yield car.history.vehicle.code, one.item.code, one.position
+
+
+def _gathered(cars: Sequence[Car], kind: Kind, limits: Mapping[str, float]) -> tuple[list[WearAxle], list[TimedItem]]:
+    """Each item under the model that answers for it."""
+    axles: list[WearAxle] = []
+    timed: list[TimedItem] = []
+    for car in cars:
+        for _, group in groupby(items_of(car), key=lambda one: one.item.code):
+            worn: list[ItemHistory] = []
+            limit_of: dict[str, Limit] = {}
+            for one in group:
+                limit = one.item.limit(kind, limits, one.last.tire_set)
+                if limit is not None and wear_model(one) is not None:
+                    worn.append(one)
+                    limit_of[one.position] = limit
+                else:
+                    timed.append(TimedItem(one, timed_model(one), limit))
+            if worn:
+                axles += axles_of(worn, limit_of)
+    return axles, timed
+
+
+def _told(
+    batch: Batch, kind: Kind, limits: Mapping[str, float], horizon_days: int, quantiles: Sequence[float]
+) -> list[DueWindow]:
+    """The windows of a batch; what was measured at its limit is due, and shows what was measured."""
+    is_past = np.array([_is_past(one, kind, limits) for one in batch.of])
+    return replace(batch, is_past=is_past).windows(horizon_days, quantiles)
+
+
+def _is_past(one: ItemHistory, kind: Kind, limits: Mapping[str, float]) -> bool:
+    """True where the last reading itself found it due, and nothing was done to it since."""
+    if any(work.on >= one.last.on and work.did in _ANEW for work in one.work):
+        return False
+    if found_due(one) or is_at_limit(one.item, one.last.entered, kind, limits, one.last.tire_set):
+        return True
+    if kind == "legal":
+        return False
+    condition = present_condition(
+        one.item, one.last.entered, one.car.history.vehicle, limits, one.last.on, one.last.tire_set
+    )
+    return condition == "due now"

@@ -1,0 +1,211 @@
+"""Worn items of many cars at once: from sets of parts to arrays, from arrays to due times.
+
+Two rounds: what each axle's own readings say, then the same with what the car's other axles say as prior. Which set of
+parts it is (the first, a later one) is decided for the axle; each side is forecast with its own readings, its mate's
+counting for less.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+import numpy as np
+
+from followup.core.forecast.batch import Batch
+from followup.core.forecast.passage import first_passage, still_in_use
+from followup.core.forecast.pooling import pooled_prior
+from followup.core.forecast.season import DAYS_A_YEAR, Array, calendar_clock, driving_clock
+from followup.core.forecast.sets import PartSet
+from followup.core.forecast.usage import HORIZONS, UsageAhead
+from followup.core.forecast.wear import (
+    ORIGINAL,
+    WearBelief,
+    WearRows,
+    believe,
+    chances_of,
+    explanations,
+    sum_up,
+)
+from followup.core.forecast.wear_items import WearAxle
+from followup.core.forecast.window import Because, SinceHow
+
+BY_DISTANCE, BY_TIME = "distance-wear/1", "time-wear/1"
+# The straightness variance belongs to readings of half a unit's error; finer gauges bear less of it.
+_USUAL_ERROR = 0.5
+_BOTH = -1
+
+
+@dataclass(frozen=True)
+class _Sets:
+    """Every set of every axle as arrays: one row a set, one entry an observation."""
+
+    axle: np.ndarray
+    end: Array
+    new_at: Array
+    new_value: Array
+    new_spread: Array
+    replaced_at: Array
+    replaced_spread: Array
+    mate_error: Array
+    reading_error: Array
+    usual: Array
+    between_cars: Array
+    between_items: Array
+    group: np.ndarray
+    reaches_first: np.ndarray
+    is_current: np.ndarray
+    row: np.ndarray
+    where: Array
+    value: Array
+    variance: Array
+    side: np.ndarray
+    is_reading: np.ndarray
+
+    def rows(self, side: int) -> WearRows:
+        """Rows for one side (0, 1), its mate's readings counting for less, or for the axle (`_BOTH`)."""
+        mate = self.mate_error[self.row] ** 2
+        if side == _BOTH:
+            extra = np.where(self.side >= 0, mate / 2, 0.0)
+        else:
+            extra = np.where((self.side >= 0) & (self.side != side), mate, 0.0)
+        variance = self.variance + np.where(self.is_reading, extra, 0.0)
+        count = len(self.axle)
+        back = np.maximum(self.end[self.row] - self.where, 0.0)
+        nearest, first = np.full(count, np.inf), np.full(count, -np.inf)
+        np.minimum.at(nearest, self.row, back)
+        np.maximum.at(first, self.row[self.is_reading], back[self.is_reading])
+        is_last = back <= nearest[self.row] + 1e-9
+        last = sum_up(self.row[is_last], back[is_last], self.value[is_last], variance[is_last], count)
+        original = np.nan_to_num(self.end - self.new_at, nan=0.0)
+        return WearRows(
+            sum_up(self.row, back, self.value, variance, count),
+            last.weight,
+            last.value,
+            last.distance,
+            self.reaches_first & ~np.isnan(self.new_at) & np.isfinite(first),
+            original,
+            np.maximum(original - np.where(np.isfinite(first), first, 0.0), 0.05),
+            self.new_value,
+            self.new_spread,
+            self.replaced_at,
+            self.replaced_spread,
+        )
+
+
+def wear_batches(axles: Sequence[WearAxle], usage: UsageAhead, straightness: float) -> list[Batch]:
+    """One batch by distance, one by time; empty ones are left out."""
+    by_distance = [one for one in axles if not one.is_by_time]
+    by_time = [one for one in axles if one.is_by_time]
+    batches = []
+    if by_distance:
+        batches.append(_batch(by_distance, usage, straightness))
+    if by_time:
+        cars = max(one.car.row for one in by_time) + 1
+        # A year is a year: 1,000 "miles" of it in 365.25 days, without spread.
+        steady = np.full((cars, len(HORIZONS)), np.log(1000 / DAYS_A_YEAR))
+        batches.append(_batch(by_time, UsageAhead(steady, np.full_like(steady, 1e-6)), straightness))
+    return batches
+
+
+def _batch(axles: Sequence[WearAxle], usage: UsageAhead, straightness: float) -> Batch:
+    sets = _as_arrays(axles)
+    both = sets.rows(_BOTH)
+    population = sets.between_cars**2 + sets.between_items**2
+    evidence, log_rate, variance = explanations(both, sets.usual, population)
+    chances = chances_of(evidence)
+    mean = (chances * log_rate).sum(axis=0)
+    spread = np.maximum((chances * (variance + log_rate**2)).sum(axis=0) - mean**2, 1e-5)
+    prior, prior_variance = pooled_prior(sets.group, sets.usual, sets.between_cars, sets.between_items, mean, spread)
+    chances = chances_of(explanations(both, prior, prior_variance)[0])
+    bend = np.minimum(straightness, straightness * (sets.reading_error / _USUAL_ERROR) ** 2)
+    beliefs = [believe(sets.rows(side), prior, prior_variance, chances, bend) for side in (0, 1)]
+    return _told(axles, sets, beliefs, usage)
+
+
+def _told(axles: Sequence[WearAxle], sets: _Sets, beliefs: list[WearBelief], usage: UsageAhead) -> Batch:
+    """The batch of the sets that are on the cars, a row a side."""
+    current = {int(sets.axle[row]): row for row in np.nonzero(sets.is_current)[0]}
+    places = [(number, side) for number, axle in enumerate(axles) for side in range(len(axle.sides))]
+    rows = np.array([current[number] for number, _ in places])
+    sides = np.array([min(side, 1) for _, side in places])
+    of = [axles[number].sides[side] for number, side in places]
+    cars = np.array([one.car.row for one in of])
+    origin = np.array([one.car.origin for one in of])
+    clock = calendar_clock() if axles[0].is_by_time else driving_clock()
+    belief = _picked(beliefs, rows, sides)
+    limit = np.array([axles[number].limit for number, _ in places])
+    replaced_at, replaced_spread = sets.replaced_at[rows], sets.replaced_spread[rows]
+    times = first_passage(belief, limit, replaced_at, replaced_spread, usage, cars)
+    as_of = np.array([float(one.car.as_of.toordinal()) for one in of])
+    gone = np.maximum(clock.at(as_of) - clock.at(origin), 0.0)
+    daily = np.exp(usage.at_reference(cars))
+    in_use = still_in_use(belief, replaced_at, replaced_spread)
+    now = np.maximum(in_use.value - np.exp(in_use.log_rate) * daily * gone / 1000, 0.0)
+    shown = [
+        float(round(value if axles[number].sides[side].item.falls else axles[number].shown_limit.value - value, 2))
+        for value, (number, side) in zip(now.tolist(), places, strict=True)
+    ]
+    because = [
+        _because(axles[number], axles[number].sets[-1], side, rate, miles, original)
+        for (number, side), rate, miles, original in zip(
+            places, np.exp(in_use.log_rate).tolist(), daily.tolist(), belief.chances[ORIGINAL].tolist(), strict=True
+        )
+    ]
+    limits = [axles[number].shown_limit for number, _ in places]
+    return Batch(of, times, origin, clock, limits, shown, because, np.zeros(len(of), dtype=bool))
+
+
+def _picked(beliefs: list[WearBelief], rows: np.ndarray, sides: np.ndarray) -> WearBelief:
+    def pick(name: str) -> Array:
+        both = np.stack([getattr(belief, name) for belief in beliefs])
+        return np.asarray(both[sides, rows])
+
+    return WearBelief(
+        pick("log_rate"),
+        pick("log_rate_variance"),
+        pick("value"),
+        pick("value_variance"),
+        pick("covariance"),
+        np.stack([belief.chances for belief in beliefs])[sides, :, rows].T,
+    )
+
+
+def _because(axle: WearAxle, on: PartSet, side: int, rate: float, miles: float, original: float) -> Because:
+    how: SinceHow = on.since_how
+    since = None if on.since_day is None else date.fromordinal(int(on.since_day))
+    if how == "unknown" and original >= 0.5:
+        how, since = "first_use", axle.car.history.vehicle.first_used_on
+    position = axle.sides[side].position
+    days = {one.where for one in on.observations if one.is_reading and one.side == position}
+    unit = f"{axle.item.unit} a year" if axle.is_by_time else f"{axle.item.unit} per 1000 mi"
+    return Because(
+        float(rate), unit, None if axle.is_by_time else float(miles), len(days), since, how,
+        BY_TIME if axle.is_by_time else BY_DISTANCE,
+    )  # fmt: skip
+
+
+def _as_arrays(axles: Sequence[WearAxle]) -> _Sets:
+    groups: dict[tuple[int, str], int] = {}
+    per_set, per_observation = [], []
+    for number, axle in enumerate(axles):
+        group = groups.setdefault((axle.car.row, axle.item.code), len(groups))
+        sides = {one.position: min(side, 1) for side, one in enumerate(axle.sides)}
+        prior, end = axle.prior, axle.where(axle.car.origin)
+        for one in axle.sets:
+            per_set.append(
+                (
+                    number, end, np.nan if axle.new_at is None else axle.new_at, prior.new_value, prior.new_spread,
+                    prior.usually_replaced_at, prior.replaced_spread, prior.mate_error, prior.reading_error,
+                    np.log(prior.rate_per_1000_miles), prior.between_cars, prior.between_items, group,
+                    one.reaches_first_reading, one is axle.sets[-1],
+                )
+            )  # fmt: skip
+            row = len(per_set) - 1
+            per_observation += [
+                (row, it.where, it.value, it.variance, sides.get(it.side, -1), it.is_reading) for it in one.observations
+            ]
+    columns = [np.array(column) for column in zip(*per_set, strict=True)]
+    entries = [np.array(column) for column in zip(*per_observation, strict=True)]
+    return _Sets(*columns, *entries)

@@ -1,0 +1,268 @@
+"""Items that wear from new to a limit: tread, pads, shoes, rotors by distance, brake fluid by time.
+
+What rises towards its limit is turned round (what is left of it falls), and what goes by time has years in place of
+thousand miles, so that one arithmetic serves all.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from itertools import groupby
+
+from followup.core.forecast.cars import Car, ItemHistory
+from followup.core.forecast.history import Reading, axle_of
+from followup.core.forecast.season import DAYS_A_YEAR
+from followup.core.forecast.sets import (
+    ACROSS_AXLES,
+    PAD_RESETS,
+    TIME_RESETS,
+    TIRE_RESETS,
+    AxleReading,
+    Change,
+    PartSet,
+    ResetChances,
+    split_into_sets,
+)
+from followup.core.item import MM_PER_UNIT, DistanceWear, Item, Limit, Rise, WearPrior, converted
+from followup.core.items import measured, reading_value
+
+# A wheel left on, a guess: the reading's variance is so many times that of a wheel taken off (assumption).
+_HOW_VARIANCE = {"wheel_on": 2.0, "estimate": 4.0}
+# Standard deviation of the grooves of one tire, 32nds (section 10).
+_GROOVE_SPREAD = 0.5
+# Sides further apart than this are doubted, both of them.
+_SIDES_APART = 3.0
+# What a gauge may be cut to, in the unit that was entered; so many readings must agree before a coarse one is believed.
+_GAUGES = (1.0, 0.5, 0.1, 0.01, 0.001)
+_AGREEING = 4
+
+
+@dataclass(frozen=True)
+class WearAxle:
+    """One item on one axle of one car: its sides, what is usual for it, and its sets of parts, the last one on the car.
+
+    `limit` is in the item's unit, turned round with the values where they rise; `new_at` is where on the scale
+    (thousand miles, or years) the car was new, None where unknown.
+    """
+
+    sides: tuple[ItemHistory, ...]
+    prior: WearPrior
+    limit: float
+    shown_limit: Limit
+    is_by_time: bool
+    sets: tuple[PartSet, ...]
+    new_at: float | None
+
+    @property
+    def car(self) -> Car:
+        """The car it is on."""
+        return self.sides[0].car
+
+    @property
+    def item(self) -> Item:
+        """The item of the catalogue."""
+        return self.sides[0].item
+
+    def where(self, day: float) -> float:
+        """Thousand miles, or years, on that day."""
+        return day / DAYS_A_YEAR if self.is_by_time else self.car.thousand_miles(day)
+
+
+def wear_model(one: ItemHistory) -> DistanceWear | Rise | None:
+    """The wear model that has what it needs (a measured number), or None."""
+    for model in one.item.models:
+        if isinstance(model, DistanceWear | Rise) and any(
+            reading_value(one.item, it.entered) is not None for it in one.readings
+        ):
+            return model
+    return None
+
+
+def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit]) -> list[WearAxle]:
+    """The axles of one item of one car; `histories` are its positions, `limit_of` the limit of each."""
+    by_axle = {axle: tuple(sides) for axle, sides in groupby(_by_axle(histories), lambda one: axle_of(one.position))}
+    priors = {axle: _prior(sides[0], limit_of[sides[0].position]) for axle, sides in by_axle.items()}
+    read = {axle: _axle_readings(sides, priors[axle], limit_of) for axle, sides in by_axle.items()}
+    resets = _resets(histories[0].item)
+    found = []
+    for axle, sides in by_axle.items():
+        other = _other_axle(axle)
+        shown = limit_of[sides[0].position]
+        is_rise = not sides[0].item.falls
+        sets = split_into_sets(
+            read[axle],
+            read.get(other, []),
+            _changes(sides, resets),
+            priors[axle],
+            priors.get(other, priors[axle]),
+            resets,
+        )
+        found.append(
+            WearAxle(
+                sides, priors[axle], 0.0 if is_rise else _in_own_unit(shown, sides[0].item), shown, is_rise,
+                tuple(sets), _new_at(sides[0].car, is_rise),
+            )
+        )  # fmt: skip
+    return found
+
+
+def _by_axle(histories: Sequence[ItemHistory]) -> list[ItemHistory]:
+    return sorted(histories, key=lambda one: axle_of(one.position))
+
+
+def _other_axle(axle: str) -> str:
+    return {"front": "rear", "rear": "front"}.get(axle, "")
+
+
+def _resets(item: Item) -> ResetChances:
+    if not item.falls:
+        return TIME_RESETS
+    return TIRE_RESETS if item.job.skill == "tires" else PAD_RESETS
+
+
+def _in_own_unit(limit: Limit, item: Item) -> float:
+    return converted(limit.value, limit.unit, item.unit or limit.unit)
+
+
+def _new_at(car: Car, is_by_time: bool) -> float | None:
+    if is_by_time:
+        return None if car.track.first_used is None else car.track.first_used / DAYS_A_YEAR
+    return 0.0 if car.track.knows_new else None
+
+
+def _prior(one: ItemHistory, limit: Limit) -> WearPrior:
+    for model in one.item.models:
+        if isinstance(model, DistanceWear):
+            return model.prior(one.car.history.vehicle, one.position)
+        if isinstance(model, Rise):
+            return _prior_of_rise(model, limit)
+    raise KeyError(one.item.code)
+
+
+def _prior_of_rise(model: Rise, limit: Limit) -> WearPrior:
+    """What is left to the limit, falling by the year; a strip reads water to about 0.3 % (common practice)."""
+    return WearPrior(
+        new_value=limit.value - model.start,
+        new_spread=0.2,
+        rate_per_1000_miles=model.per_year,
+        between_cars=model.log_spread * 0.8,
+        between_items=model.log_spread * 0.6,
+        reading_error=0.3,
+        gauge_step=0.1,
+        mate_error=0.1,
+        usually_replaced_at=-0.5,
+        replaced_spread=1.0,
+    )
+
+
+def _axle_readings(sides: Sequence[ItemHistory], prior: WearPrior, limit_of: dict[str, Limit]) -> list[AxleReading]:
+    """What was read on the axle, day by day, values turned round where they rise."""
+    gauge = _gauge_step(sides, prior)
+    by_day: dict[date, dict[str, tuple[float, float]]] = {}
+    tire_sets: dict[date, str | None] = {}
+    for one in sides:
+        for reading in one.readings:
+            found = _value_and_variance(one.item, reading, prior, gauge)
+            if found is None:
+                continue
+            value, variance = found
+            value = value if one.item.falls else limit_of[one.position].value - value
+            by_day.setdefault(reading.on, {})[one.position] = (value, variance)
+            tire_sets[reading.on] = reading.tire_set
+    car, is_rise = sides[0].car, not sides[0].item.falls
+    readings = []
+    for on, values in sorted(by_day.items()):
+        day = float(on.toordinal())
+        where = day / DAYS_A_YEAR if is_rise else car.thousand_miles(day)
+        readings.append(AxleReading(day, where, _doubted(values), tire_sets[on]))
+    return readings
+
+
+def _doubted(values: dict[str, tuple[float, float]]) -> tuple[tuple[str, float, float], ...]:
+    """Both sides; where they lie far apart one of them is probably wrong, nobody knows which."""
+    apart = max(value for value, _ in values.values()) - min(value for value, _ in values.values())
+    doubt = (apart / 2) ** 2 if apart > _SIDES_APART else 0.0
+    return tuple((side, value, variance + doubt) for side, (value, variance) in values.items())
+
+
+def _value_and_variance(item: Item, reading: Reading, prior: WearPrior, gauge: float) -> tuple[float, float] | None:
+    value = reading_value(item, reading.entered)
+    if value is None:
+        return None
+    variance = (prior.reading_error**2) * _HOW_VARIANCE.get(reading.entered.how or "", 1.0) + gauge**2 / 12
+    grooves = reading.entered.across
+    if len(grooves) < 2 or item.unit is None:
+        return value, variance
+    return _lowest_groove([converted(one, reading.entered.unit or item.unit, item.unit) for one in grooves], variance)
+
+
+def _lowest_groove(grooves: list[float], variance: float) -> tuple[float, float]:
+    """The lowest groove, each first drawn towards the tire's mean: the lowest of three noisy readings lies too low.
+
+    Section 1.9; the variance is that of a groove so drawn.
+    """
+    mean = sum(grooves) / len(grooves)
+    kept = _GROOVE_SPREAD**2 / (_GROOVE_SPREAD**2 + variance)
+    return mean + kept * (min(grooves) - mean), variance * (kept + (1 - kept) ** 2 / len(grooves))
+
+
+def _gauge_step(sides: Sequence[ItemHistory], prior: WearPrior) -> float:
+    """The step of the gauge that was used on this axle, in the item's unit.
+
+    The usual step unless the numbers say otherwise: finer where one of them lies between its marks, coarser where
+    several all lie on coarser ones.
+    """
+    item = sides[0].item
+    numbers = [found for one in sides for it in one.readings if (found := measured(item, it.entered)) is not None]
+    if not numbers or item.unit is None:
+        return prior.gauge_step
+    unit = numbers[0].unit
+    scale = converted(1.0, unit, item.unit) if unit in MM_PER_UNIT and item.unit in MM_PER_UNIT else 1.0
+    fitting = [step for step in _GAUGES if all(_is_on_mark(one.value, step) for one in numbers)]
+    coarsest = (fitting or [_GAUGES[-1]])[0] * scale
+    usual = prior.gauge_step if unit == item.unit else 0.1 * scale if unit == "mm" else scale
+    return coarsest if coarsest < usual or len(numbers) >= _AGREEING else usual
+
+
+def _is_on_mark(value: float, step: float) -> bool:
+    return abs(value / step - round(value / step)) < 1e-4
+
+
+def _changes(sides: Sequence[ItemHistory], resets: ResetChances) -> list[Change]:
+    """Work that began a new set on this axle, in the order of time."""
+    car, item = sides[0].car, sides[0].item
+    found = []
+    for work in {id(one): one for side in sides for one in side.work}.values():
+        day = float(work.on.toordinal())
+        where = day / DAYS_A_YEAR if not item.falls else (work.odometer_miles or car.track.at(day)) / 1000
+        is_rotation = work.did == "rotated" or (work.item != item.code and work.did == "serviced")
+        if is_rotation and resets.rotated:
+            came_from = _came_from(work.moved, sides)
+            if came_from:
+                found.append(Change(day, where, True, came_from))
+        elif (
+            work.item == item.code
+            and work.did in ("replaced", "serviced")
+            and (work.did == "replaced" or not item.falls)
+        ):
+            found.append(Change(day, where, False))
+    if not item.falls:
+        told = {it.entered.changed_on for one in sides for it in one.readings if it.entered.changed_on is not None}
+        found += [Change(float(on.toordinal()), on.toordinal() / DAYS_A_YEAR, False) for on in told]
+    return sorted(found, key=lambda one: one.day)
+
+
+def _came_from(moved: tuple[tuple[str, str], ...], sides: Sequence[ItemHistory]) -> tuple[tuple[str, str], ...]:
+    """Where each side of the axle came from; front to rear on the same side where it was not told.
+
+    () where nothing came from the other axle: side to side changes nothing for the pair.
+    """
+    positions = {one.position for one in sides}
+    into = (
+        {place: source for source, place in moved if place in positions}
+        if moved
+        else {place: ACROSS_AXLES[place] for place in positions if place in ACROSS_AXLES}
+    )
+    return tuple(into.items()) if any(axle_of(source) != axle_of(place) for place, source in into.items()) else ()
