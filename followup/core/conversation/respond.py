@@ -134,7 +134,8 @@ def _stop_question(state: Conversation, heard: Heard, around: Around, now: datet
     if heard.reply.question != "confirm_stop" or "symptom" in heard.reply.meanings:
         return None
     if state.asked != "confirm_stop":
-        effects: list[Effect] = [] if state.is_stopped else [HoldForStop(), Answer("ask_confirm_stop")]
+        ask = Answer("ask_confirm_stop", "confirm_stop", valid_minutes=STOP_CONFIRMED_WITHIN_MINUTES)
+        effects: list[Effect] = [] if state.is_stopped else [HoldForStop(), ask]
     else:
         effects = [GiveConsentAgain(), NarrowConsent(("upkeep", "offers")), Answer("a_person_reads")]
         effects.append(RaiseAlert("unclear", "wants fewer texts: only those about visits are left on"))

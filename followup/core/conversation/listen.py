@@ -1,0 +1,56 @@
+"""What the conversation must know of a text beside its meaning: severity, legal words, a death, a judgment, a reaction.
+
+The word lists of symptoms are those of reply understanding; what stands here is only what the contract has no code for.
+"""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.conversation.state import Heard, Severity
+from followup.core.replies import symptoms
+from followup.core.replies.contract import ReplyOut
+from followup.core.replies.plain import make_plain
+
+_KIN = "husband|wife|father|mother|dad|mom|son|daughter|brother|sister|grandma|grandpa"
+_PARIENTE = "esposo|esposa|marido|papa|padre|mama|madre|hijo|hija|hermano|hermana|abuelo|abuela"
+# "She died on the highway" is a car: a bare pronoun says nothing here, and a car that "passed away" is no death.
+_DEATH = re.compile(
+    rf"(?<!car )(?<!truck )(?<!van )(?<!battery )\bpassed away\b|\bdeceased\b|\bdeath certificate\b"
+    rf"|\bmy (?:late )?(?:{_KIN}) (?:has |just )?(?:died|passed)\b"
+    rf"|\b(?:ha )?fallecio\b|\bfallecid[oa]\b|\bmi (?:{_PARIENTE}) (?:ya )?(?:murio|ha muerto)\b"
+)
+# What phones put before our own words when somebody presses a reaction, with any of the quotes they use.
+_QUOTE = '["\u201c\u201d\u00ab\u201e]'
+_REACTION = re.compile(
+    rf"^\s*(?:(?:liked|loved|disliked|laughed at|emphasized|questioned|removed an? .{{1,20}} from|"
+    rf"le gust\u00f3|no le gust\u00f3|le encant\u00f3|se ri\u00f3 de|enfatiz\u00f3|cuestion\u00f3)\s*{_QUOTE}"
+    rf"|(?:reacted|reaccion\u00f3)\b.{{0,40}}\b(?:to|con|a)\b.{{0,20}}{_QUOTE})",
+    re.IGNORECASE | re.DOTALL,
+)
+
+
+def is_reaction(text: str) -> bool:
+    """True where the text is a phone's reaction to one of ours: it repeats our words in quotes."""
+    return bool(_REACTION.search(text))
+
+
+def hear(text: str, reply: ReplyOut) -> Heard:
+    """The reply with what the safety word lists find in the text as it was received."""
+    if is_reaction(text):
+        return Heard(reply, is_reaction=True)
+    plain = make_plain(text, reply.language).text
+    return Heard(
+        reply,
+        symptom=_severity(text),
+        has_legal_words=symptoms.has_legal_words(text),
+        tells_of_death=bool(_DEATH.search(plain)),
+        is_judgment=symptoms.judgment(text),
+    )
+
+
+def _severity(text: str) -> Severity | None:
+    if symptoms.is_flat_only(text):
+        return "flat"
+    found = symptoms.severity(text)
+    return "now" if found == "stop_now" else found
