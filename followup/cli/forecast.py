@@ -22,40 +22,28 @@ _ANY_DAY = datetime(9000, 1, 1, tzinfo=UTC)
 _CARS_AT_ONCE = 1_000
 
 
-class AsOf(click.ParamType[Any]):
-    """A day like 2026-03-02, or "last"."""
+def _as_of(context: click.Context, option: click.Parameter, typed: str) -> date | str:
+    """The day, or "last"."""
+    if typed == "last":
+        return typed
+    try:
+        return date.fromisoformat(typed)
+    except ValueError:
+        raise click.BadParameter(f'{typed} is neither a day like 2026-03-02 nor "last"', context, option) from None
 
-    name = "DATE|last"
 
-    def convert(self, value: Any, param: click.Parameter | None, context: click.Context | None) -> Any:
-        """The day, or "last"."""
-        if value == "last" or isinstance(value, date):
-            return value
+def _quantiles(context: click.Context, option: click.Parameter, typed: str) -> tuple[tuple[str, float], ...]:
+    """The chances as typed, with their numbers."""
+    found = []
+    for one in filter(None, typed.split(",")):
         try:
-            return date.fromisoformat(value)
+            chance = float(one)
         except ValueError:
-            self.fail(f'{value} is neither a day like 2026-03-02 nor "last"', param, context)
-
-
-class Quantiles(click.ParamType[Any]):
-    """Chances between 0 and 1, with commas between them; kept as they were typed."""
-
-    name = "0.05,0.10,..."
-
-    def convert(self, value: Any, param: click.Parameter | None, context: click.Context | None) -> Any:
-        """The typed chances with their numbers."""
-        if not isinstance(value, str):
-            return value
-        found = []
-        for typed in value.split(","):
-            try:
-                chance = float(typed)
-            except ValueError:
-                self.fail(f"{typed!r} is no number", param, context)
-            if not 0 < chance < 1:
-                self.fail(f"{typed} does not lie between 0 and 1", param, context)
-            found.append((typed.strip(), chance))
-        return tuple(found)
+            raise click.BadParameter(f"{one} is no number", context, option) from None
+        if not 0 < chance < 1:
+            raise click.BadParameter(f"{one} does not lie between 0 and 1", context, option)
+        found.append((one.strip(), chance))
+    return tuple(found)
 
 
 @click.command(name="forecast")
@@ -66,14 +54,26 @@ class Quantiles(click.ParamType[Any]):
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
     help="Inspections, one JSON object a line.",
 )
-@click.option("--as-of", required=True, type=AsOf(), help="A day, or each car as of its own latest inspection.")
+@click.option(
+    "--as-of",
+    required=True,
+    callback=_as_of,
+    metavar="DATE|last",
+    help="A day, or each car as of its own latest inspection.",
+)
 @click.option(
     "--learn",
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
     help="Fit the shop's own priors from this file first.",
 )
 @click.option("--horizon-days", type=click.IntRange(min=1), default=HORIZON_DAYS, show_default=True)
-@click.option("--quantiles", type=Quantiles(), default=(), help="Also tell the days until these chances.")
+@click.option(
+    "--quantiles",
+    callback=_quantiles,
+    default="",
+    metavar="0.05,0.10,...",
+    help="Also tell the days until these chances.",
+)
 @click.option("--limit", type=click.Choice(["action", "legal"]), default="action", show_default=True)
 def forecast(
     file: Path,

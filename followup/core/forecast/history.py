@@ -61,7 +61,7 @@ class CarHistory:
 
 
 def touches(work_position: str, position: str) -> bool:
-    """True where work told at one position concerns the other: the same, a side of its axle, or nowhere in particular."""
+    """True where work told at one position concerns the other: the same, a side of it, or nowhere in particular."""
     return (
         work_position == position
         or not work_position

@@ -142,6 +142,34 @@ class DueWindow:
             return "keep an eye on it"
         return "fine"
 
+    def to_json(self) -> dict[str, Any]:
+        """As plain JSON, for keeping; `from_json` makes the same window of it, days rounded to a tenth."""
+        kept = {name: value for name, value in vars(self).items() if name not in ("limit", "because", "curve")}
+        kept |= {name: None if kept[name] is None else kept[name].isoformat() for name in _DAYS}
+        since = self.because.since_on
+        because = vars(self.because) | {"since_on": None if since is None else since.isoformat()}
+        limit = None if self.limit is None else dict(vars(self.limit))
+        return kept | {"limit": limit, "because": because, "curve": self.curve.to_json()}
+
+    @staticmethod
+    def from_json(kept: Mapping[str, Any]) -> DueWindow:
+        """What `to_json` made."""
+        since = kept["because"]["since_on"]
+        told = dict(kept) | {name: _day(kept[name]) for name in _DAYS}
+        told["because"] = Because(**(kept["because"] | {"since_on": _day(since)}))
+        told["limit"] = None if kept["limit"] is None else Limit(**kept["limit"])
+        told["curve"] = DueCurve.from_json(kept["curve"])
+        told["chances"] = tuple((int(days), chance) for days, chance in kept["chances"])
+        told["quantiles"] = tuple((chance, days) for chance, days in kept["quantiles"])
+        return DueWindow(**told)
+
+
+_DAYS = ("as_of", "early", "likely", "late")
+
+
+def _day(text: str | None) -> date | None:
+    return None if text is None else date.fromisoformat(text)
+
 
 def condition_of(window: DueWindow | None, lead_days: int, send_at_chance: float, on: date | None = None) -> Condition:
     """The condition of an item that may have no window because nobody has measured it yet."""
