@@ -5,7 +5,7 @@ Heavy (numpy, scipy): import it where it is called. What it returns (`window.py`
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date
 from itertools import groupby
@@ -69,25 +69,28 @@ def _forecast_chunk(
     if not cars:
         return []
     usage = usage_of(cars, usage_prior)
-    axles, timed = _gathered(cars, kind, limits)
+    items = [one for car in cars for one in items_of(car)]
+    axles, timed = _gathered(items, kind, limits)
     batches = wear_batches(axles, usage, STRAIGHTNESS_VARIANCE) + timed_batches(timed, usage, kind)
-    place = {key: number for number, key in enumerate(_keys(cars))}
-    windows = [window for batch in batches for window in _told(batch, kind, limits, horizon_days, quantiles)]
-    return sorted(windows, key=lambda one: place[one.vehicle, one.item, one.position])
+    windows: dict[tuple[int, str, str], DueWindow] = {}
+    for batch in batches:
+        told = _told(batch, kind, limits, horizon_days, quantiles)
+        windows.update(zip((_key(one) for one in batch.of), told, strict=True))
+    return [windows[_key(one)] for one in items]
 
 
-def _keys(cars: Sequence[Car]) -> Iterator[tuple[str, str, str]]:
-    for car in cars:
-        for one in items_of(car):
-            yield car.history.vehicle.code, one.item.code, one.position
+def _key(one: ItemHistory) -> tuple[int, str, str]:
+    return one.car.row, one.item.code, one.position
 
 
-def _gathered(cars: Sequence[Car], kind: Kind, limits: Mapping[str, float]) -> tuple[list[WearAxle], list[TimedItem]]:
+def _gathered(
+    items: Sequence[ItemHistory], kind: Kind, limits: Mapping[str, float]
+) -> tuple[list[WearAxle], list[TimedItem]]:
     """Each item under the model that answers for it."""
     axles: list[WearAxle] = []
     timed: list[TimedItem] = []
-    for car in cars:
-        for _, group in groupby(items_of(car), key=lambda one: one.item.code):
+    for _, of_car in groupby(items, key=lambda one: one.car.row):
+        for _, group in groupby(of_car, key=lambda one: one.item.code):
             worn: list[ItemHistory] = []
             limit_of: dict[str, Limit] = {}
             for one in group:

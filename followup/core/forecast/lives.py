@@ -7,6 +7,7 @@ days, and the days until a chance. Days count from each row's origin, on the clo
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Protocol
 
 import numpy as np
@@ -16,7 +17,7 @@ from followup.core.forecast.season import Array
 
 _NODES, _raw_weights = np.polynomial.hermite_e.hermegauss(9)
 _WEIGHTS = _raw_weights / _raw_weights.sum()
-_GRID = np.concatenate([[0.0], np.exp(np.linspace(np.log(0.5), np.log(20_000.0), 200))])
+_GRID = np.concatenate([[0.0], np.exp(np.linspace(np.log(0.5), np.log(20_000.0), 140))])
 # A life with less spread than this is a rule (a tire's years): it ends at its median, whoever looked in between.
 _RULE_SPREAD = 0.05
 
@@ -77,16 +78,17 @@ class Lives:
     miles_variance: Array
 
     def chance_by(self, days: Array) -> Array:
-        """P(due by `days`), mean over the rates of driving."""
+        """P(due by `days`), mean over the rates of driving where miles count."""
+        if np.isinf(self.log_median_miles).all():
+            return self._at_rate(days, np.exp(self.log_miles))
         total = np.zeros(len(self.age_days))
         for node, weight in zip(_NODES, _WEIGHTS, strict=True):
-            rate = np.exp(self.log_miles + np.sqrt(self.miles_variance) * node)
-            total += weight * np.where(self.is_known, self._of_known(days, rate), self._of_unknown(days, rate))
+            total += weight * self._at_rate(days, np.exp(self.log_miles + np.sqrt(self.miles_variance) * node))
         return total
 
     def quantile(self, chance: float) -> Array:
         """Read off a grid of days, along straight lines on the probit scale."""
-        table = self._table()
+        table = self._probits
         target = float(ndtri(chance))
         right = np.sum(table < target, axis=1)
         last = len(_GRID) - 1
@@ -97,10 +99,14 @@ class Lives:
         days = _GRID[at - 1] + share * (_GRID[at] - _GRID[at - 1])
         return np.where(right == 0, 0.0, np.where(right > last, np.inf, days))
 
-    def _table(self) -> Array:
+    @cached_property
+    def _probits(self) -> Array:
         """Probits of the chance at each day of the grid (rows, days)."""
         chances = np.stack([self.chance_by(np.full(len(self.age_days), day)) for day in _GRID], axis=1)
         return np.asarray(ndtri(np.clip(chances, 1e-12, 1 - 1e-12)))
+
+    def _at_rate(self, days: Array, rate: Array) -> Array:
+        return np.where(self.is_known, self._of_known(days, rate), self._of_unknown(days, rate))
 
     def _used(self, days: Array, miles: Array) -> Array:
         """Log of the part of a life that is used up, by the scale that is further on."""
