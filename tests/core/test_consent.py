@@ -22,8 +22,8 @@ ALL = ("visits", "upkeep", "offers")
 def entry(event: Event, days: float = 0.0, covers: tuple[str, ...] = ALL, **more: Any) -> ConsentEntry:
     """A line kept so many days after the first noon, given on that day by tablet, own and adult."""
     at = NOON + timedelta(days=days)
-    filled = {"how": "tablet", "words": f"words of {at:%F}", "is_own_and_adult": True, "given_on": at.date()} | more
-    return ConsentEntry("+13125550147", event, covers, at, **filled)
+    usual: dict[str, Any] = {"how": "tablet", "words": f"words of {at:%F}", "is_own_and_adult": True}
+    return ConsentEntry("+13125550147", event, covers, at, **({"given_on": at.date()} | usual | more))
 
 
 def covers_after(*ledger: ConsentEntry) -> set[str]:

@@ -20,8 +20,9 @@ AlertKind = Literal[
 class Answer:
     """Send the text of that reason (a code of `core/text.py`) at once.
 
-    `asks` is what the conversation has asked once it left; `offered` the start times (ISO local) that it lists;
-    `valid_minutes` None = until a person took over (a caution). `waits_for_alert`: the text may say that somebody was
+    `asks` is what the conversation has asked once it left; `offered` the start times (ISO local) that it lists.
+    `valid_minutes` count from when the customer's text was received (a stop is never confirmed late); None = until a
+    person took over (a caution). `waits_for_alert`: the text may say that somebody was
     alerted only if an alert of this step was accepted before it is rendered.
     """
 

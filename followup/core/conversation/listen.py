@@ -25,13 +25,13 @@ _QUOTE = '["\u201c\u201d\u00ab\u201e]'
 _REACTION = re.compile(
     rf"^\s*(?:(?:liked|loved|disliked|laughed at|emphasized|questioned|removed an? .{{1,20}} from|"
     rf"le gust\u00f3|no le gust\u00f3|le encant\u00f3|se ri\u00f3 de|enfatiz\u00f3|cuestion\u00f3)\s*{_QUOTE}"
-    rf"|(?:reacted|reaccion\u00f3)\b.{{0,40}}\b(?:to|con|a)\b.{{0,20}}{_QUOTE})",
+    rf"|(?:reacted|reaccion\u00f3)\b.{{0,40}}\b(?:to|con|a)\b.{{0,20}}{_QUOTE}).*{_QUOTE}\s*$",
     re.IGNORECASE | re.DOTALL,
 )
 
 
 def is_reaction(text: str) -> bool:
-    """True where the text is a phone's reaction to one of ours: it repeats our words in quotes."""
+    """True where the text is a phone's reaction to one of ours, and nothing else: our words in quotes, to the end."""
     return bool(_REACTION.search(text))
 
 

@@ -1,7 +1,7 @@
 """What is done with a reply: the questions that come before the table, then the table, then the state that follows.
 
-The order of the questions is the order of what matters: a death, a stop, a symptom, legal words, a person in the
-thread, a reaction, certainty, what is missing, and only then what the table says.
+The order of the questions is the order of what matters: a reaction (our own words, which never count), a death, a
+stop, a symptom, legal words, a person in the thread, certainty, what is missing, and only then what the table says.
 """
 
 from __future__ import annotations
@@ -71,7 +71,7 @@ def respond(state: Conversation, heard: Heard, around: Around, now: datetime) ->
 
     Every state answers every meaning; nothing is ever left without an answer, an alert or a reason for silence.
     """
-    for rule in (_death, _stop, _stop_question, _symptom, _legal_words, _person_has_it, _reaction, _unsure, _missing):
+    for rule in (_reaction, _death, _stop, _stop_question, _symptom, _legal_words, _person_has_it, _unsure, _missing):
         effects = rule(state, heard, around, now)
         if effects is not None:
             return _step(state, effects, now, rule.__name__.strip("_"))
@@ -97,6 +97,15 @@ def _within_the_stop(state: Conversation, effects: Iterable[Effect]) -> Iterable
             yield AddPhoneTask(f"a stop stands, so no text may say it: {reason(effect.reason).words}")
         else:
             yield effect
+
+
+def _reaction(state: Conversation, heard: Heard, around: Around, now: datetime) -> list[Effect] | None:
+    """A thumbs up to `confirm` keeps the booking, which stands anyway; all other reactions are only listed."""
+    if not heard.is_reaction:
+        return None
+    says_yes = heard.reply.meanings[0] == "accept" and state.asked in ("confirm", "visit") and state.has_booking
+    is_silent = state.is_stopped or state.is_with_a_person(now)
+    return [Answer("booking_stands")] if says_yes and not is_silent else [ListForEndOfDay("a reaction to a text")]
 
 
 def _death(state: Conversation, heard: Heard, around: Around, now: datetime) -> list[Effect] | None:
@@ -193,8 +202,6 @@ def _person_has_it(state: Conversation, heard: Heard, around: Around, now: datet
         effects.append(GiveConsentAgain())
     effects += _told_facts(heard.reply)
     effects += [EndTie(one) for one in ("stranger", "gone") if one in meanings]
-    if heard.is_reaction:
-        return [*effects, ListForEndOfDay("a reaction to a text")]
     if "complaint" in meanings:
         return [*effects, OpenComplaint(), RaiseAlert("complaint", "unhappy, in a thread that a person has")]
     if "call" in meanings:
@@ -202,14 +209,6 @@ def _person_has_it(state: Conversation, heard: Heard, around: Around, now: datet
     if set(meanings) <= {"help", "thanks"}:
         return effects or [ListForEndOfDay("thanks, in a thread that a person has")]
     return [*effects, RaiseAlert("person_thread", "wrote back in a thread that a person has")]
-
-
-def _reaction(state: Conversation, heard: Heard, around: Around, now: datetime) -> list[Effect] | None:
-    """A thumbs up to `confirm` keeps the booking, which stands anyway; all other reactions are only listed."""
-    if not heard.is_reaction:
-        return None
-    says_yes = heard.reply.meanings[0] == "accept" and state.asked in ("confirm", "visit") and state.has_booking
-    return [Answer("booking_stands")] if says_yes else [ListForEndOfDay("a reaction to a text")]
 
 
 def _unsure(state: Conversation, heard: Heard, around: Around, now: datetime) -> list[Effect] | None:
@@ -326,8 +325,11 @@ def _by_table(state: Conversation, heard: Heard, around: Around, now: datetime) 
 
 
 def _lead(reply: ReplyOut, state: Conversation) -> str:
-    """The first meaning; a yes with a time beside it is read as the time, except where a yes is all that counts."""
+    """The first meaning; a yes with a time beside it is read as the time, except where a yes is all that counts, and
+    calling off where nothing stands is for a person."""
     lead = reply.meanings[0]
+    if lead == "cancel" and not (state.has_booking or state.has_open_request):
+        return "unclear"
     if lead == "accept" and (reply.times or "propose" in reply.meanings) and state.asked != "confirm_stop":
         return "propose"
     return lead
