@@ -6,6 +6,7 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import cached_property
 
 import numpy as np
 
@@ -50,16 +51,17 @@ class Batch:
             for row in range(len(self.of))
         ]
 
+    @cached_property
     def _as_of(self) -> Array:
         return np.array([float(one.car.as_of.toordinal()) for one in self.of])
 
     def _days_until(self, chance: float) -> Array:
         """Calendar days after `as_of`, not before it; infinite where never."""
         day = self.clock.day(self.clock.at(self.origin) + self.times.quantile(chance))
-        return np.where(self.is_past, 0.0, np.maximum(day - self._as_of(), 0.0))
+        return np.where(self.is_past, 0.0, np.maximum(day - self._as_of, 0.0))
 
     def _chance_within(self, days: float) -> Array:
-        passed = np.maximum(self.clock.at(self._as_of() + days) - self.clock.at(self.origin), 0.0)
+        passed = np.maximum(self.clock.at(self._as_of + days) - self.clock.at(self.origin), 0.0)
         return np.where(self.is_past, 1.0, np.clip(self.times.chance_by(passed), 0.0, 1.0))
 
     def _window(

@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date
+from functools import cached_property
 
 from followup.core.inspection import InspectionLine, VisitLine
 from followup.core.inspection import Reading as Entered
+from followup.core.items import BY_CODE, Measured, measured, reading_value
 from followup.core.vehicle import AXLES, Vehicle
 from followup.core.visit import Work
 
@@ -29,6 +31,16 @@ class Reading:
     def item(self) -> str:
         """The code of the item."""
         return self.entered.item
+
+    @cached_property
+    def number(self) -> Measured | None:
+        """The number that counts, in the unit that it was entered in; None for words."""
+        return measured(BY_CODE[self.item], self.entered)
+
+    @cached_property
+    def value(self) -> float | None:
+        """The same in the item's own unit: what wear is computed with."""
+        return None if self.number is None else reading_value(BY_CODE[self.item], self.entered)
 
     @property
     def position(self) -> str:

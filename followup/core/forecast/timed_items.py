@@ -20,7 +20,7 @@ from followup.core.forecast.season import DAYS_A_YEAR, Array, Clock, calendar_cl
 from followup.core.forecast.usage import UsageAhead
 from followup.core.forecast.window import Because, SinceHow
 from followup.core.item import MILES_PER_KM, AsFound, Dated, Interval, Level, Life, Limit, Looks
-from followup.core.items import last_day_of, made_on, reading_value
+from followup.core.items import last_day_of, made_on
 from followup.core.visit import Work
 
 RENEWED = ("replaced", "serviced")
@@ -113,13 +113,13 @@ def _now(one: ItemHistory) -> float | str | None:
     made = made_on(one.last.entered)
     if made is not None:
         return round((one.car.as_of - made).days / DAYS_A_YEAR, 1)
-    value = reading_value(one.item, one.last.entered)
+    value = one.last.value
     return _word(one) if value is None else round(value, 2)
 
 
 def _shown_limit(one: TimedItem) -> Limit | None:
     """The limit where it is one of what was measured: years of an age, the number of a reading."""
-    is_measured = reading_value(one.of.item, one.of.last.entered) is not None
+    is_measured = one.of.last.value is not None
     return one.limit if one.limit is not None and (one.limit.unit == "years" or is_measured) else None
 
 
@@ -155,7 +155,7 @@ def _life_batch(items: Sequence[TimedItem], usage: UsageAhead) -> Batch:
 def _median_days(one: TimedItem) -> float:
     """The median life; that of a part that measures weak is shorter; a shop's own age limit takes its place."""
     assert isinstance(one.model, Life)
-    value = reading_value(one.of.item, one.of.last.entered)
+    value = one.of.last.value
     weak = one.model.weak_below is not None and value is not None and value < one.model.weak_below
     usual = (
         one.limit.value * DAYS_A_YEAR if one.limit is not None and one.limit.unit == "years" else one.model.median_days
@@ -299,7 +299,7 @@ def _last_level(one: ItemHistory) -> Reading | None:
 
 
 def _range_left(one: ItemHistory) -> float | None:
-    return reading_value(one.item, one.last.entered) if one.item.unit == "mi" else None
+    return one.last.value if one.item.unit == "mi" else None
 
 
 def _level_batch(items: Sequence[TimedItem], usage: UsageAhead, clock: Clock) -> Batch:

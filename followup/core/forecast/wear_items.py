@@ -26,7 +26,6 @@ from followup.core.forecast.sets import (
     split_into_sets,
 )
 from followup.core.item import MM_PER_UNIT, DistanceWear, Item, Limit, Rise, WearPrior, converted
-from followup.core.items import measured, reading_value
 
 # A wheel left on, a guess: the reading's variance is so many times that of a wheel taken off (assumption).
 _HOW_VARIANCE = {"wheel_on": 2.0, "estimate": 4.0}
@@ -73,9 +72,7 @@ class WearAxle:
 def wear_model(one: ItemHistory) -> DistanceWear | Rise | None:
     """The wear model that has what it needs (a measured number), or None."""
     for model in one.item.models:
-        if isinstance(model, DistanceWear | Rise) and any(
-            reading_value(one.item, it.entered) is not None for it in one.readings
-        ):
+        if isinstance(model, DistanceWear | Rise) and any(it.value is not None for it in one.readings):
             return model
     return None
 
@@ -188,7 +185,7 @@ def _doubted(values: dict[str, tuple[float, float]]) -> tuple[tuple[str, float, 
 
 
 def _value_and_variance(item: Item, reading: Reading, prior: WearPrior, gauge: float) -> tuple[float, float] | None:
-    value = reading_value(item, reading.entered)
+    value = reading.value
     if value is None:
         return None
     variance = (prior.reading_error**2) * _HOW_VARIANCE.get(reading.entered.how or "", 1.0) + gauge**2 / 12
@@ -215,7 +212,7 @@ def _gauge_step(sides: Sequence[ItemHistory], prior: WearPrior) -> float:
     several all lie on coarser ones.
     """
     item = sides[0].item
-    numbers = [found for one in sides for it in one.readings if (found := measured(item, it.entered)) is not None]
+    numbers = [found for one in sides for it in one.readings if (found := it.number) is not None]
     if not numbers or item.unit is None:
         return prior.gauge_step
     unit = numbers[0].unit
