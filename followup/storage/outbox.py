@@ -281,3 +281,27 @@ def has_reached(connection: Connection, reason_id: int) -> bool:
 def change_text(connection: Connection, text_id: int, **values: Any) -> None:
     """Change a text that is not moving (tests and a person's click use `move`)."""
     rows.change(connection, tables.texts, text_id, **values)
+
+
+def planned_for(connection: Connection, phone_id: int) -> list[Row]:
+    """Texts to the phone that have not left."""
+    table = tables.texts
+    query = select(table).where(table.c.phone_id == phone_id, table.c.state.in_(("planned", "claimed")))
+    return rows.every(connection, query.order_by(table.c.id))
+
+
+def drop_one(connection: Connection, text_id: int, because: str) -> bool:
+    """Drop one queued text; False where it left already."""
+    table = tables.texts
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == text_id, table.c.state.in_(("planned", "claimed")))
+        .values(state="dropped", state_because=because)
+    )
+    return done.rowcount == 1
+
+
+def is_bound(connection: Connection, provider_id: str) -> bool:
+    """True where a text of ours already has that id of the provider: it cannot be another one's proof."""
+    table = tables.texts
+    return rows.first(connection, select(table.c.id).where(table.c.provider_id == provider_id)) is not None

@@ -53,6 +53,11 @@ def change_request(
     _note_move(connection, request["shop_id"], request["id"], now, who, request["state"], state, says)
 
 
+def note(connection: Connection, request: Row, now: datetime, who: str, says: str) -> None:
+    """Write down something about a request that changes no state."""
+    _note_move(connection, request["shop_id"], request["id"], now, who, request["state"], request["state"], says)
+
+
 def _note_move(
     connection: Connection, shop_id: int, request_id: int, now: datetime, who: str, old: str, new: str, says: str
 ) -> None:

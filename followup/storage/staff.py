@@ -212,3 +212,17 @@ def forget_old(connection: Connection, before: datetime) -> None:
     connection.execute(delete(sign_in_failures).where(sign_in_failures.c.at < before))
     ended = or_(staff_sessions.c.ended_at < before, staff_sessions.c.created_at < before)
     connection.execute(delete(staff_sessions).where(ended))
+
+
+def alert_phone(connection: Connection, shop_id: int, staff_id: int) -> str | None:
+    """The number to which alerts for this member are texted; None where they did not agree to it or have left."""
+    query = select(staff.c.phone).where(
+        staff.c.shop_id == shop_id, staff.c.id == staff_id, staff.c.takes_alert_texts, staff.c.is_active
+    )
+    return cast("str | None", connection.scalar(query))
+
+
+def set_alert_phone(connection: Connection, staff_id: int, phone: str | None) -> None:
+    """The member agrees to be texted about alerts at this number; None takes it back."""
+    values = {"phone": phone, "takes_alert_texts": phone is not None}
+    connection.execute(update(staff).where(staff.c.id == staff_id).values(**values))

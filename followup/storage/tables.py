@@ -107,7 +107,7 @@ work_done = Table(
     "work_done", metadata, key(), shop(), ref("vehicle_id", "vehicles"),
     ref("inspection_id", "inspections", needed=False), ref("visit_id", "visits", needed=False), word("item"),
     word("position", default=""), word("did"), _on("on"),
-    Column("odometer_miles", Float), data("moved", needed=False),
+    Column("odometer_miles", Float), data("moved", needed=False), at("kept_at"),
 )  # fmt: skip
 recommendations = Table(
     "recommendations", metadata, key(), shop(), ref("vehicle_id", "vehicles"),
@@ -132,7 +132,7 @@ rests = Table(
 )  # fmt: skip
 odometer_tellings = Table(
     "odometer_tellings", metadata, key(), shop(), ref("vehicle_id", "vehicles"), _on("on"),
-    Column("miles", Float, nullable=False), word("told_by"),
+    Column("miles", Float, nullable=False), word("told_by"), at("told_at"),
 )  # fmt: skip
 
 # Texts out and in -----------------------------------------------------------------------------------------------

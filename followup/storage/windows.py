@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection, func, or_, select, union_all, update
 
 from followup.storage import rows, tables
 from followup.storage.rows import Row
@@ -50,3 +50,29 @@ def all_windows(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
     for row in rows.every(connection, query):
         found.setdefault(row["vehicle_id"], []).append(row)
     return found
+
+
+def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
+    """Cars whose inspections, visits, work or odometer changed after their windows were made, or that have none."""
+    inspected, told = tables.inspections, tables.odometer_tellings
+    made = (
+        select(tables.due_windows.c.vehicle_id, func.max(tables.due_windows.c.made_at).label("made_at"))
+        .where(tables.due_windows.c.shop_id == shop_id)
+        .group_by(tables.due_windows.c.vehicle_id)
+        .subquery()
+    )
+    news = union_all(
+        select(inspected.c.vehicle_id, inspected.c.received_at.label("at")).where(inspected.c.shop_id == shop_id),
+        select(told.c.vehicle_id, told.c.told_at.label("at")).where(told.c.shop_id == shop_id),
+        select(tables.work_done.c.vehicle_id, tables.work_done.c.kept_at.label("at")).where(
+            tables.work_done.c.shop_id == shop_id
+        ),
+    ).subquery()
+    query = (
+        select(news.c.vehicle_id)
+        .select_from(news.outerjoin(made, made.c.vehicle_id == news.c.vehicle_id))
+        .where(or_(made.c.made_at.is_(None), news.c.at > made.c.made_at))
+        .distinct()
+        .order_by(news.c.vehicle_id)
+    )
+    return [row["vehicle_id"] for row in rows.every(connection, query)]

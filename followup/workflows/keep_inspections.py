@@ -225,7 +225,7 @@ def _keep_work(
         work = told.work(on, line.odometer_miles, line.unit)
         inspections.add_work(
             connection, item=work.item, position=work.position, did=work.did, on=work.on,
-            odometer_miles=work.odometer_miles, moved=dict(work.moved) or None, **where,
+            odometer_miles=work.odometer_miles, moved=dict(work.moved) or None, kept_at=task.now, **where,
         )  # fmt: skip
     for advice in line.recommended:
         inspections.add_recommendation(

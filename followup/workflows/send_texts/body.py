@@ -20,6 +20,7 @@ from followup.core.phrasing import (
     phrase_hours,
     phrase_list,
     phrase_month,
+    phrase_number,
     phrase_phone,
     phrase_time,
 )
@@ -135,7 +136,7 @@ def _item(told: _Telling, code: str, rows: list[Row]) -> dict[str, str]:
         told.language,
         code,
         positions=[row["position"] for row in rows],
-        measured=measured_phrase(told.language, value, unit) if value is not None else "",
+        measured=measured_phrase(told.language, code, value, unit) if value is not None else "",
         measured_on=measured_on,
         done_on=None if measured_on else _day(body.get("done_on")),
         due_on=_month_ahead(_day(likely), day_of(told.now, told.shop.zone)),
@@ -238,7 +239,10 @@ def _odometer(told: _Telling) -> FactValue:
     if said is None and told.row["reason"] == "odometer_question" and told.row["vehicle_id"] is not None:
         last = _last_odometer(told)
         said = {"value": last[1], "unit": "mi"} if last else None
-    return measured_phrase(told.language, float(said["value"]), said["unit"]) if said else ""
+    if not said:
+        return ""
+    pattern = str(phrase_file(told.language, "phrases")["units"][said["unit"]])
+    return pattern.replace("{value}", phrase_number(float(said["value"])))
 
 
 def _last_odometer(told: _Telling) -> tuple[date, float] | None:

@@ -109,7 +109,7 @@ def upgrade() -> None:
     op.create_table(
         "dead_letters",
         sa.Column("id", sa.Integer(), nullable=False),
-        sa.Column("shop_id", sa.Integer(), nullable=False),
+        sa.Column("shop_id", sa.Integer(), nullable=True),
         sa.Column("at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("because", sa.String(length=200), nullable=False),
         sa.Column("body", sa.JSON(none_as_null=True), nullable=False),
@@ -243,11 +243,8 @@ def upgrade() -> None:
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("shop_id", sa.Integer(), nullable=False),
         sa.Column("phone_id", sa.Integer(), nullable=False),
-        sa.Column("asked", sa.String(length=200), nullable=True),
-        sa.Column("context", sa.JSON(none_as_null=True), nullable=False),
-        sa.Column("questions_back", sa.Integer(), nullable=False),
-        sa.Column("with_person_since", sa.DateTime(timezone=True), nullable=True),
-        sa.Column("with_person_because", sa.String(length=200), nullable=True),
+        sa.Column("state", sa.JSON(none_as_null=True), nullable=False),
+        sa.Column("thread", sa.JSON(none_as_null=True), nullable=False),
         sa.Column("changed_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["phone_id"], ["phones.id"], name=op.f("fk_conversations_phone_id")),
         sa.ForeignKeyConstraint(["shop_id"], ["shops.id"], name=op.f("fk_conversations_shop_id")),
@@ -311,6 +308,7 @@ def upgrade() -> None:
         sa.Column("on", sa.Date(), nullable=False),
         sa.Column("miles", sa.Float(), nullable=False),
         sa.Column("told_by", sa.String(length=200), nullable=False),
+        sa.Column("told_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["shop_id"], ["shops.id"], name=op.f("fk_odometer_tellings_shop_id")),
         sa.ForeignKeyConstraint(["vehicle_id"], ["vehicles.id"], name=op.f("fk_odometer_tellings_vehicle_id")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_odometer_tellings")),
@@ -342,6 +340,25 @@ def upgrade() -> None:
         batch_op.create_index(batch_op.f("ix_persons_shop_id"), ["shop_id"], unique=False)
 
     op.create_table(
+        "recalls",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("shop_id", sa.Integer(), nullable=False),
+        sa.Column("vehicle_id", sa.Integer(), nullable=False),
+        sa.Column("code", sa.String(length=200), nullable=False),
+        sa.Column("entered_on", sa.Date(), nullable=False),
+        sa.Column("done_by", sa.String(length=200), nullable=False),
+        sa.Column("entered_by", sa.String(length=200), nullable=False),
+        sa.Column("ended_at", sa.DateTime(timezone=True), nullable=True),
+        sa.ForeignKeyConstraint(["shop_id"], ["shops.id"], name=op.f("fk_recalls_shop_id")),
+        sa.ForeignKeyConstraint(["vehicle_id"], ["vehicles.id"], name=op.f("fk_recalls_vehicle_id")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_recalls")),
+        sa.UniqueConstraint("vehicle_id", "code", name=op.f("uq_recalls_vehicle_id_code")),
+    )
+    with op.batch_alter_table("recalls", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_recalls_shop_id"), ["shop_id"], unique=False)
+        batch_op.create_index(batch_op.f("ix_recalls_vehicle_id"), ["vehicle_id"], unique=False)
+
+    op.create_table(
         "staff_sessions",
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("shop_id", sa.Integer(), nullable=False),
@@ -368,6 +385,7 @@ def upgrade() -> None:
         sa.Column("opened_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("closed_at", sa.DateTime(timezone=True), nullable=True),
         sa.Column("odometer_miles", sa.Float(), nullable=True),
+        sa.Column("content_hash", sa.String(length=200), nullable=True),
         sa.ForeignKeyConstraint(["shop_id"], ["shops.id"], name=op.f("fk_visits_shop_id")),
         sa.ForeignKeyConstraint(["vehicle_id"], ["vehicles.id"], name=op.f("fk_visits_vehicle_id")),
         sa.PrimaryKeyConstraint("id", name=op.f("pk_visits")),
@@ -628,6 +646,7 @@ def upgrade() -> None:
         sa.Column("on", sa.Date(), nullable=False),
         sa.Column("odometer_miles", sa.Float(), nullable=True),
         sa.Column("moved", sa.JSON(none_as_null=True), nullable=True),
+        sa.Column("kept_at", sa.DateTime(timezone=True), nullable=False),
         sa.ForeignKeyConstraint(["inspection_id"], ["inspections.id"], name=op.f("fk_work_done_inspection_id")),
         sa.ForeignKeyConstraint(["shop_id"], ["shops.id"], name=op.f("fk_work_done_shop_id")),
         sa.ForeignKeyConstraint(["vehicle_id"], ["vehicles.id"], name=op.f("fk_work_done_vehicle_id")),
@@ -892,6 +911,11 @@ def downgrade() -> None:
         batch_op.drop_index(batch_op.f("ix_staff_sessions_shop_id"))
 
     op.drop_table("staff_sessions")
+    with op.batch_alter_table("recalls", schema=None) as batch_op:
+        batch_op.drop_index(batch_op.f("ix_recalls_vehicle_id"))
+        batch_op.drop_index(batch_op.f("ix_recalls_shop_id"))
+
+    op.drop_table("recalls")
     with op.batch_alter_table("persons", schema=None) as batch_op:
         batch_op.drop_index(batch_op.f("ix_persons_shop_id"))
         batch_op.drop_index(batch_op.f("ix_persons_advisor_id"))

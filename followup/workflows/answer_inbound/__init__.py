@@ -1,0 +1,49 @@
+"""Answer a text that came in: understand it, decide by the conversation's table, and carry out what was decided.
+
+1. The text is taken in this transaction; where another process was first there is nothing to do.
+2. Everything that the understanding needs is read: what was asked and offered, the booking that stands, the cars.
+3. The meaning and the decision are pure (`core/replies`, `core/conversation`).
+4. Its effects are carried out: answers become rows like any other text, requests, consent, alerts, rests.
+
+All of it is one transaction: if the process dies, nothing happened and the clock's tick answers the text again.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from followup.core.conversation import respond
+from followup.core.conversation.listen import hear
+from followup.core.replies.understand import understand
+from followup.storage import inbox
+from followup.storage.store import Store
+from followup.workflows.answer_inbound.effects import carry_out
+from followup.workflows.answer_inbound.thread import Thread, open_thread, reply_in
+
+
+def answer_inbound(store: Store, inbound_id: int, now: datetime, secret: str) -> bool:
+    """Answer one kept text; False where it was answered before. `secret` keys the ledger's hash of numbers."""
+    with store.write() as connection:
+        row = inbox.begin_handling(connection, inbound_id, now)
+        if row is None:
+            return False
+        thread = open_thread(connection, row, now)
+        asked_of = reply_in(connection, thread)
+        reply = understand(asked_of)
+        step = respond(thread.state, hear(row["body"], reply), thread.around, now)
+        carry_out(connection, thread, reply, step.effects, secret)
+        thread.keep(connection, step.state)
+        inbox.keep_meaning(
+            connection, inbound_id, asked_of.model_dump(mode="json"), reply.model_dump(mode="json"), step.why
+        )
+    return True
+
+
+def answer_waiting(store: Store, shop_id: int, now: datetime, secret: str) -> int:
+    """Answer every kept text of the shop that nothing answered yet, stops first; how many there were."""
+    with store.read() as connection:
+        waiting = inbox.unhandled(connection, shop_id)
+    return sum(answer_inbound(store, inbound_id, now, secret) for inbound_id in waiting)
+
+
+__all__ = ["Thread", "answer_inbound", "answer_waiting"]

@@ -1,0 +1,130 @@
+"""Forecast when each item of a car will be due, and keep the windows.
+
+1. The cars that have news since their windows were made are found (or those that are named are taken).
+2. Their histories are built from the current inspections, visits and odometer readings told by text.
+3. `core/forecast` makes windows for the action limit, and for the legal limit beside it.
+4. The windows are kept, the earlier ones stay for scoring. A few cars are one transaction: if the process dies, the
+   rest still has news and is found next time.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import replace
+from datetime import date, datetime
+from itertools import islice
+from typing import TYPE_CHECKING, Any
+
+from followup.core.forecast.history import CarHistory, history_of_lines, touches
+from followup.core.forecast.window import DueWindow
+from followup.core.inspection import InspectionLine
+from followup.core.shop import Shop
+from followup.core.visit import Work
+from followup.core.wall import day_of
+from followup.storage import inspections, shops, windows
+from followup.storage.rows import Row
+from followup.storage.store import Connection, Store
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+
+_CARS_AT_ONCE = 50
+_KEPT_AT_ONCE = 5
+
+
+def forecast_windows(
+    store: Store,
+    shop_id: int,
+    now: datetime,
+    vehicle_ids: Iterable[int] | None = None,
+    progress: Callable[[int], object] | None = None,
+) -> int:
+    """Forecast the named cars, or all that have news; how many cars. `progress` is told of each finished handful."""
+    with store.read() as connection:
+        shop = shops.load_shop(connection, shop_id)
+        wanted = windows.cars_with_news(connection, shop_id) if vehicle_ids is None else list(vehicle_ids)
+    waiting, done = iter(wanted), 0
+    while batch := list(islice(waiting, _CARS_AT_ONCE)):
+        with store.read() as connection:
+            histories = {one: history_of(connection, shop, one) for one in batch}
+        made = list(_forecast(shop, histories, day_of(now, shop.zone)))
+        for begin in range(0, len(made), _KEPT_AT_ONCE):
+            with store.write() as connection:
+                for vehicle_id, as_of, bodies in made[begin : begin + _KEPT_AT_ONCE]:
+                    windows.replace_windows(connection, shop_id, vehicle_id, as_of, bodies, now)
+        done += len(batch)
+        if progress:
+            progress(len(batch))
+    return done
+
+
+def history_of(connection: Connection, shop: Shop, vehicle_id: int) -> CarHistory | None:
+    """All that is known of a car, as the forecast reads it; None before its first inspection."""
+    lines = [_line(row["body"]) for row in inspections.bodies_of_vehicle(connection, vehicle_id)]
+    if not lines:
+        return None
+    history = history_of_lines(lines)[0]
+    told = [(row["on"], row["miles"]) for row in inspections.odometers_told(connection, vehicle_id)]
+    visits = [
+        (day_of(row["opened_at"], shop.zone), row["odometer_miles"])
+        for row in inspections.visits_of_vehicle(connection, vehicle_id)
+        if row["odometer_miles"] is not None
+    ]
+    work = [_work(row) for row in inspections.work_of_vehicle(connection, vehicle_id)]
+    return replace(
+        history,
+        odometers=tuple(sorted({*history.odometers, *told, *visits})),
+        work=tuple(dict.fromkeys(work)),
+    )
+
+
+def _line(body: dict[str, Any]) -> InspectionLine:
+    import json
+
+    return InspectionLine.model_validate_json(json.dumps(body))
+
+
+def _work(row: Row) -> Work:
+    moved = tuple(sorted((row["moved"] or {}).items()))
+    return Work(row["item"], row["position"], row["did"], row["on"], row["odometer_miles"], moved)
+
+
+Made = tuple[int, date, list[tuple[str, str, dict[str, Any]]]]
+
+
+def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) -> Iterator[Made]:
+    """Windows as of today, so that what was told since the last inspection counts."""
+    # Imported here: numpy and scipy take longer than a page may.
+    from followup.core.forecast.due import forecast_cars
+
+    known = {vehicle_id: one for vehicle_id, one in histories.items() if one is not None}
+    by_code = {one.vehicle.code: vehicle_id for vehicle_id, one in known.items()}
+    cars = list(known.values())
+    rules = shop.rules
+    action = forecast_cars(cars, today, "action", rules.action_limits)
+    legal = {
+        (one.vehicle, one.item, one.position): one for one in forecast_cars(cars, today, "legal", rules.legal_limits)
+    }
+    made: dict[int, list[tuple[str, str, dict[str, Any]]]] = {vehicle_id: [] for vehicle_id in known}
+    for window in action:
+        vehicle_id = by_code[window.vehicle]
+        body = _body(window, legal.get((window.vehicle, window.item, window.position)), known[vehicle_id])
+        made[vehicle_id].append((window.item, window.position, body))
+    for vehicle_id, bodies in made.items():
+        yield vehicle_id, today, bodies
+
+
+def _body(window: DueWindow, legal: DueWindow | None, history: CarHistory) -> dict[str, Any]:
+    """What is kept of a window: itself, its legal limit, and the days of its last reading and last work."""
+    measured = [one.on for one in history.readings if one.item == window.item and _is_at(one.position, window.position)]
+    done = [one.on for one in history.work if one.item == window.item and touches(one.position, window.position)]
+    return {
+        **window.to_json(),
+        "legal": {"curve": legal.curve.to_json(), "is_past": legal.is_past} if legal and legal.limit else None,
+        "measured_on": max(measured).isoformat() if measured else None,
+        "done_on": max(done).isoformat() if done else None,
+    }
+
+
+def _is_at(read_at: str, position: str) -> bool:
+    return touches(read_at, position)
