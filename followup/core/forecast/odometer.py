@@ -16,7 +16,12 @@ from followup.core.forecast.season import DAYS_A_YEAR
 from followup.core.forecast.usage import LEAST_INTERVAL_DAYS, MOST_INTERVALS, UsagePrior
 from followup.core.item import MILES_PER_KM
 
-_COST_KM, _COST_WRONG, _COST_DECREASE = 6.5, 4.6, 60.0
+# Kilometers cost a little less than a plain wrong entry (the design has 6.5): at 6.5 leaving out would always win, and
+# an entry that fits so well once converted is worth keeping.
+_COST_KM, _COST_WRONG, _COST_DECREASE = 4.2, 4.6, 60.0
+# A car may come to stand still (once), and then goes on as it last went: not in the design, which would call all
+# entries of a parked car wrong.
+_COST_PARKED, _COST_GOES_ON = 9.0, 1.0
 _FIRST_SPREAD = 0.62
 _BEAMS = 12
 
@@ -95,6 +100,10 @@ class _Path:
         usual = sum(self.log_rates) / len(self.log_rates) if self.log_rates else prior.log_miles_per_day
         spread = 0.36 + 1.8 / sqrt(length) if self.log_rates else _FIRST_SPREAD
         step = min(((log_rate - usual) / spread) ** 2, 400.0) / 2
+        if self.log_rates:
+            step = min(step, ((log_rate - self.log_rates[-1]) / spread) ** 2 / 2 + _COST_GOES_ON)
+        if log_rate < usual:
+            step = min(step, _COST_PARKED)
         return _Path(self.cost + cost + step, kept, (day, miles), (*self.log_rates, log_rate))
 
 

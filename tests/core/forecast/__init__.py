@@ -1,0 +1,1 @@
+"""The forecast, held against published numbers, brute force and closed forms."""
