@@ -1,0 +1,1 @@
+"""Commands, as they are typed."""
