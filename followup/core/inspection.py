@@ -307,7 +307,11 @@ def _object(text: str) -> dict[str, Any]:
 def _faults(refused: ValidationError, model: type[BaseModel]) -> list[Fault]:
     known = sorted({field.alias or name for part in _parts(model) for name, field in part.model_fields.items()})
     faults = []
-    for error in refused.errors(include_url=False):
+    errors = refused.errors(include_url=False)
+    within = {error["loc"][:steps] for error in errors for steps in range(1, len(error["loc"]))}
+    for error in errors:
+        if error["type"] == "too_short" and error["loc"] in within:
+            continue  # It is short only because what stands in it could not be read; that is told.
         place = ".".join(str(step) for step in error["loc"])
         faults.append(Fault(place, says_of(error["type"], error["msg"], error["loc"], error.get("ctx", {}), known)))
     return faults

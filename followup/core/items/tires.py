@@ -102,6 +102,7 @@ TIRE_AGE = Item(
     falls=False,
     action_limit=Limit(6, "years"),
     is_brakes_or_tires=True,
+    measured_by=(),
 )
 
 TIRE_PRESSURE = Item(

@@ -1,0 +1,1 @@
+"""Tests of the catalogue: units, limits, date codes, and a walk over every item."""
