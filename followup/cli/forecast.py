@@ -10,12 +10,15 @@ import sys
 from collections.abc import Iterable
 from datetime import UTC, date, datetime
 from pathlib import Path
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 import click
 
 from followup.core.forecast.window import HORIZON_DAYS, DueWindow
-from followup.core.inspection import BadLine, InspectionLine, VisitLine, read_line
+
+if TYPE_CHECKING:
+    # At run time only where lines are read: `--help` stays quick.
+    from followup.core.inspection import InspectionLine, VisitLine
 
 # A forecast asks no clock: a line of any day is read, and `--as-of` says what is looked at.
 _ANY_DAY = datetime(9000, 1, 1, tzinfo=UTC)
@@ -103,6 +106,7 @@ def forecast(
 
 def _read(file: Path) -> tuple[list[InspectionLine | VisitLine], int]:
     """The good lines; the bad ones are told on standard error and counted."""
+    from followup.core.inspection import BadLine, read_line
     from followup.core.items import BY_CODE
 
     lines: list[InspectionLine | VisitLine] = []

@@ -139,6 +139,14 @@ def test_wrong_use_exits_2(tmp_path: Path, options: tuple[str, ...]) -> None:
     assert run(tmp_path, [told()], *options)[1].exit_code == 2
 
 
+def test_learning_is_refused_in_words_until_it_is_there(tmp_path: Path) -> None:
+    before = tmp_path / "before.jsonl"
+    before.write_text(told() + "\n", encoding="utf-8")
+    _, ended = run(tmp_path, [told()], "--as-of", "last", "--learn", str(before))
+    assert ended.exit_code == 2
+    assert "cannot be learned yet" in ended.stderr
+
+
 def test_every_forecast_item_of_the_catalogue_answers(tmp_path: Path) -> None:
     """Walks the catalogue: an item that is forgotten by the forecast, or crashes it, is told by this test."""
     from followup.core.items import ALL

@@ -40,7 +40,10 @@ class Reading:
     @cached_property
     def value(self) -> float | None:
         """The same in the item's own unit: what wear is computed with."""
-        return None if self.number is None else reading_value(BY_CODE[self.item], self.entered)
+        item, number = BY_CODE[self.item], self.number
+        if number is None or number.unit == item.unit:
+            return None if number is None else number.value
+        return reading_value(item, self.entered)
 
     @property
     def position(self) -> str:
