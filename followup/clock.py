@@ -132,3 +132,13 @@ def _write(line: str) -> None:
     with os.fdopen(handle, "w", encoding="utf-8") as written:
         written.write(line + "\n")
     Path(name).replace(file)
+
+
+def let_run() -> None:
+    """Lets a clock that stands still go on from where it stands."""
+    file = _file()
+    if file is None:
+        raise ClockNotMovable(ClockNotMovable.__doc__)
+    stands_at = _read(file)
+    if isinstance(stands_at, datetime):
+        _write(_offset_words(stands_at - datetime.now(UTC)))

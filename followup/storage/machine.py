@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 
 from sqlalchemy import Connection, select, update
 from sqlalchemy.exc import IntegrityError
@@ -10,12 +10,21 @@ from sqlalchemy.exc import IntegrityError
 from followup.storage import rows, tables
 
 
-def take_lease(connection: Connection, name: str, holder: str, now: datetime, lasts: timedelta) -> int | None:
+def _database_now(connection: Connection) -> datetime:
+    """The database's own clock, the same for every process: the only one that leases go by."""
+    if connection.dialect.name == "sqlite":
+        told = connection.exec_driver_sql("SELECT strftime('%Y-%m-%dT%H:%M:%f', 'now')").scalar_one()
+        return datetime.fromisoformat(str(told)).replace(tzinfo=UTC)
+    found: datetime = connection.exec_driver_sql("SELECT clock_timestamp()").scalar_one()
+    return found
+
+
+def take_lease(connection: Connection, name: str, holder: str, lasts: timedelta) -> int | None:
     """Take or renew the lease; its term, or None where another process holds it.
 
     A new holder raises the term, so that what an earlier holder still does can be told apart.
     """
-    table = tables.leases
+    table, now = tables.leases, _database_now(connection)
     found = rows.first(connection, select(table).where(table.c.name == name))
     if found is None:
         try:
@@ -35,9 +44,10 @@ def take_lease(connection: Connection, name: str, holder: str, now: datetime, la
     return term if done.rowcount == 1 else None
 
 
-def give_back_lease(connection: Connection, name: str, holder: str, now: datetime) -> None:
+def give_back_lease(connection: Connection, name: str, holder: str) -> None:
     """Let another process take over at once."""
     table = tables.leases
+    now = _database_now(connection)
     connection.execute(update(table).where(table.c.name == name, table.c.holder == holder).values(until=now))
 
 

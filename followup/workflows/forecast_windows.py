@@ -58,6 +58,12 @@ def forecast_windows(
     return done
 
 
+def count_cars_with_news(store: Store, shop_id: int) -> int:
+    """How many cars `forecast_windows` would forecast now."""
+    with store.read() as connection:
+        return len(windows.cars_with_news(connection, shop_id))
+
+
 def history_of(connection: Connection, shop: Shop, vehicle_id: int) -> CarHistory | None:
     """All that is known of a car, as the forecast reads it; None before its first inspection."""
     lines = [_line(row["body"]) for row in inspections.bodies_of_vehicle(connection, vehicle_id)]

@@ -1,0 +1,24 @@
+"""When something is due next, whatever it is: what a stepped clock goes to."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlalchemy import Connection, func, select
+
+from followup.storage import tables
+
+
+def next_instants(connection: Connection, now: datetime) -> list[datetime]:
+    """The next instants after `now` at which a text, a look-up, an alert or a held offer is due; may be []."""
+    texts, alerts, requests = tables.texts, tables.alerts, tables.booking_requests
+    asked = (
+        select(func.min(texts.c.due_at)).where(texts.c.state == "planned", texts.c.due_at > now),
+        select(func.min(texts.c.look_at)).where(texts.c.state == "unknown", texts.c.look_at > now),
+        select(func.min(alerts.c.next_at)).where(
+            alerts.c.closed_at.is_(None), alerts.c.acknowledged_at.is_(None), alerts.c.next_at > now
+        ),
+        select(func.min(requests.c.offered_until)).where(requests.c.state == "offered", requests.c.offered_until > now),
+    )
+    found = [connection.execute(query).scalar() for query in asked]
+    return [one for one in found if one is not None]

@@ -1,0 +1,252 @@
+"""The only place that joins parts: settings, database, transport, clock, workflows that need several of them."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from functools import partial
+from typing import Any
+
+from followup import clock
+from followup.settings import Settings, read_settings
+from followup.storage import machine, queue, shops, test_phone
+from followup.storage.store import Store, make_engine
+from followup.transports.choose import choose
+from followup.transports.local_phone import inbound_fields, signed_post, token_from
+from followup.transports.transport import Fields, Found, Headers, InboundText, OutgoingText, Transport, UnusableHook
+from followup.workflows.answer_inbound import answer_inbound, answer_waiting
+from followup.workflows.forecast_windows import forecast_windows
+from followup.workflows.keep_inbound import keep_inbound
+from followup.workflows.keep_inspections import KeptLine, keep_inspections
+from followup.workflows.keep_status import keep_status
+from followup.workflows.look_up_unknown import look_up_unknown
+from followup.workflows.plan_texts import plan_texts
+from followup.workflows.send_texts import Sender, SentCount, send_texts
+from followup.workflows.settle_over_time import settle_over_time
+from followup.workflows.tell_staff import tell_staff
+
+# When nothing else is due sooner, planning looks again.
+PLAN_AGAIN_AFTER = timedelta(hours=2)
+
+__all__ = ["House", "open_house"]
+
+
+@dataclass
+class House:
+    """A running installation: pages, commands and ticks call its methods, or hand its `store` to a workflow."""
+
+    settings: Settings
+    store: Store
+    transport: Transport
+    wait: Any = field(default_factory=lambda: threading.Event().wait)
+
+    def now(self) -> datetime:
+        """This instant, aware, UTC."""
+        return clock.now()
+
+    @property
+    def ledger_secret(self) -> str:
+        """Keys the hash of numbers in the ledger."""
+        return self.settings.secret("ledger_hash_key")
+
+    @property
+    def needs_registration(self) -> bool:
+        """True where texts would reach real US phones and the carriers' registration is not in the settings."""
+        return self.transport.address is not None and not self.settings.is_registered_in_us
+
+    # The hooks ---------------------------------------------------------------------------------------------------
+    def is_genuine(self, url: str, fields: Fields, headers: Headers) -> bool:
+        """Whether a posted form was signed by the provider."""
+        return self.transport.is_genuine(url, fields, headers)
+
+    def receive_text(self, fields: Fields) -> bool:
+        """Keep a text that came in and answer it; False where the form lacks what it must hold.
+
+        True as soon as it is kept: what fails after that is done by the clock's tick.
+        """
+        try:
+            text = self.transport.read_inbound(fields)
+        except UnusableHook:
+            return False
+        kept = keep_inbound(self.store, text, self.now())
+        if kept.inbound_id is not None:
+            self._answer(kept.inbound_id)
+        return True
+
+    def _answer(self, inbound_id: int) -> None:
+        import logging
+
+        try:
+            answer_inbound(self.store, inbound_id, self.now(), self.ledger_secret)
+        except Exception:
+            logging.getLogger(__name__).exception("inbound %s was kept but not answered yet", inbound_id)
+
+    def receive_status(self, public_id: str, attempt: int, fields: Fields) -> bool:
+        """Keep what became of a text of ours; False where the form lacks what it must hold."""
+        try:
+            report = self.transport.read_status(fields)
+        except UnusableHook:
+            return False
+        keep_status(self.store, public_id, report, self.now(), self.ledger_secret)
+        return True
+
+    # Coming in ---------------------------------------------------------------------------------------------------
+    def keep_inspections(
+        self,
+        shop_id: int,
+        lines: Iterable[str],
+        kept_by: str,
+        *,
+        accepts_doubtful: bool = False,
+        is_check: bool = False,
+    ) -> Iterator[KeptLine]:
+        """Keep lines of the inspection contract; call `forecast` afterwards."""
+        return keep_inspections(
+            self.store, shop_id, lines, self.now(), kept_by, self.ledger_secret, accepts_doubtful=accepts_doubtful,
+            is_check=is_check,
+        )  # fmt: skip
+
+    def keep_inspection(self, shop_id: int, line: str, kept_by: str, *, accepts_doubtful: bool = False) -> KeptLine:
+        """Keep one line and forecast its car at once."""
+        kept = next(iter(self.keep_inspections(shop_id, [line], kept_by, accepts_doubtful=accepts_doubtful)))
+        if kept.outcome in ("new", "corrected") and kept.vehicle_id is not None:
+            forecast_windows(self.store, shop_id, self.now(), [kept.vehicle_id])
+        return kept
+
+    # The clock's ticks ---------------------------------------------------------------------------------------------
+    def forecast(self, shop_id: int, progress: Any = None) -> int:
+        """Forecast every car that has news."""
+        return forecast_windows(self.store, shop_id, self.now(), progress=progress)
+
+    def plan(self, shop_id: int) -> int:
+        """Plan what is due."""
+        return plan_texts(self.store, shop_id, self.now(), needs_registration=self.needs_registration)
+
+    def answer(self, shop_id: int) -> int:
+        """Answer texts that were kept but not answered."""
+        return answer_waiting(self.store, shop_id, self.now(), self.ledger_secret)
+
+    def tell(self, shop_id: int) -> int:
+        """Tell who is on duty."""
+        return tell_staff(self.store, shop_id, self.now())
+
+    def send(self, shop_id: int, worker: str = "work") -> SentCount:
+        """Send what is due."""
+        sender = Sender(
+            transport=self.transport,
+            public_base_url=self.settings.public_base_url,
+            is_registered=self.settings.is_registered_in_us,
+            segments_per_second=self.settings.sender_segments_per_second,
+            secret=self.ledger_secret,
+            # Texts that stay on this machine need no carrier's pace.
+            wait=self.wait if self.transport.address is not None else _no_wait,
+        )
+        return send_texts(self.store, shop_id, sender, self.now, worker)
+
+    def look_up(self, shop_id: int) -> int:
+        """Look up texts of which nobody knows whether they went out."""
+        return look_up_unknown(self.store, self.transport, shop_id, self.now())
+
+    def settle(self, shop_id: int) -> int:
+        """Let offers that were not taken go back, and settle what time settled."""
+        return settle_over_time(self.store, shop_id, self.now())
+
+    def next_due(self, now: datetime) -> datetime:
+        """The next instant after `now` at which something may be due."""
+        with self.store.read() as connection:
+            found = queue.next_instants(connection, now)
+        return min([*found, now + PLAN_AGAIN_AFTER])
+
+    def shops(self) -> list[tuple[int, str]]:
+        """Every shop's id and code."""
+        with self.store.read() as connection:
+            return shops.shop_codes(connection)
+
+    def take_lease(self, name: str, holder: str, lasts: timedelta) -> int | None:
+        """Take or renew a lease of the processes among themselves: its term, or None where another holds it."""
+        with self.store.write() as connection:
+            return machine.take_lease(connection, name, holder, lasts)
+
+    def give_back_lease(self, name: str, holder: str) -> None:
+        """Let another process take over at once."""
+        with self.store.write() as connection:
+            machine.give_back_lease(connection, name, holder)
+
+    def last_beats(self) -> dict[str, datetime]:
+        """When each tick last ran."""
+        with self.store.read() as connection:
+            return machine.last_beats(connection)
+
+    def beat(self, name: str) -> None:
+        """Say that a tick ran."""
+        with self.store.write() as connection:
+            machine.beat(connection, name, self.now())
+
+    def upgrade_database(self) -> None:
+        """Bring the database to what this version needs."""
+        from followup.storage import schema
+
+        schema.upgrade(self.store.engine)
+
+    # The test phone ------------------------------------------------------------------------------------------------
+    def write_as_customer(self, shop_id: int, number: str, body: str) -> tuple[str, dict[str, str], dict[str, str]]:
+        """What the test phone posts when a customer writes: the hook's address, the form and its signed headers."""
+        with self.store.read() as connection:
+            to = shops.load_shop(connection, shop_id).texts_from
+        fields = inbound_fields(number, to, body)
+        url = f"{self.settings.public_base_url}/hooks/texts"
+        with self.store.write() as connection:
+            test_phone.keep(connection, shop_id, number, "from_phone", body, fields["id"], self.now())
+        return url, fields, signed_post(url, fields, token_from(self.settings.secret("secret_key")))
+
+    def close(self) -> None:
+        """Give back every connection."""
+        self.store.close()
+
+
+def _no_wait(_seconds: float) -> None:
+    """Nothing to wait for."""
+
+
+def open_house(settings: Settings | None = None) -> House:
+    """Open the installation that the settings describe."""
+    settings = settings or read_settings()
+    store = Store(make_engine(settings.database_url))
+    transport = choose(
+        settings, deliver=partial(_deliver, store), look_up=partial(_look_up, store), written=partial(_written, store)
+    )
+    return House(settings, store, transport)
+
+
+def _deliver(store: Store, text: OutgoingText, provider_id: str) -> None:
+    """Show a text on the test phone."""
+    with store.write() as connection:
+        shop_id = shops.shop_of_number(connection, text.sender)
+        if shop_id is None:
+            raise LookupError("No shop texts from that number.")
+        test_phone.keep(connection, shop_id, text.to, "to_phone", text.body, provider_id, clock.now())
+
+
+def _look_up(store: Store, to: str, since: datetime) -> list[Found]:
+    """What the test phone was shown since then."""
+    found = []
+    with store.read() as connection:
+        for shop_id, _ in shops.shop_codes(connection):
+            sender = shops.load_shop(connection, shop_id).texts_from
+            for row in test_phone.texts_since(connection, shop_id, "to_phone", since):
+                if row["number"] == to:
+                    found.append(Found(row["provider_id"], to, sender, row["body"], row["at"], "delivered"))
+    return found
+
+
+def _written(store: Store, since: datetime) -> list[InboundText]:
+    """What was written on the test phone since then."""
+    found = []
+    with store.read() as connection:
+        for shop_id, _ in shops.shop_codes(connection):
+            to = shops.load_shop(connection, shop_id).texts_from
+            for row in test_phone.texts_since(connection, shop_id, "from_phone", since):
+                found.append(InboundText(row["provider_id"], row["number"], to, row["body"], received_at=row["at"]))
+    return found
