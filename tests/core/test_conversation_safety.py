@@ -161,6 +161,14 @@ def test_what_is_a_persons_goes_to_a_person(meaning: str, text: str, alert: str)
 def test_a_time_with_a_complaint_is_noted_and_a_person_calls() -> None:
     step = respond(Conversation("visit", NOW), said("propose", "complaint", times=(TUESDAY,)), OPEN, NOW)
     assert of(step, MakeRequest) and answers(step) == ["request_noted", "complaint_noted"]
+    asks = respond(Conversation("visit", NOW), said("accept", "call", question="day"), OPEN, NOW)
+    assert answers(asks) == ["call_noted"], "nothing is asked where a person calls"
+
+
+def test_a_part_that_cannot_be_read_is_listed_and_the_rest_goes_on() -> None:
+    step = respond(Conversation("visit", NOW), said("propose", "unclear", times=(TUESDAY,)), OPEN, NOW)
+    assert answers(step) == ["request_noted"] and alerts(step) == ["request", "unclear"]
+    assert not step.state.is_with_a_person(NOW)
 
 
 def test_silence_ends_after_a_day_without_a_word() -> None:
@@ -183,9 +191,12 @@ def test_a_stranger_and_a_car_that_is_gone_end_the_tie() -> None:
 def test_reactions_alert_nobody() -> None:
     step = respond(Conversation("visit", NOW), said("unclear", is_reaction=True), OPEN, NOW)
     assert of(step, ListForEndOfDay) and not alerts(step) and not answers(step)
+    frozen = Conversation("confirm", NOW, has_booking=True, is_frozen=True)
     thumbs = said("accept", certainty=0.6, is_reaction=True)
     confirmed = respond(Conversation("confirm", NOW, has_booking=True), thumbs, OPEN, NOW)
     assert answers(confirmed) == ["booking_stands"] and not alerts(confirmed)
+    for silent in (Conversation("confirm", NOW, has_booking=True, is_stopped=True), frozen):
+        assert answers(respond(silent, thumbs, OPEN, NOW)) == []
     for meaning in ("stop", "symptom", "resume", "complaint"):
         quoted = respond(Conversation("visit", NOW), said(meaning, is_reaction=True), OPEN, NOW)
         assert quoted.effects == (ListForEndOfDay("a reaction to a text"),), "quoted words of ours never count"

@@ -56,6 +56,8 @@ def test_the_clocks_of_an_open_hour(kind: str, steps: list[tuple[float, tuple[in
 
 def test_who_is_told_follows_the_hour_in_which_the_clock_runs_out() -> None:
     assert told("symptom_now", "2026-03-10T11:57") == [(0, (ANN,)), (5, (BEN, CAM)), (15, (OWNER,))]
+    assert ROSTER.told_at(SHOP, at("2026-03-10T07:30")) == (ANN, BEN, CAM)
+    assert ROSTER.told_at(SHOP, at("2026-03-10T18:00")) == (), "the closing minute is nobody's"
     assert told("symptom_now", "2026-03-10T17:58")[1] == (5, (MANAGER,)), "nobody is on duty after closing"
 
 

@@ -23,9 +23,9 @@ def decide(picture: CarPicture, now: datetime) -> Decision:
     It depends on nothing but its arguments: planned twice it is the same text with the same key. The first candidate
     that nothing stops wins; why the more pressing ones before it do not leave stands in `why_not`.
     """
-    tasks = (*calls_to_make(picture, now), *_calls_after_tries(picture, now))
-    why_not = list(items_left_out(picture, now))
     found = candidates(picture, now)
+    tasks = (*calls_to_make(picture, now), *_calls_after_tries(picture, found, now))
+    why_not = list(items_left_out(picture, now))
     for candidate in found:
         stops = list(_stops(picture, candidate, now))
         text = None if stops else _planned(picture, candidate, now)
@@ -108,9 +108,9 @@ def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> Planne
     )
 
 
-def _calls_after_tries(picture: CarPicture, now: datetime) -> Iterable[PhoneTask]:
+def _calls_after_tries(picture: CarPicture, found: Iterable[Candidate], now: datetime) -> Iterable[PhoneTask]:
     """Items at their legal limit: after the second text went unanswered an advisor calls."""
-    for candidate in candidates(picture, now):
+    for candidate in found:
         if not candidate.is_legal or any(stops_against(picture, candidate.reason, now)):
             continue
         tries = tries_so_far(picture, candidate.reason, candidate.raised_by)

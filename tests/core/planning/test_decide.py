@@ -120,6 +120,10 @@ def test_coolant_topped_off_twice_in_a_year_is_a_leak_check_and_not_free() -> No
     top_offs = tuple(Work("coolant", "", "topped_off", day) for day in (date(2025, 6, 1), date(2025, 9, 1)))
     assert planned(a_car(due=(coolant,), work=top_offs[:1])).reason == "free_service"
     assert planned(a_car(due=(coolant,), work=top_offs)).reason == "due_work"
+    long_ago = (Work("coolant", "", "topped_off", date(2025, 3, 10)), top_offs[0])
+    assert planned(a_car(due=(coolant,), work=long_ago)).reason == "free_service", "a year and no more"
+    washer = tuple(replace(one, item="washer_fluid") for one in top_offs)
+    assert planned(a_car(due=(LOW_WASHER,), work=washer)).reason == "free_service", "washer fluid is meant to run low"
 
 
 def test_a_day_named_by_the_customer_triggers_one_text_whatever_the_chance() -> None:
@@ -129,6 +133,13 @@ def test_a_day_named_by_the_customer_triggers_one_text_whatever_the_chance() -> 
     text = planned(picture)
     assert text.items == (FAR_PAD.at,) and "2026-03-10" in text.raised_by
     assert decide(replace(picture, invites=(sent(text, NOW),)), NOW + timedelta(days=20)).text is None
+
+
+@pytest.mark.parametrize(("decision", "leaves"), [("later", True), ("declined", False), ("no_answer", False)])
+def test_only_later_with_its_day_triggers_what_is_not_due(decision: str, leaves: bool) -> None:
+    advised = Recommendation("brake_pad", "rear", decision, date(2026, 1, 5), "time", date(2026, 3, 10))
+    found = decide(a_car(due=(FAR_PAD,), recommendations=(advised,)), NOW)
+    assert (found.text is not None) is leaves
 
 
 def test_a_missed_booking_is_told_once_while_fresh() -> None:

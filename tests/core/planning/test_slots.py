@@ -66,7 +66,18 @@ def test_labor_hours_of_the_day_are_planned_to_85_per_cent_by_skill() -> None:
 def test_offered_times_count_while_they_are_held() -> None:
     held = Taken(at("2026-03-10T09:00"), held_until=NOW + timedelta(minutes=1))
     assert "Tue 09:00" not in free([held])
-    assert "Tue 09:00" in free([replace(held, held_until=NOW)])
+    nine = at("2026-03-10T09:00")
+    lapsed = replace(held, held_until=NOW)
+    assert "Tue 09:00" in free([lapsed]) and why_not_free(SHOP, [lapsed], CHECK, nine, NOW) is None
+    assert why_not_free(SHOP, [held], CHECK, nine, NOW) == "no advisor is free to check the car in"
+
+
+def test_what_is_past_or_closed_is_not_free() -> None:
+    opening = at("2026-03-10T07:30")
+    assert why_not_free(SHOP, [], CHECK, opening, opening) == "that time is past"
+    assert why_not_free(SHOP, [], CHECK, at("2026-03-10T07:29"), NOW) == "the shop is closed then"
+    assert why_not_free(SHOP, [], CHECK, at("2026-03-10T18:00"), NOW) == "the shop is closed then"
+    assert walls(free_times(SHOP, [], CHECK, opening, DAY_END))[0] == "Tue 07:45"
 
 
 def test_whoever_waits_needs_a_place_and_is_done_before_closing() -> None:

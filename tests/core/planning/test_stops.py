@@ -105,6 +105,8 @@ NO_STOPS: list[dict[str, Any]] = [
     {"invites": tuple(invite(31 + 40 * n, str(n)) for n in range(7))},
     {"work": (Work("tire_tread", "front_left", "repaired", MEASURED_ON),)},
     {"work": (Work("brake_pad", "front", "replaced", date(2026, 2, 1)),)},
+    {"work": (Work("wiper_blades", "", "replaced", date(2026, 2, 1)),)},
+    {"work": (Work("tire_tread", "rear_left", "replaced", date(2026, 2, 1)),)},
     {"rests": (Rest("tire_tread", "front_left", "no", TODAY - timedelta(days=90)),)},
     {"rests": (Rest("tire_tread", "front_left", "done", date(2025, 9, 1)),)},
     {"rests": (Rest("tire_tread", "front_left", "later", date(2026, 3, 1), date(2026, 3, 10)),)},
