@@ -92,8 +92,8 @@ FACTS: dict[str, Fact] = {
     "work": Fact("what the visit is for", "oil service and tire rotation", "aceite y rotar llantas"),
     "needs": Fact(
         "what was asked for with the visit",
-        ["waiting place", "ride"],
-        ["espera en el taller", "transporte"],
+        ["a place to wait", "a ride"],
+        ["esperar en el taller", "transporte"],
     ),
     "open_hours": Fact(
         "when the shop is open",

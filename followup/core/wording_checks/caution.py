@@ -42,7 +42,7 @@ _NEEDS = {
 _NEVER = {
     "thanks": (r"\bthank(?:s| you)?\b", r"\bgracias\b"),
     "driving technique": (
-        r"\b(?:pump|downshift|low gear|(?:hand|parking|emergency) brake|drive slowly|slow down|coast|steer|pull over)\b",
+        r"\b(?:pump|downshift|low gear|(?:hand|parking|emergency) brake|drive slowly|slow down|coast|pull over)\b",
         r"\b(?:bombee|baje la velocidad|maneje despacio|freno de mano|cambie de marcha|frene con el motor|reduzca)\b",
     ),
     "slot": (
