@@ -49,7 +49,7 @@ class History:
 
     def days(self) -> list[date]:
         """The days of its inspections, at most six, the last some weeks to months before the demo."""
-        day = LAST_DAY - timedelta(days=self.dice.whole(18, 190))
+        day = LAST_DAY - timedelta(days=self.dice.whole(18, 150))
         found: list[date] = []
         earliest = max(FIRST_DAY, self.car.day + timedelta(days=60))
         wanted = self.dice.one_of((1, 2, 3, 3, 4, 4, 5, 6))
@@ -155,7 +155,7 @@ class History:
     def care(self, readings: list[Told], rests: bool, work: list[Told], advice: list[Told]) -> None:
         """Oil, rotation, wipers, filters, battery and brake fluid."""
         car = self.car
-        if car.line.powertrain != "electric" and car.miles - car.oil_done[1] > 4_500 and not rests:
+        if car.line.powertrain != "electric" and car.miles - car.oil_done[1] > 3_000 and not rests:
             car.oil_done, car.down["engine_oil"] = (car.day, car.miles), 0.0
             work.append({"item": "oil_service", "did": "serviced"})
         may_rotate = car.line.tire_size_front == car.line.tire_size_rear and not car.tire_set
@@ -168,7 +168,7 @@ class History:
             if item not in car.since or not (is_bad or one.get("water_percent", 0) >= 3):
                 continue
             place = {"position": one["position"]} if "position" in one else {}
-            if not rests and self.dice.chance(0.65):
+            if not rests and self.dice.chance(0.85):
                 car.since[item] = car.day
                 work.append({"item": item, **place, "did": "replaced"})
             else:

@@ -135,10 +135,11 @@ class Sheet:
             age = (self.car.day - self.car.since[item]).days / life
             worn = "streaks" if item == "wiper_blade" else "dirty"
             looks = worn if age * self.dice.between(0.7, 1.3) > 1 else "even"
+            told: Told = {"item": item, "looks": looks, "changed_on": self.car.since[item].isoformat()}
             if item == "wiper_blade":
-                found.append({"item": item, "position": "front", "looks": looks})
+                found.append(told | {"position": "front"})
             elif self.dice.chance(0.35):
-                found.append({"item": item, "looks": looks})
+                found.append(told)
         return found
 
     def _battery(self) -> list[Told]:
@@ -162,8 +163,9 @@ class Sheet:
             kind = "kit" if self.car.line.run_flat or self.car.line.powertrain == "electric" else "temporary"
             state = {"good_until": f"{self.car.day.year + 2}-01"} if kind == "kit" else {"found_as": "works"}
             found.append({"item": "spare", "kind": kind} | state)
-            month = self.car.day.month
-            found.append({"item": "registration_sticker", "good_until": f"{self.car.day.year + 1}-{month:02d}"})
+        month = self.car.plate_month
+        year = self.car.day.year + (month < self.car.day.month)
+        found.append({"item": "registration_sticker", "good_until": f"{year}-{month:02d}"})
         if self.dice.chance(0.5):
             found.append({"item": "lights", "found_as": "works" if self.dice.chance(0.93) else "does_not_work"})
         if self.dice.chance(0.3):

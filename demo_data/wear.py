@@ -19,7 +19,7 @@ AGES = ("brake_fluid", "battery", "wiper_blade", "cabin_filter", "engine_air_fil
 TOO_LATE = {"tire_tread": 2.9, "brake_pad": 2.2, "brake_shoe": 1.1}
 
 TOO_OLD = (
-    ("battery", 5.0), ("brake_fluid", 3.5), ("wiper_blade", 1.1), ("cabin_filter", 1.8), ("engine_air_filter", 3.2),
+    ("battery", 5.0), ("brake_fluid", 3.5), ("wiper_blade", 0.8), ("cabin_filter", 1.8), ("engine_air_filter", 3.2),
 )  # fmt: skip
 
 
@@ -36,6 +36,7 @@ class Car:
         self.dice = dice
         self.line = VehicleLine.model_validate_json(json.dumps(told))
         self.day = date.fromisoformat(told["first_used_on"])
+        self.plate_month = dice.whole(1, 12)
         self.tires_made_on = self.day - timedelta(days=dice.whole(60, 200))
         self.miles = 12.0
         self.miles_a_day = min(max(dice.about(29.0, 0.38), 9.0), 75.0)
