@@ -19,7 +19,7 @@ I-1,,,,,,,,,,,,brake_pad,front_left,mm,6.5,,,,,
 I-1,,,,,,,,,,,,washer_fluid,,,,,,topped_off,,
 I-1,,40000,,,,,,,,,,oil_service,,,,,,serviced,2026-01-01,
 I-1,,,,,,,,,,,,wiper_blade,front,,,,,,,later
-"""  # noqa: E501 - a row of CSV is one line
+"""  # noqa: E501  # a row of CSV is one line
 AS_JSON = {
     "inspection": "I-1", "inspected_at": "2026-03-02T09:10", "odometer": 41230, "unit": "mi",
     "customer": {"id": "C-1", "phone": "+13125550147",

@@ -1,7 +1,7 @@
 """A walk over every item: nothing about one may be forgotten."""
 
 from datetime import UTC, date, datetime
-from typing import Any
+from typing import Any, get_args
 
 import pytest
 
@@ -110,7 +110,7 @@ def test_each_field_can_be_told_and_is_judged(one: Item) -> None:
         line = read_line(line_text(readings=[told], vehicle={"id": "V", "powertrain": powertrain}), NOW, BY_CODE)
         assert isinstance(line, InspectionLine)
         car = line.vehicle.vehicle()
-        assert present_condition(one, line.readings[0], car, {}, date(2026, 3, 2)) in item_words.Condition.__args__
+        assert present_condition(one, line.readings[0], car, {}, date(2026, 3, 2)) in get_args(item_words.Condition)
 
 
 @every_item
@@ -175,9 +175,9 @@ def test_which_items_a_powertrain_has(powertrain: str, missing: set[str]) -> Non
     assert all(one.exists_on(Vehicle("V")) for one in ALL)
 
 
-def _rate(code: str, position: str, **car: str) -> float:
+def _rate(code: str, position: str, driven: str | None = None, powertrain: str | None = None) -> float:
     model = next(model for model in item(code).models if isinstance(model, DistanceWear))
-    return model.prior(Vehicle("V", **car), position).rate_per_1000_miles
+    return model.prior(Vehicle("V", driven=driven, powertrain=powertrain), position).rate_per_1000_miles
 
 
 def test_priors_follow_the_drive() -> None:
