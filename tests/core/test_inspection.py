@@ -200,6 +200,11 @@ def test_what_is_no_line_at_all(text: str) -> None:
     assert _faults(text)
 
 
+def test_a_key_that_stands_twice() -> None:
+    twice = line_text(odometer=41230, unit="mi").replace('"odometer": 41230', '"odometer": 41230, "odometer": 14230')
+    assert "stands twice" in _faults(twice)[""]
+
+
 def test_a_clock_that_runs_a_little_ahead_is_borne() -> None:
     assert _read(inspected_at="2026-11-23T09:09")
 

@@ -49,6 +49,9 @@ def test_neighbors_are_found_by_time_not_by_arrival() -> None:
     arrived_first = _line("2026-06-01", 33_000)
     assert _doubts(_line("2026-01-01", 30_000), arrived_first) == []
     assert _doubts(_line("2026-01-01", 34_000), arrived_first) == ["odometer"]
+    earlier = (_line("2026-03-01", 32_000), _line("2025-06-01", 25_000))
+    assert _doubts(_line("2026-04-01", 31_000), *earlier) == ["odometer"]
+    assert _doubts(_line("2026-04-01", 31_000), *reversed(earlier)) == ["odometer"]
 
 
 @pytest.mark.parametrize(("share", "is_doubtful"), [(1.609, True), (1.609 * 1.029, True), (1.609 * 1.04, False)])

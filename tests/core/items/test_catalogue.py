@@ -41,6 +41,7 @@ def test_an_item_knows_itself(one: Item) -> None:
     assert one.words and one.fields and one.models
     assert one.job.work and one.job.hours > 0
     assert set(one.positions) <= {*POSITIONS, ""}
+    assert one.positions == ("",) or "" not in one.positions
     assert one.powertrains and set(one.powertrains) <= set(POWERTRAINS)
     for limit, kind in ((one.action_limit, "action"), (one.legal_limit, "legal")):
         assert limit is None or limit.kind == kind
