@@ -99,8 +99,8 @@ def phrase_duration(hours: float, language: str) -> str:
     if language == "en":
         if not whole:
             return "about half an hour"
-        if whole == 1 and not half:
-            return "about an hour"
+        if whole == 1:
+            return "about an hour and a half" if half else "about an hour"
         return f"about {whole} and a half hours" if half else f"about {whole} hours"
     if not whole:
         return "una media hora"
