@@ -39,11 +39,13 @@ class Batch:
     def windows(self, horizon_days: int, quantiles: Sequence[float]) -> list[DueWindow]:
         """The due windows of the rows, points and chances counted from each car's `as_of`, nothing before it."""
         asked = sorted({EARLY, LIKELY, LATE, *CURVE_CHANCES, *quantiles})
-        days = dict(zip(asked, (self._days_until(chance) for chance in asked), strict=True))
+        rising = np.maximum.accumulate(np.stack([self._days_until(chance) for chance in asked]), axis=0)
+        days = dict(zip(asked, rising, strict=True))
         curves = np.stack([days[chance] for chance in CURVE_CHANCES], axis=1)
         already = self._chance_within(0.0)
-        chances = np.stack([self._chance_within(float(within)) for within in CHANCE_DAYS], axis=1)
-        beyond = 1 - self._chance_within(float(horizon_days))
+        within = np.stack([already, *(self._chance_within(float(days)) for days in CHANCE_DAYS)], axis=1)
+        chances = np.maximum.accumulate(within, axis=1)[:, 1:]
+        beyond = 1 - np.maximum(self._chance_within(float(horizon_days)), already)
         points = np.stack([days[point] for point in (EARLY, LIKELY, LATE)], axis=1)
         others = np.stack([days[point] for point in quantiles], axis=1) if quantiles else np.empty((len(self.of), 0))
         return [

@@ -16,6 +16,9 @@ from followup.core.forecast.usage import UsageAhead
 from followup.core.forecast.wear import WearBelief
 
 _FAR = 4.0
+# Where the nodes of the rate lie further apart than the spread at each of them, the chance would climb in stairs: up to
+# this share of the rate's variance is then taken along each node's tangent instead (not in the design).
+_ALONG_TANGENT = 0.15
 _NODES, _raw_weights = np.polynomial.hermite_e.hermegauss(9)
 _WEIGHTS = _raw_weights / _raw_weights.sum()
 # No date beyond this many days: a parked car gets "no date", not the year 2400.
@@ -27,7 +30,7 @@ class Passage:
     """First-passage times of rows of items: what is needed to read chances and quantiles off them.
 
     `log_days`, `log_spread` describe the far rows; `speed`, `left`, `left_spread` (rows, nodes) the near ones, in units
-    a day and units.
+    a day and units. `speed_slope`, `left_slope` (rows, 1) say how speed (as a share) and left change along the tangent.
     """
 
     is_near: np.ndarray
@@ -36,6 +39,8 @@ class Passage:
     speed: Array
     left: Array
     left_spread: Array
+    speed_slope: Array
+    left_slope: Array
 
     def chance_by(self, days: Array) -> Array:
         """P(due by `days`), rows; `days` (rows,), 0 or more."""
@@ -60,11 +65,21 @@ class Passage:
             self.speed[rows],
             self.left[rows],
             self.left_spread[rows],
+            self.speed_slope[rows],
+            self.left_slope[rows],
         )
 
     def _chance_near(self, days: Array) -> Array:
-        score = (self.speed * np.asarray(days)[:, None] - self.left) / self.left_spread
-        return np.asarray((ndtr(score) * _WEIGHTS).sum(axis=1))
+        return np.asarray((ndtr(self._score(days)[0]) * _WEIGHTS).sum(axis=1))
+
+    def _score(self, days: Array) -> tuple[Array, Array]:
+        """By how many standard deviations each node is worn past the limit after `days`, and its change by log days."""
+        gone = self.speed * np.asarray(days)[:, None]
+        along = self.speed_slope * gone - self.left_slope
+        variance = self.left_spread**2 + along**2
+        score = (gone - self.left) / np.sqrt(variance)
+        bend = self.left_spread**2 + along * (self.speed_slope * self.left - self.left_slope)
+        return score, gone * bend / variance**1.5
 
     def _quantile_near(self, chance: float) -> Array:
         """Safeguarded Newton steps on the probit scale, where the chance is nearly a straight line in log days."""
@@ -72,10 +87,9 @@ class Passage:
         low, high = self.log_days - 6 * self.log_spread - 4, self.log_days + 6 * self.log_spread + 3
         at = np.clip(self.log_days + self.log_spread * target, low, high)
         for _ in range(6):
-            days = np.exp(at)[:, None]
-            score = (self.speed * days - self.left) / self.left_spread
+            score, change = self._score(np.exp(at))
             reached = ndtri(np.clip((ndtr(score) * _WEIGHTS).sum(axis=1), 1e-9, 1 - 1e-9))
-            density = (np.exp(-(score**2) / 2) * self.speed * days / self.left_spread * _WEIGHTS).sum(axis=1)
+            density = (np.exp(-(score**2) / 2) * change * _WEIGHTS).sum(axis=1)
             slope = np.maximum(density / np.exp(-(reached**2) / 2), 1e-9)
             low, high = np.where(reached < target, at, low), np.where(reached < target, high, at)
             step = at - np.clip((reached - target) / slope, -1.2, 1.2)
@@ -110,13 +124,22 @@ def first_passage(
     near_log = np.log(np.maximum(left, 0.15)) - belief.log_rate - log_thousands
     near_spread = np.sqrt(np.minimum(belief.value_variance / np.maximum(left, 0.3) ** 2, 1.0) + both)
     step = np.sqrt(both)
+    pull = belief.covariance / step
+    node_spread = np.sqrt(np.maximum(belief.value_variance - belief.covariance**2 / both, 1e-4))
+    needed = 0.5 * np.abs(step * left - pull)
+    tangent = np.where(left > 0, _ALONG_TANGENT, 0.0) * np.clip(
+        1 - (node_spread / np.maximum(needed, 1e-9)) ** 2, 0.0, 1.0
+    )
+    nodes = np.sqrt(1 - tangent)[:, None] * _NODES
     return Passage(
         is_near,
         np.where(is_near, near_log, far_log),
         np.where(is_near, near_spread, np.sqrt(np.maximum(far_variance, 1e-6))),
-        np.exp((belief.log_rate + log_thousands)[:, None] + step[:, None] * _NODES),
-        left[:, None] + (belief.covariance / step)[:, None] * _NODES,
-        np.sqrt(np.maximum(belief.value_variance - belief.covariance**2 / both, 1e-4))[:, None],
+        np.exp((belief.log_rate + log_thousands)[:, None] + step[:, None] * nodes),
+        left[:, None] + pull[:, None] * nodes,
+        node_spread[:, None],
+        (np.sqrt(tangent) * step)[:, None],
+        (np.sqrt(tangent) * pull)[:, None],
     )
 
 

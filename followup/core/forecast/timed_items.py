@@ -328,8 +328,9 @@ def _left_of_level(
     if filled is not None and (reading is None or filled.on >= reading.on):
         return amounts[model.due_at], _used_a_day(model, miles_per_day), float(filled.on.toordinal()), "full", False
     left = _range_left(one.of)
-    if left is not None and one.limit is not None:
-        return left - one.limit.value, miles_per_day, _last_day(one.of), round(left, 0), True
+    if left is not None:
+        due_at = one.limit.value if one.limit is not None else 0.0
+        return left - due_at, miles_per_day, _last_day(one.of), round(left, 0), True
     assert reading is not None and reading.entered.level is not None
     word = reading.entered.level
     day = float(reading.on.toordinal())
