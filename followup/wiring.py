@@ -7,9 +7,11 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from functools import partial
+from pathlib import Path
 from typing import Any
 
 from followup import clock
+from followup.core.shop import Shop
 from followup.settings import Settings, read_settings
 from followup.storage import machine, queue, shops, test_phone
 from followup.storage.store import Store, make_engine
@@ -189,6 +191,22 @@ class House:
         from followup.storage import schema
 
         schema.upgrade(self.store.engine)
+
+    def shop(self, shop_id: int) -> Shop:
+        """One shop with its present rules."""
+        with self.store.read() as connection:
+            return shops.load_shop(connection, shop_id)
+
+    def database_differences(self) -> list[str]:
+        """What the database has otherwise than this version needs; [] where all is well."""
+        from followup.storage import schema
+
+        with self.store.engine.connect() as connection:
+            return schema.differences(connection)
+
+    def backup(self, file: Path) -> bool:
+        """Write a whole copy of a SQLite database; False where it is another one."""
+        return self.store.backup(file)
 
     # The test phone ------------------------------------------------------------------------------------------------
     def write_as_customer(self, shop_id: int, number: str, body: str) -> tuple[str, dict[str, str], dict[str, str]]:

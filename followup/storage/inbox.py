@@ -77,6 +77,17 @@ def dead_letters(connection: Connection, shop_id: int) -> list[Row]:
     return rows.every(connection, query)
 
 
+def settle_dead_letter(connection: Connection, shop_id: int, letter_id: int, now: datetime) -> bool:
+    """A person looked at it; False where there is none, or somebody did before."""
+    table = tables.dead_letters
+    done = connection.execute(
+        update(table)
+        .where(table.c.id == letter_id, table.c.shop_id == shop_id, table.c.settled_at.is_(None))
+        .values(settled_at=now)
+    )
+    return done.rowcount == 1
+
+
 def conversation_of(connection: Connection, phone_id: int) -> tuple[dict[str, Any], dict[str, Any]]:
     """The phone's conversation: its state and what it is about; both empty before its first text."""
     table = tables.conversations

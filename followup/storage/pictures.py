@@ -27,7 +27,6 @@ from followup.core.wall import day_of
 from followup.storage import alerts, consents, inbox, inspections, outbox, people, requests, windows
 from followup.storage.rows import Row
 
-_LOW = ("low", "empty")
 # Caps count a year of invites; a little more keeps the first day's edge.
 _INVITES_SINCE = timedelta(days=400)
 
@@ -110,17 +109,16 @@ def due_items(rows: Iterable[Row], shop: Shop, today: date) -> Iterator[DueItem]
         item = BY_CODE.get(row["item"])
         curve, legal = DueCurve.from_json(body["curve"]), body.get("legal")
         legal_curve = DueCurve.from_json(legal["curve"]) if legal else None
-        is_low = body["now"] in _LOW
         yield DueItem(
             item=row["item"],
             position=row["position"],
             chance_by_lead=curve.chance(since + rules.lead_days),
             chance_joined=curve.chance(since + rules.lead_days + rules.joined_within_days),
-            measured_on=_day(body.get("measured_on")),
+            measured_on=_day(body.get("known_on")),
             likely_on=_day(body["likely"]),
             chance_legal=legal_curve.chance(since + rules.lead_days) if legal_curve else 0.0,
             is_past_legal=bool(legal and legal["is_past"]),
-            is_free_top_off=bool(item and item.is_top_off_free and row["item"] in rules.free_services and is_low),
+            is_free_top_off=bool(item and item.is_top_off_free and row["item"] in rules.free_services),
         )
 
 

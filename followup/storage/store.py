@@ -6,8 +6,10 @@ with BEGIN IMMEDIATE, the journal is a write-ahead log, and what leaves is on th
 
 from __future__ import annotations
 
+import sqlite3
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import closing, contextmanager
+from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Connection as Connection  # workflows hand it on; only storage may name sqlalchemy
@@ -70,6 +72,16 @@ class Store:
             finally:
                 if connection.dialect.name == "sqlite":
                     connection.exec_driver_sql("PRAGMA query_only=OFF")
+
+    def backup(self, file: Path) -> bool:
+        """Copy a SQLite database as it stands, whatever is written meanwhile; False for another database."""
+        database = self.engine.url.database
+        if self.engine.dialect.name != "sqlite" or not database:
+            return False
+        file.touch(mode=0o600, exist_ok=False)
+        with closing(sqlite3.connect(database)) as source, closing(sqlite3.connect(file)) as copy:
+            source.backup(copy)
+        return True
 
     def close(self) -> None:
         """Give back every connection."""

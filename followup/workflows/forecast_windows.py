@@ -15,9 +15,11 @@ from datetime import date, datetime
 from itertools import islice
 from typing import TYPE_CHECKING, Any
 
-from followup.core.forecast.history import CarHistory, history_of_lines, touches
+from followup.core.forecast.history import CarHistory, Reading, history_of_lines, touches
 from followup.core.forecast.window import DueWindow
 from followup.core.inspection import InspectionLine
+from followup.core.items import BY_CODE
+from followup.core.items.readings import measured
 from followup.core.shop import Shop
 from followup.core.visit import Work
 from followup.core.wall import day_of
@@ -29,6 +31,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
 _CARS_AT_ONCE = 50
+_OVERTAKES = ("replaced", "rotated", "topped_off", "serviced")
 _KEPT_AT_ONCE = 5
 
 
@@ -121,16 +124,32 @@ def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) 
 
 
 def _body(window: DueWindow, legal: DueWindow | None, history: CarHistory) -> dict[str, Any]:
-    """What is kept of a window: itself, its legal limit, and the days of its last reading and last work."""
-    measured = [one.on for one in history.readings if one.item == window.item and _is_at(one.position, window.position)]
-    done = [one.on for one in history.work if one.item == window.item and touches(one.position, window.position)]
+    """What is kept of a window: itself, its legal limit, what was last measured and when, and the last work."""
+    read = [one for one in history.readings if one.item == window.item and touches(one.position, window.position)]
+    work = [one for one in history.work if one.item == window.item and touches(one.position, window.position)]
+    checked = [one for one in read if one.entered.not_checked is None]
+    last = max(checked, key=lambda one: one.on, default=None)
+    # A part that was changed or moved since is not the one that was measured.
+    if last and any(one.did in _OVERTAKES and one.on >= last.on for one in work):
+        last = None
+    days = [*(one.on for one in checked), *(one.on for one in work)]
     return {
         **window.to_json(),
         "legal": {"curve": legal.curve.to_json(), "is_past": legal.is_past} if legal and legal.limit else None,
-        "measured_on": max(measured).isoformat() if measured else None,
-        "done_on": max(done).isoformat() if done else None,
+        "measured": _measured(last) if last else None,
+        "measured_on": last.on.isoformat() if last else None,
+        "done_on": max(one.on for one in work).isoformat() if work else None,
+        "known_on": max(days).isoformat() if days else None,
     }
 
 
-def _is_at(read_at: str, position: str) -> bool:
-    return touches(read_at, position)
+def _measured(reading: Reading) -> dict[str, Any]:
+    """What a person read that day, in the unit that was entered: a text says this, never what is reckoned from it."""
+    item, entered = BY_CODE[reading.item], reading.entered
+    if item.measure is not None and entered.value is not None:
+        # A rotor's margin is ours; the number on the gauge is the thickness.
+        return {"value": entered.value, "unit": entered.unit or item.unit}
+    found = measured(item, entered)
+    if found is not None:
+        return {"value": found.value, "unit": found.unit}
+    return {"word": entered.level or entered.looks or entered.verdict or entered.found_as or ""}

@@ -22,7 +22,7 @@ class DueItem:
 
     `chance_by_lead`: due within the lead time; `chance_joined`: within lead plus the joining days; `chance_legal`: at
     its legal limit within the lead time; `is_past_legal`: already past it. `measured_on`: the last reading or
-    replacement that the forecast used. `is_free_top_off`: the shop gives it free and the car has it low.
+    replacement that the forecast used. `is_free_top_off`: the shop tops it off free.
     """
 
     item: str

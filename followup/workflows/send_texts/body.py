@@ -38,6 +38,8 @@ from followup.wording.shipped import phrase_file
 
 EMERGENCY_NUMBERS = {"US": "911", "CA": "911", "MX": "911", "GB": "999"}
 EMERGENCY_ELSEWHERE = "112"
+# Items with a line of their own; what else belongs in the visit is named in one more.
+MOST_LINES = 3
 
 
 class CannotBeRendered(Exception):
@@ -121,7 +123,23 @@ def _items(told: _Telling) -> FactValue:
     for at in wanted:
         if at in seen:
             by_item.setdefault(at[0], []).append(seen[at])
-    return [_item(told, code, rows) for code, rows in by_item.items() if code in BY_CODE]
+    codes = sorted((code for code in by_item if code in BY_CODE), key=lambda code: _weight(code, by_item[code]))
+    lines = [_item(told, code, by_item[code]) for code in codes]
+    return [*lines[:MOST_LINES], *_also(told.language, lines[MOST_LINES:])]
+
+
+def _weight(code: str, rows: list[Row]) -> tuple[bool, bool]:
+    """What a customer should read first: brakes and tires at their limit, then what else is there, then the rest."""
+    return not any(row["body"]["is_past"] for row in rows), not BY_CODE[code].is_brakes_or_tires
+
+
+def _also(language: str, rest: list[dict[str, str]]) -> list[dict[str, str]]:
+    """What belongs in the same visit but not in a line of its own: a text is read on a phone."""
+    if not rest:
+        return []
+    names = phrase_list([one["name"] for one in rest], language)
+    line = str(phrase_file(language, "phrases")["also"]).replace("{names}", names)
+    return [{**dict.fromkeys(rest[0], ""), "name": names, "line": line}]
 
 
 def _item(told: _Telling, code: str, rows: list[Row]) -> dict[str, str]:
@@ -130,19 +148,25 @@ def _item(told: _Telling, code: str, rows: list[Row]) -> dict[str, str]:
     body = worst["body"]
     measured_on = _day(body.get("measured_on"))
     likely = min((row["body"]["likely"] for row in rows if row["body"]["likely"]), default=None)
-    unit = BY_CODE[code].unit
-    value = body["now"]
     return item_fact(
         told.language,
         code,
         positions=[row["position"] for row in rows],
-        measured=measured_phrase(told.language, code, value, unit) if value is not None else "",
+        measured=_measured(told.language, code, body.get("measured") or {}),
         measured_on=measured_on,
         done_on=None if measured_on else _day(body.get("done_on")),
         due_on=_month_ahead(_day(likely), day_of(told.now, told.shop.zone)),
         is_at_limit=any(row["body"]["is_past"] for row in rows),
         drives_on_right=told.shop.country not in ("GB", "IE", "AU", "NZ"),
     )
+
+
+def _measured(language: str, code: str, found: Mapping[str, Any]) -> str:
+    """The reading in words; a look that is as it should be says only that it was looked at."""
+    if "value" in found:
+        return measured_phrase(language, code, float(found["value"]), found["unit"])
+    word = found.get("word") or ""
+    return measured_phrase(language, code, word) if word not in ("", "even", "ok", "full") else ""
 
 
 def _month_ahead(likely: date | None, today: date) -> date | None:

@@ -1,0 +1,66 @@
+"""`followup plan`: what would be texted, to whom, why, and why not."""
+
+from __future__ import annotations
+
+import json
+from datetime import UTC, datetime, time
+from pathlib import Path
+from typing import Any
+from zoneinfo import ZoneInfo
+
+import click
+
+from followup.cli.house import shop_id_of, shop_option, the_house
+
+
+@click.command()
+@click.option("--on", "on", type=click.DateTime(["%Y-%m-%d"]), default=None, help="As of 10:30 of that day.")
+@click.option("--json", "json_file", type=click.Path(dir_okay=False, path_type=Path), default=None)
+@shop_option
+def plan(on: datetime | None, json_file: Path | None, shop_code: str) -> None:
+    """Show the decision for every car with a phone. Nothing is planned by it. Exit 1 where nothing would leave."""
+    from followup.workflows.plan_texts import look_at_plan
+
+    with the_house() as house:
+        shop_id = shop_id_of(house, shop_code)
+        now = house.now()
+        if on is not None:
+            zone = ZoneInfo(house.shop(shop_id).zone)
+            now = datetime.combine(on.date(), time(10, 30), tzinfo=zone).astimezone(UTC)
+        found = [
+            _told(one) for one in look_at_plan(house.store, shop_id, now, needs_registration=house.needs_registration)
+        ]
+    for one in found:
+        click.echo(_line(one))
+    texts = sum(one["text"] is not None for one in found)
+    click.echo(f"{len(found)} cars, {texts} texts")
+    if json_file is not None:
+        json_file.write_text(json.dumps(found, indent=1), encoding="utf-8")
+    raise SystemExit(0 if texts else 1)
+
+
+def _told(one: Any) -> dict[str, Any]:
+    text = one.decision.text
+    return {
+        "number": one.number,
+        "vehicle": one.vehicle,
+        "label": one.label,
+        "text": text
+        and {
+            "reason": text.reason,
+            "try": text.try_number,
+            "leaves_at": text.leaves_at.isoformat(),
+            "items": [list(item) for item in text.items],
+            "because": text.because,
+        },
+        "why_not": [{"rule": because.rule, "says": because.says} for because in one.decision.why_not],
+        "calls": [task.says for task in one.decision.phone_tasks],
+    }
+
+
+def _line(one: dict[str, Any]) -> str:
+    who = f"{one['vehicle']}  {one['number']}  {one['label'] or ''}"
+    if one["text"]:
+        text = one["text"]
+        return f"{who}: {text['reason']} (try {text['try']}) at {text['leaves_at']}: {text['because']}"
+    return f"{who}: no text: {'; '.join(because['says'] for because in one['why_not']) or 'nothing is due'}"

@@ -1,0 +1,52 @@
+"""Look for what keeps a shop from working: open hours without anybody on duty, a clock that stands, texts nobody is
+sure of, a number that may not send. It changes nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import datetime, timedelta
+
+from followup.core.duty import gaps
+from followup.core.wall import day_of, to_wall
+from followup.storage import alerts, inbox, machine, outbox, shops
+from followup.storage.store import Connection, Store
+
+# Three missed ticks of the slowest that every shop depends on.
+CLOCK_STANDS_AFTER = timedelta(minutes=2)
+
+
+def look_for_trouble(store: Store, now: datetime, needs_registration: bool) -> list[str]:
+    """Every trouble in one sentence with what to do; [] where all is well."""
+    with store.read() as connection:
+        found = list(_clock(connection, now))
+        for shop_id, code in shops.shop_codes(connection):
+            found += [f"shop {code}: {one}" for one in _shop(connection, shop_id, now, needs_registration)]
+    return found
+
+
+def _clock(connection: Connection, now: datetime) -> Iterator[str]:
+    last = machine.last_beats(connection).get("send")
+    if last is None:
+        yield "The clock never ticked: run `followup work` beside `followup web`."
+    elif now - last > CLOCK_STANDS_AFTER:
+        yield f"The clock has not ticked since {last:%Y-%m-%d %H:%M} UTC: is `followup work` running?"
+
+
+def _shop(connection: Connection, shop_id: int, now: datetime, needs_registration: bool) -> Iterator[str]:
+    shop = shops.load_shop(connection, shop_id)
+    roster = shops.load_roster(connection, shop_id)
+    for gap in gaps(roster, shop, day_of(now, shop.zone), days=7)[:3]:
+        opens, closes = to_wall(gap.from_at, shop.zone), to_wall(gap.to_at, shop.zone)
+        yield f"nobody is on duty on {gap.day} from {opens:%H:%M} to {closes:%H:%M}: fill the duty page."
+    if needs_registration:
+        yield "texts to US numbers wait: enter brand, campaign, use case and day of the registration in the settings."
+    if shop.rules.is_everything_off or shop.rules.is_sending_stopped:
+        yield "sending is stopped by the owner's switch."
+    held = outbox.held_texts(connection, shop_id)
+    if held:
+        yield f"{len(held)} texts may or may not have gone out: decide on the advisor's page."
+    if inbox.dead_letters(connection, shop_id):
+        yield "there are dead letters to look at."
+    late = [row for row in alerts.open_alerts(connection, shop_id) if row["kind"].startswith("symptom")]
+    if any(row["acknowledged_at"] is None for row in late):
+        yield "a symptom waits for somebody to say that they are calling."
