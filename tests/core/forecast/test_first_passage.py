@@ -137,7 +137,7 @@ def test_edge_parked_car_has_no_date() -> None:
 
 
 def test_chance_climbs_smoothly_where_value_and_rate_hang_together() -> None:
-    """Joint normal of value and log rate, correlation -.95, drawn 400,000 times; without the tangent it climbs in stairs
+    """Joint normal of value and log rate, correlation -.95, drawn at random; without the tangent it climbs in stairs
     of a ninth and more."""
     random = np.random.default_rng(3)
     variance, rate_variance, correlation = 4.0, 0.25, -0.95
