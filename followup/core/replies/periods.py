@@ -1,0 +1,374 @@
+"""The grammar of longer times: weeks, weekends, months, seasons, `in two weeks`, and `after` or `before` a day."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, timedelta
+
+from followup.core.replies import calendar_days as cal
+from followup.core.replies import days as day_rules
+from followup.core.replies.mentions import Days, Text
+
+Found = tuple[Days, int]
+WEEK = timedelta(7)
+
+
+def week_span(monday: date) -> Days:
+    """A whole Monday-Sunday week."""
+    return Days((monday, monday + timedelta(6)), is_span=True, week=monday)
+
+
+def distance(text: Text, at: int) -> Found | None:
+    """`in two weeks`, `10 days from now`, `a week from Friday`, `dentro de tres dias`, `two weeks after the 5th`."""
+    start, has_in = at, text.cat(at) == "in" or text.word(at) == "after"
+    if has_in:
+        start = text.skip(at + 1, "the")
+        if text.cat(start) in ("next", "coming", "this"):
+            return _next_few(text, start + 1)
+    count, unit_at, is_loose = _count(text, start)
+    if count is None or text.cat(unit_at) not in ("unit", "weekend"):
+        return None
+    end = unit_at + 1
+    if text.word(end) in ("ago", "old") or text.word(at - 1) in ("hace", "every", "each"):
+        return Days(()), end + 1
+    base, end, is_anchored = _base(text, end)
+    if not (has_in or is_anchored):
+        return None
+    return _added(text, base, count, unit_at, is_loose, end)
+
+
+def _count(text: Text, at: int) -> tuple[int | None, int, bool]:
+    """A number of units (None without one), the place of the unit, and whether it is a loose number."""
+    cat, word = text.cat(at), text.word(at)
+    if cat == "couple":
+        return 2, text.skip(at + 1, "of"), True
+    if cat == "few":
+        return 3, text.skip(at + 1, "of"), True
+    if cat == "num":
+        or_at = at + 1
+        if text.cat(or_at) in ("or", "dash", "to") and text.cat(or_at + 1) == "num":
+            return text.value(at), or_at + 2, True
+        if text.word(at + 1) == "more":
+            return text.value(at), at + 2, False
+        return text.value(at), at + 1, False
+    if cat == "a" or word in ("una", "un"):
+        if text.cat(at + 1) in ("couple", "few"):
+            return _count(text, at + 1)
+        return 1, at + 1, False
+    if cat == "unit" and text.word(at) in ("week", "month") and text.cat(at + 1) == "ahead":
+        return 1, at, False
+    return None, at, False
+
+
+def _base(text: Text, at: int) -> tuple[date, int, bool]:
+    """What the distance is counted from: a named day, else today; and whether words say so."""
+    if text.cat(at) == "ahead":
+        return text.today, at + 1, True
+    if text.cat(at) in ("from", "after") or text.word(at) in ("desde", "despues de"):
+        start = at + 1
+        if text.word(start) == "now":
+            return text.today, start + 1, True
+        for rule in (*day_rules.RULES, day_rules.day_of_month):
+            found = rule(text, start)
+            if found and len(found[0].days) == 1:
+                return found[0].days[0], found[1], True
+    return text.today, at, False
+
+
+def _added(text: Text, base: date, count: int, unit_at: int, is_loose: bool, end: int) -> Found | None:
+    unit = text.name(unit_at)
+    if unit == "day":
+        day = base + timedelta(min(count, 400))
+        return (Days((day, day + timedelta(1)), is_span=True) if is_loose and count > 1 else Days((day,))), end
+    if unit == "workday":
+        return Days((cal.add_workdays(base, min(count, 60)),)), end
+    if unit in ("week", "fortnight"):
+        weeks = count * (2 if unit == "fortnight" else 1)
+        day = base + WEEK * min(weeks, 60)
+        if is_loose:
+            return week_span(cal.monday_of(day)), end
+        return Days((day,)), end
+    if unit == "month":
+        return Days((cal.add_months(base, min(count, 60)),), is_later=True), end
+    if unit == "year":
+        return Days((cal.add_months(base, 12 * min(count, 5)),), is_later=True), end
+    return None
+
+
+def _next_few(text: Text, at: int) -> Found | None:
+    """`in the next few days`, `within the next two weeks`: from now on that long."""
+    count, unit_at, _ = _count(text, at)
+    unit = text.name(unit_at)
+    if count is None or unit not in ("day", "week"):
+        return None
+    last = text.today + timedelta(count * (7 if unit == "week" else 1))
+    return Days((text.today, last), is_span=True), unit_at + 1
+
+
+def week(text: Text, at: int) -> Found | None:
+    """`next week`, `early next week`, `the week after next`, `the week of the 5th`, `la semana que viene`."""
+    start = text.skip(at, "the", "on", "in", "any")
+    section, start = _section(text, start)
+    start = text.skip(start, "the", "of")
+    monday, end = _which_week(text, start)
+    if monday is None and section and text.name(start) == "week" and text.cat(start) == "unit":
+        monday, end = _current_or_next(text, section), start + 1
+    if monday is None:
+        return None
+    if not section and text.cat(end) in ("ish",):
+        end += 1
+    return _part_of_week(text, monday, section), end
+
+
+def _section(text: Text, at: int) -> tuple[str, int]:
+    """`early`, `mid` or `late` before a period, and the place after it."""
+    if text.cat(at) in ("early", "mid", "late"):
+        return text.cat(at), at + 1
+    if text.cat(at) == "part" and text.name(at) == "early":
+        return "early", text.skip(at + 1, "in", "on")
+    if text.cat(at) == "midweek":
+        return "midweek", at
+    if text.cat(at) == "ordinal" and text.value(at) == 1 and text.word(at + 1) in ("part", "half"):
+        return "early", text.skip(at + 2, "of")
+    return "", at
+
+
+def _which_week(text: Text, at: int) -> tuple[date | None, int]:
+    this = cal.monday_of(text.today)
+    cat, word = text.cat(at), text.word(at)
+    is_week_after = text.cat(at + 1) == "unit" and text.name(at + 1) == "week"
+    if cat == "this" and is_week_after:
+        return this, at + 2
+    if cat in ("next", "coming") and is_week_after:
+        if text.cat(at + 2) == "after" and text.cat(at + 3) == "next":
+            return this + 2 * WEEK, at + 4
+        return this + WEEK, at + 2
+    if word in ("otra", "other") and is_week_after:
+        return this + WEEK, at + 2
+    if cat != "unit" or text.name(at) != "week":
+        return None, at
+    after = text.cat(at + 1)
+    if after in ("coming_after", "next", "coming"):
+        return this + WEEK, at + 2
+    if after == "after" and text.cat(at + 2) == "next":
+        return this + 2 * WEEK, at + 3
+    if after == "after":
+        return _week_around(text, at + 2, WEEK)
+    if after in ("of", "before"):
+        return _week_around(text, at + 2, WEEK * 0 if after == "of" else -WEEK)
+    return None, at
+
+
+def _week_around(text: Text, at: int, shift: timedelta) -> tuple[date | None, int]:
+    start = text.skip(at, "the")
+    for rule in (*day_rules.RULES, day_rules.day_of_month):
+        found = rule(text, at) or rule(text, start)
+        if found and found[0].days:
+            return cal.monday_of(found[0].days[0]) + shift, found[1]
+    return None, at
+
+
+def _current_or_next(text: Text, section: str) -> date:
+    """The present week where the section's days are still ahead, else the next one."""
+    this = cal.monday_of(text.today)
+    last_wanted = {"early": 1, "mid": 2, "late": 4}.get(section, 4)
+    return this if text.today <= this + timedelta(last_wanted) else this + WEEK
+
+
+def _part_of_week(text: Text, monday: date, section: str) -> Days:
+    if section in ("mid", "midweek"):
+        return Days((monday + timedelta(2),))
+    wanted = {"early": (0, 1), "late": (3, 4)}.get(section)
+    if not wanted:
+        return week_span(monday)
+    days = tuple(monday + timedelta(n) for n in wanted)
+    return Days(tuple(day for day in days if day >= text.today) or days)
+
+
+def midweek(text: Text, at: int) -> Found | None:
+    """`midweek` alone."""
+    start = text.skip(at, "the", "on", "in")
+    if text.cat(start) != "midweek":
+        return None
+    return Days((_current_or_next(text, "mid") + timedelta(2),)), start + 1
+
+
+def weekend(text: Text, at: int) -> Found | None:
+    """`this weekend`, `next weekend`, `the weekend`: its open days."""
+    start = text.skip(at, "the", "on", "in", "any", "of")
+    modifier = text.cat(start) if text.cat(start) in ("this", "next", "coming", "last") else ""
+    at_weekend = start + 1 if modifier else start
+    if text.cat(at_weekend) != "weekend" or modifier == "last":
+        return None
+    end = at_weekend + 1
+    if text.cat(end) in ("next", "coming_after") and text.word(end + 1) not in ("week", "semana"):
+        modifier, end = ("next" if text.cat(end) == "next" else "coming"), end + 1
+    monday = cal.monday_of(text.today) + (WEEK if modifier == "next" else WEEK * 0)
+    if text.setting.language == "es" and modifier == "next" and text.today.weekday() < 5:
+        monday -= WEEK
+    days = (monday + timedelta(5), monday + timedelta(6))
+    return Days(tuple(day for day in days if day >= text.today), is_open_days=True), end
+
+
+def month(text: Text, at: int) -> Found | None:
+    """`end of the month`, `first week of April`, `mid March`, `next month`, `in June`, `a finales de mayo`."""
+    start = text.skip(at, "the", "on", "any")
+    section, after = _month_section(text, start)
+    has_in = text.cat(start) in ("in", "until", "after", "before", "by") and not section
+    if has_in:
+        after = start + 1
+    after = text.skip(after, "of", "the", "in")
+    first, end = _which_month(text, after, bool(section) or has_in)
+    if first is None:
+        return None
+    if section:
+        return _part_of_month(first, section), end
+    if first == text.today.replace(day=1):
+        return (Days((text.today, cal.last_day_of_month(first)), is_span=True), end) if not has_in else None
+    return Days((first,), is_later=True, month=first), end
+
+
+def _month_section(text: Text, at: int) -> tuple[str, int]:
+    section, after = _section(text, at)
+    if section in ("early", "mid", "late"):
+        return section, after
+    if text.cat(at) in ("ordinal", "last") and text.name(text.skip(at + 1, "of")) == "week":
+        number = 0 if text.cat(at) == "last" else text.value(at)
+        if number <= 4:
+            return ("late" if number == 0 else f"week{number}"), at + 2
+    if text.name(at) == "week" and text.word(at) == "ultima semana":
+        return "late", at + 1
+    if text.name(at) == "week" and text.cat(at + 1) in ("ordinal", "last"):
+        return "late" if text.cat(at + 1) == "last" else f"week{text.value(at + 1)}", at + 2
+    return "", at
+
+
+def _which_month(text: Text, at: int, is_announced: bool) -> tuple[date | None, int]:
+    """The first day of the month named here; a name alone needs a word before it (`may` and `march` are verbs)."""
+    first = text.today.replace(day=1)
+    cat = text.cat(at)
+    if cat in ("next", "coming", "this") and text.name(at + 1) == "month":
+        return cal.add_months(first, 0 if cat == "this" else 1), at + 2
+    if text.name(at) == "month" and cat == "unit":
+        if text.cat(at + 1) in ("coming_after", "next"):
+            return cal.add_months(first, 1), at + 2
+        return (first, at + 1) if is_announced and text.cat(at - 1) != "num" else (None, at)
+    modifier = cat in ("next", "this", "coming")
+    name_at = at + 1 if modifier else at
+    if text.cat(name_at) != "month" or not (is_announced or modifier or _is_bare_month(text, name_at)):
+        return None, at
+    number = text.value(name_at)
+    if number == text.today.month:
+        return first, name_at + 1
+    return cal.next_first_of_month(text.today, number), name_at + 1
+
+
+def _is_bare_month(text: Text, at: int) -> bool:
+    """A month's name that stands alone and is no verb: `June would be better`."""
+    return text.word(at) not in ("may", "march", "mar", "dec", "ago", "jun", "jan") and text.cat(at + 1) not in ("num",)
+
+
+def _part_of_month(first: date, section: str) -> Days:
+    last = cal.last_day_of_month(first)
+    if section == "late":
+        return Days((last - timedelta(6), last), is_span=True)
+    shift = {"early": 0, "week1": 0, "week2": 7, "mid": 10, "week3": 14, "week4": 21}[section]
+    return Days((first + timedelta(shift), first + timedelta(shift + 6)), is_span=True)
+
+
+def season(text: Text, at: int) -> Found | None:
+    """`in the spring`, `after the holidays`, `next year`: when to ask again."""
+    start = text.skip(
+        at, "in", "until", "after", "before", "the", "early", "late", "around", "this", "next", "of", "coming"
+    )
+    between = {text.cat(n) for n in range(at, start)}
+    if text.cat(start) == "season":
+        if not between & {"in", "until", "after", "before", "this", "next", "early", "coming"}:
+            return None
+        if text.word(start + 1) in ("tires", "tire", "wheels", "coil", "coils", "suspension", "set", "off", "apart"):
+            return None
+        return Days((cal.next_first_of_month(text.today, text.value(start)),), is_later=True), start + 1
+    if text.cat(start) == "holidays" and between & {"after", "until", "in"}:
+        return Days((_after_holidays(text.today),), is_later=True), start + 1
+    is_year = text.cat(start) == "unit" and text.name(start) == "year"
+    if is_year and "next" in between:
+        return Days((date(text.today.year + 1, 1, 1),), is_later=True), start + 1
+    if is_year and text.cat(start + 1) in ("coming_after", "next"):
+        return Days((date(text.today.year + 1, 1, 1),), is_later=True), start + 2
+    if text.cat(start) == "holiday" and text.name(start) == "new_year" and between & {"in", "after"}:
+        return Days((_after_holidays(text.today),), is_later=True), start + 1
+    return None
+
+
+def _after_holidays(today: date) -> date:
+    this_year = date(today.year, 1, 2)
+    return this_year if this_year > today else date(today.year + 1, 1, 2)
+
+
+RULES: tuple[Callable[[Text, int], Found | None], ...] = (distance, week, weekend, midweek, month, season)
+
+
+def any_day(text: Text, at: int) -> Found | None:
+    """The longest day or period that begins here."""
+    found = [rule(text, at) for rule in (*day_rules.RULES, day_rules.day_of_month, *RULES)]
+    there = [one for one in found if one]
+    return max(there, key=lambda one: one[1]) if there else None
+
+
+def bounded_day(text: Text, at: int) -> Found | None:
+    """`after the 15th`, `before Friday`, `by the 20th`, `until March 3`: a span of days, or when to ask again."""
+    bound = text.cat(at)
+    if bound not in ("after", "before", "by", "until"):
+        return None
+    start = text.skip(at + 1, "the", "on") if text.cat(at + 1) in ("the", "on") else at + 1
+    found = _day_after_bound(text, at, start)
+    if not found or not found[0].days:
+        return found
+    days, end = found
+    if days.is_later and bound != "until":
+        return days, end
+    if days.is_span and bound == "after":
+        first = days.days[-1] + timedelta(1)
+        return Days((first, first + timedelta(6)), is_span=True, bound="after", anchor=days.days[-1]), end
+    day = days.days[0]
+    if bound == "until":
+        return Days((day,), is_later=True, bound="until", anchor=day), end
+    if bound == "after":
+        first = day if "not" in text.word(at) or text.word(at) in _FROM_ON else day + timedelta(1)
+        return Days((first, first + timedelta(6)), is_span=True, bound="after", anchor=day), end
+    last = day if bound == "by" else day - timedelta(1)
+    if last < text.today:
+        return Days((), is_impossible=True), end
+    return Days((text.today, last), is_span=True, bound="before", anchor=day), end
+
+
+_FROM_ON = frozenset(
+    {
+        "a partir de",
+        "a partir del",
+        "starting",
+        "as of",
+        "beginning at",
+        "desde",
+        "desde el",
+        "apartir de",
+        "apartir del",
+        "from",
+        "no earlier than",
+        "no sooner than",
+        "starting at",
+    }
+)
+
+
+def _day_after_bound(text: Text, at: int, start: int) -> Found | None:
+    found = any_day(text, at + 1) or any_day(text, start)
+    if found:
+        return found
+    # Spanish bound words hold the article: `antes del 20`, `hasta el 12`.
+    is_article = text.word(at).split(" ")[-1] in ("el", "del", "al") or text.word(at + 1) in ("el", "del")
+    number_at = start if text.cat(start) == "num" else at + 1
+    if text.setting.language == "es" and is_article and text.cat(number_at) == "num":
+        day = cal.next_day_of_month(text.today, text.value(number_at))
+        return (Days((day,)), number_at + 1) if day else (Days((), is_impossible=True), number_at + 1)
+    return None

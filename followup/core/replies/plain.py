@@ -1,0 +1,134 @@
+"""A received text made plain for matching: lower case, no accents, no emoji, one kind of quotes, short forms written out."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from dataclasses import dataclass
+
+from followup.core.replies.spelling import mended
+from followup.core.replies.words.english import MARKERS as ENGLISH
+from followup.core.replies.words.spanish import MARKERS as SPANISH
+
+LONGEST_TEXT = 1600
+"""Characters that are read; a text message holds no more."""
+
+_APOSTROPHES = str.maketrans(
+    {
+        "\u2019": "'", "\u2018": "'", "\u02bc": "'", "`": "'", "\u00b4": "'", "\u201c": '"', "\u201d": '"',
+        "\u00ab": '"', "\u00bb": '"', "\u2013": "-", "\u2014": "-", "\u2212": "-", "\u2026": ".", "\u00bf": " ",
+        "\u00a1": " ", "\u00ba": " ", "\u00aa": " ", "\u00bd": " half ", "\r": "\n", "_": " ", "*": " ",
+        "\u0131": "i", "\u0130": "i",
+    }
+)  # fmt: skip
+_SHORT_FORMS = {
+    "u": "you", "ur": "your", "r": "are", "pls": "please", "plz": "please", "plse": "please", "thx": "thanks",
+    "thnx": "thanks", "thanx": "thanks", "tnx": "thanks", "ty": "thanks", "tysm": "thanks", "appt": "appointment",
+    "appts": "appointment", "apt": "appointment", "wont": "wont", "yea": "yeah", "ya": "yeah", "yeh": "yeah",
+    "yas": "yes", "yess": "yes", "yup": "yep", "k": "ok", "kk": "ok", "okey": "ok", "okie": "ok", "oke": "ok",
+    "okay": "ok", "okk": "ok", "okies": "ok", "cuz": "because", "bc": "because", "gonna": "going to",
+    "wanna": "want to", "gotta": "got to", "lemme": "let me", "dunno": "dont know", "yall": "you", "cannot": "cant",
+    "can't": "cant", "gr8": "great", "l8r": "later", "w": "with", "wrk": "work", "abt": "about", "rn": "now",
+    "resched": "reschedule", "asap": "asap", "im": "im", "nah": "no", "naw": "no", "nope": "no", "noo": "no",
+    "unsub": "unsubscribe", "msgs": "messages", "msg": "message", "txt": "text", "txts": "texts", "txting": "texting",
+    "txtin": "texting", "mileage": "mileage", "bk": "back", "wen": "when", "wat": "what", "wht": "what",
+    "shld": "should", "cld": "could", "wld": "would", "hows": "how is", "whats": "what is", "wheres": "where is",
+    "whos": "who is", "thats": "that is", "its": "it is", "dont": "dont", "ive": "i have", "theres": "there is",
+    "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably", "ppl": "people",
+}  # fmt: skip
+_SPANISH_SHORT_FORMS = {
+    "q": "que", "k": "que", "ke": "que", "xq": "porque", "pq": "porque", "xk": "porque", "tb": "tambien",
+    "tmb": "tambien", "tambn": "tambien", "x": "por", "xfa": "por favor", "xfavor": "por favor", "porfa": "por favor",
+    "porfis": "por favor", "porfavor": "por favor", "grax": "gracias", "grcs": "gracias", "grasias": "gracias",
+    "gracia": "gracias", "bn": "bien", "dsps": "despues", "dps": "despues", "d": "de", "okey": "ok", "okay": "ok",
+    "oki": "ok", "sip": "si", "sii": "si", "nop": "no", "ps": "pues", "pos": "pues", "msj": "mensaje",
+    "msjs": "mensajes", "msjes": "mensajes", "mjs": "mensajes", "kiero": "quiero", "kien": "quien", "qn": "quien",
+    "cdo": "cuando", "cnd": "cuando", "dnd": "donde", "aki": "aqui", "toy": "estoy", "ta": "esta", "tarde": "tarde",
+    "alas": "a las", "ala": "a la", "carro": "carro", "ntp": "no te preocupes", "vdd": "verdad", "vrd": "verdad",
+}  # fmt: skip
+_WORD = re.compile(r"[a-z]+(?:'[a-z]+)*|\d+[a-z]*|[^\sa-z\d]|\s+")
+_DIGIT_WORDS = {
+    "2day": "today", "2moro": "tomorrow", "2morrow": "tomorrow", "2mrw": "tomorrow", "2nite": "tonight",
+    "2night": "tonight",
+}  # fmt: skip
+_LETTER_DIGIT_WORDS = (("b4", "before"), ("gr8", "great"), ("l8r", "later"), ("l8", "late"), ("w8", "wait"))
+_THUMBS_UP = re.compile("[\U0001f44d\U0001f44c\U0001f197\u2705\u2714\U0001f4af\U0001f64c\U0001f44f\U0001f91d\u2611]")
+_THUMBS_DOWN = re.compile("[\U0001f44e\u274c\U0001f645\U0001f6ab\u26d4\u2716]")
+_FOLDED_HANDS = re.compile(
+    "[\U0001f64f\u2764\U0001f60a\U0001f642\U0001f600\U0001f601\U0001f604\U0001f603\U0001f389\U0001f970\U0001f618]"
+)
+
+
+@dataclass(frozen=True)
+class Plain:
+    """A text made plain: `text` for matching, the language it seems to be in, and a lone emoji's word."""
+
+    text: str
+    language: str | None
+    """The language that the words show, None where nothing shows it."""
+    is_emoji_only: bool
+
+
+def make_plain(received: str, language: str | None) -> Plain:
+    """The received text made plain; `language` (if known) decides where the words do not."""
+    text = received[:LONGEST_TEXT].translate(_APOSTROPHES)
+    shown = _lone_emoji(text)
+    folded = "".join(char if ord(char) < 128 else _ascii(char) for char in unicodedata.normalize("NFKD", text).lower())
+    for short, long in _LETTER_DIGIT_WORDS:
+        folded = re.sub(rf"\b{short}\b", long, folded) if short in folded else folded
+    words = _spell_out(folded, None)
+    seen = seen_language(words)
+    tongue = seen or language or "en"
+    plain = _tidy(_spell_out(folded, tongue))
+    if not re.search(r"[a-z\d]", plain):
+        return Plain(shown, language if not seen else seen, bool(shown))
+    return Plain(plain, seen or (language if language else None), False)
+
+
+def _ascii(char: str) -> str:
+    """What stands for a character that is not ASCII: nothing for an accent, a space for anything else."""
+    return "" if unicodedata.combining(char) or char in "\u200d\ufe0f\u200b\u2060" else " "
+
+
+def _lone_emoji(text: str) -> str:
+    for pattern, word in ((_THUMBS_DOWN, "thumbsdown"), (_THUMBS_UP, "thumbsup"), (_FOLDED_HANDS, "thanksemoji")):
+        if pattern.search(text):
+            return word
+    return ""
+
+
+def _spell_out(text: str, language: str | None) -> str:
+    """The text with short forms written out, apostrophes dropped and typing errors mended."""
+    forms = _SPANISH_SHORT_FORMS if language == "es" else _SHORT_FORMS
+    parts = []
+    for match in _WORD.finditer(text):
+        word = match.group()
+        if word[0].isalpha():
+            word = word.replace("'", "")
+            word = re.sub(r"([a-z])\1{2,}", r"\1", word)
+            if language:
+                word = forms.get(word) or mended(word, language)
+        elif word[0].isdigit() and not word.isdigit() and word not in _DIGIT_WORDS:
+            word = re.sub(r"(?<=\d)(?=[a-z])", " ", word)
+        elif word in _DIGIT_WORDS:
+            word = _DIGIT_WORDS[word]
+        parts.append(word)
+    return "".join(parts)
+
+
+def _tidy(text: str) -> str:
+    """One space between words, numbers apart from letters, a new line as the end of a sentence."""
+    text = re.sub(r"(?<=[a-z])(?=\d)", " ", text)
+    text = re.sub(r"\s*\n\s*", " . ", text.strip())
+    text = re.sub(r"\b([ap]) ?\. ?m\b\.?", r"\1m", text)
+    return re.sub(r"[ \t\f\v\x00-\x1f]+", " ", text).strip()
+
+
+def seen_language(text: str) -> str | None:
+    """The language whose common words the text holds more of, None where neither shows."""
+    words = re.findall(r"[a-z]+", text)
+    english = sum(word in ENGLISH for word in words)
+    spanish = sum(word in SPANISH for word in words)
+    if english == spanish:
+        return None
+    return "es" if spanish > english else "en"

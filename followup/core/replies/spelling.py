@@ -1,0 +1,127 @@
+"""Mending of typing errors in the words that matter, and of missing spaces between them."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from followup.core.replies.words.english import ENTRIES as ENGLISH
+from followup.core.replies.words.spanish import ENTRIES as SPANISH
+
+_TARGETS = {
+    "en": tuple(
+        "monday tuesday wednesday thursday friday saturday sunday january february march april june july august"
+        " september october november december today tomorrow tonight morning afternoon evening night weekend week"
+        " month noon before after around between later earlier thanksgiving christmas tuesdays saturdays"
+        " unsubscribe cancel reschedule appointment message messages texting brakes brake steering smoke"
+        " smoking vibration vibrating shaking noise grinding squealing leaking already number wrong person please"
+        " interested thanks mileage odometer loaner shuttle price perfect sounds works change different another"
+        " complaint manager removed remove stopped working second third first finished going until starting".split()
+    ),
+    "es": tuple(
+        "lunes martes miercoles jueves viernes sabado domingo enero febrero marzo abril junio julio agosto"
+        " septiembre octubre noviembre diciembre manana tarde noche semana proxima proximo mediodia despues antes"
+        " temprano cancelar cambiar gracias mensajes mensaje frenos llanta llantas humo ruido vibra vendi numero"
+        " equivocado equivocada kilometros millas perfecto prefiero quiero puedo cuanto cuesta llamenme necesito"
+        " hasta entre tambien segunda primera ultima agendar arranca volante derrama direccion".split()
+    ),
+}
+_NEVER = frozenset(
+    "money matches match marsh mach marches month mouth moth months soon moon noun neon might light right fight sight"
+    " tight eight weight weak weed meek seek weeks cheek wheel wheels west beak peak nest smock smile smart spoke"
+    " spoken launch lunch bunch latter lather water waiter ladder alter altered otter later rather letter mourning"
+    " warning learning pricy prize pride pries pricey please pleased pleases place places work worked worker words"
+    " world worth sound sounded round around ground bound found wound break breaks broke broken brake braked bakes"
+    " rakes braking breaking shaky shake shakes shared sharing taking making waking baking noisy nose noises poise"
+    " leak leaks leaky lacking looking locking licking going doing gong goring charge changed changes chance strange"
+    " range orange person persons personal personally parson prison poison second seconds reason season thirst first"
+    " fist firsts thread tread treads third thirds bird turn tire tires tried wrote wrung wring strong throng number"
+    " numbers member members lumber umber under sunday sundae sunny funday moody monkey mondays tuesdays wednesdays"
+    " thursdays fridays sundays fried fry fridge stay stray start starts started starting starring staring steering"
+    " stirring steer string remove removed removes remover prove move moved moves cancer cancels canceled cancelled"
+    " canceling cancelling candle channel camel interest interests interesting interested different difference"
+    " another mother other brother bother and amount before berate after alter offer officer aftermath always"
+    " already ready read reads early yearly nearly dearly clearly mark marks marked market marry marvel mars harsh"
+    " march marched augur just must august june jane jute dune tune jury july fully bully juicy april apron apply"
+    " apple noon nook nine none nope today toady stopped shopped stepped dropped swapped stop shop shops step steps"
+    " drop drops messages massage massages texting testing tasting resting nesting texted working walking waking"
+    " worked finished finish finishing furnished until unit unlit shuttle subtle settle shuttled loaner loader loner"
+    " loan loans manager managed manage managers pleasing smoking choking smoke stoke between sometime whether weather"
+    " mechanic service there three these those where were here thanks tanks thank thinks prefect perfectly protect"
+    " works wears words forks work sorts earlier earliest easier carrier barrier around arrange grinding grounding"
+    " grind binding finding winding squeaking squealing squeal complain complaint complained complaints weekend"
+    " weekends weekly weekday weekdays night nights knight evening evenings eleven even events person message"
+    " lane lines line lone lanes limes tires marte partes cartas cartes martes antes gente gentes entes tanto tantas"
+    " tarda tardes tardo tarjeta tarea carde parte parde padre nochi coche coches noche noches chance semanal semanas"
+    " semilla manzana montana ventana hermana mananas frenar frenas freno frenan frenado frenada llamada llama llamas"
+    " llamen llanto llenar llena lleno llantas llaman llame humor humano ruda rudo ruidos ruedo rueda vibro vibrar"
+    " vende vendo vender venia venir vino numeros nuevo numero ambiar cambiar cambia cambie cambio cambios cansar"
+    " cancela cancele cancelen cancelo cancelado cancelada quero quiere quieres quieren quiero puede puedes pueden"
+    " puedo pudo pueda puedan cuando cuanto cuanta cuantas cuantos canto cuesta cuestan cuestas cuento cuenta cuentas"
+    " encuentra presta resta costa costo necesita necesitan necesitas necesito hasta hacia hayan basta pasta gasta"
+    " hasta entra entro entrar centro entre entregar tambien tampoco bien primer primera primero ultimo ultima"
+    " segundo segunda segun arranco arranque arrancar arrancan volante volver volando abril abrir abren abre abra"
+    " junto justo juntos julio junio enero dinero febrero marzo marco mayor mayo menos mensaje mensual lunas lunes"
+    " luces luego juegos jueves nueves nueve domingo dominga sabado sabados saldo pasado pesado proxima aproxima"
+    " perfecta perfecto efecto agenda agendar agendo prefiera prefiere prefiero direcciones directo direccion tengo"
+    " tenga antier ante unos una tiene tienen gracia gracioso temprana despide".split()
+)
+"""Words of their own that stand near a target, and must never be taken for it."""
+
+_KNOWN = {
+    "en": frozenset(word for entry in ENGLISH for word in entry.phrase),
+    "es": frozenset(word for entry in SPANISH for word in entry.phrase),
+}
+_SHORTEST = 4
+
+
+def _allowed_errors(length: int) -> int:
+    return 1 if length < 7 else 2
+
+
+@lru_cache(maxsize=16384)
+def mended(word: str, language: str) -> str:
+    """The word, or the word of our lists that it was surely meant to be; two words where only the space is missing."""
+    if len(word) < _SHORTEST or len(word) > 20 or word in _KNOWN[language] or word in _NEVER:
+        return word
+    if word in _TARGETS[language] or word in _KNOWN["es" if language == "en" else "en"]:
+        return word
+    parted = _parted(word, language)
+    if parted:
+        return parted
+    errors = _allowed_errors(len(word))
+    found = process.extract(word, _TARGETS[language], scorer=OSA.distance, score_cutoff=errors, limit=3)
+    likely = [
+        (distance, target)
+        for target, distance, _ in found
+        if distance <= _allowed_errors(len(target)) and _begins_alike(word, target) and not _is_inflection(word, target)
+    ]
+    return min(likely)[1] if likely else word
+
+
+def _begins_alike(word: str, target: str) -> bool:
+    """Typing errors rarely fall on the first letter; swapped first letters are let through in long words."""
+    if word[0] == target[0]:
+        return True
+    return len(target) >= 6 and (word[:2] == target[1::-1] or word == target[1:])
+
+
+def _is_inflection(word: str, target: str) -> bool:
+    """Whether the word is a regular form of the target and so no typing error."""
+    return word in {target + "s", target + "d", target + "ed", target + "er", target + "ly", target[:-1] + "ing"}
+
+
+def _parted(word: str, language: str) -> str | None:
+    """A day's name that runs into the next word without a space, parted: `tuesdaymorning`."""
+    for cut in range(len(word) - 2, 5, -1):
+        head, tail = word[:cut], word[cut:]
+        if (
+            head in _TARGETS[language]
+            and tail in _KNOWN[language]
+            and len(tail) > 1
+            and tail not in ("of", "an", "all")
+        ):
+            return f"{head} {tail}"
+    return None
