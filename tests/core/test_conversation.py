@@ -84,8 +84,11 @@ def test_the_way_from_an_invite_to_a_request() -> None:
 
 
 def test_a_yes_with_a_time_is_a_request_at_once() -> None:
-    step = respond(Conversation("visit", NOW), said("accept", "propose", times=(TUESDAY,)), OPEN, NOW)
-    assert of(step, MakeRequest) and answers(step) == ["request_noted"]
+    for meanings in (("accept", "propose"), ("accept",)):
+        step = respond(Conversation("visit", NOW), said(*meanings, times=(TUESDAY,)), OPEN, NOW)
+        assert of(step, MakeRequest) and answers(step) == ["request_noted"]
+    open_asap = respond(Conversation("visit", NOW), said("accept", "propose"), OPEN, NOW)
+    assert of(open_asap, MakeRequest), "an advisor places it"
 
 
 def test_a_move_keeps_the_old_time() -> None:
@@ -174,6 +177,8 @@ def test_certainty_decides_who_asks(certainty: float, back: int, text: str, kind
     step = respond(state, said("propose", times=(TUESDAY,), certainty=certainty), OPEN, NOW)
     assert answers(step) == [text] and alerts(step) == kinds
     assert bool(of(step, MakeRequest)) == (text == "request_noted")
+    if text == "ask_again":
+        assert step.state.asked == "day", "the same question once more"
 
 
 def test_an_unclear_text_is_answered_once_and_never_in_a_circle() -> None:

@@ -120,6 +120,9 @@ def test_coolant_topped_off_twice_in_a_year_is_a_leak_check_and_not_free() -> No
     top_offs = tuple(Work("coolant", "", "topped_off", day) for day in (date(2025, 6, 1), date(2025, 9, 1)))
     assert planned(a_car(due=(coolant,), work=top_offs[:1])).reason == "free_service"
     assert planned(a_car(due=(coolant,), work=top_offs)).reason == "due_work"
+    paid = a_car(due=(LOW_WASHER,), shop=shop(free_services={}))
+    assert planned(paid).reason == "due_work", "free only where the shop gives it"
+    assert planned(a_car(due=(replace(LOW_WASHER, is_free_top_off=False),))).reason == "due_work"
     long_ago = (Work("coolant", "", "topped_off", date(2025, 3, 10)), top_offs[0])
     assert planned(a_car(due=(coolant,), work=long_ago)).reason == "free_service", "a year and no more"
     washer = tuple(replace(one, item="washer_fluid") for one in top_offs)
@@ -149,6 +152,10 @@ def test_a_missed_booking_is_told_once_while_fresh() -> None:
     assert decide(a_car(due=(), bookings=(missed,), invites=(sent(text, NOW),)), NOW + timedelta(days=11)).text is None
     old = BookingSeen("B7", "missed", days_ago(15), days_ago(20))
     assert decide(a_car(due=(), bookings=(old,)), NOW).text is None
+    today = BookingSeen("B7", "missed", NOW - timedelta(hours=3), days_ago(9))
+    assert planned(a_car(due=(), bookings=(today,))).reason == "missed_visit"
+    kept = BookingSeen("B7", "kept", days_ago(2), days_ago(9))
+    assert decide(a_car(due=(), bookings=(kept,)), NOW).text is None
     rebooked = BookingSeen("B8", "closed", None, days_ago(1))
     assert decide(a_car(due=(), bookings=(missed, rebooked)), NOW).text is None
 

@@ -80,6 +80,14 @@ def test_the_window_must_be_open_in_every_candidate_zone() -> None:
     assert lands_by("invite", at("2026-03-10T12:00"), SHOP, both) == at("2026-03-10T17:00")
 
 
+def test_a_text_lands_by_the_end_of_the_hours_in_which_it_left() -> None:
+    assert lands_by("invite", at("2026-03-10T10:00"), SHOP, Where()) == at("2026-03-10T18:00")
+    assert lands_by("invite", at("2026-03-10T18:00"), SHOP, Where()) is None
+    assert lands_by("invite", at("2026-03-10T09:59"), SHOP, Where()) is None
+    night = at("2026-03-10T03:00")
+    assert lands_by("answer", night, SHOP, Where()) == night + timedelta(minutes=30)
+
+
 def test_the_shops_own_zone_counts_beside_the_numbers() -> None:
     hawaii = Where(("Pacific/Honolulu",))  # five hours behind Chicago in summer time
     assert next_moment("invite", at("2026-03-10T10:00"), SHOP, hawaii) == at("2026-03-10T15:00")

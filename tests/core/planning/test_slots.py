@@ -42,6 +42,7 @@ def test_an_empty_day_has_a_slot_every_quarter_of_an_hour() -> None:
     times = free([])
     assert times[0] == "Tue 07:30" and times[1] == "Tue 07:45" and times[-1] == "Tue 17:45"
     assert len(times) == 42
+    assert len(free_times(SHOP, [], CHECK, NOW, DAY_END, most=3)) == 3
 
 
 def test_a_slot_is_an_advisors_and_two_advisors_have_two() -> None:
@@ -95,6 +96,8 @@ def test_loaners_are_for_the_day_and_shuttle_seats_for_half_of_it() -> None:
     riders = [Taken(at(f"2026-03-10T08:{minute}"), needs=frozenset({"ride"})) for minute in ("00", "15")]
     times = free(riders, Wanted({}, frozenset({"ride"})))
     assert times[0] == "Tue 12:00"
+    at_noon = [replace(one, starts_at=at(f"2026-03-10T12:{n:02}")) for n, one in enumerate(riders)]
+    assert free(at_noon, Wanted({}, frozenset({"ride"})))[-1] == "Tue 11:45"
 
 
 @pytest.mark.parametrize(
@@ -108,6 +111,7 @@ def test_loaners_are_for_the_day_and_shuttle_seats_for_half_of_it() -> None:
         (Parts("ordered", due_on=date(2026, 3, 1)), "Wed 07:30"),
         (Parts("order", order_days=2), "Fri 07:30"),
         (Parts("order"), None),
+        (Parts("ordered"), None),
         (Parts("unknown"), None),
     ],
 )
