@@ -68,7 +68,7 @@ class _Story:
 
     def inspect(self) -> None:
         """An inspection arrives over HTTP, with the consent that was given at the counter."""
-        token = new_token(self.house.store, self.shop_id, "story", self.house.now())
+        token = new_token(self.house.store, self.shop_id, "story", self.house.now(), "the story")
         line = _inspection(to_wall(self.house.now(), self.shop.zone))
         answer = requests.post(
             f"{self.address}/api/v1/inspections",
@@ -151,7 +151,7 @@ class _Story:
 
     def request(self) -> Row:
         """A booking request, and the answer that reads the day back."""
-        found = self._until(self._request, "the booking request")
+        found: Row = self._until(self._request, "the booking request")
         with self.house.store.read() as connection:
             inbound = inbox.load_inbound(connection, found["inbound_id"])
         times = ", ".join(f"{one['start']} to {one['end']}" for one in found["wanted"])

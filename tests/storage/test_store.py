@@ -1,0 +1,99 @@
+"""Transactions: readers cannot write, writers wait for each other and lose nothing, instants keep their zone."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterator
+from datetime import UTC, datetime, timedelta, timezone
+
+import pytest
+from sqlalchemy import select, text
+from sqlalchemy.exc import DatabaseError, StatementError
+
+from followup.storage import machine, rows, schema, tables
+from followup.storage.store import Store, make_engine
+
+NOW = datetime(2026, 11, 23, 15, 0, tzinfo=UTC)
+
+
+@pytest.fixture
+def store(database_url: str) -> Iterator[Store]:
+    engine = make_engine(database_url)
+    schema.upgrade(engine)
+    made = Store(engine)
+    yield made
+    made.close()
+
+
+def test_a_reader_cannot_write(store: Store) -> None:
+    with pytest.raises(DatabaseError), store.read() as connection:
+        machine.beat(connection, "x", NOW)
+    with store.read() as connection:
+        assert machine.last_beats(connection) == {}
+
+
+def test_an_error_undoes_everything(store: Store) -> None:
+    with pytest.raises(RuntimeError), store.write() as connection:
+        machine.beat(connection, "x", NOW)
+        raise RuntimeError
+    with store.read() as connection:
+        assert machine.last_beats(connection) == {}
+
+
+def test_instants_come_back_aware_and_in_utc(store: Store) -> None:
+    there = NOW.astimezone(timezone(timedelta(hours=-6)))
+    with store.write() as connection:
+        machine.beat(connection, "x", there)
+    with store.read() as connection:
+        found = machine.last_beats(connection)["x"]
+    assert found == NOW
+    assert found.utcoffset() == timedelta(0)
+
+
+def test_a_naive_instant_is_refused(store: Store) -> None:
+    with pytest.raises(StatementError), store.write() as connection:
+        machine.beat(connection, "x", NOW.replace(tzinfo=None))
+
+
+def test_many_writers_lose_no_increment(store: Store) -> None:
+    """Measured with the driver's defaults: 120 of 160 increments of 4 threads were lost."""
+    with store.write() as connection:
+        connection.execute(text("CREATE TABLE counted (n INTEGER NOT NULL)"))
+        connection.execute(text("INSERT INTO counted VALUES (0)"))
+
+    def count() -> None:
+        for _ in range(25):
+            with store.write() as connection:
+                lock = "" if connection.dialect.name == "sqlite" else " FOR UPDATE"
+                found = connection.execute(text(f"SELECT n FROM counted{lock}")).scalar_one()
+                connection.execute(text("UPDATE counted SET n = :n"), {"n": found + 1})
+
+    threads = [threading.Thread(target=count) for _ in range(4)]
+    for one in threads:
+        one.start()
+    for one in threads:
+        one.join()
+    with store.read() as connection:
+        assert connection.execute(text("SELECT n FROM counted")).scalar_one() == 100
+
+
+def test_a_lease_has_one_holder_and_a_new_holder_a_new_term(store: Store) -> None:
+    lasts = timedelta(seconds=60)
+    with store.write() as connection:
+        assert machine.take_lease(connection, "clock", "one", lasts) == 1
+        assert machine.take_lease(connection, "clock", "two", lasts) is None
+        assert machine.take_lease(connection, "clock", "one", lasts) == 1
+        machine.give_back_lease(connection, "clock", "one")
+        assert machine.take_lease(connection, "clock", "two", lasts) == 2
+        assert machine.take_lease(connection, "clock", "one", lasts) is None
+
+
+def test_a_row_that_is_there_is_not_added_again(store: Store) -> None:
+    values = {"name": "Elm Street Shop", "zone": "America/Chicago", "phone": "+13125550100", "created_at": NOW}
+    with store.write() as connection:
+        first = rows.add_new(connection, tables.shops, code="elm", texts_from="+13125550101", **values)
+        again = rows.add_new(connection, tables.shops, code="elm", texts_from="+13125550102", **values)
+        found = rows.every(connection, select(tables.shops))
+    assert first is not None
+    assert again is None
+    assert len(found) == 1
