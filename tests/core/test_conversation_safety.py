@@ -288,4 +288,5 @@ def test_no_reply_is_lost_and_no_rule_is_broken(state: Conversation, heard: Hear
         allowed = {"help", "stopped", "resumed", "ask_confirm_stop", "a_person_reads"}
         assert {one for one in texts if not one.startswith("caution_now")} <= allowed
     assert len(texts) == len(set(texts)) <= 4
+    assert len(alerts(step)) == len(set(alerts(step))) and len(of(step, AddPhoneTask)) <= 1, "nobody is told twice"
     assert of(step, OpenSymptom) == [] or "symptom" in meanings

@@ -79,7 +79,7 @@ def respond(state: Conversation, heard: Heard, around: Around, now: datetime) ->
 
 
 def _step(state: Conversation, effects: list[Effect], now: datetime, why: str) -> Step:
-    kept = list(_within_the_stop(state, effects))
+    kept = _told_once(_within_the_stop(state, effects))
     if any(isinstance(effect, Answer) for effect in kept):
         kept.insert(0, DropUnsentQuestions())
     return Step(state_after(state, kept, now), tuple(kept), why)
@@ -97,6 +97,23 @@ def _within_the_stop(state: Conversation, effects: Iterable[Effect]) -> Iterable
             yield AddPhoneTask(f"a stop stands, so no text may say it: {reason(effect.reason).words}")
         else:
             yield effect
+
+
+def _told_once(effects: Iterable[Effect]) -> list[Effect]:
+    """The effects with one phone task and one alert a kind, their words joined: nobody is told twice of one text."""
+    kept: dict[object, Effect] = {}  # each stays where its first stood
+    for number, effect in enumerate(effects):
+        match effect:
+            case RaiseAlert(kind, words):
+                before = kept.get(kind)
+                kept[kind] = RaiseAlert(kind, f"{before.words}; {words}") if isinstance(before, RaiseAlert) else effect
+            case AddPhoneTask(because):
+                task = kept.get(AddPhoneTask)
+                both = f"{task.because}; {because}" if isinstance(task, AddPhoneTask) else because
+                kept[AddPhoneTask] = AddPhoneTask(both)
+            case _:
+                kept[number] = effect
+    return list(kept.values())
 
 
 def _reaction(state: Conversation, heard: Heard, around: Around, now: datetime) -> list[Effect] | None:
