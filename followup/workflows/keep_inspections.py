@@ -183,10 +183,11 @@ def _keep_consent(connection: Connection, task: _Task, line: InspectionLine, pho
     )  # fmt: skip
     made = consents.append(connection, task.shop.id, entry, task.secret, task.kept_by)
     is_fresh = told.given_on == day_of(task.now, task.shop.zone)
-    if made is not None and is_fresh and consents.standing_of(connection, task.shop.id, number).covers:
+    covers = consents.standing_of(connection, task.shop.id, number).covers
+    if made is not None and is_fresh and covers:
         outbox.plan_text(
             connection, task.shop.id, "opted_in", f"consent:{made}", task.now, phone_id=phone_id, number=number,
-            person_id=person_id, language=told.language, facts={},
+            person_id=person_id, language=told.language, facts={"is_upkeep": "upkeep" in covers},
         )  # fmt: skip
 
 
@@ -248,7 +249,8 @@ def _keep_visit(connection: Connection, task: _Task, line: VisitLine) -> KeptLin
     if before and before["content_hash"] == content:
         return KeptLine("unchanged", vehicle["id"])
     zone = task.shop.zone
-    opened_at = to_utc(opened, zone) if opened else before["opened_at"] if before else task.now
+    # A line that only closes a visit says nothing of when it was opened.
+    opened_at = before["opened_at"] if before and not line.opened_at else to_utc(opened, zone) if opened else task.now
     closed_at = to_utc(line.closed_at, zone) if line.closed_at else None
     visit_id = inspections.keep_visit(
         connection, shop_id, line.visit, vehicle["id"], opened_at, closed_at, line.odometer_miles, content_hash=content
