@@ -29,6 +29,9 @@ from followup.core.item import MM_PER_UNIT, DistanceWear, Item, Limit, Rise, Wea
 
 # A wheel left on, a guess: the reading's variance is so many times that of a wheel taken off (assumption).
 _HOW_VARIANCE = {"wheel_on": 2.0, "estimate": 4.0}
+# The same number at so many places, or last time's numbers after so many miles: perhaps copied, not measured. Such
+# readings count for half (assumptions).
+_SAME_PLACES, _SAME_AFTER_MILES, _COPIED_VARIANCE = 4, 3_000, 2.0
 # Standard deviation of the grooves of one tire, 32nds (section 10).
 _GROOVE_SPREAD = 0.5
 # Sides further apart than this are doubted, both of them.
@@ -81,7 +84,8 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit]) -> li
     """The axles of one item of one car; `histories` are its positions, `limit_of` the limit of each."""
     by_axle = {axle: tuple(sides) for axle, sides in groupby(_by_axle(histories), lambda one: axle_of(one.position))}
     priors = {axle: _prior(sides[0], limit_of[sides[0].position]) for axle, sides in by_axle.items()}
-    read = {axle: _axle_readings(sides, priors[axle], limit_of) for axle, sides in by_axle.items()}
+    copied = _perhaps_copied(histories)
+    read = {axle: _axle_readings(sides, priors[axle], limit_of, copied) for axle, sides in by_axle.items()}
     resets = _resets(histories[0].item)
     found = []
     for axle, sides in by_axle.items():
@@ -154,7 +158,28 @@ def _prior_of_rise(model: Rise, limit: Limit) -> WearPrior:
     )
 
 
-def _axle_readings(sides: Sequence[ItemHistory], prior: WearPrior, limit_of: dict[str, Limit]) -> list[AxleReading]:
+def _perhaps_copied(histories: Sequence[ItemHistory]) -> set[date]:
+    """Days on which one number stands at every place of the car, or all numbers are those of the time before."""
+    by_day: dict[date, dict[str, float]] = {}
+    for one in histories:
+        for reading in one.readings:
+            if reading.value is not None:
+                by_day.setdefault(reading.on, {})[one.position] = reading.value
+    track = histories[0].car.track
+    found, before = set(), None
+    for on, values in sorted(by_day.items()):
+        is_one_number = len(values) >= _SAME_PLACES and len(set(values.values())) == 1
+        is_last_times = before is not None and len(values) >= _SAME_PLACES and values == by_day[before]
+        driven = track.at(on.toordinal()) - track.at(before.toordinal()) if before else 0.0
+        if is_one_number or (is_last_times and driven >= _SAME_AFTER_MILES):
+            found.add(on)
+        before = on
+    return found
+
+
+def _axle_readings(
+    sides: Sequence[ItemHistory], prior: WearPrior, limit_of: dict[str, Limit], copied: set[date]
+) -> list[AxleReading]:
     """What was read on the axle, day by day, values turned round where they rise."""
     gauge = _gauge_step(sides, prior)
     by_day: dict[date, dict[str, tuple[float, float]]] = {}
@@ -165,6 +190,7 @@ def _axle_readings(sides: Sequence[ItemHistory], prior: WearPrior, limit_of: dic
             if found is None:
                 continue
             value, variance = found
+            variance *= _COPIED_VARIANCE if reading.on in copied else 1.0
             value = value if one.item.falls else limit_of[one.position].value - value
             by_day.setdefault(reading.on, {})[one.position] = (value, variance)
             tire_sets[reading.on] = reading.tire_set

@@ -151,6 +151,20 @@ def test_edge_sides_far_apart_are_doubted() -> None:
     assert (apart[place].late - apart[place].early) > (near[place].late - near[place].early)  # type: ignore[operator]  # both have dates
 
 
+def test_edge_the_same_number_everywhere_is_trusted_less() -> None:
+    corners = ("front_left", "front_right", "rear_left", "rear_right")
+    place = ("tire_tread", "front_left")
+    copied = windows(visit("2026-01-10", 60_000, *(tread(7, corner) for corner in corners)))[place]
+    measured = windows(
+        visit(
+            "2026-01-10", 60_000, *(tread(depth, corner) for depth, corner in zip((7, 7, 7, 8), corners, strict=True))
+        )
+    )[place]
+    assert copied.late is not None and copied.early is not None
+    assert measured.late is not None and measured.early is not None
+    assert copied.late - copied.early > measured.late - measured.early
+
+
 def test_edge_as_of_later_than_the_last_visit_counts_from_as_of() -> None:
     visits = (visit("2026-01-10", 60_000, tread(7)),)
     then, later = window(*visits), window(*visits, as_of="2026-07-10")
