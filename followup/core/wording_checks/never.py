@@ -229,10 +229,10 @@ def link_faults(one: CheckedText, own_domain: str) -> Iterable[Fault]:
     """A link that does not lead to the shop's own domain."""
     own = own_domain.lower().removeprefix("www.")
     for hit in LINK.finditer(one.said):
-        # What stands before an @ is a name, not the host: the host is read as a browser reads it.
-        host = re.sub(r"^(?:https?://)?(?:[^/?#]*@)?(?:www\.)?", "", hit.group().lower())
-        host = re.split(r"[/?#:\\]", host)[0].rstrip(".,;!")
-        if not own or not (host == own or host.endswith("." + own)):
+        # As a browser reads it: a backslash is a slash, and what stands before an @ is no host, so none may stand there.
+        authority = re.split(r"[/?#\\]", re.sub(r"^https?://", "", hit.group().lower()))[0]
+        host = authority.partition(":")[0].removeprefix("www.").rstrip(".,;!")
+        if not own or "@" in authority or not (host == own or host.endswith("." + own)):
             yield Fault("link", f"“{hit.group()}” does not lead to the shop's own domain. Leave it out.")
 
 
