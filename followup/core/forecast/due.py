@@ -16,7 +16,8 @@ import numpy as np
 from followup.core.forecast.batch import Batch
 from followup.core.forecast.cars import Car, ItemHistory, items_of, make_ready, usage_of
 from followup.core.forecast.history import CarHistory
-from followup.core.forecast.timed_items import TimedItem, found_due, timed_batches, timed_model
+from followup.core.forecast.timed import TimedItem, TimedModel
+from followup.core.forecast.timed_items import found_due, timed_batches, timed_model
 from followup.core.forecast.usage import UsagePrior
 from followup.core.forecast.wear import STRAIGHTNESS_VARIANCE
 from followup.core.forecast.wear_batch import wear_batches
@@ -85,10 +86,10 @@ def _key(one: ItemHistory) -> tuple[int, str, str]:
 
 def _gathered(
     items: Sequence[ItemHistory], kind: Kind, limits: Mapping[str, float]
-) -> tuple[list[WearAxle], list[TimedItem]]:
+) -> tuple[list[WearAxle], list[TimedItem[TimedModel]]]:
     """Each item under the model that answers for it."""
     axles: list[WearAxle] = []
-    timed: list[TimedItem] = []
+    timed: list[TimedItem[TimedModel]] = []
     for _, of_car in groupby(items, key=lambda one: one.car.row):
         for _, group in groupby(of_car, key=lambda one: one.item.code):
             worn: list[ItemHistory] = []
