@@ -194,6 +194,7 @@ def test_all_words_for_free_are_known(language: str, word: str) -> None:
      ("https://quill-lane.example.com@evil.net/", False),
         ("https://quill-lane.example.com:x@evil.net/", False),
         ("https://evil.net\\@quill-lane.example.com", False),
+        ("https://evil.net\\.quill-lane.example.com", False),
         ("https://quill-lane.example.com:8443/x", True), ("http://evil.net/quill-lane.example.com", False),
      ("https://notquill-lane.example.com", False), ("HTTPS://EVIL.NET", False)],
 )  # fmt: skip

@@ -229,7 +229,7 @@ def link_faults(one: CheckedText, own_domain: str) -> Iterable[Fault]:
     """A link that does not lead to the shop's own domain."""
     own = own_domain.lower().removeprefix("www.")
     for hit in LINK.finditer(one.said):
-        # As a browser reads it: a backslash is a slash, and what stands before an @ is no host, so none may stand there.
+        # As a browser reads it: a backslash is a slash, and the host is what follows an @, so none may stand there.
         authority = re.split(r"[/?#\\]", re.sub(r"^https?://", "", hit.group().lower()))[0]
         host = authority.partition(":")[0].removeprefix("www.").rstrip(".,;!")
         if not own or "@" in authority or not (host == own or host.endswith("." + own)):
