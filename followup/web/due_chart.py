@@ -19,11 +19,17 @@ DOT_PERCENT = 2.5
 PITCH_PX = 9
 HIGHEST_STACK = 7
 LABEL_PX = 24
-HEAD_PX = 46
+TICK_PX = 24
+LANE_PX = 20
+LANES = 3
+# A mark is 16 px wide; on a phone that is 5 per cent.
+MARK_PERCENT = 6.0
 ROW_GAP_PX = 12
 FOOT_PX = 6
 LEFT_PERCENT, RIGHT_PERCENT = 2.0, 98.0
 MOST_TICKS = 5
+# Words that begin farther to the right would leave a narrow picture.
+LAST_LABEL_PERCENT = 84.0
 # Months from tick to tick, the first that gives few enough.
 STEPS = (1, 2, 3, 6, 12, 24)
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
@@ -80,14 +86,16 @@ class ChartMark:
     mark: DueMark
     number: int
     x: float
+    y: float
 
 
 @dataclass(frozen=True)
 class Tick:
-    """The first of a month on the axis."""
+    """The first of a month on the axis; `has_room` for its words."""
 
     x: float
     words: str
+    has_room: bool
 
 
 @dataclass(frozen=True)
@@ -118,9 +126,9 @@ def lay_out(items: Sequence[DueDots], marks: Sequence[DueMark], today: date, hor
     begins_on = max(_month(min([today, *known]), 0), _month(today, -12))
     ends_on = max(_month(max([today, *known]), 1), _month(today, 4))
     axis = _Axis(begins_on, ends_on)
-    rows, height = _rows(items, axis)
-    shown = sorted((mark for mark in marks if mark.on < ends_on), key=lambda mark: mark.on)
-    placed = tuple(ChartMark(mark, number, axis.x(mark.on)) for number, mark in enumerate(shown, 1))
+    placed = _marks([mark for mark in marks if mark.on < ends_on], axis)
+    head = TICK_PX + max((mark.y - TICK_PX + LANE_PX for mark in placed), default=0.0)
+    rows, height = _rows(items, axis, head)
     return DueChart(rows, placed, axis.ticks(), axis.x(today), height, begins_on, ends_on)
 
 
@@ -139,15 +147,26 @@ class _Axis:
         step = next((step for step in STEPS if months / step <= MOST_TICKS), STEPS[-1])
         firsts = [_month(self.begins_on, n) for n in range(months)]
         return tuple(
-            Tick(self.x(first), f"{MONTHS[first.month - 1]} {first.year}")
+            Tick(self.x(first), f"{MONTHS[first.month - 1]} {first.year}", self.x(first) <= LAST_LABEL_PERCENT)
             for first in firsts
             if (first.year * 12 + first.month - 1) % step == 0
         )
 
 
-def _rows(items: Sequence[DueDots], axis: _Axis) -> tuple[tuple[ChartRow, ...], float]:
+def _marks(marks: Sequence[DueMark], axis: _Axis) -> tuple[ChartMark, ...]:
+    """By day; one that would touch another moves down into the next lane."""
+    placed: list[ChartMark] = []
+    ends = [-MARK_PERCENT] * LANES
+    for number, mark in enumerate(sorted(marks, key=lambda mark: mark.on), 1):
+        x = axis.x(mark.on)
+        lane = next((lane for lane in range(LANES) if x - ends[lane] >= MARK_PERCENT), ends.index(min(ends)))
+        ends[lane] = x
+        placed.append(ChartMark(mark, number, x, TICK_PX + lane * LANE_PX))
+    return tuple(placed)
+
+
+def _rows(items: Sequence[DueDots], axis: _Axis, y: float) -> tuple[tuple[ChartRow, ...], float]:
     rows = []
-    y: float = HEAD_PX
     for item in items:
         inside = [axis.x(on) for on in item.dates if on is not None and on < axis.ends_on]
         stacks = stack(inside)

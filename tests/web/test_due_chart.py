@@ -72,6 +72,18 @@ def test_a_mark_stands_over_its_day() -> None:
     assert chart.marks[0].x == pytest.approx(first.x, abs=DOT_PERCENT / 2)
 
 
+def test_marks_that_would_touch_stand_under_each_other() -> None:
+    days = [TODAY + timedelta(days=day) for day in (12, 14, 16, 300)]
+    chart = lay_out([_item(*range(30, 630, 30))], [DueMark(day, "text", "due work") for day in days], TODAY)
+    places = [(mark.x, mark.y) for mark in chart.marks]
+    assert all(
+        abs(one[0] - other[0]) >= due_chart.MARK_PERCENT or abs(one[1] - other[1]) >= 16
+        for n, one in enumerate(places)
+        for other in places[:n]
+    )
+    assert all(mark.y + 16 <= chart.rows[0].label_y for mark in chart.marks)
+
+
 def test_what_is_overdue_for_long_stands_at_the_left_edge() -> None:
     chart = lay_out([_item(*[-1_000] * 20)], [], TODAY)
     assert min(dot.x for dot in chart.rows[0].dots) >= due_chart.LEFT_PERCENT

@@ -32,7 +32,7 @@ EVERY_PART = """
 {{ parts.press("/x", text, about=text, hidden={"f": text}) }}
 {% call(row) parts.table(text, (text,), [text]) %}{% call parts.cell(text) %}{{ row }}{% endcall %}{% endcall %}
 {{ parts.facts([(text, text)]) }}
-{{ parts.reading(text, text, text, text) }}
+{% call parts.readings() %}{{ parts.reading(text, text, text, text) }}{% endcall %}
 {% call parts.dated_lines(text) %}{{ parts.dated_line(at, text, text, text, lang="es", is_theirs=true) }}{% endcall %}
 {% call parts.confirm(text, "/x", text, "/y", hidden={"g": text}) %}{{ text }}{% endcall %}
 <time>{{ text|phone_number }}</time>
