@@ -131,6 +131,12 @@ def close_visit(connection: Connection, shop_id: int, visit_id: int, closed_at: 
     return done.rowcount == 1
 
 
+def load_visit(connection: Connection, shop_id: int, visit_id: int) -> Row | None:
+    """One visit by its id, if it is this shop's."""
+    table = tables.visits
+    return rows.first(connection, select(table).where(table.c.id == visit_id, table.c.shop_id == shop_id))
+
+
 def visits_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
     """All visits of a car, oldest first."""
     table = tables.visits

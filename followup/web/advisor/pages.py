@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
-from followup.web.advisor import home
+from followup.web.advisor import calls, cars, home, requests, said, threads, visits
 from followup.web.advisor.blueprint import blueprint
 from followup.web.navigation import Link
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home,)
-LINKS = (Link("advisor.home", "Today"),)
+PAGES = (home, requests, calls, threads, cars, visits, said)
+LINKS = (
+    Link("advisor.home", "Today"),
+    Link("advisor.requests", "Requests"),
+    Link("advisor.calls", "Phone list"),
+    Link("advisor.find", "Customers and cars"),
+)

@@ -1,0 +1,169 @@
+"""A car: its readings and due windows, why a text leaves or not, a booking by phone, a visit, a recall."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any, Literal
+
+from flask import abort, render_template, request
+from flask.typing import ResponseReturnValue
+
+from followup.core.booking import WrongMove
+from followup.core.items import ALL, BY_CODE
+from followup.core.vehicle import WALKING_ORDER
+from followup.core.wall import to_utc
+from followup.web import forms
+from followup.web.advisor import said as say
+from followup.web.advisor.blueprint import blueprint
+from followup.web.advisor.steps import ADVISORS, go, or_404
+from followup.web.due_chart import DueDots, DueMark, lay_out
+from followup.web.house import house
+from followup.web.login import me
+from followup.web.security import for_roles
+from followup.web.words import local, shop
+from followup.workflows import enter_recall, keep_visit
+from followup.workflows import look_at_car as looking
+from followup.workflows.look_at_car import CarPage
+from followup.workflows.settle_requests import By, NotFree, book_by_phone
+
+# An item at a position, in the value of a tick.
+AT = "@"
+
+
+class Booking(forms.Form):
+    """What was agreed by phone or at the counter."""
+
+    person_id: forms.Whole
+    day: forms.Day
+    time: forms.Time
+    came_from: Literal["phone", "counter"] = "phone"
+    items: forms.Several = ()
+    needs: forms.Several = ()
+    note: forms.Words = ""
+    overrules: forms.Tick = False
+
+
+class Recall(forms.Form):
+    """A recall that staff found."""
+
+    code: forms.NeededWords
+    done_by: forms.NeededWords
+
+
+class Opening(forms.Form):
+    """The odometer as the car comes in, if somebody read it."""
+
+    odometer: forms.MaybeWhole = None
+
+
+@blueprint.get("/cars/<int:vehicle_id>")
+@for_roles(*ADVISORS)
+def car(vehicle_id: int) -> ResponseReturnValue:
+    """One car."""
+    return _page(vehicle_id, {}, {})
+
+
+@blueprint.get("/cars/<int:vehicle_id>/book")
+@for_roles(*ADVISORS)
+def ask_booking(vehicle_id: int) -> ResponseReturnValue:
+    """The form for a booking by phone."""
+    return _booking_page(vehicle_id, {}, {})
+
+
+@blueprint.post("/cars/<int:vehicle_id>/book")
+@for_roles(*ADVISORS)
+def book(vehicle_id: int) -> ResponseReturnValue:
+    """Book it; invites about the car stop in the same second."""
+    form, wrong = forms.read(Booking, request.form)
+    seen = _seen(vehicle_id)
+    if form is None:
+        return _booking_page(vehicle_id, forms.shown_again(request.form), wrong, 422)
+    if form.person_id not in [one.person_id for one in seen.drivers]:
+        abort(400)
+    items = [(code, position) for code, _, position in (one.partition(AT) for one in form.items) if code in BY_CODE]
+    needs = [one for one in form.needs if one in say.NEEDS]
+    start = to_utc(datetime.combine(form.day, form.time), shop().zone)
+    try:
+        made = book_by_phone(
+            house().store, me().shop_id, form.person_id, vehicle_id, start, items, By(me().staff_id, me().name),
+            house().now(), came_from=form.came_from, note=form.note, needs=needs, overrules=form.overrules,
+        )  # fmt: skip
+    except (NotFree, WrongMove) as not_done:
+        return _booking_page(vehicle_id, forms.shown_again(request.form), {"": str(not_done)}, 409)
+    return go("Booked. Invites about this car have stopped.", "advisor.one_request", request_id=made)
+
+
+@blueprint.post("/cars/<int:vehicle_id>/visits")
+@for_roles(*ADVISORS)
+def open_visit(vehicle_id: int) -> ResponseReturnValue:
+    """The car is here."""
+    form, wrong = forms.read(Opening, request.form)
+    if form is None:
+        return _page(vehicle_id, forms.shown_again(request.form), wrong, 422)
+    odometer = None if form.odometer is None else float(form.odometer)
+    visit_id = or_404(
+        keep_visit.open_visit(house().store, me().shop_id, vehicle_id, odometer, me().name, house().now())
+    )
+    return go("The visit is open. No invite leaves while it is.", "advisor.visit", visit_id=visit_id)
+
+
+@blueprint.post("/cars/<int:vehicle_id>/recalls")
+@for_roles(*ADVISORS)
+def recall(vehicle_id: int) -> ResponseReturnValue:
+    """Enter a recall."""
+    form, wrong = forms.read(Recall, request.form)
+    if form is None:
+        return _page(vehicle_id, forms.shown_again(request.form), wrong, 422)
+    _seen(vehicle_id)
+    done = enter_recall.enter_recall(
+        house().store, me().shop_id, vehicle_id, form.code[:200], form.done_by[:200], me().name, house().now()
+    )
+    return go("Entered." if done else "It was entered before.", "advisor.car", vehicle_id=vehicle_id)
+
+
+def _seen(vehicle_id: int) -> CarPage:
+    return or_404(looking.look_at_car(house().store, me().shop_id, vehicle_id, house().now()))
+
+
+def _page(vehicle_id: int, given: dict[str, Any], wrong: dict[str, str], status: int = 200) -> ResponseReturnValue:
+    seen = _seen(vehicle_id)
+    return render_template("advisor/car.html", seen=seen, charts=_charts(seen), given=given, wrong=wrong), status
+
+
+def _charts(seen: CarPage) -> list[tuple[str, Any]]:
+    """One picture for each kind of item that has a due window with dates."""
+    marks = [DueMark(one.on, "text", f"planned text, {one.words}") for one in seen.ahead]
+    marks += [
+        DueMark(local(one.slot_at).date(), "booking", f"booking, {one.status}")
+        for one in seen.bookings
+        if one.slot_at and one.state in ("asked", "offered", "confirmed")
+    ]
+    rows = [
+        DueDots(say.item(one.item, one.position), one.dates, one.early_on, one.likely_on, one.late_on)
+        for one in seen.due
+        if any(one.dates)
+    ]
+    return [("All items with a date", lay_out(rows, marks, seen.today))] if rows else []
+
+
+def _booking_page(
+    vehicle_id: int, given: dict[str, Any], wrong: dict[str, str], status: int = 200
+) -> ResponseReturnValue:
+    seen = _seen(vehicle_id)
+    ticked = set(request.form.getlist("items")) or {
+        f"{one.item}{AT}{one.position}" for one in seen.due if one.condition in ("due now", "due soon")
+    }
+    offered = [(f"{one.item}{AT}{one.position}", say.item(one.item, one.position), one.condition) for one in seen.due]
+    known = {(one.item, one.position) for one in seen.due}
+    offered += [
+        (f"{item.code}{AT}", say.item(item.code), "")
+        for item in ALL
+        if item.exists_on(seen.vehicle) and not any(code == item.code for code, _ in known)
+    ]
+    return render_template(
+        "advisor/book.html", seen=seen, offered=offered, ticked=ticked, needs=set(request.form.getlist("needs")),
+        given={"came_from": "phone", "person_id": seen.whom.person_id, **given}, wrong=wrong,
+    ), status  # fmt: skip
+
+
+POSITIONS = [(position, say.POSITIONS[position] or "all, or none") for position in ("", *WALKING_ORDER[:-1])]
