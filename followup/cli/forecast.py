@@ -8,7 +8,7 @@ from __future__ import annotations
 import gc
 import json
 import sys
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from contextlib import contextmanager
 from datetime import UTC, date, datetime
 from pathlib import Path
@@ -58,7 +58,7 @@ def _quantiles(context: click.Context, option: click.Parameter, typed: str) -> t
     "file",
     required=True,
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
-    help="Inspections, one JSON object a line.",
+    help="Inspections, one JSON object a line, or CSV.",
 )
 @click.option(
     "--as-of",
@@ -137,10 +137,8 @@ def _read(file: Path) -> tuple[list[InspectionLine | VisitLine], int]:
 
     lines: list[InspectionLine | VisitLine] = []
     bad = 0
-    with file.open(encoding="utf-8-sig", errors="replace") as opened:
-        for number, text in _progress(list(enumerate(opened, start=1))):
-            if not text.strip():
-                continue
+    with click.progressbar(_lines_of(file), label="reading", file=sys.stderr) as bar:
+        for number, text in bar:
             try:
                 lines.append(read_line(text, _ANY_DAY, BY_CODE))
             except BadLine as fault:
@@ -149,9 +147,14 @@ def _read(file: Path) -> tuple[list[InspectionLine | VisitLine], int]:
     return lines, bad
 
 
-def _progress(lines: list[tuple[int, str]]) -> Iterable[tuple[int, str]]:
-    with click.progressbar(lines, label="reading", file=sys.stderr) as bar:
-        yield from bar
+def _lines_of(file: Path) -> list[tuple[int, str]]:
+    """The lines of the file with their numbers; a CSV file's as the same JSON."""
+    told = file.read_text(encoding="utf-8-sig", errors="replace")
+    if file.suffix.lower() == ".csv":
+        from followup.core.inspection_csv import csv_lines
+
+        return [(line.row, line.text) for line in csv_lines(told)]
+    return [(number, text) for number, text in enumerate(told.split("\n"), start=1) if text.strip()]
 
 
 def _answer(window: DueWindow, quantiles: tuple[tuple[str, float], ...]) -> dict[str, Any]:

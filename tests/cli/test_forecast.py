@@ -139,6 +139,19 @@ def test_wrong_use_exits_2(tmp_path: Path, options: tuple[str, ...]) -> None:
     assert run(tmp_path, [told()], *options)[1].exit_code == 2
 
 
+def test_csv_gives_the_same_answers(tmp_path: Path) -> None:
+    rows = [
+        "inspection,inspected_at,odometer,odometer_unit,customer.id,vehicle.id,vehicle.class,vehicle.driven,"
+        "vehicle.first_used_on,item,position,unit,value",
+        "I-2026-01-10,2026-01-10T09:00,60000,mi,C-1,V-1,car,front,2020-01-01,tire_tread,front_left,32nds,6",
+    ]
+    file = tmp_path / "inspections.csv"
+    file.write_text("\n".join(rows) + "\n", encoding="utf-8")
+    ended = CliRunner().invoke(forecast, ["--inspections", str(file), "--as-of", "last"])
+    assert ended.exit_code == 0, ended.stderr
+    assert [json.loads(line) for line in ended.stdout.splitlines()] == run(tmp_path, [told()], "--as-of", "last")[0]
+
+
 def test_learning_is_refused_in_words_until_it_is_there(tmp_path: Path) -> None:
     before = tmp_path / "before.jsonl"
     before.write_text(told() + "\n", encoding="utf-8")
