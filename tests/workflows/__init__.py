@@ -1,0 +1,1 @@
+"""Workflows on a real database."""

@@ -1,0 +1,118 @@
+"""Planning on the demo shop: twice plans nothing twice, and what stops an invite stops it up to the last moment."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from itertools import pairwise
+
+from sqlalchemy import func, select
+
+from followup.core.text import COVERS, REASONS
+from followup.storage import consents, inspections, outbox, people, tables
+from followup.workflows.plan_texts import look_at_plan
+from tests.workflows.demo import Demo
+
+
+def _count(demo: Demo) -> int:
+    with demo.house.store.read() as connection:
+        return int(connection.execute(select(func.count()).select_from(tables.texts)).scalar_one())
+
+
+def test_planning_twice_plans_nothing_twice(demo: Demo) -> None:
+    before = _count(demo)
+    assert before > 0
+    assert demo.house.plan(demo.shop_id) == 0
+    assert _count(demo) == before
+
+
+def test_the_plan_says_why_or_why_not_for_every_car(demo: Demo) -> None:
+    found = list(look_at_plan(demo.house.store, demo.shop_id, demo.house.now()))
+    assert len(found) > 50
+    assert all(one.decision.text or one.decision.why_not for one in found)
+
+
+def test_nothing_leaves_on_a_sunday(demo: Demo) -> None:
+    demo.at("2026-11-29T00:05")
+    demo.run("2026-11-29T23:55")
+    with demo.house.store.read() as connection:
+        sent = connection.execute(
+            select(func.count())
+            .select_from(tables.texts)
+            .where(tables.texts.c.state == "sent", tables.texts.c.kind == "invite")
+        ).scalar_one()
+    assert sent == 0
+
+
+def test_invites_leave_on_monday_within_the_hours(demo: Demo) -> None:
+    demo.run("2026-11-23T12:00")
+    with demo.house.store.read() as connection:
+        sent = [
+            row.sent_at
+            for row in connection.execute(
+                select(tables.texts.c.sent_at).where(tables.texts.c.state == "sent", tables.texts.c.kind == "invite")
+            )
+        ]
+    assert sent
+    # 10:00 in Chicago is 16:00 UTC in November; phones in earlier zones wait for their own ten o'clock.
+    assert min(sent).hour >= 16
+
+
+def test_no_invite_leaves_while_a_visit_is_open(demo: Demo) -> None:
+    invite = demo.a_planned_invite()
+    with demo.house.store.write() as connection:
+        inspections.keep_visit(
+            connection, demo.shop_id, "opened-now", invite["vehicle_id"], demo.house.now(), None, None
+        )
+    demo.run("2026-11-23T18:00")
+    assert all(row["kind"] != "invite" or row["state"] == "dropped" for row in demo.texts_to(invite["number"]))
+    assert any("in the shop" in (row["state_because"] or "") for row in demo.texts_to(invite["number"]))
+
+
+def test_no_invite_leaves_for_an_item_just_declined(demo: Demo) -> None:
+    invite = demo.a_planned_invite()
+    today = demo.house.now().date()
+    with demo.house.store.write() as connection:
+        for item, position in invite["facts"]["items"]:
+            inspections.add_recommendation(
+                connection, shop_id=demo.shop_id, vehicle_id=invite["vehicle_id"], inspection_id=None, visit_id=None,
+                item=item, position=position, decision="declined", because="time", until=None, told_by="Noor", on=today,
+            )  # fmt: skip
+    demo.run("2026-11-23T18:00")
+    assert not [row for row in demo.texts_to(invite["number"]) if row["kind"] == "invite" and row["state"] == "sent"]
+
+
+def test_each_reason_names_the_consent_that_it_needs(demo: Demo) -> None:
+    """Planned invites are checked against the ledger; walks all reasons, so that a new one must name its cover."""
+    for reason in REASONS:
+        assert (reason.cover in COVERS) == (reason.kind != "answer"), reason.code
+    covers = {reason.code: reason.cover for reason in REASONS}
+    with demo.house.store.read() as connection:
+        for row in outbox.queued_texts(connection, demo.shop_id):
+            standing = consents.standing_of(connection, demo.shop_id, row["number"])
+            assert standing.allows(covers[row["reason"]]), row["reason"]
+
+
+def test_without_consent_there_is_no_invite(demo: Demo) -> None:
+    with demo.house.store.read() as connection:
+        standings = consents.standings(connection, demo.shop_id)
+        phones = people.all_phones(connection, demo.shop_id)
+    without = {phone["number"] for phone in phones} - {n for n, one in standings.items() if one.allows("upkeep")}
+    assert without
+    demo.run("2026-11-23T18:00")
+    for number in without:
+        assert not [row for row in demo.texts_to(number) if row["kind"] == "invite"]
+
+
+def test_a_phone_gets_at_most_one_invite_in_two_weeks(demo: Demo) -> None:
+    demo.run("2026-12-18T18:00")
+    with demo.house.store.read() as connection:
+        phones = people.all_phones(connection, demo.shop_id)
+        for phone in phones:
+            sent = sorted(
+                row["sent_at"]
+                for row in outbox.texts_of_phone(connection, phone["id"])
+                if row["kind"] == "invite" and row["state"] == "sent"
+            )
+            # A second try of the same reason may come after 7 (legal limit) or 10-14 days.
+            assert all(b - a >= timedelta(days=7) for a, b in pairwise(sent))
+            assert len([one for one in sent if one > sent[-1] - timedelta(days=30)]) <= 2 if sent else True

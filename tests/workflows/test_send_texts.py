@@ -1,0 +1,219 @@
+"""Sending: every outcome of a transport moves the row where it belongs, and doubt never sends twice.
+
+States: this project's rules; classes of refusals: the provider's error pages (21610 opted out, 21211 bad number,
+20429 too many requests).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime, timedelta
+
+import pytest
+
+from followup.core.text import TEXT_MOVES, TEXT_STATES
+from followup.storage import consents, outbox, people
+from followup.storage.rows import Row
+from followup.transports.transport import (
+    BadNumber,
+    Found,
+    OptedOut,
+    OutcomeUnknown,
+    OutgoingText,
+    RateLimited,
+    SentReceipt,
+    StatusReport,
+)
+from followup.workflows.keep_status import keep_status
+from followup.workflows.look_up_unknown import look_up_unknown
+from followup.workflows.send_texts import Sender, send_texts
+from tests.workflows.demo import Demo
+
+AT_ELEVEN = "2026-11-23T11:00"
+
+
+class Wire:
+    """A provider in this process: it does what the test says, and counts the texts that it was handed."""
+
+    name = "wire"
+    address = "http://127.0.0.1:9"
+
+    def __init__(self, does: Callable[[OutgoingText], SentReceipt]) -> None:
+        self.does = does
+        self.handed: list[OutgoingText] = []
+        self.listed: list[Found] = []
+
+    def send(self, text: OutgoingText) -> SentReceipt:
+        self.handed.append(text)
+        return self.does(text)
+
+    def find_sent(self, to: str, sender: str, body: str, since: datetime) -> list[Found]:
+        return [one for one in self.listed if (one.to, one.body) == (to, body) and one.created_at >= since]
+
+
+def _sender(wire: Wire, *, is_registered: bool = True) -> Sender:
+    return Sender(wire, "https://texts.example", is_registered, 1.0, "a secret for tests", lambda _seconds: None)  # type: ignore[arg-type]  # the parts of a transport that sending uses
+
+
+def _send(demo: Demo, wire: Wire, most: int = 1, **how: bool) -> None:
+    send_texts(demo.house.store, demo.shop_id, _sender(wire, **how), demo.house.now, "test", most)
+
+
+def _first(demo: Demo, wire: Wire) -> Row:
+    with demo.house.store.read() as connection:
+        row = outbox.text_of_public_id(connection, wire.handed[0].public_id)
+    assert row is not None
+    return row
+
+
+def _taken(text: OutgoingText) -> SentReceipt:
+    return SentReceipt(f"SM{text.public_id}", "queued")
+
+
+def test_a_taken_text_is_sent_with_its_receipt(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+    wire = Wire(_taken)
+    _send(demo, wire)
+    row = _first(demo, wire)
+    assert (row["state"], row["provider_id"], row["delivery"]) == ("sent", f"SM{row['public_id']}", "queued")
+    assert wire.handed[0].status_callback_url.endswith(f"/hooks/status/{row['public_id']}/1")
+    # Nothing may land after the allowed hours: 18:00 for invites, and ten hours at most.
+    assert wire.handed[0].valid_seconds <= 7 * 3600
+
+
+def test_in_flight_is_on_the_disk_before_the_first_byte(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+    seen: list[str] = []
+
+    def look(text: OutgoingText) -> SentReceipt:
+        with demo.house.store.read() as connection:
+            row = outbox.text_of_public_id(connection, text.public_id)
+        assert row is not None
+        seen.append(f"{row['state']}, {row['body'] == text.body}")
+        return _taken(text)
+
+    _send(demo, Wire(look))
+    assert seen == ["in_flight, True"]
+
+
+def test_doubt_is_looked_up_and_never_sent_again(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+
+    def silent(_text: OutgoingText) -> SentReceipt:
+        raise OutcomeUnknown
+
+    wire = Wire(silent)
+    _send(demo, wire)
+    row = _first(demo, wire)
+    assert row["state"] == "unknown"
+    number = row["number"]
+    for minutes in (1, 5, 20, 90):
+        demo.at(f"2026-11-23T{11 + minutes // 60:02d}:{minutes % 60:02d}")
+        look_up_unknown(demo.house.store, wire, demo.shop_id, demo.house.now())  # type: ignore[arg-type]
+    assert _first(demo, wire)["state"] == "held"
+    _send(demo, wire, most=200)
+    assert sum(one.public_id == row["public_id"] for one in wire.handed) == 1
+    assert [one.to for one in wire.handed].count(number) == 1
+
+
+def test_a_text_of_doubt_is_found_in_the_providers_list(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+
+    def accepted_then_silent(text: OutgoingText) -> SentReceipt:
+        wire.listed.append(Found("SMfound", text.to, text.sender, text.body, demo.house.now(), "sent"))
+        raise OutcomeUnknown
+
+    wire = Wire(accepted_then_silent)
+    _send(demo, wire)
+    demo.at("2026-11-23T11:01")
+    assert look_up_unknown(demo.house.store, wire, demo.shop_id, demo.house.now()) == 1  # type: ignore[arg-type]
+    assert (_first(demo, wire)["state"], _first(demo, wire)["provider_id"]) == ("sent", "SMfound")
+
+
+def test_a_report_settles_doubt_and_ranks_only_rise(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+
+    def silent(_text: OutgoingText) -> SentReceipt:
+        raise OutcomeUnknown
+
+    wire = Wire(silent)
+    _send(demo, wire)
+    public_id = wire.handed[0].public_id
+    for status in ("delivered", "sent", "queued", "delivered"):
+        keep_status(demo.house.store, public_id, StatusReport("SMx", status), demo.house.now(), "secret for tests")
+    row = _first(demo, wire)
+    assert (row["state"], row["provider_id"], row["delivery"]) == ("sent", "SMx", "delivered")
+
+
+def test_too_many_requests_wait_and_go_out_once(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+    answers = iter([RateLimited(20429, "slow down", 30)])
+
+    def once_limited(text: OutgoingText) -> SentReceipt:
+        for refusal in answers:
+            raise refusal
+        return _taken(text)
+
+    wire = Wire(once_limited)
+    _send(demo, wire)
+    row = _first(demo, wire)
+    assert row["state"] == "planned"
+    assert row["due_at"] - demo.house.now() == timedelta(seconds=30)
+
+
+@pytest.mark.parametrize("refusal", [OptedOut(21610), BadNumber(21211)])
+def test_permanent_refusals_act_and_are_never_retried(demo: Demo, refusal: Exception) -> None:
+    demo.at(AT_ELEVEN)
+
+    def refuse(_text: OutgoingText) -> SentReceipt:
+        raise refusal
+
+    wire = Wire(refuse)
+    _send(demo, wire)
+    row = _first(demo, wire)
+    assert row["state"] == "failed"
+    with demo.house.store.read() as connection:
+        phone = people.find_phone(connection, demo.shop_id, row["number"])
+        stopped = consents.standing_of(connection, demo.shop_id, row["number"]).is_stopped
+    assert phone is not None
+    assert (stopped, bool(phone["bad_because"])) == (isinstance(refusal, OptedOut), isinstance(refusal, BadNumber))
+
+
+def test_without_registration_nothing_reaches_us_numbers(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+    wire = Wire(_taken)
+    _send(demo, wire, most=200, is_registered=False)
+    assert wire.handed == []
+
+
+def test_a_claim_that_ran_out_is_planned_again_and_the_late_worker_changes_nothing(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+    with demo.house.store.write() as connection:
+        row = outbox.due_texts(connection, demo.shop_id, demo.house.now(), 1)[0]
+        attempt = outbox.claim(connection, row["id"], "paused", demo.house.now() + timedelta(seconds=60))
+    assert attempt == 1
+    demo.at("2026-11-23T11:02")
+    wire = Wire(_taken)
+    _send(demo, wire, most=200)
+    assert [one.public_id for one in wire.handed].count(row["public_id"]) == 1
+    with demo.house.store.write() as connection:
+        assert not outbox.move(connection, row["id"], attempt, "claimed", "in_flight")
+
+
+def test_everything_stops_at_the_owners_switch(demo: Demo) -> None:
+    from dataclasses import replace
+
+    from followup.storage import shops
+
+    with demo.house.store.write() as connection:
+        rules = replace(shops.load_shop(connection, demo.shop_id).rules, is_sending_stopped=True)
+        shops.save_rules(connection, demo.shop_id, rules, "test", demo.house.now(), "stop")
+    demo.at(AT_ELEVEN)
+    wire = Wire(_taken)
+    _send(demo, wire, most=200)
+    assert wire.handed == []
+
+
+def test_every_state_has_its_moves() -> None:
+    assert set(TEXT_MOVES) == set(TEXT_STATES)
+    assert all(to in TEXT_STATES for moves in TEXT_MOVES.values() for to in moves)
