@@ -1,8 +1,8 @@
 """Sets of parts: what is on an axle together from one replacement to the next, and the readings that belong to it.
 
-A new set begins where work says so, where another labelled set of tires was put on, or where the readings themselves
-speak for it (a tread that grew). Both sides of an axle are replaced together. `where` is in thousand miles (in years
-for what goes by time), values are in the item's unit. Sections 1.2 and 10 of the design.
+A new set begins where work says so, or where the readings themselves speak for it (a tread that grew). Both sides of
+an axle are replaced together. `where` is in thousand miles (in years for what goes by time), values are in the item's
+unit. Sections 1.2 and 10 of the design.
 """
 
 from __future__ import annotations
@@ -30,7 +30,6 @@ class AxleReading:
     day: float
     where: float
     sides: tuple[tuple[str, float, float], ...]
-    tire_set: str | None = None
 
     def value(self, side: str) -> float | None:
         """The value of that side, or None."""
@@ -116,11 +115,10 @@ def split_into_sets(
     current = [readings[0]]
     for before, reading in pairwise(readings):
         told = _changes_in(changes, before.day, reading.day)
-        is_new = bool(told) or _is_other_set(before, reading)
-        if is_new or _is_seen(before, reading, other.get(before.day), prior, other_prior, resets):
+        if told or _is_seen(before, reading, other.get(before.day), prior, other_prior, resets):
             sets.append(_finished(begun, current))
             begun = _begin(before, reading, told, prior, other, other_prior)
-            if not is_new:
+            if not told:
                 begun = replace(begun, since_how="seen", since_day=reading.day)
             current = []
         current.append(reading)
@@ -134,10 +132,6 @@ def split_into_sets(
 def _changes_in(changes: list[Change], begin: float | None, end: float) -> list[Change]:
     """Work from the day of the last reading (it was read first, then done) up to the next one."""
     return [one for one in changes if (begin is None or one.day >= begin) and one.day < end]
-
-
-def _is_other_set(before: AxleReading, reading: AxleReading) -> bool:
-    return bool(before.tire_set and reading.tire_set and before.tire_set != reading.tire_set)
 
 
 def _finished(begun: PartSet, readings: list[AxleReading]) -> PartSet:

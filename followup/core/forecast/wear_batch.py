@@ -192,7 +192,7 @@ def _as_arrays(axles: Sequence[WearAxle]) -> _Sets:
     for number, axle in enumerate(axles):
         group = groups.setdefault((axle.car.row, axle.item.code), len(groups))
         sides = {one.position: min(side, 1) for side, one in enumerate(axle.sides)}
-        prior, end = axle.prior, axle.where(axle.car.origin)
+        prior, end = axle.prior, axle.end_at
         for one in axle.sets:
             per_set.append(
                 (

@@ -13,7 +13,7 @@ from itertools import groupby
 
 from followup.core.forecast.cars import Car, ItemHistory
 from followup.core.forecast.history import Reading, axle_of
-from followup.core.forecast.season import DAYS_A_YEAR
+from followup.core.forecast.scale import Scale, scale_of
 from followup.core.forecast.sets import (
     ACROSS_AXLES,
     PAD_RESETS,
@@ -46,7 +46,7 @@ class WearAxle:
     """One item on one axle of one car: its sides, what is usual for it, and its sets of parts, the last one on the car.
 
     `limit` is in the item's unit, turned round with the values where they rise; `new_at` is where on the scale
-    (thousand miles, or years) the car was new, None where unknown.
+    (thousand miles, or years) the car was new, None where unknown, `end_at` where it is on the car's last day.
     """
 
     sides: tuple[ItemHistory, ...]
@@ -56,6 +56,7 @@ class WearAxle:
     is_by_time: bool
     sets: tuple[PartSet, ...]
     new_at: float | None
+    end_at: float
 
     @property
     def car(self) -> Car:
@@ -66,10 +67,6 @@ class WearAxle:
     def item(self) -> Item:
         """The item of the catalogue."""
         return self.sides[0].item
-
-    def where(self, day: float) -> float:
-        """Thousand miles, or years, on that day."""
-        return day / DAYS_A_YEAR if self.is_by_time else self.car.thousand_miles(day)
 
 
 def wear_model(one: ItemHistory) -> DistanceWear | Rise | None:
@@ -85,17 +82,22 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit]) -> li
     by_axle = {axle: tuple(sides) for axle, sides in groupby(_by_axle(histories), lambda one: axle_of(one.position))}
     priors = {axle: _prior(sides[0], limit_of[sides[0].position]) for axle, sides in by_axle.items()}
     copied = _perhaps_copied(histories)
-    read = {axle: _axle_readings(sides, priors[axle], limit_of, copied) for axle, sides in by_axle.items()}
+    car, is_rise = histories[0].car, not histories[0].item.falls
+    scales = {
+        axle: scale_of(car, (it for one in sides for it in one.readings), is_rise) for axle, sides in by_axle.items()
+    }
+    read = {
+        axle: _axle_readings(sides, priors[axle], limit_of, copied, scales[axle]) for axle, sides in by_axle.items()
+    }
     resets = _resets(histories[0].item)
     found = []
     for axle, sides in by_axle.items():
-        other = _other_axle(axle)
+        other, scale = _other_axle(axle), scales[axle]
         shown = limit_of[sides[0].position]
-        is_rise = not sides[0].item.falls
         sets = split_into_sets(
             read[axle],
             read.get(other, []),
-            _changes(sides, resets),
+            _changes(sides, resets, scale),
             priors[axle],
             priors.get(other, priors[axle]),
             resets,
@@ -103,7 +105,7 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit]) -> li
         found.append(
             WearAxle(
                 sides, priors[axle], 0.0 if is_rise else _in_own_unit(shown, sides[0].item), shown, is_rise,
-                tuple(sets), _new_at(sides[0].car, is_rise),
+                tuple(sets), scale.new_at, scale.at(car.origin),
             )
         )  # fmt: skip
     return found
@@ -125,12 +127,6 @@ def _resets(item: Item) -> ResetChances:
 
 def _in_own_unit(limit: Limit, item: Item) -> float:
     return converted(limit.value, limit.unit, item.unit or limit.unit)
-
-
-def _new_at(car: Car, is_by_time: bool) -> float | None:
-    if is_by_time:
-        return None if car.track.first_used is None else car.track.first_used / DAYS_A_YEAR
-    return 0.0 if car.track.knows_new else None
 
 
 def _prior(one: ItemHistory, limit: Limit) -> WearPrior:
@@ -178,29 +174,22 @@ def _perhaps_copied(histories: Sequence[ItemHistory]) -> set[date]:
 
 
 def _axle_readings(
-    sides: Sequence[ItemHistory], prior: WearPrior, limit_of: dict[str, Limit], copied: set[date]
+    sides: Sequence[ItemHistory], prior: WearPrior, limit_of: dict[str, Limit], copied: set[date], scale: Scale
 ) -> list[AxleReading]:
     """What was read on the axle, day by day, values turned round where they rise."""
     gauge = _gauge_step(sides, prior)
     by_day: dict[date, dict[str, tuple[float, float]]] = {}
-    tire_sets: dict[date, str | None] = {}
     for one in sides:
         for reading in one.readings:
             found = _value_and_variance(one.item, reading, prior, gauge)
-            if found is None:
+            if found is None or not scale.is_on(reading.on.toordinal()):
                 continue
             value, variance = found
             variance *= _COPIED_VARIANCE if reading.on in copied else 1.0
             value = value if one.item.falls else limit_of[one.position].value - value
             by_day.setdefault(reading.on, {})[one.position] = (value, variance)
-            tire_sets[reading.on] = reading.tire_set
-    car, is_rise = sides[0].car, not sides[0].item.falls
-    readings = []
-    for on, values in sorted(by_day.items()):
-        day = float(on.toordinal())
-        where = day / DAYS_A_YEAR if is_rise else car.thousand_miles(day)
-        readings.append(AxleReading(day, where, _doubted(values), tire_sets[on]))
-    return readings
+    days = ((float(on.toordinal()), values) for on, values in sorted(by_day.items()))
+    return [AxleReading(day, scale.at(day), _doubted(values)) for day, values in days]
 
 
 def _doubted(values: dict[str, tuple[float, float]]) -> tuple[tuple[str, float, float], ...]:
@@ -253,13 +242,15 @@ def _is_on_mark(value: float, step: float) -> bool:
     return abs(value / step - round(value / step)) < 1e-4
 
 
-def _changes(sides: Sequence[ItemHistory], resets: ResetChances) -> list[Change]:
+def _changes(sides: Sequence[ItemHistory], resets: ResetChances, scale: Scale) -> list[Change]:
     """Work that began a new set on this axle, in the order of time."""
-    car, item = sides[0].car, sides[0].item
+    item = sides[0].item
     found = []
     for work in {id(one): one for side in sides for one in side.work}.values():
         day = float(work.on.toordinal())
-        where = day / DAYS_A_YEAR if not item.falls else (work.odometer_miles or car.track.at(day)) / 1000
+        if not scale.is_on(day):
+            continue
+        where = scale.at_work(day, work.odometer_miles)
         is_rotation = work.did == "rotated" or (work.item != item.code and work.did == "serviced")
         if is_rotation and resets.rotated:
             came_from = _came_from(work.moved, sides)
@@ -273,7 +264,7 @@ def _changes(sides: Sequence[ItemHistory], resets: ResetChances) -> list[Change]
             found.append(Change(day, where, False))
     if not item.falls:
         told = {it.entered.changed_on for one in sides for it in one.readings if it.entered.changed_on is not None}
-        found += [Change(float(on.toordinal()), on.toordinal() / DAYS_A_YEAR, False) for on in told]
+        found += [Change(float(on.toordinal()), scale.at(on.toordinal()), False) for on in told]
     return sorted(found, key=lambda one: one.day)
 
 

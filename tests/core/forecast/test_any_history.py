@@ -73,6 +73,8 @@ def car(number: int, draw: random.Random) -> list[dict[str, Any]]:
         odometer = odometer * draw.choice([1, 1, 1.6, 0.6]) + draw.choice([0, 1, 5_000, 20_000])
         miles = odometer if draw.random() < 0.85 else None
         told = visit(day.isoformat(), miles, vehicle=vehicle, inspection=f"I-{number}-{day}")
+        if draw.random() < 0.4:
+            told["tire_set"] = draw.choice(["summer", "winter"])
         good = [one for item in FORECAST if is_taken(told | {"readings": [one := reading(item, draw, day)]})]
         work = [{"item": item.code, "did": draw.choice(DID)} for item in FORECAST if draw.random() < 0.15]
         done = [one for one in work if good and is_taken(told | {"readings": good[:1], "work_done": [one]})]

@@ -74,6 +74,25 @@ def test_another_labelled_set_starts_anew() -> None:
     assert one.limit is not None and one.limit.value == 6
 
 
+def test_a_set_that_comes_back_goes_on_wearing_where_it_stopped() -> None:
+    """Two winters of 4,000 miles each with 15,000 of summer in between: 2/32 in 4,000 miles, not in 19,000."""
+    visits = [
+        visit("2024-04-10", 30_000, *four(10, 10), tire_set="summer"),
+        visit("2024-11-10", 40_000, *four(11, 11), tire_set="winter"),
+        visit("2025-04-10", 44_000, *four(8, 8), tire_set="summer"),
+        visit("2025-11-10", 59_000, *four(9, 9), tire_set="winter"),
+        visit("2026-03-10", 63_000, *four(7, 7), tire_set="winter"),
+    ]
+    one = front_left(*visits)
+    assert one.because.readings_used == 3
+    # Least squares through (0, 11), (4, 9), (8, 7) thousand miles is .5 a thousand; the prior's .21 draws it down.
+    assert one.because.wear_per_1000 is not None
+    assert 0.33 < one.because.wear_per_1000 < 0.5
+    summer = front_left(*visits[:3])
+    assert summer.because.readings_used == 2
+    assert summer.now == pytest.approx(8, abs=0.6)
+
+
 def test_untold_replacements_are_found_and_few_are_imagined() -> None:
     """On 400 pairs of readings drawn from what is usual (seeded): the design's bars are .90 of the tires' replacements
     found, .95 of the pads', at most 4 and 1.5 % imagined; here with room for the smaller number."""
