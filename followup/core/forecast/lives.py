@@ -35,7 +35,7 @@ class DueTimes(Protocol):
 
 
 def chance_given_age(age: Array, days: Array, log_median: Array, log_spread: Array) -> Array:
-    """P(due within `days`) of what is still good at `age`, life log-normal: section 1.10. The unit of time is free.
+    """P(due within `days`) of what is still good at `age`, life log-normal. The unit of time is free.
 
     Published nowhere; the two vectors of the tests were worked out apart from it.
     """

@@ -1,7 +1,7 @@
 """What a car's odometer showed on any day: wrong entries put right or left out, gaps filled in.
 
 Each entry may be as read, kilometers typed as miles, or wrong; the cheapest explanation of up to six entries wins.
-Costs are negative log chances. Section 1.1 of the design.
+Costs are negative log chances (assumptions).
 """
 
 from __future__ import annotations
@@ -16,11 +16,11 @@ from followup.core.forecast.season import DAYS_A_YEAR
 from followup.core.forecast.usage import LEAST_INTERVAL_DAYS, MOST_INTERVALS, UsagePrior
 from followup.core.item import MILES_PER_KM
 
-# Kilometers cost a little less than a plain wrong entry (the design has 6.5): at 6.5 leaving out would always win, and
+# Kilometers cost a little less than a plain wrong entry: if they cost more, leaving out would always win, and
 # an entry that fits so well once converted is worth keeping.
 _COST_KM, _COST_WRONG, _COST_DECREASE = 4.2, 4.6, 60.0
-# A car may come to stand still (once), and then goes on as it last went: not in the design, which would call all
-# entries of a parked car wrong.
+# A car may come to stand still (once), and then goes on as it last went: else all entries of a parked car would be
+# called wrong.
 _COST_PARKED, _COST_GOES_ON = 9.0, 1.0
 _FIRST_SPREAD = 0.62
 _BEAMS = 12

@@ -1,7 +1,7 @@
 """When a worn value reaches its limit: the distribution of the first passage, in effective days from the end.
 
 Far from the limit it is one log-normal; near it (less than four standard deviations, about one item in five) it is
-integrated over the rate, so that "may be due already" comes out right. Section 1.7 of the design.
+integrated over the rate, so that "may be due already" comes out right.
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ from followup.core.forecast.wear import WearBelief
 
 _FAR = 4.0
 # Where the nodes of the rate lie further apart than the spread at each of them, the chance would climb in stairs: up to
-# this share of the rate's variance is then taken along each node's tangent instead (not in the design).
+# this share of the rate's variance is then taken along each node's tangent instead.
 _ALONG_TANGENT = 0.15
 _NODES, _raw_weights = np.polynomial.hermite_e.hermegauss(9)
 _WEIGHTS = _raw_weights / _raw_weights.sum()

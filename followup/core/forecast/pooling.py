@@ -1,7 +1,7 @@
 """What the other axles of a car say about the wear of one: the driver is the same.
 
 Each axle sends a message about its log wear rate; the prior of each is then built from the messages of the others.
-Tires speak to tires, pads to pads. Section 1.5 of the design.
+Tires speak to tires, pads to pads.
 """
 
 from __future__ import annotations

@@ -15,7 +15,7 @@ from numpy.typing import NDArray
 Array = NDArray[np.float64]
 
 DAYS_A_YEAR = 365.25
-# Share by which the busiest day lies above the mean, and its day of the year (assumptions, design section 1.0).
+# Share by which the busiest day lies above the mean, and its day of the year (assumptions).
 SUMMER_SHARE = 0.10
 BUSIEST_DAY = 195.0
 # 1 January 2000. A year of 365.25 days drifts by less than a day in a century.

@@ -2,7 +2,7 @@
 
 A new set begins where work says so, or where the readings themselves speak for it (a tread that grew). Both sides of
 an axle are replaced together. `where` is in thousand miles (in years for what goes by time), values are in the item's
-unit. Sections 1.2 and 10 of the design.
+unit.
 """
 
 from __future__ import annotations

@@ -15,12 +15,13 @@ import numpy as np
 
 from followup.core.forecast.season import Array
 
-# Chance that a first set was replaced early, and that the older readings belong to another set (section 1.4).
+# Chance that a first set was replaced early, and that the older readings belong to another set (assumptions).
 EARLY_REPLACEMENT = 0.03
 VOID_READINGS = 0.03
 # A reading of another set may show anything in so many units.
 VALUE_RANGE = 12.0
-# Variance added to what is left: the operator's own bias and wear that is not quite straight (section 1.7).
+# Variance added to what is left: the operator's own bias and wear that is not quite straight (fitted on a
+# simulated fleet; Brenner, Scheiner & Kondo 1975 found tread depth against miles a straight line to 1 %).
 STRAIGHTNESS_VARIANCE = 0.18
 UNKNOWN_INSTALL, ORIGINAL, VOID = 0, 1, 2
 _NODES = np.array([0.0, -np.sqrt(3.0), np.sqrt(3.0)])
@@ -81,7 +82,7 @@ class WearRows:
 def sum_up(row: np.ndarray, distance: Array, value: Array, variance: Array, rows: int) -> WearSums:
     """Sums per row of readings at `distance` thousand miles before the end (>= 0), with their variances.
 
-    Distances are counted from the end before they are summed, so that nothing cancels. Section 1.3.
+    Distances are counted from the end before they are summed, so that nothing cancels.
     """
     share = 1 / variance
 
@@ -112,7 +113,7 @@ def with_reading(sums: WearSums, distance: Array, value: Array, spread: Array) -
 
 
 def likeliest_log_rate(spread: Array, slope_sum: Array, mean: Array, variance: Array) -> tuple[Array, Array]:
-    """Mode of the log rate and the variance of the normal around it; three Newton steps are enough (section 1.4)."""
+    """Mode of the log rate and the variance of the normal around it; three Newton steps are enough."""
     slope = slope_sum / np.maximum(spread, 1e-12)
     is_telling = slope > 0.15 * np.exp(mean)
     precision = np.where(is_telling, slope_sum**2 / np.maximum(spread, 1e-12), 0.0)
@@ -160,7 +161,7 @@ def _straight_line(sums: WearSums, rate: Array) -> Array:
 
 
 def explanations(rows: WearRows, mean: Array, variance: Array) -> tuple[Array, Array, Array]:
-    """Log evidence, log rate and its variance under each explanation, arrays (3, rows). Section 1.4.
+    """Log evidence, log rate and its variance under each explanation, arrays (3, rows).
 
     `mean`, `variance` are the prior of the log rate.
     """
@@ -210,7 +211,7 @@ def believe(
     chances: Array | None = None,
     straightness_variance: float | Array = STRAIGHTNESS_VARIANCE,
 ) -> WearBelief:
-    """Log rate and value at the end over all explanations, by their moments. Sections 1.4 and 1.7.
+    """Log rate and value at the end over all explanations, by their moments.
 
     `chances` (3, rows) replaces the row's own: both sides of an axle share those of the axle.
     """

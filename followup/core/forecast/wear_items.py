@@ -32,7 +32,7 @@ _HOW_VARIANCE = {"wheel_on": 2.0, "estimate": 4.0}
 # The same number at so many places, or last time's numbers after so many miles: perhaps copied, not measured. Such
 # readings count for half (assumptions).
 _SAME_PLACES, _SAME_AFTER_MILES, _COPIED_VARIANCE = 4, 3_000, 2.0
-# Standard deviation of the grooves of one tire, 32nds (section 10).
+# Standard deviation of the grooves of one tire, 32nds (assumption).
 _GROOVE_SPREAD = 0.5
 # Sides further apart than this are doubted, both of them.
 _SIDES_APART = 3.0
@@ -213,7 +213,7 @@ def _value_and_variance(item: Item, reading: Reading, prior: WearPrior, gauge: f
 def _lowest_groove(grooves: list[float], variance: float) -> tuple[float, float]:
     """The lowest groove, each first drawn towards the tire's mean: the lowest of three noisy readings lies too low.
 
-    Section 1.9; the variance is that of a groove so drawn.
+    The variance is that of a groove so drawn.
     """
     mean = sum(grooves) / len(grooves)
     kept = _GROOVE_SPREAD**2 / (_GROOVE_SPREAD**2 + variance)

@@ -1,4 +1,4 @@
-"""The edges that a real shop's readings come to; each is one of the design's list."""
+"""The edges that a real shop's readings come to, one test each."""
 
 import math
 from datetime import date

@@ -2,7 +2,7 @@
 
 Source of the ten cases and their P10, P50, P90 (days) and P(due within 90 days): numerical integration of the wear
 model on fine grids by a program apart from this one, when the model was designed (its extra variance was 0.12 then).
-The bar is the design's own: 6 % or 8 days, 0.02 in the chance.
+The bar: 6 % or 8 days, 0.02 in the chance.
 """
 
 from dataclasses import dataclass

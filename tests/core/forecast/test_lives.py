@@ -25,7 +25,7 @@ def one(value: float) -> np.ndarray:
 
 @pytest.mark.parametrize(("age", "chance"), [(1461.0, 0.205679), (4383.0, 0.304127)])
 def test_battery_of_known_age(age: float, chance: float) -> None:
-    # Source: the design's own vector for section 1.10, worked out apart from this program.
+    # Source: worked out by a program apart from this one when the model was designed.
     found = chance_given_age(one(age), one(180.0), one(math.log(MEDIAN)), one(SPREAD))
     assert found[0] == pytest.approx(chance, abs=1e-6)
     # And by scipy's log-normal, which knows nothing of the formula.

@@ -94,7 +94,7 @@ def test_a_set_that_comes_back_goes_on_wearing_where_it_stopped() -> None:
 
 
 def test_untold_replacements_are_found_and_few_are_imagined() -> None:
-    """On 400 pairs of readings drawn from what is usual (seeded): the design's bars are .90 of the tires' replacements
+    """On 400 pairs of readings drawn from what is usual (seeded): the bars for a fleet are .90 of the tires' replacements
     found, .95 of the pads', at most 4 and 1.5 % imagined; here with room for the smaller number."""
     random = np.random.default_rng(20)
     found = {("tire_tread", True): 0, ("tire_tread", False): 0, ("brake_pad", True): 0, ("brake_pad", False): 0}

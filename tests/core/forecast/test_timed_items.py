@@ -51,7 +51,7 @@ def test_the_last_readable_level_counts() -> None:
 def test_battery_age_is_counted_from_its_replacement() -> None:
     told = {"item": "battery", "cca": 600, "cca_rated": 640, "changed_on": "2022-01-10"}
     one = window(visit("2026-01-10", 60_000, told))
-    # Section 1.10 at four years of age: .205679 within 180 days.
+    # The life formula at four years of age: .205679 within 180 days (test_lives.py).
     assert dict(one.chances)[180] == pytest.approx(0.205679, abs=0.001)
     assert (one.because.since_how, one.because.since_on) == ("told", date(2022, 1, 10))
 
