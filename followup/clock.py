@@ -50,6 +50,11 @@ def is_moved() -> bool:
     return file is not None and _read(file) != timedelta(0)
 
 
+def can_be_moved() -> bool:
+    """Whether FOLLOWUP_CLOCK names a file: only then can the clock be moved."""
+    return _file() is not None
+
+
 def move_to(instant: datetime) -> None:
     """Stops the clock at this aware instant; until moved again it stands there."""
     if instant.tzinfo is None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from types import ModuleType
 from typing import Any
@@ -16,10 +16,12 @@ from followup.web.words import shop
 
 @dataclass(frozen=True)
 class Link:
-    """A page at the top: its view (`advisor.requests`) and the words of the link."""
+    """A page at the top: its view (`advisor.requests`) and the words of the link; `is_shown` says whether this
+    installation has the page at all."""
 
     endpoint: str
     words: str
+    is_shown: Callable[[], bool] = lambda: True
 
 
 def add_to(app: Flask, people: Iterable[ModuleType]) -> None:
@@ -35,7 +37,7 @@ def add_to(app: Flask, people: Iterable[ModuleType]) -> None:
         return [
             {"endpoint": link.endpoint, "words": link.words, "is_here": _is_here(link.endpoint)}
             for link in links
-            if may_use(link.endpoint)
+            if may_use(link.endpoint) and link.is_shown()
         ]
 
 
