@@ -48,7 +48,7 @@ class Screen:
 def look_at_test_phones(store: Store, shop_id: int) -> Handsets:
     """Every phone that the test phone can play."""
     with store.read() as connection:
-        kept = test_phone.numbers(connection, shop_id)
+        rows = test_phone.numbers(connection, shop_id)
         whose = _names(connection, shop_id)
         with_texts = [
             Handset(one["number"], whose.get(one["number"], ""), one["count"], one["last_at"]) for one in rows
