@@ -94,8 +94,8 @@ def test_a_set_that_comes_back_goes_on_wearing_where_it_stopped() -> None:
 
 
 def test_untold_replacements_are_found_and_few_are_imagined() -> None:
-    """On 400 pairs of readings drawn from what is usual (seeded): the bars for a fleet are .90 of the tires' replacements
-    found, .95 of the pads', at most 4 and 1.5 % imagined; here with room for the smaller number."""
+    """On 400 pairs of readings drawn from what is usual (seeded): the bars for a fleet are .90 of the replacements of
+    tires found, .95 of pads, at most 4 and 1.5 % imagined; here with room for the smaller number."""
     random = np.random.default_rng(20)
     found = {("tire_tread", True): 0, ("tire_tread", False): 0, ("brake_pad", True): 0, ("brake_pad", False): 0}
     for item, new, usual, error, last in (("tire_tread", 10.3, 0.21, 0.5, 3.0), ("brake_pad", 11.0, 0.165, 0.45, 2.5)):
