@@ -12,7 +12,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from followup import passwords
-from followup.storage import staff
+from followup.storage import shops, staff
 from followup.storage.staff import Role, StaffMember
 from followup.storage.store import Store
 
@@ -28,9 +28,9 @@ def staff_of(store: Store, shop_id: int) -> Sequence[StaffMember]:
 
 
 def add_staff(
-    store: Store, now: datetime, shop_id: int, login: str, name: str, role: Role, password: str
+    store: Store, now: datetime, shop_id: int, login: str, name: str, role: Role, password: str, by: str
 ) -> dict[str, str]:
-    """Make an account; else what is wrong, in words, by "login", "name" or "password"."""
+    """Make an account; else what is wrong, in words, by "login", "name" or "password". `by`: who makes it."""
     login, name = login.strip().lower(), name.strip()
     with store.read() as connection:
         shop = staff.shop_head(connection, shop_id)
@@ -43,11 +43,12 @@ def add_staff(
         if staff.with_login(connection, shop_id, login) is not None:
             return {"login": "Somebody has this sign-in name already."}
         staff.add(connection, shop_id, login, name, role, hashed, now)
+        shops.note(connection, shop_id, now, by, "account made", login, after={"role": role})
     return {}
 
 
-def set_active(store: Store, now: datetime, shop_id: int, staff_id: int, is_active: bool) -> str | None:
-    """Open or close an account of this shop; else why not, in words."""
+def set_active(store: Store, now: datetime, shop_id: int, staff_id: int, is_active: bool, by: str) -> str | None:
+    """Open or close an account of this shop; else why not, in words. `by`: who does it."""
     with store.write() as connection:
         member = staff.member(connection, shop_id, staff_id)
         if member is None:
@@ -57,6 +58,7 @@ def set_active(store: Store, now: datetime, shop_id: int, staff_id: int, is_acti
         staff.set_active(connection, staff_id, is_active)
         if not is_active:
             staff.end_sessions(connection, staff_id, now)
+        shops.note(connection, shop_id, now, by, "account opened" if is_active else "account closed", member.login)
     return None
 
 

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import os
 import re
+from functools import cache
 from importlib.resources import files
 from pathlib import Path
 from typing import Any, Literal
@@ -55,11 +56,12 @@ def check_page(page: Page, url: str, folder: Path | None = None, name: str = "")
     page.on("console", on_console)
     page.on("dialog", on_dialog)
     page.on("pageerror", on_error)
+    page.goto(url)
+    page.evaluate(engine())
     for width, height in (PHONE, DESK):
         page.set_viewport_size({"width": width, "height": height})
         for scheme in SCHEMES:
             page.emulate_media(color_scheme=scheme)
-            page.goto(url)
             where = f"{url} at {width} px, {scheme}"
             faults += [f"{where}: {fault}" for fault in [*sideways(page), *axe(page)]]
             if folder:
@@ -95,9 +97,14 @@ def sideways(page: Page) -> list[str]:
     return [f"sideways scroll because of {', '.join(wide)}"] if wide else []
 
 
+@cache
+def engine() -> str:
+    """axe as a script; the policy of the pages bars script tags, so it comes in by evaluation."""
+    return (files("axe_playwright_python") / "axe.min.js").read_text("utf-8") + "\n;null"
+
+
 def axe(page: Page) -> list[str]:
-    """What axe finds. The policy of the pages bars script tags, so the engine comes in by evaluation."""
-    page.evaluate((files("axe_playwright_python") / "axe.min.js").read_text("utf-8") + "\n;null")
+    """What axe finds; its engine must be in the page."""
     found = page.evaluate("tags => axe.run(document, {runOnly: {type: 'tag', values: tags}})", TAGS)
     return [
         f"axe {one['id']}: {one['help']}: {'; '.join(str(node['target']) for node in one['nodes'][:3])}"

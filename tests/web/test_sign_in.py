@@ -206,7 +206,7 @@ def test_guessing_the_old_password_on_the_account_page_is_limited_too(house: Tes
 
 def test_closing_an_account_ends_its_sessions_at_once(house: TestHouse) -> None:
     token = _token(house, "technician")
-    assert keep_staff.set_active(house.store, house.now(), 1, _member(house, "technician").id, False) is None
+    assert keep_staff.set_active(house.store, house.now(), 1, _member(house, "technician").id, False, "owner") is None
     assert _who(house, token) is None
     assert _try(house, PASSWORD, "technician").why_not == signing.WRONG
 
@@ -273,6 +273,9 @@ def test_adding_somebody_who_can_then_sign_in(app: Flask, house: TestHouse) -> N
     answer = client.post("/owner/staff", data={**form, "csrf_token": token_on(client, "/owner/staff")})
     assert answer.status_code == 303
     assert _try(house, "three plain words", "rosa.k").token
+    (trail,) = contents(house)["audit"]
+    assert {"owner", "account made", "rosa.k"} <= set(trail[:7])
+    assert "three plain words" not in repr(trail)
     again = client.post("/owner/staff", data={**form, "csrf_token": token_on(client, "/owner/staff")})
     assert again.status_code == 422
     assert "three plain words" not in again.text
@@ -294,7 +297,7 @@ def test_adding_somebody_takes_no_other_fields_and_no_nonsense(
 
 
 def test_the_last_owner_stays(house: TestHouse) -> None:
-    assert keep_staff.set_active(house.store, house.now(), 1, _member(house).id, False)
+    assert keep_staff.set_active(house.store, house.now(), 1, _member(house).id, False, "owner")
     assert _try(house, PASSWORD).token
 
 

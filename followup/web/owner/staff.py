@@ -37,7 +37,14 @@ def add() -> ResponseReturnValue:
     form, wrong = forms.read(NewMember, request.form)
     if form is not None:
         wrong = keep_staff.add_staff(
-            house().store, house().now(), me().shop_id, form.login, form.name, form.role, form.password
+            house().store,
+            house().now(),
+            me().shop_id,
+            form.login,
+            form.name,
+            form.role,
+            form.password,
+            me().member.login,
         )
     if form is None or wrong:
         return _page(forms.shown_again(request.form), wrong, 422)
@@ -71,7 +78,7 @@ def open_again(staff_id: int) -> ResponseReturnValue:
 
 
 def _set_active(staff_id: int, is_active: bool, said: str) -> ResponseReturnValue:
-    why_not = keep_staff.set_active(house().store, house().now(), me().shop_id, staff_id, is_active)
+    why_not = keep_staff.set_active(house().store, house().now(), me().shop_id, staff_id, is_active, me().member.login)
     if why_not == keep_staff.NO_ACCOUNT:
         abort(404)
     flash(why_not or said)
