@@ -22,12 +22,13 @@ from followup.storage import inspections, outbox, people, shops
 from followup.storage.store import Connection, Store
 
 
-def what_is_topped_off(store: Store, shop_id: int, vehicle: Vehicle | None) -> list[tuple[Item, str]]:
-    """Items that can be topped off on that car, the shop's free ones first, each with how much is free ("": any)."""
+def what_is_topped_off(store: Store, shop_id: int, vehicle: Vehicle | None) -> list[tuple[Item, str | None]]:
+    """Items that can be topped off on that car, the shop's free ones first, each with how much is free ("": any;
+    None: not a free service of this shop)."""
     with store.read() as connection:
         free = shops.load_shop(connection, shop_id).rules.free_services
     items = [one for one in ALL if one.is_top_off_free and (vehicle is None or one.exists_on(vehicle))]
-    return sorted(((one, free.get(one.code, "")) for one in items), key=lambda pair: pair[0].code not in free)
+    return sorted(((one, free.get(one.code)) for one in items), key=lambda pair: pair[0].code not in free)
 
 
 def keep_top_off(

@@ -1,16 +1,22 @@
-"""Where this person's day begins."""
+"""Where the day on the shop floor begins: find a car, see which are here."""
 
 from __future__ import annotations
 
-from flask import render_template
+from flask import render_template, request
 from flask.typing import ResponseReturnValue
 
+from followup.web.house import house
+from followup.web.login import me
 from followup.web.security import for_roles
 from followup.web.technician.blueprint import blueprint
+from followup.workflows.look_at_inspection_form import cars_in_shop, find_cars
 
 
 @blueprint.get("/")
 @for_roles("technician", "advisor", "manager", "owner")
 def home() -> ResponseReturnValue:
-    """The cars that are in the shop, and the forms to fill."""
-    return render_template("technician/home.html")
+    """The cars that are in the shop, a search, and the forms to fill."""
+    words = request.args.get("q", "").strip()[:120]
+    found = find_cars(house().store, me().shop_id, words) if words else []
+    here = cars_in_shop(house().store, me().shop_id)
+    return render_template("technician/home.html", words=words, found=found, here=here)
