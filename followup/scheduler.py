@@ -38,8 +38,8 @@ class Tick:
 TICKS: tuple[Tick, ...] = (
     Tick("answer", timedelta(seconds=2), House.answer),
     Tick("tell", timedelta(seconds=2), House.tell),
-    Tick("forecast", timedelta(seconds=20), House.forecast),
-    Tick("plan", timedelta(hours=2), House.plan),
+    Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),
+    Tick("plan", timedelta(hours=6), House.plan),
     Tick("send", timedelta(seconds=1), House.send),
     Tick("look_up", timedelta(seconds=10), House.look_up),
     Tick("settle", timedelta(minutes=10), House.settle),

@@ -30,7 +30,7 @@ from followup.workflows.settle_over_time import settle_over_time
 from followup.workflows.tell_staff import tell_staff
 
 # When nothing else is due sooner, planning looks again.
-PLAN_AGAIN_AFTER = timedelta(hours=2)
+PLAN_AGAIN_AFTER = timedelta(hours=6)
 
 __all__ = ["House", "open_house"]
 
@@ -121,6 +121,11 @@ class House:
     def forecast(self, shop_id: int, progress: Any = None) -> int:
         """Forecast every car that has news."""
         return forecast_windows(self.store, shop_id, self.now(), progress=progress)
+
+    def forecast_and_plan(self, shop_id: int) -> int:
+        """Forecast every car that has news, and plan at once where there was some."""
+        done = self.forecast(shop_id)
+        return self.plan(shop_id) if done else 0
 
     def plan(self, shop_id: int) -> int:
         """Plan what is due."""

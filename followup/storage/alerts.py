@@ -94,3 +94,10 @@ def is_alert_text_accepted(connection: Connection, alert_id: int) -> bool:
     table = tables.texts
     query = select(table.c.id).where(table.c.alert_id == alert_id, table.c.kind == "alert", table.c.state == "sent")
     return rows.first(connection, query.limit(1)) is not None
+
+
+def phone_task_keys(connection: Connection, shop_id: int) -> set[str]:
+    """The causes of all phone tasks, open or done: each is listed once."""
+    table = tables.alerts
+    query = select(table.c.raised_by).where(table.c.shop_id == shop_id, table.c.kind == "phone_task")
+    return {row["raised_by"] for row in rows.every(connection, query)}

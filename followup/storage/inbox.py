@@ -107,7 +107,10 @@ def keep_conversation(
         rows.add(connection, table, shop_id=shop_id, phone_id=phone_id, state=state, thread=thread, changed_at=now)
 
 
-def conversations_of_shop(connection: Connection, shop_id: int) -> list[Row]:
-    """Every conversation, the latest changed first."""
+def conversations_of_shop(connection: Connection, shop_id: int, phone_id: int | None = None) -> list[Row]:
+    """Every conversation (or that of one phone), the latest changed first."""
     table = tables.conversations
-    return rows.every(connection, select(table).where(table.c.shop_id == shop_id).order_by(desc(table.c.changed_at)))
+    query = select(table).where(table.c.shop_id == shop_id)
+    if phone_id is not None:
+        query = query.where(table.c.phone_id == phone_id)
+    return rows.every(connection, query.order_by(desc(table.c.changed_at)))

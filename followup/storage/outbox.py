@@ -230,9 +230,11 @@ def texts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
     return rows.every(connection, query.order_by(func.coalesce(table.c.sent_at, table.c.due_at), table.c.id))
 
 
-def invites_of_phone(connection: Connection, phone_id: int, since: datetime) -> list[Row]:
-    """Invites to the phone that left or may leave since then, with `raised_by`, `items` and `vehicle_code`: spacing,
-    tries and caps count them. Oldest first."""
+def invites_by_phone(
+    connection: Connection, shop_id: int, since: datetime, phone_id: int | None = None
+) -> dict[int, list[Row]]:
+    """Invites that left or may leave since then, with `raised_by`, `items` and `vehicle_code`: spacing, tries and caps
+    count them. Oldest first; of one phone, or of all of the shop."""
     table, reasons, vehicles = tables.texts, tables.reasons, tables.vehicles
     joined = table.join(reasons, table.c.reason_id == reasons.c.id).outerjoin(
         vehicles, table.c.vehicle_id == vehicles.c.id
@@ -242,10 +244,15 @@ def invites_of_phone(connection: Connection, phone_id: int, since: datetime) -> 
         select(table)
         .add_columns(reasons.c.raised_by, reasons.c["items"], vehicles.c.code.label("vehicle_code"))
         .select_from(joined)
-        .where(table.c.phone_id == phone_id, table.c.kind == "invite", table.c.state.not_in(("dropped", "failed")))
+        .where(table.c.shop_id == shop_id, table.c.kind == "invite", table.c.state.not_in(("dropped", "failed")))
         .where(at >= since)
     )
-    return rows.every(connection, query.order_by(at, table.c.id))
+    if phone_id is not None:
+        query = query.where(table.c.phone_id == phone_id)
+    found: dict[int, list[Row]] = {}
+    for row in rows.every(connection, query.order_by(at, table.c.id)):
+        found.setdefault(row["phone_id"], []).append(row)
+    return found
 
 
 def last_asking(connection: Connection, phone_id: int) -> Row | None:

@@ -163,13 +163,12 @@ def phones_of_person(connection: Connection, person_id: int) -> list[Row]:
 
 def vehicles_of_persons(connection: Connection, person_ids: list[int]) -> list[Row]:
     """Cars that these persons own or drive now, each once."""
-    join = tables.vehicles.join(tables.ties, tables.ties.c.vehicle_id == tables.vehicles.c.id)
-    query = (
-        select(tables.vehicles)
-        .select_from(join)
-        .where(tables.ties.c.person_id.in_(person_ids), tables.ties.c.to_on.is_(None), tables.ties.c.role != "payer")
+    tied = select(tables.ties.c.vehicle_id).where(
+        tables.ties.c.person_id.in_(person_ids), tables.ties.c.to_on.is_(None), tables.ties.c.role != "payer"
     )
-    return rows.every(connection, query.distinct().order_by(tables.vehicles.c.id))
+    # Not DISTINCT over a join: PostgreSQL cannot compare the cars' facts, which are JSON.
+    query = select(tables.vehicles).where(tables.vehicles.c.id.in_(tied))
+    return rows.every(connection, query.order_by(tables.vehicles.c.id))
 
 
 def drivers_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
@@ -236,3 +235,32 @@ def all_persons(connection: Connection, shop_id: int) -> list[Row]:
 def change_person(connection: Connection, person_id: int, **values: Any) -> None:
     """Change what is known of a person."""
     rows.change(connection, tables.persons, person_id, **values)
+
+
+def persons_by_phone(connection: Connection, shop_id: int, phone_id: int | None = None) -> dict[int, list[Row]]:
+    """Persons by the phones that they use now; of one phone, or of all of the shop."""
+    link = tables.person_phones
+    join = tables.persons.join(link, link.c.person_id == tables.persons.c.id)
+    query = select(tables.persons).add_columns(link.c.phone_id).select_from(join)
+    query = query.where(link.c.shop_id == shop_id, link.c.to_on.is_(None))
+    if phone_id is not None:
+        query = query.where(link.c.phone_id == phone_id)
+    return _by(rows.every(connection, query.order_by(tables.persons.c.id)), "phone_id")
+
+
+def vehicles_by_person(connection: Connection, shop_id: int, person_ids: list[int] | None) -> dict[int, list[Row]]:
+    """Cars by the persons who own or drive them now; of these persons, or of all of the shop."""
+    link = tables.ties
+    join = tables.vehicles.join(link, link.c.vehicle_id == tables.vehicles.c.id)
+    query = select(tables.vehicles).add_columns(link.c.person_id).select_from(join)
+    query = query.where(link.c.shop_id == shop_id, link.c.to_on.is_(None), link.c.role != "payer")
+    if person_ids is not None:
+        query = query.where(link.c.person_id.in_(person_ids))
+    return _by(rows.every(connection, query.order_by(tables.vehicles.c.id)), "person_id")
+
+
+def _by(found: list[Row], key: str) -> dict[int, list[Row]]:
+    grouped: dict[int, list[Row]] = {}
+    for row in found:
+        grouped.setdefault(row[key], []).append(row)
+    return grouped

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Connection
+from sqlalchemy import ColumnElement, Connection, Table
 
+from followup.core.consent import ConsentStanding, standing
+from followup.core.conversation.state import PERSON_STAYS
 from followup.core.forecast.window import DueCurve
 from followup.core.items import BY_CODE
 from followup.core.planning.decide import still_wanted
@@ -24,36 +27,83 @@ from followup.core.shop import Shop
 from followup.core.vehicle import AXLES
 from followup.core.visit import Recommendation, Visit, Work
 from followup.core.wall import day_of
-from followup.storage import alerts, consents, inbox, inspections, outbox, people, requests, windows
+from followup.storage import consents, inbox, outbox, people, rows, tables
 from followup.storage.rows import Row
 
 # Caps count a year of invites; a little more keeps the first day's edge.
 _INVITES_SINCE = timedelta(days=400)
 
 
+@dataclass(frozen=True)
+class Gathered:
+    """Rows by what they belong to, read in a dozen queries however many phones there are."""
+
+    phones: list[Row]
+    persons: dict[int, list[Row]]
+    vehicles: dict[int, list[Row]]
+    windows: dict[int, list[Row]]
+    visits: dict[int, list[Row]]
+    work: dict[int, list[Row]]
+    advice: dict[int, list[Row]]
+    rests: dict[int, list[Row]]
+    recalls: dict[int, list[Row]]
+    bookings: dict[int, list[Row]]
+    invites: dict[int, list[Row]]
+    alerts: dict[int, list[Row]]
+    states: dict[int, dict[str, Any]]
+    standings: dict[str, ConsentStanding]
+
+
+def gather(connection: Connection, shop_id: int, now: datetime, phone_id: int | None = None) -> Gathered:
+    """Everything that planning looks at, for the whole shop or for one phone."""
+    phones = [row for row in people.all_phones(connection, shop_id) if phone_id in (None, row["id"])]
+    persons = people.persons_by_phone(connection, shop_id, phone_id)
+    person_ids = [one["id"] for found in persons.values() for one in found] if phone_id is not None else None
+    vehicles = people.vehicles_by_person(connection, shop_id, person_ids)
+    cars = [one["id"] for found in vehicles.values() for one in found] if phone_id is not None else None
+
+    def of_cars(table: Table, *conditions: ColumnElement[bool]) -> dict[int, list[Row]]:
+        return rows.grouped(connection, table, "vehicle_id", shop_id, cars, *conditions)
+
+    number = phones[0]["number"] if phone_id is not None and phones else None
+    return Gathered(
+        phones=phones,
+        persons=persons,
+        vehicles=vehicles,
+        windows=of_cars(tables.due_windows, tables.due_windows.c.is_current.is_(True)),
+        visits=of_cars(tables.visits),
+        work=of_cars(tables.work_done),
+        advice=of_cars(tables.recommendations),
+        rests=of_cars(tables.rests),
+        recalls=of_cars(tables.recalls, tables.recalls.c.ended_at.is_(None)),
+        bookings=of_cars(tables.booking_requests),
+        invites=outbox.invites_by_phone(connection, shop_id, now - _INVITES_SINCE, phone_id),
+        alerts=rows.grouped(connection, tables.alerts, "phone_id", shop_id, None if phone_id is None else [phone_id]),
+        states={row["phone_id"]: row["state"] for row in inbox.conversations_of_shop(connection, shop_id, phone_id)},
+        standings={number: consents.standing_of(connection, shop_id, number)}
+        if number
+        else consents.standings(connection, shop_id),
+    )
+
+
 def pictures_of_phone(
-    connection: Connection, shop: Shop, phone: Row, now: datetime, *, needs_registration: bool
+    gathered: Gathered, shop: Shop, phone: Row, now: datetime, *, needs_registration: bool
 ) -> list[CarPicture]:
     """One picture for each car that persons of this phone own or drive, in the order of the store."""
-    told_to = people.persons_of_phone(connection, phone["id"])
-    if not told_to:
-        return []
-    invites = _invites(connection, phone["id"], now)
-    about_phone = alerts.alerts_of_phone(connection, phone["id"])
     found: dict[str, CarPicture] = {}
-    for person in told_to:
-        for vehicle in people.vehicles_of_persons(connection, [person["id"]]):
+    for person in gathered.persons.get(phone["id"], []):
+        for vehicle in gathered.vehicles.get(person["id"], []):
             if vehicle["code"] not in found:
                 found[vehicle["code"]] = CarPicture(
                     shop=shop,
                     phone=people.phone_of(phone),
                     person=people.person_of(person),
                     vehicle=vehicle["code"],
-                    consent=consents.standing_of(connection, shop.id, phone["number"]),
-                    invites=tuple(invites),
+                    consent=gathered.standings.get(phone["number"]) or standing(()),
+                    invites=tuple(_invites(gathered.invites.get(phone["id"], []))),
                     needs_registration=needs_registration,
-                    **_car(connection, shop, vehicle, now),
-                    **_thread(connection, phone["id"], about_phone, shop, now),
+                    **_car(gathered, shop, vehicle["id"], now),
+                    **_thread(gathered, phone["id"], shop, now),
                 )
     return list(found.values())
 
@@ -65,7 +115,8 @@ def why_not_any_more(connection: Connection, shop: Shop, text: Row, now: datetim
     reason = outbox.load_reason(connection, text["reason_id"])
     if phone is None or vehicle is None or reason is None:
         return "its phone or car is gone"
-    pictures = pictures_of_phone(connection, shop, phone, now, needs_registration=False)
+    gathered = gather(connection, shop.id, now, phone["id"])
+    pictures = pictures_of_phone(gathered, shop, phone, now, needs_registration=False)
     mine = next((one for one in pictures if one.vehicle == vehicle["code"]), None)
     if mine is None:
         return "the car is no longer theirs"
@@ -79,32 +130,29 @@ def why_not_any_more(connection: Connection, shop: Shop, text: Row, now: datetim
     return stop.says if stop and stop.rule != "hours" else None
 
 
-def _car(connection: Connection, shop: Shop, vehicle: Row, now: datetime) -> dict[str, Any]:
+def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str, Any]:
     """The car's part of a picture."""
-    car_id = vehicle["id"]
     return {
-        "due": tuple(due_items(windows.windows_of(connection, car_id), shop, day_of(now, shop.zone))),
+        "due": tuple(due_items(gathered.windows.get(car_id, []), shop, day_of(now, shop.zone))),
         "visits": tuple(
             Visit(row["code"], row["opened_at"], row["closed_at"], row["odometer_miles"])
-            for row in inspections.visits_of_vehicle(connection, car_id)
+            for row in gathered.visits.get(car_id, [])
         ),
-        "work": tuple(_work(inspections.work_of_vehicle(connection, car_id))),
-        "recommendations": tuple(_advice(inspections.recommendations_of_vehicle(connection, car_id))),
+        "work": tuple(_work(gathered.work.get(car_id, []))),
+        "recommendations": tuple(_advice(gathered.advice.get(car_id, []))),
         "bookings": tuple(
             BookingSeen(str(row["id"]), row["state"], row["slot_at"], row["asked_at"])
-            for row in requests.requests_of_vehicle(connection, car_id)
+            for row in gathered.bookings.get(car_id, [])
         ),
-        "rests": tuple(_rests(inspections.rests_of_vehicle(connection, car_id))),
-        "recalls": tuple(
-            Recall(row["code"], row["entered_on"]) for row in inspections.recalls_of_vehicle(connection, car_id)
-        ),
+        "rests": tuple(_rests(gathered.rests.get(car_id, []))),
+        "recalls": tuple(Recall(row["code"], row["entered_on"]) for row in gathered.recalls.get(car_id, [])),
     }
 
 
-def due_items(rows: Iterable[Row], shop: Shop, today: date) -> Iterator[DueItem]:
+def due_items(rows_of_car: Iterable[Row], shop: Shop, today: date) -> Iterator[DueItem]:
     """The car's windows as chances of today (`today` is the shop's day)."""
     rules = shop.rules
-    for row in rows:
+    for row in rows_of_car:
         body, since = row["body"], (today - row["as_of"]).days
         item = BY_CODE.get(row["item"])
         curve, legal = DueCurve.from_json(body["curve"]), body.get("legal")
@@ -135,29 +183,29 @@ def _places(item: str, position: str) -> tuple[str, ...]:
     return tuple(one for one in known if one in inside) or (position,)
 
 
-def _work(rows: Iterable[Row]) -> Iterator[Work]:
-    for row in rows:
+def _work(found: Iterable[Row]) -> Iterator[Work]:
+    for row in found:
         moved = tuple(sorted((row["moved"] or {}).items()))
         for place in _places(row["item"], row["position"]):
             yield Work(row["item"], place, row["did"], row["on"], row["odometer_miles"], moved)
 
 
-def _advice(rows: Iterable[Row]) -> Iterator[Recommendation]:
-    for row in rows:
+def _advice(found: Iterable[Row]) -> Iterator[Recommendation]:
+    for row in found:
         for place in _places(row["item"], row["position"]):
             yield Recommendation(
                 row["item"], place, row["decision"], row["on"], row["because"], row["until"], row["told_by"]
             )
 
 
-def _rests(rows: Iterable[Row]) -> Iterator[Rest]:
-    for row in rows:
+def _rests(found: Iterable[Row]) -> Iterator[Rest]:
+    for row in found:
         for place in _places(row["item"], row["position"]):
             yield Rest(row["item"], place, row["because"], row["from_on"], row["until"])
 
 
-def _invites(connection: Connection, phone_id: int, now: datetime) -> Iterator[EarlierInvite]:
-    for row in outbox.invites_of_phone(connection, phone_id, now - _INVITES_SINCE):
+def _invites(rows_of_phone: Iterable[Row]) -> Iterator[EarlierInvite]:
+    for row in rows_of_phone:
         yield EarlierInvite(
             reason=row["reason"], raised_by=row["raised_by"], try_number=row["try_no"],
             at=row["sent_at"] or row["due_at"], vehicle=row["vehicle_code"] or "",
@@ -165,17 +213,17 @@ def _invites(connection: Connection, phone_id: int, now: datetime) -> Iterator[E
         )  # fmt: skip
 
 
-def _thread(connection: Connection, phone_id: int, about_phone: list[Row], shop: Shop, now: datetime) -> dict[str, Any]:
-    state, _ = inbox.conversation_of(connection, phone_id)
-    complaints = [row for row in about_phone if row["kind"] == "complaint"]
+def _thread(gathered: Gathered, phone_id: int, shop: Shop, now: datetime) -> dict[str, Any]:
+    state, about = gathered.states.get(phone_id, {}), gathered.alerts.get(phone_id, [])
+    complaints = [row for row in about if row["kind"] == "complaint"]
     person_at = state.get("person_at")
     with_person = bool(state.get("is_frozen")) or bool(
-        person_at and now - datetime.fromisoformat(person_at) < timedelta(hours=24)
+        person_at and now - datetime.fromisoformat(person_at) < PERSON_STAYS
     )
     return {
         "has_open_complaint": any(row["closed_at"] is None for row in complaints),
         "has_open_symptom": bool(state.get("open_symptom"))
-        or any(row["closed_at"] is None and row["kind"].startswith("symptom") for row in about_phone),
+        or any(row["closed_at"] is None and row["kind"].startswith("symptom") for row in about),
         "complained_on": max((day_of(row["raised_at"], shop.zone) for row in complaints), default=None),
         "is_with_a_person": with_person,
     }

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from sqlalchemy import Connection, Select, Table, insert, update
+from sqlalchemy import ColumnElement, Connection, Select, Table, insert, select, update
 from sqlalchemy.dialects import postgresql, sqlite
 
 Row = dict[str, Any]
@@ -39,3 +39,22 @@ def first(connection: Connection, query: Select[Any]) -> Row | None:
 def every(connection: Connection, query: Select[Any]) -> list[Row]:
     """All rows by column name."""
     return [{str(name): value for name, value in found.items()} for found in connection.execute(query).mappings()]
+
+
+def grouped(
+    connection: Connection,
+    table: Table,
+    by: str,
+    shop_id: int,
+    wanted: list[int] | None,
+    *conditions: ColumnElement[bool],
+) -> dict[int, list[Row]]:
+    """A shop's rows of a table by a reference, in the order of their ids; `wanted` None takes all of the shop."""
+    column = table.c[by]
+    query = select(table).where(table.c.shop_id == shop_id, column.is_not(None), *conditions).order_by(table.c.id)
+    if wanted is not None:
+        query = query.where(column.in_(wanted))
+    found: dict[int, list[Row]] = {}
+    for row in every(connection, query):
+        found.setdefault(row[by], []).append(row)
+    return found

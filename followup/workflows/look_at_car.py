@@ -223,7 +223,8 @@ def _plans(
             if phone["id"] in looked_at:
                 continue
             looked_at.add(phone["id"])
-            found = pictures.pictures_of_phone(connection, shop, phone, now, needs_registration=needs_registration)
+            gathered = pictures.gather(connection, shop.id, now, phone["id"])
+            found = pictures.pictures_of_phone(gathered, shop, phone, now, needs_registration=needs_registration)
             for code, decision in decide_for_phone(found, now):
                 if code == vehicle["code"]:
                     yield PhonePlan(phone["id"], phone["number"], person["name"], decision)

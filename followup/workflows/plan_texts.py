@@ -41,35 +41,45 @@ def plan_texts(store: Store, shop_id: int, now: datetime, *, needs_registration:
     """Plan what is due at `now`; how many texts are new."""
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
-        phones = people.all_phones(connection, shop_id)
+        gathered = pictures.gather(connection, shop_id, now)
+        known = alerts.phone_task_keys(connection, shop_id)
     planned = 0
-    for phone in phones:
-        with store.read() as connection:
-            decided = _decide(connection, shop, phone, now, needs_registration)
-        if not any(decision.text or decision.phone_tasks for _, decision in decided):
+    for phone in gathered.phones:
+        decided = _decide(gathered, shop, phone, now, needs_registration)
+        if not any(one.text or _new_tasks(phone, one, known) for _, one in decided):
             continue
         with store.write() as connection:
             # Decided again on what stands in this very transaction: a booking may have come in between.
-            for picture, decision in _decide(connection, shop, phone, now, needs_registration):
+            fresh = pictures.gather(connection, shop_id, now, phone["id"])
+            for picture, decision in _decide(fresh, shop, phone, now, needs_registration):
                 planned += _keep(connection, shop, phone, picture, decision, now)
     return planned
+
+
+def _new_tasks(phone: Row, decision: Decision, known: set[str]) -> bool:
+    return any(_task_key(phone, task) not in known for task in decision.phone_tasks)
+
+
+def _task_key(phone: Row, task: PhoneTask) -> str:
+    return f"{phone['id']} {task.key}"
 
 
 def look_at_plan(store: Store, shop_id: int, now: datetime, *, needs_registration: bool = False) -> Iterator[CarPlan]:
     """What would be planned at `now` and why not, for every car with a phone; nothing is changed."""
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
-        for phone in people.all_phones(connection, shop_id):
-            for picture, decision in _decide(connection, shop, phone, now, needs_registration):
+        gathered = pictures.gather(connection, shop_id, now)
+        for phone in gathered.phones:
+            for picture, decision in _decide(gathered, shop, phone, now, needs_registration):
                 vehicle = people.find_vehicle(connection, shop_id, picture.vehicle)
                 label = people.vehicle_of(vehicle).label if vehicle else None
                 yield CarPlan(phone["number"], picture.person.name, picture.vehicle, label, decision)
 
 
 def _decide(
-    connection: Connection, shop: Shop, phone: Row, now: datetime, needs_registration: bool
+    gathered: pictures.Gathered, shop: Shop, phone: Row, now: datetime, needs_registration: bool
 ) -> list[tuple[CarPicture, Decision]]:
-    found = pictures.pictures_of_phone(connection, shop, phone, now, needs_registration=needs_registration)
+    found = pictures.pictures_of_phone(gathered, shop, phone, now, needs_registration=needs_registration)
     return list(zip(found, (decision for _, decision in decide_for_phone(found, now)), strict=True))
 
 
@@ -94,9 +104,11 @@ def _keep_task(
     task: PhoneTask,
     now: datetime,
 ) -> None:
+    items = ", ".join(f"{item} {position}".strip() for item, position in task.items)
     alerts.raise_alert(
         connection, shop_id=shop.id, kind="phone_task", phone_id=phone["id"], person_id=picture.person.id,
-        vehicle_id=vehicle_id, says=task.says, raised_by=f"{phone['id']} {task.key}", raised_at=now,
+        vehicle_id=vehicle_id, says=f"{items}: {task.says}" if items else task.says,
+        raised_by=_task_key(phone, task), raised_at=now,
     )  # fmt: skip
 
 
