@@ -15,12 +15,15 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import ExitStack
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import TYPE_CHECKING, Any, TextIO
+from typing import Any, TextIO
 
 import click
 
-if TYPE_CHECKING:
-    from followup.workflows.keep_inspections import KeptLine
+from followup.cli.house import shop_id_of, shop_option, the_house
+from followup.core.inspection_check import Fault
+from followup.wiring import House
+from followup.workflows.forecast_windows import count_cars_with_news
+from followup.workflows.keep_inspections import KeptLine
 
 WRAPPED = {"rejected", "given"}
 NOT_UTF8 = "is not UTF-8: save the file as UTF-8"
@@ -88,7 +91,7 @@ class RejectedFile:
 @click.option("--check", "is_check", is_flag=True, help="Say what would happen and keep nothing.")
 @click.option("--accept-doubtful", is_flag=True, help="What is doubtful (told back otherwise) is right.")
 @click.option("--template", is_flag=True, help="Write an empty CSV file to standard output.")
-@click.option("--shop", "shop_code", default="", metavar="CODE", help="Which shop, where there are several.")
+@shop_option
 def import_file(file: Path | None, is_check: bool, accept_doubtful: bool, template: bool, shop_code: str) -> None:
     """Inspections and visits in, from FILE (JSON lines, or CSV where its name ends so)."""
     if template:
@@ -98,30 +101,21 @@ def import_file(file: Path | None, is_check: bool, accept_doubtful: bool, templa
         return
     if file is None:
         raise click.UsageError("name the FILE, or ask for an empty one with --template")
-    from followup.wiring import open_house
-    from followup.workflows.find_shop import NoSuchShop, find_shop
+    with the_house() as house:
+        shop_id = shop_id_of(house, shop_code)
 
-    house = open_house()
-    try:
-        shop_id = find_shop(house.store, shop_code)
-    except NoSuchShop as unknown:
-        raise click.UsageError(str(unknown)) from unknown
+        def keep(lines: Iterable[str]) -> Iterator[KeptLine]:
+            return house.keep_inspections(shop_id, lines, "import", accepts_doubtful=accept_doubtful, is_check=is_check)
 
-    def keep(lines: Iterable[str]) -> Iterator[KeptLine]:
-        return house.keep_inspections(shop_id, lines, "import", accepts_doubtful=accept_doubtful, is_check=is_check)
-
-    tally = _import(file, keep, is_check)
-    if not is_check:
-        _forecast(house, shop_id)
-    house.close()
+        tally = _import(file, keep, is_check)
+        if not is_check:
+            _forecast(house, shop_id)
     click.echo(tally.line())
     sys.exit(1 if tally.rejected else 0)
 
 
 def _import(file: Path, keep: Callable[[Iterable[str]], Iterator[KeptLine]], is_check: bool) -> Tally:
     """Feed the lines and tell what became of each; a bad line never keeps the next from going in."""
-    from followup.core.inspection_check import Fault
-
     tally = Tally()
     rejected = RejectedFile(file.with_name(f"{file.name}.rejected.jsonl"))
     lines, size = _lines_of(file)
@@ -219,10 +213,8 @@ def _whole(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
     return found
 
 
-def _forecast(house: Any, shop_id: int) -> None:
+def _forecast(house: House, shop_id: int) -> None:
     """Make the due windows of every car that has news."""
-    from followup.workflows.forecast_windows import count_cars_with_news
-
     count = count_cars_with_news(house.store, shop_id)
     if count:
         with click.progressbar(length=count, label="forecasting", file=sys.stderr) as bar:

@@ -2,18 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TYPE_CHECKING
-
 import click
 
-if TYPE_CHECKING:
-    from followup.wiring import House
+from followup.cli.house import shop_id_of, shop_option, the_house
+from followup.workflows.keep_tokens import TokenNameUnusable, new_token, revoke_token, tokens_of
 
 WHO = "command line"
-shop_option: Callable[..., Callable[..., None]] = click.option(
-    "--shop", "shop_code", default="", metavar="CODE", help="Which shop, where there are several."
-)
 
 
 @click.group(name="token")
@@ -26,15 +20,11 @@ def token() -> None:
 @shop_option
 def new(name: str, shop_code: str) -> None:
     """Make a token called NAME and print it, this once."""
-    from followup.workflows.keep_tokens import TokenNameUnusable, new_token
-
-    house, shop_id = _open(shop_code)
-    try:
-        made = new_token(house.store, shop_id, name, house.now(), WHO)
-    except TokenNameUnusable as unusable:
-        raise click.UsageError(str(unusable)) from unusable
-    finally:
-        house.close()
+    with the_house() as house:
+        try:
+            made = new_token(house.store, shop_id_of(house, shop_code), name, house.now(), WHO)
+        except TokenNameUnusable as unusable:
+            raise click.UsageError(str(unusable)) from unusable
     click.echo("Keep it now: it is not shown again.", err=True)
     click.echo(made)
 
@@ -43,13 +33,10 @@ def new(name: str, shop_code: str) -> None:
 @shop_option
 def list_tokens(shop_code: str) -> None:
     """The names of all tokens, with when they were made and revoked."""
-    from followup.workflows.keep_tokens import tokens_of
-
-    house, shop_id = _open(shop_code)
-    for one in tokens_of(house.store, shop_id):
-        end = f", revoked {one.revoked_at:%Y-%m-%d}" if one.revoked_at else ""
-        click.echo(f"{one.name}: made {one.created_at:%Y-%m-%d}{end}")
-    house.close()
+    with the_house() as house:
+        for one in tokens_of(house.store, shop_id_of(house, shop_code)):
+            end = f", revoked {one.revoked_at:%Y-%m-%d}" if one.revoked_at else ""
+            click.echo(f"{one.name}: made {one.created_at:%Y-%m-%d}{end}")
 
 
 @token.command(name="revoke")
@@ -57,25 +44,9 @@ def list_tokens(shop_code: str) -> None:
 @shop_option
 def revoke(name: str, shop_code: str) -> None:
     """End the token called NAME at once."""
-    from followup.workflows.keep_tokens import revoke_token
-
-    house, shop_id = _open(shop_code)
-    done = revoke_token(house.store, shop_id, name, house.now(), WHO)
-    house.close()
+    with the_house() as house:
+        done = revoke_token(house.store, shop_id_of(house, shop_code), name, house.now(), WHO)
     if not done:
         click.echo(f"No token called {name} stands.", err=True)
         raise SystemExit(1)
     click.echo(f"{name} is revoked.")
-
-
-def _open(shop_code: str) -> tuple[House, int]:
-    """The installation, and the shop that is meant."""
-    from followup.wiring import open_house
-    from followup.workflows.find_shop import NoSuchShop, find_shop
-
-    house = open_house()
-    try:
-        return house, find_shop(house.store, shop_code)
-    except NoSuchShop as unknown:
-        house.close()
-        raise click.UsageError(str(unknown)) from unknown
