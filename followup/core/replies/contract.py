@@ -6,7 +6,7 @@ without an offset, `2026-03-05T09:30`; an hour without a day is `T09:30`.
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, datetime
 from typing import Annotated, Literal
 from zoneinfo import ZoneInfo
 
@@ -31,12 +31,40 @@ Grain = Literal["time", "part", "day", "week"]
 Language = Literal["en", "es"]
 
 
-def _nothing_is_empty(value: object) -> object:
-    return () if value is None else value
+def _as_tuple(value: object) -> object:
+    """A JSON list as a tuple, null as an empty one: what a validator before the strict one must do itself."""
+    if value is None:
+        return ()
+    return tuple(value) if isinstance(value, list) else value
+
+
+def _as_moment(value: object) -> object:
+    """An ISO moment read from JSON text; anything else is left to the strict check."""
+    try:
+        return datetime.fromisoformat(value) if isinstance(value, str) else value
+    except ValueError:
+        return value
+
+
+def _as_day(value: object) -> object:
+    """An ISO date read from JSON text; anything else is left to the strict check."""
+    try:
+        return date.fromisoformat(value) if isinstance(value, str) else value
+    except ValueError:
+        return value
 
 
 def _pair(value: object) -> object:
-    return {day: tuple(span) for day, span in value.items()} if isinstance(value, dict) else value
+    """Opening hours with each list of two as a tuple; null is the usual hours."""
+    if value is None:
+        return dict(USUAL_HOURS)
+    if not isinstance(value, dict):
+        return value
+    return {day: tuple(span) if isinstance(span, list) else span for day, span in value.items()}
+
+
+Moment = Annotated[NaiveDatetime, BeforeValidator(_as_moment)]
+Day = Annotated[date, BeforeValidator(_as_day)]
 
 
 class KnownOdometer(BaseModel):
@@ -61,12 +89,12 @@ class ReplyIn(BaseModel):
     hours: Annotated[dict[str, tuple[ClockText, ClockText]], BeforeValidator(_pair)] = Field(
         default_factory=lambda: dict(USUAL_HOURS)
     )
-    closed_on: Annotated[tuple[date, ...], BeforeValidator(_nothing_is_empty)] = ()
-    offered: Annotated[tuple[NaiveDatetime, ...], BeforeValidator(_nothing_is_empty)] = ()
+    closed_on: Annotated[tuple[Day, ...], BeforeValidator(_as_tuple)] = ()
+    offered: Annotated[tuple[Moment, ...], BeforeValidator(_as_tuple)] = ()
     asked: Asked | None = "visit"
     about: date | None = None
     booked: NaiveDatetime | None = None
-    cars: Annotated[tuple[str, ...], BeforeValidator(_nothing_is_empty)] = ()
+    cars: Annotated[tuple[str, ...], BeforeValidator(_as_tuple)] = ()
     odometer: KnownOdometer | None = None
     order: Literal["month-first", "day-first"] = "month-first"
     language: Language | None = None
