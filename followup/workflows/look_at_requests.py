@@ -11,7 +11,7 @@ from datetime import date, datetime, timedelta
 
 from followup.core.planning.slots import Taken, Wanted, free_times, labor_left, why_not_free
 from followup.core.shop import Shop
-from followup.core.wall import day_of
+from followup.core.wall import day_of, start_of
 from followup.storage import requests, seen, shops, slots
 from followup.storage.rows import Row
 from followup.storage.seen import SeenBooking, SeenReading
@@ -21,6 +21,8 @@ LOOK_AHEAD = timedelta(days=28)
 # Enough to choose from by one look; a time that is not shown can be typed.
 NAMED_TIMES, OTHER_TIMES, TIMES_A_DAY = 6, 8, 3
 APART = timedelta(minutes=60)
+# A time that the customer did not name must leave them the way to the shop.
+NOT_SOONER = timedelta(hours=2)
 STANDING = ("confirmed",)
 OVER = ("kept", "missed", "closed")
 MOST_OVER = 50
@@ -126,10 +128,14 @@ def _readings(connection: Connection, row: Row) -> tuple[tuple[str, str, SeenRea
 
 
 def _free(shop: Shop, used: list[Taken], wanted: Wanted, now: datetime) -> tuple[FreeTime, ...]:
-    """Those that the customer named first, then the next ones, a few a day."""
-    named = free_times(shop, used, wanted, now, now + LOOK_AHEAD) if wanted.windows else []
+    """Those that the customer named first, then others, a few a day, from the first day that was named on."""
+    until = now + LOOK_AHEAD
+    named = free_times(shop, used, wanted, now, until) if wanted.windows else []
     named = _thinned(shop, named, NAMED_TIMES, NAMED_TIMES)
-    anywhere = free_times(shop, used, replace(wanted, windows=()), now, now + LOOK_AHEAD, most=1_000)
+    anywhere = free_times(shop, used, replace(wanted, windows=()), now, until, most=1_000)
+    begin = min((start_of(day_of(opens, shop.zone), shop.zone) for opens, _ in wanted.windows), default=now)
+    near = [one for one in anywhere if one >= max(begin, now + NOT_SOONER)]
+    anywhere = near or anywhere
     others = [one for one in _thinned(shop, anywhere, OTHER_TIMES + NAMED_TIMES, TIMES_A_DAY) if one not in named]
     shown = [(start, True) for start in named] + [(start, False) for start in others[:OTHER_TIMES]]
     return tuple(

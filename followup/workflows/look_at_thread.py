@@ -96,7 +96,7 @@ def look_at_thread(store: Store, shop_id: int, phone_id: int, now: datetime) -> 
         ids = [one["id"] for one in persons]
         state, _ = inbox.conversation_of(connection, phone_id)
         standing = consents.standing_of(connection, shop_id, phone["number"])
-        about = [row for row in alerts.alerts_of_phone(connection, phone_id) if row["closed_at"] is None]
+        about = [row for row in alerts.alerts_of_phone(connection, phone_id) if _is_open(row)]
         booked = requests.requests_of_persons(connection, ids) if ids else []
         cars = people.vehicles_of_persons(connection, ids) if ids else []
         lines = _lines(connection, shop_id, phone_id)
@@ -117,6 +117,11 @@ def look_at_thread(store: Store, shop_id: int, phone_id: int, now: datetime) -> 
             bookings=tuple(seen.see_booking(connection, shop_id, row) for row in booked[:10]),
             today=day_of(now, shops.load_shop(connection, shop_id).zone),
         )
+
+
+def _is_open(row: Row) -> bool:
+    """A request's own alert is the request, which is shown with the bookings."""
+    return row["closed_at"] is None and not (row["kind"] == "request" and row["request_id"])
 
 
 def _customer(row: Row) -> Customer:

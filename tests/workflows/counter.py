@@ -99,7 +99,7 @@ class Counter:
         with self.store.write() as connection:
             made = alerts.raise_alert(
                 connection, shop_id=self.shop_id, kind=kind, phone_id=self.phone_id, person_id=self.person_id,
-                vehicle_id=self.vehicle_id, says=says, raised_by=f"test:{kind}:{says}", raised_at=NOW, **values,
+                vehicle_id=self.vehicle_id, says=says, raised_by=f"{kind}:{says}:{values}", raised_at=NOW, **values,
             )  # fmt: skip
         assert made is not None
         return made

@@ -200,10 +200,8 @@ def test_times_that_the_customer_named_come_first_and_are_free(counter: Counter)
     assert page is not None
     assert (page.free[0].start, page.free[0].is_named) == (NINE, True)
     assert dict(page.free[0].labor_left) == {"brakes": pytest.approx(8.0 * 0.85)}
-    for free in page.free:
-        other = counter.ask(f"{free.start}", wanted=[])
-        settle_requests.confirm_request(counter.store, counter.shop_id, other, 1, free.start, counter.by, NOW)
-        break
+    other = counter.ask("any time", wanted=[])
+    settle_requests.confirm_request(counter.store, counter.shop_id, other, 1, NINE, counter.by, NOW)
     again = look_at_requests.look_at_request(counter.store, counter.shop_id, 1, NOW)
     assert again is not None
     assert NINE not in [one.start for one in again.free]
@@ -303,8 +301,8 @@ def test_what_was_written_at_a_visit_is_what_planning_sees(counter: Counter) -> 
     assert [(one.item, one.because) for one in page.advice] == [("tire_tread", "price")]
     assert page.visits[0].odometer_miles == 49_100
     # The price was the reason: a person calls, no text.
-    listed = look_at_phone_list.look_at_phone_list(counter.store, counter.shop_id)
-    assert [one.kind for one in listed] == ["phone_task"]
+    assert page.plans[0].decision.text is None
+    assert [task.items for task in page.plans[0].decision.phone_tasks] == [(("tire_tread", "front_left"),)]
     assert keep_visit.add_work(*args, WorkDone("brake_pad", "front", "replaced"), WHO, NOW) == {
         "": "This visit is closed."
     }

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
 from followup.core.item import NOT_CHECKED
@@ -204,6 +205,24 @@ def certainty(share: float | None) -> str:
     if share is None:
         return ""
     return "surely" if share >= 0.85 else "probably" if share >= 0.7 else "doubtful: read it yourself"
+
+
+def status(booking: Any) -> str:
+    """iCalendar's word first, then where it stands, if that says more: `tentative, times offered`."""
+    state = BOOKING_STATES[booking.state]
+    return booking.status if state in (booking.status, "closed") else f"{booking.status}, {state}"
+
+
+_DAY = re.compile(r"\b\d{4}-\d{2}-\d{2}\b")
+_CODES = "|".join(sorted(BY_CODE, key=len, reverse=True))
+_PLACES = "|".join(one for one in WALKING_ORDER if one)
+_ITEM = re.compile(rf"\b({_CODES})\b(?: ({_PLACES})\b)?")
+
+
+def in_plain(words: str) -> str:
+    """What the planner says, with items and days as they stand on pages."""
+    named = _ITEM.sub(lambda found: item(found[1], found[2] or ""), words)
+    return _DAY.sub(lambda found: day(date.fromisoformat(found[0])), named)
 
 
 def plain(code: str | None) -> str:
