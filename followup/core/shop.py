@@ -49,12 +49,12 @@ class ShopRules:
     )
     tries: int = _rule(2, "Texts about one reason, at most", "timing", least=1, most=2)
     try_again_days: int = _rule(12, "Days between the first and the second", "timing", least=10, most=14)
-    try_again_days_legal: int = _rule(7, "The same for an item at its legal limit", "timing", least=5, most=14)
+    try_again_days_legal: int = _rule(7, "Days between them for an item at its legal limit", "timing", least=5, most=14)
     invite_every_days: int = _rule(14, "One invite a phone in so many days", "timing", least=7, most=90)
     invites_in_30_days: int = _rule(2, "Invites a phone in 30 days, at most", "timing", least=1, most=2)
     invites_a_year: int = _rule(8, "Invites a phone in a year, at most", "timing", least=1, most=8)
     rest_after_visit_days: int = _rule(14, "No invite for so many days after a visit", "timing", least=7, most=90)
-    rest_after_complaint_days: int = _rule(30, "The same after a complaint", "timing", least=14, most=365)
+    rest_after_complaint_days: int = _rule(30, "No invite for so many days after a visit with a complaint", "timing", least=14, most=365)
     rest_after_no_days: int = _rule(90, "A no rests the item for so many days", "timing", least=30, most=365)
     rest_after_declined_days: int = _rule(
         30, "An item declined at the counter rests for so many days", "timing", least=14, most=365

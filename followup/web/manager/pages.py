@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from followup.web.manager import home
+from followup.web.manager import home, timing
 from followup.web.manager.blueprint import blueprint
 from followup.web.navigation import Link
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home,)
-LINKS = (Link("manager.home", "This week"),)
+PAGES = (home, timing)
+LINKS = (Link("manager.home", "How it went"), Link("manager.timing", "When we text"))

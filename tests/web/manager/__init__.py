@@ -1,0 +1,1 @@
+"""The manager's pages."""
