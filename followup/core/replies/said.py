@@ -4,37 +4,63 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 _SENTENCE_END = re.compile(r"[.!?;\n]+")
-_POLITE = re.compile(
-    r"\b(?:please|por favor|thanks|thank you|gracias|now|already|ya|me|this|all|ok|hi|hello|hola|hey|sir|guys)\b"
+_CLAUSE_END = re.compile(r"[.!?;,\n]+| - |\b(?:but|pero|however|although|though|aunque)\b")
+_FILLER = re.compile(
+    r"\b(?:please|por favor|thanks|thank you|gracias|now|already|ya|just|ok|hi|hello|hola|hey|sir|guys|man|omg|ugh|lol"
+    r"|oh|um|uh|well|so|jaja|haha|actually|sorry|disculpe|perdon|right|pues|mire|oiga|amigo|bro|dude|maam|everyone)\b"
 )
 
 
 @dataclass(frozen=True)
 class Said:
-    """A reply as the intents see it."""
+    """A reply as the intents see it. `asked` is `confirm` where `visit` was asked and a booking stands."""
 
     text: str
     """The plain text."""
+    received: str = ""
+    """The text as it came, for what case shows (a name)."""
     asked: str | None = "visit"
     has_booking: bool = False
     offers: int = 0
+    """How many times our last message offered."""
+    picked: int = 0
+    """How many of the offered times the text fits."""
     has_times: bool = False
     """Whether it names visit times."""
+    is_any: bool = False
+    """Whether any time suits, or the soonest."""
     has_avoid: bool = False
     has_later: bool = False
+    """Whether it names a day from which to ask again."""
+    has_reading: bool = False
+    """Whether it tells an odometer reading."""
+    has_car: bool = False
+    """Whether it names one of the customer's cars (or both), asked which."""
+    language: str = "en"
 
-    @property
+    @cached_property
     def sentences(self) -> tuple[str, ...]:
         """The sentences without their marks."""
         return tuple(part.strip(" ,:-\"'()") for part in _SENTENCE_END.split(self.text) if part.strip(" ,:-\"'()"))
 
-    @property
+    @cached_property
     def bare(self) -> tuple[str, ...]:
-        """The sentences without marks and polite words, for keywords that must stand alone."""
-        return tuple(" ".join(_POLITE.sub(" ", re.sub(r"[^a-z\d ]+", " ", one)).split()) for one in self.sentences)
+        """The sentences without marks and filling words, for keywords that must stand alone."""
+        return tuple(_bared(one) for one in self.sentences)
+
+    @cached_property
+    def parts(self) -> tuple[str, ...]:
+        """The parts between commas and other marks, as words."""
+        words = (" ".join(re.sub(r"[^a-z\d ]+", " ", one).split()) for one in _CLAUSE_END.split(self.text))
+        return tuple(one for one in words if one)
+
+    @cached_property
+    def clauses(self) -> tuple[str, ...]:
+        """The parts between commas and other marks, without filling words."""
+        return tuple(bared for one in _CLAUSE_END.split(self.text) if (bared := _bared(one)))
 
     @property
     def has_question(self) -> bool:
@@ -42,7 +68,17 @@ class Said:
         return "?" in self.text
 
 
+def _bared(sentence: str) -> str:
+    return " ".join(_FILLER.sub(" ", re.sub(r"[^a-z\d ]+", " ", sentence)).split())
+
+
 @lru_cache(maxsize=512)
 def phrases(*lines: str) -> re.Pattern[str]:
     """One pattern of phrases that stand as whole words; each line is a regular expression of its own."""
     return re.compile(r"\b(?:" + "|".join(lines) + r")(?![a-z\d])")
+
+
+@lru_cache(maxsize=512)
+def whole(*lines: str) -> re.Pattern[str]:
+    """One pattern of phrases that are a whole clause or sentence."""
+    return re.compile(r"(?:" + "|".join(lines) + r")\Z")

@@ -56,6 +56,11 @@ def iso(at: datetime) -> str:
     return at.isoformat(timespec="minutes")
 
 
+def point(at: datetime) -> TimeWindow:
+    """A point in time as a visit time."""
+    return TimeWindow(start=iso(at), end=None, grain="time")
+
+
 def window(day: date, first: int, last: int | None, grain: Grain) -> TimeWindow:
     """A window on one day from and to a minute of the day."""
     return TimeWindow(start=iso(moment(day, first)), end=None if last is None else iso(moment(day, last)), grain=grain)

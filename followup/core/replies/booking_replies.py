@@ -1,0 +1,116 @@
+"""What a reply means for the booking that stands: late for it, called off, moved, or still fine."""
+
+from __future__ import annotations
+
+import re
+from datetime import datetime, timedelta
+
+from followup.core.replies import visit_times
+from followup.core.replies.contract import TimeWindow
+from followup.core.replies.decision import Decision
+from followup.core.replies.said import phrases
+from followup.core.replies.situation import Situation
+from followup.core.replies.windows import iso, overlaps, point
+
+_OTHER_TIME = phrases(
+    r"re ?-?sched\w*", r"reprogram\w*", r"reagend\w*", r"mov(?:e|ing|er\w*|erl[ao])", r"another (?:day|time|date)", r"otr[oa] (?:dia|hora|fecha)", r"different (?:day|time|date)", r"push", r"cambiar\w*", r"pasar(?:l[ao])?", r"switch", r"postpone", r"pospon\w*", r"instead", r"rain check"
+)  # fmt: skip
+_NOT_WANTED = phrases(
+    r"(?:dont|no longer|do not) need", r"not interested", r"forget (?:it|about it)", r"never ?mind", r"no longer (?:want|interested)", r"(?:dont|do not) want", r"ya no (?:quiero|necesito|voy)", r"no me interesa", r"no hace falta", r"elsewhere", r"myself", r"otro taller", r"changed my mind", r"olvid\w+lo", r"no gracias"
+)  # fmt: skip
+
+
+def settle_booking(now: Situation, made: Decision) -> None:
+    """The reply against the standing booking; without one, calling off or moving is said of nothing."""
+    if now.booked is None:
+        _without_booking(now, made)
+    elif "running_late" in made.codes and not made.has("stop"):
+        made.drop(("move", "cancel", "propose", "accept", "decline", "later", "choose"))
+        made.times, made.avoid, made.until = visit_times.arrival(now, now.booked), (), None
+    elif made.has("stop", "choose", "stranger"):
+        made.drop(("move",))
+    else:
+        _settle_standing(now, made, now.booked)
+
+
+def _without_booking(now: Situation, made: Decision) -> None:
+    made.drop(("running_late", "move"))
+    if "cancel" in made.codes and made.times:
+        made.drop(("cancel",))
+
+
+def _settle_standing(now: Situation, made: Decision, booked: datetime) -> None:
+    if "cancel" in made.codes and (made.times or ("move" in made.codes and _OTHER_TIME.search(now.text))):
+        made.become("move", ("cancel",))
+    if "cancel" in made.codes:
+        made.drop(("move", "accept", "decline", "later"))
+        made.forget_times()
+    elif made.has("gone", "done", "later") and not made.times:
+        made.drop(("move",))
+    elif "move" in made.codes and not _is_same_time(made, booked):
+        _move(now, made, booked)
+    elif now.asked in ("confirm", None):
+        made.drop(("move",))
+        _confirm(now, made, booked)
+
+
+def _is_same_time(made: Decision, booked: datetime) -> bool:
+    return bool(made.times) and all(overlaps(booked, entry) for entry in made.times) and "accept" in made.codes
+
+
+def _move(now: Situation, made: Decision, booked: datetime) -> None:
+    made.become("move", ("propose", "accept", "decline", "later", "cancel"))
+    made.until = None
+    made.avoid = tuple(entry for entry in made.avoid if entry.start[:10] != iso(booked)[:10])
+    shifted = _shifted(now.text, booked)
+    if shifted and not any(not entry.start.startswith(iso(booked)[:10]) for entry in made.times):
+        made.times, made.question = (shifted,), None
+
+
+def _confirm(now: Situation, made: Decision, booked: datetime) -> None:
+    """A reply to `is the booking still fine`, or one that comes while a booking stands."""
+    if made.times or "propose" in made.codes:
+        if made.times and all(overlaps(booked, entry) for entry in made.times):
+            made.become("accept", ("propose", "decline"))
+            made.times, made.question = (), None
+        elif made.times:
+            _move(now, made, booked)
+    elif "accept" in made.codes:
+        made.avoid, made.question, made.is_settled = (), None, True
+    elif "decline" in made.codes and now.asked == "confirm":
+        if re.search(r"\b(?:all set|im good|im all good|were good)\b", now.text):
+            made.become("accept", ("decline",))
+            made.is_settled = True
+        elif _NOT_WANTED.search(now.text) and not made.avoid:
+            made.become("cancel", ("decline",))
+        else:
+            _move(now, made, booked)
+            made.question = "day"
+
+
+_SHIFT = re.compile(
+    r"\b(?P<count>\d{1,3}|an?|one|two|half an|una|un|dos|media|a couple(?: of)?) ?(?P<unit>hours?|hrs?|min\w*|horas?)\b"
+)
+_LATER = phrases(
+    r"push", r"back", r"later", r"delay", r"bump", r"mas tarde", r"atras\w*", r"recorr\w*", r"despues", r"postpone"
+)
+_EARLIER = phrases(
+    r"earlier", r"sooner", r"move (?:it |my \w+ |the \w+ )?up", r"forward", r"mas temprano", r"antes", r"adelant\w*"
+)
+_COUNTS = {"a": 1, "an": 1, "one": 1, "una": 1, "un": 1, "two": 2, "dos": 2, "a couple": 2, "a couple of": 2}
+
+
+def _shifted(text: str, booked: datetime) -> TimeWindow | None:
+    """The booked start moved by what is told (`push it back an hour`); None where no distance is told."""
+    match = _SHIFT.search(text)
+    if not match or not (_LATER.search(text) or _EARLIER.search(text)):
+        return None
+    count, is_hours = match["count"], match["unit"].startswith("h")
+    if count in ("half an", "media"):
+        minutes = 30
+    else:
+        minutes = (int(count) if count.isdigit() else _COUNTS[count]) * (60 if is_hours else 1)
+    if minutes > 600:
+        return None
+    way = -1 if _EARLIER.search(text) and not re.search(r"\bpush\b|\bback\b", text) else 1
+    return point(booked + timedelta(minutes=way * minutes))

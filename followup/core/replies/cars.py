@@ -1,0 +1,63 @@
+"""Which of the customer's cars a text names."""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.replies.plain import make_plain
+
+_KINDS = {
+    "truck": {"truck", "pickup", "troca", "camioneta", "pick"}, "pickup": {"truck", "pickup", "troca"},
+    "van": {"van", "minivan", "camioneta", "vagoneta"}, "minivan": {"van", "minivan"}, "suv": {"suv", "camioneta"},
+    "sedan": {"sedan", "car", "carro"}, "car": {"car", "carro", "coche", "auto"}, "wagon": {"wagon"},
+    "hatchback": {"hatchback", "hatch"}, "coupe": {"coupe"}, "convertible": {"convertible"},
+    "red": {"red", "rojo", "roja"}, "blue": {"blue", "azul"}, "white": {"white", "blanco", "blanca"},
+    "black": {"black", "negro", "negra"}, "gray": {"gray", "grey", "gris"}, "grey": {"gray", "grey", "gris"},
+    "silver": {"silver", "plateado", "plateada", "plata"}, "green": {"green", "verde"}, "gold": {"gold", "dorado"},
+    "brown": {"brown", "cafe"}, "tan": {"tan", "beige"}, "yellow": {"yellow", "amarillo", "amarilla"},
+    "orange": {"orange", "naranja"},
+}  # fmt: skip
+_EMPTY = frozenset("the my your our el la mi su tu a of de los las s".split())
+_BOTH = re.compile(r"\b(?:both|all of them|all (?:the |my )?cars|both cars|los dos|las dos|ambos|ambas|each)\b")
+_PLACES = (
+    (re.compile(r"\b(?:the )?(?:first|1 ?st) one\b|\bfirst\b$|^1$|\b(?:el|la) primer[oa]\b"), 0),
+    (
+        re.compile(
+            r"\b(?:the )?(?:second|2 ?nd|other) (?:one|car)\b|^second$|^2$|\b(?:el|la) (?:segund[oa]|otr[oa])\b"
+        ),
+        1,
+    ),
+)
+
+
+def _words(name: str) -> set[str]:
+    plain = make_plain(name, None).text
+    return {word for word in re.findall(r"[a-z]+|\d{2,4}", plain) if word not in _EMPTY}
+
+
+def named_cars(plain: str, cars: tuple[str, ...]) -> tuple[str, ...]:
+    """The cars whose own words stand in the text, those with the most words in common alone."""
+    said = set(re.findall(r"[a-z]+|\d{2,4}", plain))
+    said |= {word[2:] for word in said if word.isdigit() and len(word) == 4}
+    scores: dict[str, int] = {}
+    for car in cars:
+        words = _words(car)
+        scores[car] = sum(bool(said & (_KINDS.get(word, set()) | {word})) for word in words)
+    best = max(scores.values(), default=0)
+    return tuple(car for car, score in scores.items() if score == best) if best else ()
+
+
+def find_car(plain: str, cars: tuple[str, ...], is_asked: bool) -> tuple[str | None, bool]:
+    """The car that the text names (None without one), and whether it names them all or cannot be told apart."""
+    if not cars:
+        return None, False
+    if _BOTH.search(plain):
+        return None, True
+    named = named_cars(plain, cars)
+    if len(named) == 1:
+        return named[0], False
+    if is_asked:
+        for pattern, place in _PLACES:
+            if pattern.search(plain) and place < len(cars):
+                return cars[place], False
+    return None, False

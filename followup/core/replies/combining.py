@@ -1,0 +1,295 @@
+"""What the meanings of one text make together: by rank, by what was asked, by the booking and the offers that stand."""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.replies import booking_replies, cars, limits, odometer_reading, until, visit_times
+from followup.core.replies.contract import OdometerReading
+from followup.core.replies.decision import Decision
+from followup.core.replies.intents import ALL, accept, decline, stop, unclear
+from followup.core.replies.needs import find_needs
+from followup.core.replies.other_questions import asks_something_else
+from followup.core.replies.said import phrases
+from followup.core.replies.situation import Situation
+from followup.core.replies.windows import point
+
+ASIDES = frozenset({"price", "duration", "explain", "where", "help"})
+"""Questions of the customer's that we answer before we ask our own."""
+_OVER_WITH = frozenset({"stop", "stranger", "gone", "done"})
+_ABOUT_SERVICE = phrases(
+    r"overcharg\w*", r"charged", r"rip(?:ped)?", r"rude", r"scam\w*", r"scratch\w*", r"broke", r"damag\w*", r"service", r"refund", r"terrible", r"worst", r"bill", r"your work", r"cobraron", r"servicio", r"rayaron", r"estafa", r"reembolso", r"rateros", r"pesimo", r"you guys (?:did|messed)", r"unhappy", r"last time", r"disappointed", r"unprofessional"
+)  # fmt: skip
+
+
+def decide(now: Situation) -> Decision:
+    """The one result: meanings, times, and what to ask back."""
+    made = Decision({intent.CODE for intent in ALL if intent.holds(now.said)})
+    if "stop" not in made.codes and _is_for_nobody(now):
+        return Decision({"unclear"})
+    visit_times.resolve_times(now, made)
+    made.needs = find_needs(now.text)
+    _settle_stop(now, made)
+    _settle_asides(now, made)
+    _settle_yes_and_no(now, made)
+    until.settle_later(now, made)
+    _settle_offers(now, made)
+    booking_replies.settle_booking(now, made)
+    _settle_asked(now, made)
+    _settle_reading(now, made)
+    _settle_over(now, made)
+    _settle_rest(now, made)
+    _settle_question(now, made)
+    return made
+
+
+def _is_for_nobody(now: Situation) -> bool:
+    """Whether a machine wrote it, or it is an advertisement, or in a language that is not read here."""
+    said = now.said
+    return unclear.is_automatic(said) or unclear.is_spam(said) or unclear.is_other_tongue(said)
+
+
+def _settle_stop(now: Situation, made: Decision) -> None:
+    if "stop" in made.codes:
+        is_keyword_only = stop.is_keyword(now.said) and not _BOOKING.search(now.text)
+        if is_keyword_only and _CANCEL_ALONE.search(now.text) and now.booked:
+            made.codes.add("cancel")
+        elif not _BOOKING.search(now.text):
+            made.drop(("cancel",))
+        made.drop(("accept", "decline", "later", "move", "help", "resume", "explain", "running_late", "thanks"))
+        if not _ABOUT_SERVICE.search(now.text):
+            made.drop(("complaint",))
+        made.forget_times()
+        made.needs = ()
+        return
+    if now.asked == "confirm_stop":
+        _settle_no_to_stop(now, made)
+    elif limits.is_short_of_a_stop(now.text):
+        made.forget_times()
+        made.drop(("later", "accept"))
+        if limits.minds_number_or_hour(now.text):
+            made.drop(("decline",))
+        made.question, made.is_settled = "confirm_stop", True
+
+
+_BOOKING = phrases(r"appointments?", r"booking", r"visit", r"citas?", r"reservation", r"reservacion")
+_CANCEL_ALONE = phrases(r"cancel(?:ar)?")
+_KEEP = phrases(
+    r"keep", r"sigan?", r"not all", r"only", r"solo", r"just (?:the|those|that|about)", r"nomas", r"dont stop", r"continu\w+", r"mantengan"
+)  # fmt: skip
+
+
+def _settle_no_to_stop(now: Situation, made: Decision) -> None:
+    if "decline" in made.codes or _KEEP.search(now.text):
+        made.become("decline", ("accept", "resume", "later", "complaint", "propose"))
+        made.is_settled = True
+
+
+def _settle_asides(now: Situation, made: Decision) -> None:
+    if "symptom" in made.codes:
+        made.drop(("help", "resume"))
+        if not _ABOUT_SERVICE.search(now.text):
+            made.drop(("complaint",))
+        if not accept.has_yes_word(now.said) or _FINE_BUT.match(now.text):
+            made.drop(("accept",))
+    if "help" in made.codes:
+        made.drop(("explain",))
+        if "where" in made.codes and not re.search(r"address|located|direccion|ubica|open|abren", now.text):
+            made.drop(("where",))
+    if "where" in made.codes and not accept.has_yes_word(now.said) and _OPENING.search(now.text):
+        made.forget_times()
+        made.drop(("accept", "decline"))
+    if "complaint" in made.codes:
+        made.drop(("thanks",))
+        if not accept.has_yes_word(now.said) or _SARCASM.search(now.text):
+            made.drop(("accept",))
+    if unclear.asks_for_machine(now.said):
+        made.drop(("call", "help", "explain"))
+
+
+_FINE_BUT = re.compile(
+    r"\W*(?:fine|good|great|ok|bueno|bien|all good|todo bien|perfecto|excelente)\b\W*(?:but|pero|except)"
+)
+_OPENING = phrases(
+    r"open", r"close[sd]?", r"hours", r"abren?", r"cierran?", r"abiert[oa]s?", r"horarios?", r"trabajan", r"atienden"
+)
+_SARCASM = re.compile(
+    r"\b(?:great|perfect|wonderful|fantastic|awesome|nice|lovely|fun|genial|que bien|perfecto|que padre|maravilloso)[,!. ]+(?:another|more|yet|otr[oa]|mas|just|thanks for nothing|job|now what|what now)"
+)
+
+
+def _settle_yes_and_no(now: Situation, made: Decision) -> None:
+    has_yes, starts_no = accept.has_yes_word(now.said), decline.starts_with_no(now.said)
+    if {"accept", "decline"} <= made.codes:
+        made.doubts.append("yes and no")
+        made.drop(("accept",) if starts_no or not has_yes else ("decline",))
+    if {"accept", "later"} <= made.codes and not (has_yes and re.search(r"\b(?:but|pero)\b", now.text)):
+        made.drop(("accept",))
+    if made.times or now.said.is_any:
+        if not has_yes:
+            made.drop(("accept",))
+        if "later" not in made.codes:
+            made.drop(("decline",))
+    elif made.avoid and not made.has("accept", "later", "propose", "cancel", "move"):
+        made.become("propose" if re.search(r"\bany|cualquier", now.text) else "decline")
+    if {"decline", "later"} <= made.codes and not limits.is_for_good(now.text):
+        made.drop(("decline",))
+
+
+def _settle_offers(now: Situation, made: Decision) -> None:
+    """The reply against the offered times."""
+    pick = now.pick
+    if not now.reply.offered or made.has("later", "running_late", *_OVER_WITH):
+        made.drop(("choose",))
+        return
+    if pick.is_too or pick.is_none:
+        made.forget_times()
+        made.become("decline", ("accept", "move", "cancel"))
+        made.question = "time" if pick.is_too else "day"
+    elif pick.named:
+        _choose(now, made)
+    elif made.times:
+        made.drop(("decline",))
+    elif pick.ruled_out:
+        made.forget_times()
+        made.become("decline", ("accept", "move", "cancel"))
+        made.avoid, made.question = tuple(point(offer) for offer in pick.ruled_out), "slot"
+    elif "accept" in made.codes and now.asked in ("slot", "time", "day", "visit", "confirm"):
+        _choose_all(now, made)
+
+
+def _choose(now: Situation, made: Decision) -> None:
+    named = now.pick.named
+    made.become("choose", ("accept", "propose", "decline", "move", "cancel", "odometer"))
+    made.times, made.avoid = tuple(point(offer) for offer in named), ()
+    made.chosen = named[0] if len(named) == 1 else None
+    made.question = None if len(named) == 1 or now.pick.is_open else "slot"
+    made.is_settled = made.question is None
+
+
+def _choose_all(now: Situation, made: Decision) -> None:
+    offers = now.reply.offered
+    made.become("choose", ("accept", "propose"))
+    made.times = tuple(point(offer) for offer in offers)
+    made.chosen = offers[0] if len(offers) == 1 else None
+    made.question = None if len(offers) == 1 or made.has(*ASIDES) else "slot"
+
+
+def _settle_asked(now: Situation, made: Decision) -> None:
+    """What the question that we asked makes of the words."""
+    asked = now.asked
+    if asked == "after_visit":
+        _settle_after_visit(now, made)
+    if asked == "car" and now.reply.cars:
+        _settle_car(now, made)
+    elif now.reply.cars:
+        made.car = cars.find_car(now.text, now.reply.cars, False)[0]
+    if asked is None and made.codes <= {"accept", "thanks"} and not _YES.match(now.text):
+        made.codes = {"thanks"}
+    if asked == "odometer" and "odometer" in made.codes and not any(choice.day for choice in now.read.choices):
+        made.forget_times()
+        made.drop(("later", "done", "accept", "decline"))
+
+
+_YES = re.compile(r"(?:yes|yeah|yep|si|sure|claro)\b")
+_ALL_GOOD = phrases(
+    r"(?:all|its|everything|runs|running|drives|driving|works|working|was|is|were|went|looks|feels|really|so far|car is) (?:\w+ )?(?:good|great|fine|well|perfect|perfectly|awesome|smooth|smoothly|excellent|set|ok)", r"good", r"great", r"perfect", r"no (?:problems?|issues?|complaints?)", r"cant complain", r"todo (?:bien|perfecto|excelente|muy bien)", r"muy bien", r"excelente", r"sin (?:problemas?|quejas)", r"happy with", r"very happy", r"satisfied", r"content[oa]", r"love it", r"all set", r"no me puedo quejar", r"bien"
+)  # fmt: skip
+
+
+def _settle_after_visit(now: Situation, made: Decision) -> None:
+    if made.has("complaint", "symptom"):
+        made.drop(("decline", "accept", "done"))
+    elif _ALL_GOOD.search(now.text):
+        made.become("accept", ("decline", "done"))
+    elif "decline" in made.codes:
+        made.become("complaint", ("decline",))
+
+
+def _settle_car(now: Situation, made: Decision) -> None:
+    car, are_all = cars.find_car(now.text, now.reply.cars, True)
+    if len(now.reply.cars) == 1 and "accept" in made.codes:
+        car = now.reply.cars[0]
+    made.car = car
+    if car or are_all:
+        made.become(
+            "accept",
+            ("decline", "unclear", "choose", "gone") if not made.has("gone") else ("decline", "unclear", "choose"),
+        )
+    elif "accept" in made.codes:
+        made.question = "car"
+
+
+def _settle_reading(now: Situation, made: Decision) -> None:
+    if "odometer" not in made.codes:
+        return
+    found = odometer_reading.find_reading(now.text, now.asked)
+    if found is None or "later" in made.codes:
+        made.drop(("odometer",))
+        return
+    known = now.reply.odometer
+    unit = found.unit or (known.unit if known else "mi")
+    if odometer_reading.is_doubtful(found.value, unit, known, now.today):
+        made.question = made.question or "odometer"
+        made.is_settled = True
+        made.doubts.append("odometer")
+    else:
+        made.odometer = OdometerReading(value=found.value, unit=unit)
+
+
+def _settle_over(now: Situation, made: Decision) -> None:
+    """After a stop, a stranger, a car that is gone or work that is done, nothing is arranged in the same breath."""
+    if not made.has(*_OVER_WITH):
+        return
+    if _BUT.search(now.text) and not made.has("stop", "stranger"):
+        return
+    made.forget_times()
+    made.until = None
+    made.drop(("later", "accept", "move", "running_late"))
+    if not decline.starts_with_no(now.said):
+        made.drop(("decline",))
+    made.is_settled = True
+
+
+_BUT = phrases(r"but", r"pero", r"other", r"otr[oa]", r"still", r"todavia", r"just need")
+
+
+def _settle_rest(now: Situation, made: Decision) -> None:
+    """What no code names goes to a person; politeness counts only alone."""
+    known = made.codes - {"unclear", "thanks"}
+    if unclear.asks_for_machine(now.said) or (asks_something_else(now) and "stop" not in known):
+        made.codes.add("unclear")
+    elif known:
+        made.drop(("unclear",))
+    if not known and made.needs and "unclear" not in made.codes and now.asked in ("visit", "day", "time", "confirm"):
+        made.codes.add("accept")
+    if made.codes - {"thanks"}:
+        made.drop(("thanks",))
+    if not made.codes:
+        made.codes = {"unclear"}
+
+
+def _settle_question(now: Situation, made: Decision) -> None:
+    """What is still to be asked once the meanings stand."""
+    if made.question == "confirm_stop":
+        return
+    if made.has("stop", "later", "running_late", "stranger", "gone", "complaint") or (
+        made.has("cancel") and not made.times
+    ):
+        made.question = made.question if made.question == "odometer" else None
+        return
+    if made.is_settled or now.asked == "walk_in":
+        made.question = None if now.asked == "walk_in" else made.question
+        return
+    is_bare_yes = "accept" in made.codes and not made.times and "propose" not in made.codes
+    if made.has("unclear", "call", *ASIDES) and (is_bare_yes or "decline" in made.codes):
+        made.question = None
+    elif "move" in made.codes and not made.times and made.question is None:
+        made.question = "day"
+    elif is_bare_yes and made.question is None and "symptom" not in made.codes:
+        made.question = _ASKED_AGAIN.get(now.asked or "")
+    elif "decline" in made.codes and made.avoid and made.question is None:
+        made.question = "day"
+
+
+_ASKED_AGAIN = {"visit": "day", "day": "day", "time": "time", "odometer": "odometer"}

@@ -1,0 +1,48 @@
+"""`cancel`: the customer calls off the booking that stands."""
+
+from __future__ import annotations
+
+from followup.core.replies.said import Said, phrases, whole
+
+CODE = "cancel"
+EXAMPLES = {
+    "en": (
+        "cancel my appointment",
+        "need to cancel tmrw",
+        "can't make it",
+        "wont be able to come in sorry",
+        "something came up, have to cancel",
+        "pls call off my appt",
+    ),
+    "es": (
+        "cancelar mi cita por favor",
+        "quiero cancelar la cita",
+        "ya no voy a poder ir",
+        "no puedo ir, cancelen",
+        "cancele lo del martes",
+    ),
+}
+
+_VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
+_TOLD = phrases(
+    r"cancel(?:l?ed|l?ing|s)?", r"cancelation", r"call(?:ing)? (?:it|that|my \w+|the \w+)? ?off", r"scratch (?:the|my|that) (?:\w+ )?" + _VISIT, r"take me off the (?:schedule|calendar|books?)", r"remove (?:me|my appointment) from the (?:schedule|calendar|books?)", r"(?:dont|no longer|do not) (?:need|want) (?:\w+ ){0,2}" + _VISIT,
+    r"cancel(?:ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
+)  # fmt: skip
+_UNABLE = phrases(
+    r"(?:cant|wont|wont be able to|not able to|not going to|not gonna|couldnt|unable to|not going to be able to|cant be able to|will not|aint gonna|aint going to|may not|dont think i can|dont think ill) (?:be able to )?(?:make (?:it|my|the|that|this|our)|come(?: in)?|be there|be coming|get there|be in|keep (?:it|my|the)|attend|show up|bring (?:it|her|my car|the car)|get (?:in|away|off)|do it)", r"(?:im|i am|were|we are) not coming", r"wont (?:be|make)", r"have to (?:pass|bail|back out)", r"changed my mind", r"^(?:never ?mind|nvm|forget (?:it|about it))", r"(?:dont|no longer|do not) need (?:it|this|that|to come(?: in)?)", r"cant come",
+    r"no (?:puedo|podre|voy a poder|vamos a poder|podemos|alcanzo a|voy a alcanzar a|podria|pude|me es posible) (?:\w+ )?(?:ir|llegar|asistir|llevar\w*|pasar|hacer\w*|estar|acudir|venir)", r"(?:ya )?no (?:voy|vamos) (?:a (?:ir|llegar|asistir|poder)|\Z)", r"no ire", r"ya no (?:voy|puedo|podre|quiero|necesito|voy a)", r"(?:se me|se nos) (?:complico|presento|atraveso)", r"(?:olvid\w+lo|mejor no(?: voy)?)\Z", r"cambie de (?:opinion|idea|parecer)", r"no (?:puedo|podre)\Z", r"no la voy a (?:usar|necesitar)", r"no (?:asistire|llegare|podre)",
+)  # fmt: skip
+_NOT_THE_BOOKING = phrases(
+    r"cancel (?:\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)", r"(?:dont|do not|didnt|not|no|never) (?:\w+ )?cancel\w*", r"noise cancel\w*", r"cancel\w* (?:culture|fee|policy)", r"if i (?:have to |need to )?cancel", r"(?:can|could|may) i cancel (?:any ?time|later|if|free)", r"cancelar (?:la )?(?:suscripcion|mensajes)",
+)  # fmt: skip
+_KEYWORD = whole(r"cancel", r"cancelar", r"cancelen?", r"cancel (?:it|this|that|mine|appointment)")
+_TODAY_ONLY = phrases(r"(?:cant|wont|no puedo|not) (?:\w+ ){0,4}(?:before|until|till|after|by|antes|hasta|despues)")
+
+
+def holds(said: Said) -> bool:
+    """Whether a booking is called off."""
+    plain = _NOT_THE_BOOKING.sub(" ", said.text)
+    if _TOLD.search(plain):
+        is_keyword_only = not said.has_booking and any(_KEYWORD.match(one) for one in said.bare)
+        return not is_keyword_only
+    return said.has_booking and bool(_UNABLE.search(plain)) and not _TODAY_ONLY.search(plain)

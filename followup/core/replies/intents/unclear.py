@@ -1,0 +1,64 @@
+"""`unclear`: automatic replies, machine questions, other languages, spam: a person reads it, whatever words stand in it."""
+
+from __future__ import annotations
+
+from followup.core.replies.said import Said, phrases
+
+CODE = "unclear"
+EXAMPLES = {
+    "en": (
+        "asdf",
+        "are you a bot?",
+        "I'm driving with Do Not Disturb turned on",
+        "do you have wifi?",
+        "congratulations you have won a gift card click here",
+        "???",
+    ),
+    "es": (
+        "es usted un robot?",
+        "mensaje automatico: no estoy disponible",
+        "tienen sala de juegos para ninos?",
+        "xd",
+        "ganaste un premio, haz clic aqui",
+    ),
+}
+
+_AUTOMATIC = phrases(
+    r"do not disturb", r"(?:auto|automatic|automated) ?-?(?:reply|response|message|responder|text)", r"(?:im|i am) (?:currently )?driving (?:with|right now|and (?:will|cant)|at the moment|so|ill)", r"(?:im|i am) driving\Z", r"sent from my car", r"out of (?:the )?office", r"(?:will|ill) (?:see|read|reply to|respond to|get back to) your (?:message|text) (?:when|as soon|once|later)", r"this (?:mailbox|number|inbox) (?:is not|isnt|does not|is no longer) (?:monitored|accept|in service|receiv\w+)", r"not (?:currently )?monitored", r"(?:the )?(?:number|subscriber|customer|person) you (?:are trying|have|dialed|tried|re trying)(?: \w+)*", r"(?:message|sms|text) (?:blocked|not delivered|failed|undeliverable)", r"unable to receive (?:texts?|messages?|sms)", r"no longer in service", r"error \d+", r"cannot receive", r"thank you for (?:contacting|calling|texting|your (?:message|text|inquiry))", r"thanks for (?:contacting|calling|texting|reaching out to)(?: \w+)*", r"i cant talk right now", r"in a meeting(?: can| ill| call)?(?: \w+)* (?:text|later)\Z", r"whats up\Z",
+    r"(?:mensaje|respuesta|contestacion) automatic[oa]", r"respondo (?:en cuanto|cuando|mas tarde)", r"(?:estoy|voy) (?:manejando|conduciendo)(?= ?(?:\Z|[.,!]|y (?:le|te|respond)|te|le|con|ahora|en este))", r"no molestar", r"fuera de (?:la )?oficina", r"este (?:buzon|numero) no (?:recibe|esta)(?: \w+)*", r"gracias por (?:comunicarse|contactar\w*|llamar|escribir\w*)(?: a| con)",
+)  # fmt: skip
+_MACHINE = phrases(
+    r"(?:are|r|is) (?:you|u|this|it|i) (?:\w+ ){0,3}(?:bot|robot|machine|computer|ai|automated|real|human|chatbot|a person|an actual)(?: \w+){0,3}", r"am i (?:talking|texting|speaking|chatting) (?:to|with) (?:a |an )?(?:\w+ )?(?:bot|robot|machine|computer|human|person|ai)", r"(?:is there|anyone) (?:a )?(?:real |actual |live )?(?:person|human)(?: there| here)?\?", r"(?:bot|robot|real person|human|ai|automated)\?", r"(?:es|eres|son) (?:usted )?(?:un |una )?(?:robot|maquina|bot|computadora|persona(?: real)?|humano|ia|sistema)", r"(?:hablo|estoy hablando|hablando) con (?:una |un )?(?:persona|humano|maquina|robot|bot|computadora)", r"(?:robot|maquina|bot|persona real)\?",
+)  # fmt: skip
+_SPAM = phrases(
+    r"(?:you have|youve|you) won", r"congratulations(?: \w+)*", r"gift card", r"click (?:here|the link|this|below)", r"http\w*", r"www", r"(?:bitcoin|crypto|forex|loan approval|viagra|casino|investment opportunity|work from home|lottery|prize|inheritance|free iphone)", r"your (?:package|parcel|account|delivery|order) (?:has|is|was|could|will|number)(?: \w+)*", r"verification code", r"(?:code|otp) is \d+", r"your code", r"vote for", r"(?:ganaste|ha ganado|has ganado|felicidades|felicitaciones) (?:\w+ )*", r"haz clic", r"haga clic", r"(?:premio|loteria|sorteo|inversion)", r"codigo de verificacion", r"su paquete", r"extended warranty", r"sell (?:me )?your (?:house|home)", r"(?:buy|interested in selling|cash offer) (?:\w+ )?(?:your )?(?:house|home|property)",
+)  # fmt: skip
+_OTHER_TONGUE = phrases(
+    r"(?:bonjour|bonsoir|merci|oui|voiture|rendez vous|demain|aujourdhui|je (?:suis|ne|voudrais|veux|peux)|cest|sil vous plait|daccord|obrigad[oa]|nao|voce|amanha|hoje|bom dia|boa tarde|quero|estou|agora nao|danke|bitte|nein|ich|guten|morgen|heute|nicht|auto ist|termin|grazie|prego|buongiorno|domani|ciao|non posso|va bene|vorrei|cam on|xin|khong|toi|anh|dziekuje|nie|tak|jutro|spasibo|privet|salamat|kumusta|hindi|opo|bukas|oo|wala|mwen|mesi|pa kapab|demen|wi|shukran|xie xie|ni hao|arigato)",
+)  # fmt: skip
+
+
+def holds(said: Said) -> bool:
+    """Whether a person must read it whatever else its words seem to say."""
+    return is_automatic(said) or asks_for_machine(said) or is_spam(said)
+
+
+def is_automatic(said: Said) -> bool:
+    """Whether a phone or a mailbox wrote it."""
+    return bool(_AUTOMATIC.search(said.text))
+
+
+def asks_for_machine(said: Said) -> bool:
+    """Whether it asks whether a person or a machine writes."""
+    return bool(_MACHINE.search(said.text))
+
+
+def is_spam(said: Said) -> bool:
+    """Whether it is an advertisement or a text for somebody else."""
+    return bool(_SPAM.search(said.text))
+
+
+def is_other_tongue(said: Said) -> bool:
+    """Whether most of it is in a language that is not read here."""
+    words = said.text.split()
+    return len(_OTHER_TONGUE.findall(said.text)) * 3 >= len(words) and bool(words)

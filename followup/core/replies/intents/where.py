@@ -1,0 +1,48 @@
+"""`where`: the customer asks where the shop is or when it is open."""
+
+from __future__ import annotations
+
+from followup.core.replies.said import Said, phrases
+
+CODE = "where"
+EXAMPLES = {
+    "en": (
+        "where are you located",
+        "whats ur address",
+        "what time do u open",
+        "are you open saturdays?",
+        "what are your hours",
+    ),
+    "es": (
+        "donde estan ubicados",
+        "cual es la direccion",
+        "a que hora abren",
+        "abren los sabados?",
+        "cual es su horario",
+    ),
+}
+
+_ASKS = phrases(
+    r"where (?:are|is|r|do|you|exactly|at|yall|should|can|abouts|u|would|the)(?! (?:my (?:car|keys|receipt)|the (?:noise|leak)))", r"^where\Z", r"where\?", r"(?:what|whats|your|ur|the|an?|shop|send|need|full|street|text me|give me|have|get|got) (?:\w+ ){0,3}(?:address|location|directions|zip|cross streets?)(?! (?:changed|is wrong))", r"^(?:address|location|directions|hours|horario|direccion|ubicacion|domicilio)\Z", r"(?:address|location|directions|hours)\?", r"(?:what|your|ur|shop|the|business|open|store|holiday|weekend|saturday|sunday|regular|any) (?:\w+ ){0,3}hours(?= |\?|\Z|[.,])(?! (?:late|away|ago|from|later|earlier|drive|before|to|will|would|for|do you need))", r"(?:what|wat) (?:time|times|days?|hours)(?: \w+){0,3} (?:open|close|closing|opening|you there)", r"(?:when|how late|how early) (?:are|do|does|is|r|u|will|can|until are) (?:you|u|yall|it|the shop|they|your shop)? ?(?:guys |all )?(?:open|close|opened|closed|closing|there|stay open|be open)", r"(?:are|r|is|you|u|do|does|will|yall) (?:you|u|yall|it|the shop|they|ya|be|your shop)? ?(?:guys |all |still |even |ever |be |folks )?(?:open|opened|closed|close)(?! (?:to|for discussion))(?= |\?|\Z|[.,])", r"open (?:on |this |the )?(?:weekends?|saturdays?|sundays?|today|tomorrow|now|late|holidays?|mondays?|labor day|memorial day|christmas eve)\??", r"(?:which|what) (?:location|shop|store|branch|part of town|street|city)(?! (?:is this|are you with))", r"how (?:do|can) i (?:get|find) (?:there|you|the shop|it)", r"(?:how )?far (?:are|is) (?:you|it|that|the shop)", r"(?:are|r) (?:you|u|yall) (?:guys )?(?:still )?(?:located|on|off|by|near|at|next to|in the) (?!the way|time|schedule|sale)\w+", r"(?:the one|shop|place) (?:on|off|by) \w+ (?:street|road|ave\w*|st|rd|blvd|hwy|highway)\?", r"your (?:opening|business) hours",
+    r"donde(?! (?:sea|quiera|trabajo|vivo|pago|hace|suena|tira))(?= |\?|\Z)", r"(?:cual|que|la|su|mande\w*|tienen|tiene|pase\w*|una|me (?:da|dan|pasa|pasan|manda)) (?:\w+ ){0,3}(?:direccion|ubicacion|domicilio)(?! (?:\w+ )?(?:dur[oa]|floja|falla|asistida|hidraulica|trabada|pesada|del carro))", r"(?:direccion|ubicacion)\?", r"(?:a|hasta|desde) que horas? (?:\w+ )?(?:abren?|cierran?|estan?|atienden?|trabajan?|puedo (?:ir|llegar|pasar)|hay servicio|reciben|empiezan)", r"que (?:horario|dias|horas) (?:\w+ )?(?:abren|tienen|trabajan|manejan|atienden|estan)", r"(?:horario|horarios)(?= |\?|\Z)(?! (?:de (?:trabajo|mi)|flexible|no me|esta|complicado))", r"(?:abren|cierran|trabajan|atienden|estan abiertos?|esta abierto|estan cerrados|abre|cierra|abierto)(?: \w+){0,4}\?", r"abren (?:los |el |manana|hoy|en )\w*", r"(?:estan|esta) abiert[oa]s?", r"como (?:llego|llegar|le hago para llegar)", r"por donde (?:queda|estan|es)", r"en que (?:calle|parte|ciudad|lugar)", r"queda lejos",
+)  # fmt: skip
+_NO_QUESTION = phrases(
+    r"as soon as (?:you|u) (?:\w+ )?open",
+    r"when (?:you|u|yall) (?:guys |all )?open(?!\?)",
+    r"(?:before|after|until|till|right when|once) (?:you|u|yall) (?:guys )?(?:open|close)",
+    r"(?:cuando|en cuanto|apenas|antes de que|tan pronto) (?:abran|abren|cierren|cierran)(?!\?)",
+    r"(?:are|is) (?:there )?(?:any|anything|something) (?:\w+ )?open",
+    r"my hours",
+    r"(?:from|in|for) (?:work|a few|\d+|two|three|couple) hours",
+    r"what (?:do|times? do) you have open",
+    r"(?:what|which) (?:days?|times?) (?:are|do you have) open",
+    r"no se (?:por )?donde",
+    r"where (?:i|im|the noise|it is coming)",
+    r"is (?:it|that|tuesday|\w+day|\d+) open",
+    r"is (?:the )?\d+ ?(?:am|pm)? (?:slot )?(?:still )?open",
+)
+
+
+def holds(said: Said) -> bool:
+    """Whether the place or the opening hours are asked for."""
+    return bool(_ASKS.search(_NO_QUESTION.sub(" ", said.text)))

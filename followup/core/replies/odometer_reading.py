@@ -1,0 +1,158 @@
+"""The odometer reading that a text tells, and whether it can be right."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import date
+from typing import Literal
+
+from followup.core.replies.contract import KnownOdometer
+
+KM_PER_MILE = 1.609344
+LARGEST_READING = 999_999
+MOST_A_DAY_MI = 300.0
+"""Miles a day since the last reading above which a new one is doubted."""
+UNIT_MIX_UP = 0.03
+"""How near a reading may come to 1.609 times the expected one before the unit is doubted."""
+
+DistanceUnit = Literal["mi", "km"]
+
+_NUMBER = r"(?:\d{1,3}(?:[,. ]\d{3})+(?!\d)|\d+(?:\.\d+)?)"
+_THOUSAND = r"(?: ?(?:k\b|thousand\b|thou\b|mil\b))"
+_SPELLED = {
+    "ten": 10, "twenty": 20, "thirty": 30, "forty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80,
+    "ninety": 90, "hundred": 100, "diez": 10, "veinte": 20, "treinta": 30, "cuarenta": 40, "cincuenta": 50,
+    "sesenta": 60, "setenta": 70, "ochenta": 80, "noventa": 90, "cien": 100,
+}  # fmt: skip
+_ONES = {
+    "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "uno": 1,
+    "un": 1, "dos": 2, "tres": 3, "cuatro": 4, "cinco": 5, "seis": 6, "siete": 7, "ocho": 8, "nueve": 9,
+}  # fmt: skip
+_WORDS = re.compile(
+    rf"\b(?P<tens>{'|'.join(_SPELLED)})(?:(?:[ -]| y )(?P<ones>{'|'.join(_ONES)}))? (?P<thousand>thousand|k|mil)\b"
+)
+_UNIT = r"(?P<unit>(?: ?(?:miles?|mi|millas?|kilometers?|kilometres?|kilometros?|kms?|kms)\b)?)"
+_READING = re.compile(
+    rf"(?<![\d$#/:.,-])(?:(?P<low>{_NUMBER})(?P<low_k>{_THOUSAND}?) ?(?:-|to|and|y|a|or|o) ?)?(?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?){_UNIT}"
+)
+_CUE = re.compile(
+    r"\b(?:odometer|mileage|miles|mi|millas|millaje|odometro|kilometraje|kilometros|km|kms|reading|reads|showing|marca|trae|lleva|on it|on the (?:clock|dash|car)|has|its at|it is at|at|va en|tiene|just (?:hit|passed|turned)|right at|around|about|como|sitting at|currently|now)\b"
+)
+_NOT_A_READING = re.compile(
+    r"\b(?:in|another|every|within|next|until|till|before|per|past|over|left|warranty|last|ago|away|when (?:it|i)|once|por|cada|dentro|otros?|hasta|cuando|faltan|drive|drives|drove|driving|manejo|extra|more|miles (?:a|per|from|away)|tires? (?:for|with)|good for|done at|changed at|hits|reach\w*|gets to)\b[^,.;!?]{0,22}$"
+)
+_AFTER_NOT = re.compile(
+    r"^ ?(?:away|from|a (?:day|week|month|year)|per|more|left|ago|to go|warranty|tires?|over|under|or so to|por|al (?:dia|ano|mes)|mas|de garantia|out|later|since|off|miles away)\b"
+)
+_MONEY = re.compile(
+    r"^ ?(?:dollars?|bucks?|\$|dolares|pesos|%|am|pm|oclock|:|/|st\b|nd\b|th\b|lbs|psi|years?|months?|weeks?|days?|hours?|min)"
+)
+
+
+@dataclass(frozen=True)
+class Found:
+    """A reading as told; the unit is None where none was named."""
+
+    value: int
+    unit: DistanceUnit | None
+    is_range: bool = False
+
+
+def _spelled_out(text: str) -> str:
+    """Numbers of thousands in words as digits: `forty eight thousand`."""
+
+    def digits(match: re.Match[str]) -> str:
+        return str((_SPELLED[match["tens"]] + _ONES.get(match["ones"] or "", 0)) * 1000)
+
+    return _WORDS.sub(digits, text)
+
+
+def find_reading(plain: str, asked: str | None) -> Found | None:
+    """The reading that a plain text tells; a bare number only where the odometer was asked."""
+    text = _spelled_out(plain)
+    for match in _READING.finditer(text):
+        found = _read(match, text, asked)
+        if found:
+            return found
+    return None
+
+
+def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
+    after, left = text[match.end() :], text[: match.start()]
+    if _MONEY.match(after) or _AFTER_NOT.match(after) or (_NOT_A_READING.search(left) and asked != "odometer"):
+        return None
+    unit: DistanceUnit | None = None
+    if match["unit"].strip():
+        unit = "km" if match["unit"].strip().startswith("k") else "mi"
+    value = _number(match["value"], match["thousand"])
+    is_large = value >= 1000
+    if match["low"]:
+        low = _number(match["low"], match["low_k"])
+        if low * 1000 < value * 1.5 and low < 1000 <= value:
+            low *= 1000
+        if 0.5 * value < low < value:
+            value, is_range = round((low + value) / 2), True
+        else:
+            is_range = False
+    else:
+        is_range = False
+    if asked == "odometer":
+        return Found(value, unit, is_range) if (is_large or unit or _is_alone(text, match)) and value > 0 else None
+    has_cue = bool(unit) or bool(
+        re.search(r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it now)\b", text)
+    )
+    return Found(value, unit, is_range) if has_cue and value >= 1000 else None
+
+
+def _is_alone(text: str, match: re.Match[str]) -> bool:
+    rest = (text[: match.start()] + text[match.end() :]).strip(" .,!?")
+    return (
+        not re.search(r"\b(?:monday|tuesday|wednesday|thursday|friday|am|pm|lunes|martes)\b", rest) and len(rest) < 40
+    )
+
+
+def _number(digits: str, thousand: str | None) -> int:
+    grouped = re.fullmatch(r"\d{1,3}(?:[,. ]\d{3})+", digits)
+    value = float(re.sub(r"[,. ]", "", digits)) if grouped else float(digits)
+    return min(round(value * 1000 if (thousand or "").strip() else value), 10**9)
+
+
+def is_doubtful(value: int, unit: DistanceUnit, known: KnownOdometer | None, today: date) -> bool:
+    """Whether a reading cannot be right: under the last one, too far on, or told in the other unit."""
+    if not 0 < value <= LARGEST_READING or (known is None and value < 100):
+        return True
+    if known is None:
+        return False
+    in_known_unit = float(value)
+    if unit != known.unit:
+        in_known_unit = value / KM_PER_MILE if unit == "km" else value * KM_PER_MILE
+    days = max((today - known.on).days, 0) if known.on else 0
+    most_a_day = MOST_A_DAY_MI * (KM_PER_MILE if known.unit == "km" else 1)
+    if in_known_unit < known.value or (known.on and in_known_unit - known.value > most_a_day * max(days, 1)):
+        return True
+    expected = known.value + (known.per_day or 0) * days
+    mixed_up = expected * KM_PER_MILE if known.unit == "mi" else expected / KM_PER_MILE
+    return known.value > 1000 and abs(in_known_unit - mixed_up) <= UNIT_MIX_UP * mixed_up
+
+
+def target_reading(plain: str) -> int | None:
+    """The odometer reading at which the customer wants to come (`at 50k`, `when it hits 50,000`); None without one."""
+    text = _spelled_out(plain)
+    match = re.search(
+        rf"\b(?:at|hits?|hit|reach(?:es)?|gets? to|until|till|closer to|turns?|llegue a|cuando (?:tenga|llegue a|marque)|a los|hasta los)(?: about| around| like| the| las| los)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?)(?: ?(?:miles?|millas?|km|kilometros))?\b",
+        text,
+    )
+    if not match:
+        return None
+    value = _number(match["value"], match["thousand"])
+    return value if value >= 1000 else None
+
+
+def further_distance(plain: str) -> int | None:
+    """The distance still to be driven before coming (`in another 2000 miles`); None without one."""
+    match = re.search(
+        rf"\b(?:in|after|another|dentro de|en|otras?|otros)(?: another| about| like| unas| otras| otros)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?) ?(?:more )?(?:miles|mi|millas|km|kilometros)\b",
+        _spelled_out(plain),
+    )
+    return _number(match["value"], match["thousand"]) if match else None

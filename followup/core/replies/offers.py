@@ -1,0 +1,110 @@
+"""Picking among offered times: by the hour, the day, the place in the list, or ruling them out."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from followup.core.replies.mentions import Hours, Setting
+from followup.core.replies.said import phrases, whole
+from followup.core.replies.times import Read
+from followup.core.replies.windows import Choice, overlaps, resolve, time_spans
+
+_TOO = phrases(r"(?:too|muy|demasiado|super|way too|kinda|a bit|a little) (?:early|late|soon|temprano|tarde|pronto)")
+_EITHER = phrases(
+    r"either(?: one| of (?:those|them)| works| is| way| day| time|\Z)?", r"both (?:work|are|would|times|days|fine|good|ok)", r"any of (?:those|them|these)", r"(?:doesnt|does not|dont) matter(?: which| to me)?", r"whichever(?: one)?", r"all of (?:those|them|these) (?:work|are)", r"any one", r"no preference", r"you (?:pick|choose)", r"up to you", r"those (?:all |both )?work", r"any works",
+    r"cualquiera(?: de (?:las|los|esas|esos|ambas|ambos)(?: dos)?)?", r"(?:las|los) dos (?:me |estan|sirven|funcionan|est)", r"(?:ambas|ambos)(?: me)?", r"la que (?:sea|quieran|guste|mejor)", r"el que (?:sea|quieran)", r"me da igual", r"da lo mismo", r"no importa cual", r"no tengo preferencia", r"ustedes (?:escojan|elijan)",
+)  # fmt: skip
+_NONE = phrases(
+    r"none(?: of (?:those|them|these|the (?:above|times)))?(?: \w+)?", r"neither(?: one| of (?:those|them)| works?)?", r"(?:those|these|them|they|any of (?:those|these|them)|either(?: of (?:those|them))?|both|all of (?:those|them)) (?:times? |days? )?(?:dont|wont|do not|doesnt|cant|arent|are no|are not|are bad|isnt|are (?:all )?(?:bad|out))(?: \w+)?", r"(?:cant|cannot|wont|not able to|dont) (?:\w+ )?(?:do|make|any|either) (?:of )?(?:any|either|those|these|them)(?: of (?:those|them))?", r"not (?:those|these|any of|either)",
+    r"ningun[oa](?: de (?:las|los|esas|esos|ellas)(?: dos)?)?", r"ni (?:una|uno)(?: ni (?:otra|otro|la otra))?", r"no (?:me |puedo )?(?:sirven|quedan|funcionan|acomodan|convienen|puedo) ?(?:esas|esos|ninguna|ninguno|esos dias|esas horas)?(?: horas| dias)?\Z", r"(?:esas|esos)(?: \w+)? no(?: \w+)*",
+)  # fmt: skip
+_PLACES = (
+    phrases(r"(?:the )?(?:first|1 ?st)(?: one| option| slot| time| choice| 1)?(?! (?:thing|week|of|available|half))", r"(?:option|number|choice|slot|opcion|numero|#) ?(?:1|one|a|uno)", r"(?:la|el) (?:primer[oa]?|1|1ra|uno)(?: opcion| hora| horario)?(?! (?:hora de|semana))", r"primer[oa](?! hora)", r"a\Z"),
+    phrases(r"(?:the )?(?:second|2 ?nd)(?: one| option| slot| time| choice| 1)?(?! (?:week|of|half))", r"(?:option|number|choice|slot|opcion|numero|#) ?(?:2|two|b|dos)", r"(?:la|el) (?:segund[oa]|2|2da|dos)(?: opcion| hora)?", r"segund[oa]", r"b\Z"),
+    phrases(r"(?:the )?(?:third|3 ?rd)(?: one| option| slot| time| choice)?(?! (?:week|of))", r"(?:option|number|choice|slot|opcion|numero|#) ?(?:3|three|c|tres)", r"(?:la|el) (?:tercer[oa]?|3|3ra)(?: opcion| hora)?", r"tercer[oa]", r"c\Z"),
+    phrases(r"(?:the )?(?:fourth|4 ?th)(?: one| option| slot| time| choice)?(?! (?:week|of))", r"(?:option|number|choice|opcion|numero) ?(?:4|four|d|cuatro)", r"(?:la|el) cuart[oa]"),
+)  # fmt: skip
+_LAST = phrases(r"(?:the )?(?:last|latter|final)(?: one| option| slot| time| choice)?(?! (?:time (?:i|you|we)|week|month|thing|year))", r"(?:la|el) ultim[oa]", r"ultim[oa] opcion", r"bottom one")  # fmt: skip
+_FORMER = phrases(r"(?:the )?former", r"top one")
+_EARLIEST = phrases(r"(?:the )?(?:earlier|earliest|soonest|sooner)(?: one| time| slot| option| of the two| the better| is better| works)?", r"(?:la|el|lo) mas (?:temprano|pronto)(?: posible)?", r"mas temprano", r"early one")  # fmt: skip
+_LATEST = phrases(r"(?:the )?(?:later|latest)(?: one| time| slot| option| of the two| is better| works)", r"later\Z", r"(?:la|el|lo) mas tarde", r"mas tarde\Z", r"late one")  # fmt: skip
+_OTHER_TIME = phrases(r"(?:anything|something|any|nothing|somewhat|little|bit|is there|an|hour|minutes|come|do) (?:\w+ )?(?:earlier|later|sooner)", r"(?:algo|hay|nada|un poco|hora) (?:\w+ )?mas (?:tarde|temprano)")  # fmt: skip
+_BARE_NUMBER = whole(
+    r"(?:ok |yes |yeah |si |the |number |#|option |la |el |yep |sure |i pick |ill take |ill do |let us do |lets do |i choose |opcion |numero )*(?P<number>\d|one|two|three|four|una?|uno|dos|tres|cuatro)(?: please| works| is (?:good|fine|best|great|perfect|better)| por favor| thanks| gracias| good| esta bien| it is)*"
+)
+_NUMBERS = {"one": 1, "two": 2, "three": 3, "four": 4, "un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cuatro": 4}
+
+
+@dataclass(frozen=True)
+class Pick:
+    """What a text says of the offered times."""
+
+    named: tuple[datetime, ...] = ()
+    """The offers that it fits, as listed."""
+    is_open: bool = False
+    """Any of them suits."""
+    ruled_out: tuple[datetime, ...] = ()
+    is_none: bool = False
+    """All of them are ruled out at once."""
+    is_too: bool = False
+    """What was offered is too early or too late."""
+
+
+def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime, ...], zone: str) -> Pick:
+    """What a plain text says of the offered times; nothing where nothing was offered."""
+    if not offers:
+        return Pick()
+    wanted = [choice for choice in read.choices if not choice.is_negated]
+    ruled_out = [choice for choice in read.choices if choice.is_negated]
+    out = tuple(offer for offer in offers if any(_fits(choice, offer, setting, zone) for choice in ruled_out))
+    is_none = bool(_NONE.search(plain))
+    if is_none and not wanted:
+        return Pick(is_none=True)
+    if _TOO.search(plain):
+        is_alone = not wanted or all(any(_fits(choice, offer, setting, zone) for offer in offers) for choice in wanted)
+        if is_alone:
+            return Pick(is_too=True)
+    named = tuple(offer for offer in offers if any(_fits(choice, offer, setting, zone) for choice in wanted))
+    by_place = _by_place(plain, offers, bool(wanted))
+    if by_place and (not wanted or _BARE_NUMBER.match(plain.strip(" .!,"))):
+        named = tuple(offer for offer in offers if offer in named or offer in by_place)
+    if not wanted and not named and not is_none and _EITHER.search(plain):
+        return Pick(tuple(offer for offer in offers if offer not in out), is_open=True, ruled_out=out)
+    if wanted and _EITHER.search(plain) and len(named) == len(offers):
+        return Pick(named, is_open=True)
+    return Pick(named, ruled_out=out)
+
+
+def _fits(choice: Choice, offer: datetime, setting: Setting, zone: str) -> bool:
+    """Whether an offer is what a choice names."""
+    minute = offer.hour * 60 + offer.minute
+    if choice.day is None and isinstance(choice.time, Hours):
+        if choice.time.kind == "at":
+            return minute in choice.time.first.minutes()
+        span = setting.hours.on(offer.date()) or (0, 1440)
+        return any(first <= minute < (last or 1440) for first, last in time_spans(choice.time, span))
+    about = offer.date() if choice.day is None else None
+    return any(overlaps(offer, entry) for entry in resolve(choice, setting, about, zone).windows)
+
+
+def _by_place(plain: str, offers: tuple[datetime, ...], has_times: bool) -> tuple[datetime, ...]:
+    """The offers named by their place in the list, as the first or last, or as the earlier or later one."""
+    bare = _BARE_NUMBER.match(plain.strip(" .!,"))
+    if bare:
+        number = int(_NUMBERS.get(bare["number"], 0) or (bare["number"] if bare["number"].isdigit() else 0))
+        return (offers[number - 1],) if 1 <= number <= len(offers) else ()
+    if has_times:
+        return ()
+    places = [n for n, pattern in enumerate(_PLACES) if n < len(offers) and pattern.search(plain)]
+    if places:
+        return tuple(offers[n] for n in places)
+    if _LAST.search(plain):
+        return (offers[-1],)
+    if _FORMER.search(plain):
+        return (offers[0],)
+    if _OTHER_TIME.search(plain):
+        return ()
+    if _EARLIEST.search(plain):
+        return (min(offers),)
+    return (max(offers),) if _LATEST.search(plain) else ()

@@ -1,0 +1,45 @@
+"""Questions that no meaning names (`do you take cards?`): a person answers them."""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.replies.intents import ALL
+from followup.core.replies.needs import find_needs
+from followup.core.replies.said import Said
+from followup.core.replies.situation import Situation
+from followup.core.replies.times import read_times
+
+_SENTENCE = re.compile(r"[^.!?;\n]+\?")
+_OPENER = re.compile(
+    r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|no) )*(?:do (?:you|u|yall|ya)|does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|yall|i|we|they)|is there|are there|is (?:the|your|my)|have you|did you|are you (?:able|guys able)|(?:se )?(?:pueden?|podrian?) \w+|tienen|hay|aceptan|me pueden|puedo|ustedes|hacen|dan|venden|manejan)\b"
+)
+_LEAST_WORDS = 3
+
+
+def asks_something_else(now: Situation) -> bool:
+    """Whether a sentence asks something that is neither a visit time, a need nor one of the meanings."""
+    if "?" not in now.text and not _OPENER.search(now.text):
+        return False
+    asked = [match.group() for match in _SENTENCE.finditer(now.text)]
+    if "?" not in now.text:
+        asked = [part for part in now.said.parts if _OPENER.match(part)]
+    return any(_is_unknown(one, now) for one in asked)
+
+
+def _is_unknown(sentence: str, now: Situation) -> bool:
+    if len(re.findall(r"[a-z\d]+", sentence)) < _LEAST_WORDS or find_needs(sentence):
+        return False
+    read, _ = read_times(sentence, now.setting)
+    if read.choices or read.later or read.is_any or read.other:
+        return False
+    alone = Said(
+        text=sentence,
+        asked=now.asked,
+        has_booking=now.booked is not None,
+        offers=now.said.offers,
+        picked=now.said.picked,
+        has_reading=now.said.has_reading,
+        has_car=now.said.has_car,
+    )
+    return not any(intent.holds(alone) for intent in ALL if intent.CODE not in ("thanks", "unclear"))

@@ -1,0 +1,68 @@
+"""The visit times of a reply: its choices resolved to windows, what it rules out, when a late customer arrives."""
+
+from __future__ import annotations
+
+import re
+from datetime import datetime, timedelta
+from followup.core.replies.contract import TimeWindow
+from followup.core.replies.decision import Decision
+from followup.core.replies.mentions import Instant
+from followup.core.replies.situation import Situation
+from followup.core.replies.windows import Resolved, point, resolve
+
+_ORDER_OF_QUESTIONS = ("day", "am_or_pm", "time")
+
+
+def resolve_times(now: Situation, made: Decision) -> None:
+    """Fills times, avoid and the question that the times leave open."""
+    zone = now.reply.zone
+    wanted = [choice for choice in now.read.choices if not choice.is_negated]
+    resolved = [resolve(choice, now.setting, now.about, zone) for choice in wanted]
+    ruled_out = [resolve(choice, now.setting, now.about, zone) for choice in now.read.choices if choice.is_negated]
+    made.times = _unique(resolved)
+    made.avoid = tuple(entry for entry in _unique(ruled_out) if entry not in made.times)
+    made.question = _question(resolved)
+    is_impossible = any(choice.day and choice.day.is_impossible for choice in wanted)
+    if made.times or is_impossible:
+        made.codes |= {"propose"}
+    elif not any(not choice.is_negated for choice in now.read.choices) and not now.read.is_any:
+        made.codes -= {"propose"}
+    if any(choice.day and choice.day.disagrees for choice in wanted):
+        made.doubts.append("disagrees")
+
+
+def _unique(resolved: list[Resolved]) -> tuple[TimeWindow, ...]:
+    return tuple(dict.fromkeys(entry for one in resolved for entry in one.windows))
+
+
+def _question(resolved: list[Resolved]) -> str | None:
+    is_open_beside = any(one.windows and not one.is_closed for one in resolved)
+    asked = [one.question for one in resolved if one.question and not (one.is_closed and is_open_beside)]
+    return min(asked, key=_ORDER_OF_QUESTIONS.index) if asked else None
+
+
+_MINUTES_LATE = re.compile(
+    r"\b(?P<count>\d{1,3}) ?(?:-|to|or)? ?(?P<more>\d{1,3})? ?(?P<unit>min\w*|hours?|hrs?|hora\w*)"
+)
+_HALF_HOUR = re.compile(r"\bhalf (?:an )?hour\b|\bmedia hora\b")
+_FROM_BOOKED = re.compile(r"\b(?:late|behind|tarde|retras\w*|atras\w*|demor\w*)\b")
+_FROM_NOW = re.compile(
+    r"\bin (?:about |like |around )?(?:\d|half|a)|\ben (?:unos |como )?(?:\d|media)|\baway\b|\bout\b|\bdentro\b"
+)
+
+
+def arrival(now: Situation, booked: datetime) -> tuple[TimeWindow, ...]:
+    """When a late customer arrives, where that is told: minutes late from the booking, else from now, or an hour."""
+    text = now.text
+    match = _MINUTES_LATE.search(text)
+    minutes = 30 if _HALF_HOUR.search(text) else None
+    if match:
+        count = int(match["more"] or match["count"])
+        minutes = count * (60 if match["unit"][0] == "h" else 1)
+    if minutes is not None and minutes <= 360:
+        is_from_booked = _FROM_BOOKED.search(text) and not _FROM_NOW.search(text)
+        start = booked if is_from_booked else now.reply.now
+        return (point(start + timedelta(minutes=minutes)),)
+    told = [choice for choice in now.read.choices if not choice.is_negated and not isinstance(choice.time, Instant)]
+    windows = _unique([resolve(choice, now.setting, booked.date(), now.reply.zone) for choice in told if choice.time])
+    return windows[:1]
