@@ -50,7 +50,7 @@ class PersonSeen:
 class FormPicture:
     """All that the form shows of a car; `last` holds the last reading of each (item, position) with its day.
 
-    `now` is the wall time at the shop.
+    `now` is the wall time at the shop; `unit` is that in which the odometer was last read; `last_odometer` is in miles.
     """
 
     shop: Shop
@@ -59,6 +59,7 @@ class FormPicture:
     people: tuple[PersonSeen, ...] = ()
     last: dict[tuple[str, str], tuple[Reading, date]] | None = None
     last_odometer: tuple[float, date] | None = None
+    unit: str = "mi"
 
 
 @dataclass(frozen=True)
@@ -127,6 +128,7 @@ def look_at_form(store: Store, shop_id: int, vehicle_id: int | None, now: dateti
             people=_people(connection, vehicle_id),
             last=_last_readings(bodies),
             last_odometer=(newest[1], newest[0]) if newest else None,
+            unit=next((one["body"]["unit"] for one in reversed(bodies) if "unit" in one["body"]), "mi"),
         )
 
 

@@ -15,6 +15,7 @@ from typing import Any
 from flask import abort, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
+from followup.core.item import MILES_PER_KM
 from followup.core.vehicle import Vehicle
 from followup.web import forms, words
 from followup.web.house import house
@@ -149,7 +150,8 @@ def _beginning(form: _Form) -> dict[str, str]:
     given = {
         "inspection": f"F-{secrets.token_hex(4)}",
         "inspected_at": picture.now.isoformat(timespec="minutes"),
-        "unit": "mi",
+        "unit": picture.unit,
+        **_units_of_last(form),
         "stay": "open" if form.part == "reception" else "day",
         "customer": picture.people[0].code if picture.people else "",
     }
@@ -165,6 +167,26 @@ def _beginning(form: _Form) -> dict[str, str]:
     return given
 
 
+def _units_of_last(form: _Form) -> dict[str, str]:
+    """The units in which the car was last measured."""
+    found: dict[str, str] = {}
+    for row in (row for part in form.parts for row in part.rows):
+        reading, _ = (form.picture.last or {}).get((row.item.code, row.position), (None, None))
+        for entry in row.entries:
+            if entry.family.startswith("units.") and reading and reading.unit in entry.units:
+                found[entry.family] = reading.unit
+    return found
+
+
+def _odometer_was(picture: FormPicture) -> str:
+    """The last odometer in the unit that the form begins with."""
+    if picture.last_odometer is None:
+        return ""
+    miles, on = picture.last_odometer
+    shown = miles / MILES_PER_KM if picture.unit == "km" else miles
+    return f"{words.number(round(shown))} {picture.unit} on {on}"
+
+
 def _known(form: _Form) -> dict[str, Any]:
     """What was typed into fields of ours."""
     names = names_of(form.parts)
@@ -177,7 +199,6 @@ def _page(
     picture, parts = form.picture, form.parts
     car = picture.car
     name = (car.vehicle.label or car.vehicle.code) if car else "a new car"
-    was = picture.last_odometer
     page = render_template(
         "technician/inspect.html",
         title=f"Inspect {name}",
@@ -192,7 +213,7 @@ def _page(
         sheet_parts=parts,
         places=PLACES,
         families=[(key, [(one, one) for one in units], what) for key, (units, what) in families(parts).items()],
-        odometer_was=f"{words.number(was[0])} mi on {was[1]}" if was else "",
+        odometer_was=_odometer_was(picture),
         asks_phone=me().role != "technician",
         vehicle_fields=[f"vehicle.{one}" for one in (*VEHICLE_WORDS, *VEHICLE_YES_NO)],
         rows_of=lambda kind: range(_rows(kind, given)),

@@ -48,16 +48,18 @@ def _row(seen: ItemSeen) -> dict[str, str]:
         "place": PLACES[seen.position] if seen.position else "",
         "measured": said(seen.reading) if seen.reading else "not this time",
         "condition": seen.condition,
-        "due": due_words(seen.window),
+        "due": due_words(seen.window, seen.condition == "due now"),
     }
 
 
-def due_words(window: DueWindow | None) -> str:
+def due_words(window: DueWindow | None, is_due_now: bool) -> str:
     """When an item may be due: a month or two months, never a chance."""
     if window is None:
         return ""
     if window.is_past:
         return "now"
+    if is_due_now:
+        return "may be due already"
     early, late = window.early, window.late
     if early is None or late is None or (late - early).days > WIDEST_DAYS:
         return NO_DATE

@@ -284,6 +284,17 @@ def test_the_last_reading_stands_beside_its_field(floor: Floor) -> None:
     assert "last time 41,230 mi on 2026-03-02" in page
 
 
+def test_a_car_that_is_read_in_kilometers_is_asked_in_kilometers(floor: Floor) -> None:
+    """And tires that were read in mm in mm: the unit that somebody forgets to choose is the one that was meant."""
+    readings = [{"item": "tire_tread", "position": "front_left", "unit": "mm", "value": 5.1}]
+    told = line_told(odometer=80_000, unit="km", readings=readings)
+    kept = floor.house.keep_inspection(floor.shop_id, json.dumps(told), "test")
+    answer = floor.sign_in("technician").get(f"/shop-floor/cars/{kept.vehicle_id}/inspect")
+    sent = Fields(answer.text).sent
+    assert (sent["unit"], sent["units.32nds-mm"]) == ("km", "mm")
+    assert "last time 80,000 km on 2026-03-02" in answer.text
+
+
 @pytest.mark.parametrize("name", ["made_up", "r.tire_tread.front_left.life", "customer.consent", "work.99.item"])
 def test_a_field_that_the_page_does_not_have_is_refused(floor: Floor, name: str) -> None:
     answer = fill(floor.sign_in("technician"), **{name: "1", "r.coolant.car.level": "ok"})
