@@ -30,12 +30,13 @@ _WINDOW_FIELDS = {one.name for one in fields(DueWindow)}
 
 @dataclass(frozen=True)
 class ReadItem:
-    """An item at a position: its last reading and its condition today, in a word."""
+    """An item at a position: its last reading, its condition today in a word, and the work on it since then."""
 
     item: str
     position: str
     reading: SeenReading
     condition: str
+    since: Work | None = None
 
 
 @dataclass(frozen=True)
@@ -195,16 +196,26 @@ def _places(
     """The last readings by place, as one walks around the car; "" is the car as a whole."""
     ahead = {(one.item, one.position): one.condition for one in due}
     vehicle, limits = people.vehicle_of(row), shop.rules.action_limits
+    work = [_work(one) for one in inspections.work_of_vehicle(connection, row["id"])]
     by_place: dict[str, list[ReadItem]] = {}
     for at, last in seen.last_readings(connection, row["id"]).items():
         condition = ahead.get(at) or present_condition(BY_CODE[at[0]], last.reading, vehicle, limits, today)
-        by_place.setdefault(at[1], []).append(ReadItem(*at, last, condition))
+        by_place.setdefault(at[1], []).append(ReadItem(*at, last, condition, _since(work, last)))
     codes = list(BY_CODE)
     return tuple(
         (place, tuple(sorted(by_place[place], key=lambda one: codes.index(one.item))))
         for place in WALKING_ORDER
         if place in by_place
     )
+
+
+def _since(work: list[Work], last: SeenReading) -> Work | None:
+    """The last work on the item after it was read: on the same day it came after the reading."""
+    places = BY_CODE[last.item].places
+    found = [
+        one for one in work if one.item == last.item and one.on >= last.on and last.position in places(one.position)
+    ]
+    return found[-1] if found else None
 
 
 def _ahead(connection: Connection, shop: Shop, vehicle_id: int) -> Iterator[TextAhead]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import date, datetime, timedelta
 from typing import Any, Literal
 
 from flask import abort, render_template, request
@@ -23,11 +23,13 @@ from followup.web.security import for_roles
 from followup.web.words import local, shop
 from followup.workflows import enter_recall, keep_visit
 from followup.workflows import look_at_car as looking
-from followup.workflows.look_at_car import CarPage
+from followup.workflows.look_at_car import CarPage, DueRow
 from followup.workflows.settle_requests import By, NotFree, book_by_phone
 
 # An item at a position, in the value of a tick.
 AT = "@"
+# What the picture shows at most: 30 months, a little less so that its last month has room.
+HORIZON = timedelta(days=900)
 
 
 class Booking(forms.Form):
@@ -127,11 +129,20 @@ def _seen(vehicle_id: int) -> CarPage:
 
 def _page(vehicle_id: int, given: dict[str, Any], wrong: dict[str, str], status: int = 200) -> ResponseReturnValue:
     seen = _seen(vehicle_id)
-    return render_template("advisor/car.html", seen=seen, charts=_charts(seen), given=given, wrong=wrong), status
+    beyond = [(one.item, one.position) for one in seen.due if not _has_near_date(one, seen.today)]
+    charts = _charts(seen)
+    return render_template(
+        "advisor/car.html", seen=seen, charts=charts, beyond=beyond, given=given, wrong=wrong
+    ), status  # fmt: skip
+
+
+def _has_near_date(due: DueRow, today: date) -> bool:
+    """Whether the picture would show at least one of its dots."""
+    return any(on is not None and on <= today + HORIZON for on in due.dates)
 
 
 def _charts(seen: CarPage) -> list[tuple[str, Any]]:
-    """One picture for each kind of item that has a due window with dates."""
+    """One picture of all items that have a date in sight, with what is planned and booked."""
     marks = [DueMark(one.on, "text", f"planned text, {one.words}") for one in seen.ahead]
     marks += [
         DueMark(local(one.slot_at).date(), "booking", f"booking, {one.status}")
@@ -141,7 +152,7 @@ def _charts(seen: CarPage) -> list[tuple[str, Any]]:
     rows = [
         DueDots(say.item(one.item, one.position), one.dates, one.early_on, one.likely_on, one.late_on)
         for one in seen.due
-        if any(one.dates)
+        if _has_near_date(one, seen.today)
     ]
     return [("All items with a date", lay_out(rows, marks, seen.today))] if rows else []
 

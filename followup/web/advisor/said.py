@@ -181,7 +181,7 @@ def not_checked(seen: Any) -> str:
 
 
 def _plain(value: float) -> str:
-    return f"{value:g}" if value < 1000 else number(value)
+    return number(round(value, 1))
 
 
 def window(found: TimeWindow) -> str:
@@ -211,6 +211,17 @@ def status(booking: Any) -> str:
     """iCalendar's word first, then where it stands, if that says more: `tentative, times offered`."""
     state = BOOKING_STATES[booking.state]
     return booking.status if state in (booking.status, "closed") else f"{booking.status}, {state}"
+
+
+def about(alert: Any) -> str:
+    """What the program adds to an alert; "" where it only says again what its kind says."""
+    is_more = alert.says and alert.says != alert.verbatim and not alert.says.startswith("says: ")
+    return in_plain(alert.says) if is_more else ""
+
+
+def names_told(alert: Any) -> str:
+    """Who was told of an alert, each once, in order."""
+    return ", ".join(dict.fromkeys(one.name for one in alert.told))
 
 
 _DAY = re.compile(r"\b\d{4}-\d{2}-\d{2}\b")
