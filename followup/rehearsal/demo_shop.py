@@ -114,8 +114,7 @@ def roster_of(members: list[dict[str, Any]], ids: dict[str, int]) -> Roster:
     manager = next(ids[one["login"]] for one in members if one["role"] == "manager")
     owner = next(ids[one["login"]] for one in members if one["role"] == "owner")
     watches = {
-        day: (Watch(*LATEST_WATCH, told=(*_turned(advisors, number), manager)),)
-        for number, day in enumerate(WEEKDAYS)
+        day: (Watch(*LATEST_WATCH, told=(*_turned(advisors, number), manager)),) for number, day in enumerate(WEEKDAYS)
     }
     return Roster(watches, manager=manager, owner=owner, on_call=owner)
 

@@ -80,6 +80,8 @@ class _Story:
             raise StoryBroken(f"the inspection was answered with {answer.status_code}: {answer.text[:300]}")
         measured = "front tires 5/32, front pads 4.5 mm, 46,210 mi"
         self.say(f"inspection: {line['inspection']}, {line['vehicle']['label']}, {measured}")
+        opted_in = self._until(lambda: self._shown("to_phone", 1), "the one confirmation of the consent")
+        self.say(f"sent text: {_line(opted_in['body'])}")
 
     def forecast(self) -> datetime:
         """Its due windows; returns the instant from which the first item is worth a text."""
@@ -174,7 +176,11 @@ class _Story:
         _submit(session, self.address, page, "sign-in", {"login": "noor", "password": PASSWORD})
         at = f"{self.address}/advisor/requests/{request['id']}"
         _submit(session, self.address, _page(session, at), "parts", {"parts": "not_needed"})
-        _submit(session, self.address, _page(session, at), "confirm", {})
+        page = _page(session, at)
+        first = re.search(r'<button form="confirm" name="start" value="([^"]+)"', page)
+        if first is None:
+            raise StoryBroken("no time is free")
+        _submit(session, self.address, page, "/confirm", {"start": unescape(first[1])})
         confirmed = self._until(lambda: self._shown("to_phone", 4), "the confirmation")
         self.say(f"confirmation: {_line(confirmed['body'])}")
 
@@ -272,5 +278,5 @@ def _inspection(wall: datetime) -> dict[str, Any]:
             "first_used_on": "2020-04-14",
             "powertrain": "gasoline",
         },
-        "readings": [*tread, *pads, {"item": "washer_fluid", "level": "full"}],
+        "readings": [*tread, *pads],
     }
