@@ -17,8 +17,9 @@ from tests.web.technician.conftest import Floor, floor
 __all__ = ["floor"]
 PAGES = (
     "/shop-floor/?q=moreno", "/shop-floor/inspect", "/shop-floor/cars/1/inspect",
-    "/shop-floor/cars/1/inspect?part=lift", "/shop-floor/inspections/1", "/shop-floor/inspections/1/correct", "/shop-floor/top-off?car=1",
-    "/shop-floor/consent/1", "/shop-floor/consent/1/1/tablet/en", "/shop-floor/consent/1/1/tablet/es",
+    "/shop-floor/cars/1/inspect?part=lift", "/shop-floor/inspections/1", "/shop-floor/inspections/1/correct",
+    "/shop-floor/top-off?car=1", "/shop-floor/consent/1", "/shop-floor/consent/1/1/tablet/en",
+    "/shop-floor/consent/1/1/tablet/es",
 )  # fmt: skip
 FORM = "/shop-floor/cars/1/inspect"
 
