@@ -40,7 +40,8 @@ def _without_booking(now: Situation, made: Decision) -> None:
 
 
 def _settle_standing(now: Situation, made: Decision, booked: datetime) -> None:
-    if "cancel" in made.codes and (made.times or ("move" in made.codes and _OTHER_TIME.search(now.text))):
+    names_another = made.times and not all(overlaps(booked, entry) for entry in made.times)
+    if "cancel" in made.codes and (names_another or ("move" in made.codes and _OTHER_TIME.search(now.text))):
         made.become("move", ("cancel",))
     if "cancel" in made.codes:
         made.drop(("move", "accept", "decline", "later"))

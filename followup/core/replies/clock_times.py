@@ -36,7 +36,7 @@ def _written(text: Text, at: int) -> FoundHour | None:
     number = text.value(at)
     if len(text.word(at)) in (3, 4) and text.word(at).isdigit():
         return _run_together(text, at, number)
-    if not 0 <= number <= 24 or (number == 0 and text.word(at) != "00"):
+    if not 0 <= number <= 24 or (number == 0 and text.word(at) != "00" and not _is_minutes_pair(text, at)):
         return None
     return _spoken(text, at, number)
 
@@ -91,11 +91,24 @@ def _spoken(text: Text, at: int, number: int) -> FoundHour | None:
         )
         if minutes < 60 and minutes >= 10 and is_told and (minutes % 5 == 0 or text.cat(end) == "ampm"):
             return Hour(number, minutes), end
+        if _is_minutes_pair(text, at):
+            return Hour(number, minutes), end
         if text.word(at + 1) in ("o", "oh") and text.cat(at + 2) == "num":
             return Hour(number, text.value(at + 2)), at + 3
+    if after == "num" and (number > 12 or number == 0) and _is_minutes_pair(text, at):
+        return Hour(number % 24, text.value(at + 1)), at + 2
     if text.word(at + 1) in ("oh", "o") and text.cat(at + 2) == "num" and text.value(at + 2) < 10:
         return Hour(number, text.value(at + 2)), at + 3
     return Hour(number % 24, 0, None, number > 12 and text.name(at + 1) == "hour"), at + 1
+
+
+def _is_minutes_pair(text: Text, at: int) -> bool:
+    """`2 05 pm`, `at 21 35`: two numbers of digits, the second of two, with something that shows a time."""
+    minutes, end = text.word(at + 1), at + 2
+    if not (minutes.isdigit() and len(minutes) == 2 and int(minutes) < 60 and text.word(at).isdigit()):
+        return False
+    is_led = text.cat(at - 1) in ("at", "around", "by", "after", "before", "weekday", "relday", "")
+    return text.cat(end) in ("ampm", "part") or (is_led and text.cat(end) in ("", "mark", "in"))
 
 
 def _minutes(text: Text, at: int) -> tuple[int, int]:
@@ -112,7 +125,7 @@ def _minutes(text: Text, at: int) -> tuple[int, int]:
 def _told_by_minutes(text: Text, at: int) -> FoundHour | None:
     """`half past 3`, `quarter to 4`, `ten past 3`, `20 minutes to 8`, `half 3` (UK), `cuarto para las 4`."""
     cat = text.cat(at)
-    if cat == "half" and text.cat(at + 1) == "num" and 1 <= text.value(at + 1) <= 12:
+    if cat == "half" and text.cat(at + 1) == "num" and 1 <= text.value(at + 1) <= 23:
         return Hour(text.value(at + 1), 30), at + 2
     if cat == "quarter_of":
         number_at = text.skip(at + 1, "the")
@@ -171,6 +184,8 @@ def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
         after, is_plain = after + 1, True
     if text.cat(after) == "ampm":
         half = text.name(after)
+        if told.hour == 0:
+            return Hour(12, told.minute, half, True), after + 1
         return Hour(told.hour, told.minute, half if told.hour <= 12 else None, True), after + 1
     if (
         text.word(after) in ("a", "p")
@@ -195,6 +210,8 @@ def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
         and part_at - after <= 3
     ):
         half = _SHORT_PARTS[text.name(part_at)]
+        if text.word(part_at) in ("night", "nite", "la noche", "por la noche", "de la noche") and told.hour in (12, 1, 2, 3, 4):
+            half = "am"
         if not (half == "am" and told.hour == 12) and told.hour <= 12 and text.name(part_at) != "tonight":
             return Hour(told.hour, told.minute, half, True), part_at + 1
     return Hour(told.hour, told.minute, told.half, is_plain), after
@@ -268,10 +285,17 @@ def part_of_day(text: Text, at: int) -> tuple[PartOfDay, int] | None:
     if text.cat(start) == "part":
         return PartOfDay(text.name(start)), start + 1
     if text.cat(start) == "ampm":
-        if text.word(start) == "am" and text.word(start - 1) == "i":
+        if text.word(start) == "am" and not _is_half_day(text, start):
             return None
         return PartOfDay("morning" if text.name(start) == "am" else "afternoon"), start + 1
     return None
+
+
+def _is_half_day(text: Text, at: int) -> bool:
+    """Whether a lone `am` is the half-day and not the verb."""
+    if text.word(at + 1) in ("i", "so", "not", "a", "the", "just", "going", "looking", "interested", "ok", "free", "able"):
+        return False
+    return text.cat(at - 1) in ("relday", "weekday", "num", "the", "in", "or", "any", "", "this", "month", "ordinal")
 
 
 def instant(text: Text, at: int) -> tuple[Instant, int] | None:

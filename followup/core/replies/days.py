@@ -17,8 +17,9 @@ SOON = timedelta(28)
 
 _NOT_A_DAY = {
     "one", "ones", "option", "slot", "time", "times", "available", "opening", "openings", "appointment", "thing",
-    "choice", "opcion", "cita", "hora", "vez", "gear", "row", "floor", "car", "owner", "reminder", "message", "text",
+    "choice", "street", "st", "ave", "avenue", "floor", "gear", "grade", "place", "opcion", "cita", "hora", "vez", "gear", "row", "floor", "car", "owner", "reminder", "message", "text",
 }  # fmt: skip
+_AFTER_VERB_MAY = {"i", "we", "you", "be", "have", "not", "need", "come", "take", "want", "work"}
 _DEL = ("el", "del", "al", "dia")
 
 
@@ -54,6 +55,8 @@ def _ordered_date(text: Text, at: int, numbers: tuple[int, ...]) -> Found | None
 
 def month_and_day(text: Text, at: int) -> Found | None:
     """`March 5`, `Mar. the 5th, 2027`, `5 March`, `the 5th of March`, `5 de marzo`."""
+    if text.cat(at) in ("this", "next", "coming") and text.cat(at + 1) == "month":
+        at += 1
     if text.cat(at) == "month":
         day_at = text.skip(at + 1, "the")
         if text.word(day_at) == ".":
@@ -126,9 +129,11 @@ def day_of_month(text: Text, at: int) -> Found | None:
 
 def _stands_for_a_day(text: Text, at: int, start: int, end: int, cat: str) -> bool:
     after = text.word(end)
-    if after in _NOT_A_DAY or text.cat(end) in ("unit", "ampm", "oclock", "half_after", "quarter_after", "part"):
-        return False
     before = text.word(start - 1)
+    if after in _NOT_A_DAY or before == "$" or text.cat(end) in ("unit", "ampm", "oclock", "half_after", "quarter_after"):
+        return False
+    if text.cat(end) == "part" and cat == "num":
+        return False
     spelled = not text.word(start)[:1].isdigit()
     if cat == "ordinal":
         has_month = text.cat(text.skip(end, "of", "the")) in ("month", "next", "this")
@@ -207,6 +212,11 @@ def _modified(text: Text, number: int, modifier: str, end: int) -> Found:
     english = text.setting.language != "es"
     if text.word(end) == "week" and english:
         return _one(coming + timedelta(7)), end + 1
+    in_week = _of_a_week(text, end)
+    if in_week is not None and not modifier:
+        return _one(cal.weekday_of_week(text.today + timedelta(7 * in_week[0]), number)), in_week[1]
+    if text.cat(end) == "in" and text.cat(end + 1) == "a" and text.word(end + 2) == "week":
+        return _one(coming + timedelta(7)), end + 3
     if after == "after" and text.cat(end + 1) == "next" and text.cat(end + 2) != "unit":
         return _one(following + timedelta(7)), end + 2
     if modifier == "next" and english:
@@ -225,6 +235,19 @@ def _modified(text: Text, number: int, modifier: str, end: int) -> Found:
     if modifier in ("coming", "next"):
         return _one(coming), end
     return Days((coming,), weekday=number), end
+
+
+def _of_a_week(text: Text, at: int) -> tuple[int, int] | None:
+    """How many weeks on `of next week`, `this week`, `la semana que viene` is, and the place after it."""
+    start = text.skip(at, "of", "in", "the") if text.word(text.skip(at, "of", "in", "the")) != "," else at
+    cat = text.cat(start)
+    if cat in ("this", "next", "coming") and text.name(start + 1) == "week" and text.cat(start + 1) == "unit":
+        if text.cat(start + 2) == "after":
+            return None
+        return (0 if cat == "this" else 1), start + 2
+    if text.name(start) == "week" and text.cat(start + 1) in ("coming_after", "next"):
+        return 1, start + 2
+    return None
 
 
 def _with_a_date(text: Text, number: int, end: int) -> Found | None:
@@ -290,9 +313,20 @@ def _shift_from(text: Text, at: int) -> tuple[int, int]:
     return 0, at
 
 
+def this_part(text: Text, at: int) -> Found | None:
+    """The `this` of `this afternoon`, `esta tarde`: today, with the part of the day after it."""
+    if text.cat(at) == "this" and text.cat(at + 1) == "part":
+        return _one(text.today), at + 1
+    return None
+
+
 def named_day(text: Text, at: int) -> Found | None:
     """`today`, `tomorrow`, `the day after tomorrow`, `tomorrow week`."""
     start = text.skip(at, "on")
+    if text.cat(start) == "this" and text.cat(start + 1) == "part":
+        return _one(text.today), start + 1
+    if text.cat(start) == "this" and text.word(start + 1) == "manana":
+        return replace(_one(text.today), part="morning"), start + 2
     if text.cat(start) != "relday":
         return None
     shift, end = text.value(start), start + 1
@@ -317,4 +351,5 @@ RULES: tuple[Callable[[Text, int], Found | None], ...] = (
     holiday,
     month_and_day,
     named_day,
+    this_part,
 )

@@ -15,7 +15,7 @@ _NOT_BEFORE = re.compile(
 )
 _NOT_REALLY = re.compile(
     r"\b(?:no (?:worries|worry|problem|prob|problema|issues?|doubt|rush|hay problema|pasa nada)|why not|porque no|not only|dont mind|dont care|dont forget|cant wait|"
-    r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|whether or not|no se si|not sure if|dont know if|not too|no mas|nomas|cant complain|no (?=i|we|que|mejor)|not today but)\b"
+    r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|whether or not|no se si|not sure if|dont know if|not too|no mas|nomas|cant complain|no (?=i|we|que|mejor|wait|espera|perdon|sorry)|wait no|no no|not today but)\b"
 )
 _NOT_AFTER = re.compile(
     r"^(?:\W*(?:at|is|are|im|am|was|the|all|day|i|that|it|just|really|unfortunately|sorry|me|definitely|probably|se|le|ese|dia|esta|for me|morning|afternoon|one|evening|and \w+day|or \w+day|slot|time|works?)\b){0,4}\W*"
@@ -27,14 +27,16 @@ _NO_VISIT_BEFORE = re.compile(
     r"|\b(?:need|want|have|get|got to have|necesito|ocupo|quiero)\b (?:\w+ ){0,4}(?:back|done|ready|finished|listo|lista|out|de vuelta)\b[^,.]{0,12}$"
     r"|\b(?:pick(?:ing)?|get) (?:it|her|him|the car|my car|my \w+|the \w+)(?: back)? ?(?:up)?\b[^,.]{0,10}$|\bpick(?:ing)? up\b[^,.]{0,22}$|\brecoger(?:lo|la)?\b[^,.]{0,18}$"
     r"|\b(?:my|our|the|mi|nuestro|un) (?:trip|flight|vacation|road trip|surgery|wedding|viaje|vuelo|boda|payday|birthday|shift|turno|interview|lease|registration|tags|warranty|kids? \w+|school|class)\b[^,.?]{0,25}$"
-    r"|\b(?:leav(?:e|ing)|fly(?:ing)?|travel(?:ing)?|salgo de viaje|me voy|viajo|driving to \w+|headed to \w+|going to \w+ (?!be)|heading out|out of town)\b[^,.?]{0,22}$"
+    r"|\b(?:leav(?:e|ing)|fly(?:ing)?|travel(?:ing)?|salgo de viaje|me voy|viajo|driving to \w+|heading out|out of town)\b[^,.?]{0,22}$"
     r"|\b(?:i|we|he|she) (?:get off|get out|work|am working|got off|start work|finish work|am at work|am in \w+)\b[^,.?]{0,18}$|\b(?:salgo|trabajo|entro)\b[^,.?]{0,18}$|\boff (?:work )?at $"
     r"|\b(?:have to be|need to be|gotta be|got to be|must be|supposed to be|tengo que estar) (?:\w+ ){0,4}$"
     r"|\b(?:have|got|i have|tengo) (?:a|an|my|un|una|another|to get|to take|to pick)\b (?!chance|minute|time|question|day|slot|appointment|opening)[^,.?]{0,30}$"
     r"|\b(?:bought|did|had|got|replaced|changed|since|was|were|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|paid|serviced|last|checked|expires?|due|vence|told me|said|quoted|brought)\b (?:\w+ ){0,5}$"
     r"|\b(?:done|ready|finished|back|listo|lista) (?:before|by|antes)?[^,.?]{0,6}$|\b(?:wont|doesnt|dont) take (?:\w+ ){0,3}$|\b(?:takes?|tak(?:e|ing)|tarda\w*|dura) (?:\w+ ){0,3}$"
+    r"|\b(?:thats (?:it|all)|that is (?:it|all)|all(?: i need(?:ed)?)?|be it|it for me|help(?:ing)?(?: me)?|assistance|okay|im ok|thats everything|didnt|lost|have an?|enjoy(?: your| the)?|que tengan?|que pasen?) (?:\w+ ){0,3}$"
     r"|\b(?:open|close|closed|abren|cierran|abierto) (?:\w+ ){0,4}$|\bmeeting (?:at|until|till|from) $"
 )
+_WANTS_BACK = re.compile(r"\b(?:need|want|have|get|like)\b[^,.]{0,16}$")
 _GET_VISIT = re.compile(
     r"\b(?:get|have) (?:it|her|him|the car|my car|my \w+|the \w+) (?:in|there|over|to you|serviced|looked|checked|down)\b"
 )
@@ -89,6 +91,8 @@ def is_no_visit(text: Text, one: Mention, following: Mention | None) -> bool:
     opener = text.plain[text.symbols[one.start].start : text.symbols[one.end - 1].end]
     if _NO_VISIT_BEFORE.search(left) and not _GET_VISIT.search(left):
         return not (opener.startswith(("after work",)))
+    if opener.startswith("back") and _WANTS_BACK.search(left):
+        return True
     return bool(_NO_VISIT_AFTER.search(after(text, one)))
 
 

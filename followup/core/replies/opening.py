@@ -45,7 +45,7 @@ class OpeningHours:
 
     def open_days(self, first: date, last: date, now: datetime) -> list[date]:
         """The days from `first` to `last` on which something of the opening hours is still ahead."""
-        days = [first + timedelta(n) for n in range(min((last - first).days, 62) + 1)]
+        days = [first + timedelta(n) for n in range(min((last - first).days, 800) + 1)]
         return [day for day in days if day >= now.date() and self.left_of(day, now)]
 
 

@@ -72,6 +72,11 @@ def _base(text: Text, at: int) -> tuple[date, int, bool]:
             found = rule(text, start)
             if found and len(found[0].days) == 1:
                 return found[0].days[0], found[1], True
+    start = text.skip(at, "on")
+    for rule in (day_rules.named_day, day_rules.weekday):
+        found = rule(text, start)
+        if found and len(found[0].days) == 1 and text.name(at - 1) in ("week", "fortnight"):
+            return found[0].days[0], found[1], True
     return text.today, at, False
 
 
@@ -204,6 +209,10 @@ def weekend(text: Text, at: int) -> Found | None:
     if text.cat(end) in ("next", "coming_after") and text.word(end + 1) not in ("week", "semana"):
         modifier, end = ("next" if text.cat(end) == "next" else "coming"), end + 1
     monday = cal.monday_of(text.today) + (WEEK if modifier == "next" else WEEK * 0)
+    if text.cat(end) == "of":
+        around, after = _week_around(text, end + 1, WEEK * 0)
+        if around is not None:
+            return Days((around + timedelta(5), around + timedelta(6)), is_open_days=True), after
     if text.setting.language == "es" and modifier == "next" and text.today.weekday() < 5:
         monday -= WEEK
     days = (monday + timedelta(5), monday + timedelta(6))
@@ -339,7 +348,7 @@ def bounded_day(text: Text, at: int) -> Found | None:
     last = day if bound == "by" else day - timedelta(1)
     if last < text.today:
         return Days((), is_impossible=True), end
-    return Days((text.today, last), is_span=True, bound="before", anchor=day), end
+    return Days((text.today, last), is_span=True, bound=bound, anchor=day), end
 
 
 _FROM_ON = frozenset(

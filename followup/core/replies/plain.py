@@ -18,7 +18,7 @@ _APOSTROPHES = str.maketrans(
         "\u2019": "'", "\u2018": "'", "\u02bc": "'", "`": "'", "\u00b4": "'", "\u201c": '"', "\u201d": '"',
         "\u00ab": '"', "\u00bb": '"', "\u2013": "-", "\u2014": "-", "\u2212": "-", "\u2026": ".", "\u00bf": " ",
         "\u00a1": " ", "\u00ba": " ", "\u00aa": " ", "\u00bd": " half ", "\r": "\n", "_": " ", "*": " ",
-        "\u0131": "i", "\u0130": "i",
+        "\u00a3": "$", "\u20ac": "$", "\u0131": "i", "\u0130": "i",
     }
 )  # fmt: skip
 _SHORT_FORMS = {
@@ -46,6 +46,7 @@ _SPANISH_SHORT_FORMS = {
     "cdo": "cuando", "cnd": "cuando", "dnd": "donde", "aki": "aqui", "toy": "estoy", "ta": "esta", "tarde": "tarde",
     "alas": "a las", "ala": "a la", "carro": "carro", "ntp": "no te preocupes", "vdd": "verdad", "vrd": "verdad",
 }  # fmt: skip
+_CONTRACTED = re.compile(r"\b(we|he|she|they|it|that)'(d|ll)\b")
 _WORD = re.compile(r"[a-z]+(?:'[a-z]+)*|\d+[a-z]*|[^\sa-z\d]|\s+")
 _DIGIT_WORDS = {
     "2day": "today", "2moro": "tomorrow", "2morrow": "tomorrow", "2mrw": "tomorrow", "2nite": "tonight",
@@ -74,6 +75,8 @@ def make_plain(received: str, language: str | None) -> Plain:
     text = received[:LONGEST_TEXT].translate(_APOSTROPHES)
     shown = _lone_emoji(text)
     folded = "".join(char if ord(char) < 128 else _ascii(char) for char in unicodedata.normalize("NFKD", text).lower())
+    folded = re.sub(r"(?<=[a-z])\"(?=[a-z])", "'", folded)
+    folded = _CONTRACTED.sub(lambda match: match[1] + (" would" if match[2] == "d" else " will"), folded)
     for short, long in _LETTER_DIGIT_WORDS:
         folded = re.sub(rf"\b{short}\b", long, folded) if short in folded else folded
     words = _spell_out(folded, None)

@@ -167,8 +167,8 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
     if is_shown and not (spelled and text.cat(at) == "at" and text.word(end) in ("of",)):
         return True
     if _near_time(text, at, end, previous):
-        return True
-    if text.setting.asked in ("time", "slot", "day", "confirm", "visit") and _stands_alone(text, at, end):
+        return not (spelled and told.first.hour == 1 and text.cat(text.skip(end, "at")) in ("in", "the", "word"))
+    if text.setting.asked in ("time", "slot", "day", "confirm") and _stands_alone(text, at, end):
         return not (spelled and told.first.hour < 3)
     return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
 

@@ -42,7 +42,7 @@ def _question(resolved: list[Resolved]) -> str | None:
 
 
 _MINUTES_LATE = re.compile(
-    r"\b(?P<count>\d{1,3}) ?(?:-|to|or)? ?(?P<more>\d{1,3})? ?(?P<unit>min\w*|hours?|hrs?|hora\w*)"
+    r"\b(?P<count>\d{1,3}) ?(?:-|to|or)? ?(?P<more>\d{1,3})? ?(?P<unit>min\w*|hours?|hrs?|hora\w*|late|behind|tarde)"
 )
 _HALF_HOUR = re.compile(r"\bhalf (?:an )?hour\b|\bmedia hora\b")
 _FROM_BOOKED = re.compile(r"\b(?:late|behind|tarde|retras\w*|atras\w*|demor\w*)\b")

@@ -75,6 +75,8 @@ def resolve(choice: Choice, setting: Setting, about: date | None, zone: str = ""
         return _without_day(choice.time, setting, about)
     if days.is_impossible or not days.days:
         return Resolved((), "day" if days.is_impossible else None)
+    if days.bound == "by" and days.anchor and isinstance(choice.time, Hours) and choice.time.kind == "at":
+        return _on_day(days.anchor, choice.time, setting, zone)
     if days.is_span:
         return _over_span(days, choice.time, setting)
     part = choice.time or (PartOfDay(days.part) if days.part else None)
@@ -207,17 +209,17 @@ def _over_span(days: Days, told: Hours | PartOfDay | Instant | None, setting: Se
     opens = setting.hours.left_of(there[0], setting.now) or (0, 0)
     closes = setting.hours.on(there[-1]) or (0, 0)
     start = moment(there[0], opens[0])
-    if days.bound == "before":
+    if days.bound in ("before", "by"):
         start = max(start, setting.now.replace(second=0, microsecond=0)) if there[0] == setting.now.date() else start
     return Resolved((TimeWindow(start=iso(start), end=iso(moment(there[-1], closes[1])), grain="week"),))
 
 
 def _without_day(told: Hours | PartOfDay | Instant | None, setting: Setting, about: date | None) -> Resolved:
-    if about is not None:
-        return _on_day(about, told, setting, "")
     today = setting.now.date()
     if isinstance(told, PartOfDay) and told.name == "tonight":
         return _on_day(today, told, setting, "")
+    if about is not None:
+        return _on_day(about, told, setting, "")
     if isinstance(told, PartOfDay):
         return _part_alone(told.name, setting)
     if not isinstance(told, Hours):

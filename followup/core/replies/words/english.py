@@ -108,7 +108,6 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("half", 0, "half past|half after|half"),
     *entries("quarter", 15, "quarter|a quarter"),
     *entries("past", 0, "past"),
-    *entries("til", 0, "of"),
     *entries("oclock", 0, "oclock|o clock|clock|hundred hours|hrs sharp|sharp|on the dot|on the nose|hundred"),
     *entries("couple", 2, "couple|couple of|a couple of|a couple|cple"),
     *entries("few", 0, "few|a few|several"),
@@ -146,6 +145,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("holiday", "super_bowl", "super bowl sunday"),
     *entries("except", 0, "but|except|but not|except for|excluding|other than|besides|apart from|aside from|anything but"),
     *entries("correction", 0, "no wait|wait no|i mean|i meant|scratch that|oops|correction|sorry i meant|sorry i mean|make that|make it|actually no|oh wait|no sorry|nvm|nevermind|never mind|wait|sorry|no actually|er|i mean to say|whoops|my bad"),
+    *entries("word", 0, "stop by|come by|swing by|drop by|coming by|stopping by|pop by|run by|roll by|swinging by|dropping by|bring it by|drop it by|came by|passed by|go by|be by"),
     *entries("instead_of", 0, "instead of|rather than|in place of|in lieu of"),
 )  # fmt: skip
 

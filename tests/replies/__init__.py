@@ -1,0 +1,1 @@
+"""Understanding of replies, held against the reply contract."""
