@@ -67,3 +67,10 @@ def of_shop(connection: Connection, shop_id: int) -> list[Row]:
     """Every version of every own text of the shop, newest first."""
     table = tables.wordings
     return rows.every(connection, select(table).where(table.c.shop_id == shop_id).order_by(desc(table.c.id)))
+
+
+def texts_of_reason(connection: Connection, shop_id: int, reason: str, most: int) -> list[Row]:
+    """The newest texts of that reason that were planned or sent, for previews on real cars."""
+    table = tables.texts
+    query = select(table).where(table.c.shop_id == shop_id, table.c.reason == reason).order_by(desc(table.c.id))
+    return rows.every(connection, query.limit(most))

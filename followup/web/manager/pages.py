@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from followup.web.manager import home, timing
+from followup.web.manager import home, timing, wording
 from followup.web.manager.blueprint import blueprint
 from followup.web.navigation import Link
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, timing)
-LINKS = (Link("manager.home", "How it went"), Link("manager.timing", "When we text"))
+PAGES = (home, timing, wording)
+LINKS = (
+    Link("manager.home", "How it went"),
+    Link("manager.timing", "When we text"),
+    Link("manager.wordings", "What we say"),
+)
