@@ -313,17 +313,10 @@ def _shift_from(text: Text, at: int) -> tuple[int, int]:
     return 0, at
 
 
-def this_part(text: Text, at: int) -> Found | None:
-    """The `this` of `this afternoon`, `esta tarde`: today, with the part of the day after it."""
-    if text.cat(at) == "this" and text.cat(at + 1) == "part":
-        return _one(text.today), at + 1
-    return None
-
-
 def named_day(text: Text, at: int) -> Found | None:
     """`today`, `tomorrow`, `the day after tomorrow`, `tomorrow week`."""
     start = text.skip(at, "on")
-    if text.cat(start) == "this" and text.cat(start + 1) == "part":
+    if text.cat(start) == "this" and text.cat(start + 1) == "part" and text.name(start + 1) not in ("lunch", "noon"):
         return _one(text.today), start + 1
     if text.cat(start) == "this" and text.word(start + 1) == "manana":
         return replace(_one(text.today), part="morning"), start + 2
@@ -351,5 +344,4 @@ RULES: tuple[Callable[[Text, int], Found | None], ...] = (
     holiday,
     month_and_day,
     named_day,
-    this_part,
 )

@@ -7,6 +7,7 @@ from datetime import date, timedelta
 
 from followup.core.replies import calendar_days as cal
 from followup.core.replies import days as day_rules
+from followup.core.replies.counted_days import counted_weekday
 from followup.core.replies.mentions import Days, Text
 
 Found = tuple[Days, int]
@@ -314,7 +315,15 @@ def _after_holidays(today: date) -> date:
     return this_year if this_year > today else date(today.year + 1, 1, 2)
 
 
-RULES: tuple[Callable[[Text, int], Found | None], ...] = (distance, week, weekend, midweek, month, season)
+RULES: tuple[Callable[[Text, int], Found | None], ...] = (
+    counted_weekday,
+    distance,
+    week,
+    weekend,
+    midweek,
+    month,
+    season,
+)
 
 
 def any_day(text: Text, at: int) -> Found | None:

@@ -77,6 +77,7 @@ def make_plain(received: str, language: str | None) -> Plain:
     folded = "".join(char if ord(char) < 128 else _ascii(char) for char in unicodedata.normalize("NFKD", text).lower())
     folded = re.sub(r"(?<=[a-z])\"(?=[a-z])", "'", folded)
     folded = _CONTRACTED.sub(lambda match: match[1] + (" would" if match[2] == "d" else " will"), folded)
+    folded = re.sub(r"\bo ?[\"'] ?clock", "oclock", folded)
     for short, long in _LETTER_DIGIT_WORDS:
         folded = re.sub(rf"\b{short}\b", long, folded) if short in folded else folded
     words = _spell_out(folded, None)

@@ -61,7 +61,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("part", "after_lunch", "after lunch|after my lunch|after lunchtime|after lunch time"),
     *entries("part", "late_afternoon", "late afternoon|late in the afternoon|later in the afternoon|late in the day|later in the day|end of the afternoon"),
     *entries("part", "end_of_day", "end of day|end of the day|eod|before closing|before close|before you close|before you guys close|right before closing|close of business|cob|by closing|by close|last thing|day end"),
-    *entries("part", "evening", "evening|evenings|eve|night|nights|nite|after work|after hours|after i get off work|after im off work|when i get off work|after i get off|when i get off|once i get off work|after im done with work|when im off work|after my shift|late evening|early evening"),
+    *entries("part", "evening", "evening|evenings|eve|night|nite|after work|after hours|after i get off work|after im off work|when i get off work|after i get off|when i get off|once i get off work|after im done with work|when im off work|after my shift|late evening|early evening"),
     *entries("part", "tonight", "tonight|tonite|2nite|2night|tonights|this evening tonight"),
     *entries("part", "midnight", "midnight"),
     *entries("ampm", "am", "am|a.m|a m|in the am|ams"),
@@ -146,6 +146,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("except", 0, "but|except|but not|except for|excluding|other than|besides|apart from|aside from|anything but"),
     *entries("correction", 0, "no wait|wait no|i mean|i meant|scratch that|oops|correction|sorry i meant|sorry i mean|make that|make it|actually no|oh wait|no sorry|nvm|nevermind|never mind|wait|sorry|no actually|er|i mean to say|whoops|my bad"),
     *entries("word", 0, "stop by|come by|swing by|drop by|coming by|stopping by|pop by|run by|roll by|swinging by|dropping by|bring it by|drop it by|came by|passed by|go by|be by"),
+    *entries("word", 0, "good morning|good mornin|good evening|good afternoon|good night|good day|happy friday|happy monday|happy thanksgiving|happy holidays|merry christmas|happy new year|happy easter|5 star|one star"),
     *entries("instead_of", 0, "instead of|rather than|in place of|in lieu of"),
 )  # fmt: skip
 
