@@ -9,7 +9,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
-from followup.core.planning.slots import Taken, Wanted, free_times, labor_left, why_not_free
+from followup.core.items import BY_CODE
+from followup.core.planning.slots import Taken, Wanted, free_times, hours_of, labor_left, why_not_free
 from followup.core.shop import Shop
 from followup.core.wall import day_of, start_of
 from followup.storage import requests, seen, shops, slots
@@ -116,6 +117,16 @@ def look_at_request(store: Store, shop_id: int, request_id: int, now: datetime) 
             ),
             replaces=seen.see_booking(connection, shop_id, replaced) if replaced else None,
         )
+
+
+def look_at_free_times(
+    store: Store, shop_id: int, items: Iterable[tuple[str, str]], now: datetime
+) -> tuple[FreeTime, ...]:
+    """The next free times for work on these items, for a booking that is made while the customer is on the phone."""
+    hours = hours_of(BY_CODE[item] for item, _ in items if item in BY_CODE)
+    with store.read() as connection:
+        shop = shops.load_shop(connection, shop_id)
+        return _free(shop, slots.taken(connection, shop, now), Wanted(hours), now)
 
 
 def _seen(connection: Connection, shop_id: int, found: Iterable[Row]) -> tuple[SeenBooking, ...]:

@@ -12,14 +12,14 @@ If the process dies, all of a verb happened or nothing.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
 from followup.core.items import BY_CODE
 from followup.core.planning.hours import Where
 from followup.core.planning.reminders import reminder_at
-from followup.core.planning.slots import free_times, hours_of, why_not_free
+from followup.core.planning.slots import hours_of, why_not_free
 from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.core.wall import to_wall
@@ -28,7 +28,6 @@ from followup.storage.requests import SomebodyWasFirst
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
-LOOK_AHEAD = timedelta(days=28)
 MOST_OFFERED = 3
 
 
@@ -42,17 +41,6 @@ class By:
 
     staff_id: int
     name: str
-
-
-def free_for(connection: Connection, shop: Shop, request: Row, now: datetime, most: int = 12) -> list[datetime]:
-    """Times that are free for a request, first those that the customer named, then the next ones (aware UTC)."""
-    wanted = slots.wanted_by(request, shop)
-    used = slots.taken(connection, shop, now, but=request["id"])
-    named = free_times(shop, used, wanted, now, now + LOOK_AHEAD, most) if wanted.windows else []
-    if len(named) >= most:
-        return named
-    others = free_times(shop, used, replace(wanted, windows=()), now, now + LOOK_AHEAD, most)
-    return list(dict.fromkeys([*named, *others]))[:most]
 
 
 def offer_times(
@@ -280,5 +268,5 @@ def _plan(
 
 __all__ = [
     "By", "NotFree", "SomebodyWasFirst", "book_by_phone", "close_request", "confirm_request", "end_booking",
-    "free_for", "offer_times", "set_parts", "tell_about_visit",
+    "offer_times", "set_parts", "tell_about_visit",
 ]  # fmt: skip

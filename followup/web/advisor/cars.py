@@ -15,13 +15,13 @@ from followup.core.wall import to_utc
 from followup.web import forms
 from followup.web.advisor import said as say
 from followup.web.advisor.blueprint import blueprint
-from followup.web.advisor.steps import ADVISORS, go, or_404
+from followup.web.advisor.steps import ADVISORS, go, instant_of, or_404
 from followup.web.due_chart import DueDots, DueMark, lay_out
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
 from followup.web.words import local, shop
-from followup.workflows import enter_recall, keep_visit
+from followup.workflows import enter_recall, keep_visit, look_at_requests
 from followup.workflows import look_at_car as looking
 from followup.workflows.look_at_car import CarPage, DueRow
 from followup.workflows.settle_requests import By, NotFree, book_by_phone
@@ -33,11 +33,12 @@ HORIZON = timedelta(days=900)
 
 
 class Booking(forms.Form):
-    """What was agreed by phone or at the counter."""
+    """What was agreed by phone or at the counter: one of the free times, or a day and a time that were typed."""
 
     person_id: forms.Whole
-    day: forms.Day
-    time: forms.Time
+    start: forms.Words = ""
+    day: forms.MaybeDay = None
+    time: forms.MaybeTime = None
     came_from: Literal["phone", "counter"] = "phone"
     items: forms.Several = ()
     needs: forms.Several = ()
@@ -78,21 +79,30 @@ def book(vehicle_id: int) -> ResponseReturnValue:
     """Book it; invites about the car stop in the same second."""
     form, wrong = forms.read(Booking, request.form)
     seen = _seen(vehicle_id)
-    if form is None:
+    if form is not None and not form.start:
+        missing = [name for name in ("day", "time") if getattr(form, name) is None]
+        wrong = dict.fromkeys(missing, "Take one of the free times, or fill this in.")
+    if form is None or wrong:
         return _booking_page(vehicle_id, forms.shown_again(request.form), wrong, 422)
     if form.person_id not in [one.person_id for one in seen.drivers]:
         abort(400)
     items = [(code, position) for code, _, position in (one.partition(AT) for one in form.items) if code in BY_CODE]
     needs = [one for one in form.needs if one in say.NEEDS]
-    start = to_utc(datetime.combine(form.day, form.time), shop().zone)
     try:
         made = book_by_phone(
-            house().store, me().shop_id, form.person_id, vehicle_id, start, items, By(me().staff_id, me().name),
-            house().now(), came_from=form.came_from, note=form.note, needs=needs, overrules=form.overrules,
+            house().store, me().shop_id, form.person_id, vehicle_id, _start_of(form), items,
+            By(me().staff_id, me().name), house().now(), came_from=form.came_from, note=form.note, needs=needs, overrules=form.overrules,
         )  # fmt: skip
     except (NotFree, WrongMove) as not_done:
         return _booking_page(vehicle_id, forms.shown_again(request.form), {"": str(not_done)}, 409)
     return go("Booked. Invites about this car have stopped.", "advisor.one_request", request_id=made)
+
+
+def _start_of(form: Booking) -> datetime:
+    """The time that was typed, else the free one that was chosen."""
+    if form.day is not None and form.time is not None:
+        return to_utc(datetime.combine(form.day, form.time), shop().zone)
+    return instant_of(form.start)
 
 
 @blueprint.post("/cars/<int:vehicle_id>/visits")
@@ -171,8 +181,11 @@ def _booking_page(
         for item in ALL
         if item.exists_on(seen.vehicle) and not any(code == item.code for code, _ in known)
     ]
+    wanted = [(code, position) for code, _, position in (one.partition(AT) for one in ticked)]
+    free = look_at_requests.look_at_free_times(house().store, me().shop_id, wanted, house().now())
     return render_template(
-        "advisor/book.html", seen=seen, offered=offered, ticked=ticked, needs=set(request.form.getlist("needs")),
+        "advisor/book.html", seen=seen, free=free, offered=offered, ticked=ticked,
+        needs=set(request.form.getlist("needs")),
         given={"came_from": "phone", "person_id": seen.whom.person_id, **given}, wrong=wrong,
     ), status  # fmt: skip
 

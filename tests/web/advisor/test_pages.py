@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 import pytest
 from flask.testing import FlaskClient
@@ -171,6 +172,18 @@ def test_booked_by_phone_in_two_presses(counter: Counter, advisor: Advisor) -> N
     booked = counter.request(int(answer.headers["Location"].rsplit("/", 1)[1]))
     assert (booked["state"], booked["items"]) == ("confirmed", [["brake_pad", "front_left"]])
     assert invite in [one["id"] for one in counter.texts("dropped")]
+
+
+def test_a_free_time_is_booked_and_without_any_nothing(counter: Counter, advisor: Advisor) -> None:
+    address = f"/advisor/cars/{counter.vehicle_id}/book"
+    start = re.search(r'name="start" value="([^"]+)"', advisor.page(address))
+    assert start
+    fields = {"person_id": counter.person_id, "came_from": "counter", "items": ["brake_pad@front_left"]}
+    answer = advisor.press(address, **fields)
+    assert (answer.status_code, "Take one of the free times" in answer.text) == (422, True)
+    assert advisor.press(address, **fields, start="tomorrow").status_code == 400
+    assert advisor.press(address, **fields, start=start[1]).status_code == 303
+    assert counter.request(1)["slot_at"] == datetime.fromisoformat(start[1])
 
 
 def test_a_visit_from_opening_to_closing(counter: Counter, advisor: Advisor) -> None:
