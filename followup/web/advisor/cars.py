@@ -91,7 +91,8 @@ def book(vehicle_id: int) -> ResponseReturnValue:
     try:
         made = book_by_phone(
             house().store, me().shop_id, form.person_id, vehicle_id, _start_of(form), items,
-            By(me().staff_id, me().name), house().now(), came_from=form.came_from, note=form.note, needs=needs, overrules=form.overrules,
+            By(me().staff_id, me().name), house().now(), came_from=form.came_from, note=form.note, needs=needs,
+            overrules=form.overrules,
         )  # fmt: skip
     except (NotFree, WrongMove) as not_done:
         return _booking_page(vehicle_id, forms.shown_again(request.form), {"": str(not_done)}, 409)
