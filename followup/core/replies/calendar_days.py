@@ -78,6 +78,14 @@ def add_workdays(day: date, count: int) -> date:
     return day
 
 
+def nth_weekday_of_month(month: date, weekday: int, nth: int) -> date | None:
+    """The nth weekday (-1 is the last) of the month that holds this day; None where it has no fifth."""
+    if nth < 0:
+        return _last_weekday(month.year, month.month, weekday)
+    found = _nth_weekday(month.year, month.month, weekday, nth)
+    return found if found.month == month.month else None
+
+
 def _nth_weekday(year: int, month: int, weekday: int, nth: int) -> date:
     first = date(year, month, 1)
     return first + timedelta((weekday - first.weekday()) % 7 + 7 * (nth - 1))

@@ -63,6 +63,15 @@ def _run_together(text: Text, at: int, number: int) -> FoundHour | None:
 def _spoken(text: Text, at: int, number: int) -> FoundHour | None:
     """The hour with the minutes said after it: `three thirty`, `3 30`, `tres y media`, `cuatro menos cuarto`."""
     after = text.cat(at + 1)
+    if (
+        text.word(at + 1) == "h"
+        and text.cat(at + 2) == "num"
+        and len(text.word(at + 2)) == 2
+        and text.value(at + 2) < 60
+    ):
+        return Hour(number % 24, text.value(at + 2)), at + 3
+    if text.word(at + 1) in ("h", "hrs") and number > 12:
+        return Hour(number % 24, 0, None), at + 2
     if after == "oclock":
         return Hour(number % 24, 0), at + 2
     if after in ("half_after", "quarter_after"):
@@ -86,7 +95,7 @@ def _spoken(text: Text, at: int, number: int) -> FoundHour | None:
         minutes, end = _minutes(text, at + 1)
         is_told = (
             text.cat(end) == "ampm"
-            or text.cat(at - 1) in ("at", "around", "by", "after", "before", "weekday", "relday")
+            or text.cat(at - 1) in ("at", "around", "by", "after", "before", "weekday", "relday", "ordinal", "month")
             or at == 0
         )
         if minutes < 60 and minutes >= 10 and is_told and (minutes % 5 == 0 or text.cat(end) == "ampm"):
@@ -107,7 +116,7 @@ def _is_minutes_pair(text: Text, at: int) -> bool:
     minutes, end = text.word(at + 1), at + 2
     if not (minutes.isdigit() and len(minutes) == 2 and int(minutes) < 60 and text.word(at).isdigit()):
         return False
-    is_led = text.cat(at - 1) in ("at", "around", "by", "after", "before", "weekday", "relday", "")
+    is_led = text.cat(at - 1) in ("at", "around", "by", "after", "before", "weekday", "relday", "ordinal", "month", "")
     return text.cat(end) in ("ampm", "part") or (is_led and text.cat(end) in ("", "mark", "in"))
 
 
@@ -151,7 +160,7 @@ def _told_by_minutes(text: Text, at: int) -> FoundHour | None:
         and not (minutes % 5 == 0 and minutes >= 20 or text.name(end - 1) == "minute")
     ):
         if not (
-            minutes in (5, 10)
+            minutes in (5, 10, 15)
             and text.word(end) in ("to", "til", "till")
             and text.cat(at - 1) in ("at", "around", "by")
         ) and not (text.word(end) in ("para", "pa") and minutes >= 5 and minutes % 5 == 0):
@@ -200,8 +209,6 @@ def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
         and _is_glued(text, after)
     ):
         return Hour(told.hour, told.minute, text.word(after) + "m", True), after + 1
-    if text.cat(after) == "ish" and text.cat(after + 1) == "ampm":
-        return None
     part_at = text.skip(after, "in", "the", "at", "of", "on")
     if (
         text.cat(part_at) == "part"
@@ -210,7 +217,13 @@ def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
         and part_at - after <= 3
     ):
         half = _SHORT_PARTS[text.name(part_at)]
-        if text.word(part_at) in ("night", "nite", "la noche", "por la noche", "de la noche") and told.hour in (12, 1, 2, 3, 4):
+        if text.word(part_at) in ("night", "nite", "la noche", "por la noche", "de la noche") and told.hour in (
+            12,
+            1,
+            2,
+            3,
+            4,
+        ):
             half = "am"
         if not (half == "am" and told.hour == 12) and told.hour <= 12 and text.name(part_at) != "tonight":
             return Hour(told.hour, told.minute, half, True), part_at + 1
@@ -266,6 +279,8 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
         return None
     told, end = found
     is_shown = bool(kind) or told.is_plain or start > at or text.word(start) in ("las", "la")
+    if text.cat(end) == "dash" and text.cat(end + 1) == "ish":
+        end += 1
     if text.cat(end) == "ish":
         kind, end, is_shown = kind or "around", end + 1, True
         if text.cat(end) == "ampm":
@@ -293,7 +308,20 @@ def part_of_day(text: Text, at: int) -> tuple[PartOfDay, int] | None:
 
 def _is_half_day(text: Text, at: int) -> bool:
     """Whether a lone `am` is the half-day and not the verb."""
-    if text.word(at + 1) in ("i", "so", "not", "a", "the", "just", "going", "looking", "interested", "ok", "free", "able"):
+    if text.word(at + 1) in (
+        "i",
+        "so",
+        "not",
+        "a",
+        "the",
+        "just",
+        "going",
+        "looking",
+        "interested",
+        "ok",
+        "free",
+        "able",
+    ):
         return False
     return text.cat(at - 1) in ("relday", "weekday", "num", "the", "in", "or", "any", "", "this", "month", "ordinal")
 

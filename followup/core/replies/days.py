@@ -55,36 +55,42 @@ def _ordered_date(text: Text, at: int, numbers: tuple[int, ...]) -> Found | None
 
 def month_and_day(text: Text, at: int) -> Found | None:
     """`March 5`, `Mar. the 5th, 2027`, `5 March`, `the 5th of March`, `5 de marzo`."""
-    if text.cat(at) in ("this", "next", "coming") and text.cat(at + 1) == "month":
-        at += 1
-    if text.cat(at) == "month":
-        day_at = text.skip(at + 1, "the")
+    start = text.skip(at, "the", "on")
+    if text.cat(start) == "month":
+        day_at = text.skip(start + 1, "the")
         if text.word(day_at) == ".":
             day_at += 1
-        if not _is_day_number(text, day_at) or text.cat(day_at + 1) in ("ampm", "oclock"):
+        number, end = _day_number(text, day_at)
+        if number is None or text.cat(end) in ("ampm", "oclock"):
             return None
-        return _dated(text, text.value(at), text.value(day_at), day_at + 1)
-    start = text.skip(at, "the", "on")
-    if not _is_day_number(text, start):
+        return _dated(text, text.value(start), number, end)
+    number, after = _day_number(text, start)
+    if number is None:
         return None
-    month_at = text.skip(start + 1, "of")
+    if text.name(after) == "day" and text.cat(after + 1) == "of":
+        after += 1
+    month_at = text.skip(after, "of")
     if text.word(month_at) in ("mes", "-", "/"):
         month_at += 1
-    if text.cat(month_at) != "month" or (
-        text.word(month_at) == "may"
-        and text.cat(month_at + 1) == "word"
-        and month_at == start + 1
-        and text.cat(start) == "num"
-    ):
+    if text.cat(month_at) != "month" or _is_verb_may(text, start, after, month_at):
         return None
     end = text.skip(month_at + 1, "of")
-    return _dated(text, text.value(month_at), text.value(start), end if _is_year(text, end) else month_at + 1)
+    return _dated(text, text.value(month_at), number, end if _is_year(text, end) else month_at + 1)
 
 
-def _is_day_number(text: Text, at: int) -> bool:
-    if text.cat(at) == "num" and text.cat(at + 1) == "num" and text.value(at) in (20, 30) and text.value(at + 1) < 10:
-        return False
-    return text.cat(at) in ("num", "ordinal") and 1 <= text.value(at) <= 31
+def _is_verb_may(text: Text, start: int, after: int, at: int) -> bool:
+    """`9 may work`: the verb, not the month."""
+    return text.word(at) == "may" and text.cat(at + 1) == "word" and at == after and text.cat(start) == "num"
+
+
+def _day_number(text: Text, at: int) -> tuple[int | None, int]:
+    """A day of the month, `5th`, `22`, `twenty second`, and the place after it; None where there is none."""
+    is_tens = text.cat(at) == "num" and text.value(at) in (20, 30) and not text.word(at)[:1].isdigit()
+    if is_tens and text.cat(at + 1) in ("ordinal", "num") and 0 < text.value(at + 1) < 10:
+        return text.value(at) + text.value(at + 1), at + 2
+    if text.cat(at) in ("num", "ordinal") and 1 <= text.value(at) <= 31:
+        return text.value(at), at + 1
+    return None, at
 
 
 def _is_year(text: Text, at: int) -> bool:
@@ -130,7 +136,11 @@ def day_of_month(text: Text, at: int) -> Found | None:
 def _stands_for_a_day(text: Text, at: int, start: int, end: int, cat: str) -> bool:
     after = text.word(end)
     before = text.word(start - 1)
-    if after in _NOT_A_DAY or before == "$" or text.cat(end) in ("unit", "ampm", "oclock", "half_after", "quarter_after"):
+    if (
+        after in _NOT_A_DAY
+        or before == "$"
+        or text.cat(end) in ("unit", "ampm", "oclock", "half_after", "quarter_after")
+    ):
         return False
     if text.cat(end) == "part" and cat == "num":
         return False
@@ -256,8 +266,8 @@ def _with_a_date(text: Text, number: int, end: int) -> Found | None:
     found = numeric_date(text, start) or month_and_day(text, start)
     if not found and text.cat(start) in ("ordinal",):
         found = day_of_month(text, start)
-    spanish = text.setting.language == "es"
-    if not found and spanish and text.cat(start) == "num" and start == end and 1 <= text.value(start) <= 31:
+    least = 1 if text.setting.language == "es" else 13
+    if not found and text.cat(start) == "num" and start == end and least <= text.value(start) <= 31:
         if text.cat(start + 1) in ("ampm", "oclock", "unit", "half_after", "quarter_after"):
             return None
         day = cal.next_day_of_month(text.today, text.value(start))

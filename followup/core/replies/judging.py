@@ -34,6 +34,8 @@ _NO_VISIT_BEFORE = re.compile(
     r"|\b(?:bought|did|had|got|replaced|changed|since|was|were|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|paid|serviced|last|checked|expires?|due|vence|told me|said|quoted|brought)\b (?:\w+ ){0,5}$"
     r"|\b(?:done|ready|finished|back|listo|lista) (?:before|by|antes)?[^,.?]{0,6}$|\b(?:wont|doesnt|dont) take (?:\w+ ){0,3}$|\b(?:takes?|tak(?:e|ing)|tarda\w*|dura) (?:\w+ ){0,3}$"
     r"|\b(?:thats (?:it|all)|that is (?:it|all)|all(?: i need(?:ed)?)?|be it|it for me|help(?:ing)?(?: me)?|assistance|okay|im ok|thats everything|didnt|lost|have an?|enjoy(?: your| the)?|que tengan?|que pasen?) (?:\w+ ){0,3}$"
+    r"|\b(?:that is all|thatll be all|that will be all|that would be all|all i (?:need|needed)|will be all|be all|is all|your help|helping me|your time|(?:will|would|ll) be it|that is it|nothing else|(?:i am|im) ok(?:ay)?|all set|enough)\b (?:for |from |with |you |me |i need )*$"
+    r"|\b(?:enjoy|feliz|tengan?|pasen?) (?:a |an |un |una |your |the |rest of (?:your |the )?|of )*(?:\w+ )?$"
     r"|\b(?:open|close|closed|abren|cierran|abierto) (?:\w+ ){0,4}$|\bmeeting (?:at|until|till|from) $"
 )
 _WANTS_BACK = re.compile(r"\b(?:need|want|have|get|like)\b[^,.]{0,16}$")

@@ -27,6 +27,9 @@ def distance(text: Text, at: int) -> Found | None:
         if text.cat(start) in ("next", "coming", "this"):
             return _next_few(text, start + 1)
     count, unit_at, is_loose = _count(text, start)
+    if count and text.cat(unit_at) == "weekday" and text.cat(unit_at + 1) == "ahead":
+        coming = cal.next_weekday(text.today, text.value(unit_at))
+        return Days((coming + WEEK * (min(count, 60) - 1),)), unit_at + 2
     if count is None or text.cat(unit_at) not in ("unit", "weekend"):
         return None
     end = unit_at + 1
@@ -337,6 +340,8 @@ def bounded_day(text: Text, at: int) -> Found | None:
     """`after the 15th`, `before Friday`, `by the 20th`, `until March 3`: a span of days, or when to ask again."""
     bound = text.cat(at)
     if bound not in ("after", "before", "by", "until"):
+        return None
+    if text.word(at).startswith("back") and text.word(at - 1) in ("go", "going", "come", "coming", "went", "bring"):
         return None
     start = text.skip(at + 1, "the", "on") if text.cat(at + 1) in ("the", "on") else at + 1
     found = _day_after_bound(text, at, start)

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from followup.core.replies import clock_times, periods
-from followup.core.replies.judging import is_no_visit, is_ruled_out, is_taken_back
+from followup.core.replies.judging import is_no_visit, is_ruled_out, is_taken_back, moves
 from followup.core.replies.mentions import Days, Hour, Hours, Instant, Mention, PartOfDay, Setting, Text
 from followup.core.replies.symbols import read_symbols
 from followup.core.replies.windows import Choice, days_until
@@ -19,6 +19,8 @@ _NO_HOUR_AFTER = frozenset(
     " personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm in dolares % $ mph ago"
     " kilometros thousand grand messages texts calls".split()
 )
+_WORDS_THAT_OPEN = frozenset({"otra", "otro", "other"})
+"""Words outside the lists with which a time can begin."""
 _GOES_WITH_HOUR = frozenset(
     "works work is would please sounds good if can ok fine be better best suits would will then thanks should instead"
     " me esta si seria porfavor sale funciona queda it perfect great would for sharp y for that perfecto mejor gracias".split()
@@ -46,16 +48,25 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
     """All times of a plain text."""
     text = Text(read_symbols(plain, setting.language), setting, plain)
     found = _scan(text)
-    kept, other = [], []
+    kept: list[Mention] = []
+    other: list[Mention] = []
     for number, one in enumerate(found):
         after = found[number + 1] if number + 1 < len(found) else None
-        (other if is_no_visit(text, one, after) else kept).append(one)
+        follows_other = (
+            bool(other) and number > 0 and found[number - 1] is other[-1] and _is_one_phrase(text, other[-1], one)
+        )
+        (other if follows_other or is_no_visit(text, one, after) else kept).append(one)
     kept = _without_taken_back(text, kept)
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
     choices = tuple(_propagated(_joined(text, visit)))
     bare = any(isinstance(one.value, Hours) and not one.value.first.is_plain for one in visit)
     return Read(choices, later, _is_any(plain), tuple(other), bare), text
+
+
+def _is_one_phrase(text: Text, one: Mention, following: Mention) -> bool:
+    """Whether only glue stands between two mentions, so that they are one time."""
+    return all(part in _GLUE for part in _between(text, one, following))
 
 
 def _is_any(plain: str) -> bool:
@@ -72,12 +83,17 @@ def _scan(text: Text) -> list[Mention]:
     found: list[Mention] = []
     at = 0
     while at < len(text.symbols):
+        if text.cat(at) in ("word", "mark") and text.word(at) not in _WORDS_THAT_OPEN:
+            at += 1
+            continue
         one = _mention_at(text, at, found[-1] if found else None)
         if one is None or one.end <= at:
             at += 1
             continue
         if isinstance(one.value, Days) and one.value.month:
             text.month = one.value.month
+        if isinstance(one.value, PartOfDay) and one.value.name == "tonight":
+            found.append(Mention(Days((text.today,)), one.start, one.end))
         if not (isinstance(one.value, Days) and not one.value.days and not one.value.is_impossible):
             found.append(one)
         at = one.end
@@ -163,7 +179,11 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
             and text.word(at) not in ("from", "to")
             and (text.word(at) != "a" or text.setting.language == "es" and text.word(at + 1) in ("las", "la"))
         )
+    if before == "to" and _ends_here(text, end) and moves(text.plain[: text.symbols[at].start]):
+        return True
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
+    if spelled and told.first.hour == 1 and not is_shown:
+        return False
     if is_shown and not (spelled and text.cat(at) == "at" and text.word(end) in ("of",)):
         return True
     if _near_time(text, at, end, previous):
@@ -180,7 +200,11 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
         if all(one.category in (*_GLUE, "or", "and") or one.text == "," for one in between):
             is_list = any(one.category in ("or", "and") or one.text == "," for one in between)
             return isinstance(previous.value, Hours) or not is_list or isinstance(previous.value, PartOfDay)
-    after = text.skip(end, "on", "the", "this", "or")
+    if text.cat(text.skip(end, "this")) == "part" or (
+        text.word(end) == "," and text.cat(text.skip(end + 1, "this")) == "part"
+    ):
+        return True
+    after = text.skip(end, "on", "the", "this", "or", "next", "coming")
     if text.cat(end) == "or":
         ahead = clock_times.bounded_hour(text, end + 1)
         return bool(
@@ -264,6 +288,9 @@ def _joined(text: Text, found: list[Mention]) -> list[Choice]:
         one_value = _turned(one.value) if negated else one.value
         still_negated = negated and one_value is one.value
         choice_open = isinstance(one.value, Days) and text.cat(one.start) == "any"
+        if isinstance(one_value, PartOfDay) and one_value.name == "tonight":
+            _add(choices, Days((text.today,)), still_negated, between, is_list, False, text)
+            one_value, between, is_list = PartOfDay("evening"), [], False
         _add(choices, one_value, still_negated, between, is_list, choice_open, text)
         was_negated, previous = still_negated, one
     return choices

@@ -125,6 +125,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("except", 0, "menos|excepto|salvo|menos el|excepto el|pero no|pero no el|que no sea|que no sea el|menos los"),
     *entries("correction", 0, "digo|perdon|mejor dicho|no espera|no perate|o sea|quise decir|no mejor|perdon quise decir|me equivoque|corrijo|perdona|disculpa|espera"),
     *entries("word", 0, "buenos dias|buenas tardes|buenas noches|buen dia|buena tarde|buena noche|buenas|feliz navidad|feliz ano nuevo|felices fiestas|feliz dia|mas tarde|no mas tarde|muy tarde|se me hizo tarde|tarde o temprano"),
+    *entries("word", 0, "buenos dias|buen dia|buenas tardes|buenas noches|buena tarde|buena noche|buenas tarde|linda tarde|bonita tarde|linda noche|bonita noche|buen fin de semana|lindo fin de semana|bonito fin de semana"),
     *entries("instead_of", 0, "en vez de|en vez del|en lugar de|en lugar del|envez de"),
 )  # fmt: skip
 
