@@ -55,21 +55,24 @@ def _ordered_date(text: Text, at: int, numbers: tuple[int, ...]) -> Found | None
 
 def month_and_day(text: Text, at: int) -> Found | None:
     """`March 5`, `Mar. the 5th, 2027`, `5 March`, `the 5th of March`, `5 de marzo`."""
-    start = text.skip(at, "the", "on")
+    start = text.skip(at, "on", "this", "next", "coming", "the")
     if text.cat(start) == "month":
-        day_at = text.skip(start + 1, "the")
+        day_at = text.skip(start + 1, "the", "slash", "dash")
         if text.word(day_at) == ".":
             day_at += 1
         number, end = _day_number(text, day_at)
         if number is None or text.cat(end) in ("ampm", "oclock"):
             return None
         return _dated(text, text.value(start), number, end)
+    start = text.skip(at, "the", "on")
     number, after = _day_number(text, start)
     if number is None:
         return None
-    if text.name(after) == "day" and text.cat(after + 1) == "of":
+    if text.word(after) in ("day", "dia"):
         after += 1
-    month_at = text.skip(after, "of")
+    month_at = text.skip(after, "of", "slash", "dash")
+    if text.word(month_at) == "." and text.cat(month_at + 1) == "month":
+        month_at += 1
     if text.word(month_at) in ("mes", "-", "/"):
         month_at += 1
     if text.cat(month_at) != "month" or _is_verb_may(text, start, after, month_at):
@@ -124,6 +127,8 @@ def day_of_month(text: Text, at: int) -> Found | None:
         return None
     if not _stands_for_a_day(text, at, start, end, cat):
         return None
+    if text.word(end) in ("day", "dia") and text.cat(end + 1) == "of":
+        end += 1
     following, after = _month_after(text, end)
     if following:
         found = cal.make_date(following.year, following.month, number)
@@ -148,12 +153,17 @@ def _stands_for_a_day(text: Text, at: int, start: int, end: int, cat: str) -> bo
     if cat == "ordinal":
         has_month = text.cat(text.skip(end, "of", "the")) in ("month", "next", "this")
         if spelled and text.value(start) < 4 and end == start + 1:
-            return has_month
+            is_alone = (
+                text.word(start - 1) == "the" and text.word(start - 2) == "on" and text.cat(end) in ("", "mark", "at")
+            )
+            return has_month or (is_alone and not text.setting.has_offer)
         return not (text.setting.has_offer and text.value(start) < 4 and text.setting.asked == "slot" and not has_month)
     if text.setting.language == "es":
         is_day = before in ("el", "dia", "el dia", "para el", "pal") or before.split(" ")[-1] in _DEL
         return is_day and text.cat(end) not in ("of",) or (is_day and text.cat(text.skip(end, "of", "the")) == "next")
     if before == "the" and text.word(start - 2) in ("on", "by", "before", "after", "until", "till", "til"):
+        return True
+    if before == "on" and text.word(start).isdigit() and (text.value(start) > 12 or text.cat(end) == "at"):
         return True
     return before == "the" and text.value(start) > 12 and not spelled
 
@@ -220,7 +230,7 @@ def _modified(text: Text, number: int, modifier: str, end: int) -> Found:
     following = cal.weekday_of_week(today + timedelta(7), number)
     after = text.cat(end)
     english = text.setting.language != "es"
-    if text.word(end) == "week" and english:
+    if text.word(end) == "week" and english and text.cat(end + 1) not in ("of", "after"):
         return _one(coming + timedelta(7)), end + 1
     in_week = _of_a_week(text, end)
     if in_week is not None and not modifier:
@@ -228,7 +238,7 @@ def _modified(text: Text, number: int, modifier: str, end: int) -> Found:
     if text.cat(end) == "in" and text.cat(end + 1) == "a" and text.word(end + 2) == "week":
         return _one(coming + timedelta(7)), end + 3
     if after == "after" and text.cat(end + 1) == "next" and text.cat(end + 2) != "unit":
-        return _one(following + timedelta(7)), end + 2
+        return _one(coming + timedelta(7)), end + 2
     if modifier == "next" and english:
         if text.word(start_of := end) == "after" and text.cat(start_of + 1) == "next":
             return _one(following + timedelta(7)), end + 2
@@ -348,10 +358,30 @@ def _span(first: date, last: date, week: date | None = None) -> Days:
     return Days((first, last), is_span=True, week=week)
 
 
+def weekday_of_month(text: Text, at: int) -> Found | None:
+    """`the first Friday of next month`, `last Monday in March`, `el primer lunes de abril`."""
+    start = text.skip(at, "the", "on")
+    is_last = text.cat(start) == "last"
+    if not (is_last or (text.cat(start) == "ordinal" and text.value(start) <= 5)) or text.cat(start + 1) != "weekday":
+        return None
+    first, end = _month_after(text, start + 2)
+    month_at = text.skip(start + 2, "of", "in", "the")
+    if first is None and text.cat(month_at) == "month" and month_at > start + 2:
+        this = text.today.replace(day=1)
+        is_this = text.value(month_at) == this.month
+        first, end = this if is_this else cal.next_first_of_month(text.today, text.value(month_at)), month_at + 1
+    if first is None:
+        return None
+    nth = -1 if is_last else text.value(start)
+    found = cal.nth_weekday_of_month(first, text.value(start + 1), nth)
+    return (_one(found) if found and found >= text.today else Days((), is_impossible=True)), end
+
+
 RULES: tuple[Callable[[Text, int], Found | None], ...] = (
     numeric_date,
     weekday,
     holiday,
     month_and_day,
     named_day,
+    weekday_of_month,
 )
