@@ -101,7 +101,11 @@ def load_roster(connection: Connection, shop_id: int) -> Roster:
     found = newest_version(connection, shop_id, "duty")
     if found is None:
         return Roster()
-    body = found["body"]
+    return roster_of(found["body"])
+
+
+def roster_of(body: dict[str, Any]) -> Roster:
+    """The roster that a version's body holds."""
     watches = {
         day: tuple(Watch(one["opens"], one["closes"], tuple(one["told"])) for one in kept)
         for day, kept in body["watches"].items()
