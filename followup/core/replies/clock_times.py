@@ -210,6 +210,8 @@ def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
     ):
         return Hour(told.hour, told.minute, text.word(after) + "m", True), after + 1
     part_at = text.skip(after, "in", "the", "at", "of", "on")
+    if text.word(end - 1) == "one" and text.cat(after) == "at":
+        part_at = after
     if (
         text.cat(part_at) == "part"
         and text.name(part_at) in _SHORT_PARTS

@@ -103,10 +103,15 @@ def _settle_asides(now: Situation, made: Decision) -> None:
         made.drop(("thanks",))
         if not accept.has_yes_word(now.said) or _SARCASM.search(now.text):
             made.drop(("accept",))
+    if "call" in made.codes and _CALL_AT.search(now.text):
+        made.forget_times()
     if unclear.asks_for_machine(now.said):
         made.drop(("call", "help", "explain"))
 
 
+_CALL_AT = re.compile(
+    r"\b(?:call|phone|ring|speak|talk|llam\w+|hablem?e?\w*|marqu\w+|hablar)\b(?: \w+){0,6} (?:after|at|before|around|between|tomorrow|today|on|this|in|despues|antes|a las|por la|manana|hoy|el|cuando)\b(?!.*\b(?:works|bring|come in|drop|funciona|llevo|llevar|puedo ir)\b)"
+)
 _FINE_BUT = re.compile(
     r"\W*(?:fine|good|great|ok|bueno|bien|all good|todo bien|perfecto|excelente)\b\W*(?:but|pero|except)"
 )

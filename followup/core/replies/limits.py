@@ -23,7 +23,7 @@ _MINDED = phrases(
 _SUBJECT = phrases(
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |my |that |this )?(?!it\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|good|a while|ever)\w+",
     r"no more (?:\w+ )?(?:texts?|messages?|reminders?) (?:about|for|on) (?:the |my )?(?!it\b|this\b|that\b|anything)\w+",
-    r"(?:no me|ya no|dejen de|ya no me|no) (?:\w+ )?(?:mand\w+|envi\w+|escrib\w+|record\w+|molest\w+) (?:\w+ ){0,2}(?:sobre|de|por|acerca de|con) (?:el |la |los |las |lo de )?(?!mas\b|nuevo|este numero|esto\b|eso\b)\w+",
+    r"(?:no me|ya no|dejen de|ya no me|no) (?:\w+ )?(?:mand\w+|envi\w+|escrib\w+|record\w+|molest\w+) (?:\w+ ){0,2}(?:sobre|de|por|acerca de|con) (?:el |la |los |las |lo de )?(?!mas\b|nuevo|este numero|esto\b|eso\b|favor|nada|nuevo|aqui|parte|ustedes|su parte)\w+",
 )  # fmt: skip
 _FOR_GOOD = phrases(
     r"not (?:interested )?(?:now )?(?:or |and )?ever(?: again)?", r"never (?:again|ever|interested|coming back|going back|will|going to happen|gonna happen)",

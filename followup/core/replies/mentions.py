@@ -32,6 +32,8 @@ class Days:
     bound: str = ""
     """`after` or `before` where the span came from such a word; the named day is in `anchor`."""
     anchor: date | None = None
+    is_up_to: bool = False
+    """The named day itself belongs to the span (`by Friday`)."""
 
 
 @dataclass(frozen=True)

@@ -362,7 +362,7 @@ def bounded_day(text: Text, at: int) -> Found | None:
     last = day if bound == "by" else day - timedelta(1)
     if last < text.today:
         return Days((), is_impossible=True), end
-    return Days((text.today, last), is_span=True, bound=bound, anchor=day), end
+    return Days((text.today, last), is_span=True, bound="before", anchor=day, is_up_to=bound == "by"), end
 
 
 _FROM_ON = frozenset(

@@ -130,7 +130,7 @@ def _tidy(text: str) -> str:
 
 def seen_language(text: str) -> str | None:
     """The language whose common words the text holds more of, None where neither shows."""
-    words = re.findall(r"[a-z]+", text)
+    words = re.findall(r"[a-z]+", re.sub(r"(?<=\d) ?(?:k )?mi\b", "", text))
     english = sum(word in ENGLISH for word in words)
     spanish = sum(word in SPANISH for word in words)
     if english == spanish:

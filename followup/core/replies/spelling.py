@@ -75,6 +75,10 @@ _KNOWN = {
     "es": frozenset(word for entry in SPANISH for word in entry.phrase),
 }
 _SHORTEST = 4
+_ENDINGS = frozenset(
+    "s es on ron ndo do da dos das ba ban n ste mos ing ed er ers ly me lo la los las le se nos".split()
+)
+"""What a regular form adds to a word; it is no typing error then."""
 
 
 def _allowed_errors(length: int) -> int:
@@ -110,6 +114,8 @@ def _begins_alike(word: str, target: str) -> bool:
 
 def _is_inflection(word: str, target: str) -> bool:
     """Whether the word is a regular form of the target and so no typing error."""
+    if word.startswith(target) and word[len(target) :] in _ENDINGS:
+        return True
     return word in {target + "s", target + "d", target + "ed", target + "er", target + "ly", target[:-1] + "ing"}
 
 

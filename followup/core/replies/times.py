@@ -153,7 +153,14 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
     """Whether a bare number is an hour: what stands around it must say so."""
     told, end, is_shown = got
     after, before = text.word(end), text.word(at - 1)
-    if after in _NO_HOUR_AFTER or before in ("$", "#", "option", "number", "opcion", "numero"):
+    if (after in _NO_HOUR_AFTER and not (after == "of" and told.first.is_plain)) or before in (
+        "$",
+        "#",
+        "option",
+        "number",
+        "opcion",
+        "numero",
+    ):
         return False
     if text.cat(end) == "unit" and not told.first.is_plain:
         return False

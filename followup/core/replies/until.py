@@ -32,6 +32,7 @@ _TARGET = phrases(
     r"until",
     r"hasta",
 )
+_CAN_IT_WAIT = phrases(r"can (?:it|this|that|they) wait", r"(?:se )?puede esperar", r"would it be ok to wait")
 _STILL = phrases(
     r"how about",
     r"what about",
@@ -59,6 +60,11 @@ def settle_later(now: Situation, made: Decision) -> None:
         made.drop(("later",))
         return
     made.until = _from_odometer(now) or told
+    is_other_time = now.booked is not None and made.has("move", "cancel") and made.until is None
+    if is_other_time or "resume" in made.codes or _CAN_IT_WAIT.search(now.text):
+        made.drop(("later",))
+        made.until = None
+        return
     if now.said.is_any and told is None and made.until is None:
         made.drop(("later",))
         return

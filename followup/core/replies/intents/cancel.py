@@ -19,7 +19,7 @@ EXAMPLES = {
         "quiero cancelar la cita",
         "ya no voy a poder ir",
         "no puedo ir, cancelen",
-        "cancele lo del martes",
+        "cancele lo de manana porfa",
     ),
 }
 
@@ -33,7 +33,7 @@ _UNABLE = phrases(
     r"no (?:puedo|podre|voy a poder|vamos a poder|podemos|alcanzo a|voy a alcanzar a|podria|pude|me es posible) (?:\w+ )?(?:ir|llegar|asistir|llevar\w*|pasar|hacer\w*|estar|acudir|venir)", r"(?:ya )?no (?:voy|vamos) (?:a (?:ir|llegar|asistir|poder)|\Z)", r"no ire", r"ya no (?:voy|puedo|podre|quiero|necesito|voy a)", r"(?:se me|se nos) (?:complico|presento|atraveso)", r"(?:olvid\w+lo|mejor no(?: voy)?)\Z", r"cambie de (?:opinion|idea|parecer)", r"no (?:puedo|podre)\Z", r"no la voy a (?:usar|necesitar)", r"no (?:asistire|llegare|podre)",
 )  # fmt: skip
 _NOT_THE_BOOKING = phrases(
-    r"cancel (?:\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)", r"(?:dont|do not|didnt|not|no|never) (?:\w+ )?cancel\w*", r"noise cancel\w*", r"cancel\w* (?:culture|fee|policy)", r"if i (?:have to |need to )?cancel", r"(?:can|could|may) i cancel (?:any ?time|later|if|free)", r"cancelar (?:la )?(?:suscripcion|mensajes)",
+    r"cancel (?:\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)", r"(?:dont|do not|didnt|not|no|never) (?:\w+ )?cancel\w*", r"noise cancel\w*", r"cancel\w* (?:culture|fee|policy)", r"if i (?:have to |need to )?cancel", r"(?:can|could|may) i cancel (?:any ?time|later|if|free)", r"cancel\w* (?:\w+ ){0,3}(?:suscripcion|mensajes|textos)",
 )  # fmt: skip
 _KEYWORD = whole(r"cancel", r"cancelar", r"cancelen?", r"cancel (?:it|this|that|mine|appointment)")
 _TODAY_ONLY = phrases(r"(?:cant|wont|no puedo|not) (?:\w+ ){0,4}(?:before|until|till|after|by|antes|hasta|despues)")

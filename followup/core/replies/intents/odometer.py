@@ -8,7 +8,7 @@ CODE = "odometer"
 EXAMPLES = {
     "en": (
         "its at 48,200 miles",
-        "48.2k mi",
+        "48.2k miles",
         "odometer says 48215",
         "mileage is about 48 thousand",
         "got 48k miles on it now",

@@ -76,6 +76,7 @@ _LIBRE = phrases(
     r"(?:cancel\w+) (?:\w+ ){0,2}(?:suscripcion|mensajes|textos)", r"(?:revoco|retiro|quito) (?:mi |el )?(?:consentimiento|permiso|autorizacion)", r"ya no me (?:manden?|envien?|escriban?|molesten?|texteen|busquen|contacten)", r"no autorizo", r"ya (?:basta|estuvo(?: bueno)?)(?: de)?", r"olviden(?:se de)? mi numero", r"(?:los|las|te|lo) voy a bloquear", r"no (?:me )?(?:molesten|molestes|molestar|fastidien|esten molestando|chinguen|frieguen)",
 )  # fmt: skip
 _HARMLESS = phrases(
+    r"como (?:cancelo|paro|detengo|quito|salgo|dejo|me (?:quito|salgo|doy|borro|saco)|se (?:cancela|quita|para))(?: \w+){0,5}",
     r"(?:how|como) (?:do|can|to|would|puedo|le hago|hago|le) (?:\w+ ){0,4}(?:stop|unsubscribe|opt out|get off|get these|end|parar|cancelar|dar)\w*", r"dont (?:ever )?stop (?:texting|sending|the|reminding)", r"no (?:me )?(?:dejen|deje) de (?:mandar|avisar|escribir)\w*",
     r"didnt (?:get|receive|see|want to bother)", r"no (?:need|problem) (?:\w+ )?(?:text|message)\w* (?:is|are) (?:fine|ok)", r"stop (?:by|in|over|at|sign|light)", r"dont (?:bother|bug) (?:with|about|to|coming|doing|fixing|ordering)",
     r"(?:dont|do not) (?:text|message) (?:and|while|n) driv\w+", r"(?:i )?(?:cant|dont|wont|didnt|never|do not) (?:usually |really |always )?(?:text|message)(?: you)? (?:and drive|while|much|at work|well|back)",
