@@ -67,6 +67,12 @@ def test_a_yes_is_asked_for_a_day_and_the_day_makes_a_request(demo: Demo, number
     assert "request" in _alerts(demo)
 
 
+def test_a_closed_day_beside_an_open_one_is_not_read_back(demo: Demo, number: str) -> None:
+    answer = _say(demo, number, "wed or thu after 3")
+    assert "Wednesday, November 25" in answer
+    assert "November 26" not in answer
+
+
 def test_the_items_of_the_invite_stand_in_the_request_with_their_hours(demo: Demo, number: str) -> None:
     _say(demo, number, "tomorrow morning")
     (made,) = _requests(demo)

@@ -191,12 +191,19 @@ def _windows(told: _Telling, key: str) -> list[TimeWindow]:
     return [TimeWindow.model_validate(one) for one in told.raw.get(key, [])]
 
 
+def _open_windows(told: _Telling) -> list[TimeWindow]:
+    """What was asked for, without days on which the shop is closed where an open one stands beside them."""
+    wanted = _windows(told, "wanted")
+    are_open = [one for one in wanted if not ((day := day_of_window(one)) and closed_because(told.shop, day))]
+    return are_open or wanted
+
+
 def _times(told: _Telling) -> FactValue:
     """Times that are offered; where none are, those that the customer named."""
     offered = [datetime.fromisoformat(one) for one in told.row["offered"] or told.raw.get("offered", [])]
     if offered:
         return [phrase_time(one, told.language) for one in offered]
-    return [phrase_window(one, told.language) for one in _windows(told, "wanted")]
+    return [phrase_window(one, told.language) for one in _open_windows(told)]
 
 
 def _slot(told: _Telling) -> datetime | None:
@@ -211,7 +218,7 @@ _READ_BACK = ("request_noted", "change_noted")
 
 
 def _time(told: _Telling) -> FactValue:
-    wanted = _windows(told, "wanted")
+    wanted = _open_windows(told)
     if told.row["reason"] in _READ_BACK:
         return phrase_window(wanted[0], told.language) if len(wanted) == 1 else ""
     slot = _slot(told)
