@@ -31,6 +31,8 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
 _CARS_AT_ONCE = 50
+# What a text may call "last changed" or "last done"; a tire that was moved is the same tire.
+_CHANGES = ("replaced", "serviced", "topped_off")
 _OVERTAKES = ("replaced", "rotated", "topped_off", "serviced")
 _KEPT_AT_ONCE = 5
 
@@ -138,7 +140,7 @@ def _body(window: DueWindow, legal: DueWindow | None, history: CarHistory) -> di
         "legal": {"curve": legal.curve.to_json(), "is_past": legal.is_past} if legal and legal.limit else None,
         "measured": _measured(last) if last else None,
         "measured_on": last.on.isoformat() if last else None,
-        "done_on": max(one.on for one in work).isoformat() if work else None,
+        "done_on": max(changed).isoformat() if (changed := [one.on for one in work if one.did in _CHANGES]) else None,
         "known_on": max(days).isoformat() if days else None,
     }
 
