@@ -1,0 +1,74 @@
+"""What happened at a shop since an instant, for the page that counts it: texts, replies, bookings, alerts, stops."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlalchemy import Connection, select
+
+from followup.storage import rows, tables
+from followup.storage.rows import Row
+
+
+def texts_sent(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Texts to customers that left since then, oldest first."""
+    table = tables.texts
+    query = select(table).where(
+        table.c.shop_id == shop_id, table.c.state == "sent", table.c.kind != "alert", table.c.sent_at >= since
+    )
+    return rows.every(connection, query.order_by(table.c.sent_at, table.c.id))
+
+
+def replies(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Texts that came in since then, oldest first."""
+    table = tables.inbound
+    query = select(table).where(table.c.shop_id == shop_id, table.c.received_at >= since)
+    return rows.every(connection, query.order_by(table.c.received_at, table.c.id))
+
+
+def requests_since(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Booking requests that were asked for since then, oldest first."""
+    table = tables.booking_requests
+    query = select(table).where(table.c.shop_id == shop_id, table.c.asked_at >= since)
+    return rows.every(connection, query.order_by(table.c.asked_at, table.c.id))
+
+
+def moves_since(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Moves of booking requests into another state since then."""
+    table = tables.booking_moves
+    query = select(table).where(table.c.shop_id == shop_id, table.c.at >= since, table.c.from_state != table.c.to_state)
+    return rows.every(connection, query.order_by(table.c.id))
+
+
+def slots_between(connection: Connection, shop_id: int, first: datetime, last: datetime) -> list[Row]:
+    """Bookings with a slot from `first` on and before `last` that stand or were kept."""
+    table = tables.booking_requests
+    query = select(table).where(
+        table.c.shop_id == shop_id, table.c.state.in_(("confirmed", "kept")), table.c.slot_at >= first,
+        table.c.slot_at < last,
+    )  # fmt: skip
+    return rows.every(connection, query.order_by(table.c.slot_at))
+
+
+def vehicles_with_bookings(connection: Connection, shop_id: int) -> set[int]:
+    """Cars with a booking request that waits or a booking that stands."""
+    table = tables.booking_requests
+    query = select(table.c.vehicle_id).where(
+        table.c.shop_id == shop_id, table.c.state.in_(("asked", "offered", "confirmed"))
+    )
+    return {row["vehicle_id"] for row in rows.every(connection, query)}
+
+
+def alerts_since(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Alerts that were raised since then, and older ones that nobody has answered yet."""
+    table = tables.alerts
+    is_open = table.c.acknowledged_at.is_(None) & table.c.closed_at.is_(None)
+    query = select(table).where(table.c.shop_id == shop_id, (table.c.raised_at >= since) | is_open)
+    return rows.every(connection, query.order_by(table.c.raised_at, table.c.id))
+
+
+def stops_since(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Lines of the ledger by which a number stopped all texts since then."""
+    table = tables.consents
+    query = select(table).where(table.c.shop_id == shop_id, table.c.event == "taken_back", table.c.at >= since)
+    return rows.every(connection, query.order_by(table.c.id))
