@@ -100,7 +100,10 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
     if asked == "odometer":
         return Found(value, unit, is_range) if (is_large or unit or _is_alone(text, match)) and value > 0 else None
     has_cue = bool(unit) or bool(
-        re.search(r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it now)\b", text)
+        re.search(
+            r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it now|just (?:hit|turned|passed|reached))\b",
+            text,
+        )
     )
     return Found(value, unit, is_range) if has_cue and value >= 1000 else None
 
@@ -113,6 +116,8 @@ def _is_alone(text: str, match: re.Match[str]) -> bool:
 
 
 def _number(digits: str, thousand: str | None) -> int:
+    if len(digits) > 12:
+        return 10**9
     grouped = re.fullmatch(r"\d{1,3}(?:[,. ]\d{3})+", digits)
     value = float(re.sub(r"[,. ]", "", digits)) if grouped else float(digits)
     return min(round(value * 1000 if (thousand or "").strip() else value), 10**9)

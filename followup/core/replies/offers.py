@@ -15,6 +15,9 @@ _EITHER = phrases(
     r"either(?: one| of (?:those|them)| works| is| way| day| time|\Z)?", r"both (?:work|are|would|times|days|fine|good|ok)", r"any of (?:those|them|these)", r"(?:doesnt|does not|dont) matter(?: which| to me)?", r"whichever(?: one)?", r"all of (?:those|them|these) (?:work|are)", r"any one", r"no preference", r"you (?:pick|choose)", r"up to you", r"those (?:all |both )?work", r"any works",
     r"cualquiera(?: de (?:las|los|esas|esos|ambas|ambos)(?: dos)?)?", r"(?:las|los) dos (?:me |estan|sirven|funcionan|est)", r"(?:ambas|ambos)(?: me)?", r"la que (?:sea|quieran|guste|mejor)", r"el que (?:sea|quieran)", r"me da igual", r"da lo mismo", r"no importa cual", r"no tengo preferencia", r"ustedes (?:escojan|elijan)",
 )  # fmt: skip
+_ALL_OF_TWO = phrases(
+    r"cualquiera de (?:las|los) dos", r"(?:las|los) dos (?:me |estan |sirven|funcionan)\w*", r"either of the two", r"both of them work"
+)  # fmt: skip
 _NONE = phrases(
     r"none(?: of (?:those|them|these|the (?:above|times)))?(?: \w+)?", r"neither(?: one| of (?:those|them)| works?)?", r"(?:those|these|them|they|any of (?:those|these|them)|either(?: of (?:those|them))?|both|all of (?:those|them)) (?:times? |days? )?(?:dont|wont|do not|doesnt|cant|arent|are no|are not|are bad|isnt|are (?:all )?(?:bad|out))(?: \w+)?", r"(?:cant|cannot|wont|not able to|dont) (?:\w+ )?(?:do|make|any|either) (?:of )?(?:any|either|those|these|them)(?: of (?:those|them))?", r"not (?:those|these|any of|either)",
     r"ningun[oa](?: de (?:las|los|esas|esos|ellas)(?: dos)?)?", r"ni (?:una|uno)(?: ni (?:otra|otro|la otra))?", r"no (?:me |puedo )?(?:sirven|quedan|funcionan|acomodan|convienen|puedo) ?(?:esas|esos|ninguna|ninguno|esos dias|esas horas)?(?: horas| dias)?\Z", r"(?:esas|esos)(?: \w+)? no(?: \w+)*",
@@ -65,6 +68,8 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
         is_alone = not wanted or all(any(_fits(choice, offer, setting, zone) for offer in offers) for choice in wanted)
         if is_alone:
             return Pick(is_too=True)
+    if _ALL_OF_TWO.search(plain):
+        return Pick(offers, is_open=True)
     named = tuple(offer for offer in offers if any(_fits(choice, offer, setting, zone) for choice in wanted))
     by_place = _by_place(plain, offers, bool(wanted))
     if by_place and (not wanted or _BARE_NUMBER.match(plain.strip(" .!,"))):

@@ -189,6 +189,8 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
     if before == "to" and _ends_here(text, end) and moves(text.plain[: text.symbols[at].start]):
         return True
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
+    if text.word(at - 1) in ("make it", "make that", "make") and 1 <= told.first.hour:
+        return True
     if spelled and told.first.hour == 1 and not is_shown:
         return False
     if is_shown and not (spelled and text.cat(at) == "at" and text.word(end) in ("of",)):

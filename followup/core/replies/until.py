@@ -7,6 +7,7 @@ from datetime import date, datetime, timedelta
 
 from followup.core.replies import odometer_reading
 from followup.core.replies.decision import Decision
+from followup.core.replies.mentions import Days
 from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 
@@ -50,7 +51,7 @@ def settle_later(now: Situation, made: Decision) -> None:
     """What `later` makes of the times that stand beside it, and the date from which we may ask again."""
     if "later" not in made.codes:
         return
-    told = next((days.days[0] for days in now.read.later if days.days), None)
+    told = next((days.days[0] for days in now.read.later if days.days), None) or _told_beside(now)
     if made.times and told is None:
         told = _told_by_visit_times(now, made)
         if told is None:
@@ -70,6 +71,14 @@ def settle_later(now: Situation, made: Decision) -> None:
         return
     made.forget_times()
     made.drop(("odometer", "move", "cancel"))
+
+
+def _told_beside(now: Situation) -> date | None:
+    """A day that is told for asking again or for what stands in the way, not for the visit; else None."""
+    if not (_ASK_AGAIN.search(now.text) or _HINDERED.search(now.text)):
+        return None
+    told = (one.value for one in now.read.other if isinstance(one.value, Days) and one.value.days)
+    return next((days.days[0] for days in told if days.days[0] > now.today), None)
 
 
 def _told_by_visit_times(now: Situation, made: Decision) -> date | None:

@@ -25,7 +25,7 @@ def resolve_times(now: Situation, made: Decision) -> None:
     is_impossible = any(choice.day and choice.day.is_impossible for choice in wanted)
     if made.times or is_impossible:
         made.codes |= {"propose"}
-    elif not any(not choice.is_negated for choice in now.read.choices) and not now.read.is_any:
+    elif now.said.has_times and not now.read.is_any:
         made.codes -= {"propose"}
     if any(choice.day and choice.day.disagrees for choice in wanted):
         made.doubts.append("disagrees")

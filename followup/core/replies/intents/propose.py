@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from followup.core.replies.said import Said
+from followup.core.replies.said import Said, phrases
 
 CODE = "propose"
 EXAMPLES = {
@@ -24,6 +24,13 @@ EXAMPLES = {
 }
 
 
+_ASKS_FOR_TIMES = phrases(
+    r"when (?:can|could|should|may) (?:i|we) (?:come|bring|stop|drop|get|swing|be)(?: \w+)*", r"when (?:are|is|do) (?:you|the shop|yall) (?:guys )?(?:available|free|have (?:time|openings?|space))",
+    r"(?:what|which) (?:days?|times?|slots?|appointments?|openings?|availability) (?:\w+ )?(?:do you|are|is|you) (?:\w+ )?(?:have|available|free|good)", r"what (?:do you have|is) (?:available|open)", r"what (?:works|is good|is best) for you", r"when works", r"(?:any|have any) (?:openings?|availability|appointments)",
+    r"cuando (?:puedo|podria|podemos) (?:ir|llevar\w*|pasar|llegar)", r"(?:que|cuales) (?:dias?|horas?|horarios?|citas) (?:\w+ )?(?:tienen|hay|disponible\w*)", r"cuando (?:tienen|hay) (?:\w+ )?(?:lugar|espacio|cita|disponib\w+|chance)",
+)  # fmt: skip
+
+
 def holds(said: Said) -> bool:
-    """Whether it names visit times, or any."""
-    return said.has_times or said.is_any
+    """Whether it names visit times, any, or asks which there are."""
+    return said.has_times or said.is_any or bool(_ASKS_FOR_TIMES.search(said.text))
