@@ -17,7 +17,7 @@ _KINDS = {
     "brown": {"brown", "cafe"}, "tan": {"tan", "beige"}, "yellow": {"yellow", "amarillo", "amarilla"},
     "orange": {"orange", "naranja"},
 }  # fmt: skip
-_EMPTY = frozenset("the my your our el la mi su tu a of de los las s".split())
+_EMPTY = frozenset(["the", "my", "your", "our", "el", "la", "mi", "su", "tu", "a", "of", "de", "los", "las", "s"])
 _BOTH = re.compile(r"\b(?:both|all of them|all (?:the |my )?cars|both cars|los dos|las dos|ambos|ambas|each)\b")
 _PLACES = (
     (re.compile(r"\b(?:the )?(?:first|1 ?st) one\b|\bfirst\b$|^1$|\b(?:el|la) primer[oa]\b"), 0),

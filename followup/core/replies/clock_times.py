@@ -157,7 +157,7 @@ def _told_by_minutes(text: Text, at: int) -> FoundHour | None:
     if (
         cat == "num"
         and (text.word(end) == "to" or way == -1)
-        and not (minutes % 5 == 0 and minutes >= 20 or text.name(end - 1) == "minute")
+        and not ((minutes % 5 == 0 and minutes >= 20) or text.name(end - 1) == "minute")
     ):
         if not (
             minutes in (5, 10, 15)

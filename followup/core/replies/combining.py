@@ -18,8 +18,33 @@ ASIDES = frozenset({"price", "duration", "explain", "where", "help"})
 """Questions of the customer's that we answer before we ask our own."""
 _OVER_WITH = frozenset({"stop", "stranger", "gone", "done"})
 _ABOUT_SERVICE = phrases(
-    r"overcharg\w*", r"charged", r"rip(?:ped)?", r"rude", r"scam\w*", r"scratch\w*", r"broke", r"damag\w*", r"service", r"refund", r"terrible", r"worst", r"bill", r"your work", r"cobraron", r"servicio", r"rayaron", r"estafa", r"reembolso", r"rateros", r"pesimo", r"you guys (?:did|messed)", r"unhappy", r"last time", r"disappointed", r"unprofessional"
-)  # fmt: skip
+    r"overcharg\w*",
+    r"charged",
+    r"rip(?:ped)?",
+    r"rude",
+    r"scam\w*",
+    r"scratch\w*",
+    r"broke",
+    r"damag\w*",
+    r"service",
+    r"refund",
+    r"terrible",
+    r"worst",
+    r"bill",
+    r"your work",
+    r"cobraron",
+    r"servicio",
+    r"rayaron",
+    r"estafa",
+    r"reembolso",
+    r"rateros",
+    r"pesimo",
+    r"you guys (?:did|messed)",
+    r"unhappy",
+    r"last time",
+    r"disappointed",
+    r"unprofessional",
+)
 
 
 def decide(now: Situation) -> Decision:
@@ -75,8 +100,17 @@ def _settle_stop(now: Situation, made: Decision) -> None:
 _BOOKING = phrases(r"appointments?", r"booking", r"visit", r"citas?", r"reservation", r"reservacion")
 _CANCEL_ALONE = phrases(r"cancel(?:ar)?")
 _KEEP = phrases(
-    r"keep", r"sigan?", r"not all", r"only", r"solo", r"just (?:the|those|that|about)", r"nomas", r"dont stop", r"continu\w+", r"mantengan"
-)  # fmt: skip
+    r"keep",
+    r"sigan?",
+    r"not all",
+    r"only",
+    r"solo",
+    r"just (?:the|those|that|about)",
+    r"nomas",
+    r"dont stop",
+    r"continu\w+",
+    r"mantengan",
+)
 
 
 def _settle_no_to_stop(now: Situation, made: Decision) -> None:
@@ -110,7 +144,10 @@ def _settle_asides(now: Situation, made: Decision) -> None:
 
 
 _CALL_AT = re.compile(
-    r"\b(?:call|phone|ring|speak|talk|llam\w+|hablem?e?\w*|marqu\w+|hablar)\b(?: \w+){0,6} (?:after|at|before|around|between|tomorrow|today|on|this|in|despues|antes|a las|por la|manana|hoy|el|cuando)\b(?!.*\b(?:works|bring|come in|drop|funciona|llevo|llevar|puedo ir)\b)"
+    r"\b(?:call|phone|ring|speak|talk|llam\w+|hablem?e?\w*|marqu\w+|"
+    r"hablar)\b(?: \w+){0,6} (?:after|at|before|around|between|tomorrow|today|on|this|in|despues|"
+    r"antes|a las|por la|manana|hoy|el|cuando)\b(?!.*\b(?:works|bring|come in|drop|funciona|llevo|"
+    r"llevar|puedo ir)\b)"
 )
 _FINE_BUT = re.compile(
     r"\W*(?:fine|good|great|ok|bueno|bien|all good|todo bien|perfecto|excelente)\b\W*(?:but|pero|except)"
@@ -119,7 +156,9 @@ _OPENING = phrases(
     r"open", r"close[sd]?", r"hours", r"abren?", r"cierran?", r"abiert[oa]s?", r"horarios?", r"trabajan", r"atienden"
 )
 _SARCASM = re.compile(
-    r"\b(?:great|perfect|wonderful|fantastic|awesome|nice|lovely|fun|genial|que bien|perfecto|que padre|maravilloso)[,!. ]+(?:another|more|yet|otr[oa]|mas|just|thanks for nothing|job|now what|what now)"
+    r"\b(?:great|perfect|wonderful|fantastic|awesome|nice|lovely|fun|genial|que bien|perfecto|"
+    r"que padre|maravilloso)[,!. ]+(?:another|more|yet|otr[oa]|mas|just|thanks for nothing|job|"
+    r"now what|what now)"
 )
 
 
@@ -198,8 +237,27 @@ def _settle_asked(now: Situation, made: Decision) -> None:
 
 _YES = re.compile(r"(?:yes|yeah|yep|si|sure|claro)\b")
 _ALL_GOOD = phrases(
-    r"(?:all|its|everything|runs|running|drives|driving|works|working|was|is|were|went|looks|feels|really|so far|car is) (?:\w+ )?(?:good|great|fine|well|perfect|perfectly|awesome|smooth|smoothly|excellent|set|ok)", r"good", r"great", r"perfect", r"no (?:problems?|issues?|complaints?)", r"cant complain", r"todo (?:bien|perfecto|excelente|muy bien)", r"muy bien", r"excelente", r"sin (?:problemas?|quejas)", r"happy with", r"very happy", r"satisfied", r"content[oa]", r"love it", r"all set", r"no me puedo quejar", r"bien"
-)  # fmt: skip
+    r"(?:all|its|everything|runs|running|drives|driving|works|working|was|is|were|went|looks|"
+    r"feels|really|so far|car is) (?:\w+ )?(?:good|great|fine|well|perfect|perfectly|awesome|"
+    r"smooth|smoothly|excellent|set|ok)",
+    r"good",
+    r"great",
+    r"perfect",
+    r"no (?:problems?|issues?|complaints?)",
+    r"cant complain",
+    r"todo (?:bien|perfecto|excelente|muy bien)",
+    r"muy bien",
+    r"excelente",
+    r"sin (?:problemas?|quejas)",
+    r"happy with",
+    r"very happy",
+    r"satisfied",
+    r"content[oa]",
+    r"love it",
+    r"all set",
+    r"no me puedo quejar",
+    r"bien",
+)
 
 
 def _settle_after_visit(now: Situation, made: Decision) -> None:

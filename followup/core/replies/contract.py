@@ -17,7 +17,7 @@ from followup.core.replies.meaning import MEANINGS
 WEEKDAYS: tuple[str, ...] = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 
 USUAL_HOURS: dict[str, tuple[str, str]] = {
-    **{day: ("07:30", "18:00") for day in WEEKDAYS[:5]},
+    **dict.fromkeys(WEEKDAYS[:5], ("07:30", "18:00")),
     "sat": ("08:00", "14:00"),
 }
 """Opening hours where the context names none."""

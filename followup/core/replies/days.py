@@ -17,7 +17,7 @@ SOON = timedelta(28)
 
 _NOT_A_DAY = {
     "one", "ones", "option", "slot", "time", "times", "available", "opening", "openings", "appointment", "thing",
-    "choice", "street", "st", "ave", "avenue", "floor", "gear", "grade", "place", "opcion", "cita", "hora", "vez", "gear", "row", "floor", "car", "owner", "reminder", "message", "text",
+    "choice", "street", "st", "ave", "avenue", "floor", "gear", "grade", "place", "opcion", "cita", "hora", "vez", "row", "car", "owner", "reminder", "message", "text",
 }  # fmt: skip
 _AFTER_VERB_MAY = {"i", "we", "you", "be", "have", "not", "need", "come", "take", "want", "work"}
 _DEL = ("el", "del", "al", "dia")
@@ -160,7 +160,7 @@ def _stands_for_a_day(text: Text, at: int, start: int, end: int, cat: str) -> bo
         return not (text.setting.has_offer and text.value(start) < 4 and text.setting.asked == "slot" and not has_month)
     if text.setting.language == "es":
         is_day = before in ("el", "dia", "el dia", "para el", "pal") or before.split(" ")[-1] in _DEL
-        return is_day and text.cat(end) not in ("of",) or (is_day and text.cat(text.skip(end, "of", "the")) == "next")
+        return (is_day and text.cat(end) not in ("of",)) or (is_day and text.cat(text.skip(end, "of", "the")) == "next")
     if before == "the" and text.word(start - 2) in ("on", "by", "before", "after", "until", "till", "til"):
         return True
     if before == "on" and text.word(start).isdigit() and (text.value(start) > 12 or text.cat(end) == "at"):

@@ -4,33 +4,55 @@ from __future__ import annotations
 
 from followup.core.replies.said import phrases
 
-_STOPPING = r"(?:stop|quit|dont|do not|no more|never|enough|cease|lay off|no need|please no|cut back on|fewer|less|ease up|limit)"
+_STOPPING = (
+    r"(?:stop|quit|dont|do not|no more|never|enough|cease|lay off|no need|please no|cut back on|"
+    r"fewer|less|ease up|limit)"
+)
 _TEXTING = r"(?:text\w*|messag\w*|send\w*|contact\w*|remind\w*|notif\w*|bother\w*|bug\w*|alerts?|asking|ask)"
 _MINDED = phrases(
     rf"{_TEXTING} (?:\w+ ){{0,5}}(?:so|too|this|that) (?:much|many|often|early|late|frequently)",
     r"(?:so|too|this|way too) (?:many|much) (?:\w+ )?(?:texts?|messages?|reminders?|texting|notifications?)",
-    rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,3}}(?:every ?day|at night|after \d+|before \d+|in the middle|on (?:the )?(?:weekends?|sundays?)"
-    r"|(?:when|while) im (?:at work|working|sleeping|asleep|driving)|at work|during (?:work|the day|dinner)|before noon|twice|at this hour|at midnight|in the morning|at dinner)",
+    rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,3}}(?:every ?day|at night|after \d+|"
+    rf"before \d+|in the middle|on (?:the )?(?:weekends?|sundays?)"
+    r"|(?:when|while) im (?:at work|working|sleeping|asleep|driving)|at work|during (?:work|"
+    r"the day|dinner)|before noon|twice|at this hour|at midnight|in the morning|at dinner)",
     r"(?:text|message)\w* (?:\w+ )?(?:less|fewer)(?: often)?",
     r"(?:fewer|less|not as many|not so many) (?:texts?|messages?|reminders?)",
     r"(?:once|one text) (?:is|was) enough",
-    r"(?:texts?|messages?) (?:\w+ ){0,2}(?:every (?:single )?day|all the time|at night|at \d+ ?(?:am|pm)|constantly|nonstop)",
+    r"(?:texts?|messages?) (?:\w+ ){0,2}(?:every (?:single )?day|all the time|at night|"
+    r"at \d+ ?(?:am|pm)|constantly|nonstop)",
     r"(?:tantos|demasiados|muchos) (?:mensajes|textos|recordatorios)",
-    r"(?:mand\w+|envi\w+|escrib\w+|text\w+|molest\w+) (?:\w+ ){0,4}(?:tan (?:temprano|tarde|seguido)|a cada rato|tanto|de noche|en la noche|de madrugada|todos los dias|a esta hora|a estas horas|en el trabajo|mientras trabajo|los domingos)",
+    r"(?:mand\w+|envi\w+|escrib\w+|text\w+|molest\w+) (?:\w+ ){0,4}(?:tan (?:temprano|tarde|"
+    r"seguido)|a cada rato|tanto|de noche|en la noche|de madrugada|todos los dias|a esta hora|"
+    r"a estas horas|en el trabajo|mientras trabajo|los domingos)",
     r"tan (?:seguido|temprano|tarde) (?:\w+ )?(?:mensajes|textos)",
     r"menos (?:mensajes|textos|recordatorios)",
-)  # fmt: skip
+)
 _SUBJECT = phrases(
-    rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |my |that |this )?(?!it\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|good|a while|ever)\w+",
-    r"no more (?:\w+ )?(?:texts?|messages?|reminders?) (?:about|for|on) (?:the |my )?(?!it\b|this\b|that\b|anything)\w+",
-    r"(?:no me|ya no|dejen de|ya no me|no) (?:\w+ )?(?:mand\w+|envi\w+|escrib\w+|record\w+|molest\w+) (?:\w+ ){0,2}(?:sobre|de|por|acerca de|con) (?:el |la |los |las |lo de )?(?!mas\b|nuevo|este numero|esto\b|eso\b|favor|nada|nuevo|aqui|parte|ustedes|su parte)\w+",
-)  # fmt: skip
+    rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
+    rf"my |that |this )?(?!it\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
+    rf"good|a while|ever)\w+",
+    r"no more (?:\w+ )?(?:texts?|messages?|reminders?) (?:about|for|on) (?:the |my )?(?!it\b|"
+    r"this\b|that\b|anything)\w+",
+    r"(?:no me|ya no|dejen de|ya no me|no) (?:\w+ )?(?:mand\w+|envi\w+|escrib\w+|record\w+|"
+    r"molest\w+) (?:\w+ ){0,2}(?:sobre|de|por|acerca de|con) (?:el |la |los |las |"
+    r"lo de )?(?!mas\b|nuevo|este numero|esto\b|eso\b|favor|nada|nuevo|aqui|parte|ustedes|"
+    r"su parte)\w+",
+)
 _FOR_GOOD = phrases(
-    r"not (?:interested )?(?:now )?(?:or |and )?ever(?: again)?", r"never (?:again|ever|interested|coming back|going back|will|going to happen|gonna happen)",
-    r"(?:wont|will not|not) (?:\w+ ){0,2}ever (?:\w+ ){0,2}(?:again|come|need|want)", r"(?:i|we) (?:will )?never (?:want|need|will|come|go|use)",
-    r"dont (?:ever )?ask (?:me )?(?:ever )?again", r"(?:no|not) (?:now )?(?:and )?not (?:later|ever)", r"no (?:ahora )?ni (?:nunca|despues|luego)",
-    r"nunca mas", r"jamas", r"nunca (?:me va|voy|vamos|volvere|regresare)", r"not now not ever", r"dont ask again",
-)  # fmt: skip
+    r"not (?:interested )?(?:now )?(?:or |and )?ever(?: again)?",
+    r"never (?:again|ever|interested|coming back|going back|will|going to happen|gonna happen)",
+    r"(?:wont|will not|not) (?:\w+ ){0,2}ever (?:\w+ ){0,2}(?:again|come|need|want)",
+    r"(?:i|we) (?:will )?never (?:want|need|will|come|go|use)",
+    r"dont (?:ever )?ask (?:me )?(?:ever )?again",
+    r"(?:no|not) (?:now )?(?:and )?not (?:later|ever)",
+    r"no (?:ahora )?ni (?:nunca|despues|luego)",
+    r"nunca mas",
+    r"jamas",
+    r"nunca (?:me va|voy|vamos|volvere|regresare)",
+    r"not now not ever",
+    r"dont ask again",
+)
 
 
 def minds_number_or_hour(plain: str) -> bool:

@@ -11,14 +11,21 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
     (
         "wait",
         phrases(
-            r"(?:ill|i will|i can|im going to|going to|gonna|want to|wanna|like to|plan to|planning to|prefer to|rather|need to|can i|could i|may i|id|i|well|we will|and|just|have to|able to) (?:just |probably |also )?wait(?:ing)?(?: (?:there|here|at|in|for (?:it|the car|my car)|while|on it|with|inside|on site|onsite|in the))?(?! (?:until|till|til|a|for (?!it|the car|my)|to|and see|on (?:this|that)|list|so))",
-            r"wait(?:ing)? (?:there|at the shop|in the (?:lobby|waiting)|for (?:it|the car|my car)|while (?:you|it|they)|on site|onsite|inside|in your|with (?:it|the car))",
+            r"(?:ill|i will|i can|im going to|going to|gonna|want to|wanna|like to|plan to|planning to|"
+            r"prefer to|rather|need to|can i|could i|may i|id|i|well|we will|and|just|have to|"
+            r"able to) (?:just |probably |also )?wait(?:ing)?(?: (?:there|here|at|in|for (?:it|the car|"
+            r"my car)|while|on it|with|inside|on site|onsite|in the))?(?! (?:until|till|til|a|for (?!it|"
+            r"the car|my)|to|and see|on (?:this|that)|list|so))",
+            r"wait(?:ing)? (?:there|at the shop|in the (?:lobby|waiting)|for (?:it|the car|my car)|"
+            r"while (?:you|it|they)|on site|onsite|inside|in your|with (?:it|the car))",
             r"waiter appointment",
             r"(?:as )?a waiter",
             r"sit (?:and|there) (?:and )?wait",
             r"stay (?:there |at the shop )?(?:while|with the car|until its done)",
-            r"(?:me |lo |la )?(?:espero|esperare|esperarlo|esperar|esperaria|espero ahi|quedo) (?:ahi|alli|alla|en (?:el taller|la sala)|el carro|mientras|a que (?:lo |este|termin)|aqui|lo)",
-            r"(?:puedo|quiero|voy a|prefiero|quisiera|podria) esperar(?:lo|me)?(?! (?:hasta|a la|unos|al|para|un|dos|mas|\d))",
+            r"(?:me |lo |la )?(?:espero|esperare|esperarlo|esperar|esperaria|espero ahi|quedo) (?:ahi|"
+            r"alli|alla|en (?:el taller|la sala)|el carro|mientras|a que (?:lo |este|termin)|aqui|lo)",
+            r"(?:puedo|quiero|voy a|prefiero|quisiera|podria) esperar(?:lo|me)?(?! (?:hasta|a la|unos|al|"
+            r"para|un|dos|mas|\d))",
             r"sala de espera para mi",
             r"lo espero",
             r"(?:me )?espero ahi",
@@ -27,15 +34,18 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
     (
         "ride",
         phrases(
-            r"(?:need|want|get|have|give me|use|take|like|appreciate|require|can i get|will need|got) (?:\w+ ){0,3}(?:a )?(?:ride|lift|shuttle|uber|taxi)(?! (?:share it)|s? quality)",
+            r"(?:need|want|get|have|give me|use|take|like|appreciate|require|can i get|will need|"
+            r"got) (?:\w+ ){0,3}(?:a )?(?:ride|lift|shuttle|uber|taxi)(?! (?:share it)|s? quality)",
             r"(?:drop|take|drive|bring|run) me (?:off|home|to work|back|to my|at (?:work|home|my))",
             r"pick me up",
             r"(?:need|want) (?:to be )?(?:picked up|dropped off|a drop ?off)(?! (?:time|it))",
             r"shuttle (?:please|too|home|to|me|back|ride)",
             r"no (?:way|ride) (?:to get )?(?:home|to work|back)",
             r"ride (?:home|to work|back)",
-            r"(?:me |nos )?(?:pueden?|podrian?|puede alguien|alguien) (?:\w+ )?(?:llevar|recoger|dejar|traer|dar un aventon|dar ride)(?:me|nos)?(?! (?:el|mi|la) (?:carro|coche|auto|camioneta))",
-            r"(?:necesito|quiero|ocupo|voy a necesitar|requiero) (?:\w+ ){0,2}(?:aventon|ride|raite|transporte|que me (?:lleven|recojan|dejen))",
+            r"(?:me |nos )?(?:pueden?|podrian?|puede alguien|alguien) (?:\w+ )?(?:llevar|recoger|dejar|"
+            r"traer|dar un aventon|dar ride)(?:me|nos)?(?! (?:el|mi|la) (?:carro|coche|auto|camioneta))",
+            r"(?:necesito|quiero|ocupo|voy a necesitar|requiero) (?:\w+ ){0,2}(?:aventon|ride|raite|"
+            r"transporte|que me (?:lleven|recojan|dejen))",
             r"(?:llevarme|recogerme|dejarme|llevenme|recojanme)",
             r"(?:me|nos) (?:llevan|recogen|dejan|dan (?:un )?(?:aventon|ride|raite))",
         ),
@@ -43,10 +53,15 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
     (
         "loaner",
         phrases(
-            r"(?:need|want|get|have|like|use|reserve|require|give me|appreciate|can i get|will need|requesting|with) (?:\w+ ){0,3}(?:a |the )?(?:loaner|rental|courtesy car|loan car|replacement (?:car|vehicle)|loaner car)",
-            r"(?:need|want) (?:a|another) (?:car|vehicle) (?:to (?:drive|use|get)|while|for the day|that day|meanwhile|in the mean)",
+            r"(?:need|want|get|have|like|use|reserve|require|give me|appreciate|can i get|will need|"
+            r"requesting|with) (?:\w+ ){0,3}(?:a |the )?(?:loaner|rental|courtesy car|loan car|"
+            r"replacement (?:car|vehicle)|loaner car)",
+            r"(?:need|want) (?:a|another) (?:car|vehicle) (?:to (?:drive|use|get)|while|for the day|"
+            r"that day|meanwhile|in the mean)",
             r"loaner (?:please|too|car please|for the day|that day)",
-            r"(?:necesito|quiero|ocupo|voy a necesitar|requiero|quisiera|me pueden? (?:prestar|dar)|me prestan|con) (?:\w+ ){0,3}(?:carro|coche|auto|vehiculo) (?:prestado|de prestamo|de reemplazo|de cortesia|rentado|mientras|de renta|sustituto)",
+            r"(?:necesito|quiero|ocupo|voy a necesitar|requiero|quisiera|me pueden? (?:prestar|dar)|"
+            r"me prestan|con) (?:\w+ ){0,3}(?:carro|coche|auto|vehiculo) (?:prestado|de prestamo|"
+            r"de reemplazo|de cortesia|rentado|mientras|de renta|sustituto)",
             r"(?:me )?(?:pueden?|podrian?|puedes) (?:prestar|dar)(?:me)? (?:un |otro )?(?:carro|coche|auto)",
             r"(?:me )?prestan (?:un )?(?:carro|coche|auto)",
         ),
@@ -54,12 +69,18 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
     (
         "early_drop",
         phrases(
-            r"(?:drop|leave|leaving|dropping|bring|park) (?:it|the car|her|him|my \w+|the \w+|off|the keys?|keys?|them) ?(?:off|there|over|in the \w+)? ?(?:\w+ )?(?:the night before|night before|the evening before|overnight|before (?:you )?open(?:ing)?|before you guys open|before hours|early before|in the (?:key|drop|night)|after hours|sunday night|tonight|(?:at|around) [56](?:am| am))",
+            r"(?:drop|leave|leaving|dropping|bring|park) (?:it|the car|her|him|my \w+|the \w+|off|"
+            r"the keys?|keys?|them) ?(?:off|there|over|in the \w+)? ?(?:\w+ )?(?:the night before|"
+            r"night before|the evening before|overnight|before (?:you )?open(?:ing)?|before you guys open|"
+            r"before hours|early before|in the (?:key|drop|night)|after hours|sunday night|tonight|(?:at|"
+            r"around) [56](?:am| am))",
             r"(?:key|night|early bird|earlybird|after hours|overnight) drop(?: ?off| ?box)?",
             r"drop ?box",
             r"early (?:bird )?drop(?: ?off)?",
             r"(?:drop|leave) (?:the |my )?keys?(?: \w+){0,3} (?:box|slot|drop|mailbox)",
-            r"(?:dejar|dejo|dejarlo|dejarla|lo dejo|la dejo|dejare) (?:\w+ ){0,4}(?:la noche (?:antes|anterior)|una noche antes|antes de (?:que )?abr\w+|en el buzon|en la caja|desde la noche|temprano antes|un dia antes)",
+            r"(?:dejar|dejo|dejarlo|dejarla|lo dejo|la dejo|dejare) (?:\w+ ){0,4}(?:la noche (?:antes|"
+            r"anterior)|una noche antes|antes de (?:que )?abr\w+|en el buzon|en la caja|desde la noche|"
+            r"temprano antes|un dia antes)",
             r"buzon de llaves",
             r"(?:dejar|dejo) (?:las|la|mis) llaves?(?: \w+){0,2} (?:buzon|caja)",
             r"la noche (?:antes|anterior)",
@@ -69,22 +90,31 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
     (
         "late_pickup",
         phrases(
-            r"(?:pick|picking|get|collect|grab) (?:it|the car|her|him|up|my \w+)(?: up)? (?:\w+ ){0,3}(?:late|after (?:you )?(?:close|closing|hours|6|7|8|work)|after you guys close|tonight|at night|the next (?:day|morning)|next day|in the evening|past closing|after business)",
+            r"(?:pick|picking|get|collect|grab) (?:it|the car|her|him|up|"
+            r"my \w+)(?: up)? (?:\w+ ){0,3}(?:late|after (?:you )?(?:close|closing|hours|6|7|8|work)|"
+            r"after you guys close|tonight|at night|the next (?:day|morning)|next day|in the evening|"
+            r"past closing|after business)",
             r"late pick ?up",
             r"after ?hours pick ?up",
             r"pick ?up (?:late|after (?:hours|closing|close|you close))",
-            r"(?:recoger(?:lo|la)?|recojo|paso por (?:el|ella)|pasar por (?:el|ella)|lo recojo|la recojo) (?:\w+ ){0,3}(?:tarde|despues de (?:que )?(?:cerrar|cierren|cierran|las [678])|en la noche|noche|al dia siguiente|despues del cierre|otro dia)",
+            r"(?:recoger(?:lo|la)?|recojo|paso por (?:el|ella)|pasar por (?:el|ella)|lo recojo|"
+            r"la recojo) (?:\w+ ){0,3}(?:tarde|despues de (?:que )?(?:cerrar|cierren|cierran|las [678])|"
+            r"en la noche|noche|al dia siguiente|despues del cierre|otro dia)",
         ),
     ),
 )
 _JUST_ASKED = re.compile(
-    r"\b(?:do|does|is|are|did) (?:you|u|yall|you guys|there|the shop|it) (?:\w+ ){0,2}(?:have|offer|provide|do|give|got|include|a|any|shuttle|loaners?|rides?)\b|\b(?:tienen|ofrecen|hay|prestan|dan|cuentan con)\b|\bhow long (?:is|will) (?:the )?wait\b|\b(?:have|got) (?:a )?(?:ride|my own)\b(?! home)"
+    r"\b(?:do|does|is|are|did) (?:you|u|yall|you guys|there|the shop|it) (?:\w+ ){0,2}(?:have|"
+    r"offer|provide|do|give|got|include|a|any|shuttle|loaners?|rides?)\b|\b(?:tienen|ofrecen|hay|"
+    r"prestan|dan|cuentan con)\b|\bhow long (?:is|will) (?:the )?wait\b|\b(?:have|"
+    r"got) (?:a )?(?:ride|my own)\b(?! home)"
 )
 _NOT_NEEDED = re.compile(
     r"\b(?:dont|do not|no|wont|not|cant|sin|no necesito|no ocupo|no puedo|no quiero|wouldnt)\b (?:\w+ ){0,3}$"
 )
 _REAL_WISH = re.compile(
-    r"\b(?:can|could|may) i|\bi(?:ll)? (?:need|will|want|d like)|\bneed\b|\bwant\b|\bwait (?:there|for it)|\bnecesito\b|\bocupo\b|\bquiero\b|\bme (?:pueden|prestan|llevan)"
+    r"\b(?:can|could|may) i|\bi(?:ll)? (?:need|will|want|d like)|\bneed\b|\bwant\b|"
+    r"\bwait (?:there|for it)|\bnecesito\b|\bocupo\b|\bquiero\b|\bme (?:pueden|prestan|llevan)"
 )
 
 

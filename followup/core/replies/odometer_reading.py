@@ -34,19 +34,28 @@ _WORDS = re.compile(
 )
 _UNIT = r"(?P<unit>(?: ?(?:miles?|mi|millas?|kilometers?|kilometres?|kilometros?|kms?|kms)\b)?)"
 _READING = re.compile(
-    rf"(?<![\d$#/:.,-])(?:(?P<low>{_NUMBER})(?P<low_k>{_THOUSAND}?) ?(?:-|to|and|y|a|or|o) ?)?(?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?){_UNIT}"
+    rf"(?<![\d$#/:.,-])(?:(?P<low>{_NUMBER})(?P<low_k>{_THOUSAND}?) ?(?:-|to|and|y|a|or|"
+    rf"o) ?)?(?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?){_UNIT}"
 )
 _CUE = re.compile(
-    r"\b(?:odometer|mileage|miles|mi|millas|millaje|odometro|kilometraje|kilometros|km|kms|reading|reads|showing|marca|trae|lleva|on it|on the (?:clock|dash|car)|has|its at|it is at|at|va en|tiene|just (?:hit|passed|turned)|right at|around|about|como|sitting at|currently|now)\b"
+    r"\b(?:odometer|mileage|miles|mi|millas|millaje|odometro|kilometraje|kilometros|km|kms|"
+    r"reading|reads|showing|marca|trae|lleva|on it|on the (?:clock|dash|car)|has|its at|it is at|"
+    r"at|va en|tiene|just (?:hit|passed|turned)|right at|around|about|como|sitting at|currently|"
+    r"now)\b"
 )
 _NOT_A_READING = re.compile(
-    r"\b(?:in|another|every|within|next|until|till|before|per|past|over|left|warranty|last|ago|away|when (?:it|i)|once|por|cada|dentro|otros?|hasta|cuando|faltan|drive|drives|drove|driving|manejo|extra|more|miles (?:a|per|from|away)|tires? (?:for|with)|good for|done at|changed at|hits|reach\w*|gets to)\b[^,.;!?]{0,22}$"
+    r"\b(?:in|another|every|within|next|until|till|before|per|past|over|left|warranty|last|ago|"
+    r"away|when (?:it|i)|once|por|cada|dentro|otros?|hasta|cuando|faltan|drive|drives|drove|"
+    r"driving|manejo|extra|more|miles (?:a|per|from|away)|tires? (?:for|with)|good for|done at|"
+    r"changed at|hits|reach\w*|gets to)\b[^,.;!?]{0,22}$"
 )
 _AFTER_NOT = re.compile(
-    r"^ ?(?:away|from|a (?:day|week|month|year)|per|more|left|ago|to go|warranty|tires?|over|under|or so to|por|al (?:dia|ano|mes)|mas|de garantia|out|later|since|off|miles away)\b"
+    r"^ ?(?:away|from|a (?:day|week|month|year)|per|more|left|ago|to go|warranty|tires?|over|"
+    r"under|or so to|por|al (?:dia|ano|mes)|mas|de garantia|out|later|since|off|miles away)\b"
 )
 _MONEY = re.compile(
-    r"^ ?(?:dollars?|bucks?|\$|dolares|pesos|%|am|pm|oclock|:|/|st\b|nd\b|th\b|lbs|psi|years?|months?|weeks?|days?|hours?|min)"
+    r"^ ?(?:dollars?|bucks?|\$|dolares|pesos|%|am|pm|oclock|:|/|st\b|nd\b|th\b|lbs|psi|years?|"
+    r"months?|weeks?|days?|hours?|min)"
 )
 
 
@@ -101,7 +110,8 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
         return Found(value, unit, is_range) if (is_large or unit or _is_alone(text, match)) and value > 0 else None
     has_cue = bool(unit) or bool(
         re.search(
-            r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it now|just (?:hit|turned|passed|reached))\b",
+            r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it now|just (?:hit|"
+            r"turned|passed|reached))\b",
             text,
         )
     )
@@ -145,7 +155,10 @@ def target_reading(plain: str) -> int | None:
     """The odometer reading at which the customer wants to come (`at 50k`, `when it hits 50,000`); None without one."""
     text = _spelled_out(plain)
     match = re.search(
-        rf"\b(?:at|hits?|hit|reach(?:es)?|gets? to|until|till|closer to|turns?|llegue a|cuando (?:tenga|llegue a|marque)|a los|hasta los)(?: about| around| like| the| las| los)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?)(?: ?(?:miles?|millas?|km|kilometros))?\b",
+        rf"\b(?:at|hits?|hit|reach(?:es)?|gets? to|until|till|closer to|turns?|llegue a|"
+        rf"cuando (?:tenga|llegue a|marque)|a los|hasta los)(?: about| around| like| the| las|"
+        rf" los)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?)(?: ?(?:miles?|millas?|km|"
+        rf"kilometros))?\b",
         text,
     )
     if not match:
@@ -157,7 +170,9 @@ def target_reading(plain: str) -> int | None:
 def further_distance(plain: str) -> int | None:
     """The distance still to be driven before coming (`in another 2000 miles`); None without one."""
     match = re.search(
-        rf"\b(?:in|after|another|dentro de|en|otras?|otros)(?: another| about| like| unas| otras| otros)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?) ?(?:more )?(?:miles|mi|millas|km|kilometros)\b",
+        rf"\b(?:in|after|another|dentro de|en|otras?|otros)(?: another| about| like| unas| otras|"
+        rf" otros)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?) ?(?:more )?(?:miles|mi|millas|km|"
+        rf"kilometros)\b",
         _spelled_out(plain),
     )
     return _number(match["value"], match["thousand"]) if match else None

@@ -12,29 +12,111 @@ from followup.core.replies.windows import Choice, overlaps, resolve, time_spans
 
 _TOO = phrases(r"(?:too|muy|demasiado|super|way too|kinda|a bit|a little) (?:early|late|soon|temprano|tarde|pronto)")
 _EITHER = phrases(
-    r"either(?: one| of (?:those|them)| works| is| way| day| time|\Z)?", r"both (?:work|are|would|times|days|fine|good|ok)", r"any of (?:those|them|these)", r"(?:doesnt|does not|dont) matter(?: which| to me)?", r"whichever(?: one)?", r"all of (?:those|them|these) (?:work|are)", r"any one", r"no preference", r"you (?:pick|choose)", r"up to you", r"those (?:all |both )?work", r"any works",
-    r"cualquiera(?: de (?:las|los|esas|esos|ambas|ambos)(?: dos)?)?", r"(?:las|los) dos (?:me |estan|sirven|funcionan|est)", r"(?:ambas|ambos)(?: me)?", r"la que (?:sea|quieran|guste|mejor)", r"el que (?:sea|quieran)", r"me da igual", r"da lo mismo", r"no importa cual", r"no tengo preferencia", r"ustedes (?:escojan|elijan)",
-)  # fmt: skip
+    r"either(?: one| of (?:those|them)| works| is| way| day| time|\Z)?",
+    r"both (?:work|are|would|times|days|fine|good|ok)",
+    r"any of (?:those|them|these)",
+    r"(?:doesnt|does not|dont) matter(?: which| to me)?",
+    r"whichever(?: one)?",
+    r"all of (?:those|them|these) (?:work|are)",
+    r"any one",
+    r"no preference",
+    r"you (?:pick|choose)",
+    r"up to you",
+    r"those (?:all |both )?work",
+    r"any works",
+    r"cualquiera(?: de (?:las|los|esas|esos|ambas|ambos)(?: dos)?)?",
+    r"(?:las|los) dos (?:me |estan|sirven|funcionan|est)",
+    r"(?:ambas|ambos)(?: me)?",
+    r"la que (?:sea|quieran|guste|mejor)",
+    r"el que (?:sea|quieran)",
+    r"me da igual",
+    r"da lo mismo",
+    r"no importa cual",
+    r"no tengo preferencia",
+    r"ustedes (?:escojan|elijan)",
+)
 _ALL_OF_TWO = phrases(
-    r"cualquiera de (?:las|los) dos", r"(?:las|los) dos (?:me |estan |sirven|funcionan)\w*", r"either of the two", r"both of them work"
-)  # fmt: skip
+    r"cualquiera de (?:las|los) dos",
+    r"(?:las|los) dos (?:me |estan |sirven|funcionan)\w*",
+    r"either of the two",
+    r"both of them work",
+)
 _NONE = phrases(
-    r"none(?: of (?:those|them|these|the (?:above|times)))?(?: \w+)?", r"neither(?: one| of (?:those|them)| works?)?", r"(?:those|these|them|they|any of (?:those|these|them)|either(?: of (?:those|them))?|both|all of (?:those|them)) (?:times? |days? )?(?:dont|wont|do not|doesnt|cant|arent|are no|are not|are bad|isnt|are (?:all )?(?:bad|out))(?: \w+)?", r"(?:cant|cannot|wont|not able to|dont) (?:\w+ )?(?:do|make|any|either) (?:of )?(?:any|either|those|these|them)(?: of (?:those|them))?", r"not (?:those|these|any of|either)",
-    r"ningun[oa](?: de (?:las|los|esas|esos|ellas)(?: dos)?)?", r"ni (?:una|uno)(?: ni (?:otra|otro|la otra))?", r"no (?:me |puedo )?(?:sirven|quedan|funcionan|acomodan|convienen|puedo) ?(?:esas|esos|ninguna|ninguno|esos dias|esas horas)?(?: horas| dias)?\Z", r"(?:esas|esos)(?: \w+)? no(?: \w+)*",
-)  # fmt: skip
+    r"none(?: of (?:those|them|these|the (?:above|times)))?(?: \w+)?",
+    r"neither(?: one| of (?:those|them)| works?)?",
+    r"(?:those|these|them|they|any of (?:those|these|them)|either(?: of (?:those|them))?|both|"
+    r"all of (?:those|them)) (?:times? |days? )?(?:dont|wont|do not|doesnt|cant|arent|are no|"
+    r"are not|are bad|isnt|are (?:all )?(?:bad|out))(?: \w+)?",
+    r"(?:cant|cannot|wont|not able to|dont) (?:\w+ )?(?:do|make|any|either) (?:of )?(?:any|either|"
+    r"those|these|them)(?: of (?:those|them))?",
+    r"not (?:those|these|any of|either)",
+    r"ningun[oa](?: de (?:las|los|esas|esos|ellas)(?: dos)?)?",
+    r"ni (?:una|uno)(?: ni (?:otra|otro|la otra))?",
+    r"no (?:me |puedo )?(?:sirven|quedan|funcionan|acomodan|convienen|puedo) ?(?:esas|esos|"
+    r"ninguna|ninguno|esos dias|esas horas)?(?: horas| dias)?\Z",
+    r"(?:esas|esos)(?: \w+)? no(?: \w+)*",
+)
 _PLACES = (
-    phrases(r"(?:the )?(?:first|1 ?st)(?: one| option| slot| time| choice| 1)?(?! (?:thing|week|of|available|half))", r"(?:option|number|choice|slot|opcion|numero|#) ?(?:1|one|a|uno)", r"(?:la|el) (?:primer[oa]?|1|1ra|uno)(?: opcion| hora| horario)?(?! (?:hora de|semana))", r"primer[oa](?! hora)", r"a\Z"),
-    phrases(r"(?:the )?(?:second|2 ?nd)(?: one| option| slot| time| choice| 1)?(?! (?:week|of|half))", r"(?:option|number|choice|slot|opcion|numero|#) ?(?:2|two|b|dos)", r"(?:la|el) (?:segund[oa]|2|2da|dos)(?: opcion| hora)?", r"segund[oa]", r"b\Z"),
-    phrases(r"(?:the )?(?:third|3 ?rd)(?: one| option| slot| time| choice)?(?! (?:week|of))", r"(?:option|number|choice|slot|opcion|numero|#) ?(?:3|three|c|tres)", r"(?:la|el) (?:tercer[oa]?|3|3ra)(?: opcion| hora)?", r"tercer[oa]", r"c\Z"),
-    phrases(r"(?:the )?(?:fourth|4 ?th)(?: one| option| slot| time| choice)?(?! (?:week|of))", r"(?:option|number|choice|opcion|numero) ?(?:4|four|d|cuatro)", r"(?:la|el) cuart[oa]"),
-)  # fmt: skip
-_LAST = phrases(r"(?:the )?(?:last|latter|final)(?: one| option| slot| time| choice)?(?! (?:time (?:i|you|we)|week|month|thing|year))", r"(?:la|el) ultim[oa]", r"ultim[oa] opcion", r"bottom one")  # fmt: skip
+    phrases(
+        r"(?:the )?(?:first|1 ?st)(?: one| option| slot| time| choice| 1)?(?! (?:thing|week|of|"
+        r"available|half))",
+        r"(?:option|number|choice|slot|opcion|numero|#) ?(?:1|one|a|uno)",
+        r"(?:la|el) (?:primer[oa]?|1|1ra|uno)(?: opcion| hora| horario)?(?! (?:hora de|semana))",
+        r"primer[oa](?! hora)",
+        r"a\Z",
+    ),
+    phrases(
+        r"(?:the )?(?:second|2 ?nd)(?: one| option| slot| time| choice| 1)?(?! (?:week|of|half))",
+        r"(?:option|number|choice|slot|opcion|numero|#) ?(?:2|two|b|dos)",
+        r"(?:la|el) (?:segund[oa]|2|2da|dos)(?: opcion| hora)?",
+        r"segund[oa]",
+        r"b\Z",
+    ),
+    phrases(
+        r"(?:the )?(?:third|3 ?rd)(?: one| option| slot| time| choice)?(?! (?:week|of))",
+        r"(?:option|number|choice|slot|opcion|numero|#) ?(?:3|three|c|tres)",
+        r"(?:la|el) (?:tercer[oa]?|3|3ra)(?: opcion| hora)?",
+        r"tercer[oa]",
+        r"c\Z",
+    ),
+    phrases(
+        r"(?:the )?(?:fourth|4 ?th)(?: one| option| slot| time| choice)?(?! (?:week|of))",
+        r"(?:option|number|choice|opcion|numero) ?(?:4|four|d|cuatro)",
+        r"(?:la|el) cuart[oa]",
+    ),
+)
+_LAST = phrases(
+    r"(?:the )?(?:last|latter|final)(?: one| option| slot| time| choice)?(?! (?:time (?:i|you|we)|"
+    r"week|month|thing|year))",
+    r"(?:la|el) ultim[oa]",
+    r"ultim[oa] opcion",
+    r"bottom one",
+)
 _FORMER = phrases(r"(?:the )?former", r"top one")
-_EARLIEST = phrases(r"(?:the )?(?:earlier|earliest|soonest|sooner)(?: one| time| slot| option| of the two| the better| is better| works)?", r"(?:la|el|lo) mas (?:temprano|pronto)(?: posible)?", r"mas temprano", r"early one")  # fmt: skip
-_LATEST = phrases(r"(?:the )?(?:later|latest)(?: one| time| slot| option| of the two| is better| works)", r"later\Z", r"(?:la|el|lo) mas tarde", r"mas tarde\Z", r"late one")  # fmt: skip
-_OTHER_TIME = phrases(r"(?:anything|something|any|nothing|somewhat|little|bit|is there|an|hour|minutes|come|do) (?:\w+ )?(?:earlier|later|sooner)", r"(?:algo|hay|nada|un poco|hora) (?:\w+ )?mas (?:tarde|temprano)")  # fmt: skip
+_EARLIEST = phrases(
+    r"(?:the )?(?:earlier|earliest|soonest|sooner)(?: one| time| slot| option| of the two|"
+    r" the better| is better| works)?",
+    r"(?:la|el|lo) mas (?:temprano|pronto)(?: posible)?",
+    r"mas temprano",
+    r"early one",
+)
+_LATEST = phrases(
+    r"(?:the )?(?:later|latest)(?: one| time| slot| option| of the two| is better| works)",
+    r"later\Z",
+    r"(?:la|el|lo) mas tarde",
+    r"mas tarde\Z",
+    r"late one",
+)
+_OTHER_TIME = phrases(
+    r"(?:anything|something|any|nothing|somewhat|little|bit|is there|an|hour|minutes|come|"
+    r"do) (?:\w+ )?(?:earlier|later|sooner)",
+    r"(?:algo|hay|nada|un poco|hora) (?:\w+ )?mas (?:tarde|temprano)",
+)
 _BARE_NUMBER = whole(
-    r"(?:ok |yes |yeah |si |the |number |#|option |la |el |yep |sure |i pick |ill take |ill do |let us do |lets do |i choose |opcion |numero )*(?P<number>\d|one|two|three|four|una?|uno|dos|tres|cuatro)(?: please| works| is (?:good|fine|best|great|perfect|better)| por favor| thanks| gracias| good| esta bien| it is)*"
+    r"(?:ok |yes |yeah |si |the |number |#|option |la |el |yep |sure |i pick |ill take |ill do |"
+    r"let us do |lets do |i choose |opcion |numero )*(?P<number>\d|one|two|three|four|una?|uno|"
+    r"dos|tres|cuatro)(?: please| works| is (?:good|fine|best|great|perfect|better)| por favor|"
+    r" thanks| gracias| good| esta bien| it is)*"
 )
 _NUMBERS = {"one": 1, "two": 2, "three": 3, "four": 4, "un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cuatro": 4}
 

@@ -12,7 +12,11 @@ from followup.core.replies.times import read_times
 
 _SENTENCE = re.compile(r"[^.!?;\n]+\?")
 _OPENER = re.compile(
-    r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|no) )*(?:do (?:you|u|yall|ya)|does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|yall|i|we|they)|is there|are there|is (?:the|your|my)|have you|did you|are you (?:able|guys able)|(?:se )?(?:pueden?|podrian?) \w+|tienen|hay|aceptan|me pueden|puedo|ustedes|hacen|dan|venden|manejan)\b"
+    r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|"
+    r"no) )*(?:do (?:you|u|yall|ya)|does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|"
+    r"yall|i|we|they)|is there|are there|is (?:the|your|my)|have you|did you|are you (?:able|"
+    r"guys able)|(?:se )?(?:pueden?|podrian?) \w+|tienen|hay|aceptan|me pueden|puedo|ustedes|"
+    r"hacen|dan|venden|manejan)\b"
 )
 _LEAST_WORDS = 3
 

@@ -11,14 +11,16 @@ _VERBS = (
     r"|reaccion[oó] (?:con )?(?:\S+ )?(?:a|en)|elimin[oó] \w+(?: \w+)? de|le di[oó] risa)"
 )
 _QUOTED = re.compile(
-    rf"^\s*(?P<verb>{_VERBS})\s*:?\s*(?P<quote>[\"\u201c\u201d\u00ab\u2018\u2019'].*(?:[\"\u201c\u201d\u00bb\u2019'](?=\s|$|[.!,])|$))",
+    rf"^\s*(?P<verb>{_VERBS})\s*:?\s*(?P<quote>[\"\u201c\u201d\u00ab\u2018\u2019'].*(?:[\"\u201c\u201d\u00bb\u2019'](?=\s|"
+    rf"$|[.!,])|$))",
     re.IGNORECASE | re.DOTALL,
 )
 _OF_A_PICTURE = re.compile(
     rf"^\s*{_VERBS} (?:an? |una? )?(?:image|photo|picture|message|imagen|foto|mensaje)\s*$", re.IGNORECASE
 )
 _APPROVES = re.compile(
-    r"^(?:liked|loved|le gust|le encant|me gusta|reacted [\U0001f44d❤\U0001f44c].* to|reaccion[oó] (?:con )?[\U0001f44d❤\U0001f44c])",
+    r"^(?:liked|loved|le gust|le encant|me gusta|reacted [\U0001f44d❤\U0001f44c].* to|"
+    r"reaccion[oó] (?:con )?[\U0001f44d❤\U0001f44c])",
     re.IGNORECASE,
 )
 

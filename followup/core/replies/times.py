@@ -14,16 +14,120 @@ from followup.core.replies.windows import Choice, days_until
 
 _GLUE = {"at", "on", "in", "the", "any", "of", "around", "from", "a", "this", "between", "coming"}
 _NO_HOUR_AFTER = frozenset(
-    "people persons adults kids cars car vehicles tires tire wheels brakes miles mile mi km k kms kilometers millas"
-    " dollars bucks percent guys times others more years year old month months day days week weeks of pads llantas carros"
-    " personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm in dolares % $ mph ago"
-    " kilometros thousand grand messages texts calls".split()
+    [
+        "people",
+        "persons",
+        "adults",
+        "kids",
+        "cars",
+        "car",
+        "vehicles",
+        "tires",
+        "tire",
+        "wheels",
+        "brakes",
+        "miles",
+        "mile",
+        "mi",
+        "km",
+        "k",
+        "kms",
+        "kilometers",
+        "millas",
+        "dollars",
+        "bucks",
+        "percent",
+        "guys",
+        "times",
+        "others",
+        "more",
+        "years",
+        "year",
+        "old",
+        "month",
+        "months",
+        "day",
+        "days",
+        "week",
+        "weeks",
+        "of",
+        "pads",
+        "llantas",
+        "carros",
+        "personas",
+        "veces",
+        "cosas",
+        "things",
+        "weeks",
+        "ones",
+        "options",
+        "rooms",
+        "guests",
+        "tickets",
+        "nights",
+        "lbs",
+        "psi",
+        "mm",
+        "in",
+        "dolares",
+        "%",
+        "$",
+        "mph",
+        "ago",
+        "kilometros",
+        "thousand",
+        "grand",
+        "messages",
+        "texts",
+        "calls",
+    ]
 )
 _WORDS_THAT_OPEN = frozenset({"otra", "otro", "other"})
 """Words outside the lists with which a time can begin."""
 _GOES_WITH_HOUR = frozenset(
-    "works work is would please sounds good if can ok fine be better best suits would will then thanks should instead"
-    " me esta si seria porfavor sale funciona queda it perfect great would for sharp y for that perfecto mejor gracias".split()
+    [
+        "works",
+        "work",
+        "is",
+        "would",
+        "please",
+        "sounds",
+        "good",
+        "if",
+        "can",
+        "ok",
+        "fine",
+        "be",
+        "better",
+        "best",
+        "suits",
+        "would",
+        "will",
+        "then",
+        "thanks",
+        "should",
+        "instead",
+        "me",
+        "esta",
+        "si",
+        "seria",
+        "porfavor",
+        "sale",
+        "funciona",
+        "queda",
+        "it",
+        "perfect",
+        "great",
+        "would",
+        "for",
+        "sharp",
+        "y",
+        "for",
+        "that",
+        "perfecto",
+        "mejor",
+        "gracias",
+    ]
 )
 _HALF_OF_PART = {
     "first_thing": "am", "early": "am", "morning": "am", "late_morning": "am", "afternoon": "pm", "after_lunch": "pm",
@@ -74,8 +178,11 @@ def _is_any(plain: str) -> bool:
 
 
 _ANY = re.compile(
-    r"\b(any ?time|any ?day|whenever|im flexible|flexible|asap|as soon as (possible|you can)|soonest|earliest (you have|available|possible|opening|appointment)"
-    r"|first available|next available|cualquier (dia|hora|momento)|cuando (sea|puedan|quieran|gusten|tengan)|lo antes posible|lo mas pronto( posible)?|cuanto antes|right away|today or tomorrow soon)\b"
+    r"\b(any ?time|any ?day|whenever|im flexible|flexible|asap|as soon as (possible|you can)|"
+    r"soonest|earliest (you have|available|possible|opening|appointment)"
+    r"|first available|next available|cualquier (dia|hora|momento)|cuando (sea|puedan|quieran|"
+    r"gusten|tengan)|lo antes posible|lo mas pronto( posible)?|cuanto antes|right away|"
+    r"today or tomorrow soon)\b"
 )
 
 
@@ -127,7 +234,7 @@ def _is_cut_range(text: Text, one: Mention, previous: Mention | None) -> bool:
     """A range of two bare numbers counts only where it can be hours."""
     if not isinstance(one.value, Hours) or one.value.kind != "between" or one.value.last is None:
         return False
-    if text.word(one.end) in _NO_HOUR_AFTER or text.cat(one.end) == "unit" and text.name(one.end) not in ("hour",):
+    if text.word(one.end) in _NO_HOUR_AFTER or (text.cat(one.end) == "unit" and text.name(one.end) not in ("hour",)):
         return True
     return text.word(one.start - 1) in ("$", "#")
 
@@ -184,12 +291,12 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
         return (
             _ends_here(text, end)
             and text.word(at) not in ("from", "to")
-            and (text.word(at) != "a" or text.setting.language == "es" and text.word(at + 1) in ("las", "la"))
+            and (text.word(at) != "a" or (text.setting.language == "es" and text.word(at + 1) in ("las", "la")))
         )
     if before == "to" and _ends_here(text, end) and moves(text.plain[: text.symbols[at].start]):
         return True
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
-    if text.word(at - 1) in ("make it", "make that", "make") and 1 <= told.first.hour:
+    if text.word(at - 1) in ("make it", "make that", "make") and told.first.hour >= 1:
         return True
     if spelled and told.first.hour == 1 and not is_shown:
         return False
@@ -389,7 +496,7 @@ def _merge_day(choices: list[Choice], value: Days, negated: bool, between: list[
             if choice.day is None and choice.is_negated == negated:
                 choices[number] = replace(choice, day=value, is_time_first=True)
         return True
-    if last.day is None or last.is_negated != negated and value.weekday is None:
+    if last.day is None or (last.is_negated != negated and value.weekday is None):
         return False
     if last.day.week and value.weekday is not None:
         moved = _in_week(last.day.week, value)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from datetime import date, datetime, timedelta
 
 from followup.core.replies import odometer_reading
@@ -12,12 +11,41 @@ from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 
 _ASK_AGAIN = phrases(
-    r"(?:ask|remind|text|message|contact|check|try|hit|reach|ping|circle|follow up|touch base|talk)(?: \w+){0,4}", r"get back (?:to|with)", r"let (?:you|u|yall|ya) know", r"(?:ill|i will|well|can|gonna|going to|we will) (?:call|text|contact|know|decide|check|reach|be in touch|get back)(?: \w+)*",
-    r"(?:recuerd|recorde|avis|escrib|pregunt|mand|contact|busqu|busc|habl|text)\w*(?:me|nme|eme|nos)?", r"(?:les|le|te|yo) (?:aviso|llamo|digo|confirmo|marco|hablo)(?: \w+)*",
-)  # fmt: skip
+    r"(?:ask|remind|text|message|contact|check|try|hit|reach|ping|circle|follow up|touch base|"
+    r"talk)(?: \w+){0,4}",
+    r"get back (?:to|with)",
+    r"let (?:you|u|yall|ya) know",
+    r"(?:ill|i will|well|can|gonna|going to|we will) (?:call|text|contact|know|decide|check|reach|"
+    r"be in touch|get back)(?: \w+)*",
+    r"(?:recuerd|recorde|avis|escrib|pregunt|mand|contact|busqu|busc|habl|text)\w*(?:me|nme|eme|"
+    r"nos)?",
+    r"(?:les|le|te|yo) (?:aviso|llamo|digo|confirmo|marco|hablo)(?: \w+)*",
+)
 _HINDERED = phrases(
-    r"paid", r"pay ?day", r"pay ?check", r"afford", r"money", r"think", r"paguen", r"pagan", r"cobr[oe]", r"dinero", r"pensar", r"quincena", r"not (?:right )?now", r"(?:ahora|ahorita) no", r"busy", r"ocupad[oa]", r"out of town", r"away", r"de viaje", r"vacation", r"vacaciones", r"fuera", r"wait"
-)  # fmt: skip
+    r"paid",
+    r"pay ?day",
+    r"pay ?check",
+    r"afford",
+    r"money",
+    r"think",
+    r"paguen",
+    r"pagan",
+    r"cobr[oe]",
+    r"dinero",
+    r"pensar",
+    r"quincena",
+    r"not (?:right )?now",
+    r"(?:ahora|ahorita) no",
+    r"busy",
+    r"ocupad[oa]",
+    r"out of town",
+    r"away",
+    r"de viaje",
+    r"vacation",
+    r"vacaciones",
+    r"fuera",
+    r"wait",
+)
 _TARGET = phrases(
     r"at",
     r"hits?",

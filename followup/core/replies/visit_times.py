@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from datetime import datetime, timedelta
+
 from followup.core.replies.contract import TimeWindow
 from followup.core.replies.decision import Decision
 from followup.core.replies.mentions import Instant

@@ -7,7 +7,7 @@ import re
 from followup.core.replies.said import Said, phrases
 
 CODE = "accept"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "yes",
         "yeah sure",
@@ -29,23 +29,236 @@ EXAMPLES = {
 }
 
 _STRONG = (
-    r"c(?= you|\Z)", r"yes+", r"yeah", r"yep", r"yup", r"y", r"ye", r"yessir", r"yeppers", r"yesss*", r"sure", r"absolutely", r"definitely", r"def", r"of course", r"certainly", r"affirmative", r"for sure", r"you bet", r"bet", r"aye", r"roger(?: that)?", r"10 4", r"confirm(?:ed|ing)?", r"correct", r"that is (?:right|correct)", r"why not", r"yes please", r"totally", r"indeed", r"please do", r"id love (?:to|that)", r"id like (?:that|to)", r"let us do", r"lets (?:do|go|schedule|get|set|book)", r"go (?:ahead|for it)", r"do it", r"sign me up", r"im in", r"count me in", r"(?:please )?(?:book|schedule|fit|squeeze|pencil|put|get|set|slot) (?:me|us|it|her) (?:in|up|down|for|on|an?)?", r"book it", r"set it up", r"schedule it", r"make (?:me |us )?an? appointment", r"ill (?:take (?:it|that|this)|be there|come in|bring (?:it|her)|do (?:it|that)|stop by|swing by|come by|drop by|see you)", r"will do", r"see (?:you|u|ya|yall) (?:then|there|tomorrow|monday|tuesday|wednesday|thursday|friday|saturday|at|on|in the|soon)", r"(?:still )?(?:good|works|fine|on|ok|coming|planning) (?:for|on|with) (?:me|us|it|that|monday|tuesday|wednesday|thursday|friday|saturday|tomorrow|then|this|the)", r"works for (?:me|us)", r"that works", r"(?:it|this|still|time|day|both|all) works", r"^works", r"(?:id|i would|would|we would|wed|i|we) (?:really )?(?:like|want|love|need) (?:to )?(?:an? )?(?:come|schedule|book|make an|set up|get (?:it|in|that|this|them) ?(?:in|done|fixed|looked|checked|taken|scheduled)?|bring|appointment|do (?:it|that)|have (?:it|that|them))", r"(?:can|could) (?:i|we) (?:schedule|book|make|set up|get|have) (?:an? |it |that |this |my )?(?:appointment|in|done|scheduled|visit|looked|booked)", r"(?:im )?interested", r"(?:ok|okay) (?:ill|lets|yes|sure|book|great|sounds|do)", r"thumbsup", r"it (?:is )?a date", r"deal", r"still (?:good|on|coming|works|fine)", r"im (?:still )?(?:good|down|game|ready|available|free) (?:for|to|with|on|then|that)", r"that is (?:fine|good|great|perfect|ok)", r"(?:it is )?all good", r"no problem", r"no prob", r"np", r"happy to", r"i (?:do|will|can|am|guess(?: so)?|suppose(?: so)?|think so)\Z", r"i can (?:make (?:it|that)|do (?:it|that)|come)", r"looking forward",
-)  # fmt: skip
+    r"c(?= you|\Z)",
+    r"yes+",
+    r"yeah",
+    r"yep",
+    r"yup",
+    r"y",
+    r"ye",
+    r"yessir",
+    r"yeppers",
+    r"yesss*",
+    r"sure",
+    r"absolutely",
+    r"definitely",
+    r"def",
+    r"of course",
+    r"certainly",
+    r"affirmative",
+    r"for sure",
+    r"you bet",
+    r"bet",
+    r"aye",
+    r"roger(?: that)?",
+    r"10 4",
+    r"confirm(?:ed|ing)?",
+    r"correct",
+    r"that is (?:right|correct)",
+    r"why not",
+    r"yes please",
+    r"totally",
+    r"indeed",
+    r"please do",
+    r"id love (?:to|that)",
+    r"id like (?:that|to)",
+    r"let us do",
+    r"lets (?:do|go|schedule|get|set|book)",
+    r"go (?:ahead|for it)",
+    r"do it",
+    r"sign me up",
+    r"im in",
+    r"count me in",
+    r"(?:please )?(?:book|schedule|fit|squeeze|pencil|put|get|set|slot) (?:me|us|it|her) (?:in|up|"
+    r"down|for|on|an?)?",
+    r"book it",
+    r"set it up",
+    r"schedule it",
+    r"make (?:me |us )?an? appointment",
+    r"ill (?:take (?:it|that|this)|be there|come in|bring (?:it|her)|do (?:it|that)|stop by|"
+    r"swing by|come by|drop by|see you)",
+    r"will do",
+    r"see (?:you|u|ya|yall) (?:then|there|tomorrow|monday|tuesday|wednesday|thursday|friday|"
+    r"saturday|at|on|in the|soon)",
+    r"(?:still )?(?:good|works|fine|on|ok|coming|planning) (?:for|on|with) (?:me|us|it|that|"
+    r"monday|tuesday|wednesday|thursday|friday|saturday|tomorrow|then|this|the)",
+    r"works for (?:me|us)",
+    r"that works",
+    r"(?:it|this|still|time|day|both|all) works",
+    r"^works",
+    r"(?:id|i would|would|we would|wed|i|we) (?:really )?(?:like|want|love|"
+    r"need) (?:to )?(?:an? )?(?:come|schedule|book|make an|set up|get (?:it|in|that|this|"
+    r"them) ?(?:in|done|fixed|looked|checked|taken|scheduled)?|bring|appointment|do (?:it|that)|"
+    r"have (?:it|that|them))",
+    r"(?:can|could) (?:i|we) (?:schedule|book|make|set up|get|have) (?:an? |it |that |this |"
+    r"my )?(?:appointment|in|done|scheduled|visit|looked|booked)",
+    r"(?:im )?interested",
+    r"(?:ok|okay) (?:ill|lets|yes|sure|book|great|sounds|do)",
+    r"thumbsup",
+    r"it (?:is )?a date",
+    r"deal",
+    r"still (?:good|on|coming|works|fine)",
+    r"im (?:still )?(?:good|down|game|ready|available|free) (?:for|to|with|on|then|that)",
+    r"that is (?:fine|good|great|perfect|ok)",
+    r"(?:it is )?all good",
+    r"no problem",
+    r"no prob",
+    r"np",
+    r"happy to",
+    r"i (?:do|will|can|am|guess(?: so)?|suppose(?: so)?|think so)\Z",
+    r"i can (?:make (?:it|that)|do (?:it|that)|come)",
+    r"looking forward",
+)
 _FUERTE = (
-    r"si+", r"sip", r"claro(?: que si)?", r"por supuesto", r"simon", r"orale", r"andale", r"dale", r"sale(?: y vale)?", r"va(?= ?(?:\Z|que|[.,!]|por|perfecto|gracias|el|a las|nos))", r"vale", r"de acuerdo", r"esta bien", r"ta bien", r"me parece(?: bien| perfecto| bueno)?", r"por que no", r"porque no", r"adelante", r"con gusto", r"seguro", r"desde luego", r"afirmativo", r"ok", r"correcto", r"asi es", r"exacto", r"confirm(?:o|ad[oa]|amos)", r"me (?:sirve|queda(?: bien)?|interesa|conviene|funciona|gustaria|late|acomoda)", r"(?:agend|apunt|anot|reserv|program|apart|pong|met)\w*(?:me|nme|nos|mela|lo|la)?(?= |\Z)", r"quiero (?:\w+ )?(?:cita|agendar|llevarlo|hacerlo|ir|una)", r"hag(?:amos|amoslo|anlo|alo)", r"(?:ahi|alla) (?:estare|estoy|nos vemos|voy|estaremos|llego)", r"nos vemos", r"(?:si )?(?:quiero|puedo|voy|vamos|acepto|necesito|deseo)(?=\Z|[,.!]| (?:si|por favor|ir|gracias|la cita|una cita))", r"ya estas", r"cuenten? conmigo", r"ahi le caigo", r"sin problema", r"no hay problema", r"listo", r"lo (?:llevo|traigo)", r"hecho",
-)  # fmt: skip
+    r"si+",
+    r"sip",
+    r"claro(?: que si)?",
+    r"por supuesto",
+    r"simon",
+    r"orale",
+    r"andale",
+    r"dale",
+    r"sale(?: y vale)?",
+    r"va(?= ?(?:\Z|que|[.,!]|por|perfecto|gracias|el|a las|nos))",
+    r"vale",
+    r"de acuerdo",
+    r"esta bien",
+    r"ta bien",
+    r"me parece(?: bien| perfecto| bueno)?",
+    r"por que no",
+    r"porque no",
+    r"adelante",
+    r"con gusto",
+    r"seguro",
+    r"desde luego",
+    r"afirmativo",
+    r"ok",
+    r"correcto",
+    r"asi es",
+    r"exacto",
+    r"confirm(?:o|ad[oa]|amos)",
+    r"me (?:sirve|queda(?: bien)?|interesa|conviene|funciona|gustaria|late|acomoda)",
+    r"(?:agend|apunt|anot|reserv|program|apart|pong|met)\w*(?:me|nme|nos|mela|lo|la)?(?= |\Z)",
+    r"quiero (?:\w+ )?(?:cita|agendar|llevarlo|hacerlo|ir|una)",
+    r"hag(?:amos|amoslo|anlo|alo)",
+    r"(?:ahi|alla) (?:estare|estoy|nos vemos|voy|estaremos|llego)",
+    r"nos vemos",
+    r"(?:si )?(?:quiero|puedo|voy|vamos|acepto|necesito|deseo)(?=\Z|[,.!]| (?:si|por favor|ir|"
+    r"gracias|la cita|una cita))",
+    r"ya estas",
+    r"cuenten? conmigo",
+    r"ahi le caigo",
+    r"sin problema",
+    r"no hay problema",
+    r"listo",
+    r"lo (?:llevo|traigo)",
+    r"hecho",
+)
 _WEAK = (
-    r"ok(?: ok)?", r"alright", r"all right", r"fine", r"good", r"great", r"cool", r"perfect", r"awesome", r"excellent", r"sounds? (?:\w+ )?(?:good|great|perfect|like a plan|fine|awesome|ok|fun|lovely|amazing|right|nice)", r"wonderful", r"nice", r"please", r"sweet", r"fantastic", r"got it", r"right", r"good deal", r"very good", r"super", r"copy(?: that)?", r"understood", r"noted", r"ready", r"it is fine", r"that would be (?:\w+ )?(?:great|good|fine|perfect|nice|awesome)", r"yes sounds",
-    r"bueno", r"perfecto", r"excelente", r"bien", r"muy bien", r"genial", r"ok", r"super", r"por favor", r"entendido", r"enterad[oa]", r"que bien", r"buenisimo", r"padre", r"chido", r"suena bien",
-)  # fmt: skip
-_OPENER = r"^(?:(?:hi|hello|hey|ok|oh|hola|um|well|so|and|pues|bueno|buenas|buenos|dias|tardes|good|morning|afternoon|evening|thanks|gracias|alright|great|perfect|awesome|cool|please|sure|actually|i guess|and|also|uh|sorry|mmm|hmm|ah|aah|then|yes|yeah|si|no wait|perfecto|excelente|that|it|ese dia|claro|sir|no worries) )*"
+    r"ok(?: ok)?",
+    r"alright",
+    r"all right",
+    r"fine",
+    r"good",
+    r"great",
+    r"cool",
+    r"perfect",
+    r"awesome",
+    r"excellent",
+    r"sounds? (?:\w+ )?(?:good|great|perfect|like a plan|fine|awesome|ok|fun|lovely|amazing|right|"
+    r"nice)",
+    r"wonderful",
+    r"nice",
+    r"please",
+    r"sweet",
+    r"fantastic",
+    r"got it",
+    r"right",
+    r"good deal",
+    r"very good",
+    r"super",
+    r"copy(?: that)?",
+    r"understood",
+    r"noted",
+    r"ready",
+    r"it is fine",
+    r"that would be (?:\w+ )?(?:great|good|fine|perfect|nice|awesome)",
+    r"yes sounds",
+    r"bueno",
+    r"perfecto",
+    r"excelente",
+    r"bien",
+    r"muy bien",
+    r"genial",
+    r"ok",
+    r"super",
+    r"por favor",
+    r"entendido",
+    r"enterad[oa]",
+    r"que bien",
+    r"buenisimo",
+    r"padre",
+    r"chido",
+    r"suena bien",
+)
+_OPENER = (
+    r"^(?:(?:hi|hello|hey|ok|oh|hola|um|well|so|and|pues|bueno|buenas|buenos|dias|tardes|good|"
+    r"morning|afternoon|evening|thanks|gracias|alright|great|perfect|awesome|cool|please|sure|"
+    r"actually|i guess|and|also|uh|sorry|mmm|hmm|ah|aah|then|yes|yeah|si|no wait|perfecto|"
+    r"excelente|that|it|ese dia|claro|sir|no worries) )*"
+)
 _STRONG_AT_START = re.compile(_OPENER + "(?:" + "|".join((*_STRONG, *_FUERTE)) + r")(?![a-z\d])")
-_WEAK_ALONE = re.compile(_OPENER + "(?:" + "|".join(_WEAK) + r")(?: (?:" + "|".join((*_WEAK, "for me", "with me", "to me", "by me", "then", "idea", "sir", "job", "day", "amigo", "senor", "para mi", "here"))+ r"))*\Z")  # fmt: skip
+_WEAK_ALONE = re.compile(
+    _OPENER
+    + "(?:"
+    + "|".join(_WEAK)
+    + r")(?: (?:"
+    + "|".join(
+        (
+            *_WEAK,
+            "for me",
+            "with me",
+            "to me",
+            "by me",
+            "then",
+            "idea",
+            "sir",
+            "job",
+            "day",
+            "amigo",
+            "senor",
+            "para mi",
+            "here",
+        )
+    )
+    + r"))*\Z"
+)
 _FREE = phrases(
-    r"(?:please )?(?:book|schedule|sign) me (?:in|up|for|down)", r"works (?:great |fine |well |perfectly |perfect |good )?for (?:me|us)", r"that works", r"count me in", r"(?:id|i would) like to (?:come|schedule|book|make|set|bring)", r"(?:yes|yeah|yep)(?= (?:please|thanks|i|we|it|that|lets|sir|maam|ill|for|to|on|at|but|and))", r"lets do (?:it|that)", r"me parece bien", r"si por favor", r"agendeme", r"claro que si", r"ahi estare", r"(?:want|like|need) (?:to (?:schedule|make|book|set up) )?an appointment", r"(?:can|could) (?:i|we) (?:please )?(?:schedule|book|make|set up|get) an appointment", r"quiero (?:hacer |agendar |sacar )?(?:una )?cita", r"ill be there", r"thumbsup",
-)  # fmt: skip
+    r"(?:please )?(?:book|schedule|sign) me (?:in|up|for|down)",
+    r"works (?:great |fine |well |perfectly |perfect |good )?for (?:me|us)",
+    r"that works",
+    r"count me in",
+    r"(?:id|i would) like to (?:come|schedule|book|make|set|bring)",
+    r"(?:yes|yeah|yep)(?= (?:please|thanks|i|we|it|that|lets|sir|maam|ill|for|to|on|at|but|and))",
+    r"lets do (?:it|that)",
+    r"me parece bien",
+    r"si por favor",
+    r"agendeme",
+    r"claro que si",
+    r"ahi estare",
+    r"(?:want|like|need) (?:to (?:schedule|make|book|set up) )?an appointment",
+    r"(?:can|could) (?:i|we) (?:please )?(?:schedule|book|make|set up|get) an appointment",
+    r"quiero (?:hacer |agendar |sacar )?(?:una )?cita",
+    r"ill be there",
+    r"thumbsup",
+)
 _NO = re.compile(
-    r"\b(?:not|dont|doesnt|wont|cant|isnt|never|no) (?:\w+ ){0,2}(?:ok|good|great|fine|sure|interested|work|works|ready|right|perfect|correct|available|confirm\w*)\b|\bim (?:good|ok|fine|all set|cool)\b(?! (?:for|with|to|on|then|that|at|either|any|tuesday|monday|friday))|\bnot (?:sure|yet)\b|\bno (?:me )?(?:sirve|interesa|queda|parece|quiero|puedo|esta bien|gracias)\b|\bok (?:no|not|never)\b|\bas if\b|\byeah (?:no|right)\b|\byeah,? (?:no|right)\b|\bsi no\b|\bsure,? (?:not|no)\b"
+    r"\b(?:not|dont|doesnt|wont|cant|isnt|never|no) (?:\w+ ){0,2}(?:ok|good|great|fine|sure|"
+    r"interested|work|works|ready|right|perfect|correct|available|confirm\w*)\b|\bim (?:good|ok|"
+    r"fine|all set|cool)\b(?! (?:for|with|to|on|then|that|at|either|any|tuesday|monday|friday))|"
+    r"\bnot (?:sure|yet)\b|\bno (?:me )?(?:sirve|interesa|queda|parece|quiero|puedo|esta bien|"
+    r"gracias)\b|\bok (?:no|not|never)\b|\bas if\b|\byeah (?:no|right)\b|\byeah,? (?:no|right)\b|"
+    r"\bsi no\b|\bsure,? (?:not|no)\b"
 )
 
 
@@ -64,9 +277,16 @@ def holds(said: Said) -> bool:
 
 
 _YES_WORD = re.compile(
-    r"^(?:(?:hi|hello|hey|oh|hola|um|well|so|pues|buenas|buenos|dias|tardes|good|morning|afternoon|evening|thanks|thank you|gracias|ah|haha|lol|yay) )*"
-    r"(?:yes+|yeah|yep|yup|y|sure|absolutely|definitely|of course|certainly|ok|alright|all right|sounds (?:\w+ )?(?:good|great|perfect|fine|awesome)|perfect|great|awesome|cool|fine|deal|why not|works for me|that works|lets do it|go ahead|please do|for sure|bet|you bet|thumbsup|im (?:in|interested)|no problem"
-    r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien|me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?)(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing)\b)"
+    r"^(?:(?:hi|hello|hey|oh|hola|um|well|so|pues|buenas|buenos|dias|tardes|good|morning|"
+    r"afternoon|evening|thanks|thank you|gracias|ah|haha|lol|yay) )*"
+    r"(?:yes+|yeah|yep|yup|y|sure|absolutely|definitely|of course|certainly|ok|alright|all right|"
+    r"sounds (?:\w+ )?(?:good|great|perfect|fine|awesome)|perfect|great|awesome|cool|fine|deal|"
+    r"why not|works for me|that works|lets do it|go ahead|please do|for sure|bet|you bet|thumbsup|"
+    r"im (?:in|interested)|no problem"
+    r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien|"
+    r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
+    r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?)(?![a-z\d])(?! (?:no|not|enough|morning|"
+    r"afternoon|que no|days?|idea|si no|thing)\b)"
 )
 
 

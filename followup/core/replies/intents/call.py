@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "call"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "call me",
         "can someone give me a ring",
@@ -23,14 +23,72 @@ EXAMPLES = {
 }
 
 _SAYS = phrases(
-    r"(?:call|phone|ring|dial) (?:me|us|my (?:wife|husband|cell|phone|work|office|house|son|daughter|mom|dad))", r"(?:give|gimme) (?:me |us )?(?:a )?(?:quick )?(?:call|ring|buzz|shout|holler)", r"(?:have|get|ask|need|want) (?:someone|somebody|him|her|them|the (?:manager|owner|mechanic|tech\w*|advisor)|a (?:person|human|manager)|you|u|a) (?:to )?(?:call|phone|ring|contact)(?: me)?", r"(?:talk|speak|chat|deal) (?:to|with|w) (?:a |an |the |some|your |my )?(?:\w+ )?(?:person|human|people|one|someone|somebody|body|manager|owner|mechanic|tech\w*|advisor|rep\w*|agent|guy|boss|him|her|yall|operator|staff|service)(?! (?:else|first))", r"(?:real|actual|live) (?:person|human)(?!\?)", r"(?:can|could|would|will) (?:you|u|someone|somebody|they|yall|anyone|the shop|he|she) (?:guys )?(?:please |plz )?(?:just )?(?:call|phone|ring|give me a (?:call|ring|buzz))(?: me| us| back)?", r"call (?:back|asap|please|my)", r"(?:want|need|prefer|rather|like|easier) (?:\w+ )?(?:a )?(?:phone )?call(?! (?:it|you|the|off|my))", r"(?:over|by|on) the phone", r"by phone", r"phone call", r"(?:reach|get (?:a )?hold of) me (?:at|on|by phone)", r"callback", r"call me", r"(?:talk|speak) (?:to|with) (?:someone|somebody|a human|you (?:guys )?(?:about|first|before|on))",
-)  # fmt: skip
+    r"(?:call|phone|ring|dial) (?:me|us|my (?:wife|husband|cell|phone|work|office|house|son|"
+    r"daughter|mom|dad))",
+    r"(?:give|gimme) (?:me |us )?(?:a )?(?:quick )?(?:call|ring|buzz|shout|holler)",
+    r"(?:have|get|ask|need|want) (?:someone|somebody|him|her|them|the (?:manager|owner|mechanic|"
+    r"tech\w*|advisor)|a (?:person|human|manager)|you|u|a) (?:to )?(?:call|phone|ring|"
+    r"contact)(?: me)?",
+    r"(?:talk|speak|chat|deal) (?:to|with|w) (?:a |an |the |some|your |my )?(?:\w+ )?(?:person|"
+    r"human|people|one|someone|somebody|body|manager|owner|mechanic|tech\w*|advisor|rep\w*|agent|"
+    r"guy|boss|him|her|yall|operator|staff|service)(?! (?:else|first))",
+    r"(?:real|actual|live) (?:person|human)(?!\?)",
+    r"(?:can|could|would|will) (?:you|u|someone|somebody|they|yall|anyone|the shop|he|"
+    r"she) (?:guys )?(?:please |plz )?(?:just )?(?:call|phone|ring|give me a (?:call|ring|"
+    r"buzz))(?: me| us| back)?",
+    r"call (?:back|asap|please|my)",
+    r"(?:want|need|prefer|rather|like|easier) (?:\w+ )?(?:a )?(?:phone )?call(?! (?:it|you|the|"
+    r"off|my))",
+    r"(?:over|by|on) the phone",
+    r"by phone",
+    r"phone call",
+    r"(?:reach|get (?:a )?hold of) me (?:at|on|by phone)",
+    r"callback",
+    r"call me",
+    r"(?:talk|speak) (?:to|with) (?:someone|somebody|a human|you (?:guys )?(?:about|first|before|"
+    r"on))",
+)
 _DICE = phrases(
-    r"(?:llam|marqu|marc|habl|telefone)\w*(?:nme|eme|ame|enos|ennos)", r"(?:me|nos) (?:puede|pueden|podria|podrian|podrias|puedes|pueda|pudieran|pudiera) (?:\w+ )?(?:llamar|marcar|hablar|dar una llamada|telefonear|hacer una llamada)", r"(?:puede|pueden|podria|podrian|podrias|puedes) (?:\w+ )?(?:llamarme|marcarme|hablarme|llamarnos)", r"(?:que|alguien) (?:\w+ )?me (?:llame|llamen|marque|marquen|hable|hablen)", r"me (?:llaman?|marcan?|hablan?|llamas|marcas)(?: por favor| cuando|\?| al| a| manana| hoy)?(?= |\Z|\?)", r"(?:quiero|quisiera|puedo|necesito|prefiero|me gustaria|mejor|prefiriria|podria) (?:\w+ )?(?:hablar|platicar|una llamada|comunicarme)(?: (?:con|por))?", r"hablar con (?:alguien|una persona|el|la|un|algun)", r"por telefono", r"una llamada", r"persona real(?!\?)", r"un humano(?!\?)", r"d(?:en|e)me una llamada", r"echenme una llamada",
-)  # fmt: skip
+    r"(?:llam|marqu|marc|habl|telefone)\w*(?:nme|eme|ame|enos|ennos)",
+    r"(?:me|nos) (?:puede|pueden|podria|podrian|podrias|puedes|pueda|pudieran|"
+    r"pudiera) (?:\w+ )?(?:llamar|marcar|hablar|dar una llamada|telefonear|hacer una llamada)",
+    r"(?:puede|pueden|podria|podrian|podrias|puedes) (?:\w+ )?(?:llamarme|marcarme|hablarme|"
+    r"llamarnos)",
+    r"(?:que|alguien) (?:\w+ )?me (?:llame|llamen|marque|marquen|hable|hablen)",
+    r"me (?:llaman?|marcan?|hablan?|llamas|marcas)(?: por favor| cuando|\?| al| a| manana|"
+    r" hoy)?(?= |\Z|\?)",
+    r"(?:quiero|quisiera|puedo|necesito|prefiero|me gustaria|mejor|prefiriria|"
+    r"podria) (?:\w+ )?(?:hablar|platicar|una llamada|comunicarme)(?: (?:con|por))?",
+    r"hablar con (?:alguien|una persona|el|la|un|algun)",
+    r"por telefono",
+    r"una llamada",
+    r"persona real(?!\?)",
+    r"un humano(?!\?)",
+    r"d(?:en|e)me una llamada",
+    r"echenme una llamada",
+)
 _NO_CALL = phrases(
-    r"(?:dont|do not|please dont|no need to|never|stop|quit|without|instead of|not) (?:\w+ )?(?:call\w*|phone|phoning|ring)(?: me| us)?", r"(?:ill|i will|i can|ill just|we will|let me|gonna|going to|i may|i need to|have to|i should|i) (?:\w+ )?(?:call|phone|ring|give you)(?: (?:you|u|yall|back|in|the shop|a call|later|to schedule|when))?", r"call it", r"call(?:ing)? (?:it |my \w+ |the \w+ )?off", r"no (?:me )?(?:llamen?|marquen?|hablen?|llames|marques)", r"(?:yo )?(?:les|le|te|los) (?:llamo|marco|hablo|llamare|voy a llamar|puedo llamar)", r"(?:can|could|should|may) i (?:just )?(?:call|phone)", r"(?:are you|is this|is it|am i (?:talking|speaking|texting)|talking|texting) (?:\w+ )?(?:to |with )?(?:a )?(?:real |actual |live )?(?:person|human|bot|robot|computer|machine)(?: or \w+)*", r"(?:is there|anyone) (?:a )?(?:real |actual |live )?(?:person|human)(?: there| here)?\?", r"es (?:una )?(?:persona|humano)(?: real)?", r"(?:hablo|hablando|estoy hablando) con (?:una |un )?(?:persona|humano|maquina|robot)", r"(?:you|u|yall) (?:\w+ )?(?:called|call) me (?:yesterday|last|earlier|twice|already)", r"(?:so called|call me (?:crazy|when its (?:done|ready)|when (?:it|the car) is (?:done|ready|finished)))", r"talk to (?:my|the wife|the husband)",
-)  # fmt: skip
+    r"(?:dont|do not|please dont|no need to|never|stop|quit|without|instead of|"
+    r"not) (?:\w+ )?(?:call\w*|phone|phoning|ring)(?: me| us)?",
+    r"(?:ill|i will|i can|ill just|we will|let me|gonna|going to|i may|i need to|have to|i should|"
+    r"i) (?:\w+ )?(?:call|phone|ring|give you)(?: (?:you|u|yall|back|in|the shop|a call|later|"
+    r"to schedule|when))?",
+    r"call it",
+    r"call(?:ing)? (?:it |my \w+ |the \w+ )?off",
+    r"no (?:me )?(?:llamen?|marquen?|hablen?|llames|marques)",
+    r"(?:yo )?(?:les|le|te|los) (?:llamo|marco|hablo|llamare|voy a llamar|puedo llamar)",
+    r"(?:can|could|should|may) i (?:just )?(?:call|phone)",
+    r"(?:are you|is this|is it|am i (?:talking|speaking|texting)|talking|texting) (?:\w+ )?(?:to |"
+    r"with )?(?:a )?(?:real |actual |live )?(?:person|human|bot|robot|computer|"
+    r"machine)(?: or \w+)*",
+    r"(?:is there|anyone) (?:a )?(?:real |actual |live )?(?:person|human)(?: there| here)?\?",
+    r"es (?:una )?(?:persona|humano)(?: real)?",
+    r"(?:hablo|hablando|estoy hablando) con (?:una |un )?(?:persona|humano|maquina|robot)",
+    r"(?:you|u|yall) (?:\w+ )?(?:called|call) me (?:yesterday|last|earlier|twice|already)",
+    r"(?:so called|call me (?:crazy|when its (?:done|ready)|when (?:it|the car) is (?:done|ready|"
+    r"finished)))",
+    r"talk to (?:my|the wife|the husband)",
+)
 
 
 def holds(said: Said) -> bool:

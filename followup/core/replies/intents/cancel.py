@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases, whole
 
 CODE = "cancel"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "cancel my appointment",
         "need to cancel tmrw",
@@ -25,16 +25,49 @@ EXAMPLES = {
 
 _VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
 _TOLD = phrases(
-    r"cancel(?:l?ed|l?ing|s)?", r"cancelation", r"call(?:ing)? (?:it|that|my \w+|the \w+)? ?off", r"scratch (?:the|my|that) (?:\w+ )?" + _VISIT, r"take me off the (?:schedule|calendar|books?)", r"remove (?:me|my appointment) from the (?:schedule|calendar|books?)", r"(?:dont|no longer|do not) (?:need|want) (?:\w+ ){0,2}" + _VISIT,
+    r"cancel(?:l?ed|l?ing|s)?",
+    r"cancelation",
+    r"call(?:ing)? (?:it|that|my \w+|the \w+)? ?off",
+    r"scratch (?:the|my|that) (?:\w+ )?" + _VISIT,
+    r"take me off the (?:schedule|calendar|books?)",
+    r"remove (?:me|my appointment) from the (?:schedule|calendar|books?)",
+    r"(?:dont|no longer|do not) (?:need|want) (?:\w+ ){0,2}" + _VISIT,
     r"cancel(?:ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
-)  # fmt: skip
+)
 _UNABLE = phrases(
-    r"(?:cant|wont|wont be able to|not able to|not going to|not gonna|couldnt|unable to|not going to be able to|cant be able to|will not|aint gonna|aint going to|may not|dont think i can|dont think ill) (?:be able to )?(?:make (?:it|my|the|that|this|our)|come(?: in)?|be there|be coming|get there|be in|keep (?:it|my|the)|attend|show up|bring (?:it|her|my car|the car)|get (?:in|away|off)|do it)", r"(?:im|i am|were|we are) not coming", r"wont (?:be|make)", r"have to (?:pass|bail|back out)", r"changed my mind", r"^(?:never ?mind|nvm|forget (?:it|about it))", r"(?:dont|no longer|do not) need (?:it|this|that|to come(?: in)?)", r"cant come",
-    r"no (?:puedo|podre|voy a poder|vamos a poder|podemos|alcanzo a|voy a alcanzar a|podria|pude|me es posible) (?:\w+ )?(?:ir|llegar|asistir|llevar\w*|pasar|hacer\w*|estar|acudir|venir)", r"(?:ya )?no (?:voy|vamos) (?:a (?:ir|llegar|asistir|poder)|\Z)", r"no ire", r"ya no (?:voy|puedo|podre|quiero|necesito|voy a)", r"(?:se me|se nos) (?:complico|presento|atraveso)", r"(?:olvid\w+lo|mejor no(?: voy)?)\Z", r"cambie de (?:opinion|idea|parecer)", r"no (?:puedo|podre)\Z", r"no la voy a (?:usar|necesitar)", r"no (?:asistire|llegare|podre)",
-)  # fmt: skip
+    r"(?:cant|wont|wont be able to|not able to|not going to|not gonna|couldnt|unable to|"
+    r"not going to be able to|cant be able to|will not|aint gonna|aint going to|may not|"
+    r"dont think i can|dont think ill) (?:be able to )?(?:make (?:it|my|the|that|this|our)|"
+    r"come(?: in)?|be there|be coming|get there|be in|keep (?:it|my|the)|attend|show up|"
+    r"bring (?:it|her|my car|the car)|get (?:in|away|off)|do it)",
+    r"(?:im|i am|were|we are) not coming",
+    r"wont (?:be|make)",
+    r"have to (?:pass|bail|back out)",
+    r"changed my mind",
+    r"^(?:never ?mind|nvm|forget (?:it|about it))",
+    r"(?:dont|no longer|do not) need (?:it|this|that|to come(?: in)?)",
+    r"cant come",
+    r"no (?:puedo|podre|voy a poder|vamos a poder|podemos|alcanzo a|voy a alcanzar a|podria|pude|"
+    r"me es posible) (?:\w+ )?(?:ir|llegar|asistir|llevar\w*|pasar|hacer\w*|estar|acudir|venir)",
+    r"(?:ya )?no (?:voy|vamos) (?:a (?:ir|llegar|asistir|poder)|\Z)",
+    r"no ire",
+    r"ya no (?:voy|puedo|podre|quiero|necesito|voy a)",
+    r"(?:se me|se nos) (?:complico|presento|atraveso)",
+    r"(?:olvid\w+lo|mejor no(?: voy)?)\Z",
+    r"cambie de (?:opinion|idea|parecer)",
+    r"no (?:puedo|podre)\Z",
+    r"no la voy a (?:usar|necesitar)",
+    r"no (?:asistire|llegare|podre)",
+)
 _NOT_THE_BOOKING = phrases(
-    r"cancel (?:\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)", r"(?:dont|do not|didnt|not|no|never) (?:\w+ )?cancel\w*", r"noise cancel\w*", r"cancel\w* (?:culture|fee|policy)", r"if i (?:have to |need to )?cancel", r"(?:can|could|may) i cancel (?:any ?time|later|if|free)", r"cancel\w* (?:\w+ ){0,3}(?:suscripcion|mensajes|textos)",
-)  # fmt: skip
+    r"cancel (?:\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)",
+    r"(?:dont|do not|didnt|not|no|never) (?:\w+ )?cancel\w*",
+    r"noise cancel\w*",
+    r"cancel\w* (?:culture|fee|policy)",
+    r"if i (?:have to |need to )?cancel",
+    r"(?:can|could|may) i cancel (?:any ?time|later|if|free)",
+    r"cancel\w* (?:\w+ ){0,3}(?:suscripcion|mensajes|textos)",
+)
 _KEYWORD = whole(r"cancel", r"cancelar", r"cancelen?", r"cancel (?:it|this|that|mine|appointment)")
 _TODAY_ONLY = phrases(r"(?:cant|wont|no puedo|not) (?:\w+ ){0,4}(?:before|until|till|after|by|antes|hasta|despues)")
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said
 
 CODE = "choose"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "the second one",
         "first one works",

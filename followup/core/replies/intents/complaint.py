@@ -8,7 +8,7 @@ from followup.core.replies.limits import minds_number_or_hour
 from followup.core.replies.said import Said, phrases
 
 CODE = "complaint"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "you guys overcharged me last time",
         "worst service ever",
@@ -27,17 +27,157 @@ EXAMPLES = {
 }
 
 _SAYS = phrases(
-    r"overcharg\w*", r"(?:charged|billed) me (?:\w+ )?(?:twice|double|too much|extra|for (?:something|work|things|stuff))", r"double (?:charged|billed)", r"(?:rip|ripped|ripping) (?:me |us |people )?off", r"ripoff", r"scam(?:s|med|mers?|ming)?", r"(?:worst|terrible|horrible|awful|lousy|bad|poor|crappy|shitty|pathetic) (?:\w+ )?(?:service|experience|shop|place|job|work|customer service|attitude|mechanics?|garage|business)", r"(?:not|never|un|very|so|really|pretty|super|extremely|im|was|am) (?:\w+ )?(?:disappointed|upset|angry|pissed|mad|furious|annoyed|frustrated|unhappy|dissatisfied|irritated|livid|disgusted)", r"(?:not|wasnt|isnt|werent|arent|aint|never|un) ?(?:\w+ )?(?:happy|satisfied|impressed|pleased|thrilled)", r"unhappy", r"unsatisfied", r"dissatisfied", r"unacceptable", r"ridiculous", r"unprofessional", r"disappointed", r"complain(?:t|ing)?", r"(?:you|u|yall|they|your (?:guys?|shop|mechanics?|tech\w*|people)|someone there) (?:guys |people |all |folks )?(?:\w+ )?(?:broke|scratched|damaged|ruined|messed up|screwed up|screwed|lied|forgot|lost my|never (?:called|fixed|told|finished|replied|answered|got back|showed)|didnt (?:fix|even|do|tighten|call|finish|tell|put|replace|listen)|left (?:a|the|my|grease|oil)|dented|took forever|wasted|made me wait|kept me waiting|cheated|stole|dinged|botched|ripped|hung up|were rude)", r"(?:still|its|it is|is|car is|worse) (?:\w+ )?(?:not fixed|broken|worse|the same problem|doing it|not right|isnt fixed)(?: (?:since|after))?", r"(?:was|were|is|are|so|very) (?:\w+ )?(?:rude|dishonest|incompetent|unfriendly|disrespectful)", r"(?:want|need|demand) (?:\w+ )?(?:refund|my money back)", r"(?<!tax )refund", r"money back", r"(?:bad|negative|1 star|one star|terrible) review", r"(?:better business|bbb)\b", r"waited (?:\w+ ){0,4}(?:hours?|forever|all day|and nobody|and no one)", r"waste of (?:time|money)", r"(?:never|not) (?:coming|going|come|go) back", r"last time (?:\w+ ){0,6}(?:wrong|broke|worse|charged|hours|rude|mess\w*|scratch\w*|damage\w*|problem)", r"(?:why|how come) (?:do|are|am|did|does|is) (?:you|u|yall|i|this) (?:guys |people |all |\w+ )?(?:keep|still|always|constantly|getting|texting|text|messaging|bothering|spamming|sending|contacting|harassing)", r"(?:keep|keeps|kept|constantly|always|quit) (?:texting|messaging|bothering|spamming|harassing|sending|bugging) ?(?:me)?", r"harass\w*", r"spam(?:ming)?", r"(?:annoying|creepy|pushy|intrusive)", r"(?:oh )?(?:great|wonderful|fantastic|lovely|perfect|awesome|nice|joy|yay|fun)[ ,.!]+(?:another|more|yet another|just what i (?:need|needed)|now what|what now|here we go)(?: (?:bill|money|text|thing|repair|expense|problem|message|reminder|charge|scam|upsell|sales))?", r"just what i need(?:ed)?", r"(?:always|just|only|all you) (?:\w+ )?(?:want|after|care about|wanting|trying to get|trying to upsell|upselling|sell) (?:\w+ )?(?:money|my money|upsell|me something|something)", r"upsell\w*", r"(?:here we go|not this) again", r"money ?grab", r"(?:already )?told you (?:guys )?(?:\w+ )?(?:no|twice|already|before|last)", r"how many times", r"what a (?:joke|mess|waste|rip)", r"this is (?:bs|bullshit|crap|garbage|nonsense|a joke|stupid)", r"(?:bs|bullshit)", r"(?:your|the|my) (?:bill|invoice) (?:is|was) (?:\w+ )?(?:wrong|off|incorrect|too|way|higher|not what)", r"(?:problem|issue|wrong|error|mistake) (?:with|on) (?:my|the) (?:bill|invoice|charge|receipt)", r"(?:didnt|dont|do not|never) (?:\w+ )?(?:authorize|approve|agree to|ask for|order) (?:\w+ )*(?:work|repair|that|this|it|charge)", r"(?:didnt|never|did not) (?:sign up|signed up|give you (?:my|permission)|gave you|agree to|ask (?:for|to)) (?:\w+ ){0,5}(?:this|texts?|these|number|get|be|messages?)", r"nobody (?:called|answers|picks up|told)", r"no one (?:called|ever called|answers|picks up|told)", r"no thanks to you",
-    r"(?:you|your) (?:guys )?suck", r"(?:service|work|job) (?:was|is) (?:\w+ )?(?:bad|terrible|awful|horrible|poor|slow|crap|sloppy|a joke)", r"(?:took|taking) (?:way )?too long", r"(?:too|so|this|that) (?:many|much) (?:texts?|messages?)", r"sick (?:of|and tired)", r"fed up",
-)  # fmt: skip
+    r"overcharg\w*",
+    r"(?:charged|billed) me (?:\w+ )?(?:twice|double|too much|extra|for (?:something|work|things|"
+    r"stuff))",
+    r"double (?:charged|billed)",
+    r"(?:rip|ripped|ripping) (?:me |us |people )?off",
+    r"ripoff",
+    r"scam(?:s|med|mers?|ming)?",
+    r"(?:worst|terrible|horrible|awful|lousy|bad|poor|crappy|shitty|pathetic) (?:\w+ )?(?:service|"
+    r"experience|shop|place|job|work|customer service|attitude|mechanics?|garage|business)",
+    r"(?:not|never|un|very|so|really|pretty|super|extremely|im|was|am) (?:\w+ )?(?:disappointed|"
+    r"upset|angry|pissed|mad|furious|annoyed|frustrated|unhappy|dissatisfied|irritated|livid|"
+    r"disgusted)",
+    r"(?:not|wasnt|isnt|werent|arent|aint|never|un) ?(?:\w+ )?(?:happy|satisfied|impressed|"
+    r"pleased|thrilled)",
+    r"unhappy",
+    r"unsatisfied",
+    r"dissatisfied",
+    r"unacceptable",
+    r"ridiculous",
+    r"unprofessional",
+    r"disappointed",
+    r"complain(?:t|ing)?",
+    r"(?:you|u|yall|they|your (?:guys?|shop|mechanics?|tech\w*|people)|someone there) (?:guys |"
+    r"people |all |folks )?(?:\w+ )?(?:broke|scratched|damaged|ruined|messed up|screwed up|"
+    r"screwed|lied|forgot|lost my|never (?:called|fixed|told|finished|replied|answered|got back|"
+    r"showed)|didnt (?:fix|even|do|tighten|call|finish|tell|put|replace|listen)|left (?:a|the|my|"
+    r"grease|oil)|dented|took forever|wasted|made me wait|kept me waiting|cheated|stole|dinged|"
+    r"botched|ripped|hung up|were rude)",
+    r"(?:still|its|it is|is|car is|worse) (?:\w+ )?(?:not fixed|broken|worse|the same problem|"
+    r"doing it|not right|isnt fixed)(?: (?:since|after))?",
+    r"(?:was|were|is|are|so|very) (?:\w+ )?(?:rude|dishonest|incompetent|unfriendly|disrespectful)",
+    r"(?:want|need|demand) (?:\w+ )?(?:refund|my money back)",
+    r"(?<!tax )refund",
+    r"money back",
+    r"(?:bad|negative|1 star|one star|terrible) review",
+    r"(?:better business|bbb)\b",
+    r"waited (?:\w+ ){0,4}(?:hours?|forever|all day|and nobody|and no one)",
+    r"waste of (?:time|money)",
+    r"(?:never|not) (?:coming|going|come|go) back",
+    r"last time (?:\w+ ){0,6}(?:wrong|broke|worse|charged|hours|rude|mess\w*|scratch\w*|damage\w*|"
+    r"problem)",
+    r"(?:why|how come) (?:do|are|am|did|does|is) (?:you|u|yall|i|this) (?:guys |people |all |"
+    r"\w+ )?(?:keep|still|always|constantly|getting|texting|text|messaging|bothering|spamming|"
+    r"sending|contacting|harassing)",
+    r"(?:keep|keeps|kept|constantly|always|quit) (?:texting|messaging|bothering|spamming|"
+    r"harassing|sending|bugging) ?(?:me)?",
+    r"harass\w*",
+    r"spam(?:ming)?",
+    r"(?:annoying|creepy|pushy|intrusive)",
+    r"(?:oh )?(?:great|wonderful|fantastic|lovely|perfect|awesome|nice|joy|yay|"
+    r"fun)[ ,.!]+(?:another|more|yet another|just what i (?:need|needed)|now what|what now|"
+    r"here we go)(?: (?:bill|money|text|thing|repair|expense|problem|message|reminder|charge|scam|"
+    r"upsell|sales))?",
+    r"just what i need(?:ed)?",
+    r"(?:always|just|only|all you) (?:\w+ )?(?:want|after|care about|wanting|trying to get|"
+    r"trying to upsell|upselling|sell) (?:\w+ )?(?:money|my money|upsell|me something|something)",
+    r"upsell\w*",
+    r"(?:here we go|not this) again",
+    r"money ?grab",
+    r"(?:already )?told you (?:guys )?(?:\w+ )?(?:no|twice|already|before|last)",
+    r"how many times",
+    r"what a (?:joke|mess|waste|rip)",
+    r"this is (?:bs|bullshit|crap|garbage|nonsense|a joke|stupid)",
+    r"(?:bs|bullshit)",
+    r"(?:your|the|my) (?:bill|invoice) (?:is|was) (?:\w+ )?(?:wrong|off|incorrect|too|way|higher|"
+    r"not what)",
+    r"(?:problem|issue|wrong|error|mistake) (?:with|on) (?:my|the) (?:bill|invoice|charge|receipt)",
+    r"(?:didnt|dont|do not|never) (?:\w+ )?(?:authorize|approve|agree to|ask for|"
+    r"order) (?:\w+ )*(?:work|repair|that|this|it|charge)",
+    r"(?:didnt|never|did not) (?:sign up|signed up|give you (?:my|permission)|gave you|agree to|"
+    r"ask (?:for|to)) (?:\w+ ){0,5}(?:this|texts?|these|number|get|be|messages?)",
+    r"nobody (?:called|answers|picks up|told)",
+    r"no one (?:called|ever called|answers|picks up|told)",
+    r"no thanks to you",
+    r"(?:you|your) (?:guys )?suck",
+    r"(?:service|work|job) (?:was|is) (?:\w+ )?(?:bad|terrible|awful|horrible|poor|slow|crap|"
+    r"sloppy|a joke)",
+    r"(?:took|taking) (?:way )?too long",
+    r"(?:too|so|this|that) (?:many|much) (?:texts?|messages?)",
+    r"sick (?:of|and tired)",
+    r"fed up",
+)
 _DICE = phrases(
-    r"(?:me |nos )?(?:cobraron|cobran|cobro|cobraste|estan cobrando) (?:\w+ )?(?:de mas|doble|demasiado|mucho mas|dos veces|mal|algo que)", r"(?:pesim|mal|horribl|terribl|malisim|ps?imo)\w* (?:servicio|trabajo|atencion|experiencia|taller|trato|negocio)", r"(?:servicio|trabajo|atencion|trato) (?:\w+ )?(?:pesim|mal|horribl|terribl|malisim|fatal|lent)\w*", r"(?:muy|estoy|bien|bastante|super|tan) (?:\w+ )?(?:molest[oa]|enojad[oa]|decepcionad[oa]|inconforme|insatisfech[oa]|frustrad[oa]|disgustad[oa]|encabronad[oa]|furios[oa]|hart[oa]|indignad[oa])", r"(?:harto|harta|inconforme|decepcionad[oa])", r"no (?:estoy|quede|quedo|quedamos|estamos) (?:\w+ )?(?:content[oa]s?|satisfech[oa]s?|conforme|a gusto|bien (?:mi|el))", r"(?:me |nos |mi |le )?(?:lo |la )?(?:rayaron|golpearon|danaron|descompusieron|arruinaron|rompieron|mintieron|enganaron|robaron el dinero|estafaron|dejaron mal|hicieron esperar|trataron mal|abollaron|mancharon|ensuciaron|perdieron)", r"(?:estafa|estafador\w*|rateros|ladrones|transas|tranza|abuso|abusivos|robo|sinverguenzas|fraude)", r"queja(?:rme)?", r"reclam(?:o|ar|acion)", r"(?:tantos|demasiados|muchos|puros) (?:mensajes|textos)", r"por ?que (?:me )?(?:siguen|sigues|tanto|tantos|insisten|molestan|mandan tant\w+|me (?:mandan|escriben|molestan|estan))", r"(?:siguen|sigues|insisten|estan|dale y dale|no dejan de) (?:\w+ )?(?:molestando|escribiendo|mandando|insistiendo|chingando|fregando|molestar|mandar)", r"(?:como )?(?:molestan|chingan|friegan)", r"no (?:me )?(?:lo |la |los )?(?:arreglaron|quedo bien|repararon|hicieron nada|hicieron bien|solucionaron|apretaron)", r"(?:sigue|siguio|quedo) (?:igual|peor|mal)(?! de)", r"devuelvan\w*", r"(?:mi|el) (?:reembolso|dinero de vuelta)", r"reembols\w+", r"grosero[s]?", r"que (?:mal (?:servicio|trabajo)|abuso|robo|falta de|verguenza|descaro|burla)", r"(?:otra vez|otra) (?:cuenta|cobro|gasto|lo mismo|con lo mismo)", r"(?:ay que bien|que bien|genial|perfecto|que padre|que bonito|maravilloso)[ ,.!]+(?:otra|otro|mas) (?:cuenta|gasto|cobro|problema|mensaje)", r"(?:solo|nomas|nada mas|puro) (?:\w+ )?(?:quieren|buscan|sacar\w*|piensan en) (?:\w+ )?(?:dinero|sacar\w*|vender|lana|cobrar)", r"nunca (?:me )?(?:llamaron|contestan|contestaron|avisaron|atendieron|regresaron)", r"nadie (?:me )?(?:contesta|llamo|atendio|aviso)", r"(?:ya )?(?:les|le|te) dije que no", r"cuantas veces", r"no (?:autorice|pedi) (?:ese|el|esos|eso|nada|ningun|mensajes)", r"perdida de tiempo", r"inaceptable", r"ridiculo", r"no vuelvo (?:mas|a ir|nunca)?", r"factura (?:\w+ )?(?:mal|equivocada|incorrecta|error)", r"(?:mala|pesima|terrible) (?:experiencia|atencion|resena)",
-)  # fmt: skip
+    r"(?:me |nos )?(?:cobraron|cobran|cobro|cobraste|estan cobrando) (?:\w+ )?(?:de mas|doble|"
+    r"demasiado|mucho mas|dos veces|mal|algo que)",
+    r"(?:pesim|mal|horribl|terribl|malisim|ps?imo)\w* (?:servicio|trabajo|atencion|experiencia|"
+    r"taller|trato|negocio)",
+    r"(?:servicio|trabajo|atencion|trato) (?:\w+ )?(?:pesim|mal|horribl|terribl|malisim|fatal|"
+    r"lent)\w*",
+    r"(?:muy|estoy|bien|bastante|super|tan) (?:\w+ )?(?:molest[oa]|enojad[oa]|decepcionad[oa]|"
+    r"inconforme|insatisfech[oa]|frustrad[oa]|disgustad[oa]|encabronad[oa]|furios[oa]|hart[oa]|"
+    r"indignad[oa])",
+    r"(?:harto|harta|inconforme|decepcionad[oa])",
+    r"no (?:estoy|quede|quedo|quedamos|estamos) (?:\w+ )?(?:content[oa]s?|satisfech[oa]s?|"
+    r"conforme|a gusto|bien (?:mi|el))",
+    r"(?:me |nos |mi |le )?(?:lo |la )?(?:rayaron|golpearon|danaron|descompusieron|arruinaron|"
+    r"rompieron|mintieron|enganaron|robaron el dinero|estafaron|dejaron mal|hicieron esperar|"
+    r"trataron mal|abollaron|mancharon|ensuciaron|perdieron)",
+    r"(?:estafa|estafador\w*|rateros|ladrones|transas|tranza|abuso|abusivos|robo|sinverguenzas|"
+    r"fraude)",
+    r"queja(?:rme)?",
+    r"reclam(?:o|ar|acion)",
+    r"(?:tantos|demasiados|muchos|puros) (?:mensajes|textos)",
+    r"por ?que (?:me )?(?:siguen|sigues|tanto|tantos|insisten|molestan|mandan tant\w+|"
+    r"me (?:mandan|escriben|molestan|estan))",
+    r"(?:siguen|sigues|insisten|estan|dale y dale|no dejan de) (?:\w+ )?(?:molestando|escribiendo|"
+    r"mandando|insistiendo|chingando|fregando|molestar|mandar)",
+    r"(?:como )?(?:molestan|chingan|friegan)",
+    r"no (?:me )?(?:lo |la |los )?(?:arreglaron|quedo bien|repararon|hicieron nada|hicieron bien|"
+    r"solucionaron|apretaron)",
+    r"(?:sigue|siguio|quedo) (?:igual|peor|mal)(?! de)",
+    r"devuelvan\w*",
+    r"(?:mi|el) (?:reembolso|dinero de vuelta)",
+    r"reembols\w+",
+    r"grosero[s]?",
+    r"que (?:mal (?:servicio|trabajo)|abuso|robo|falta de|verguenza|descaro|burla)",
+    r"(?:otra vez|otra) (?:cuenta|cobro|gasto|lo mismo|con lo mismo)",
+    r"(?:ay que bien|que bien|genial|perfecto|que padre|que bonito|maravilloso)[ ,.!]+(?:otra|"
+    r"otro|mas) (?:cuenta|gasto|cobro|problema|mensaje)",
+    r"(?:solo|nomas|nada mas|puro) (?:\w+ )?(?:quieren|buscan|sacar\w*|"
+    r"piensan en) (?:\w+ )?(?:dinero|sacar\w*|vender|lana|cobrar)",
+    r"nunca (?:me )?(?:llamaron|contestan|contestaron|avisaron|atendieron|regresaron)",
+    r"nadie (?:me )?(?:contesta|llamo|atendio|aviso)",
+    r"(?:ya )?(?:les|le|te) dije que no",
+    r"cuantas veces",
+    r"no (?:autorice|pedi) (?:ese|el|esos|eso|nada|ningun|mensajes)",
+    r"perdida de tiempo",
+    r"inaceptable",
+    r"ridiculo",
+    r"no vuelvo (?:mas|a ir|nunca)?",
+    r"factura (?:\w+ )?(?:mal|equivocada|incorrecta|error)",
+    r"(?:mala|pesima|terrible) (?:experiencia|atencion|resena)",
+)
 _NO_COMPLAINT = phrases(
-    r"cant complain", r"no (?:complaints?|quejas?)", r"not (?:mad|upset|angry|complaining)", r"spam (?:folder|filter)", r"no (?:me )?(?:quejo|puedo quejar\w*)", r"is (?:this|it) (?:a )?(?:scam|spam)", r"es (?:una )?estafa\?", r"not a (?:complaint|rip off)", r"(?:sorry|dont want) (?:to|for) (?:complain|bother)\w*", r"(?:hope|hopefully) (?:\w+ ){0,3}(?:rip|scam)\w*", r"no es queja",
-)  # fmt: skip
+    r"cant complain",
+    r"no (?:complaints?|quejas?)",
+    r"not (?:mad|upset|angry|complaining)",
+    r"spam (?:folder|filter)",
+    r"no (?:me )?(?:quejo|puedo quejar\w*)",
+    r"is (?:this|it) (?:a )?(?:scam|spam)",
+    r"es (?:una )?estafa\?",
+    r"not a (?:complaint|rip off)",
+    r"(?:sorry|dont want) (?:to|for) (?:complain|bother)\w*",
+    r"(?:hope|hopefully) (?:\w+ ){0,3}(?:rip|scam)\w*",
+    r"no es queja",
+)
 _NO_TO_AFTER_VISIT = re.compile(
-    r"^(?:no+|not (?:really|at all|ok|great|good|happy)|nope|nah|thumbsdown|not|no no|kinda|could be better|so so|mas o menos|regular|mal|nada bien|no del todo|para nada|mas mal que bien|meh|bad|terrible|horrible)(?= |\Z)(?! (?:problem|issues?|complaints?|worries|questions?|problema|quejas|thanks|gracias|nada|all good))"
+    r"^(?:no+|not (?:really|at all|ok|great|good|happy)|nope|nah|thumbsdown|not|no no|kinda|"
+    r"could be better|so so|mas o menos|regular|mal|nada bien|no del todo|para nada|"
+    r"mas mal que bien|meh|bad|terrible|horrible)(?= |\Z)(?! (?:problem|issues?|complaints?|"
+    r"worries|questions?|problema|quejas|thanks|gracias|nada|all good))"
 )
 
 

@@ -7,7 +7,7 @@ import re
 from followup.core.replies.said import Said, phrases
 
 CODE = "done"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "already did it",
         "got them replaced last week",
@@ -26,19 +26,89 @@ EXAMPLES = {
     ),
 }
 
-_WORK = r"(?:done|replaced|changed|fixed|serviced|installed|repaired|rotated|swapped|taken care of|handled|put on|looked at|checked(?: out)?|sorted(?: out)?|inspected|new ones)"
-_WHO = r"(?:i|we|he|she|they|husband|wife|dad|father|brother|buddy|friend|son|guy|mechanic|someone|dealer(?:ship)?|uncle|neighbor|cousin|boyfriend|nephew|another shop|other shop|shop|costco|somebody|boss|work)"
+_WORK = (
+    r"(?:done|replaced|changed|fixed|serviced|installed|repaired|rotated|swapped|taken care of|"
+    r"handled|put on|looked at|checked(?: out)?|sorted(?: out)?|inspected|new ones)"
+)
+_WHO = (
+    r"(?:i|we|he|she|they|husband|wife|dad|father|brother|buddy|friend|son|guy|mechanic|someone|"
+    r"dealer(?:ship)?|uncle|neighbor|cousin|boyfriend|nephew|another shop|other shop|shop|costco|"
+    r"somebody|boss|work)"
+)
 _SAYS = phrases(
-    r"already (?:been |gotten |have )?(?:did|done|had|got|gotten|took|taken|changed|replaced|fixed|serviced|handled|bought|went|brought|put|swapped|sorted|have new|rotated|installed|repaired|getting|completed|have (?:it|them|that) (?:done|on|in)|have (?:those|them))(?! (?:a|an|my|the)? ?(?:appointment|question|plans|something|message|text|told))",
-    rf"(?:got|had|ive gotten|have gotten|having) (?:it|them|that|those|this|my \w+(?: \w+)?|the \w+(?: \w+)?|all \w+|both|everything|new \w+|\w+ new \w+|\w+) (?:\w+ )?{_WORK}", rf"(?:been|was|were|is|are|got|all|has been|have been) (?:already |all |just )?{_WORK}(?: (?:already|last|yesterday|at|by|elsewhere|somewhere|thanks|today|this|now|here|there|a |in )\b|\Z)", r"took care of", r"(?:is|are|was|all|got|its|been|its been) (?:\w+ )?taken care of", r"taken care of",
-    r"(?:did|done|changed|replaced|fixed|swapped|installed) (?:it|them|that|those|the \w+|my \w+|this)? ?(?:\w+ )?(?:myself|ourselves|himself|herself|elsewhere|somewhere else|at (?:another|a different|the dealer\w*|home|costco|my)|last (?:week|month|year|night|summer|fall|spring|winter|\w+day)|yesterday|already|this morning|a (?:few )?(?:week|month|while|day|year)s? (?:ago|back)|\w+ (?:week|month|day)s? ago)", rf"{_WHO} (?:already |just |actually )?(?:did|fixed|replaced|changed|put|installed|swapped|rotated|repaired|took care of|got|handled|switched|topped off|sorted) (?:it|them|that|those|the \w+|my \w+|new|on|both|all|him|everything|one|some)(?! (?:sorted|done) (?:soon|asap))", r"just (?:had|got|did|replaced|changed|put|swapped|fixed|bought)(?! (?:a|an|the|my|your|off|back|home|to|this|here|up|out|in|into|married|paid|laid|done (?:work|eating))\b)", r"just (?:had|got|did|replaced|changed|put|swapped|fixed) (?:a|an|the|my|some|on)? ?(?:\w+ )?(?:tires?|brakes?|pads?|oil|battery|wipers?|filters?|service|inspection|alignment|rotors?|belt|fluid|ones|work|change)", r"(?:bought|put(?: on)?|got|have|has|installed) (?:\w+ )?(?:brand )?new (?:set of )?(?:tires?|brakes?|pads?|battery|wipers?|wiper blades|blades|filters?|rotors?|ones|set|belt|shocks|struts|oil|fluid|coolant)(?: (?:on|in|put|already|last|from|at))?", r"(?:already|all) done", r"(?:is|its|thats|that is) (?:already |all )?(?:done|fixed|handled)\Z", r"(?:it|that|this) (?:is|was) (?:already )?(?:done|handled|fixed)(?! when)", r"been there done that", r"beat you to it", r"done (?:already|elsewhere|thanks|last week|yesterday|deal)", r"^(?:all )?done\Z", r"went (?:to (?:another|a different|someone|somewhere|the dealer)|elsewhere|somewhere else)", r"(?:someone else|another shop|the dealer\w*|other shop|different shop) (?:\w+ )?(?:did|fixed|replaced|changed|took care)",
-)  # fmt: skip
-_HECHO = r"(?:hice|hicieron|hizo|hicimos|cambie|cambiaron|cambio|cambiamos|arregle|arreglaron|arreglo|arreglamos|repare|repararon|reparo|compre|compramos|puse|pusieron|puso|pusimos|lleve|llevamos|llevo|revisaron|reviso|solucione|solucionaron|instalaron|instale|resolvi|atendieron|rotaron)"
+    r"already (?:been |gotten |have )?(?:did|done|had|got|gotten|took|taken|changed|replaced|"
+    r"fixed|serviced|handled|bought|went|brought|put|swapped|sorted|have new|rotated|installed|"
+    r"repaired|getting|completed|have (?:it|them|that) (?:done|on|in)|have (?:those|"
+    r"them))(?! (?:a|an|my|the)? ?(?:appointment|question|plans|something|message|text|told))",
+    rf"(?:got|had|ive gotten|have gotten|having) (?:it|them|that|those|this|my \w+(?: \w+)?|"
+    rf"the \w+(?: \w+)?|all \w+|both|everything|new \w+|\w+ new \w+|\w+) (?:\w+ )?{_WORK}",
+    rf"(?:been|was|were|is|are|got|all|has been|have been) (?:already |all |"
+    rf"just )?{_WORK}(?: (?:already|last|yesterday|at|by|elsewhere|somewhere|thanks|today|this|now|"
+    rf"here|there|a |in )\b|\Z)",
+    r"took care of",
+    r"(?:is|are|was|all|got|its|been|its been) (?:\w+ )?taken care of",
+    r"taken care of",
+    r"(?:did|done|changed|replaced|fixed|swapped|installed) (?:it|them|that|those|the \w+|my \w+|"
+    r"this)? ?(?:\w+ )?(?:myself|ourselves|himself|herself|elsewhere|somewhere else|at (?:another|"
+    r"a different|the dealer\w*|home|costco|my)|last (?:week|month|year|night|summer|fall|spring|"
+    r"winter|\w+day)|yesterday|already|this morning|a (?:few )?(?:week|month|while|day|"
+    r"year)s? (?:ago|back)|\w+ (?:week|month|day)s? ago)",
+    rf"{_WHO} (?:already |just |actually )?(?:did|fixed|replaced|changed|put|installed|swapped|"
+    rf"rotated|repaired|took care of|got|handled|switched|topped off|sorted) (?:it|them|that|those|"
+    rf"the \w+|my \w+|new|on|both|all|him|everything|one|some)(?! (?:sorted|done) (?:soon|asap))",
+    r"just (?:had|got|did|replaced|changed|put|swapped|fixed|bought)(?! (?:a|an|the|my|your|off|"
+    r"back|home|to|this|here|up|out|in|into|married|paid|laid|done (?:work|eating))\b)",
+    r"just (?:had|got|did|replaced|changed|put|swapped|fixed) (?:a|an|the|my|some|"
+    r"on)? ?(?:\w+ )?(?:tires?|brakes?|pads?|oil|battery|wipers?|filters?|service|inspection|"
+    r"alignment|rotors?|belt|fluid|ones|work|change)",
+    r"(?:bought|put(?: on)?|got|have|has|installed) (?:\w+ )?(?:brand )?new (?:set of )?(?:tires?|"
+    r"brakes?|pads?|battery|wipers?|wiper blades|blades|filters?|rotors?|ones|set|belt|shocks|"
+    r"struts|oil|fluid|coolant)(?: (?:on|in|put|already|last|from|at))?",
+    r"(?:already|all) done",
+    r"(?:is|its|thats|that is) (?:already |all )?(?:done|fixed|handled)\Z",
+    r"(?:it|that|this) (?:is|was) (?:already )?(?:done|handled|fixed)(?! when)",
+    r"been there done that",
+    r"beat you to it",
+    r"done (?:already|elsewhere|thanks|last week|yesterday|deal)",
+    r"^(?:all )?done\Z",
+    r"went (?:to (?:another|a different|someone|somewhere|the dealer)|elsewhere|somewhere else)",
+    r"(?:someone else|another shop|the dealer\w*|other shop|different shop) (?:\w+ )?(?:did|fixed|"
+    r"replaced|changed|took care)",
+)
+_HECHO = (
+    r"(?:hice|hicieron|hizo|hicimos|cambie|cambiaron|cambio|cambiamos|arregle|arreglaron|arreglo|"
+    r"arreglamos|repare|repararon|reparo|compre|compramos|puse|pusieron|puso|pusimos|lleve|"
+    r"llevamos|llevo|revisaron|reviso|solucione|solucionaron|instalaron|instale|resolvi|"
+    r"atendieron|rotaron)"
+)
 _DICE = phrases(
-    rf"ya (?:\w+ ){{0,3}}{_HECHO}(?! (?:de opinion|de idea))", rf"(?:me|nos|se) (?:lo|la|los|las) (?:ya )?{_HECHO}", rf"(?:lo|los|la|las|le) {_HECHO} (?:yo|en|con|ayer|la semana|hace|ya|el|mi|un|hoy|otro|en otro)", rf"mi (?:esposo|esposa|marido|hijo|hermano|papa|cunado|mecanico|compadre|vecino|primo|tio|suegro|novio|amigo|yerno|sobrino)(?: \w+)? (?:ya )?(?:me |se |le )?(?:lo |la |los |las )?{_HECHO}", r"ya (?:esta|estan|quedo|quedaron|fue|fueron)(?: \w+)? ?(?:hech[oa]s?|list[oa]s?|arregl\w+|resuelt[oa]|reparad[oa]s?|cambiad[oa]s?|todo|solucionad[oa]|nuev[oa]s)?(?= ?(?:\Z|[.,!]| en| gracias| con| por| desde| ayer| hace| la semana))", r"ya se (?:hizo|hicieron|arreglo|cambio|cambiaron|soluciono|reparo)", r"ya (?:tengo|traigo|tiene|trae|le puse|compre) (?:\w+ )?(?:llantas|frenos|bateria|balatas|limpiaparabrisas|plumas|filtro|unas|unos) ?(?:nuev[oa]s?)?", r"ya (?:fui|lo lleve|la lleve) (?:a|con|al)", r"(?:ya )?(?:esta|estan) hech[oa]s?", r"hecho ya", r"ya hecho", r"ya las? tengo nuev\w+", r"(?:en otro (?:lado|taller|lugar)|con otro mecanico)(?: \w+)? ?(?:ya )?(?:me |se )?(?:lo|la|los|las)? ?(?:hice|hicieron|cambiaron|arreglaron)",
-)  # fmt: skip
+    rf"ya (?:\w+ ){{0,3}}{_HECHO}(?! (?:de opinion|de idea))",
+    rf"(?:me|nos|se) (?:lo|la|los|las) (?:ya )?{_HECHO}",
+    rf"(?:lo|los|la|las|le) {_HECHO} (?:yo|en|con|ayer|la semana|hace|ya|el|mi|un|hoy|otro|en otro)",
+    rf"mi (?:esposo|esposa|marido|hijo|hermano|papa|cunado|mecanico|compadre|vecino|primo|tio|"
+    rf"suegro|novio|amigo|yerno|sobrino)(?: \w+)? (?:ya )?(?:me |se |le )?(?:lo |la |los |"
+    rf"las )?{_HECHO}",
+    r"ya (?:esta|estan|quedo|quedaron|fue|fueron)(?: \w+)? ?(?:hech[oa]s?|list[oa]s?|arregl\w+|"
+    r"resuelt[oa]|reparad[oa]s?|cambiad[oa]s?|todo|solucionad[oa]|nuev[oa]s)?(?= ?(?:\Z|[.,!]| en|"
+    r" gracias| con| por| desde| ayer| hace| la semana))",
+    r"ya se (?:hizo|hicieron|arreglo|cambio|cambiaron|soluciono|reparo)",
+    r"ya (?:tengo|traigo|tiene|trae|le puse|compre) (?:\w+ )?(?:llantas|frenos|bateria|balatas|"
+    r"limpiaparabrisas|plumas|filtro|unas|unos) ?(?:nuev[oa]s?)?",
+    r"ya (?:fui|lo lleve|la lleve) (?:a|con|al)",
+    r"(?:ya )?(?:esta|estan) hech[oa]s?",
+    r"hecho ya",
+    r"ya hecho",
+    r"ya las? tengo nuev\w+",
+    r"(?:en otro (?:lado|taller|lugar)|con otro mecanico)(?: \w+)? ?(?:ya )?(?:me |se )?(?:lo|la|"
+    r"los|las)? ?(?:hice|hicieron|cambiaron|arreglaron)",
+)
 _NOT_DONE = re.compile(
-    r"\b(?:havent|hasnt|hadnt|not|never|didnt|wasnt|werent|isnt|arent|need(?:s|ed)? to|want(?:ed)? to|have to|can i|can you|could (?:you|i)|should(?:nt| have)?|would|will|when|going to|gonna|if|until|once|wish|did you|have you|has it|is it|are they|was it|did they|were they|am i|yet to|(?:like|love|able|way|time|try|trying|plan|hoping|able|about|him|her|them|someone|supposed) to|after you|no (?:lo|la|los|las|me|se|he|hemos|le|nos)|todavia no|aun no|nunca|cuando|si (?:me|ya|lo)) (?:\w+ ){0,4}\Z"
+    r"\b(?:havent|hasnt|hadnt|not|never|didnt|wasnt|werent|isnt|arent|need(?:s|ed)? to|"
+    r"want(?:ed)? to|have to|can i|can you|could (?:you|i)|should(?:nt| have)?|would|will|when|"
+    r"going to|gonna|if|until|once|wish|did you|have you|has it|is it|are they|was it|did they|"
+    r"were they|am i|yet to|(?:like|love|able|way|time|try|trying|plan|hoping|able|about|him|her|"
+    r"them|someone|supposed) to|after you|no (?:lo|la|los|las|me|se|he|hemos|le|nos)|todavia no|"
+    r"aun no|nunca|cuando|si (?:me|ya|lo)) (?:\w+ ){0,4}\Z"
 )
 _NOT_YET_AFTER = re.compile(r"^[^.,!]{0,15}\b(?:yet|right\?|by you\?|or not)\b")
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "duration"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "how long does it take",
         "how long will u need the car",
@@ -23,9 +23,40 @@ EXAMPLES = {
 }
 
 _ASKS = phrases(
-    r"how long(?! (?:can|do i have|have i|until i|before i|before it|can i|is it safe|has|ago|will (?:they|it|the \w+|my \w+) last|do (?:they|these|tires|brakes) last|does it last|till i|would they last|is (?:the|my|that) (?:appointment|offer) ))", r"how (?:much|many) (?:time|hours|longer|mins?|minutes|days)(?! (?:do i have|before it))", r"(?:same day|while i wait|wait for it|all day|half day|whole day|in and out|quick(?: job| fix)?|in an hour|an hour|a long time|long)\?", r"(?:will|does|would|is|can|could) (?:it|this|that|they|you|the \w+) (?:\w+ ){0,4}(?:take (?:long|all|a (?:while|long)|more|the whole|over)|same day|quick|all day|done (?:same|by|in|the same|that|before|today|while)|ready (?:by|same|the same|that|before|today)|finished)", r"(?:when|what time) (?:will|would|can|could|do|does|should|might|is) (?:it|i|they|my car|the car|you|she|this) (?:\w+ )?(?:be )?(?:ready|done|finished|get it back|pick (?:it|her) up|have it back|get my car|back|complete\w*)", r"(?:is|are) (?:it|this|that) (?:\w+ )?(?:quick|fast|long|an all day|lengthy)", r"how (?:quick|fast|soon) (?:can|could|will|would|do) (?:you|it|they|yall)(?: guys)? (?:\w+ )?(?:do|finish|get it done|fix|be done|have it (?:done|ready)|turn)", r"(?:takes?|taking) long\??", r"time ?frame", r"turnaround",
-    r"cuanto (?:\w+ )?(?:tiempo|tard\w+|dura\w*|demor\w+|se (?:tard\w+|demor\w+|llev\w+)|tom\w+|llev\w+|rato)(?! (?:puedo|aguant\w+|tengo|antes de|le queda|mas aguanta|puede))", r"(?:cuantas horas|cuantos dias|cuantos minutos)", r"(?:tarda\w*|demora\w*|toma|lleva) (?:mucho|todo el dia|poco|bastante)", r"(?:queda|estaria|estara|esta|lo entregan|lo tienen|sale|me lo dan|la tienen) (?:\w+ )?(?:list[oa]|el mismo dia|rapido|terminad[oa])(?: \w+)?\??(?<!ya esta listo)", r"(?:el )?mismo dia\??", r"(?:a que hora|para cuando|cuando|que dia) (?:\w+ )?(?:esta|estaria|estara|queda|quedaria|terminan|terminarian|recojo|puedo recoger\w*|paso por|lo recojo|sale|saldria|lo tienen|me lo entregan|entregan)(?! (?:abiert|cerrad))(?: list[oa])?", r"es rapido", r"(?:que tan|es muy) (?:rapido|tardado|largo)", r"tardado",
-)  # fmt: skip
+    r"how long(?! (?:can|do i have|have i|until i|before i|before it|can i|is it safe|has|ago|"
+    r"will (?:they|it|the \w+|my \w+) last|do (?:they|these|tires|brakes) last|does it last|"
+    r"till i|would they last|is (?:the|my|that) (?:appointment|offer) ))",
+    r"how (?:much|many) (?:time|hours|longer|mins?|minutes|days)(?! (?:do i have|before it))",
+    r"(?:same day|while i wait|wait for it|all day|half day|whole day|in and out|quick(?: job|"
+    r" fix)?|in an hour|an hour|a long time|long)\?",
+    r"(?:will|does|would|is|can|could) (?:it|this|that|they|you|"
+    r"the \w+) (?:\w+ ){0,4}(?:take (?:long|all|a (?:while|long)|more|the whole|over)|same day|"
+    r"quick|all day|done (?:same|by|in|the same|that|before|today|while)|ready (?:by|same|"
+    r"the same|that|before|today)|finished)",
+    r"(?:when|what time) (?:will|would|can|could|do|does|should|might|is) (?:it|i|they|my car|"
+    r"the car|you|she|this) (?:\w+ )?(?:be )?(?:ready|done|finished|get it back|pick (?:it|"
+    r"her) up|have it back|get my car|back|complete\w*)",
+    r"(?:is|are) (?:it|this|that) (?:\w+ )?(?:quick|fast|long|an all day|lengthy)",
+    r"how (?:quick|fast|soon) (?:can|could|will|would|do) (?:you|it|they|"
+    r"yall)(?: guys)? (?:\w+ )?(?:do|finish|get it done|fix|be done|have it (?:done|ready)|turn)",
+    r"(?:takes?|taking) long\??",
+    r"time ?frame",
+    r"turnaround",
+    r"cuanto (?:\w+ )?(?:tiempo|tard\w+|dura\w*|demor\w+|se (?:tard\w+|demor\w+|llev\w+)|tom\w+|"
+    r"llev\w+|rato)(?! (?:puedo|aguant\w+|tengo|antes de|le queda|mas aguanta|puede))",
+    r"(?:cuantas horas|cuantos dias|cuantos minutos)",
+    r"(?:tarda\w*|demora\w*|toma|lleva) (?:mucho|todo el dia|poco|bastante)",
+    r"(?:queda|estaria|estara|esta|lo entregan|lo tienen|sale|me lo dan|"
+    r"la tienen) (?:\w+ )?(?:list[oa]|el mismo dia|rapido|"
+    r"terminad[oa])(?: \w+)?\??(?<!ya esta listo)",
+    r"(?:el )?mismo dia\??",
+    r"(?:a que hora|para cuando|cuando|que dia) (?:\w+ )?(?:esta|estaria|estara|queda|quedaria|"
+    r"terminan|terminarian|recojo|puedo recoger\w*|paso por|lo recojo|sale|saldria|lo tienen|"
+    r"me lo entregan|entregan)(?! (?:abiert|cerrad))(?: list[oa])?",
+    r"es rapido",
+    r"(?:que tan|es muy) (?:rapido|tardado|largo)",
+    r"tardado",
+)
 
 
 def holds(said: Said) -> bool:

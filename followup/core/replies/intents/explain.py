@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "explain"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "what is that?",
         "why do i need it",
@@ -24,12 +24,117 @@ EXAMPLES = {
 }
 
 _ASKS = phrases(
-    r"what (?:is|are|does|do|did|exactly|was|were|kind|needs?|else|all|work|service|part)(?: \w+){0,5} (?:that|mean|wrong|it|this|for|due|issue|problem|involve\w*|include\w*|about|needed|need|done|recommend\w*|find|found|fluid|filter|rotors?|pads?|belt|tread|brakes?|tires?|see|matter|checked|say|report|inspection|fix\w*|going on|do)(?! (?:cost|address|hours|price|location|time|number))", r"what (?:is|are) (?:a |an |the |my )?(?:\w+ )?(?:rotor|pad|tread|belt|fluid|filter|alignment|rotation|strut|shock|bushing|tpms|coolant|cabin filter|inspection|service)s?", r"what (?:for|about|is (?:up|due|wrong|needed|the (?:problem|issue|matter|reason|deal))|needs (?:doing|fixing|to be)|is it)", r"for what", r"what\?", r"^what\Z", r"^(?:but |and )?why\Z", r"why(?! (?:not|do you (?:keep|text)|are you (?:text|mess|bother|send|spam|contact)\w*|am i getting|did i get|do you guys keep|do i keep|you (?:text|keep)\w*))(?: (?:is|does|do|would|should|though|that|now|so|what|i|it|cant|this|again|what for|are|did|come|in)\b|\?|\Z)", r"how (?:bad|urgent|serious|important|worn|dangerous|critical|low|soon (?:do|should|does) (?:i|it)|thin|severe|necessary|much (?:life|tread|pad|wear|is left|left|longer (?:do|can|will) (?:i|it|they))|worried|long (?:can|do i have|have i|until i|before i|before it|can i|is it safe|will (?:they|it|the \w+|my \w+) last|do (?:they|these) last))", r"is (?:it|this|that|there) (?:\w+ )?(?:safe|bad|serious|urgent|dangerous|necessary|ok to (?:drive|wait)|important|needed|really|unsafe|an emergency|that bad|critical|a (?:big deal|safety|problem|rush|recall)|something|worth)(?: \w+)*", r"(?:is|are) (?:it|they|this|my \w+|the \w+) (?:\w+ )?(?:safe|unsafe|dangerous|that bad|really (?:bad|that|worn)|worn)", r"can (?:it|this|that|they|i) (?:\w+ )?(?:wait(?! (?:there|in|here|at|while|for (?:it|the)|inside|on site))|still drive|keep driving|drive (?:it|on|with|like|to)|last|hold off|hold out|make it)", r"(?:safe|ok) to (?:drive|wait|keep)", r"(?:will|would) (?:it|they|i|my \w+) (?:\w+ )?(?:last|make it|hold|be ok|be safe|fail|pass inspection)", r"do (?:i|we|they|you think i) (?:really |actually |even |still )?(?:need|have) (?:it|this|that|to (?:do|get|replace|change|fix|have|worry|come)|them|new|those|all)", r"does (?:it|that|this|the \w+|my \w+) (?:really |actually |even )?(?:need|have to|matter)", r"(?:what|whats) (?:happens|could happen|would happen|the risk|the worst)", r"should i (?:be )?(?:worr\w+|concerned|drive|stop|wait|do it|replace|panic|get)", r"(?:explain|tell me (?:more|about|what|why)|more (?:info|details?|information)|details\??|elaborate|clarify|send (?:me )?(?:pictures?|photos?|pics?|the (?:report|inspection)))", r"(?:dont|didnt|do not) (?:understand|get it|get what|know what (?:that|this|it) (?:is|means))", r"what do you mean", r"meaning\?", r"(?:which|what) (?:tires?|brakes?|filter|part|one|wheel|fluid|side|service|ones)\?", r"(?:front|rear|both|all four|all 4)(?: or \w+)?\?", r"huh\?", r"come again\?", r"how (?:do|did|can) you (?:know|tell)", r"recall\?",
-    r"que (?:es|son|significa|quiere decir|tiene|tienen|le (?:pasa|falta|hace falta|van a|toca|encontraron|vieron)|paso con|le hacen|incluye|necesita|pasa si|pasaria si|le encontraron|tengo que|servicio|ocupa|trabajo|hay que)(?! (?:precio|hora|costo|dia))(?: (?:eso|esto|el|la|los|las|mi|mis|un|una)\b)?", r"que (?:tan|tanto) (?:grave|urgente|mal|malo|malos|mala|peligroso|serio|necesario|importante|gastad\w+|seguro|desgastad\w+|pronto)", r"(?:es|son|esta|estan|seria) (?:\w+ )?(?:segur[oa]|peligros[oa]s?|grave|urgente|seri[oa]|necesari[oa]|muy mal|malo|importante|de urgencia|obligatorio)\b(?=.*\?|\Z)", r"(?:se )?puede (?:esperar|aguantar|manejar|seguir)", r"puedo (?:\w+ )?(?:esperar(?! (?:ahi|alli|aqui|en))(?: \w+)?|manejar\w*|seguir|conducir|andar|viajar|usar\w*|aguantar)", r"cuanto (?:tiempo )?(?:mas )?(?:aguant\w+|puedo esperar|tiempo (?:tengo|aguant\w+|puedo)|le queda|les queda|duran)", r"aguant(?:a|an|ara|aria)\w*", r"(?:para|por) ?que(?: (?:es|lo|la|se|sirve|necesit\w+|hay|tengo|ocupo|me|le|eso|los|las|esta|son|no puede|dice|ahora|tan)\b|\?|\Z)", r"para que(?! (?:me|lo|la|le|les) (?:den|llev|arregl|revis|cheq|cambien|atiend)\w*)", r"(?:de verdad|realmente|en serio) (?:lo )?(?:necesit\w+|hace falta|ocup\w+)", r"(?:hay|corre|corro) (?:peligro|riesgo)", r"debo preocuparme", r"(?:expli\w+|cuenteme|digame (?:mas|que)|mas (?:informacion|detalles|info))", r"no (?:entiendo|entendi|se que es|comprendo)", r"como (?:que|asi)\??", r"a que se refier\w+", r"cual (?:es el problema|llanta|freno|servicio|filtro)", r"cuales (?:llantas|frenos|son)", r"de que (?:se trata|es|hablan|habla|cosa)", r"^que\?",
-)  # fmt: skip
+    r"what (?:is|are|does|do|did|exactly|was|were|kind|needs?|else|all|work|service|"
+    r"part)(?: \w+){0,5} (?:that|mean|wrong|it|this|for|due|issue|problem|involve\w*|include\w*|"
+    r"about|needed|need|done|recommend\w*|find|found|fluid|filter|rotors?|pads?|belt|tread|"
+    r"brakes?|tires?|see|matter|checked|say|report|inspection|fix\w*|going on|do)(?! (?:cost|"
+    r"address|hours|price|location|time|number))",
+    r"what (?:is|are) (?:a |an |the |my )?(?:\w+ )?(?:rotor|pad|tread|belt|fluid|filter|alignment|"
+    r"rotation|strut|shock|bushing|tpms|coolant|cabin filter|inspection|service)s?",
+    r"what (?:for|about|is (?:up|due|wrong|needed|the (?:problem|issue|matter|reason|deal))|"
+    r"needs (?:doing|fixing|to be)|is it)",
+    r"for what",
+    r"what\?",
+    r"^what\Z",
+    r"^(?:but |and )?why\Z",
+    r"why(?! (?:not|do you (?:keep|text)|are you (?:text|mess|bother|send|spam|contact)\w*|"
+    r"am i getting|did i get|do you guys keep|do i keep|you (?:text|keep)\w*))(?: (?:is|does|do|"
+    r"would|should|though|that|now|so|what|i|it|cant|this|again|what for|are|did|come|in)\b|\?|\Z)",
+    r"how (?:bad|urgent|serious|important|worn|dangerous|critical|low|soon (?:do|should|"
+    r"does) (?:i|it)|thin|severe|necessary|much (?:life|tread|pad|wear|is left|left|longer (?:do|"
+    r"can|will) (?:i|it|they))|worried|long (?:can|do i have|have i|until i|before i|before it|"
+    r"can i|is it safe|will (?:they|it|the \w+|my \w+) last|do (?:they|these) last))",
+    r"is (?:it|this|that|there) (?:\w+ )?(?:safe|bad|serious|urgent|dangerous|necessary|"
+    r"ok to (?:drive|wait)|important|needed|really|unsafe|an emergency|that bad|critical|"
+    r"a (?:big deal|safety|problem|rush|recall)|something|worth)(?: \w+)*",
+    r"(?:is|are) (?:it|they|this|my \w+|the \w+) (?:\w+ )?(?:safe|unsafe|dangerous|that bad|"
+    r"really (?:bad|that|worn)|worn)",
+    r"can (?:it|this|that|they|i) (?:\w+ )?(?:wait(?! (?:there|in|here|at|while|for (?:it|the)|"
+    r"inside|on site))|still drive|keep driving|drive (?:it|on|with|like|to)|last|hold off|"
+    r"hold out|make it)",
+    r"(?:safe|ok) to (?:drive|wait|keep)",
+    r"(?:will|would) (?:it|they|i|my \w+) (?:\w+ )?(?:last|make it|hold|be ok|be safe|fail|"
+    r"pass inspection)",
+    r"do (?:i|we|they|you think i) (?:really |actually |even |still )?(?:need|have) (?:it|this|"
+    r"that|to (?:do|get|replace|change|fix|have|worry|come)|them|new|those|all)",
+    r"does (?:it|that|this|the \w+|my \w+) (?:really |actually |even )?(?:need|have to|matter)",
+    r"(?:what|whats) (?:happens|could happen|would happen|the risk|the worst)",
+    r"should i (?:be )?(?:worr\w+|concerned|drive|stop|wait|do it|replace|panic|get)",
+    r"(?:explain|tell me (?:more|about|what|why)|more (?:info|details?|information)|details\??|"
+    r"elaborate|clarify|send (?:me )?(?:pictures?|photos?|pics?|the (?:report|inspection)))",
+    r"(?:dont|didnt|do not) (?:understand|get it|get what|know what (?:that|this|it) (?:is|means))",
+    r"what do you mean",
+    r"meaning\?",
+    r"(?:which|what) (?:tires?|brakes?|filter|part|one|wheel|fluid|side|service|ones)\?",
+    r"(?:front|rear|both|all four|all 4)(?: or \w+)?\?",
+    r"huh\?",
+    r"come again\?",
+    r"how (?:do|did|can) you (?:know|tell)",
+    r"recall\?",
+    r"que (?:es|son|significa|quiere decir|tiene|tienen|le (?:pasa|falta|hace falta|van a|toca|"
+    r"encontraron|vieron)|paso con|le hacen|incluye|necesita|pasa si|pasaria si|le encontraron|"
+    r"tengo que|servicio|ocupa|trabajo|hay que)(?! (?:precio|hora|costo|dia))(?: (?:eso|esto|el|"
+    r"la|los|las|mi|mis|un|una)\b)?",
+    r"que (?:tan|tanto) (?:grave|urgente|mal|malo|malos|mala|peligroso|serio|necesario|importante|"
+    r"gastad\w+|seguro|desgastad\w+|pronto)",
+    r"(?:es|son|esta|estan|seria) (?:\w+ )?(?:segur[oa]|peligros[oa]s?|grave|urgente|seri[oa]|"
+    r"necesari[oa]|muy mal|malo|importante|de urgencia|obligatorio)\b(?=.*\?|\Z)",
+    r"(?:se )?puede (?:esperar|aguantar|manejar|seguir)",
+    r"puedo (?:\w+ )?(?:esperar(?! (?:ahi|alli|aqui|en))(?: \w+)?|manejar\w*|seguir|conducir|"
+    r"andar|viajar|usar\w*|aguantar)",
+    r"cuanto (?:tiempo )?(?:mas )?(?:aguant\w+|puedo esperar|tiempo (?:tengo|aguant\w+|puedo)|"
+    r"le queda|les queda|duran)",
+    r"aguant(?:a|an|ara|aria)\w*",
+    r"(?:para|por) ?que(?: (?:es|lo|la|se|sirve|necesit\w+|hay|tengo|ocupo|me|le|eso|los|las|esta|"
+    r"son|no puede|dice|ahora|tan)\b|\?|\Z)",
+    r"para que(?! (?:me|lo|la|le|les) (?:den|llev|arregl|revis|cheq|cambien|atiend)\w*)",
+    r"(?:de verdad|realmente|en serio) (?:lo )?(?:necesit\w+|hace falta|ocup\w+)",
+    r"(?:hay|corre|corro) (?:peligro|riesgo)",
+    r"debo preocuparme",
+    r"(?:expli\w+|cuenteme|digame (?:mas|que)|mas (?:informacion|detalles|info))",
+    r"no (?:entiendo|entendi|se que es|comprendo)",
+    r"como (?:que|asi)\??",
+    r"a que se refier\w+",
+    r"cual (?:es el problema|llanta|freno|servicio|filtro)",
+    r"cuales (?:llantas|frenos|son)",
+    r"de que (?:se trata|es|hablan|habla|cosa)",
+    r"^que\?",
+)
 _OTHER_QUESTION = phrases(
-    r"why not", r"porque no(?! (?:me|le|les|puedo|tengo|funciona|sirve))", r"what (?:is|are|was) (?:the |your |ur )?(?:address|hours?|location|cost|price|charge|fee|phone|number|website|name|total|estimate|damage|quote|earliest|soonest|next|availab\w+|open\w*|times?|days?)(?: \w+)*", r"what (?:time|day|days|times|hours|date|slots?|availability)(?: \w+)*", r"what (?:will|would|does|do) (?:\w+ ){0,3}(?:cost|charge|run|price)(?: \w+)*", r"what (?:shop|company|business|place|garage) (?:is this|are you)", r"what number", r"what about (?:\w+ )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|next|the \d+|\d+|later|earlier|morning|afternoon|today|noon)", r"(?:que|a que|cual|cuales) (?:hora|horario|horarios|dia|dias|precio|costo|direccion)s?(?: \w+)*", r"por que no\?", r"why (?:do|are|did|does) (?:you|u|yall|i) (?:\w+ )?(?:keep|texting|text|getting|messaging|send|get|have my|bother\w*)(?: \w+)*", r"por que (?:me|siguen|tanto)(?: \w+)*", r"(?:is|are) (?:it|that|this|they) (?:\w+ )?(?:ok|okay|fine|alright|possible|good) (?:if|to come|for|with|on|to (?:drop|bring|leave|wait in))(?: \w+)*", r"what do you (?:have|got|charge|need from)(?: \w+)*", r"what is (?:this|that) (?:number|about)\?*", r"what else do you have", r"how bad is the traffic", r"no matter what", r"guess what", r"whatever", r"porque (?:tengo|no|me|estoy|voy|ya|trabajo|mi|el|la|salgo|es|si)(?: \w+)*", r"(?:thats|that is|is) (?:exactly )?(?:why|what) i\w*", r"(?:you know|i know|know) what", r"what i (?:need|want)", r"can (?:it|this|we|i) wait (?:until|till) (?:next|\w+day)(?! \w*\?)", r"what you", r"can (?:i|we) make it (?!to\b|home|there|through|on)\w+",
-)  # fmt: skip
+    r"why not",
+    r"porque no(?! (?:me|le|les|puedo|tengo|funciona|sirve))",
+    r"what (?:is|are|was) (?:the |your |ur )?(?:address|hours?|location|cost|price|charge|fee|"
+    r"phone|number|website|name|total|estimate|damage|quote|earliest|soonest|next|availab\w+|"
+    r"open\w*|times?|days?)(?: \w+)*",
+    r"what (?:time|day|days|times|hours|date|slots?|availability)(?: \w+)*",
+    r"what (?:will|would|does|do) (?:\w+ ){0,3}(?:cost|charge|run|price)(?: \w+)*",
+    r"what (?:shop|company|business|place|garage) (?:is this|are you)",
+    r"what number",
+    r"what about (?:\w+ )?(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|"
+    r"next|the \d+|\d+|later|earlier|morning|afternoon|today|noon)",
+    r"(?:que|a que|cual|cuales) (?:hora|horario|horarios|dia|dias|precio|costo|"
+    r"direccion)s?(?: \w+)*",
+    r"por que no\?",
+    r"why (?:do|are|did|does) (?:you|u|yall|i) (?:\w+ )?(?:keep|texting|text|getting|messaging|"
+    r"send|get|have my|bother\w*)(?: \w+)*",
+    r"por que (?:me|siguen|tanto)(?: \w+)*",
+    r"(?:is|are) (?:it|that|this|they) (?:\w+ )?(?:ok|okay|fine|alright|possible|good) (?:if|"
+    r"to come|for|with|on|to (?:drop|bring|leave|wait in))(?: \w+)*",
+    r"what do you (?:have|got|charge|need from)(?: \w+)*",
+    r"what is (?:this|that) (?:number|about)\?*",
+    r"what else do you have",
+    r"how bad is the traffic",
+    r"no matter what",
+    r"guess what",
+    r"whatever",
+    r"porque (?:tengo|no|me|estoy|voy|ya|trabajo|mi|el|la|salgo|es|si)(?: \w+)*",
+    r"(?:thats|that is|is) (?:exactly )?(?:why|what) i\w*",
+    r"(?:you know|i know|know) what",
+    r"what i (?:need|want)",
+    r"can (?:it|this|we|i) wait (?:until|till) (?:next|\w+day)(?! \w*\?)",
+    r"what you",
+    r"can (?:i|we) make it (?!to\b|home|there|through|on)\w+",
+)
 
 
 def holds(said: Said) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "gone"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "sold it",
         "traded it in last month",
@@ -26,18 +26,76 @@ EXAMPLES = {
 
 _CAR = r"(?:it|them|her|him|that|this|the|my|our|mine|both)"
 _SAYS = phrases(
-    rf"(?:already |just |have |had |we |i |recently )?sold {_CAR}(?! (?:me|us))", r"(?:i|we|ive|just|already) (?:\w+ )?sold(?! (?:me|us|out))", r"sold\Z", r"(?:car|truck|van|vehicle|suv|it|that one|one) (?:is |was |has been |got |been )+(?:\w+ )?(?:sold|stolen|totaled|totalled|repossessed|repoed|junked|scrapped|donated|traded|gone|wrecked|crushed)(?! with)",
-    r"trad(?:ed|ing) (?:it|that|the|my|her|him|them|in|this|our)(?! (?:next|soon))", r"traded", r"totall?ed", r"got rid of", r"(?:dont|do not|doesnt|no longer) (?:even )?(?:have|own|drive|got|possess) (?:it|that|this|the|my|her) ?(?:\w+ ){0,3}(?:anymore|any ?more|any longer|no more|now|these days)", r"(?:dont|do not) (?:have|own) (?:it|that car|that truck|that vehicle|that van|that one|the car|her)\Z", r"no longer (?:\w+ )?(?:have|own|drive|mine|my car|in my possession|got|the owner)", r"(?:isnt|not|aint|is not|no longer) (?:my|mine|our) (?:car )?(?:anymore|any more|now)",
-    r"(?:donated|junked|scrapped) (?:it|the|my|that|her)?", r"gave (?:it|her|the car|my car|that car|the truck|the van|him) (?:to|away|back)", r"turned (?:it|her|the car|my car|the lease|my lease|in) (?:back )?in", r"lease (?:is |was |has )?(?:up|ended|over|expired|done)(?! (?:in|next|on))", r"returned (?:it|the car|my car|that car)(?: \w+){0,3}(?: lease)?", r"(?:my|the) (?:car|truck|van) (?:is|was) gone", r"(?:bought|got|have|drive|driving) (?:myself )?(?:a|an) (?:brand )?(?:new|different|another|newer|other) (?:one|car|truck|vehicle|suv|van|ride)(?! (?:battery|seat|part))", r"(?:it|car) (?:died|was destroyed|burned) .*(?:scrap|junk)\w*", r"(?:someone|they|got) stole(?:n)?(?: it| my car| the car)?", r"repo(?:ed|ssessed)", r"my (?:ex|son|daughter|brother|sister|nephew|niece|kid|mom|dad) (?:has|owns|drives|took) (?:it|the car|that car) now", r"passed (?:it|the car) (?:on|down) to",
-)  # fmt: skip
+    rf"(?:already |just |have |had |we |i |recently )?sold {_CAR}(?! (?:me|us))",
+    r"(?:i|we|ive|just|already) (?:\w+ )?sold(?! (?:me|us|out))",
+    r"sold\Z",
+    r"(?:car|truck|van|vehicle|suv|it|that one|one) (?:is |was |has been |got |"
+    r"been )+(?:\w+ )?(?:sold|stolen|totaled|totalled|repossessed|repoed|junked|scrapped|donated|"
+    r"traded|gone|wrecked|crushed)(?! with)",
+    r"trad(?:ed|ing) (?:it|that|the|my|her|him|them|in|this|our)(?! (?:next|soon))",
+    r"traded",
+    r"totall?ed",
+    r"got rid of",
+    r"(?:dont|do not|doesnt|no longer) (?:even )?(?:have|own|drive|got|possess) (?:it|that|this|"
+    r"the|my|her) ?(?:\w+ ){0,3}(?:anymore|any ?more|any longer|no more|now|these days)",
+    r"(?:dont|do not) (?:have|own) (?:it|that car|that truck|that vehicle|that van|that one|"
+    r"the car|her)\Z",
+    r"no longer (?:\w+ )?(?:have|own|drive|mine|my car|in my possession|got|the owner)",
+    r"(?:isnt|not|aint|is not|no longer) (?:my|mine|our) (?:car )?(?:anymore|any more|now)",
+    r"(?:donated|junked|scrapped) (?:it|the|my|that|her)?",
+    r"gave (?:it|her|the car|my car|that car|the truck|the van|him) (?:to|away|back)",
+    r"turned (?:it|her|the car|my car|the lease|my lease|in) (?:back )?in",
+    r"lease (?:is |was |has )?(?:up|ended|over|expired|done)(?! (?:in|next|on))",
+    r"returned (?:it|the car|my car|that car)(?: \w+){0,3}(?: lease)?",
+    r"(?:my|the) (?:car|truck|van) (?:is|was) gone",
+    r"(?:bought|got|have|drive|driving) (?:myself )?(?:a|an) (?:brand )?(?:new|different|another|"
+    r"newer|other) (?:one|car|truck|vehicle|suv|van|ride)(?! (?:battery|seat|part))",
+    r"(?:it|car) (?:died|was destroyed|burned) .*(?:scrap|junk)\w*",
+    r"(?:someone|they|got) stole(?:n)?(?: it| my car| the car)?",
+    r"repo(?:ed|ssessed)",
+    r"my (?:ex|son|daughter|brother|sister|nephew|niece|kid|mom|dad) (?:has|owns|drives|"
+    r"took) (?:it|the car|that car) now",
+    r"passed (?:it|the car) (?:on|down) to",
+)
 _DICE = phrases(
-    r"vendi(?:mos|do|da)?(?! (?:a mi casa))", r"(?:lo|la|se) vendio", r"ya no (?:lo|la|los) (?:tengo|tenemos|manejo|uso)", r"ya no (?:tengo|tenemos|es mi[oa]?|manejo|soy (?:el|la) duen[oa])(?: (?:ese|esa|el|la|mi|este|esta|carro|coche|auto|camioneta|troca|vehiculo)\b)+", r"ya no es mi[oa]", r"(?:me |nos |se )?(?:lo |la )?robaron(?: (?:el|mi|la) \w+)?", r"fue robad[oa]", r"(?:lo|la) cambi(?:e|amos|o) por", r"cambie (?:de|mi) (?:carro|coche|auto|troca|camioneta)", r"(?:perdida|destruccion) total", r"(?:se )?(?:lo|la) regal(?:e|amos|o)", r"regal(?:e|amos) (?:el|mi|la|ese)", r"(?:lo|la) (?:di|dimos|done|entregue|entregamos|devolvi|chatarre)(?: (?:a|en|de|como|para|al)\b)?", r"(?:devolvi|entregue) (?:el|mi|la|ese) (?:carro|coche|auto|camioneta|lease)", r"compr(?:e|amos) (?:otro|un carro nuevo|uno nuevo|otra|un nuevo carro|carro nuevo)", r"me deshice", r"(?:yonke|deshuesadero|chatarra|corralon)", r"(?:lo|la) tiene (?:mi|otro|ahora)\b.*", r"se lo (?:di|pase|vendi|llevo el banco)", r"(?:me )?(?:lo|la) quito el banco", r"tengo otro (?:carro|coche|auto)(?: ahora)?",
-)  # fmt: skip
+    r"vendi(?:mos|do|da)?(?! (?:a mi casa))",
+    r"(?:lo|la|se) vendio",
+    r"ya no (?:lo|la|los) (?:tengo|tenemos|manejo|uso)",
+    r"ya no (?:tengo|tenemos|es mi[oa]?|manejo|soy (?:el|la) duen[oa])(?: (?:ese|esa|el|la|mi|"
+    r"este|esta|carro|coche|auto|camioneta|troca|vehiculo)\b)+",
+    r"ya no es mi[oa]",
+    r"(?:me |nos |se )?(?:lo |la )?robaron(?: (?:el|mi|la) \w+)?",
+    r"fue robad[oa]",
+    r"(?:lo|la) cambi(?:e|amos|o) por",
+    r"cambie (?:de|mi) (?:carro|coche|auto|troca|camioneta)",
+    r"(?:perdida|destruccion) total",
+    r"(?:se )?(?:lo|la) regal(?:e|amos|o)",
+    r"regal(?:e|amos) (?:el|mi|la|ese)",
+    r"(?:lo|la) (?:di|dimos|done|entregue|entregamos|devolvi|chatarre)(?: (?:a|en|de|como|para|"
+    r"al)\b)?",
+    r"(?:devolvi|entregue) (?:el|mi|la|ese) (?:carro|coche|auto|camioneta|lease)",
+    r"compr(?:e|amos) (?:otro|un carro nuevo|uno nuevo|otra|un nuevo carro|carro nuevo)",
+    r"me deshice",
+    r"(?:yonke|deshuesadero|chatarra|corralon)",
+    r"(?:lo|la) tiene (?:mi|otro|ahora)\b.*",
+    r"se lo (?:di|pase|vendi|llevo el banco)",
+    r"(?:me )?(?:lo|la) quito el banco",
+    r"tengo otro (?:carro|coche|auto)(?: ahora)?",
+)
 _NOT_YET = phrases(
-    r"(?:might|may|will|going to|gonna|want to|plan(?:ning)? (?:to|on)|thinking (?:of|about)|about to|trying to|looking to|if i|before i|until i|when i|could|should) (?:\w+ ){0,2}(?:sell|selling|trade|trading|get rid|getting rid|donate|junk|scrap)\w*",
-    r"(?:selling|trading) (?:it|her|the|my|them)\b", r"(?:voy a|vamos a|quiero|pienso|estoy por|planeo) (?:\w+ )?(?:vender|cambiar|regalar)\w*",
-    r"(?:you|yall) (?:guys )?sold", r"(?:havent|didnt|never|not) (?:\w+ )?(?:sold|traded|got rid)", r"no (?:lo|la) (?:he )?vendi\w*", r"me vendieron", r"(?:got|have|bought|with) (?:a|an) (?:new|different|another|other) (?:car )?(?:battery|tire|tires|job|phone|baby)", r"have another car(?: too| as well)?",
-)  # fmt: skip
+    r"(?:might|may|will|going to|gonna|want to|plan(?:ning)? (?:to|on)|thinking (?:of|about)|"
+    r"about to|trying to|looking to|if i|before i|until i|when i|could|"
+    r"should) (?:\w+ ){0,2}(?:sell|selling|trade|trading|get rid|getting rid|donate|junk|scrap)\w*",
+    r"(?:selling|trading) (?:it|her|the|my|them)\b",
+    r"(?:voy a|vamos a|quiero|pienso|estoy por|planeo) (?:\w+ )?(?:vender|cambiar|regalar)\w*",
+    r"(?:you|yall) (?:guys )?sold",
+    r"(?:havent|didnt|never|not) (?:\w+ )?(?:sold|traded|got rid)",
+    r"no (?:lo|la) (?:he )?vendi\w*",
+    r"me vendieron",
+    r"(?:got|have|bought|with) (?:a|an) (?:new|different|another|other) (?:car )?(?:battery|tire|"
+    r"tires|job|phone|baby)",
+    r"have another car(?: too| as well)?",
+)
 
 
 def holds(said: Said) -> bool:

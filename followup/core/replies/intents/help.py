@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "help"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": ("HELP", "who is this", "who dis?", "how did u get my number", "how do i stop these", "INFO"),
     "es": (
         "AYUDA",
@@ -17,11 +17,44 @@ EXAMPLES = {
     ),
 }
 
-KEYWORDS = frozenset("help info ayuda informacion aide helpme".split()) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}  # fmt: skip
+KEYWORDS = frozenset(["help", "info", "ayuda", "informacion", "aide", "helpme"]) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}  # fmt: skip
 _ASKS = phrases(
-    r"who (?:is|are|r|dis|the|was|this|exactly|am i|sent|do|may i|be)(?! (?:doing|working|my (?:mechanic|tech\w*|advisor)|going to|able|available|fixing|the (?:mechanic|tech\w*)|that did))", r"^(?:new phone )?who\Z", r"who\?", r"whos (?:this|dis)", r"(?:how|where) (?:did|do|d|didyou) (?:you|u|yall|ya) (?:guys |all |people )?(?:get|have|find|got) (?:my|this|our) (?:\w+ )?(?:number|info|phone|cell|contact|name)", r"how (?:do|can|would|to|does one)(?: i| we)? (?:\w+ )?(?:stop|unsubscribe|opt out|get off|turn (?:off|these)|cancel (?:these|texts|the texts)|end (?:these|the)|make (?:this|these|it) stop|quit|block)", r"what (?:company|shop|business|garage|place|number|organization|dealer\w*) (?:is this|are you|is it|r u|you with|is texting|this is|from)", r"(?:is|who is) this (?:from |the |for |really )?(?:\w+ )?(?:shop|garage|legit|real|spam|a scam|mechanic|dealer\w*|place)\??", r"do i know you", r"identify yourself", r"why do you have my number", r"what is this (?:number|about|text|regarding|message|for)?\?", r"^what is this\Z", r"(?:is this|are you) legit",
-    r"quien(?:es)? (?:es|son|eres|habla|escribe|me|manda|sos|llama|envia|esta|chingados|demonios|rayos)", r"quien\?", r"^quien\Z", r"con quien (?:hablo|tengo el gusto|estoy|me comunico)", r"(?:de )?(?:donde|como) (?:sacaron|consiguieron|obtuvieron|tienen|tiene|consiguio|saco|obtuvo) (?:mi|este) (?:numero|telefono|contacto|informacion|celular)", r"como (?:le hago para |puedo |hago para |se |me |los |puedo )?(?:cancel\w*|par\w+|deten\w+|dejar de|quit\w+|dar de baja|doy de baja|detengo|desactiv\w+|salgo|salir)(?: (?:los|estos|de|sus|el|la|esto|mensajes)\b)?", r"(?:que|cual) (?:compania|empresa|taller|negocio|numero) (?:es|son)", r"(?:de parte|de) (?:de )?quien", r"(?:es|son) (?:de )?(?:el|la|un|una) (?:taller|agencia|estafa)\?", r"de que (?:taller|compania|empresa|negocio)(?: \w+)?",
-)  # fmt: skip
+    r"who (?:is|are|r|dis|the|was|this|exactly|am i|sent|do|may i|be)(?! (?:doing|working|"
+    r"my (?:mechanic|tech\w*|advisor)|going to|able|available|fixing|the (?:mechanic|tech\w*)|"
+    r"that did))",
+    r"^(?:new phone )?who\Z",
+    r"who\?",
+    r"whos (?:this|dis)",
+    r"(?:how|where) (?:did|do|d|didyou) (?:you|u|yall|ya) (?:guys |all |people )?(?:get|have|find|"
+    r"got) (?:my|this|our) (?:\w+ )?(?:number|info|phone|cell|contact|name)",
+    r"how (?:do|can|would|to|does one)(?: i| we)? (?:\w+ )?(?:stop|unsubscribe|opt out|get off|"
+    r"turn (?:off|these)|cancel (?:these|texts|the texts)|end (?:these|the)|make (?:this|these|"
+    r"it) stop|quit|block)",
+    r"what (?:company|shop|business|garage|place|number|organization|dealer\w*) (?:is this|"
+    r"are you|is it|r u|you with|is texting|this is|from)",
+    r"(?:is|who is) this (?:from |the |for |really )?(?:\w+ )?(?:shop|garage|legit|real|spam|"
+    r"a scam|mechanic|dealer\w*|place)\??",
+    r"do i know you",
+    r"identify yourself",
+    r"why do you have my number",
+    r"what is this (?:number|about|text|regarding|message|for)?\?",
+    r"^what is this\Z",
+    r"(?:is this|are you) legit",
+    r"quien(?:es)? (?:es|son|eres|habla|escribe|me|manda|sos|llama|envia|esta|chingados|demonios|"
+    r"rayos)",
+    r"quien\?",
+    r"^quien\Z",
+    r"con quien (?:hablo|tengo el gusto|estoy|me comunico)",
+    r"(?:de )?(?:donde|como) (?:sacaron|consiguieron|obtuvieron|tienen|tiene|consiguio|saco|"
+    r"obtuvo) (?:mi|este) (?:numero|telefono|contacto|informacion|celular)",
+    r"como (?:le hago para |puedo |hago para |se |me |los |puedo )?(?:cancel\w*|par\w+|deten\w+|"
+    r"dejar de|quit\w+|dar de baja|doy de baja|detengo|desactiv\w+|salgo|salir)(?: (?:los|estos|"
+    r"de|sus|el|la|esto|mensajes)\b)?",
+    r"(?:que|cual) (?:compania|empresa|taller|negocio|numero) (?:es|son)",
+    r"(?:de parte|de) (?:de )?quien",
+    r"(?:es|son) (?:de )?(?:el|la|un|una) (?:taller|agencia|estafa)\?",
+    r"de que (?:taller|compania|empresa|negocio)(?: \w+)?",
+)
 _NO_QUESTION = phrases(
     r"(?:dont|do not|not sure|no idea|idk) (?:\w+ )?who(?: \w+)*",
     r"no se (?:ni )?quien(?:es)?(?: \w+)*",

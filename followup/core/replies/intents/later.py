@@ -7,7 +7,7 @@ import re
 from followup.core.replies.said import Said, phrases, whole
 
 CODE = "later"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "not now, ask me in march",
         "maybe next month",
@@ -26,11 +26,125 @@ EXAMPLES = {
 }
 
 _SAYS = phrases(
-    r"not (?:right |just )?(?:now|yet|at this time|at the moment|today|this (?:week|month|time|year)|quite yet|ready|at this moment|currently)", r"no(?:,)? not yet", r"(?:maybe|perhaps|possibly|some|probably|try|talk|do it|ask(?: me)?|remind me|catch you|hit me up|another time|text me|message me|get back) (?:\w+ )?(?:later|another time|some ?time|down the road|another day|in the future)", r"later (?:on|maybe|please|this (?:year|month)|down|in the year)", r"(?:some|another|any) other time", r"another time", r"in a (?:bit|while|little while)", r"(?:ill|i will|i can|we will|well|let me|i need to|need to|i have to|have to|gotta|gonna|going to|lemme|ima|i must|should) (?:\w+ )?(?:call|text|let|get back|think|check|see|talk|look at|look|reach|contact|ask|decide|figure|save|wait|hold off|know|confirm|circle|find out|consult|get with|ring|give you|message|hit you|be in touch|schedule (?:it )?later|shop around|touch base|follow up|pass for now)(?: (?:you|u|yall|it|about|me|my|with|back|on|at|and|to|off|the|out|over|up|in)\b|\Z|[.,])", r"give (?:me|us) (?:a (?:few )?(?:day|week|month|minute|bit|second|while|some)s?|some time|time|until|till|\d+ (?:days|weeks|months))", r"let you know", r"get back (?:to|with) you", r"hold off", r"wait (?:a (?:bit|while|little)|until|till|for|on)", r"(?:ask|remind|text|message|contact|check|try|hit|reach|ping|bug|circle|follow|touch base|call)(?: me| us| back| with me| in| out| up| again| to me)* (?:\w+ )?(?:later|again|next|in|after|around|closer|sometime|some other|another|when)(?! (?:if|the morning\Z))", r"check back", r"check with me", r"(?:when|once|after|as soon as) (?:i|we|my|they|the|i'm|im|it|ive|things|money|funds|payday) (?:\w+ ){0,3}(?:get|gets|paid|have|has|can|settle|settles|slow|slows|get paid|afford|done|back|return|finish|hits|reaches|ready|budget|money|closer|allows?|improves?|comes?|refund|taxes?|job)\w*", r"pay ?day", r"(?:next|my|the) (?:pay ?check|paycheck|pay)", r"get paid", r"(?:too|really|super|very|so|kinda|pretty|im|been|crazy|swamped|slammed) busy(?: (?:right )?now| this)?", r"busy right now", r"(?:dont have (?:the )?(?:time|money|funds|cash)|no (?:time|money|funds|cash)|money is tight|tight on money|short on (?:cash|money)|broke)(?: right| at the| now| this)?(?: now| moment| month| week| till| until)?", r"(?:cant|can not) (?:afford|do) (?:it|that|this)? ?(?:right now|now|yet|at the moment|this (?:week|month))", r"(?:im|we are|were|currently|i am|is) (?:\w+ )?(?:out of (?:town|state|the country)|away|traveling|travelling|on vacation|deployed|overseas|in the hospital)", r"for now", r"down the (?:road|line)", r"closer to", r"(?:need|want) (?:some |more |a little )?(?:time|to think|to (?:wait|hold|save|check))", r"thinking about it", r"(?:have|need) to (?:think|check|ask|talk|save|look|wait|see)", r"not until", r"(?:it|car|that|she|brakes|tires) can wait(?!\?)", r"can (?:it|this|we) wait (?:until|till|a|for)", r"still thinking", r"(?:idk|dont know|not sure|unsure)(?: (?:yet|when|right now|my schedule|what day))?", r"soon\Z", r"eventually", r"remind me", r"ask (?:me )?again", r"in (?:a )?(?:few|couple) (?:of )?(?:months|years)", r"next (?:month|year|season|time)", r"at (?:\d+ ?k|\d\d,?\d{3})", r"(?:at|around|hits?|reach(?:es)?|til|till|until|when it gets to) (?:\d{2,3} ?k|\d{2,3},? ?\d{3}|\d{2,3} ?thousand)(?: (?:miles|mi|km))?", r"snowed under", r"after (?:my|our|the) (?:\w+ )?(?:vacation|trip|surgery|move|wedding|baby|exams?|finals|season|school year|operation)", r"(?:when|once) (?:it is|its|the weather is|weather is|it gets|things are|work is) (?:\w+ )?(?:warmer|nicer|cooler|over|better|slower|calmer|warm)", r"bad time", r"i ?ll pass for now", r"on the fence",
-)  # fmt: skip
+    r"not (?:right |just )?(?:now|yet|at this time|at the moment|today|this (?:week|month|time|"
+    r"year)|quite yet|ready|at this moment|currently)",
+    r"no(?:,)? not yet",
+    r"(?:maybe|perhaps|possibly|some|probably|try|talk|do it|ask(?: me)?|remind me|catch you|"
+    r"hit me up|another time|text me|message me|get back) (?:\w+ )?(?:later|another time|"
+    r"some ?time|down the road|another day|in the future)",
+    r"later (?:on|maybe|please|this (?:year|month)|down|in the year)",
+    r"(?:some|another|any) other time",
+    r"another time",
+    r"in a (?:bit|while|little while)",
+    r"(?:ill|i will|i can|we will|well|let me|i need to|need to|i have to|have to|gotta|gonna|"
+    r"going to|lemme|ima|i must|should) (?:\w+ )?(?:call|text|let|get back|think|check|see|talk|"
+    r"look at|look|reach|contact|ask|decide|figure|save|wait|hold off|know|confirm|circle|"
+    r"find out|consult|get with|ring|give you|message|hit you|be in touch|schedule (?:it )?later|"
+    r"shop around|touch base|follow up|pass for now)(?: (?:you|u|yall|it|about|me|my|with|back|on|"
+    r"at|and|to|off|the|out|over|up|in)\b|\Z|[.,])",
+    r"give (?:me|us) (?:a (?:few )?(?:day|week|month|minute|bit|second|while|some)s?|some time|"
+    r"time|until|till|\d+ (?:days|weeks|months))",
+    r"let you know",
+    r"get back (?:to|with) you",
+    r"hold off",
+    r"wait (?:a (?:bit|while|little)|until|till|for|on)",
+    r"(?:ask|remind|text|message|contact|check|try|hit|reach|ping|bug|circle|follow|touch base|"
+    r"call)(?: me| us| back| with me| in| out| up| again| to me)* (?:\w+ )?(?:later|again|next|in|"
+    r"after|around|closer|sometime|some other|another|when)(?! (?:if|the morning\Z))",
+    r"check back",
+    r"check with me",
+    r"(?:when|once|after|as soon as) (?:i|we|my|they|the|i'm|im|it|ive|things|money|funds|"
+    r"payday) (?:\w+ ){0,3}(?:get|gets|paid|have|has|can|settle|settles|slow|slows|get paid|"
+    r"afford|done|back|return|finish|hits|reaches|ready|budget|money|closer|allows?|improves?|"
+    r"comes?|refund|taxes?|job)\w*",
+    r"pay ?day",
+    r"(?:next|my|the) (?:pay ?check|paycheck|pay)",
+    r"get paid",
+    r"(?:too|really|super|very|so|kinda|pretty|im|been|crazy|swamped|"
+    r"slammed) busy(?: (?:right )?now| this)?",
+    r"busy right now",
+    r"(?:dont have (?:the )?(?:time|money|funds|cash)|no (?:time|money|funds|cash)|money is tight|"
+    r"tight on money|short on (?:cash|money)|broke)(?: right| at the| now| this)?(?: now| moment|"
+    r" month| week| till| until)?",
+    r"(?:cant|can not) (?:afford|do) (?:it|that|this)? ?(?:right now|now|yet|at the moment|"
+    r"this (?:week|month))",
+    r"(?:im|we are|were|currently|i am|is) (?:\w+ )?(?:out of (?:town|state|the country)|away|"
+    r"traveling|travelling|on vacation|deployed|overseas|in the hospital)",
+    r"for now",
+    r"down the (?:road|line)",
+    r"closer to",
+    r"(?:need|want) (?:some |more |a little )?(?:time|to think|to (?:wait|hold|save|check))",
+    r"thinking about it",
+    r"(?:have|need) to (?:think|check|ask|talk|save|look|wait|see)",
+    r"not until",
+    r"(?:it|car|that|she|brakes|tires) can wait(?!\?)",
+    r"can (?:it|this|we) wait (?:until|till|a|for)",
+    r"still thinking",
+    r"(?:idk|dont know|not sure|unsure)(?: (?:yet|when|right now|my schedule|what day))?",
+    r"soon\Z",
+    r"eventually",
+    r"remind me",
+    r"ask (?:me )?again",
+    r"in (?:a )?(?:few|couple) (?:of )?(?:months|years)",
+    r"next (?:month|year|season|time)",
+    r"at (?:\d+ ?k|\d\d,?\d{3})",
+    r"(?:at|around|hits?|reach(?:es)?|til|till|until|when it gets to) (?:\d{2,3} ?k|"
+    r"\d{2,3},? ?\d{3}|\d{2,3} ?thousand)(?: (?:miles|mi|km))?",
+    r"snowed under",
+    r"after (?:my|our|the) (?:\w+ )?(?:vacation|trip|surgery|move|wedding|baby|exams?|finals|"
+    r"season|school year|operation)",
+    r"(?:when|once) (?:it is|its|the weather is|weather is|it gets|things are|"
+    r"work is) (?:\w+ )?(?:warmer|nicer|cooler|over|better|slower|calmer|warm)",
+    r"bad time",
+    r"i ?ll pass for now",
+    r"on the fence",
+)
 _DICE = phrases(
-    r"(?:ahorita|ahora|por ahora|hoy|por el momento|de momento|en este momento|orita|horita|esta semana|este mes)(?: mismo)? no", r"no (?:por )?(?:ahorita|ahora|el momento|por el momento|de momento|todavia|aun|orita|este mes|en este momento)", r"(?:todavia|aun) no", r"mas (?:adelante|al rato|despues|tardecito)", r"al rato", r"(?:luego|despues)(?: (?:les|le|te|yo|me|se|lo|veo|vemos|aviso|hablamos|platicamos|quizas?)| ?\Z|[.,!])", r"(?:dej|deje|dejame|dejeme|dejenme|deja) ?(?:me)? ?(?:\w+ )?(?:ver|pensar\w*|checar|revisar|consultar|preguntar|hablar|reviso|veo|lo pienso)", r"(?:lo |voy a |tengo que |necesito |quiero )(?:\w+ )?(?:pienso|pensar\w*|pensando|checar|revisar|ver|consultar\w*|ahorrar|esperar|preguntar\w*)(?: (?:mi|con|si|lo|la|cuando|y|el|a)\b|\Z|[.,])", r"lo (?:voy a pensar|pienso|pensare|checo|consulto)", r"(?:yo|luego|despues|ya|les|le|te|mejor)+ (?:yo )?(?:les|le|te|los|la|lo)? ?(?:llamo|aviso|marco|hablo|digo|escribo|contacto|confirmo|busco|llamare|avisare)", r"(?:estoy|ando|estamos|ahorita) (?:\w+ )?(?:ocupad[oa]|de viaje|fuera|trabajando mucho|de vacaciones|sin dinero|corto|corta|gastad[oa])(?! (?:el|los|en la|por la))", r"no tengo (?:\w+ )?(?:dinero|tiempo|lana|plata|feria|chance|fondos|varo)", r"cuando (?:me |nos |ya )?(?:paguen|pague|cobre|tenga|pueda|regrese|vuelva|llegue|termine|junte|cumpla|salga de|este list|este de vuelta|reciba|este de regreso|haya|pase)\w*", r"(?:el|la) (?:proxim[oa]|siguiente) (?:mes|ano|quincena)", r"el (?:mes|ano) (?:que viene|entrante|proximo)", r"(?:pregunt|record|record|avis|escrib|busqu|mand|recuerd|acuerd|text)\w*(?:nme|me|eme) (?:\w+ )?(?:en|el|la|despues|luego|mas|otra|cuando|para|dentro|a|hasta|pasando|por|de nuevo|manana|proximo)", r"(?:quiza|quizas|tal vez|talvez|a lo mejor) (?:\w+ )?(?:despues|luego|mas adelante|otro dia|el (?:otro|proximo)|la proxima|en)", r"(?:en )?otr[oa] (?:momento|ocasion)", r"otro dia", r"(?:me )?espero(?: (?:a|hasta))?", r"hasta (?:que|el proximo|la proxima|los \d+|las \d+|\d+)", r"(?:a|en|hasta|llegue a) (?:las?|los )?(?:\d{2,3} ?mil|\d{2,3}[.,]?\d{3})(?: (?:millas|kilometros|km))?", r"en (?:unos|un par de|dos|tres|seis|\d+) (?:meses|anos)", r"no se (?:todavia|aun|cuando|mi horario)", r"despues de (?:mis|las|mi|mi\w*) (?:vacaciones|viaje|operacion|boda|mudanza)", r"cuando (?:haga|mejore|pase|acabe) \w+", r"pronto\Z", r"la quincena", r"mas tarde\Z", r"pa la otra", r"les (?:aviso|confirmo|llamo|hablo)",
-)  # fmt: skip
+    r"(?:ahorita|ahora|por ahora|hoy|por el momento|de momento|en este momento|orita|horita|"
+    r"esta semana|este mes)(?: mismo)? no",
+    r"no (?:por )?(?:ahorita|ahora|el momento|por el momento|de momento|todavia|aun|orita|"
+    r"este mes|en este momento)",
+    r"(?:todavia|aun) no",
+    r"mas (?:adelante|al rato|despues|tardecito)",
+    r"al rato",
+    r"(?:luego|despues)(?: (?:les|le|te|yo|me|se|lo|veo|vemos|aviso|hablamos|platicamos|quizas?)|"
+    r" ?\Z|[.,!])",
+    r"(?:dej|deje|dejame|dejeme|dejenme|deja) ?(?:me)? ?(?:\w+ )?(?:ver|pensar\w*|checar|revisar|"
+    r"consultar|preguntar|hablar|reviso|veo|lo pienso)",
+    r"(?:lo |voy a |tengo que |necesito |quiero )(?:\w+ )?(?:pienso|pensar\w*|pensando|checar|"
+    r"revisar|ver|consultar\w*|ahorrar|esperar|preguntar\w*)(?: (?:mi|con|si|lo|la|cuando|y|el|"
+    r"a)\b|\Z|[.,])",
+    r"lo (?:voy a pensar|pienso|pensare|checo|consulto)",
+    r"(?:yo|luego|despues|ya|les|le|te|mejor)+ (?:yo )?(?:les|le|te|los|la|lo)? ?(?:llamo|aviso|"
+    r"marco|hablo|digo|escribo|contacto|confirmo|busco|llamare|avisare)",
+    r"(?:estoy|ando|estamos|ahorita) (?:\w+ )?(?:ocupad[oa]|de viaje|fuera|trabajando mucho|"
+    r"de vacaciones|sin dinero|corto|corta|gastad[oa])(?! (?:el|los|en la|por la))",
+    r"no tengo (?:\w+ )?(?:dinero|tiempo|lana|plata|feria|chance|fondos|varo)",
+    r"cuando (?:me |nos |ya )?(?:paguen|pague|cobre|tenga|pueda|regrese|vuelva|llegue|termine|"
+    r"junte|cumpla|salga de|este list|este de vuelta|reciba|este de regreso|haya|pase)\w*",
+    r"(?:el|la) (?:proxim[oa]|siguiente) (?:mes|ano|quincena)",
+    r"el (?:mes|ano) (?:que viene|entrante|proximo)",
+    r"(?:pregunt|record|record|avis|escrib|busqu|mand|recuerd|acuerd|text)\w*(?:nme|me|"
+    r"eme) (?:\w+ )?(?:en|el|la|despues|luego|mas|otra|cuando|para|dentro|a|hasta|pasando|por|"
+    r"de nuevo|manana|proximo)",
+    r"(?:quiza|quizas|tal vez|talvez|a lo mejor) (?:\w+ )?(?:despues|luego|mas adelante|otro dia|"
+    r"el (?:otro|proximo)|la proxima|en)",
+    r"(?:en )?otr[oa] (?:momento|ocasion)",
+    r"otro dia",
+    r"(?:me )?espero(?: (?:a|hasta))?",
+    r"hasta (?:que|el proximo|la proxima|los \d+|las \d+|\d+)",
+    r"(?:a|en|hasta|llegue a) (?:las?|los )?(?:\d{2,3} ?mil|\d{2,3}[.,]?\d{3})(?: (?:millas|"
+    r"kilometros|km))?",
+    r"en (?:unos|un par de|dos|tres|seis|\d+) (?:meses|anos)",
+    r"no se (?:todavia|aun|cuando|mi horario)",
+    r"despues de (?:mis|las|mi|mi\w*) (?:vacaciones|viaje|operacion|boda|mudanza)",
+    r"cuando (?:haga|mejore|pase|acabe) \w+",
+    r"pronto\Z",
+    r"la quincena",
+    r"mas tarde\Z",
+    r"pa la otra",
+    r"les (?:aviso|confirmo|llamo|hablo)",
+)
 _ALONE = whole(
     r"(?:maybe )?later",
     r"(?:maybe )?soon",
@@ -55,8 +169,37 @@ _ALONE = whole(
     r"remind me",
 )
 _NOT_LATER = phrases(
-    r"(?:not|no) later than", r"(?:any|some)(?:thing|time)? later(?: (?:time|slot|day))?", r"later (?:slot|time|appointment|one|in the (?:day|morning|afternoon|week)|that (?:day|morning|afternoon)|today|than|this (?:week|afternoon|morning|evening))", r"(?:it is|is|its|currently|now|im|i am|sitting|right|already|was|car|just|va|esta|anda|ando|voy) (?:now |about |right |ya |como )?(?:at|en|a) (?:about |like |around |como )?\d[\d,. ]*(?:k|mil|thousand)?", r"just (?:hit|reached|turned|passed)(?: over)? \d[\d,. ]*(?:k|mil|thousand)?", r"see (?:you|ya) later", r"talk (?:to you )?later\Z", r"cant wait", r"ill wait(?! until| till| for)", r"can wait (?:there|in|here|at)", r"wait (?:there|here|for it|in the)", r"(?:call|phone|ring) me(?: (?:back|please|when|later|tomorrow|after|at|around|today|anytime|any time|on|asap|in|next|if|about|to|between|first|and|or|,).*)?", r"check engine", r"(?:let|lemme) me know", r"let (?:me|us) know", r"when (?:can|could|should|do|will|are|is|would|you)\b", r"dont have time to wait", r"have to ask you", r"not ready\?", r"need to check (?:my|the) (?:brakes?|tires?|oil|car)", r"for now(?: i| we)? (?:can|will)", r"(?:llamenme|llameme|llamame|marquenme|marqueme|hablenme)(?: .*)?", r"when i get (?:off|there|in|home|out)", r"when im off", r"cuando salga del? \w+", r"(?:me )?espero (?:ahi|alli|aqui|en|a que|mientras)",
-)  # fmt: skip
+    r"(?:not|no) later than",
+    r"(?:any|some)(?:thing|time)? later(?: (?:time|slot|day))?",
+    r"later (?:slot|time|appointment|one|in the (?:day|morning|afternoon|week)|that (?:day|"
+    r"morning|afternoon)|today|than|this (?:week|afternoon|morning|evening))",
+    r"(?:it is|is|its|currently|now|im|i am|sitting|right|already|was|car|just|va|esta|anda|ando|"
+    r"voy) (?:now |about |right |ya |como )?(?:at|en|a) (?:about |like |around |"
+    r"como )?\d[\d,. ]*(?:k|mil|thousand)?",
+    r"just (?:hit|reached|turned|passed)(?: over)? \d[\d,. ]*(?:k|mil|thousand)?",
+    r"see (?:you|ya) later",
+    r"talk (?:to you )?later\Z",
+    r"cant wait",
+    r"ill wait(?! until| till| for)",
+    r"can wait (?:there|in|here|at)",
+    r"wait (?:there|here|for it|in the)",
+    r"(?:call|phone|ring) me(?: (?:back|please|when|later|tomorrow|after|at|around|today|anytime|"
+    r"any time|on|asap|in|next|if|about|to|between|first|and|or|,).*)?",
+    r"check engine",
+    r"(?:let|lemme) me know",
+    r"let (?:me|us) know",
+    r"when (?:can|could|should|do|will|are|is|would|you)\b",
+    r"dont have time to wait",
+    r"have to ask you",
+    r"not ready\?",
+    r"need to check (?:my|the) (?:brakes?|tires?|oil|car)",
+    r"for now(?: i| we)? (?:can|will)",
+    r"(?:llamenme|llameme|llamame|marquenme|marqueme|hablenme)(?: .*)?",
+    r"when i get (?:off|there|in|home|out)",
+    r"when im off",
+    r"cuando salga del? \w+",
+    r"(?:me )?espero (?:ahi|alli|aqui|en|a que|mientras)",
+)
 
 
 def holds(said: Said) -> bool:

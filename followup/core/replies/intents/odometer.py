@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said
 
 CODE = "odometer"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "its at 48,200 miles",
         "48.2k miles",

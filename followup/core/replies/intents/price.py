@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "price"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "how much",
         "whats it gonna cost me",
@@ -24,12 +24,69 @@ EXAMPLES = {
 }
 
 _ASKS = phrases(
-    r"how (?:much|mch|mutch)(?! (?:longer|time|wear|life|tread|pad|of (?:a|an|the) (?:hurry|problem|rush)|is left|left|warning|air|oil|notice))", r"(?:what|whats|any|an?|the|that|your|ur|total|ballpark|rough|for a|get|give me a|send me a|have a|free|written|need a) (?:\w+ ){0,3}(?:cost|price|pricing|prices|estimate|quote|damage|charge|fee|rate|total)s?(?= |\Z|\?|[.,!])", r"what (?:will|would|does|do|is|did|are|its) (?:\w+ ){0,4}(?:cost|run|charge|price|set me back|pay|going to cost|the bill|damage|looking at)", r"what (?:am i|are we) looking at", r"(?:cost|price|quote|estimate|ballpark|pricing)\?", r"^(?:cost|price|quote|estimate|pricing|cuanto|precio|costo)\Z", r"(?:is|are) (?:it|they|this|that|the \w+) (?:\w+ )?(?:free|expensive|covered|under warranty|cheap|extra)", r"free\?", r"(?:any|have|got|a|offer|do) (?:\w+ )?(?:coupons?|discounts?|specials?|deals?|senior discount|promos?)", r"how (?:expensive|pricey|bad is the (?:bill|damage))", r"(?:will|does|would) (?:it|that|this) (?:\w+ )?(?:cost|be expensive|be free|cost me)", r"do i (?:have to|need to) pay", r"\$+ ?\?", r"(?:price|cost)s? (?:for|of|on|to) (?:the |my |it|that|this|a |an |new |all )?\w*", r"price range", r"charge (?:me )?for (?:the|a|that|it|this)", r"(?:send|text|give) (?:me )?(?:a |an |the |your )?(?:price|quote|estimate|cost)s?",
-    r"cuant[oa]s? (?:me |nos |les )?(?:va a |vaya a |voy a |seria |es |son |vale\w*|cuest\w*|cobr\w*|sale\w*|saldr\w*|costar\w*|costo|tengo que pagar|pag\w+|hay que pagar|seria|ser[ai]a?|dinero|por|piden|valdria|serian|sale)(?! tiempo)", r"(?:a )?(?:como|cuanto) (?:sale|cuesta|cobran|esta|estan|dan|es|seria|va a (?:ser|salir|costar))(?! (?:el tiempo|estas))", r"^(?:y )?(?:a )?cuanto\Z", r"cuanto\?", r"(?:que|el|cual|los|su|sus|un) (?:\w+ ){0,3}(?:precio|precios|costo|costos|presupuesto|cotizacion|tarifa)", r"(?:precio|costo|presupuesto|cotizacion)\?", r"cotiz(?:ar|acion|arme|an|en)", r"presupuesto", r"(?:es|sale|esta|son) (?:\w+ )?(?:gratis|car[oa]|costoso|economico|barato)\?", r"gratis\?", r"(?:algun|hay|tienen|tiene) (?:\w+ )?(?:descuento|oferta|promocion|cupon|especial)\w*", r"(?:tengo|hay) que pagar", r"cuanto dinero", r"que cuesta", r"(?:cobra|cobran|cuesta) (?:algo|mucho)\??",
-)  # fmt: skip
+    r"how (?:much|mch|mutch)(?! (?:longer|time|wear|life|tread|pad|of (?:a|an|the) (?:hurry|"
+    r"problem|rush)|is left|left|warning|air|oil|notice))",
+    r"(?:what|whats|any|an?|the|that|your|ur|total|ballpark|rough|for a|get|give me a|send me a|"
+    r"have a|free|written|need a) (?:\w+ ){0,3}(?:cost|price|pricing|prices|estimate|quote|damage|"
+    r"charge|fee|rate|total)s?(?= |\Z|\?|[.,!])",
+    r"what (?:will|would|does|do|is|did|are|its) (?:\w+ ){0,4}(?:cost|run|charge|price|"
+    r"set me back|pay|going to cost|the bill|damage|looking at)",
+    r"what (?:am i|are we) looking at",
+    r"(?:cost|price|quote|estimate|ballpark|pricing)\?",
+    r"^(?:cost|price|quote|estimate|pricing|cuanto|precio|costo)\Z",
+    r"(?:is|are) (?:it|they|this|that|the \w+) (?:\w+ )?(?:free|expensive|covered|under warranty|"
+    r"cheap|extra)",
+    r"free\?",
+    r"(?:any|have|got|a|offer|do) (?:\w+ )?(?:coupons?|discounts?|specials?|deals?|"
+    r"senior discount|promos?)",
+    r"how (?:expensive|pricey|bad is the (?:bill|damage))",
+    r"(?:will|does|would) (?:it|that|this) (?:\w+ )?(?:cost|be expensive|be free|cost me)",
+    r"do i (?:have to|need to) pay",
+    r"\$+ ?\?",
+    r"(?:price|cost)s? (?:for|of|on|to) (?:the |my |it|that|this|a |an |new |all )?\w*",
+    r"price range",
+    r"charge (?:me )?for (?:the|a|that|it|this)",
+    r"(?:send|text|give) (?:me )?(?:a |an |the |your )?(?:price|quote|estimate|cost)s?",
+    r"cuant[oa]s? (?:me |nos |les )?(?:va a |vaya a |voy a |seria |es |son |vale\w*|cuest\w*|"
+    r"cobr\w*|sale\w*|saldr\w*|costar\w*|costo|tengo que pagar|pag\w+|hay que pagar|seria|"
+    r"ser[ai]a?|dinero|por|piden|valdria|serian|sale)(?! tiempo)",
+    r"(?:a )?(?:como|cuanto) (?:sale|cuesta|cobran|esta|estan|dan|es|seria|va a (?:ser|salir|"
+    r"costar))(?! (?:el tiempo|estas))",
+    r"^(?:y )?(?:a )?cuanto\Z",
+    r"cuanto\?",
+    r"(?:que|el|cual|los|su|sus|un) (?:\w+ ){0,3}(?:precio|precios|costo|costos|presupuesto|"
+    r"cotizacion|tarifa)",
+    r"(?:precio|costo|presupuesto|cotizacion)\?",
+    r"cotiz(?:ar|acion|arme|an|en)",
+    r"presupuesto",
+    r"(?:es|sale|esta|son) (?:\w+ )?(?:gratis|car[oa]|costoso|economico|barato)\?",
+    r"gratis\?",
+    r"(?:algun|hay|tienen|tiene) (?:\w+ )?(?:descuento|oferta|promocion|cupon|especial)\w*",
+    r"(?:tengo|hay) que pagar",
+    r"cuanto dinero",
+    r"que cuesta",
+    r"(?:cobra|cobran|cuesta) (?:algo|mucho)\??",
+)
 _STATES = phrases(
-    r"(?:the |your |that |ur )?(?:price|cost|quote|estimate|pricing|rate)s? (?:is|was|looks|sounds|seems|are|works|seemed) (?:\w+ )?(?:good|fine|ok|great|fair|high|too|crazy|ridiculous|reasonable|steep|outrageous|expensive|wrong|insane)", r"(?:at any|no matter the|whatever the|regardless of) (?:price|cost)", r"at (?:that|this|those|these) (?:price|cost)s?", r"(?:thanks|thank you) for (?:the |your )?(?:quote|estimate|price)", r"(?:el|ese|su) (?:precio|costo) (?:esta|es|me parece) (?:\w+ )?(?:bien|bueno|car[oa]|alto|justo)", r"(?:too|so|very|thats|is|pretty|bit|really) expensive(?!\?)", r"how much (?:time|longer)", r"cuanto tiempo", r"(?:got|have|found) (?:a|another) (?:\w+ )?(?:quote|price|estimate|deal) (?:from|at|elsewhere|somewhere)", r"(?:full|half) price", r"es muy caro", r"esta muy caro", r"for (?:the|that|this) (?:price|cost)", r"the price (?:went|goes)",
-)  # fmt: skip
+    r"(?:the |your |that |ur )?(?:price|cost|quote|estimate|pricing|rate)s? (?:is|was|looks|"
+    r"sounds|seems|are|works|seemed) (?:\w+ )?(?:good|fine|ok|great|fair|high|too|crazy|"
+    r"ridiculous|reasonable|steep|outrageous|expensive|wrong|insane)",
+    r"(?:at any|no matter the|whatever the|regardless of) (?:price|cost)",
+    r"at (?:that|this|those|these) (?:price|cost)s?",
+    r"(?:thanks|thank you) for (?:the |your )?(?:quote|estimate|price)",
+    r"(?:el|ese|su) (?:precio|costo) (?:esta|es|me parece) (?:\w+ )?(?:bien|bueno|car[oa]|alto|"
+    r"justo)",
+    r"(?:too|so|very|thats|is|pretty|bit|really) expensive(?!\?)",
+    r"how much (?:time|longer)",
+    r"cuanto tiempo",
+    r"(?:got|have|found) (?:a|another) (?:\w+ )?(?:quote|price|estimate|deal) (?:from|at|"
+    r"elsewhere|somewhere)",
+    r"(?:full|half) price",
+    r"es muy caro",
+    r"esta muy caro",
+    r"for (?:the|that|this) (?:price|cost)",
+    r"the price (?:went|goes)",
+)
 
 
 def holds(said: Said) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "propose"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "tues morning",
         "how about thurs after 3",
@@ -25,10 +25,19 @@ EXAMPLES = {
 
 
 _ASKS_FOR_TIMES = phrases(
-    r"when (?:can|could|should|may) (?:i|we) (?:come|bring|stop|drop|get|swing|be)(?: \w+)*", r"when (?:are|is|do) (?:you|the shop|yall) (?:guys )?(?:available|free|have (?:time|openings?|space))",
-    r"(?:what|which) (?:days?|times?|slots?|appointments?|openings?|availability) (?:\w+ )?(?:do you|are|is|you) (?:\w+ )?(?:have|available|free|good)", r"what (?:do you have|is) (?:available|open)", r"what (?:works|is good|is best) for you", r"when works", r"(?:any|have any) (?:openings?|availability|appointments)",
-    r"cuando (?:puedo|podria|podemos) (?:ir|llevar\w*|pasar|llegar)", r"(?:que|cuales) (?:dias?|horas?|horarios?|citas) (?:\w+ )?(?:tienen|hay|disponible\w*)", r"cuando (?:tienen|hay) (?:\w+ )?(?:lugar|espacio|cita|disponib\w+|chance)",
-)  # fmt: skip
+    r"when (?:can|could|should|may) (?:i|we) (?:come|bring|stop|drop|get|swing|be)(?: \w+)*",
+    r"when (?:are|is|do) (?:you|the shop|yall) (?:guys )?(?:available|free|have (?:time|openings?|"
+    r"space))",
+    r"(?:what|which) (?:days?|times?|slots?|appointments?|openings?|"
+    r"availability) (?:\w+ )?(?:do you|are|is|you) (?:\w+ )?(?:have|available|free|good)",
+    r"what (?:do you have|is) (?:available|open)",
+    r"what (?:works|is good|is best) for you",
+    r"when works",
+    r"(?:any|have any) (?:openings?|availability|appointments)",
+    r"cuando (?:puedo|podria|podemos) (?:ir|llevar\w*|pasar|llegar)",
+    r"(?:que|cuales) (?:dias?|horas?|horarios?|citas) (?:\w+ )?(?:tienen|hay|disponible\w*)",
+    r"cuando (?:tienen|hay) (?:\w+ )?(?:lugar|espacio|cita|disponib\w+|chance)",
+)
 
 
 def holds(said: Said) -> bool:

@@ -8,7 +8,7 @@ from followup.core.replies.limits import is_about_one_subject, minds_number_or_h
 from followup.core.replies.said import Said, phrases
 
 CODE = "stop"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "STOP",
         "Stop!!",
@@ -32,8 +32,7 @@ EXAMPLES = {
 }
 
 KEYWORDS = frozenset(
-    "stop stopall unsubscribe end quit revoke optout alto baja cancelar cancel parar pare basta salir stp stopp sotp"
-    " stpo tsop stoped arret enough detener detengan paren".split()
+    ["stop", "stopall", "unsubscribe", "end", "quit", "revoke", "optout", "alto", "baja", "cancelar", "cancel", "parar", "pare", "basta", "salir", "stp", "stopp", "sotp", "stpo", "tsop", "stoped", "arret", "enough", "detener", "detengan", "paren"]
 ) | {
     "stop all", "opt out", "opt me out", "unsubscribe me", "unsubscribe all", "stop it", "stop this", "stop texts", "stop messages",
     "end texts", "stop texting", "dar de baja", "darme de baja", "no mas", "no more", "s t o p", "cancel all", "quit it", "end all", "i said stop", "stop stop", "stop stop stop", "stop means stop",
@@ -42,45 +41,120 @@ KEYWORDS = frozenset(
 _AFTER_COMMA = KEYWORDS - {"cancel", "end", "cancelar", "enough", "no more", "no mas", "salir", "quit", "delete", "remove", "stop it", "quit it", "pare", "parar"}  # fmt: skip
 
 _MESSAGES = r"(?:texts?|messages?|sms|reminders?|notifications?|alerts?|promos?|spam|ads|correspondence)"
-_TEXTING = r"(?:text|texting|message|messaging|sms|contact|contacting|bother|bothering|harass|harassing|spam|spamming|bug|bugging|hit|hitting|blow|blowing|reach|reaching|remind|reminding|pester|pestering|annoy|annoying)"
+_TEXTING = (
+    r"(?:text|texting|message|messaging|sms|contact|contacting|bother|bothering|harass|harassing|"
+    r"spam|spamming|bug|bugging|hit|hitting|blow|blowing|reach|reaching|remind|reminding|pester|"
+    r"pestering|annoy|annoying)"
+)
 _FREE = phrases(
     rf"(?:stop|quit|cease|end|discontinue|halt|knock off) (?:\w+ ){{0,3}}(?:{_TEXTING}|{_MESSAGES}|sending)",
-    r"(?:stop|quit) (?:with )?(?:all )?(?:this|these|the|your|ur) (?:\w+ )?(?:crap|nonsense|bs|stuff|shit|junk|texts?|messages?)",
-    rf"(?:dont|do not|please no|never|not) (?:you )?(?:ever |please |keep |have to )?(?:{_TEXTING}) (?:me|us|this|my|here|again|anymore|back|no more)",
-    rf"(?:dont|do not|never) (?:ever )?send (?:me |us |any |anymore |more |this number |anything |these |another |no more )+(?:\w+ )?(?:{_MESSAGES}|again|anymore|stuff)?",
-    rf"(?:dont|do not|didnt|no longer|never|not) (?:\w+ )?(?:want|wish|need|like|care|consent|agree|authorize|wanting|interested) (?:\w+ ){{0,4}}{_MESSAGES}(?! (?:me )?when)",
-    r"(?:dont|do not|no longer) (?:want|wish|need|consent|agree|care) (?:\w+ )?(?:to )?(?:be |get |getting |being |keep getting )?(?:texted|messaged|contacted|texting|reminded|bothered|receiv\w+)",
-    r"(?:dont|do not) want (?:you |u |yall |anyone )(?:\w+ ){0,2}(?:texting|messaging|contacting|to (?:text|message|contact))",
+    r"(?:stop|quit) (?:with )?(?:all )?(?:this|these|the|your|ur) (?:\w+ )?(?:crap|nonsense|bs|"
+    r"stuff|shit|junk|texts?|messages?)",
+    rf"(?:dont|do not|please no|never|not) (?:you )?(?:ever |please |keep |"
+    rf"have to )?(?:{_TEXTING}) (?:me|us|this|my|here|again|anymore|back|no more)",
+    rf"(?:dont|do not|never) (?:ever )?send (?:me |us |any |anymore |more |this number |anything |"
+    rf"these |another |no more )+(?:\w+ )?(?:{_MESSAGES}|again|anymore|stuff)?",
+    rf"(?:dont|do not|didnt|no longer|never|not) (?:\w+ )?(?:want|wish|need|like|care|consent|"
+    rf"agree|authorize|wanting|interested) (?:\w+ ){{0,4}}{_MESSAGES}(?! (?:me )?when)",
+    r"(?:dont|do not|no longer) (?:want|wish|need|consent|agree|care) (?:\w+ )?(?:to )?(?:be |"
+    r"get |getting |being |keep getting )?(?:texted|messaged|contacted|texting|reminded|bothered|"
+    r"receiv\w+)",
+    r"(?:dont|do not) want (?:you |u |yall |anyone )(?:\w+ ){0,2}(?:texting|messaging|contacting|"
+    r"to (?:text|message|contact))",
     rf"no more (?:\w+ )?(?:{_MESSAGES}|texting|messaging|contact)",
-    rf"(?:enough|sick|tired|fed up|done|over it|had it|had enough) (?:with|of) (?:\w+ ){{0,3}}(?:{_MESSAGES}|texting|spamming|harass\w+)",
-    rf"enough (?:already )?(?:\w+ ){{0,2}}{_MESSAGES}", r"enough already", r"(?:thats|that is) enough", r"enough is enough",
-    r"(?:take|remove|delete|erase|drop|get|scratch|pull|scrub|unlist|kick|cross|strike) (?:me|us|my (?:\w+ )?(?:number|name|info|phone|contact|cell|information|data)|this (?:number|phone)|this # )(?: \w+)? ?(?:off|from|out of)(?! (?:the|your|ur|my)? ?(?:schedule|calendar|books?|appointment|tuesday|monday|shuttle|work|ride))",
-    r"(?:remove|delete|erase|lose|forget) (?:my|this|our) (?:\w+ )?(?:number|name|info|phone|contact|cell|information)", r"(?:remove|delete|unsubscribe) (?:me|us)\b(?! from the (?:schedule|calendar))",
-    r"leave (?:me|us) (?:the \w+ )?alone", r"(?:go away|get lost|buzz off|piss off|fuck off|f off|fuk off|screw off|bugger off|bug off|get bent)",
-    r"unsubscribe(?! button)", r"opt(?:ing|ed)? (?:me |us |myself )?out", r"optout", r"want out of (?:this|these|your)",
-    r"(?:revoke|revoking|withdraw|withdrawing|rescind|take back) (?:\w+ ){0,2}(?:consent|permission|authorization)", r"(?:dont|do not|no longer|never) (?:have )?(?:my )?(?:consent|permission)(?! to (?:work|fix|repair|do|replace))",
-    r"(?:put|place) (?:me|my number|this number) on (?:\w+ ){0,2}(?:do not (?:call|text|contact)|no ?(?:call|text|contact))", r"do not (?:text|contact|call) list",
-    rf"cancel (?:\w+ ){{0,3}}(?:{_MESSAGES}|subscription|texting)", rf"(?:turn|shut|switch) off (?:\w+ ){{0,2}}{_MESSAGES}", rf"(?:turn|shut|switch) (?:the|these|those) {_MESSAGES} off",
-    r"(?:im |ill |going to |gonna |am )?block(?:ing|ed)? (?:you|u|this number|yall)", r"(?:report|reporting|reported) (?:you|this|u|yall)(?: \w+){0,3} (?:spam|fcc|harassment|ftc)", r"lawyer up if you text", r"never contact (?:me|us|this)", r"(?:please )?stop (?:it )?(?:already|now|immediately)\Z",
-    r"i (?:already )?(?:said|told you(?: guys)?(?: to)?|texted|replied|asked you to) stop", r"stop contact", r"stop reaching", r"make (?:it|this|these|them) stop", r"no (?:text|texts|texting|sms) please", r"no (?:texts|texting|sms)\Z",
-)  # fmt: skip
-_MENSAJES = r"(?:mensajes?|mensajitos|textos?|msgs?|sms|recordatorios?|avisos?|notificaciones|publicidad|promociones|spam|mensajeria)"
+    rf"(?:enough|sick|tired|fed up|done|over it|had it|had enough) (?:with|"
+    rf"of) (?:\w+ ){{0,3}}(?:{_MESSAGES}|texting|spamming|harass\w+)",
+    rf"enough (?:already )?(?:\w+ ){{0,2}}{_MESSAGES}",
+    r"enough already",
+    r"(?:thats|that is) enough",
+    r"enough is enough",
+    r"(?:take|remove|delete|erase|drop|get|scratch|pull|scrub|unlist|kick|cross|strike) (?:me|us|"
+    r"my (?:\w+ )?(?:number|name|info|phone|contact|cell|information|data)|this (?:number|phone)|"
+    r"this # )(?: \w+)? ?(?:off|from|out of)(?! (?:the|your|ur|my)? ?(?:schedule|calendar|books?|"
+    r"appointment|tuesday|monday|shuttle|work|ride))",
+    r"(?:remove|delete|erase|lose|forget) (?:my|this|our) (?:\w+ )?(?:number|name|info|phone|"
+    r"contact|cell|information)",
+    r"(?:remove|delete|unsubscribe) (?:me|us)\b(?! from the (?:schedule|calendar))",
+    r"leave (?:me|us) (?:the \w+ )?alone",
+    r"(?:go away|get lost|buzz off|piss off|fuck off|f off|fuk off|screw off|bugger off|bug off|"
+    r"get bent)",
+    r"unsubscribe(?! button)",
+    r"opt(?:ing|ed)? (?:me |us |myself )?out",
+    r"optout",
+    r"want out of (?:this|these|your)",
+    r"(?:revoke|revoking|withdraw|withdrawing|rescind|take back) (?:\w+ ){0,2}(?:consent|"
+    r"permission|authorization)",
+    r"(?:dont|do not|no longer|never) (?:have )?(?:my )?(?:consent|permission)(?! to (?:work|fix|"
+    r"repair|do|replace))",
+    r"(?:put|place) (?:me|my number|this number) on (?:\w+ ){0,2}(?:do not (?:call|text|contact)|"
+    r"no ?(?:call|text|contact))",
+    r"do not (?:text|contact|call) list",
+    rf"cancel (?:\w+ ){{0,3}}(?:{_MESSAGES}|subscription|texting)",
+    rf"(?:turn|shut|switch) off (?:\w+ ){{0,2}}{_MESSAGES}",
+    rf"(?:turn|shut|switch) (?:the|these|those) {_MESSAGES} off",
+    r"(?:im |ill |going to |gonna |am )?block(?:ing|ed)? (?:you|u|this number|yall)",
+    r"(?:report|reporting|reported) (?:you|this|u|yall)(?: \w+){0,3} (?:spam|fcc|harassment|ftc)",
+    r"lawyer up if you text",
+    r"never contact (?:me|us|this)",
+    r"(?:please )?stop (?:it )?(?:already|now|immediately)\Z",
+    r"i (?:already )?(?:said|told you(?: guys)?(?: to)?|texted|replied|asked you to) stop",
+    r"stop contact",
+    r"stop reaching",
+    r"make (?:it|this|these|them) stop",
+    r"no (?:text|texts|texting|sms) please",
+    r"no (?:texts|texting|sms)\Z",
+)
+_MENSAJES = (
+    r"(?:mensajes?|mensajitos|textos?|msgs?|sms|recordatorios?|avisos?|notificaciones|publicidad|"
+    r"promociones|spam|mensajeria)"
+)
 _LIBRE = phrases(
-    r"(?:dejen?|deja|dejar|pare|paren|parenle|parele|basta|cesen|ya|eviten?) de (?:\w+ )?(?:estar |andar )?(?:mand\w+|envi\w+|escrib\w+|molest\w+|text\w+|mensaj\w+|contact\w+|acos\w+|chingar|fregar|fastidiar)",
-    r"no (?:me |nos )?(?:vuelvan? a |vuelvas a |sigan? |estes? |esten )?(?:mand(?:en?|es|ar|ando)|envi(?:en?|es|ar|ando)|escrib(?:an?|as|ir|iendo|irme)|text(?:een|ees?|ear|eando|earme)|molest(?:en?|es|ar|ando|arme)|contact(?:en?|es|ar|arme)|mensaj\w+|manden\w*)(?! (?:la cita|el carro|cotizacion|grua|a nadie))",
-    rf"no (?:quiero|deseo|necesito|me interesa(?:n)?|queremos|acepto|autorizo) (?:\w+ ){{0,4}}{_MENSAJES}", r"no (?:quiero|deseo) que me (?:\w+ ){0,2}(?:mand\w+|escrib\w+|envi\w+|molest\w+|contact\w+|text\w+)",
-    rf"(?:no|ni un|ya no|basta de|nada de) (?:mas )?{_MENSAJES}(?! (?:de|sobre))", rf"(?:ya )?no (?:me )?(?:llegu\w+|quiero) (?:mas )?{_MENSAJES}",
-    r"(?:quit|saqu|borr|elimin|remuev|retir|dese?n?)\w*(?:nme|eme|ame|nos) (?:\w+ ){0,3}(?:lista|registro|sistema|numero|base|contactos|baja|grupo)", r"(?:quitenme|quiteme|quitame|saquenme|saqueme|sacame|borrenme|borreme|borrame|eliminenme|elimineme|eliminame|remuevanme)(?! (?:la cita|de la agenda|el|las? llantas?))",
+    r"(?:dejen?|deja|dejar|pare|paren|parenle|parele|basta|cesen|ya|"
+    r"eviten?) de (?:\w+ )?(?:estar |andar )?(?:mand\w+|envi\w+|escrib\w+|molest\w+|text\w+|"
+    r"mensaj\w+|contact\w+|acos\w+|chingar|fregar|fastidiar)",
+    r"no (?:me |nos )?(?:vuelvan? a |vuelvas a |sigan? |estes? |esten )?(?:mand(?:en?|es|ar|ando)|"
+    r"envi(?:en?|es|ar|ando)|escrib(?:an?|as|ir|iendo|irme)|text(?:een|ees?|ear|eando|earme)|"
+    r"molest(?:en?|es|ar|ando|arme)|contact(?:en?|es|ar|arme)|mensaj\w+|manden\w*)(?! (?:la cita|"
+    r"el carro|cotizacion|grua|a nadie))",
+    rf"no (?:quiero|deseo|necesito|me interesa(?:n)?|queremos|acepto|"
+    rf"autorizo) (?:\w+ ){{0,4}}{_MENSAJES}",
+    r"no (?:quiero|deseo) que me (?:\w+ ){0,2}(?:mand\w+|escrib\w+|envi\w+|molest\w+|contact\w+|"
+    r"text\w+)",
+    rf"(?:no|ni un|ya no|basta de|nada de) (?:mas )?{_MENSAJES}(?! (?:de|sobre))",
+    rf"(?:ya )?no (?:me )?(?:llegu\w+|quiero) (?:mas )?{_MENSAJES}",
+    r"(?:quit|saqu|borr|elimin|remuev|retir|dese?n?)\w*(?:nme|eme|ame|nos) (?:\w+ ){0,3}(?:lista|"
+    r"registro|sistema|numero|base|contactos|baja|grupo)",
+    r"(?:quitenme|quiteme|quitame|saquenme|saqueme|sacame|borrenme|borreme|borrame|eliminenme|"
+    r"elimineme|eliminame|remuevanme)(?! (?:la cita|de la agenda|el|las? llantas?))",
     r"(?:quit\w+|saqu\w+|borr\w+|elimin\w+|retir\w+) mi (?:numero|telefono|contacto|nombre|celular)(?! de la agenda)",
-    r"(?:dar(?:me|se)?|denme|deme|dame|dar|quiero(?: la| mi)?|solicito(?: la)?|me doy|pido(?: la)?) (?:de )?(?:la )?baja", r"dej\w+ ?(?:me|nos)? en paz", r"(?:dejenme|dejame|dejeme|dejenos) (?:tranquil[oa]|en paz|sol[oa])",
-    r"(?:cancel\w+) (?:\w+ ){0,2}(?:suscripcion|mensajes|textos)", r"(?:revoco|retiro|quito) (?:mi |el )?(?:consentimiento|permiso|autorizacion)", r"ya no me (?:manden?|envien?|escriban?|molesten?|texteen|busquen|contacten)", r"no autorizo", r"ya (?:basta|estuvo(?: bueno)?)(?: de)?", r"olviden(?:se de)? mi numero", r"(?:los|las|te|lo) voy a bloquear", r"no (?:me )?(?:molesten|molestes|molestar|fastidien|esten molestando|chinguen|frieguen)",
-)  # fmt: skip
+    r"(?:dar(?:me|se)?|denme|deme|dame|dar|quiero(?: la| mi)?|solicito(?: la)?|me doy|"
+    r"pido(?: la)?) (?:de )?(?:la )?baja",
+    r"dej\w+ ?(?:me|nos)? en paz",
+    r"(?:dejenme|dejame|dejeme|dejenos) (?:tranquil[oa]|en paz|sol[oa])",
+    r"(?:cancel\w+) (?:\w+ ){0,2}(?:suscripcion|mensajes|textos)",
+    r"(?:revoco|retiro|quito) (?:mi |el )?(?:consentimiento|permiso|autorizacion)",
+    r"ya no me (?:manden?|envien?|escriban?|molesten?|texteen|busquen|contacten)",
+    r"no autorizo",
+    r"ya (?:basta|estuvo(?: bueno)?)(?: de)?",
+    r"olviden(?:se de)? mi numero",
+    r"(?:los|las|te|lo) voy a bloquear",
+    r"no (?:me )?(?:molesten|molestes|molestar|fastidien|esten molestando|chinguen|frieguen)",
+)
 _HARMLESS = phrases(
-    r"como (?:cancelo|paro|detengo|quito|salgo|dejo|me (?:quito|salgo|doy|borro|saco)|se (?:cancela|quita|para))(?: \w+){0,5}",
-    r"(?:how|como) (?:do|can|to|would|puedo|le hago|hago|le) (?:\w+ ){0,4}(?:stop|unsubscribe|opt out|get off|get these|end|parar|cancelar|dar)\w*", r"dont (?:ever )?stop (?:texting|sending|the|reminding)", r"no (?:me )?(?:dejen|deje) de (?:mandar|avisar|escribir)\w*",
-    r"didnt (?:get|receive|see|want to bother)", r"no (?:need|problem) (?:\w+ )?(?:text|message)\w* (?:is|are) (?:fine|ok)", r"stop (?:by|in|over|at|sign|light)", r"dont (?:bother|bug) (?:with|about|to|coming|doing|fixing|ordering)",
-    r"(?:dont|do not) (?:text|message) (?:and|while|n) driv\w+", r"(?:i )?(?:cant|dont|wont|didnt|never|do not) (?:usually |really |always )?(?:text|message)(?: you)? (?:and drive|while|much|at work|well|back)",
-)  # fmt: skip
+    r"como (?:cancelo|paro|detengo|quito|salgo|dejo|me (?:quito|salgo|doy|borro|saco)|"
+    r"se (?:cancela|quita|para))(?: \w+){0,5}",
+    r"(?:how|como) (?:do|can|to|would|puedo|le hago|hago|le) (?:\w+ ){0,4}(?:stop|unsubscribe|"
+    r"opt out|get off|get these|end|parar|cancelar|dar)\w*",
+    r"dont (?:ever )?stop (?:texting|sending|the|reminding)",
+    r"no (?:me )?(?:dejen|deje) de (?:mandar|avisar|escribir)\w*",
+    r"didnt (?:get|receive|see|want to bother)",
+    r"no (?:need|problem) (?:\w+ )?(?:text|message)\w* (?:is|are) (?:fine|ok)",
+    r"stop (?:by|in|over|at|sign|light)",
+    r"dont (?:bother|bug) (?:with|about|to|coming|doing|fixing|ordering)",
+    r"(?:dont|do not) (?:text|message) (?:and|while|n) driv\w+",
+    r"(?:i )?(?:cant|dont|wont|didnt|never|do not) (?:usually |really |always )?(?:text|"
+    r"message)(?: you)? (?:and drive|while|much|at work|well|back)",
+)
 
 
 def is_keyword(said: Said) -> bool:
@@ -101,7 +175,10 @@ def holds(said: Said) -> bool:
 
 
 _YES = re.compile(
-    r"(?:yes|yeah|yep|y|sure|ok|si|claro|correct|absolutely|definitely|of course|do it|go ahead|that is right|thumbsup|yes all of them|all of them|everything|todos?|por supuesto|asi es|dale|sale|adelante|por favor|exactly|confirm(?:ed)?|affirmative|please do|si todos?|correcto)\b"
+    r"(?:yes|yeah|yep|y|sure|ok|si|claro|correct|absolutely|definitely|of course|do it|go ahead|"
+    r"that is right|thumbsup|yes all of them|all of them|everything|todos?|por supuesto|asi es|"
+    r"dale|sale|adelante|por favor|exactly|confirm(?:ed)?|affirmative|please do|si todos?|"
+    r"correcto)\b"
 )
 _NO = re.compile(r"\b(?:no|not|dont|keep|nah|just|only|solo|nomas|siga|sigan|mantengan?)\b")
 

@@ -7,7 +7,7 @@ import re
 from followup.core.replies.said import Said, phrases
 
 CODE = "stranger"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "wrong number",
         "u got the wrong person",
@@ -27,25 +27,95 @@ EXAMPLES = {
 }
 
 _SAYS = phrases(
-    r"(?:wrong|incorrect) (?:number|person|guy|phone|contact|lady|dude|customer|client|one buddy|woman|man)", r"wrong #", r"(?:have|got|texted|texting|messaged|reached) (?:the )?wrong (?!date|day|time|size|part|price)\w+",
-    r"(?:this|that|it) (?:is not|isnt|aint|is no longer|was never) (?:\w+ ){0,2}(?:number|phone|cell)(?: anymore)?", r"not (?:his|her|hers|their|my husbands|my wifes) (?:number|phone)", r"(?:this|it) (?:is not|isnt) (?:him|her|he|she|them|who you think|the person|me\Z|that person)",
-    r"(?:im|i am|am) not (?:the (?:person|one|owner|guy|lady|right person|car owner|customer)|a (?:customer|client)|your (?:customer|client)|him\b|her\b|who you|that person|mr\b|mrs\b|ms\b|in your system)", r"not (?:a|your) customer",
-    r"(?:no one|nobody|no body|noone|there is no|no such person|theres no|no) (?:\w+ ){0,2}(?:here )?(?:by (?:that|this|the) name|with that name|named \w+|called \w+|of that name)", r"no \w+ (?:lives )?here\Z", r"no(?:body)? \w+ at this number", r"(?:dont|do not|never|didnt|doesnt) (?:even )?(?:know|knew) (?:you(?! (?:did|do|were|are|have|had|guys (?:did|do|were|are|had|open)))|who you|who this|who that|yall|anyone (?:named|called|by|with)|any(?:body)? (?:named|called)|a \w+\Z|her\b|him\b|this (?:shop|person|place|number|business|company)|your (?:shop|business|company|place|garage)|what (?:car|vehicle|shop|this is|youre talking|you are talking))",
-    r"(?:never|havent ever|have not) (?:\w+ )?(?:been (?:there|to (?:your|this|that))|heard of (?:you|this|your|yall)|used (?:you|your|this)|(?:taken|brought|had) (?:my|a|any) (?:car|vehicle|truck) (?:there|to you|in)|visited|gone to (?:your|this)|done business)", r"(?:dont|do not|doesnt|never) (?:even |actually )?(?:own|have|drive|had|owned|driven) (?:a|any|no) (?:car|vehicle|automobile|truck|van|suv|license|motor vehicle)(?! (?:seat|wash|loan|that day|then|to get|for|payment|until))", r"i dont (?:even )?drive\Z", r"i dont (?:even )?(?:own|have|drive) (?:a|an|that|this|the) (?!way|ride|time|minute|day|problem|preference|choice|appointment|clue|reason|car|date|lot|question|moment|chance|specific|particular|second|code|job|good|great|loaner|warranty|receipt|thing|number|plan|set|bill|copy|schedule|coupon|quote|spare|garage|shop|mechanic|driver|babysitter|sitter)\w+(?: \w+)?\Z",
-    r"(?:just|recently) got (?:this|a new) (?:number|phone number|phone)", r"(?:this is )?(?:my|a) new (?:phone )?number(?! is)", r"(?:someone|somebody) elses? (?:number|phone|car)?", r"someone else", r"mistaken (?:identity|me)", r"(?:not|isnt|is not) my (?:car|vehicle|truck|van|suv)(?! (?:anymore|any more|that|now))", r"(?:you|u) (?:have|got|must have|are|texted) (?:\w+ )?mistaken", r"i think (?:you|u) (?:have|got|mean|meant|are looking for) (?:the wrong|someone|another|the other|somebody)",
-)  # fmt: skip
+    r"(?:wrong|incorrect) (?:number|person|guy|phone|contact|lady|dude|customer|client|one buddy|"
+    r"woman|man)",
+    r"wrong #",
+    r"(?:have|got|texted|texting|messaged|reached) (?:the )?wrong (?!date|day|time|size|part|"
+    r"price)\w+",
+    r"(?:this|that|it) (?:is not|isnt|aint|is no longer|was never) (?:\w+ ){0,2}(?:number|phone|"
+    r"cell)(?: anymore)?",
+    r"not (?:his|her|hers|their|my husbands|my wifes) (?:number|phone)",
+    r"(?:this|it) (?:is not|isnt) (?:him|her|he|she|them|who you think|the person|me\Z|"
+    r"that person)",
+    r"(?:im|i am|am) not (?:the (?:person|one|owner|guy|lady|right person|car owner|customer)|"
+    r"a (?:customer|client)|your (?:customer|client)|him\b|her\b|who you|that person|mr\b|mrs\b|"
+    r"ms\b|in your system)",
+    r"not (?:a|your) customer",
+    r"(?:no one|nobody|no body|noone|there is no|no such person|theres no|"
+    r"no) (?:\w+ ){0,2}(?:here )?(?:by (?:that|this|the) name|with that name|named \w+|called \w+|"
+    r"of that name)",
+    r"no \w+ (?:lives )?here\Z",
+    r"no(?:body)? \w+ at this number",
+    r"(?:dont|do not|never|didnt|doesnt) (?:even )?(?:know|knew) (?:you(?! (?:did|do|were|are|"
+    r"have|had|guys (?:did|do|were|are|had|open)))|who you|who this|who that|yall|anyone (?:named|"
+    r"called|by|with)|any(?:body)? (?:named|called)|a \w+\Z|her\b|him\b|this (?:shop|person|place|"
+    r"number|business|company)|your (?:shop|business|company|place|garage)|what (?:car|vehicle|"
+    r"shop|this is|youre talking|you are talking))",
+    r"(?:never|havent ever|have not) (?:\w+ )?(?:been (?:there|to (?:your|this|that))|"
+    r"heard of (?:you|this|your|yall)|used (?:you|your|this)|(?:taken|brought|had) (?:my|a|"
+    r"any) (?:car|vehicle|truck) (?:there|to you|in)|visited|gone to (?:your|this)|done business)",
+    r"(?:dont|do not|doesnt|never) (?:even |actually )?(?:own|have|drive|had|owned|driven) (?:a|"
+    r"any|no) (?:car|vehicle|automobile|truck|van|suv|license|motor vehicle)(?! (?:seat|wash|loan|"
+    r"that day|then|to get|for|payment|until))",
+    r"i dont (?:even )?drive\Z",
+    r"i dont (?:even )?(?:own|have|drive) (?:a|an|that|this|the) (?!way|ride|time|minute|day|"
+    r"problem|preference|choice|appointment|clue|reason|car|date|lot|question|moment|chance|"
+    r"specific|particular|second|code|job|good|great|loaner|warranty|receipt|thing|number|plan|"
+    r"set|bill|copy|schedule|coupon|quote|spare|garage|shop|mechanic|driver|babysitter|"
+    r"sitter)\w+(?: \w+)?\Z",
+    r"(?:just|recently) got (?:this|a new) (?:number|phone number|phone)",
+    r"(?:this is )?(?:my|a) new (?:phone )?number(?! is)",
+    r"(?:someone|somebody) elses? (?:number|phone|car)?",
+    r"someone else",
+    r"mistaken (?:identity|me)",
+    r"(?:not|isnt|is not) my (?:car|vehicle|truck|van|suv)(?! (?:anymore|any more|that|now))",
+    r"(?:you|u) (?:have|got|must have|are|texted) (?:\w+ )?mistaken",
+    r"i think (?:you|u) (?:have|got|mean|meant|are looking for) (?:the wrong|someone|another|"
+    r"the other|somebody)",
+)
 _DICE = phrases(
-    r"(?:numero|persona|telefono|cliente|celular|contacto|num) (?:es |esta )?(?:equivocad[oa]|incorrect[oa]|erroneo)", r"se (?:ha |han |esta |estan )?equivoc(?:o|aron|ado|ando|a)(?! (?:de|en) (?:fecha|dia|hora|precio|la (?:fecha|hora|cuenta)))", r"te equivocaste", r"estas? equivocad[oa]s?", r"equivocad[oa]\Z", r"(?:otra|equivocada) persona", r"no soy (?!mecanic|expert|de (?:los|las) que|tan|muy|un experto|buen|capaz|rico|millonari)\w+", r"no (?:los|las|te|le|lo|la|les) conozco", r"no conozco (?:a |su |este |ese |ningun|nadie|esa|ese)\w*", r"no se (?:ni )?quien(?:es)? (?:es|son|eres|sea|seran|habla|me)", r"aqui no (?:vive|hay|es|esta|conocemos|se encuentra|tenemos)", r"no (?:hay|vive|existe|conozco|tengo) (?:a )?(?:nadie|ningun[oa]?|ninguna) (?:\w+ )?(?:con ese|de ese|llamad[oa]|aqui|que se llame|persona|maria|juan|jose|pedro)", r"nunca (?:he|hemos) (?:ido|estado|llevado|usado|escuchado|oido|tenido|visitado)", r"no (?:tengo|manejo|poseo|tenemos) (?:ningun |un |ni )?(?:carro|coche|auto|vehiculo|automovil|troca)(?! (?:hoy|ese|ahorita|manana|para|el|disponible|en))",
-    r"(?:este|ese) (?:numero |telefono )?(?:ya )?no es (?:el |su |mi )?(?:numero|telefono|de)", r"(?:ya )?no es (?:mi|su) (?:numero|telefono|carro|coche|auto)(?! ya)", r"no soy (?:yo|cliente|el|la|esa|ese)", r"(?:este )?(?:es )?(?:un |mi )?numero nuevo", r"me confund\w+ con", r"no (?:es|era) para mi", r"no es mi (?:carro|coche|auto|camioneta)",
-)  # fmt: skip
+    r"(?:numero|persona|telefono|cliente|celular|contacto|num) (?:es |esta )?(?:equivocad[oa]|"
+    r"incorrect[oa]|erroneo)",
+    r"se (?:ha |han |esta |estan )?equivoc(?:o|aron|ado|ando|a)(?! (?:de|en) (?:fecha|dia|hora|"
+    r"precio|la (?:fecha|hora|cuenta)))",
+    r"te equivocaste",
+    r"estas? equivocad[oa]s?",
+    r"equivocad[oa]\Z",
+    r"(?:otra|equivocada) persona",
+    r"no soy (?!mecanic|expert|de (?:los|las) que|tan|muy|un experto|buen|capaz|rico|millonari)\w+",
+    r"no (?:los|las|te|le|lo|la|les) conozco",
+    r"no conozco (?:a |su |este |ese |ningun|nadie|esa|ese)\w*",
+    r"no se (?:ni )?quien(?:es)? (?:es|son|eres|sea|seran|habla|me)",
+    r"aqui no (?:vive|hay|es|esta|conocemos|se encuentra|tenemos)",
+    r"no (?:hay|vive|existe|conozco|tengo) (?:a )?(?:nadie|ningun[oa]?|"
+    r"ninguna) (?:\w+ )?(?:con ese|de ese|llamad[oa]|aqui|que se llame|persona|maria|juan|jose|"
+    r"pedro)",
+    r"nunca (?:he|hemos) (?:ido|estado|llevado|usado|escuchado|oido|tenido|visitado)",
+    r"no (?:tengo|manejo|poseo|tenemos) (?:ningun |un |ni )?(?:carro|coche|auto|vehiculo|"
+    r"automovil|troca)(?! (?:hoy|ese|ahorita|manana|para|el|disponible|en))",
+    r"(?:este|ese) (?:numero |telefono )?(?:ya )?no es (?:el |su |mi )?(?:numero|telefono|de)",
+    r"(?:ya )?no es (?:mi|su) (?:numero|telefono|carro|coche|auto)(?! ya)",
+    r"no soy (?:yo|cliente|el|la|esa|ese)",
+    r"(?:este )?(?:es )?(?:un |mi )?numero nuevo",
+    r"me confund\w+ con",
+    r"no (?:es|era) para mi",
+    r"no es mi (?:carro|coche|auto|camioneta)",
+)
 _NAME = re.compile(
     r"\b(?:[Ii]'?m not|I am not|[Tt]his is ?n[o']?t|[Tt]his isn.?t|[Nn]ot|[Ii]t'?s not) (?:Mr|Mrs|Ms|[A-Z][a-z]{2,})\b"
 )
 _NO_NAME = re.compile(
-    r"(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun|Tues|Thur|Thurs)\b|January|February|March|April|May|June|July|August|September|October|November|December|Interested|Now|Today|Tomorrow|This|Until|Sure|Right|Really|Christmas|Thanksgiving|Yet|For|Before|After|Good|Available|Working|The|Going|Happy|Bad|At|In|On|Next|Spam|Happening|Needed|Necessary|Any|Free"
+    r"(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun|Tues|Thur|"
+    r"Thurs)\b|January|February|March|April|May|June|July|August|September|October|November|"
+    r"December|Interested|Now|Today|Tomorrow|This|Until|Sure|Right|Really|Christmas|Thanksgiving|"
+    r"Yet|For|Before|After|Good|Available|Working|The|Going|Happy|Bad|At|In|On|Next|Spam|"
+    r"Happening|Needed|Necessary|Any|Free"
 )
 _LOWER_NAME = re.compile(
-    r"\b(?:this (?:is not|isnt)|im not) (?:mr |mrs |ms |senor |senora )?(?:maria|juan|jose|john|mike|dave|bob|mary|david|carlos|luis|pedro|ana|linda|james|robert|susan|karen|lisa|michael|chris|sarah|jennifer|tom|steve|jim|bill|joe|mark|anna|rosa|miguel|pablo|laura|sandra|kevin|brian|dan|daniel|paul|jessica|amy)\b"
+    r"\b(?:this (?:is not|isnt)|im not) (?:mr |mrs |ms |senor |senora )?(?:maria|juan|jose|john|"
+    r"mike|dave|bob|mary|david|carlos|luis|pedro|ana|linda|james|robert|susan|karen|lisa|michael|"
+    r"chris|sarah|jennifer|tom|steve|jim|bill|joe|mark|anna|rosa|miguel|pablo|laura|sandra|kevin|"
+    r"brian|dan|daniel|paul|jessica|amy)\b"
 )
 
 

@@ -6,7 +6,7 @@ from followup.core.replies import symptoms
 from followup.core.replies.said import Said
 
 CODE = "symptom"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "brakes feel soft all of a sudden",
         "theres a grinding noise up front",

@@ -5,15 +5,58 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "thanks"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": ("thanks", "thx!", "ty, have a good one", "appreciate it", "thank u so much", "no worries"),
     "es": ("gracias", "muchas gracias", "igualmente, buen dia", "se lo agradezco", "bendiciones"),
 }
 
 _SAYS = phrases(
-    r"thank(?:s| you|z|ful)?", r"thanksemoji", r"appreciate(?:d)?(?: it| you| that| the)?", r"(?:have|enjoy) (?:a|your|the) (?:\w+ )?(?:day|one|weekend|night|evening|week|holiday|afternoon)", r"(?:you|u) too", r"(?:your|youre|you are) welcome", r"good (?:morning|afternoon|evening|night|day)", r"(?:hi|hello|hey|howdy)\Z", r"no (?:worries|problem|prob|prblm|rush)", r"happy (?:holidays|thanksgiving|new year|birthday|easter|monday|friday)", r"merry christmas", r"great (?:service|job|work)", r"love (?:you guys|your shop|yall)", r"cant complain", r"god bless", r"take care", r"bye", r"cheers", r"good to (?:know|hear)", r"youre the best", r"(?:ok|got it|understood|noted|cool|great|perfect|will do|alright|sounds good|good|fine|awesome|nice|sure|copy|k)\Z", r"same to you", r"lol", r"haha\w*",
-    r"(?:muchas |mil |muchisimas )?gracias", r"agradec\w+", r"(?:le|se lo|les) agradezco", r"igualmente", r"(?:que )?(?:tenga|tengan|pase|pasen|ten) (?:un |una )?(?:\w+ )?(?:buen|bonito|excelente|lindo|feliz)\w*(?: \w+)*", r"buen(?:os|as|a)? (?:dias?|tardes?|noches?|fin|semana)", r"bendiciones", r"dios (?:los|le|te) bendiga", r"saludos", r"hola\Z", r"de nada", r"(?:que )?amable", r"no (?:hay problema|se preocupe\w*|te preocupes)", r"feliz (?:navidad|ano|dia)", r"(?:enterad[oa]|entendido|ok|perfecto|excelente|bueno|listo|sale|vale|genial|muy bien)\Z", r"jaja\w*", r"hasta luego", r"adios",
-)  # fmt: skip
+    r"thank(?:s| you|z|ful)?",
+    r"thanksemoji",
+    r"appreciate(?:d)?(?: it| you| that| the)?",
+    r"(?:have|enjoy) (?:a|your|the) (?:\w+ )?(?:day|one|weekend|night|evening|week|holiday|"
+    r"afternoon)",
+    r"(?:you|u) too",
+    r"(?:your|youre|you are) welcome",
+    r"good (?:morning|afternoon|evening|night|day)",
+    r"(?:hi|hello|hey|howdy)\Z",
+    r"no (?:worries|problem|prob|prblm|rush)",
+    r"happy (?:holidays|thanksgiving|new year|birthday|easter|monday|friday)",
+    r"merry christmas",
+    r"great (?:service|job|work)",
+    r"love (?:you guys|your shop|yall)",
+    r"cant complain",
+    r"god bless",
+    r"take care",
+    r"bye",
+    r"cheers",
+    r"good to (?:know|hear)",
+    r"youre the best",
+    r"(?:ok|got it|understood|noted|cool|great|perfect|will do|alright|sounds good|good|fine|"
+    r"awesome|nice|sure|copy|k)\Z",
+    r"same to you",
+    r"lol",
+    r"haha\w*",
+    r"(?:muchas |mil |muchisimas )?gracias",
+    r"agradec\w+",
+    r"(?:le|se lo|les) agradezco",
+    r"igualmente",
+    r"(?:que )?(?:tenga|tengan|pase|pasen|ten) (?:un |una )?(?:\w+ )?(?:buen|bonito|excelente|"
+    r"lindo|feliz)\w*(?: \w+)*",
+    r"buen(?:os|as|a)? (?:dias?|tardes?|noches?|fin|semana)",
+    r"bendiciones",
+    r"dios (?:los|le|te) bendiga",
+    r"saludos",
+    r"hola\Z",
+    r"de nada",
+    r"(?:que )?amable",
+    r"no (?:hay problema|se preocupe\w*|te preocupes)",
+    r"feliz (?:navidad|ano|dia)",
+    r"(?:enterad[oa]|entendido|ok|perfecto|excelente|bueno|listo|sale|vale|genial|muy bien)\Z",
+    r"jaja\w*",
+    r"hasta luego",
+    r"adios",
+)
 
 
 def holds(said: Said) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "unclear"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "asdf",
         "are you a bot?",
@@ -24,18 +24,83 @@ EXAMPLES = {
 }
 
 _AUTOMATIC = phrases(
-    r"do not disturb", r"(?:auto|automatic|automated) ?-?(?:reply|response|message|responder|text)", r"(?:im|i am) (?:currently )?driving (?:with|right now|and (?:will|cant)|at the moment|so|ill)", r"(?:im|i am) driving\Z", r"sent from my car", r"out of (?:the )?office", r"(?:will|ill) (?:see|read|reply to|respond to|get back to) your (?:message|text) (?:when|as soon|once|later)", r"this (?:mailbox|number|inbox) (?:is not|isnt|does not|is no longer) (?:monitored|accept|in service|receiv\w+)", r"not (?:currently )?monitored", r"(?:the )?(?:number|subscriber|customer|person) you (?:are trying|have|dialed|tried|re trying)(?: \w+)*", r"(?:message|sms|text) (?:blocked|not delivered|failed|undeliverable)", r"unable to receive (?:texts?|messages?|sms)", r"no longer in service", r"error \d+", r"cannot receive", r"thank you for (?:contacting|calling|texting|your (?:message|text|inquiry))", r"thanks for (?:contacting|calling|texting|reaching out to)(?: \w+)*", r"i cant talk right now", r"in a meeting(?: can| ill| call)?(?: \w+)* (?:text|later)\Z", r"whats up\Z",
-    r"(?:mensaje|respuesta|contestacion) automatic[oa]", r"respondo (?:en cuanto|cuando|mas tarde)", r"(?:estoy|voy) (?:manejando|conduciendo)(?= ?(?:\Z|[.,!]|y (?:le|te|respond)|te|le|con|ahora|en este))", r"no molestar", r"fuera de (?:la )?oficina", r"este (?:buzon|numero) no (?:recibe|esta)(?: \w+)*", r"gracias por (?:comunicarse|contactar\w*|llamar|escribir\w*)(?: a| con)",
-)  # fmt: skip
+    r"do not disturb",
+    r"(?:auto|automatic|automated) ?-?(?:reply|response|message|responder|text)",
+    r"(?:im|i am) (?:currently )?driving (?:with|right now|and (?:will|cant)|at the moment|so|ill)",
+    r"(?:im|i am) driving\Z",
+    r"sent from my car",
+    r"out of (?:the )?office",
+    r"(?:will|ill) (?:see|read|reply to|respond to|get back to) your (?:message|text) (?:when|"
+    r"as soon|once|later)",
+    r"this (?:mailbox|number|inbox) (?:is not|isnt|does not|is no longer) (?:monitored|accept|"
+    r"in service|receiv\w+)",
+    r"not (?:currently )?monitored",
+    r"(?:the )?(?:number|subscriber|customer|person) you (?:are trying|have|dialed|tried|"
+    r"re trying)(?: \w+)*",
+    r"(?:message|sms|text) (?:blocked|not delivered|failed|undeliverable)",
+    r"unable to receive (?:texts?|messages?|sms)",
+    r"no longer in service",
+    r"error \d+",
+    r"cannot receive",
+    r"thank you for (?:contacting|calling|texting|your (?:message|text|inquiry))",
+    r"thanks for (?:contacting|calling|texting|reaching out to)(?: \w+)*",
+    r"i cant talk right now",
+    r"in a meeting(?: can| ill| call)?(?: \w+)* (?:text|later)\Z",
+    r"whats up\Z",
+    r"(?:mensaje|respuesta|contestacion) automatic[oa]",
+    r"respondo (?:en cuanto|cuando|mas tarde)",
+    r"(?:estoy|voy) (?:manejando|conduciendo)(?= ?(?:\Z|[.,!]|y (?:le|te|respond)|te|le|con|ahora|"
+    r"en este))",
+    r"no molestar",
+    r"fuera de (?:la )?oficina",
+    r"este (?:buzon|numero) no (?:recibe|esta)(?: \w+)*",
+    r"gracias por (?:comunicarse|contactar\w*|llamar|escribir\w*)(?: a| con)",
+)
 _MACHINE = phrases(
-    r"(?:are|r|is) (?:you|u|this|it|i) (?:\w+ ){0,3}(?:bot|robot|machine|computer|ai|automated|real|human|chatbot|a person|an actual)(?: \w+){0,3}", r"am i (?:talking|texting|speaking|chatting) (?:to|with) (?:a |an )?(?:\w+ )?(?:bot|robot|machine|computer|human|person|ai)", r"(?:is there|anyone) (?:a )?(?:real |actual |live )?(?:person|human)(?: there| here)?\?", r"(?:bot|robot|real person|human|ai|automated)\?", r"(?:es|eres|son) (?:usted )?(?:un |una )?(?:robot|maquina|bot|computadora|persona(?: real)?|humano|ia|sistema)", r"(?:hablo|estoy hablando|hablando) con (?:una |un )?(?:persona|humano|maquina|robot|bot|computadora)", r"(?:robot|maquina|bot|persona real)\?",
-)  # fmt: skip
+    r"(?:are|r|is) (?:you|u|this|it|i) (?:\w+ ){0,3}(?:bot|robot|machine|computer|ai|automated|"
+    r"real|human|chatbot|a person|an actual)(?: \w+){0,3}",
+    r"am i (?:talking|texting|speaking|chatting) (?:to|with) (?:a |an )?(?:\w+ )?(?:bot|robot|"
+    r"machine|computer|human|person|ai)",
+    r"(?:is there|anyone) (?:a )?(?:real |actual |live )?(?:person|human)(?: there| here)?\?",
+    r"(?:bot|robot|real person|human|ai|automated)\?",
+    r"(?:es|eres|son) (?:usted )?(?:un |una )?(?:robot|maquina|bot|computadora|persona(?: real)?|"
+    r"humano|ia|sistema)",
+    r"(?:hablo|estoy hablando|hablando) con (?:una |un )?(?:persona|humano|maquina|robot|bot|"
+    r"computadora)",
+    r"(?:robot|maquina|bot|persona real)\?",
+)
 _SPAM = phrases(
-    r"(?:you have|youve|you) won", r"congratulations(?: \w+)*", r"gift card", r"click (?:here|the link|this|below)", r"http\w*", r"www", r"(?:bitcoin|crypto|forex|loan approval|viagra|casino|investment opportunity|work from home|lottery|prize|inheritance|free iphone)", r"your (?:package|parcel|account|delivery|order) (?:has|is|was|could|will|number)(?: \w+)*", r"verification code", r"(?:code|otp) is \d+", r"your code", r"vote for", r"(?:ganaste|ha ganado|has ganado|felicidades|felicitaciones) (?:\w+ )*", r"haz clic", r"haga clic", r"(?:premio|loteria|sorteo|inversion)", r"codigo de verificacion", r"su paquete", r"extended warranty", r"sell (?:me )?your (?:house|home)", r"(?:buy|interested in selling|cash offer) (?:\w+ )?(?:your )?(?:house|home|property)",
-)  # fmt: skip
+    r"(?:you have|youve|you) won",
+    r"congratulations(?: \w+)*",
+    r"gift card",
+    r"click (?:here|the link|this|below)",
+    r"http\w*",
+    r"www",
+    r"(?:bitcoin|crypto|forex|loan approval|viagra|casino|investment opportunity|work from home|"
+    r"lottery|prize|inheritance|free iphone)",
+    r"your (?:package|parcel|account|delivery|order) (?:has|is|was|could|will|number)(?: \w+)*",
+    r"verification code",
+    r"(?:code|otp) is \d+",
+    r"your code",
+    r"vote for",
+    r"(?:ganaste|ha ganado|has ganado|felicidades|felicitaciones) (?:\w+ )*",
+    r"haz clic",
+    r"haga clic",
+    r"(?:premio|loteria|sorteo|inversion)",
+    r"codigo de verificacion",
+    r"su paquete",
+    r"extended warranty",
+    r"sell (?:me )?your (?:house|home)",
+    r"(?:buy|interested in selling|cash offer) (?:\w+ )?(?:your )?(?:house|home|property)",
+)
 _OTHER_TONGUE = phrases(
-    r"(?:bonjour|bonsoir|merci|oui|voiture|rendez vous|demain|aujourdhui|je (?:suis|ne|voudrais|veux|peux)|cest|sil vous plait|daccord|obrigad[oa]|nao|voce|amanha|hoje|bom dia|boa tarde|quero|estou|agora nao|danke|bitte|nein|ich|guten|morgen|heute|nicht|auto ist|termin|grazie|prego|buongiorno|domani|ciao|non posso|va bene|vorrei|cam on|xin|khong|toi|anh|dziekuje|nie|tak|jutro|spasibo|privet|salamat|kumusta|hindi|opo|bukas|oo|wala|mwen|mesi|pa kapab|demen|wi|shukran|xie xie|ni hao|arigato)",
-)  # fmt: skip
+    r"(?:bonjour|bonsoir|merci|oui|voiture|rendez vous|demain|aujourdhui|je (?:suis|ne|voudrais|"
+    r"veux|peux)|cest|sil vous plait|daccord|obrigad[oa]|nao|voce|amanha|hoje|bom dia|boa tarde|"
+    r"quero|estou|agora nao|danke|bitte|nein|ich|guten|morgen|heute|nicht|auto ist|termin|grazie|"
+    r"prego|buongiorno|domani|ciao|non posso|va bene|vorrei|cam on|xin|khong|toi|anh|dziekuje|nie|"
+    r"tak|jutro|spasibo|privet|salamat|kumusta|hindi|opo|bukas|oo|wala|mwen|mesi|pa kapab|demen|"
+    r"wi|shukran|xie xie|ni hao|arigato)",
+)
 
 
 def holds(said: Said) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from followup.core.replies.said import Said, phrases
 
 CODE = "where"
-EXAMPLES = {
+EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
         "where are you located",
         "whats ur address",
@@ -23,9 +23,54 @@ EXAMPLES = {
 }
 
 _ASKS = phrases(
-    r"where (?:are|is|r|do|you|exactly|at|yall|should|can|abouts|u|would|the)(?! (?:my (?:car|keys|receipt)|the (?:noise|leak)))", r"^where\Z", r"where\?", r"(?:what|whats|your|ur|the|an?|shop|send|need|full|street|text me|give me|have|get|got) (?:\w+ ){0,3}(?:address|location|directions|zip|cross streets?)(?! (?:changed|is wrong))", r"^(?:address|location|directions|hours|horario|direccion|ubicacion|domicilio)\Z", r"(?:address|location|directions|hours)\?", r"(?:what|your|ur|shop|the|business|open|store|holiday|weekend|saturday|sunday|regular|any) (?:\w+ ){0,3}hours(?= |\?|\Z|[.,])(?! (?:late|away|ago|from|later|earlier|drive|before|to|will|would|for|do you need))", r"(?:what|wat) (?:time|times|days?|hours)(?: \w+){0,3} (?:open|close|closing|opening|you there)", r"(?:when|how late|how early) (?:are|do|does|is|r|u|will|can|until are) (?:you|u|yall|it|the shop|they|your shop)? ?(?:guys |all )?(?:open|close|opened|closed|closing|there|stay open|be open)", r"(?:are|r|is|you|u|do|does|will|yall) (?:you|u|yall|it|the shop|they|ya|be|your shop)? ?(?:guys |all |still |even |ever |be |folks )?(?:open|opened|closed|close)(?! (?:to|for discussion))(?= |\?|\Z|[.,])", r"open (?:on |this |the )?(?:weekends?|saturdays?|sundays?|today|tomorrow|now|late|holidays?|mondays?|labor day|memorial day|christmas eve)\??", r"(?:which|what) (?:location|shop|store|branch|part of town|street|city)(?! (?:is this|are you with))", r"how (?:do|can) i (?:get|find) (?:there|you|the shop|it)", r"(?:how )?far (?:are|is) (?:you|it|that|the shop)", r"(?:are|r) (?:you|u|yall) (?:guys )?(?:still )?(?:located|on|off|by|near|at|next to|in the) (?!the way|time|schedule|sale)\w+", r"(?:the one|shop|place) (?:on|off|by) \w+ (?:street|road|ave\w*|st|rd|blvd|hwy|highway)\?", r"your (?:opening|business) hours",
-    r"donde(?! (?:sea|quiera|trabajo|vivo|pago|hace|suena|tira))(?= |\?|\Z)", r"(?:cual|que|la|su|mande\w*|tienen|tiene|pase\w*|una|me (?:da|dan|pasa|pasan|manda)) (?:\w+ ){0,3}(?:direccion|ubicacion|domicilio)(?! (?:\w+ )?(?:dur[oa]|floja|falla|asistida|hidraulica|trabada|pesada|del carro))", r"(?:direccion|ubicacion)\?", r"(?:a|hasta|desde) que horas? (?:\w+ )?(?:abren?|cierran?|estan?|atienden?|trabajan?|puedo (?:ir|llegar|pasar)|hay servicio|reciben|empiezan)", r"que (?:horario|dias|horas) (?:\w+ )?(?:abren|tienen|trabajan|manejan|atienden|estan)", r"(?:horario|horarios)(?= |\?|\Z)(?! (?:de (?:trabajo|mi)|flexible|no me|esta|complicado))", r"(?:abren|cierran|trabajan|atienden|estan abiertos?|esta abierto|estan cerrados|abre|cierra|abierto)(?: \w+){0,4}\?", r"abren (?:los |el |manana|hoy|en )\w*", r"(?:estan|esta) abiert[oa]s?", r"como (?:llego|llegar|le hago para llegar)", r"por donde (?:queda|estan|es)", r"en que (?:calle|parte|ciudad|lugar)", r"queda lejos",
-)  # fmt: skip
+    r"where (?:are|is|r|do|you|exactly|at|yall|should|can|abouts|u|would|the)(?! (?:my (?:car|"
+    r"keys|receipt)|the (?:noise|leak)))",
+    r"^where\Z",
+    r"where\?",
+    r"(?:what|whats|your|ur|the|an?|shop|send|need|full|street|text me|give me|have|get|"
+    r"got) (?:\w+ ){0,3}(?:address|location|directions|zip|cross streets?)(?! (?:changed|"
+    r"is wrong))",
+    r"^(?:address|location|directions|hours|horario|direccion|ubicacion|domicilio)\Z",
+    r"(?:address|location|directions|hours)\?",
+    r"(?:what|your|ur|shop|the|business|open|store|holiday|weekend|saturday|sunday|regular|"
+    r"any) (?:\w+ ){0,3}hours(?= |\?|\Z|[.,])(?! (?:late|away|ago|from|later|earlier|drive|before|"
+    r"to|will|would|for|do you need))",
+    r"(?:what|wat) (?:time|times|days?|hours)(?: \w+){0,3} (?:open|close|closing|opening|"
+    r"you there)",
+    r"(?:when|how late|how early) (?:are|do|does|is|r|u|will|can|until are) (?:you|u|yall|it|"
+    r"the shop|they|your shop)? ?(?:guys |all )?(?:open|close|opened|closed|closing|there|"
+    r"stay open|be open)",
+    r"(?:are|r|is|you|u|do|does|will|yall) (?:you|u|yall|it|the shop|they|ya|be|"
+    r"your shop)? ?(?:guys |all |still |even |ever |be |folks )?(?:open|opened|closed|"
+    r"close)(?! (?:to|for discussion))(?= |\?|\Z|[.,])",
+    r"open (?:on |this |the )?(?:weekends?|saturdays?|sundays?|today|tomorrow|now|late|holidays?|"
+    r"mondays?|labor day|memorial day|christmas eve)\??",
+    r"(?:which|what) (?:location|shop|store|branch|part of town|street|city)(?! (?:is this|"
+    r"are you with))",
+    r"how (?:do|can) i (?:get|find) (?:there|you|the shop|it)",
+    r"(?:how )?far (?:are|is) (?:you|it|that|the shop)",
+    r"(?:are|r) (?:you|u|yall) (?:guys )?(?:still )?(?:located|on|off|by|near|at|next to|"
+    r"in the) (?!the way|time|schedule|sale)\w+",
+    r"(?:the one|shop|place) (?:on|off|by) \w+ (?:street|road|ave\w*|st|rd|blvd|hwy|highway)\?",
+    r"your (?:opening|business) hours",
+    r"donde(?! (?:sea|quiera|trabajo|vivo|pago|hace|suena|tira))(?= |\?|\Z)",
+    r"(?:cual|que|la|su|mande\w*|tienen|tiene|pase\w*|una|me (?:da|dan|pasa|pasan|"
+    r"manda)) (?:\w+ ){0,3}(?:direccion|ubicacion|domicilio)(?! (?:\w+ )?(?:dur[oa]|floja|falla|"
+    r"asistida|hidraulica|trabada|pesada|del carro))",
+    r"(?:direccion|ubicacion)\?",
+    r"(?:a|hasta|desde) que horas? (?:\w+ )?(?:abren?|cierran?|estan?|atienden?|trabajan?|"
+    r"puedo (?:ir|llegar|pasar)|hay servicio|reciben|empiezan)",
+    r"que (?:horario|dias|horas) (?:\w+ )?(?:abren|tienen|trabajan|manejan|atienden|estan)",
+    r"(?:horario|horarios)(?= |\?|\Z)(?! (?:de (?:trabajo|mi)|flexible|no me|esta|complicado))",
+    r"(?:abren|cierran|trabajan|atienden|estan abiertos?|esta abierto|estan cerrados|abre|cierra|"
+    r"abierto)(?: \w+){0,4}\?",
+    r"abren (?:los |el |manana|hoy|en )\w*",
+    r"(?:estan|esta) abiert[oa]s?",
+    r"como (?:llego|llegar|le hago para llegar)",
+    r"por donde (?:queda|estan|es)",
+    r"en que (?:calle|parte|ciudad|lugar)",
+    r"queda lejos",
+)
 _NO_QUESTION = phrases(
     r"as soon as (?:you|u) (?:\w+ )?open",
     r"when (?:you|u|yall) (?:guys |all )?open(?!\?)",

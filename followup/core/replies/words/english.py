@@ -33,10 +33,27 @@ _NUMBERS = {
     "seventeen": 17, "eighteen": 18, "nineteen": 19, "twenty": 20, "thirty": 30, "forty": 40, "fifty": 50,
 }  # fmt: skip
 _ORDINALS = (
-    "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh",
-    "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth", "seventeenth", "eighteenth", "nineteenth",
+    "first",
+    "second",
+    "third",
+    "fourth",
+    "fifth",
+    "sixth",
+    "seventh",
+    "eighth",
+    "ninth",
+    "tenth",
+    "eleventh",
+    "twelfth",
+    "thirteenth",
+    "fourteenth",
+    "fifteenth",
+    "sixteenth",
+    "seventeenth",
+    "eighteenth",
+    "nineteenth",
     "twentieth",
-)  # fmt: skip
+)
 
 ENTRIES: tuple[Entry, ...] = (
     *(entry for value, words in enumerate(_WEEKDAYS) for entry in entries("weekday", value, words)),
@@ -45,23 +62,66 @@ ENTRIES: tuple[Entry, ...] = (
     *(entry for value, word in enumerate(_ORDINALS, 1) for entry in entries("ordinal", value, word)),
     *entries("ordinal", 30, "thirtieth"),
     *entries("relday", 0, "today|2day|todays|tday"),
-    *entries("relday", 1, "tomorrow|tmrw|tmw|tmr|tmrow|tomorow|tommorow|tommorrow|tomorrows|2morrow|2moro|2mrw|tom|tomoro"),
+    *entries(
+        "relday", 1, "tomorrow|tmrw|tmw|tmr|tmrow|tomorow|tommorow|tommorrow|tomorrows|2morrow|2moro|2mrw|tom|tomoro"
+    ),
     *entries("relday", 1, "the next day"),
     *entries("relday", 2, "day after tomorrow|the day after tomorrow|overmorrow|day after tmrw|the day after tmrw"),
     *entries("relday", -1, "yesterday|day before|last night"),
     *entries("relday", -2, "day before yesterday|the day before yesterday"),
-    *entries("part", "first_thing", "first thing|first thing in the morning|first thing in the am|right when you open|when you open|right at opening|at opening|opening time|when you guys open|when yall open|as soon as you open|bright and early|1st thing"),
-    *entries("part", "first_thing", "1st thing in the morning|when u open|first thing morning|start of the day|start of day|beginning of the day"),
+    *entries(
+        "part",
+        "first_thing",
+        "first thing|first thing in the morning|first thing in the am|right when you open|"
+        "when you open|right at opening|at opening|opening time|when you guys open|when yall open|"
+        "as soon as you open|bright and early|1st thing",
+    ),
+    *entries(
+        "part",
+        "first_thing",
+        "1st thing in the morning|when u open|first thing morning|start of the day|start of day|beginning of the day",
+    ),
     *entries("part", "early", "early morning|early in the morning|early am|early in the day"),
-    *entries("part", "morning", "morning|mornings|mornin|in the morning|forenoon|am hours|before noon|before lunch|before midday|early part of the day"),
+    *entries(
+        "part",
+        "morning",
+        "morning|mornings|mornin|in the morning|forenoon|am hours|before noon|before lunch|"
+        "before midday|early part of the day",
+    ),
     *entries("part", "late_morning", "late morning|late in the morning|mid morning|midmorning|later in the morning"),
     *entries("part", "noon", "noon|midday|mid day|noontime|noonish|high noon|12 noon|12 midday|noon time"),
-    *entries("part", "lunch", "lunch|lunchtime|lunch time|my lunch break|lunch hour|lunch break|over lunch|my lunch hour|lunchtimes"),
-    *entries("part", "afternoon", "afternoon|afternoons|aft|arvo|the afternoon|early afternoon|early in the afternoon|mid afternoon|midafternoon|after noon"),
+    *entries(
+        "part",
+        "lunch",
+        "lunch|lunchtime|lunch time|my lunch break|lunch hour|lunch break|over lunch|my lunch hour|lunchtimes",
+    ),
+    *entries(
+        "part",
+        "afternoon",
+        "afternoon|afternoons|aft|arvo|the afternoon|early afternoon|early in the afternoon|"
+        "mid afternoon|midafternoon|after noon",
+    ),
     *entries("part", "after_lunch", "after lunch|after my lunch|after lunchtime|after lunch time"),
-    *entries("part", "late_afternoon", "late afternoon|late in the afternoon|later in the afternoon|late in the day|later in the day|end of the afternoon"),
-    *entries("part", "end_of_day", "end of day|end of the day|eod|before closing|before close|before you close|before you guys close|right before closing|close of business|cob|by closing|by close|last thing|day end"),
-    *entries("part", "evening", "evening|evenings|eve|night|nite|after work|after hours|after i get off work|after im off work|when i get off work|after i get off|when i get off|once i get off work|after im done with work|when im off work|after my shift|late evening|early evening"),
+    *entries(
+        "part",
+        "late_afternoon",
+        "late afternoon|late in the afternoon|later in the afternoon|late in the day|"
+        "later in the day|end of the afternoon",
+    ),
+    *entries(
+        "part",
+        "end_of_day",
+        "end of day|end of the day|eod|before closing|before close|before you close|"
+        "before you guys close|right before closing|close of business|cob|by closing|by close|"
+        "last thing|day end",
+    ),
+    *entries(
+        "part",
+        "evening",
+        "evening|evenings|eve|night|nite|after work|after hours|after i get off work|"
+        "after im off work|when i get off work|after i get off|when i get off|once i get off work|"
+        "after im done with work|when im off work|after my shift|late evening|early evening",
+    ),
     *entries("part", "tonight", "tonight|tonite|2nite|2night|tonights|this evening tonight"),
     *entries("part", "midnight", "midnight"),
     *entries("ampm", "am", "am|a.m|a m|in the am|ams"),
@@ -82,17 +142,44 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("coming", 0, "this coming|coming|upcoming|this upcoming|the coming|the upcoming"),
     *entries("last", 0, "last|previous|past few"),
     *entries("ahead", 0, "from now|from today|out|hence|time|from tdy"),
-    *entries("after", 0, "after|any time after|anytime after|later than|past like|starting at|starting|from about|no earlier than|not before|not earlier than|not until|no sooner than|not till|sometime after|beginning|after about|after around|aftr|beginning at|any earlier than|as of|from after"),
-    *entries("before", 0, "before|earlier than|prior to|b4|any time before|anytime before|sometime before|bfore|ahead of|sooner than"),
+    *entries(
+        "after",
+        0,
+        "after|any time after|anytime after|later than|past like|starting at|starting|from about|"
+        "no earlier than|not before|not earlier than|not until|no sooner than|not till|"
+        "sometime after|beginning|after about|after around|aftr|beginning at|any earlier than|as of|"
+        "from after",
+    ),
+    *entries(
+        "before",
+        0,
+        "before|earlier than|prior to|b4|any time before|anytime before|sometime before|bfore|ahead of|sooner than",
+    ),
     *entries("by", 0, "by|no later than|not later than|at the latest by|not after|by about|by around"),
-    *entries("around", 0, "around|about|approximately|approx|roughly|near|close to|abt|arnd|like around|sometime around|at around|at about|around about|say around|circa|somewhere around|right around"),
+    *entries(
+        "around",
+        0,
+        "around|about|approximately|approx|roughly|near|close to|abt|arnd|like around|"
+        "sometime around|at around|at about|around about|say around|circa|somewhere around|"
+        "right around",
+    ),
     *entries("ish", 0, "ish|or so|or thereabouts|or around then|give or take"),
-    *entries("onward", 0, "onwards|onward|or later|or after|and later|and after|at the earliest|and on|earliest|or any time after|or anytime after|and up|forward"),
+    *entries(
+        "onward",
+        0,
+        "onwards|onward|or later|or after|and later|and after|at the earliest|and on|earliest|"
+        "or any time after|or anytime after|and up|forward",
+    ),
     *entries("orearlier", 0, "or earlier|or before|at the latest|latest|or sooner"),
     *entries("between", 0, "between|btwn|btw|anywhere between|any time between|anytime between|sometime between"),
     *entries("from", 0, "from|anytime from|any time from"),
     *entries("to", 0, "to|through|thru|and like"),
-    *entries("until", 0, "until|til|till|untill|back on|back in town on|home on|return on|returning on|get back on|be back on|back home on|wait until|wait till|back by|home by|back in town"),
+    *entries(
+        "until",
+        0,
+        "until|til|till|untill|back on|back in town on|home on|return on|returning on|get back on|"
+        "be back on|back home on|wait until|wait till|back by|home by|back in town",
+    ),
     *entries("at", 0, "at|@|for|say|maybe|perhaps"),
     *entries("on", 0, "on"),
     *entries("in", 0, "in|within|over|during"),
@@ -100,11 +187,31 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("the", 0, "the|da"),
     *entries("a", 0, "a|an"),
     *entries("and", 0, "and|&|n|plus|as well as"),
-    *entries("or", 0, "or|either|or else|otherwise|alternatively|or maybe|or possibly|or even|if not|failing that|then maybe|or perhaps"),
-    *entries("any", 0, "any|anytime|any time|all|whole|all day|whenever|sometime|some time|anyday|any day|some|anytime on|any time on|each|every"),
-    *entries("early", 0, "early|beginning of|start of|the beginning of|the start of|early in|early part of|first part of|front half of|first half of|early on"),
+    *entries(
+        "or",
+        0,
+        "or|either|or else|otherwise|alternatively|or maybe|or possibly|or even|if not|failing that|"
+        "then maybe|or perhaps",
+    ),
+    *entries(
+        "any",
+        0,
+        "any|anytime|any time|all|whole|all day|whenever|sometime|some time|anyday|any day|some|"
+        "anytime on|any time on|each|every",
+    ),
+    *entries(
+        "early",
+        0,
+        "early|beginning of|start of|the beginning of|the start of|early in|early part of|"
+        "first part of|front half of|first half of|early on",
+    ),
     *entries("mid", 0, "mid|middle of|the middle of"),
-    *entries("late", 0, "late|end of|the end of|late in|later|end|tail end of|later in|later part of|latter part of|back half of|second half of|towards the end of|toward the end of"),
+    *entries(
+        "late",
+        0,
+        "late|end of|the end of|late in|later|end|tail end of|later in|later part of|latter part of|"
+        "back half of|second half of|towards the end of|toward the end of",
+    ),
     *entries("half", 0, "half past|half after|half"),
     *entries("quarter", 15, "quarter|a quarter"),
     *entries("past", 0, "past"),
@@ -116,7 +223,11 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("season", 6, "summer|summertime|the summer"),
     *entries("season", 9, "fall|autumn|the fall"),
     *entries("season", 12, "winter|wintertime|the winter"),
-    *entries("holidays", 0, "holidays|the holidays|holiday season|the holiday season|xmas holidays|christmas holidays|festive season"),
+    *entries(
+        "holidays",
+        0,
+        "holidays|the holidays|holiday season|the holiday season|xmas holidays|christmas holidays|festive season",
+    ),
     *entries("holiday", "christmas", "christmas|xmas|x mas|christmas day|xmas day"),
     *entries("holiday", "christmas_eve", "christmas eve|xmas eve"),
     *entries("holiday", "boxing_day", "boxing day"),
@@ -127,7 +238,11 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("holiday", "cyber_monday", "cyber monday"),
     *entries("holiday", "labor_day", "labor day|labour day"),
     *entries("holiday", "memorial_day", "memorial day"),
-    *entries("holiday", "independence_day", "independence day|4th of july|the 4th of july|the fourth|fourth of july|july 4th holiday|the fourth of july"),
+    *entries(
+        "holiday",
+        "independence_day",
+        "independence day|4th of july|the 4th of july|the fourth|fourth of july|july 4th holiday|the fourth of july",
+    ),
     *entries("holiday", "mlk_day", "mlk day|mlk|martin luther king day|martin luther king jr day|mlk jr day"),
     *entries("holiday", "presidents_day", "presidents day|president day|washingtons birthday"),
     *entries("holiday", "juneteenth", "juneteenth"),
@@ -143,19 +258,157 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("holiday", "st_patricks_day", "st patricks day|st pattys day|st paddys day|saint patricks day"),
     *entries("holiday", "groundhog_day", "groundhog day"),
     *entries("holiday", "super_bowl", "super bowl sunday"),
-    *entries("except", 0, "but|except|but not|except for|excluding|other than|besides|apart from|aside from|anything but"),
-    *entries("correction", 0, "no wait|wait no|i mean|i meant|scratch that|oops|correction|sorry i meant|sorry i mean|make that|make it|actually no|oh wait|no sorry|nvm|nevermind|never mind|wait|sorry|no actually|er|i mean to say|whoops|my bad"),
-    *entries("word", 0, "good morning|good afternoon|good evening|good night|great evening|great afternoon|great weekend|great night|good weekend|nice weekend|nice evening|nice night|nice afternoon|number of nights|good nite"),
-    *entries("word", 0, "stop by|come by|swing by|drop by|coming by|stopping by|pop by|run by|roll by|swinging by|dropping by|bring it by|drop it by|came by|passed by|go by|be by"),
-    *entries("word", 0, "good morning|good mornin|good evening|good afternoon|good night|good day|happy friday|happy monday|happy thanksgiving|happy holidays|merry christmas|happy new year|happy easter|5 star|one star"),
+    *entries(
+        "except", 0, "but|except|but not|except for|excluding|other than|besides|apart from|aside from|anything but"
+    ),
+    *entries(
+        "correction",
+        0,
+        "no wait|wait no|i mean|i meant|scratch that|oops|correction|sorry i meant|sorry i mean|"
+        "make that|make it|actually no|oh wait|no sorry|nvm|nevermind|never mind|wait|sorry|"
+        "no actually|er|i mean to say|whoops|my bad",
+    ),
+    *entries(
+        "word",
+        0,
+        "good morning|good afternoon|good evening|good night|great evening|great afternoon|"
+        "great weekend|great night|good weekend|nice weekend|nice evening|nice night|nice afternoon|"
+        "number of nights|good nite",
+    ),
+    *entries(
+        "word",
+        0,
+        "stop by|come by|swing by|drop by|coming by|stopping by|pop by|run by|roll by|swinging by|"
+        "dropping by|bring it by|drop it by|came by|passed by|go by|be by",
+    ),
+    *entries(
+        "word",
+        0,
+        "good morning|good mornin|good evening|good afternoon|good night|good day|happy friday|"
+        "happy monday|happy thanksgiving|happy holidays|merry christmas|happy new year|happy easter|"
+        "5 star|one star",
+    ),
     *entries("instead_of", 0, "instead of|rather than|in place of|in lieu of"),
-)  # fmt: skip
+)
 
 MARKERS = frozenset(
-    "the an is are was i im ill my me you your it its to for can cant do dont not no yes on at in of and or but this that"
-    " what when where how who why with have has had will would please thanks thank just need want car tire tires brakes oil"
-    " works work ok good morning afternoon today tomorrow monday tuesday wednesday thursday friday saturday sunday next week"
-    " already sold stop help price cost miles sure sounds great fine later call time any so if there be we they he she been"
-    " get got go going come coming after before around about still now yeah yep nope new wrong number much long".split()
+    [
+        "the",
+        "an",
+        "is",
+        "are",
+        "was",
+        "i",
+        "im",
+        "ill",
+        "my",
+        "me",
+        "you",
+        "your",
+        "it",
+        "its",
+        "to",
+        "for",
+        "can",
+        "cant",
+        "do",
+        "dont",
+        "not",
+        "no",
+        "yes",
+        "on",
+        "at",
+        "in",
+        "of",
+        "and",
+        "or",
+        "but",
+        "this",
+        "that",
+        "what",
+        "when",
+        "where",
+        "how",
+        "who",
+        "why",
+        "with",
+        "have",
+        "has",
+        "had",
+        "will",
+        "would",
+        "please",
+        "thanks",
+        "thank",
+        "just",
+        "need",
+        "want",
+        "car",
+        "tire",
+        "tires",
+        "brakes",
+        "oil",
+        "works",
+        "work",
+        "ok",
+        "good",
+        "morning",
+        "afternoon",
+        "today",
+        "tomorrow",
+        "monday",
+        "tuesday",
+        "wednesday",
+        "thursday",
+        "friday",
+        "saturday",
+        "sunday",
+        "next",
+        "week",
+        "already",
+        "sold",
+        "stop",
+        "help",
+        "price",
+        "cost",
+        "miles",
+        "sure",
+        "sounds",
+        "great",
+        "fine",
+        "later",
+        "call",
+        "time",
+        "any",
+        "so",
+        "if",
+        "there",
+        "be",
+        "we",
+        "they",
+        "he",
+        "she",
+        "been",
+        "get",
+        "got",
+        "go",
+        "going",
+        "come",
+        "coming",
+        "after",
+        "before",
+        "around",
+        "about",
+        "still",
+        "now",
+        "yeah",
+        "yep",
+        "nope",
+        "new",
+        "wrong",
+        "number",
+        "much",
+        "long",
+    ]
 )
 """Words that show that a text is English."""
