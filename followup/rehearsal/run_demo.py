@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import signal
 import socket
 import subprocess
 import sys
@@ -23,6 +24,8 @@ ENDS_WITHIN_SECONDS = 30
 
 def run_demo(folder: Path, port: int | None) -> int:
     """Run the demo until Ctrl-C; the exit status."""
+    # Whoever ends this process ends the two that it started.
+    signal.signal(signal.SIGTERM, signal.default_int_handler)
     demo = _set_up(folder, port)
     with running(demo) as processes:
         click.echo(WELCOME.format(address=demo.address, password=PASSWORD))
@@ -50,8 +53,15 @@ def run_story(folder: Path, port: int | None) -> int:
 
 
 def _set_up(folder: Path, port: int | None) -> DemoShop:
+    if port is not None and not _is_free(port):
+        raise click.UsageError(f"Port {port} is taken: choose another one, or leave it out.")
     click.echo("Setting up the invented shop (about 15 seconds) ...", err=True)
     return set_up(folder, port or _free_port(), lambda words: click.echo(f"  {words}", err=True))
+
+
+def _is_free(port: int) -> bool:
+    with socket.socket() as probe:
+        return probe.connect_ex(("127.0.0.1", port)) != 0
 
 
 def _free_port() -> int:
