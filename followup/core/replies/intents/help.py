@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from followup.core.replies.said import Said, phrases
+from followup.core.replies.words.entry import word_set
 
 CODE = "help"
 EXAMPLES: dict[str, tuple[str, ...]] = {
@@ -17,7 +18,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
     ),
 }
 
-KEYWORDS = frozenset(["help", "info", "ayuda", "informacion", "aide", "helpme"]) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}  # fmt: skip
+KEYWORDS = word_set(
+    "help info ayuda informacion aide helpme",
+) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}
 _ASKS = phrases(
     r"who (?:is|are|r|dis|the|was|this|exactly|am i|sent|do|may i|be)(?! (?:doing|working|"
     r"my (?:mechanic|tech\w*|advisor)|going to|able|available|fixing|the (?:mechanic|tech\w*)|"

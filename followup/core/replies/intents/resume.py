@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from followup.core.replies.said import Said, phrases
+from followup.core.replies.words.entry import word_set
 
 CODE = "resume"
 EXAMPLES: dict[str, tuple[str, ...]] = {
@@ -24,9 +25,27 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
     ),
 }
 
-KEYWORDS = frozenset(["start", "unstop", "resume", "alta", "empezar", "comenzar", "iniciar", "reanudar", "subscribe", "resubscribe", "unquit", "optin"]) | {  # fmt: skip
-    "opt in", "opt me in", "opt back in", "sign me back up", "subscribe me", "darme de alta", "dar de alta", "start again", "start texts", "start texting", "start messages", "resume texts", "empezar de nuevo", "restart", "suscribirme", "suscribir", "activar",
-}  # fmt: skip
+KEYWORDS = word_set(
+    "start unstop resume alta empezar comenzar iniciar reanudar subscribe resubscribe unquit optin",
+) | {
+    "opt in",
+    "opt me in",
+    "opt back in",
+    "sign me back up",
+    "subscribe me",
+    "darme de alta",
+    "dar de alta",
+    "start again",
+    "start texts",
+    "start texting",
+    "start messages",
+    "resume texts",
+    "empezar de nuevo",
+    "restart",
+    "suscribirme",
+    "suscribir",
+    "activar",
+}
 _SAYS = phrases(
     r"(?:start|resume|restart|begin|continue) (?:\w+ ){0,2}(?:texting|texts?|messag\w+|reminders?|"
     r"sending|notifications?|alerts)(?: me)?",

@@ -6,6 +6,7 @@ import re
 
 from followup.core.replies.limits import is_about_one_subject, minds_number_or_hour
 from followup.core.replies.said import Said, phrases
+from followup.core.replies.words.entry import word_set
 
 CODE = "stop"
 EXAMPLES: dict[str, tuple[str, ...]] = {
@@ -31,14 +32,83 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
     ),
 }
 
-KEYWORDS = frozenset(
-    ["stop", "stopall", "unsubscribe", "end", "quit", "revoke", "optout", "alto", "baja", "cancelar", "cancel", "parar", "pare", "basta", "salir", "stp", "stopp", "sotp", "stpo", "tsop", "stoped", "arret", "enough", "detener", "detengan", "paren"]
+KEYWORDS = word_set(
+    "stop stopall unsubscribe end quit revoke optout alto baja cancelar cancel parar pare basta salir stp stopp",
+    "sotp stpo tsop stoped arret enough detener detengan paren",
 ) | {
-    "stop all", "opt out", "opt me out", "unsubscribe me", "unsubscribe all", "stop it", "stop this", "stop texts", "stop messages",
-    "end texts", "stop texting", "dar de baja", "darme de baja", "no mas", "no more", "s t o p", "cancel all", "quit it", "end all", "i said stop", "stop stop", "stop stop stop", "stop means stop",
-    "no stop", "yes stop", "stop yes", "i want to stop", "si alto", "stop me", "go away", "get lost", "leave me alone", "quit texting", "baja baja", "alto alto", "stop unsubscribe", "stop end", "stop immediately", "stop everything", "stop alto", "reply stop", "text stop", "stop sms", "fuck off", "piss off", "f off", "bug off", "buzz off", "shut up", "ya estuvo", "larguense", "remove", "remove me", "delete me", "delete", "stop bothering",
-}  # fmt: skip
-_AFTER_COMMA = KEYWORDS - {"cancel", "end", "cancelar", "enough", "no more", "no mas", "salir", "quit", "delete", "remove", "stop it", "quit it", "pare", "parar"}  # fmt: skip
+    "stop all",
+    "opt out",
+    "opt me out",
+    "unsubscribe me",
+    "unsubscribe all",
+    "stop it",
+    "stop this",
+    "stop texts",
+    "stop messages",
+    "end texts",
+    "stop texting",
+    "dar de baja",
+    "darme de baja",
+    "no mas",
+    "no more",
+    "s t o p",
+    "cancel all",
+    "quit it",
+    "end all",
+    "i said stop",
+    "stop stop",
+    "stop stop stop",
+    "stop means stop",
+    "no stop",
+    "yes stop",
+    "stop yes",
+    "i want to stop",
+    "si alto",
+    "stop me",
+    "go away",
+    "get lost",
+    "leave me alone",
+    "quit texting",
+    "baja baja",
+    "alto alto",
+    "stop unsubscribe",
+    "stop end",
+    "stop immediately",
+    "stop everything",
+    "stop alto",
+    "reply stop",
+    "text stop",
+    "stop sms",
+    "fuck off",
+    "piss off",
+    "f off",
+    "bug off",
+    "buzz off",
+    "shut up",
+    "ya estuvo",
+    "larguense",
+    "remove",
+    "remove me",
+    "delete me",
+    "delete",
+    "stop bothering",
+}
+_AFTER_COMMA = KEYWORDS - {
+    "cancel",
+    "end",
+    "cancelar",
+    "enough",
+    "no more",
+    "no mas",
+    "salir",
+    "quit",
+    "delete",
+    "remove",
+    "stop it",
+    "quit it",
+    "pare",
+    "parar",
+}
 
 _MESSAGES = r"(?:texts?|messages?|sms|reminders?|notifications?|alerts?|promos?|spam|ads|correspondence)"
 _TEXTING = (

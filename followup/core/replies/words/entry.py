@@ -19,3 +19,8 @@ def entries(category: str, value: int | str, phrases: str) -> tuple[Entry, ...]:
     """The entries of phrases written `one|another phrase`."""
     parted = (re.sub(r"(?<=\d)(?=[a-z])", " ", phrase) for phrase in phrases.split("|"))
     return tuple(Entry(tuple(phrase.split()), category, value) for phrase in parted)
+
+
+def word_set(*lines: str) -> frozenset[str]:
+    """The words of lines in which they stand one after the other."""
+    return frozenset(word for line in lines for word in line.split())

@@ -1,0 +1,174 @@
+"""Joining of mentions to visit times: a day with its hours, alternatives, and what a later word corrects."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+from followup.core.replies.judging import is_ruled_out
+from followup.core.replies.mentions import Days, Hour, Hours, Instant, Mention, PartOfDay, Text
+from followup.core.replies.windows import Choice, days_until
+
+_HALF_OF_PART = {
+    "first_thing": "am", "early": "am", "morning": "am", "late_morning": "am", "afternoon": "pm", "after_lunch": "pm",
+    "late_afternoon": "pm", "evening": "pm", "tonight": "pm", "end_of_day": "pm", "lunch": "pm", "noon": "pm",
+}  # fmt: skip
+
+
+def stands_between(text: Text, one: Mention, other: Mention) -> list[str]:
+    """Categories (or words, where they have none) of what stands between two mentions."""
+    return [s.text if s.category in ("mark", "word") else s.category for s in text.symbols[one.end : other.start]]
+
+
+def join_mentions(text: Text, found: list[Mention]) -> list[Choice]:
+    """The visit times that the mentions make together, in the order in which they stand."""
+    choices: list[Choice] = []
+    previous: Mention | None = None
+    was_negated = False
+    for one in found:
+        between = stands_between(text, previous, one) if previous else []
+        is_list = bool({"or", "and", "slash"} & set(between))
+        is_bare_list = (
+            bool(between)
+            and all(part in ("or", "and", ",", "slash", "nor", "the", "on") for part in between)
+            and is_list
+        )
+        negated = is_ruled_out(text, one, previous) or (was_negated and is_bare_list)
+        one_value = _turned(one.value) if negated else one.value
+        still_negated = negated and one_value is one.value
+        choice_open = isinstance(one.value, Days) and text.cat(one.start) == "any"
+        if isinstance(one_value, PartOfDay) and one_value.name == "tonight":
+            _add(choices, Days((text.today,)), still_negated, between, is_list, False, text)
+            one_value, between, is_list = PartOfDay("evening"), [], False
+        _add(choices, one_value, still_negated, between, is_list, choice_open, text)
+        was_negated, previous = still_negated, one
+    return choices
+
+
+def _turned(value: Days | Hours | PartOfDay | Instant) -> Days | Hours | PartOfDay | Instant:
+    """`can't before 10` means after 10, `can't after 3` before 3."""
+    ways = {"before": "after", "by": "after", "after": "before"}
+    if isinstance(value, Hours) and value.kind in ways:
+        return replace(value, kind=ways[value.kind])
+    return value
+
+
+def _add(
+    choices: list[Choice],
+    value: Days | Hours | PartOfDay | Instant,
+    negated: bool,
+    between: list[str],
+    is_list: bool,
+    is_open: bool,
+    text: Text,
+) -> None:
+    last = choices[-1] if choices else None
+    same = last is not None and last.is_negated == negated
+    if isinstance(value, Days):
+        if last and _merge_day(choices, value, negated, between, is_list):
+            return
+        inherited = last.time if last and same and is_list and last.is_time_first and last.day else None
+        choices.append(Choice(value, inherited, negated, bool(inherited), is_open))
+        return
+    if last and (same or (negated and last.day and last.time is None)) and last.time is None:
+        if not (negated and not last.is_negated):
+            choices[-1] = replace(last, time=value)
+            return
+        choices.append(Choice(last.day, value, True))
+        return
+    if last and same and last.time is not None and not _is_alternative(between, last.time, value):
+        choices[-1] = replace(last, time=_combined(last.time, value))
+        return
+    day = last.day if last and not _is_far(between) else None
+    choices.append(Choice(day, value, negated, day is None))
+
+
+def _is_far(between: list[str]) -> bool:
+    return len(between) > 25
+
+
+def _is_alternative(between: list[str], old: object, new: object) -> bool:
+    if isinstance(old, Hours) and isinstance(new, Hours):
+        ways = {old.kind, new.kind}
+        return not (len(ways) == 2 and ways <= {"after", "before", "by"} and "or" not in between)
+    return bool({"or", "slash"} & set(between)) or (
+        isinstance(old, PartOfDay) and isinstance(new, PartOfDay) and bool({"and", ","} & set(between))
+    )
+
+
+def _combined(old: Hours | PartOfDay | Instant, new: Hours | PartOfDay | Instant) -> Hours | PartOfDay | Instant:
+    """A part of the day and an hour that belong together, `after 9` with `before 11`."""
+    if isinstance(old, Hours) and isinstance(new, Hours):
+        after, before = (old, new) if old.kind == "after" else (new, old)
+        return Hours("between", after.first, before.first)
+    part, told = (old, new) if isinstance(old, PartOfDay) else (new, old)
+    if isinstance(part, PartOfDay) and isinstance(told, Hours):
+        half = _HALF_OF_PART.get(part.name)
+        first = told.first if told.first.half else replace(told.first, half=_half_for(told.first, half))
+        last = told.last if told.last is None or told.last.half else replace(told.last, half=_half_for(told.last, half))
+        return replace(told, first=first, last=last)
+    return new
+
+
+def _half_for(told: Hour, half: str | None) -> str | None:
+    """Noon and one o'clock belong to a morning's end as little as eight belongs to the afternoon before closing."""
+    return "pm" if half == "am" and told.hour == 12 else half
+
+
+def _merge_day(choices: list[Choice], value: Days, negated: bool, between: list[str], is_list: bool) -> bool:
+    """A day that joins what stands before it: fills hours told first, or says the same day in another way."""
+    last = choices[-1]
+    if last.day is None and last.is_negated == negated and last.time is not None:
+        if isinstance(last.time, Instant):
+            return False
+        for number, choice in enumerate(choices):
+            if choice.day is None and choice.is_negated == negated:
+                choices[number] = replace(choice, day=value, is_time_first=True)
+        return True
+    if last.day is None or (last.is_negated != negated and value.weekday is None):
+        return False
+    if last.day.week and value.weekday is not None:
+        moved = _in_week(last.day.week, value)
+        if not negated and not last.is_negated and not (is_list and not last.day.is_span):
+            choices[-1] = replace(last, day=moved)
+        else:
+            choices.append(Choice(moved, None, negated))
+        return True
+    if last.day.weekday is not None and value.week and not last.day.is_span:
+        for number, choice in enumerate(choices):
+            if choice.day and choice.day.weekday is not None and not choice.day.week:
+                choices[number] = replace(choice, day=_in_week(value.week, choice.day))
+        return True
+    return _merge_same_day(choices, last, value, between, is_list)
+
+
+def _merge_same_day(choices: list[Choice], last: Choice, value: Days, between: list[str], is_list: bool) -> bool:
+    if last.day is None:
+        return False
+    if last.day.days == value.days:
+        return True
+    is_range = bool({"to", "dash", "until"} & set(between)) and len(between) <= 3
+    if is_range and len(value.days) == 1 and len(last.day.days) == 1 and value.days[0] > last.day.days[0]:
+        choices[-1] = replace(last, day=Days(days_until(last.day.days[0], value.days[0])))
+        return True
+    if not between and not is_list and len(value.days) == 1 and len(last.day.days) == 1:
+        both = tuple(sorted({*last.day.days, *value.days}))
+        choices[-1] = replace(last, day=Days(both, disagrees=True))
+        return True
+    return False
+
+
+def _in_week(monday: date, value: Days) -> Days:
+    return Days((monday + timedelta(value.weekday or 0),), weekday=value.weekday, week=monday, part=value.part)
+
+
+def spread_times(choices: list[Choice]) -> list[Choice]:
+    """A time told for the last of several days is meant for those before it that have none."""
+    done = list(choices)
+    for number in range(len(done) - 2, -1, -1):
+        one, after = done[number], done[number + 1]
+        is_plain_day = one.day is not None and one.time is None and not one.is_open and not one.day.is_span
+        if is_plain_day and after.time is not None and after.day is not None and one.is_negated == after.is_negated:
+            if not isinstance(after.time, Instant) and not one.is_negated:
+                done[number] = replace(one, time=after.time)
+    return done
