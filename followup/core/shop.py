@@ -75,11 +75,11 @@ class ShopRules:
     waiting_places: int = _rule(4, "Customers who can wait in the shop at a time", "timing", least=0, most=50)
     loaners: int = _rule(1, "Loaner cars", "timing", least=0, most=50)
     shuttle_seats: int = _rule(2, "Shuttle seats in a half day", "timing", least=0, most=50)
-    action_limits: dict[str, float] = _rule({}, "Recommend at (item: value), where it differs", "timing")
-    legal_limits: dict[str, float] = _rule({}, "Legal limit (item: value), where it differs", "timing")
+    action_limits: dict[str, float] = _rule({}, "Recommend work at, where the shop's value differs from the usual one", "timing")
+    legal_limits: dict[str, float] = _rule({}, "Legal limit, where the law of the state differs from the usual one", "timing")
     free_services: dict[str, str] = _rule(
         {"washer_fluid": "", "coolant": "", "engine_oil": "up to 1 quart"},
-        "Free services: the item and how much of it",
+        "Free services, and how much of each",
         "timing",
     )
     write_back_minutes: int = _rule(

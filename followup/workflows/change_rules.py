@@ -75,16 +75,27 @@ def change_rules(
 def bring_back(
     store: Store, shop_id: int, version: int, based_on: int, author: str, now: datetime, pages: Iterable[str]
 ) -> RulesAnswer:
-    """Make the rules of `pages` as they were in an old version. `LookupError` where there is none of that number."""
+    """Make the rules of `pages` as they were in an old version; 0 is as shipped. `LookupError` where there is none of
+    that number."""
     with store.read() as connection:
-        kept = next((row for row in shops.versions(connection, shop_id, "rules") if row["version"] == version), None)
-    if kept is None:
+        bodies = {row["version"]: row["body"] for row in shops.versions(connection, shop_id, "rules")}
+    if version and version not in bodies:
         raise LookupError(f"There is no version {version}.")
+    body = bodies.get(version, {})
     pages = tuple(pages)
     # A version that is older than a rule does not know it: then the rule goes back to its default.
-    old = asdict(ShopRules(**{one.name: kept["body"][one.name] for one in RULES if one.name in kept["body"]}))
+    old = asdict(ShopRules(**{one.name: body[one.name] for one in RULES if one.name in body}))
     news = {one.name: old[one.name] for one in RULES if one.metadata["page"] in pages}
-    return change_rules(store, shop_id, pages, news, based_on, author, f"back to version {version}", now)
+    return change_rules(
+        store,
+        shop_id,
+        pages,
+        news,
+        based_on,
+        author,
+        f"back to version {version}" if version else "back to the rules as shipped",
+        now,
+    )
 
 
 def _plain(value: Any) -> Any:

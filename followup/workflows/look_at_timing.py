@@ -23,7 +23,7 @@ class Change:
 
 @dataclass(frozen=True)
 class RulesVersion:
-    """One version of the rules; the first has no changes."""
+    """One version of the rules; the first is told apart from the rules as shipped."""
 
     number: int
     author: str
@@ -46,7 +46,7 @@ def look_at_timing(store: Store, shop_id: int) -> Timing:
         shop = shops.load_shop(connection, shop_id)
         rows = shops.versions(connection, shop_id, "rules")
     bodies = [_whole(row) for row in rows]
-    before = [*bodies[1:], None]
+    before = [*bodies[1:], asdict(ShopRules())][: len(bodies)]
     return Timing(shop, tuple(_version(row, body, old) for row, body, old in zip(rows, bodies, before, strict=True)))
 
 
@@ -55,12 +55,12 @@ def _whole(row: Row) -> dict[str, Any]:
     return {**asdict(ShopRules()), **{one.name: row["body"][one.name] for one in RULES if one.name in row["body"]}}
 
 
-def _version(row: Row, body: dict[str, Any], old: dict[str, Any] | None) -> RulesVersion:
+def _version(row: Row, body: dict[str, Any], old: dict[str, Any]) -> RulesVersion:
     # Hours come back from JSON as lists, and from the defaults as pairs.
     changes = (
         Change(one.name, old[one.name], body[one.name])
         for one in RULES
-        if old is not None and _plain(old[one.name]) != _plain(body[one.name])
+        if _plain(old[one.name]) != _plain(body[one.name])
     )
     return RulesVersion(row["version"], row["author"], row["at"], row["because"] or "", tuple(changes))
 

@@ -124,6 +124,14 @@ def test_versions_tell_who_changed_what_and_lead_back(store: Store) -> None:
     assert {(one.rule, one.before, one.after) for one in second.changes} == {("lead_days", 30, 14), ("tries", 2, 1)}
 
 
+def test_the_way_back_ends_at_the_rules_as_shipped(store: Store) -> None:
+    change(store, lead_days=30, closed_on=["2026-12-24"])
+    assert bring_back(store, 1, 0, 1, "Ines Calloway", NOW, PAGES).version == 2
+    assert plain(asdict(rules_of(store))) == plain(asdict(ShopRules()))
+    with pytest.raises(LookupError):
+        bring_back(store, 1, 9, 2, "Ines Calloway", NOW, PAGES)
+
+
 def test_the_way_back_leaves_the_owners_switch_alone(store: Store) -> None:
     change(store, lead_days=30)
     change(store, 1, is_sending_stopped=True)

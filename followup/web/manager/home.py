@@ -15,7 +15,7 @@ from followup.web.security import for_roles
 from followup.web.words import count, number
 from followup.workflows.look_at_results import ENOUGH_INVITES, ENOUGH_TEXTS, Results, Wait, look_at_results
 
-PERIODS = {"7": "a week", "30": "30 days", "90": "90 days", "365": "a year"}
+PERIODS = {"7": "week", "30": "30 days", "90": "90 days", "365": "year"}
 USUAL = "30"
 CAME_FROM = {"text": "by text", "phone": "by phone", "counter": "at the counter"}
 KINDS = {"invite": "invite", "visit": "about a visit", "answer": "answer"}
