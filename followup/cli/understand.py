@@ -12,7 +12,8 @@ import click
 def understand() -> None:
     """Read replies (JSON lines, `text` and `now` at least) and write what each one means.
 
-    A line that cannot be read gives {"error": "..."} in its place; the others are still answered, and the exit status is 1.
+    A line that cannot be read gives {"error": "..."} in its place; the others are still answered, and the exit
+    status is 1.
     """
     from pydantic import ValidationError
 

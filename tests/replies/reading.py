@@ -8,11 +8,11 @@ from typing import Any
 from followup.core.replies.contract import KnownOdometer, ReplyIn, ReplyOut, TimeWindow
 from followup.core.replies.understand import understand
 
-NOW = datetime(2026, 3, 4, 10, 0)
+NOW = datetime.fromisoformat("2026-03-04T10:00")
 """A Wednesday morning; the shop is open 07:30-18:00, Saturdays 08:00-14:00."""
-OFFERED = (datetime(2026, 3, 5, 9, 0), datetime(2026, 3, 6, 14, 0))
+OFFERED = (datetime.fromisoformat("2026-03-05T09:00"), datetime.fromisoformat("2026-03-06T14:00"))
 """Thursday at 9, Friday at 2."""
-BOOKED = datetime(2026, 3, 5, 9, 0)
+BOOKED = datetime.fromisoformat("2026-03-05T09:00")
 KNOWN = KnownOdometer(value=47000, unit="mi", on=date(2026, 1, 3), per_day=20)
 """60 days ago: 48,200 is expected now."""
 

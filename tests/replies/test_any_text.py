@@ -18,7 +18,7 @@ LONGEST = 1600
 SECONDS_AT_MOST = 1.0
 
 TEXTS = [text for _, text, _, _ in MEANINGS + TIMES]
-mixed = st.lists(st.sampled_from(TEXTS + ["?", "!", " ", "\n", "but", "pero", "no", "9", "👍"]), max_size=60).map(
+mixed = st.lists(st.sampled_from([*TEXTS, "?", "!", " ", "\n", "but", "pero", "no", "9", "👍"]), max_size=60).map(
     " ".join
 )
 any_text = st.one_of(st.text(max_size=LONGEST), mixed.map(lambda text: text[:LONGEST]))

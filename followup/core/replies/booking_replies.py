@@ -13,11 +13,39 @@ from followup.core.replies.situation import Situation
 from followup.core.replies.windows import iso, overlaps, point
 
 _OTHER_TIME = phrases(
-    r"re ?-?sched\w*", r"reprogram\w*", r"reagend\w*", r"mov(?:e|ing|er\w*|erl[ao])", r"another (?:day|time|date)", r"otr[oa] (?:dia|hora|fecha)", r"different (?:day|time|date)", r"push", r"cambiar\w*", r"pasar(?:l[ao])?", r"switch", r"postpone", r"pospon\w*", r"instead", r"rain check"
-)  # fmt: skip
+    r"re ?-?sched\w*",
+    r"reprogram\w*",
+    r"reagend\w*",
+    r"mov(?:e|ing|er\w*|erl[ao])",
+    r"another (?:day|time|date)",
+    r"otr[oa] (?:dia|hora|fecha)",
+    r"different (?:day|time|date)",
+    r"push",
+    r"cambiar\w*",
+    r"pasar(?:l[ao])?",
+    r"switch",
+    r"postpone",
+    r"pospon\w*",
+    r"instead",
+    r"rain check",
+)
 _NOT_WANTED = phrases(
-    r"(?:dont|no longer|do not) need", r"not interested", r"forget (?:it|about it)", r"never ?mind", r"no longer (?:want|interested)", r"(?:dont|do not) want", r"ya no (?:quiero|necesito|voy)", r"no me interesa", r"no hace falta", r"elsewhere", r"myself", r"otro taller", r"changed my mind", r"olvid\w+lo", r"no gracias"
-)  # fmt: skip
+    r"(?:dont|no longer|do not) need",
+    r"not interested",
+    r"forget (?:it|about it)",
+    r"never ?mind",
+    r"no longer (?:want|interested)",
+    r"(?:dont|do not) want",
+    r"ya no (?:quiero|necesito|voy)",
+    r"no me interesa",
+    r"no hace falta",
+    r"elsewhere",
+    r"myself",
+    r"otro taller",
+    r"changed my mind",
+    r"olvid\w+lo",
+    r"no gracias",
+)
 
 
 def settle_booking(now: Situation, made: Decision) -> None:

@@ -7,13 +7,19 @@ from followup.core.replies.meaning import in_rank
 from followup.core.replies.situation import Situation
 
 
+EMOJI_CERTAINTY = 0.6
+"""The most that a lone emoji is worth."""
+
+
 def how_certain(now: Situation, made: Decision) -> float:
     """Between 0 and 1, calibrated on labeled replies; lower where much was said that no word list knows."""
     lead = in_rank(made.codes)[0]
     words = now.plain.text.split()
-    sure = 0.95
+    sure = 0.97 if len(words) <= 6 else 0.95
     if lead == "unclear":
         sure = 0.6
+    if now.plain.is_emoji_only:
+        sure = EMOJI_CERTAINTY
     if len(words) > 12:
         sure -= 0.06
     if len(words) > 25:

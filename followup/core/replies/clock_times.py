@@ -155,16 +155,19 @@ def _told_by_minutes(text: Text, at: int) -> FoundHour | None:
     if way is None or text.cat(number_at) not in ("num",) or not 1 <= text.value(number_at) <= 24:
         return _past_noon(text, minutes, way, number_at)
     if (
-        cat == "num"
-        and (text.word(end) == "to" or way == -1)
-        and not ((minutes % 5 == 0 and minutes >= 20) or text.name(end - 1) == "minute")
-    ):
-        if not (
+        (
+            cat == "num"
+            and (text.word(end) == "to" or way == -1)
+            and not ((minutes % 5 == 0 and minutes >= 20) or text.name(end - 1) == "minute")
+        )
+        and not (
             minutes in (5, 10, 15)
             and text.word(end) in ("to", "til", "till")
             and text.cat(at - 1) in ("at", "around", "by")
-        ) and not (text.word(end) in ("para", "pa") and minutes >= 5 and minutes % 5 == 0):
-            return None
+        )
+        and not (text.word(end) in ("para", "pa") and minutes >= 5 and minutes % 5 == 0)
+    ):
+        return None
     if cat == "num" and way == 1 and text.word(end) not in ("past",) and text.name(end - 1) != "minute":
         return None
     number = text.value(number_at)

@@ -168,7 +168,8 @@ def spread_times(choices: list[Choice]) -> list[Choice]:
     for number in range(len(done) - 2, -1, -1):
         one, after = done[number], done[number + 1]
         is_plain_day = one.day is not None and one.time is None and not one.is_open and not one.day.is_span
-        if is_plain_day and after.time is not None and after.day is not None and one.is_negated == after.is_negated:
-            if not isinstance(after.time, Instant) and not one.is_negated:
-                done[number] = replace(one, time=after.time)
+        is_wanted = not one.is_negated and not after.is_negated
+        has_time = after.day is not None and after.time is not None and not isinstance(after.time, Instant)
+        if is_plain_day and is_wanted and has_time:
+            done[number] = replace(one, time=after.time)
     return done

@@ -157,7 +157,7 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
 
 
 def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
-    """`before` where this mention corrects what stands before it, `this` where it is the one left behind, else empty."""
+    """`before` where this mention corrects what stands before it, `this` where it is left behind, else empty."""
     left = before(text, one)
     if _INSTEAD.search(left) and re.search(r"instead|rather|place of|vez|lugar", left[-30:]):
         return "this"

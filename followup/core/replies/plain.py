@@ -1,4 +1,4 @@
-"""A received text made plain for matching: lower case, no accents, no emoji, one kind of quotes, short forms written out."""
+"""A received text made plain for matching: lower case, no accents or emoji, one kind of quotes, short forms out."""
 
 from __future__ import annotations
 
@@ -85,7 +85,7 @@ def make_plain(received: str, language: str | None) -> Plain:
     tongue = seen or language or "en"
     plain = _tidy(_spell_out(folded, tongue))
     if not re.search(r"[a-z\d]", plain):
-        return Plain(shown, language if not seen else seen, bool(shown))
+        return Plain(shown, seen or language, bool(shown))
     return Plain(plain, seen or (language if language else None), False)
 
 

@@ -16,10 +16,12 @@ _TARGETS = {
         sorted(
             word_set(
                 "monday tuesday wednesday thursday friday saturday sunday january february march april june july august"
-                " september october november december today tomorrow tonight morning afternoon evening night weekend week"
+                " september october november december today tomorrow tonight morning afternoon evening"
+                " night weekend week"
                 " month noon before after around between later earlier thanksgiving christmas tuesdays saturdays"
                 " unsubscribe cancel reschedule appointment message messages texting brakes brake steering smoke"
-                " smoking vibration vibrating shaking noise grinding squealing leaking already number wrong person please"
+                " smoking vibration vibrating shaking noise grinding squealing leaking already number"
+                " wrong person please"
                 " interested thanks mileage odometer loaner shuttle price perfect sounds works change different another"
                 " complaint manager removed remove stopped working second third first finished going until starting"
             )
@@ -29,9 +31,12 @@ _TARGETS = {
         sorted(
             word_set(
                 "lunes martes miercoles jueves viernes sabado domingo enero febrero marzo abril junio julio agosto"
-                " septiembre octubre noviembre diciembre manana tarde noche semana proxima proximo mediodia despues antes"
-                " temprano cancelar cambiar gracias mensajes mensaje frenos llanta llantas humo ruido vibra vendi numero"
-                " equivocado equivocada kilometros millas perfecto prefiero quiero puedo cuanto cuesta llamenme necesito"
+                " septiembre octubre noviembre diciembre manana tarde noche semana proxima proximo"
+                " mediodia despues antes"
+                " temprano cancelar cambiar gracias mensajes mensaje frenos llanta llantas humo ruido"
+                " vibra vendi numero"
+                " equivocado equivocada kilometros millas perfecto prefiero quiero puedo cuanto cuesta"
+                " llamenme necesito"
                 " hasta entre tambien segunda primera ultima agendar arranca volante derrama direccion"
             )
         )

@@ -1,4 +1,4 @@
-"""Reading the times of a text: mentions are found, judged (wanted, ruled out, taken back, no visit time), and joined."""
+"""Reading the times of a text: mentions are found, judged (wanted, ruled out, taken back), and joined."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""`unclear`: automatic replies, machine questions, other languages, spam: a person reads it, whatever words stand in it."""
+"""`unclear`: automatic replies, questions for a machine, other languages, spam: a person reads it."""
 
 from __future__ import annotations
 

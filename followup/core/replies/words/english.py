@@ -292,10 +292,14 @@ ENTRIES: tuple[Entry, ...] = (
 )
 
 MARKERS = word_set(
-    "the an is are was i im ill my me you your it its to for can cant do dont not no yes on at in of and or but this that"
-    " what when where how who why with have has had will would please thanks thank just need want car tire tires brakes oil"
-    " works work ok good morning afternoon today tomorrow monday tuesday wednesday thursday friday saturday sunday next week"
-    " already sold stop help price cost miles sure sounds great fine later call time any so if there be we they he she been"
+    "the an is are was i im ill my me you your it its to for can cant do dont not no yes on at"
+    " in of and or but this that"
+    " what when where how who why with have has had will would please thanks thank just need"
+    " want car tire tires brakes oil"
+    " works work ok good morning afternoon today tomorrow monday tuesday wednesday thursday"
+    " friday saturday sunday next week"
+    " already sold stop help price cost miles sure sounds great fine later call time any so if"
+    " there be we they he she been"
     " get got go going come coming after before around about still now yeah yep nope new wrong number much long"
 )
 """Words that show that a text is English."""

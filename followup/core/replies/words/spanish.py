@@ -264,12 +264,18 @@ ENTRIES: tuple[Entry, ...] = (
 )
 
 MARKERS = word_set(
-    "el la los las un una de del que y en por para con mi mis su sus es esta este si no me te se lo le ya muy mas pero como"
-    " cuando donde cuanto cuesta quien porque gracias hola buenos buenas dias tardes noches manana hoy lunes martes miercoles"
-    " jueves viernes sabado domingo semana puedo puede quiero tengo tiene voy vendi carro coche auto llanta llantas frenos"
-    " aceite luego despues antes favor bueno bien esta claro dale vale perfecto semana proxima hora horas vengo llego vez"
-    " nada nadie numero equivocado otro otra todavia cita nunca soy somos estoy seria hace hay ir ver haga hagan mande manden"
-    " mensajes ni al ese esa eso alto baja parar pare basta salir cancelar ayuda alta empezar llamenme llameme quitenme tarde"
+    "el la los las un una de del que y en por para con mi mis su sus es esta este si no me te"
+    " se lo le ya muy mas pero como"
+    " cuando donde cuanto cuesta quien porque gracias hola buenos buenas dias tardes noches"
+    " manana hoy lunes martes miercoles"
+    " jueves viernes sabado domingo semana puedo puede quiero tengo tiene voy vendi carro"
+    " coche auto llanta llantas frenos"
+    " aceite luego despues antes favor bueno bien esta claro dale vale perfecto semana proxima"
+    " hora horas vengo llego vez"
+    " nada nadie numero equivocado otro otra todavia cita nunca soy somos estoy seria hace hay"
+    " ir ver haga hagan mande manden"
+    " mensajes ni al ese esa eso alto baja parar pare basta salir cancelar ayuda alta empezar"
+    " llamenme llameme quitenme tarde"
     " fines sale va cual digo perdon miles millas kilometros paso estan son fue ando hice hicieron sirve porfa"
 )
 """Words that show that a text is Spanish."""
