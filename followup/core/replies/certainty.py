@@ -6,7 +6,6 @@ from followup.core.replies.decision import Decision
 from followup.core.replies.meaning import in_rank
 from followup.core.replies.situation import Situation
 
-
 EMOJI_CERTAINTY = 0.6
 """The most that a lone emoji is worth."""
 
