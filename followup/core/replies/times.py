@@ -20,6 +20,9 @@ _NO_HOUR_AFTER = word_set(
     "carros personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm in dolares % $",
     "mph ago kilometros thousand grand messages texts calls",
 )
+_NO_HOUR_BEFORE = word_set("$ # option number opcion numero")
+_LOOSE_OPENERS = word_set("for say maybe around about para por near como sobre a from to")
+"""Words before a number that alone do not make it an hour."""
 _WORDS_THAT_OPEN = frozenset({"otra", "otro", "other"})
 """Words outside the lists with which a time can begin."""
 _GOES_WITH_HOUR = word_set(
@@ -154,34 +157,14 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
     """Whether a bare number is an hour: what stands around it must say so."""
     told, end, is_shown = got
     after, before = text.word(end), text.word(at - 1)
-    if (after in _NO_HOUR_AFTER and not (after == "of" and told.first.is_plain)) or before in (
-        "$",
-        "#",
-        "option",
-        "number",
-        "opcion",
-        "numero",
-    ):
+    is_counted = after in _NO_HOUR_AFTER and not (after == "of" and told.first.is_plain)
+    if is_counted or before in _NO_HOUR_BEFORE:
         return False
     if text.cat(end) == "unit" and not told.first.is_plain:
         return False
     if told.first.is_plain or (told.first.minute and is_shown):
         return True
-    if text.word(at) in (
-        "for",
-        "say",
-        "maybe",
-        "around",
-        "about",
-        "para",
-        "por",
-        "near",
-        "como",
-        "sobre",
-        "a",
-        "from",
-        "to",
-    ) and not _near_time(text, at, end, previous):
+    if text.word(at) in _LOOSE_OPENERS and not _near_time(text, at, end, previous):
         return (
             _ends_here(text, end)
             and text.word(at) not in ("from", "to")

@@ -15,7 +15,6 @@ from followup.core.replies.intents import (
     duration,
     explain,
     gone,
-    help,  # noqa: A004 - the meaning is called `help`
     later,
     move,
     odometer,
@@ -30,6 +29,7 @@ from followup.core.replies.intents import (
     unclear,
     where,
 )
+from followup.core.replies.intents import help as help_asked
 from followup.core.replies.said import Said
 
 
@@ -66,7 +66,7 @@ ALL: tuple[Intent, ...] = (
     explain,
     where,
     resume,
-    help,
+    help_asked,
     thanks,
     unclear,
 )
