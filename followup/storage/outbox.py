@@ -56,7 +56,18 @@ def load_reason(connection: Connection, reason_id: int) -> Row | None:
 
 def add_text(connection: Connection, **values: Any) -> int | None:
     """Plan a text; None where the same (number, reason, try) was planned before."""
-    return rows.add_new(connection, tables.texts, **{"state": "planned", **values})
+    made = rows.add_new(connection, tables.texts, **{"state": "planned", **values})
+    return made if made is not None or values["kind"] != "invite" else _planned_anew(connection, values)
+
+
+def _planned_anew(connection: Connection, values: dict[str, Any]) -> int | None:
+    """An invite that was dropped and whose time is over takes the same row again: that try was never made."""
+    table, by = tables.texts, ("shop_id", "number", "reason_id", "try_no")
+    is_same = [table.c[name] == values[name] for name in by]
+    never_left = [table.c.state == "dropped", table.c.sent_at.is_(None), table.c.valid_until <= values["planned_at"]]
+    news = {"state": "planned", "state_because": None, **values}
+    done = connection.execute(update(table).where(*is_same, *never_left).values(**news).returning(table.c.id)).first()
+    return int(done[0]) if done else None
 
 
 def plan_text(
@@ -231,10 +242,10 @@ def texts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
 
 
 def invites_by_phone(
-    connection: Connection, shop_id: int, since: datetime, phone_id: int | None = None
+    connection: Connection, shop_id: int, since: datetime, now: datetime, phone_id: int | None = None
 ) -> dict[int, list[Row]]:
-    """Invites that left or may leave since then, with `raised_by`, `items` and `vehicle_code`: spacing, tries and caps
-    count them. Oldest first; of one phone, or of all of the shop."""
+    """Invites that left since then or may leave yet, with `raised_by`, `items` and `vehicle_code`: spacing, tries and
+    caps count them. Oldest first; of one phone, or of all of the shop."""
     table, reasons, vehicles = tables.texts, tables.reasons, tables.vehicles
     joined = table.join(reasons, table.c.reason_id == reasons.c.id).outerjoin(
         vehicles, table.c.vehicle_id == vehicles.c.id
@@ -246,6 +257,7 @@ def invites_by_phone(
         .select_from(joined)
         .where(table.c.shop_id == shop_id, table.c.kind == "invite", table.c.state.not_in(("dropped", "failed")))
         .where(at >= since)
+        .where(or_(table.c.state != "planned", table.c.valid_until.is_(None), table.c.valid_until > now))
     )
     if phone_id is not None:
         query = query.where(table.c.phone_id == phone_id)

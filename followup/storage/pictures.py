@@ -77,7 +77,7 @@ def gather(connection: Connection, shop_id: int, now: datetime, phone_id: int | 
         rests=of_cars(tables.rests),
         recalls=of_cars(tables.recalls, tables.recalls.c.ended_at.is_(None)),
         bookings=of_cars(tables.booking_requests),
-        invites=outbox.invites_by_phone(connection, shop_id, now - _INVITES_SINCE, phone_id),
+        invites=outbox.invites_by_phone(connection, shop_id, now - _INVITES_SINCE, now, phone_id),
         alerts=rows.grouped(connection, tables.alerts, "phone_id", shop_id, None if phone_id is None else [phone_id]),
         states={row["phone_id"]: row["state"] for row in inbox.conversations_of_shop(connection, shop_id, phone_id)},
         standings={number: consents.standing_of(connection, shop_id, number)}

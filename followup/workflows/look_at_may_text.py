@@ -111,7 +111,7 @@ def _next_moment(picture: CarPicture, kind: str, at: datetime) -> datetime | Non
 
 
 def _invites(connection: Connection, shop_id: int, phone_id: int, at: datetime) -> tuple[EarlierInvite, ...]:
-    rows = outbox.invites_by_phone(connection, shop_id, at - _INVITES_SINCE, phone_id).get(phone_id, [])
+    rows = outbox.invites_by_phone(connection, shop_id, at - _INVITES_SINCE, at, phone_id).get(phone_id, [])
     return tuple(
         EarlierInvite(row["reason"], row["raised_by"], row["try_no"], row["sent_at"] or row["due_at"], "")
         for row in rows

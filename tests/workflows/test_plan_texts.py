@@ -118,3 +118,28 @@ def test_a_phone_gets_at_most_one_invite_in_two_weeks(demo: Demo) -> None:
             # A second try of the same reason may come after 7 (legal limit) or 10-14 days.
             assert all(b - a >= timedelta(days=7) for a, b in pairwise(sent))
             assert len([one for one in sent if one > sent[-1] - timedelta(days=30)]) <= 2 if sent else True
+
+
+def test_what_could_not_leave_in_time_was_no_try(demo: Demo) -> None:
+    """A machine that was off for three weeks begins with the first text, not with "one more note" (trade: two texts a
+    reason are two that were sent)."""
+    planned = demo.a_planned_invite()
+    demo.at("2026-12-14T10:30")
+    assert demo.house.plan(demo.shop_id) > 0
+    demo.run()
+    invites = [row for row in demo.texts_to(planned["number"]) if row["kind"] == "invite"]
+    assert [(row["try_no"], row["state"]) for row in invites if row["state"] != "dropped"] in ([], [(1, "sent")])
+    with demo.house.store.read() as connection:
+        sent = connection.execute(select(tables.texts.c.try_no).where(tables.texts.c.state == "sent")).scalars().all()
+    assert sent and set(sent) == {1}
+
+
+def test_what_was_dropped_for_its_time_is_planned_anew(demo: Demo) -> None:
+    planned = demo.a_planned_invite()
+    demo.at("2026-12-14T09:30")
+    with demo.house.store.write() as connection:
+        outbox.drop_planned(connection, demo.shop_id, "its time is over", number=planned["number"])
+    assert demo.house.plan(demo.shop_id) > 0
+    again = [row for row in demo.texts_to(planned["number"]) if row["state"] == "planned"]
+    assert [row["try_no"] for row in again] == [1]
+    assert all(row["state_because"] is None and row["due_at"] > planned["valid_until"] for row in again)
