@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from sqlalchemy import inspect
+from alembic import command
+from sqlalchemy import CheckConstraint, inspect
 
 from followup.storage import schema
 from followup.storage.store import make_engine
@@ -15,6 +16,29 @@ def test_migrations_make_what_the_tables_say(database_url: str) -> None:
     with engine.connect() as connection:
         assert schema.differences(connection) == []
     assert schema.is_up_to_date(engine)
+    engine.dispose()
+
+
+def test_migrations_make_the_checks_that_the_tables_have(database_url: str) -> None:
+    # Alembic's comparison leaves CHECK constraints out.
+    engine = make_engine(database_url)
+    schema.upgrade(engine)
+    seen = inspect(engine)
+    for name, table in metadata.tables.items():
+        wanted = {one.name for one in table.constraints if isinstance(one, CheckConstraint)}
+        assert {one["name"] for one in seen.get_check_constraints(name)} == wanted, name
+    engine.dispose()
+
+
+def test_migrations_lead_back_to_an_empty_database(database_url: str) -> None:
+    engine = make_engine(database_url)
+    schema.upgrade(engine)
+    with engine.begin() as connection:
+        command.downgrade(schema._config(connection), "base")
+    assert set(inspect(engine).get_table_names()) == {"alembic_version"}
+    schema.upgrade(engine)
+    with engine.connect() as connection:
+        assert schema.differences(connection) == []
     engine.dispose()
 
 
