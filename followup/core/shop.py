@@ -54,7 +54,9 @@ class ShopRules:
     invites_in_30_days: int = _rule(2, "Invites a phone in 30 days, at most", "timing", least=1, most=2)
     invites_a_year: int = _rule(8, "Invites a phone in a year, at most", "timing", least=1, most=8)
     rest_after_visit_days: int = _rule(14, "No invite for so many days after a visit", "timing", least=7, most=90)
-    rest_after_complaint_days: int = _rule(30, "No invite for so many days after a visit with a complaint", "timing", least=14, most=365)
+    rest_after_complaint_days: int = _rule(
+        30, "No invite for so many days after a visit with a complaint", "timing", least=14, most=365
+    )
     rest_after_no_days: int = _rule(90, "A no rests the item for so many days", "timing", least=30, most=365)
     rest_after_declined_days: int = _rule(
         30, "An item declined at the counter rests for so many days", "timing", least=14, most=365
@@ -75,8 +77,12 @@ class ShopRules:
     waiting_places: int = _rule(4, "Customers who can wait in the shop at a time", "timing", least=0, most=50)
     loaners: int = _rule(1, "Loaner cars", "timing", least=0, most=50)
     shuttle_seats: int = _rule(2, "Shuttle seats in a half day", "timing", least=0, most=50)
-    action_limits: dict[str, float] = _rule({}, "Recommend work at, where the shop's value differs from the usual one", "timing")
-    legal_limits: dict[str, float] = _rule({}, "Legal limit, where the law of the state differs from the usual one", "timing")
+    action_limits: dict[str, float] = _rule(
+        {}, "Recommend work at, where the shop's value differs from the usual one", "timing"
+    )
+    legal_limits: dict[str, float] = _rule(
+        {}, "Legal limit, where the law of the state differs from the usual one", "timing"
+    )
     free_services: dict[str, str] = _rule(
         {"washer_fluid": "", "coolant": "", "engine_oil": "up to 1 quart"},
         "Free services, and how much of each",

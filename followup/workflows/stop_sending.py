@@ -37,6 +37,12 @@ def stop_sending(store: Store, shop_id: int, switch: Switch, is_on: bool, who: s
         if getattr(rules, switch) == is_on:
             return False
         said = SAID[switch, is_on]
-        version = shops.save_rules(connection, shop_id, replace(rules, **{switch: is_on}), who, now, said)
+        version = shops.save_rules(connection, shop_id, _turned(rules, switch, is_on), who, now, said)
         shops.note(connection, shop_id, now, who, said, f"version {version}", not is_on, is_on)
     return True
+
+
+def _turned(rules: ShopRules, switch: Switch, is_on: bool) -> ShopRules:
+    if switch == "is_sending_stopped":
+        return replace(rules, is_sending_stopped=is_on)
+    return replace(rules, is_everything_off=is_on)

@@ -61,8 +61,8 @@ def back_to(version: int) -> ResponseReturnValue:
         done = bring_back(house().store, me().shop_id, version, form.based_on, me().name, house().now(), PAGES)
     except LookupError:
         return or_404(None)
-    flash(f"The rules are as in version {version} again (0: as shipped), kept as version {done.version}." if done.version
-          else " ".join(done.wrong.values()))  # fmt: skip
+    kept = f"The rules are as in version {version} again (0: as shipped), kept as version {done.version}."
+    flash(kept if done.version else " ".join(done.wrong.values()))
     return redirect(url_for("manager.timing"), 303)
 
 
