@@ -6,7 +6,7 @@ No locale library: its times hold a narrow no-break space (U+202F), which turns 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date, datetime, time
+from datetime import date, datetime, time, timedelta
 
 from followup.core.shop import WEEKDAYS, OpenHours, wall_time
 
@@ -24,6 +24,8 @@ MONTH_NAMES = {
         "julio", "agosto", "septiembre", "octubre", "noviembre", "diciembre",
     ),
 }  # fmt: skip
+# A day of another year is taken for one of this year unless it was some weeks ago: "checked on December 20".
+_YEAR_NEEDLESS_FOR = timedelta(days=90)
 _AND = {"en": " and ", "es": " y "}
 _OR = {"en": " or ", "es": " o "}
 
@@ -37,6 +39,14 @@ def phrase_day(day: date, language: str) -> str:
     """Day and month, as a number's day is said: "March 2", "2 de marzo"."""
     month = phrase_month(day, language)
     return f"{month} {day.day}" if language == "en" else f"{day.day} de {month}"
+
+
+def phrase_past_day(day: date, today: date, language: str) -> str:
+    """A day that is over, with its year where it could be taken for another: "December 20, 2025", "2 de marzo"."""
+    said = phrase_day(day, language)
+    if day.year == today.year or today - day < _YEAR_NEEDLESS_FOR:
+        return said
+    return f"{said}, {day.year}" if language == "en" else f"{said} de {day.year}"
 
 
 def phrase_date(day: date, language: str) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from followup.core.phrasing import phrase_day, phrase_list, phrase_month, phrase_number
+from followup.core.phrasing import phrase_list, phrase_month, phrase_number, phrase_past_day
 from followup.core.vehicle import WALKING_ORDER
 from followup.wording.shipped import phrase_file
 
@@ -100,13 +100,15 @@ def item_fact(
     due_on: date | None = None,
     is_at_limit: bool = False,
     drives_on_right: bool = True,
+    today: date | None = None,
 ) -> dict[str, str]:
     """One entry of the fact `items`. `measured` comes from `measured_phrase`; `done_on` is the day of the last change
-    where nothing was measured; `due_on` is the likely date, of which only the month is said."""
+    where nothing was measured; `due_on` is the likely date, of which only the month is said. `today` decides whether a
+    day that is over needs its year (None: it has none)."""
     shared, phrases = phrase_file(language, "phrases"), item_phrases(language, code)
     name = item_name(language, code, positions, drives_on_right=drives_on_right)
     when = measured_on or done_on
-    said = phrase_day(when, language) if when else ""
+    said = phrase_past_day(when, today or when, language) if when else ""
     month = phrase_month(due_on, language) if due_on and not is_at_limit else ""
     parts = []
     if measured and when:
@@ -114,7 +116,7 @@ def item_fact(
     elif when:
         parts.append(_fill(shared["checked"] if measured_on else phrases.last_done, when=said))
     if is_at_limit:
-        parts.append(phrases.at_limit)
+        parts.append(phrases.at_limit if measured else phrases.at_limit.removeprefix(shared["at_number"]))
     elif month:
         parts.append(_fill(phrases.ahead, month=month))
     heading = name[:1].upper() + name[1:]

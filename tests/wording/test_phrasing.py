@@ -16,6 +16,7 @@ from followup.core.phrasing import (
     phrase_list,
     phrase_month,
     phrase_number,
+    phrase_past_day,
     phrase_phone,
     phrase_time,
 )
@@ -23,7 +24,7 @@ from followup.core.segments import segments
 
 
 def test_a_full_date_and_time_in_both_languages() -> None:
-    at = datetime(2026, 3, 3, 9, 0)  # noqa: DTZ001 - a wall time, as the shop's clock shows it
+    at = datetime(2026, 3, 3, 9, 0)  # noqa: DTZ001  # wall time at the shop
     assert phrase_time(at, "en") == "Tuesday, March 3 at 9:00 AM"
     assert phrase_time(at, "es") == "martes 3 de marzo a las 9:00 AM"
     assert phrase_time(at.replace(hour=13), "es") == "martes 3 de marzo a la 1:00 PM"
@@ -81,3 +82,12 @@ def test_opening_hours_join_days_that_are_alike() -> None:
     assert phrase_hours({"mon": ("07:30", "18:00"), "tue": ("07:30", "18:00")}, "es") == (
         "lunes a martes 7:30 AM a 6:00 PM"
     )
+
+
+def test_a_past_day_names_its_year_where_it_could_be_taken_for_another() -> None:
+    """Common practice: a bare "December 20" read on December 14 is the coming one."""
+    today = date(2026, 12, 14)
+    assert phrase_past_day(date(2025, 12, 20), today, "en") == "December 20, 2025"
+    assert phrase_past_day(date(2025, 12, 4), today, "es") == "4 de diciembre de 2025"
+    assert phrase_past_day(date(2026, 2, 20), today, "en") == "February 20"
+    assert phrase_past_day(date(2026, 12, 14), date(2027, 1, 20), "es") == "14 de diciembre"

@@ -142,6 +142,14 @@ def test_a_reading_in_words() -> None:
     assert line == "Battery: checked on March 2, may be due around November"
 
 
+def test_that_is_where_points_at_a_number_and_falls_away_without_one() -> None:
+    seen = date(2026, 9, 25)
+    line = item_fact("en", "brake_fluid", measured_on=seen, is_at_limit=True)["line"]
+    assert line == "Brake fluid: checked on September 25, we suggest new fluid"
+    line = item_fact("es", "brake_pad", measured="3 mm", measured_on=seen, is_at_limit=True)["line"]
+    assert line == "Pastillas de freno: 3 mm el 25 de septiembre, con eso sugerimos el cambio"
+
+
 def test_a_free_service_says_how_much() -> None:
     assert service_fact("en", "washer_fluid") == {"name": "washer fluid", "amount": "up to full"}
     assert service_fact("es", "engine_oil", "up to 1 quart") == {"name": "aceite del motor", "amount": "hasta 1 cuarto"}

@@ -8,10 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime, timedelta
+from typing import cast
 
 import pytest
 
+from followup.core.segments import segments
 from followup.core.text import TEXT_MOVES, TEXT_STATES
+from followup.core.wording_checks.length import MOST_SEGMENTS
 from followup.storage import consents, outbox, people
 from followup.storage.rows import Row
 from followup.transports.transport import (
@@ -23,6 +26,7 @@ from followup.transports.transport import (
     RateLimited,
     SentReceipt,
     StatusReport,
+    Transport,
 )
 from followup.workflows.keep_status import keep_status
 from followup.workflows.look_up_unknown import look_up_unknown
@@ -51,8 +55,14 @@ class Wire:
         return [one for one in self.listed if (one.to, one.body) == (to, body) and one.created_at >= since]
 
 
+def _as_transport(wire: Wire) -> Transport:
+    """The parts of a transport that sending and looking up use."""
+    return cast(Transport, wire)
+
+
 def _sender(wire: Wire, *, is_registered: bool = True) -> Sender:
-    return Sender(wire, "https://texts.example", is_registered, 1.0, "a secret for tests", lambda _seconds: None)  # type: ignore[arg-type]  # the parts of a transport that sending uses
+    transport = _as_transport(wire)
+    return Sender(transport, "https://texts.example", is_registered, 1.0, "a secret for tests", lambda _seconds: None)
 
 
 def _send(demo: Demo, wire: Wire, most: int = 1, **how: bool) -> None:
@@ -109,7 +119,7 @@ def test_doubt_is_looked_up_and_never_sent_again(demo: Demo) -> None:
     number = row["number"]
     for minutes in (1, 5, 20, 90):
         demo.at(f"2026-11-23T{11 + minutes // 60:02d}:{minutes % 60:02d}")
-        look_up_unknown(demo.house.store, wire, demo.shop_id, demo.house.now())  # type: ignore[arg-type]
+        look_up_unknown(demo.house.store, _as_transport(wire), demo.shop_id, demo.house.now())
     assert _first(demo, wire)["state"] == "held"
     _send(demo, wire, most=200)
     assert sum(one.public_id == row["public_id"] for one in wire.handed) == 1
@@ -126,7 +136,7 @@ def test_a_text_of_doubt_is_found_in_the_providers_list(demo: Demo) -> None:
     wire = Wire(accepted_then_silent)
     _send(demo, wire)
     demo.at("2026-11-23T11:01")
-    assert look_up_unknown(demo.house.store, wire, demo.shop_id, demo.house.now()) == 1  # type: ignore[arg-type]
+    assert look_up_unknown(demo.house.store, _as_transport(wire), demo.shop_id, demo.house.now()) == 1
     assert (_first(demo, wire)["state"], _first(demo, wire)["provider_id"]) == ("sent", "SMfound")
 
 
@@ -217,3 +227,15 @@ def test_everything_stops_at_the_owners_switch(demo: Demo) -> None:
 def test_every_state_has_its_moves() -> None:
     assert set(TEXT_MOVES) == set(TEXT_STATES)
     assert all(to in TEXT_STATES for moves in TEXT_MOVES.values() for to in moves)
+
+
+def test_no_invite_of_the_demo_is_longer_than_a_phone_likes(demo: Demo) -> None:
+    """Limits: `core/wording_checks/length.py`, which a shop's own wording must keep too."""
+    demo.run("2026-11-23T12:00")
+    with demo.house.store.read() as connection:
+        numbers = [one["number"] for one in people.all_phones(connection, demo.shop_id)]
+    sent = [row for number in numbers for row in demo.texts_to(number) if row["kind"] == "invite" and row["body"]]
+    assert len(sent) > 20
+    for row in sent:
+        cut = segments(row["body"])
+        assert cut.count <= MOST_SEGMENTS[cut.encoding]["invite"], row["body"]

@@ -15,12 +15,12 @@ from followup.core.items import BY_CODE
 from followup.core.phrasing import (
     phrase_clock,
     phrase_date,
-    phrase_day,
     phrase_duration,
     phrase_hours,
     phrase_list,
     phrase_month,
     phrase_number,
+    phrase_past_day,
     phrase_phone,
     phrase_time,
 )
@@ -33,8 +33,9 @@ from followup.core.wording_facts import Facts, FactValue, WrongFacts, names_of
 from followup.storage import alerts, inspections, people, requests, shops, windows, wordings
 from followup.storage.rows import Row
 from followup.storage.store import Connection
-from followup.wording import CannotRender, NoSuchTemplate, item_fact, measured_phrase, render, service_fact
+from followup.wording import CannotRender, NoSuchTemplate, item_fact, measured_phrase, service_fact
 from followup.wording.shipped import phrase_file
+from followup.workflows.send_texts.short import short_enough
 
 EMERGENCY_NUMBERS = {"US": "911", "CA": "911", "MX": "911", "GB": "999"}
 EMERGENCY_ELSEWHERE = "112"
@@ -70,6 +71,10 @@ class _Telling:
         return str(self.row["language"])
 
     @property
+    def today(self) -> date:
+        return day_of(self.now, self.shop.zone)
+
+    @property
     def raw(self) -> Mapping[str, Any]:
         facts: Mapping[str, Any] = self.row["facts"]
         return facts
@@ -82,7 +87,7 @@ def body_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Rend
     facts = facts_of(connection, shop, row, now)
     own = wordings.in_use(connection, shop.id, row["reason"], row["language"])
     try:
-        text = render(row["reason"], row["language"], facts, own["source"] if own else None)
+        text = short_enough(row, facts, own["source"] if own else None)
     except (CannotRender, WrongFacts, NoSuchTemplate) as cannot:
         raise CannotBeRendered(f"{row['reason']}: {cannot}") from cannot
     return Rendered(text, own["version"] if own else None)
@@ -155,9 +160,10 @@ def _item(told: _Telling, code: str, rows: list[Row]) -> dict[str, str]:
         measured=_measured(told.language, code, body.get("measured") or {}),
         measured_on=measured_on,
         done_on=None if measured_on else _day(body.get("done_on")),
-        due_on=_month_ahead(_day(likely), day_of(told.now, told.shop.zone)),
+        due_on=_month_ahead(_day(likely), told.today),
         is_at_limit=any(row["body"]["is_past"] for row in rows),
         drives_on_right=told.shop.country not in ("GB", "IE", "AU", "NZ"),
+        today=told.today,
     )
 
 
@@ -284,7 +290,7 @@ def _last_odometer(told: _Telling) -> tuple[date, float] | None:
 
 def _odometer_on(told: _Telling) -> FactValue:
     last = _last_odometer(told) if told.row["vehicle_id"] is not None else None
-    return phrase_day(last[0], told.language) if last else ""
+    return phrase_past_day(last[0], told.today, told.language) if last else ""
 
 
 def _work(told: _Telling) -> FactValue:
