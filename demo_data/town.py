@@ -84,9 +84,11 @@ KINDS = (
     ("electric SUV", "SUV eléctrica", "suv", "all", "255/45R20", "electric"),
     ("plug-in SUV", "SUV enchufable", "suv", "all", "235/60R18", "plug_in"),
 )
+# {o} is the ending that goes with the noun: "sedán rojo", "camioneta roja".
+FEMININE = ("SUV", "camioneta", "minivan")
 COLORS = (
-    ("blue", "azul"), ("gray", "gris"), ("silver", "plata"), ("white", "blanco"), ("black", "negro"), ("red", "rojo"),
-    ("green", "verde"),
+    ("blue", "azul"), ("gray", "gris"), ("silver", "plata"), ("white", "blanc{o}"), ("black", "negr{o}"),
+    ("red", "roj{o}"), ("green", "verde"),
 )  # fmt: skip
 HOW = ("signed_paper",) * 6 + ("tablet",) * 5 + ("web_form", "text_in", "spoken", "imported_unproven")
 WORDS = {
@@ -176,7 +178,8 @@ def _car(dice: Dice, place: int, owner: Owner, kind: tuple[str, ...]) -> dict[st
     color, color_es = dice.one_of(COLORS)
     label = f"{first_used_on.year} {color} {noun}"
     if owner.language == "es":
-        label = f"{spanish} {color_es} {first_used_on.year}"
+        ending = "a" if spanish.startswith(FEMININE) else "o"
+        label = f"{spanish} {color_es.format(o=ending)} {first_used_on.year}"
     if owner.told.get("fleet"):
         label = f"unit {place - 60}, {color} van"
     is_old_and_small = vehicle_class == "car" and powertrain == "gasoline" and first_used_on.year < 2020
