@@ -1,6 +1,7 @@
 """Move the clock of a demonstration on, and the sessions of the staff with it.
 
-1. Work out where to: a step, or half past ten of the next day on which the shop is open.
+1. Work out where to: a step (not before half past ten of its day), or half past ten of the next day on which the shop
+   is open.
 2. Move the sessions first: to whoever looks at the pages no real time goes by, and nobody should be signed out.
 3. Move the clock. If the process dies in between, sessions last a little longer; nothing else has changed.
 
@@ -32,13 +33,18 @@ def move_clock(store: Store, shop_id: int, step: str, now: datetime) -> datetime
     """Move the clock by one of `STEPS`, or to the next working morning; the new instant. `KeyError` for another."""
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
-    by = next_morning(shop, now) - now if step == NEXT_MORNING else STEPS[step]
+    by = next_morning(shop, now) - now if step == NEXT_MORNING else not_before_morning(shop, now + STEPS[step]) - now
     if not clock.can_be_moved():
         raise clock.ClockNotMovable(clock.ClockNotMovable.__doc__)
     with store.write() as connection:
         staff.shift_sessions(connection, by)
     clock.move_by(by)
     return clock.now()
+
+
+def not_before_morning(shop: Shop, at: datetime) -> datetime:
+    """That instant, or 10:30 of its day where it is earlier: before, no invite leaves and nothing could be seen."""
+    return max(at, instant(at.astimezone(ZoneInfo(shop.zone)).date(), MORNING, shop.zone))
 
 
 def next_morning(shop: Shop, now: datetime) -> datetime:

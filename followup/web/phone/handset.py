@@ -30,7 +30,7 @@ STEPS = (
     ("day", "One day later"),
     ("week", "One week later"),
     ("three_weeks", "Three weeks later"),
-    (moving.NEXT_MORNING, "Next working day, 10:30 am"),
+    (moving.NEXT_MORNING, "To the next 10:30 am of a working day"),
 )
 
 
@@ -100,7 +100,9 @@ def move() -> ResponseReturnValue:
     if form is None or form.step not in {step for step, _ in STEPS} or not clock.can_be_moved():
         abort(400)
     at = local(moving.move_clock(house().store, me().shop_id, form.step, house().now()))
-    flash(f"It is {day(at.date())}, {clock_time(at)} now. What is due leaves within some seconds.")
+    flash(
+        f"It is {day(at.date())}, {clock_time(at)} now. What is due leaves within some seconds, invites in their hours."
+    )
     number = _e164(form.number) if form.number else None
     back = url_for("phone.one_phone", digits=number[1:]) if number else url_for("phone.phones")
     return redirect(back, 303)

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 import threading
 from collections.abc import Iterator
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
@@ -20,7 +21,7 @@ from followup.storage import inbox, people, test_phone
 from followup.transports import local_phone
 from followup.web.app import create_app
 from followup.wiring import House
-from followup.workflows.move_clock import next_morning
+from followup.workflows.move_clock import next_morning, not_before_morning
 from tests.shop_of_tests import BEGIN, open_test_house
 from tests.web.conftest import token_on
 
@@ -126,6 +127,15 @@ def test_the_next_morning_is_no_holiday(served: tuple[House, int]) -> None:
     friday = next_morning(shop, wednesday_noon)
     assert friday.isoformat() == "2026-11-27T16:30:00+00:00"
     assert next_morning(shop, friday).isoformat() == "2026-11-30T16:30:00+00:00"
+
+
+def test_a_step_lands_when_invites_leave(served: tuple[House, int]) -> None:
+    """Trade: invites leave from 10:00; a newcomer who presses at nine should see what leaves."""
+    nine = datetime(2026, 12, 14, 15, 0, tzinfo=UTC)
+    afternoon = datetime(2026, 12, 14, 21, 0, tzinfo=UTC)
+    shop = served[0].shop(served[1])
+    assert not_before_morning(shop, nine) == nine.replace(hour=16, minute=30)
+    assert not_before_morning(shop, afternoon) == afternoon
 
 
 def test_another_step_or_a_clock_that_stands_is_refused(
