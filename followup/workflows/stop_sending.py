@@ -1,8 +1,8 @@
 """The owner's two switches: stop all invites and visit texts, or everything, answers too; and start again.
 
 A switch is a rule like any other: a new version with its author, so that it can be seen when texts stood still and who
-stopped them. The change and a line of the audit trail are one transaction. What is planned stays planned; the sender
-asks once more before each text and drops what is no longer wanted by then.
+stopped them. The change and a line of the audit trail are one transaction. What is planned stays planned until it falls
+due; the sender asks before each text and drops it where a switch is turned. Nothing is caught up afterwards.
 """
 
 from __future__ import annotations
