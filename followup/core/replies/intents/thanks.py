@@ -33,7 +33,8 @@ _SAYS = phrases(
     r"good to (?:know|hear)",
     r"youre the best",
     r"(?:ok|got it|understood|noted|cool|great|perfect|will do|alright|sounds good|good|fine|"
-    r"awesome|nice|sure|copy|k)\Z",
+    r"awesome|nice|sure|copy)\Z",
+    r"\Ak\Z",
     r"same to you",
     r"lol",
     r"haha\w*",
