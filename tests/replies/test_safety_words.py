@@ -1,4 +1,4 @@
-"""What a person must hear of beside the meaning: questions for a judgment, and words of the law (our own trade rules)."""
+"""What a person must hear of beside the meaning: questions for a judgment, words of the law (our rules)."""
 
 from __future__ import annotations
 

@@ -15,7 +15,8 @@ from followup.core.replies.symptom_words import BRAKES, BULGE, FLAT, HEAT, LAMPS
 Severity = Literal["stop_now", "today"]
 
 _OVER = re.compile(
-    r"\b(?:lawyers?|attorneys?|(?:to|ill|gonna|will|and) sue|sue (?:you|u|yall|them|this)|suing|lawsuit|legal action|injur(?:y|ed|ies)|hurt (?:me|my|us|"
+    r"\b(?:lawyers?|attorneys?|(?:to|ill|gonna|will|and) sue|sue (?:you|u|yall|them|this)|"
+    r"suing|lawsuit|legal action|injur(?:y|ed|ies)|hurt (?:me|my|us|"
     r"in)|ambulance|accident|crash(?:ed)?|wreck(?:ed)?|collision|(?:caught|was on|had a|"
     r"been a) fire|burned (?:down|up)|police report|insurance claim|abogad[oa]s?|demanda(?:r|"
     r"rlos)?|lesion\w*|heridos?|ambulancia|accidente|choque|choco|chocamos|"
@@ -66,7 +67,8 @@ _HARMLESS = re.compile(
 )
 _JUDGMENT = re.compile(
     r"\b(?:(?:is|was) (?:it|that|this) (?:still )?(?:safe|ok|okay|dangerous|alright|fine|bad|"
-    r"urgent|serious)|safe to|ok to drive|okay to drive|can (?:it|this|that) wait|can i wait(?! (?:there|here|in|at|inside|while|for (?:it|the))\b)|how long can|"
+    r"urgent|serious)|safe to|ok to drive|okay to drive|can (?:it|this|that) wait|"
+    r"can i wait(?! (?:there|here|in|at|inside|while|for (?:it|the))\b)|how long can|"
     r"how long (?:do|will) (?:i|it|they) (?:have|last)|can i (?:still |keep )?(?:drive|make it)|"
     r"will (?:it|they) (?:last|make it|hold|be ok)|should i (?:worry|be worried|drive|stop|wait)|"
     r"how (?:urgent|bad|serious|soon)|"
@@ -74,7 +76,9 @@ _JUDGMENT = re.compile(
     r"children|baby)|my (?:kids?|baby|children)|is it an emergency|what happens if|"
     r"drive (?:it )?(?:to|on|until|till)|trip|"
     r"es (?:segur[oa]|peligros[oa]|grave|urgente|seri[oa])|puedo (?:manejar|seguir|"
-    r"conducir|andar|viajar|usar)|puedo esperar(?! (?:ahi|aqui|alli|alla|en|adentro|mientras)\b)|puede esperar|cuanto (?:aguanta|dura|puedo esperar|"
+    r"conducir|andar|viajar|usar)|"
+    r"puedo esperar(?! (?:ahi|aqui|alli|alla|en|adentro|mientras)\b)|"
+    r"puede esperar|cuanto (?:aguanta|dura|puedo esperar|"
     r"tiempo (?:aguanta|puedo))|aguanta\w*|hay peligro|que tan (?:grave|urgente|mal|malo|"
     r"peligroso)|viaje|con (?:mis |los )?(?:ninos|hijos|nietos)|mis hijos|que pasa si|"
     r"debo preocuparme)\b"
