@@ -73,4 +73,5 @@ def _configure(app: Flask, house: House) -> None:
     )
     if house.settings.trusted_proxies:
         count = house.settings.trusted_proxies
+        # Flask documents wrapping by assignment.
         app.wsgi_app = ProxyFix(app.wsgi_app, x_for=count, x_proto=count, x_host=count)  # type: ignore[method-assign]

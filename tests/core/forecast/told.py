@@ -10,7 +10,7 @@ from followup.core.inspection import read_line
 from followup.core.items import BY_CODE
 from tests.core.lines import line_text
 
-NOW = datetime(2026, 11, 24, 12, 0)  # noqa: DTZ001  (wall time at the shop)
+NOW = datetime(2026, 11, 24, 12, 0)  # noqa: DTZ001  # wall time at the shop
 
 
 def tread(value: float | list[float], position: str = "front_left", unit: str = "32nds", **more: Any) -> dict[str, Any]:

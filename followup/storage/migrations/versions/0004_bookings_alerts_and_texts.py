@@ -31,9 +31,8 @@ def downgrade() -> None:
     op.drop_table("booking_requests")
 
 
-def _create_booking_requests() -> None:
-    op.create_table(
-        "booking_requests",
+def _columns_of_booking_requests() -> list[sa.Column[Any]]:
+    return [
         sa.Column("id", sa.Integer(), nullable=False),
         sa.Column("shop_id", sa.Integer(), nullable=False),
         sa.Column("phone_id", sa.Integer(), nullable=True),
@@ -62,6 +61,13 @@ def _create_booking_requests() -> None:
         sa.Column("changed_at", sa.DateTime(timezone=True), nullable=False),
         sa.Column("closed_because", sa.String(length=200), nullable=True),
         sa.Column("version", sa.Integer(), nullable=False),
+    ]
+
+
+def _create_booking_requests() -> None:
+    op.create_table(
+        "booking_requests",
+        *_columns_of_booking_requests(),
         sa.CheckConstraint(
             "parts IN ('unknown', 'not_needed', 'in_stock', 'order', 'ordered')",
             name=op.f("ck_booking_requests_parts_known"),
