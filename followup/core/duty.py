@@ -110,6 +110,8 @@ def next_step(alert: Alert, roster: Roster, shop: Shop) -> Telling | None:
         return None
     begins_at, how = _begins(alert, clock, roster, shop)
     minutes, whom = clock.steps[alert.steps_done]
+    if alert.kind == "request" and minutes:
+        minutes = shop.rules.write_back_minutes  # the one clock that is the shop's own rule
     at = begins_at + timedelta(minutes=minutes)
     if how == "on call" and alert.steps_done == 0 and roster.on_call is not None:
         return Telling(at, (roster.on_call,), 1, how)

@@ -150,7 +150,7 @@ def set_parts(
     with store.write() as connection:
         _, request = _taken(connection, shop_id, request_id, version)
         requests.change_request(
-            connection, request, now, by.name, says=f"parts: {parts}", parts=parts, parts_on=parts_on
+            connection, request, now, by.name, says=f"parts: {parts.replace('_', ' ')}", parts=parts, parts_on=parts_on
         )
 
 

@@ -116,3 +116,13 @@ def test_every_alert_reaches_somebody_at_a_time_of_its_own(kind: str, minutes: i
     assert next_step(alert, roster, SHOP) is None
     if is_open(SHOP, raised_at) and CLOCKS[kind].is_at_once:
         assert last - raised_at <= timedelta(minutes=60)
+
+
+def test_a_request_goes_to_the_manager_after_the_shops_own_minutes() -> None:
+    """A rule of the shop: sixty minutes unless it says otherwise."""
+    raised_at = at("2026-03-10T10:00")
+    for minutes in (60, 20):
+        shop = replace(SHOP, rules=replace(SHOP.rules, write_back_minutes=minutes))
+        telling = next_step(Alert("request", raised_at, 1), ROSTER, shop)
+        assert telling is not None
+        assert telling.at - raised_at == timedelta(minutes=minutes)
