@@ -6,10 +6,10 @@ from flask import render_template, request
 from flask.typing import ResponseReturnValue
 
 from followup.web.advisor.blueprint import blueprint
-from followup.web.advisor.steps import ADVISORS
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
+from followup.web.steps import ADVISORS
 from followup.workflows import find_customers, look_at_phone_list
 
 LONGEST_SEARCH = 100

@@ -15,11 +15,11 @@ from followup.core.wall import to_utc
 from followup.web import forms
 from followup.web.advisor import said as say
 from followup.web.advisor.blueprint import blueprint
-from followup.web.advisor.steps import ADVISORS, go, instant_of, or_404
 from followup.web.due_chart import DueDots, DueMark, lay_out
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
+from followup.web.steps import ADVISORS, go, instant_of, or_404
 from followup.web.words import local, shop
 from followup.workflows import enter_recall, keep_visit, look_at_requests
 from followup.workflows import look_at_car as looking

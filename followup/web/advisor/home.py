@@ -9,10 +9,10 @@ from flask.typing import ResponseReturnValue
 
 from followup.web import forms
 from followup.web.advisor.blueprint import blueprint
-from followup.web.advisor.steps import ADVISORS, Nothing, go, or_404, read_or_400
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
+from followup.web.steps import ADVISORS, Nothing, go, or_404, read_or_400
 from followup.workflows import answer_alert, look_at_today, settle_held_text
 
 SETTLED_BEFORE = "It was settled in the meantime. Nothing was changed."

@@ -13,10 +13,10 @@ from followup.core.booking import WrongMove
 from followup.core.wall import to_utc
 from followup.web import forms
 from followup.web.advisor.blueprint import blueprint
-from followup.web.advisor.steps import ADVISORS, go, instant_of, or_404, read_or_400
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
+from followup.web.steps import ADVISORS, go, instant_of, or_404, read_or_400
 from followup.web.words import shop
 from followup.workflows import look_at_requests as looking
 from followup.workflows import settle_requests as settling

@@ -11,10 +11,10 @@ from flask.typing import ResponseReturnValue
 from followup.web import forms
 from followup.web.advisor.blueprint import blueprint
 from followup.web.advisor.said import at
-from followup.web.advisor.steps import ADVISORS, Nothing, go, or_404, read_or_400
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
+from followup.web.steps import ADVISORS, Nothing, go, or_404, read_or_400
 from followup.web.words import today
 from followup.workflows import look_at_thread as looking
 from followup.workflows import pause_customer, take_back_consent, write_to_customer

@@ -13,10 +13,10 @@ from followup.web import forms
 from followup.web.advisor import said as say
 from followup.web.advisor.blueprint import blueprint
 from followup.web.advisor.cars import POSITIONS
-from followup.web.advisor.steps import ADVISORS, go, or_404
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
+from followup.web.steps import ADVISORS, go, or_404
 from followup.workflows import forecast_windows, keep_visit
 from followup.workflows.keep_visit import Advice, WorkDone
 

@@ -16,8 +16,8 @@ from followup.web.house import house
 from followup.web.login import me
 from followup.web.manager import rules_form
 from followup.web.manager.blueprint import blueprint
-from followup.web.manager.steps import MANAGERS, go, or_404, read_or_400
 from followup.web.security import for_roles
+from followup.web.steps import MANAGERS, go, or_404, read_or_400
 from followup.workflows.change_duty import bring_duty_back, change_duty
 from followup.workflows.change_rules import change_rules
 from followup.workflows.look_at_duty import Duty, look_at_duty

@@ -10,8 +10,8 @@ from flask.typing import ResponseReturnValue
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.manager.blueprint import blueprint
-from followup.web.manager.steps import MANAGERS
 from followup.web.security import for_roles
+from followup.web.steps import MANAGERS
 from followup.web.words import count, number
 from followup.workflows.look_at_results import ENOUGH_INVITES, ENOUGH_TEXTS, Results, Wait, look_at_results
 

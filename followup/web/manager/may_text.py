@@ -9,8 +9,8 @@ from followup.phone_numbers import NotANumber, read_number
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.manager.blueprint import blueprint
-from followup.web.manager.steps import MANAGERS
 from followup.web.security import for_roles
+from followup.web.steps import MANAGERS
 from followup.workflows.look_at_may_text import NumberSeen, look_at_may_text
 
 COVERS = {"visits": "Visits", "upkeep": "Upkeep of the car", "offers": "Offers and free services"}

@@ -12,8 +12,8 @@ from followup.web.house import house
 from followup.web.login import me
 from followup.web.manager import rules_form
 from followup.web.manager.blueprint import blueprint
-from followup.web.manager.steps import MANAGERS, or_404, read_or_400
 from followup.web.security import for_roles
+from followup.web.steps import MANAGERS, or_404, read_or_400
 from followup.workflows.change_rules import bring_back, change_rules
 from followup.workflows.look_at_timing import look_at_timing
 

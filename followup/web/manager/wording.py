@@ -13,8 +13,8 @@ from followup.web.house import house
 from followup.web.login import me
 from followup.web.manager import rules_form
 from followup.web.manager.blueprint import blueprint
-from followup.web.manager.steps import MANAGERS, Nothing, go, or_404, read_or_400
 from followup.web.security import for_roles
+from followup.web.steps import MANAGERS, Nothing, go, or_404, read_or_400
 from followup.workflows import keep_wording as keeping
 from followup.workflows import look_at_wording as looking
 from followup.workflows.change_rules import change_rules

@@ -1,4 +1,4 @@
-"""What every page of this folder does: read a form, act, say what came of it, and go on to a page."""
+"""What pages of every folder do: read a button's form, say what came of it, and go on to a page."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from followup.web import forms
 from followup.workflows.sign_in import Role
 
 ADVISORS: tuple[Role, ...] = ("advisor", "manager", "owner")
+MANAGERS: tuple[Role, ...] = ("manager", "owner")
 F = TypeVar("F", bound=forms.Form)
 T = TypeVar("T")
 
