@@ -61,10 +61,14 @@ def add_text(connection: Connection, **values: Any) -> int | None:
 
 
 def _planned_anew(connection: Connection, values: dict[str, Any]) -> int | None:
-    """An invite that was dropped and whose time is over takes the same row again: that try was never made."""
+    """An invite that never left and whose time is over takes the same row again: that try was never made."""
     table, by = tables.texts, ("shop_id", "number", "reason_id", "try_no")
     is_same = [table.c[name] == values[name] for name in by]
-    never_left = [table.c.state == "dropped", table.c.sent_at.is_(None), table.c.valid_until <= values["planned_at"]]
+    never_left = [
+        table.c.state.in_(("planned", "dropped")),
+        table.c.sent_at.is_(None),
+        table.c.valid_until <= values["planned_at"],
+    ]
     news = {"state": "planned", "state_because": None, **values}
     done = connection.execute(update(table).where(*is_same, *never_left).values(**news).returning(table.c.id)).first()
     return int(done[0]) if done else None
