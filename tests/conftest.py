@@ -1,7 +1,7 @@
 """What all tests share: an empty database of each kind.
 
 `database_url` runs a test once on a SQLite file and once on PostgreSQL; `sqlite_url` and `postgresql_url` name one
-kind; `memory_url` is the quickest and lives within one connection.
+kind; `memory_url` is the quickest and lives within one connection. `demo` is a copy of the demo shop.
 """
 
 from collections.abc import Iterator
@@ -11,6 +11,7 @@ import pytest
 from hypothesis import settings
 
 from tests.databases import NoPostgreSQL, PostgreSQL, start_postgresql
+from tests.workflows.demo import Demo, open_demo, set_up_template
 
 # The same examples every time and on every machine, however loaded it is, and no folder of examples left behind.
 settings.register_profile("followup", derandomize=True, deadline=None, database=None)
@@ -53,3 +54,18 @@ def database_url(request: pytest.FixtureRequest) -> str:
     url = request.getfixturevalue(f"{request.param}_url")
     assert isinstance(url, str)
     return url
+
+
+@pytest.fixture(scope="session")
+def demo_template(tmp_path_factory: pytest.TempPathFactory, worker_id: str) -> Path:
+    """The folder of a demo shop to copy; processes of tests that run side by side share it."""
+    own = tmp_path_factory.getbasetemp()
+    return set_up_template(own if worker_id == "master" else own.parent)
+
+
+@pytest.fixture
+def demo(demo_template: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Demo]:
+    """A copy of the demo shop on its first morning."""
+    opened = open_demo(demo_template, tmp_path, monkeypatch)
+    yield opened
+    opened.house.close()

@@ -7,7 +7,6 @@ told; consent in writing for marketing, (a)(2). Spacing and caps are this projec
 from __future__ import annotations
 
 import json
-from pathlib import Path
 from typing import Any
 
 import pytest
@@ -16,16 +15,11 @@ from click.testing import CliRunner
 from followup.cli import main
 from followup.core.consent import ConsentEntry
 from followup.storage import consents
-from tests.workflows.demo import Demo, open_demo
+from tests.workflows.demo import Demo
 
 NOBODY = "+13125550199"
 # A Tuesday: the demo's invites leave 10:00-18:00.
 TUESDAY = "2026-11-24T10:30"
-
-
-@pytest.fixture
-def demo(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Demo:
-    return open_demo(tmp_path, monkeypatch)
 
 
 def ask(number: str, cover: str, at: str | None = TUESDAY) -> tuple[int, dict[str, Any]]:

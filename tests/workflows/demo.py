@@ -1,15 +1,15 @@
-"""The demo shop for tests: filled once a process, copied for each test, with a clock that the test moves.
+"""The demo shop for tests: filled once, copied for each test, with a clock that the test moves.
 
 Its steps are those of the real program: texts come in by the signed hook's way, and the ticks run what is due.
 """
 
 from __future__ import annotations
 
+import fcntl
 import os
 import shutil
 from dataclasses import dataclass
 from datetime import datetime
-from functools import cache
 from pathlib import Path
 from tempfile import mkdtemp
 
@@ -86,20 +86,22 @@ class Demo:
             return windows.windows_of(connection, vehicle_id)
 
 
-@cache
-def _template() -> Path:
-    folder = Path(mkdtemp(prefix="followup-tests-"))
-    demo_shop.set_up(folder, PORT, lambda _words: None)
-    return folder
+def set_up_template(shared: Path) -> Path:
+    """The demo shop as it begins, made once for all processes of tests that share this folder."""
+    template = shared / "demo-shop"
+    with (shared / "demo-shop.lock").open("w") as lock, pytest.MonkeyPatch.context() as patch:
+        fcntl.flock(lock, fcntl.LOCK_EX)
+        if not template.exists():
+            # The set-up makes the demo's settings those of this process; here they must not outlive it.
+            patch.setattr(os, "environ", os.environ.copy())
+            making = Path(mkdtemp(dir=shared))
+            demo_shop.set_up(making, PORT, lambda _words: None)
+            making.rename(template)
+    return template
 
 
-def open_demo(folder: Path, monkeypatch: pytest.MonkeyPatch) -> Demo:
+def open_demo(template: Path, folder: Path, monkeypatch: pytest.MonkeyPatch) -> Demo:
     """A copy of the demo shop in that folder, on its first morning (Monday, November 23, 2026, 9:00 AM)."""
-    kept = {name: value for name, value in os.environ.items() if name.startswith("FOLLOWUP_")}
-    template = _template()
-    for name in [one for one in os.environ if one.startswith("FOLLOWUP_")]:
-        del os.environ[name]
-    os.environ.update(kept)
     for file in template.iterdir():
         shutil.copy(file, folder / file.name)
     for name, value in demo_shop.environment_of(folder, PORT).items():
