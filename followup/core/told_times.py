@@ -8,13 +8,13 @@ from followup.core.phrasing import phrase_clock, phrase_date, phrase_day, phrase
 from followup.core.replies.contract import TimeWindow
 
 _WORDS = {
-    "en": {"from": "{day} from {start}", "span": "{day} {start}-{end}", "week": "the week of {day}"},
+    "en": {"from": "{day} from {start}", "span": "{day}, {start}-{end}", "week": "the week of {day}"},
     "es": {"from": "{day} desde las {start}", "span": "{day} de {start} a {end}", "week": "la semana del {day}"},
 }
 
 
 def phrase_window(window: TimeWindow, language: str) -> str:
-    """ "Tuesday, March 3 at 9:00 AM" for a point, "Tuesday, March 3 1:00 PM-5:00 PM" for a part, the full date for a
+    """ "Tuesday, March 3 at 9:00 AM" for a point, "Tuesday, March 3, 1:00 PM-5:00 PM" for a part, the full date for a
     whole day, "the week of March 2" for a week; an hour without a day is the hour alone."""
     if window.start.startswith("T"):
         return phrase_clock(time.fromisoformat(window.start[1:]))

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from typing import Any
 
 from followup.core.forecast.window import DueCurve
@@ -41,6 +41,8 @@ EMERGENCY_NUMBERS = {"US": "911", "CA": "911", "MX": "911", "GB": "999"}
 EMERGENCY_ELSEWHERE = "112"
 # Items with a line of their own; what else belongs in the visit is named in one more.
 MOST_LINES = 3
+# What is likely due within this time may stand in an invite beside what is due now.
+SOON = timedelta(days=120)
 
 
 class CannotBeRendered(Exception):
@@ -125,12 +127,18 @@ def _items(told: _Telling) -> FactValue:
         return []
     seen = {(row["item"], row["position"]): row for row in windows.windows_of(told.connection, told.row["vehicle_id"])}
     by_item: dict[str, list[Row]] = {}
-    for at in wanted:
-        if at in seen:
-            by_item.setdefault(at[0], []).append(seen[at])
+    for row in _worth_a_line(told, [seen[at] for at in wanted if at in seen]):
+        by_item.setdefault(row["item"], []).append(row)
     codes = sorted((code for code in by_item if code in BY_CODE), key=lambda code: _weight(code, by_item[code]))
     lines = [_item(told, code, by_item[code]) for code in codes]
     return [*lines[:MOST_LINES], *_also(told.language, lines[MOST_LINES:])]
+
+
+def _worth_a_line(told: _Telling, rows: list[Row]) -> list[Row]:
+    """An invite speaks of what is due or comes soon; what is far off is said only where there is nothing else."""
+    until = told.today + SOON
+    soon = [row for row in rows if row["body"]["is_past"] or ((day := _day(row["body"]["likely"])) and day <= until)]
+    return soon if soon and told.row["kind"] == "invite" else rows
 
 
 def _weight(code: str, rows: list[Row]) -> tuple[bool, bool]:
