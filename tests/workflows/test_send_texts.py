@@ -15,7 +15,7 @@ import pytest
 from followup.core.segments import segments
 from followup.core.text import TEXT_MOVES, TEXT_STATES
 from followup.core.wording_checks.length import MOST_SEGMENTS
-from followup.storage import consents, outbox, people
+from followup.storage import consents, outbox, people, shops
 from followup.storage.rows import Row
 from followup.transports.transport import (
     BadNumber,
@@ -31,6 +31,7 @@ from followup.transports.transport import (
 from followup.workflows.keep_status import keep_status
 from followup.workflows.look_up_unknown import look_up_unknown
 from followup.workflows.send_texts import Sender, send_texts
+from followup.workflows.send_texts.body import facts_of
 from tests.workflows.demo import Demo
 
 AT_ELEVEN = "2026-11-23T11:00"
@@ -239,3 +240,25 @@ def test_no_invite_of_the_demo_is_longer_than_a_phone_likes(demo: Demo) -> None:
     for row in sent:
         cut = segments(row["body"])
         assert cut.count <= MOST_SEGMENTS[cut.encoding]["invite"], row["body"]
+
+
+def test_a_confirmation_reads_back_the_main_work_and_no_list_of_orders(demo: Demo) -> None:
+    """Trade: a yes is a time, never an order; at most three works are named, those at their limit first."""
+    invite = next(
+        row for row in _queued(demo) if row["kind"] == "invite" and len({i for i, _ in row["facts"]["items"]}) > 3
+    )
+    work = _work_of(demo, invite, "confirmation")
+    assert work and work.count(",") + work.count(" and ") == 2
+    assert len(_work_of(demo, invite, "duration")) > len(work)
+
+
+def _queued(demo: Demo) -> list[Row]:
+    with demo.house.store.read() as connection:
+        return outbox.queued_texts(connection, demo.shop_id)
+
+
+def _work_of(demo: Demo, row: Row, reason: str) -> str:
+    with demo.house.store.read() as connection:
+        shop = shops.load_shop(connection, demo.shop_id)
+        facts = facts_of(connection, shop, {**row, "reason": reason, "language": "en"}, demo.house.now())
+    return str(facts["work"])

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 from typing import Any
 
 from followup.core.forecast.window import DueCurve
@@ -35,14 +35,10 @@ from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.wording import CannotRender, NoSuchTemplate, item_fact, measured_phrase, service_fact
 from followup.wording.shipped import phrase_file
-from followup.workflows.send_texts.short import short_enough
+from followup.workflows.send_texts.short import MOST_LINES, short_enough, weight, worth_a_line
 
 EMERGENCY_NUMBERS = {"US": "911", "CA": "911", "MX": "911", "GB": "999"}
 EMERGENCY_ELSEWHERE = "112"
-# Items with a line of their own; what else belongs in the visit is named in one more.
-MOST_LINES = 3
-# What is likely due within this time may stand in an invite beside what is due now.
-SOON = timedelta(days=120)
 
 
 class CannotBeRendered(Exception):
@@ -127,23 +123,11 @@ def _items(told: _Telling) -> FactValue:
         return []
     seen = {(row["item"], row["position"]): row for row in windows.windows_of(told.connection, told.row["vehicle_id"])}
     by_item: dict[str, list[Row]] = {}
-    for row in _worth_a_line(told, [seen[at] for at in wanted if at in seen]):
+    for row in worth_a_line(str(told.row["kind"]), [seen[at] for at in wanted if at in seen], told.today):
         by_item.setdefault(row["item"], []).append(row)
-    codes = sorted((code for code in by_item if code in BY_CODE), key=lambda code: _weight(code, by_item[code]))
+    codes = sorted((code for code in by_item if code in BY_CODE), key=lambda code: weight(code, by_item[code]))
     lines = [_item(told, code, by_item[code]) for code in codes]
     return [*lines[:MOST_LINES], *_also(told.language, lines[MOST_LINES:])]
-
-
-def _worth_a_line(told: _Telling, rows: list[Row]) -> list[Row]:
-    """An invite speaks of what is due or comes soon; what is far off is said only where there is nothing else."""
-    until = told.today + SOON
-    soon = [row for row in rows if row["body"]["is_past"] or ((day := _day(row["body"]["likely"])) and day <= until)]
-    return soon if soon and told.row["kind"] == "invite" else rows
-
-
-def _weight(code: str, rows: list[Row]) -> tuple[bool, bool]:
-    """What a customer should read first: brakes and tires at their limit, then what else is there, then the rest."""
-    return not any(row["body"]["is_past"] for row in rows), not BY_CODE[code].is_brakes_or_tires
 
 
 def _also(language: str, rest: list[dict[str, str]]) -> list[dict[str, str]]:
@@ -303,9 +287,24 @@ def _odometer_on(told: _Telling) -> FactValue:
 
 def _work(told: _Telling) -> FactValue:
     items = told.request["items"] if told.request else told.raw.get("items", [])
-    codes = dict.fromkeys(str(item) for item, _ in items if item in BY_CODE)
+    codes = list(dict.fromkeys(str(item) for item, _ in items if item in BY_CODE))
+    if told.row["reason"] in _NAMES_THE_MAIN_WORK:
+        codes = _main(told, codes)
     work = dict.fromkeys(item_fact(told.language, code)["work"] for code in codes)
     return phrase_list(list(work), told.language)
+
+
+# A yes to a text is a time, never an order: what was merely near its date is not read back as if it were agreed.
+_NAMES_THE_MAIN_WORK = ("offer_times", "confirmation", "reminder")
+
+
+def _main(told: _Telling, codes: list[str]) -> list[str]:
+    """The few items that a text to the customer names, as an invite would order them."""
+    by_item: dict[str, list[Row]] = {code: [] for code in codes}
+    for row in windows.windows_of(told.connection, told.row["vehicle_id"]) if told.row["vehicle_id"] else []:
+        if row["item"] in by_item:
+            by_item[row["item"]].append(row)
+    return sorted(codes, key=lambda code: weight(code, by_item[code]))[:MOST_LINES]
 
 
 def _needs(told: _Telling) -> FactValue:

@@ -1,14 +1,36 @@
-"""Keep an invite short enough for a phone: what does not fit is not said, and belongs in the visit all the same."""
+"""Keep a text short enough for a phone: what stands in it first, and what is left out of it."""
 
 from __future__ import annotations
 
+from datetime import date, timedelta
 from typing import Any
 
+from followup.core.items import BY_CODE
 from followup.core.segments import segments
 from followup.core.wording_checks.length import MOST_SEGMENTS
 from followup.core.wording_facts import Facts
 from followup.storage.rows import Row
 from followup.wording import render
+
+# Items with a line of their own; what else belongs in the visit is named in one more.
+MOST_LINES = 3
+# What is likely due within this time may stand in an invite beside what is due now.
+SOON = timedelta(days=120)
+
+
+def worth_a_line(kind: str, rows: list[Row], today: date) -> list[Row]:
+    """An invite speaks of what is due or comes soon; what is far off is said only where there is nothing else."""
+    soon = [row for row in rows if row["body"]["is_past"] or _is_soon(row["body"]["likely"], today)]
+    return soon if soon and kind == "invite" else rows
+
+
+def _is_soon(likely: str | None, today: date) -> bool:
+    return likely is not None and date.fromisoformat(likely) <= today + SOON
+
+
+def weight(code: str, rows: list[Row]) -> tuple[bool, bool]:
+    """What a customer should read first: brakes and tires at their limit, then what else is there, then the rest."""
+    return not any(row["body"]["is_past"] for row in rows), not BY_CODE[code].is_brakes_or_tires
 
 
 def short_enough(row: Row, facts: Facts, source: str | None) -> str:
