@@ -11,7 +11,7 @@ import pytest
 from hypothesis import settings
 
 from tests.databases import NoPostgreSQL, PostgreSQL, start_postgresql
-from tests.workflows.demo import Demo, open_demo, set_up_template
+from tests.workflows.demo import Demo, make_once, open_demo, set_up_demo
 
 # The same examples every time and on every machine, however loaded it is, and no folder of examples left behind.
 settings.register_profile("followup", derandomize=True, deadline=None, database=None)
@@ -57,10 +57,16 @@ def database_url(request: pytest.FixtureRequest) -> str:
 
 
 @pytest.fixture(scope="session")
-def demo_template(tmp_path_factory: pytest.TempPathFactory, worker_id: str) -> Path:
-    """The folder of a demo shop to copy; processes of tests that run side by side share it."""
+def shared_folder(tmp_path_factory: pytest.TempPathFactory, worker_id: str) -> Path:
+    """A folder for what processes of tests that run side by side make once."""
     own = tmp_path_factory.getbasetemp()
-    return set_up_template(own if worker_id == "master" else own.parent)
+    return own if worker_id == "master" else own.parent
+
+
+@pytest.fixture(scope="session")
+def demo_template(shared_folder: Path) -> Path:
+    """The folder of a demo shop to copy."""
+    return make_once(shared_folder, "demo-shop", set_up_demo)
 
 
 @pytest.fixture

@@ -8,6 +8,7 @@ from __future__ import annotations
 import fcntl
 import os
 import shutil
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -86,28 +87,39 @@ class Demo:
             return windows.windows_of(connection, vehicle_id)
 
 
-def set_up_template(shared: Path) -> Path:
-    """The demo shop as it begins, made once for all processes of tests that share this folder."""
-    template = shared / "demo-shop"
-    with (shared / "demo-shop.lock").open("w") as lock, pytest.MonkeyPatch.context() as patch:
+def make_once(shared: Path, name: str, fill: Callable[[Path], None]) -> Path:
+    """A folder that `fill` fills, made once for all processes of tests that share the folder above it."""
+    made = shared / name
+    with (shared / f"{name}.lock").open("w") as lock, pytest.MonkeyPatch.context() as patch:
         fcntl.flock(lock, fcntl.LOCK_EX)
-        if not template.exists():
+        if not made.exists():
             # The set-up makes the demo's settings those of this process; here they must not outlive it.
             patch.setattr(os, "environ", os.environ.copy())
             making = Path(mkdtemp(dir=shared))
-            demo_shop.set_up(making, PORT, lambda _words: None)
-            making.rename(template)
-    return template
+            fill(making)
+            making.rename(made)
+    return made
 
 
-def open_demo(template: Path, folder: Path, monkeypatch: pytest.MonkeyPatch) -> Demo:
-    """A copy of the demo shop in that folder, on its first morning (Monday, November 23, 2026, 9:00 AM)."""
+def set_up_demo(folder: Path) -> None:
+    """The demo shop as it begins."""
+    demo_shop.set_up(folder, PORT, lambda _words: None)
+
+
+def open_copy(template: Path, folder: Path, monkeypatch: pytest.MonkeyPatch) -> Demo:
+    """A copy of a demo shop in that folder, at the instant at which its clock stands."""
     for file in template.iterdir():
         shutil.copy(file, folder / file.name)
     for name, value in demo_shop.environment_of(folder, PORT).items():
         monkeypatch.setenv(name, value)
-    clock.move_to(demo_shop.BEGINS_AT)
     house = open_house()
     with house.store.read() as connection:
         shop_id = shops.shop_codes(connection)[0][0]
     return Demo(house, shop_id)
+
+
+def open_demo(template: Path, folder: Path, monkeypatch: pytest.MonkeyPatch) -> Demo:
+    """A copy of the demo shop in that folder, on its first morning (Monday, November 23, 2026, 9:00 AM)."""
+    opened = open_copy(template, folder, monkeypatch)
+    clock.move_to(demo_shop.BEGINS_AT)
+    return opened

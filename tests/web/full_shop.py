@@ -1,0 +1,144 @@
+"""The demo shop after a morning on which something of everything happened, and an address for every route.
+
+The real house, filled by the program's own workflows: texts were sent and answered, requests and alerts stand open, a
+car is in the shop, a wording waits for its second look. `variables` names a row of it for each variable part of the URL
+map, by `endpoint.name` where a name means different things, else by its name.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+from typing import Any
+
+import pytest
+from sqlalchemy import Table, select
+
+from followup.storage import inbox, outbox, shops, staff, tables
+from followup.wiring import House
+from followup.workflows import answer_alert, change_rules, keep_tokens, keep_visit, keep_wording, settle_requests
+from followup.workflows.look_at_wording import look_at_wording
+from tests.workflows import counter as counters
+from tests.workflows.demo import Demo, open_demo
+
+LOGINS = {"technician": "rui", "advisor": "noor", "manager": "theo", "owner": "ines"}
+TOKEN = "the tablets"
+READINGS = [
+    *({"item": "tire_tread", "position": one, "unit": "32nds", "value": value} for one, value in
+      (("front_left", 5), ("rear_left", 6), ("rear_right", 6), ("front_right", 4))),
+    *({"item": "brake_pad", "position": one, "unit": "mm", "inner": value, "outer": value + 1} for one, value in
+      (("front_left", 4), ("rear_left", 7), ("rear_right", 7), ("front_right", 3))),
+    {"item": "brake_rotor", "position": "front_left", "not_checked": "no_time"},
+    {"item": "washer_fluid", "level": "low"},
+    {"item": "lights", "found_as": "dim"},
+]  # fmt: skip
+
+
+def fill_up(template: Path, folder: Path) -> None:
+    """Copy the demo shop of the template and let its first day and a customer's whole story happen."""
+    with pytest.MonkeyPatch.context() as patch:
+        demo = open_demo(template, folder, patch)
+        _let_a_day_pass(demo)
+        advisor = _member(demo, "advisor")
+        counter = counters.fill(demo.house.store, demo.shop_id, advisor.id, counters.line(readings=READINGS))
+        _ask_and_alert(counter)
+        _write_and_wait(counter)
+        _bring_the_car_in(counter)
+        _change_what_managers_change(demo)
+        demo.house.close()
+
+
+def _let_a_day_pass(demo: Demo) -> None:
+    """Invites leave; four customers answer, the machine answers them, and the clock stands at the counter's morning."""
+    demo.run("2026-11-23T17:00")
+    with demo.house.store.read() as connection:
+        sent = select(tables.texts.c.number).where(tables.texts.c.kind == "invite", tables.texts.c.state == "sent")
+        numbers = list(dict.fromkeys(connection.execute(sent).scalars()))
+    answers = ("Thursday at 10 works for me", "what will that cost?", "my brakes are grinding right now", "STOP")
+    for number, words in zip(numbers, answers, strict=False):
+        demo.write(number, words)
+    demo.run("2026-11-24T09:00")
+
+
+def _ask_and_alert(counter: counters.Counter) -> None:
+    counter.ask("Tuesday at 9 works, I will wait", needs=["wait"])
+    counter.ask("Some day next week?", wanted=[], parts="unknown", understood=None)
+    counter.alert("symptom_now", "brakes", inbound_id=counter.write_in("The pedal feels soft since this morning"))
+    called = counter.alert("price", "what it costs", inbound_id=counter.write_in("what will the pads run me"))
+    answer_alert.say_calling(counter.store, counter.shop_id, called, counter.staff_id, counters.NOW)
+    counter.alert("phone_task", "front pads past the legal limit, told at the last visit")
+    counter.remember(open_symptom="now")
+
+
+def _write_and_wait(counter: counters.Counter) -> None:
+    counter.hold()
+    counter.plan(cause="planned")
+    counter.write_in("yes please", meaning={"meanings": ["accept"], "certainty": 0.75, "language": "en"})
+    with counter.store.write() as connection:
+        body = {"From": counters.NUMBER, "Body": "a text that came to no shop"}
+        inbox.add_dead_letter(connection, counter.shop_id, counters.NOW, "no shop of that number", body)
+    booked = counter.ask("Wednesday at 10", wanted=[])
+    at = counters.NOW.replace(hour=21)
+    settle_requests.confirm_request(
+        counter.store, counter.shop_id, booked, 1, at, counter.by, counters.NOW, overrules=True
+    )
+
+
+def _bring_the_car_in(counter: counters.Counter) -> None:
+    store, shop_id, who, now = counter.store, counter.shop_id, "Noor Haddad", counters.NOW
+    visit = keep_visit.open_visit(store, shop_id, counter.vehicle_id, 49_000, who, now)
+    assert visit is not None
+    keep_visit.add_work(store, shop_id, visit, keep_visit.WorkDone("wiper_blade", "", "replaced"), who, now)
+    advice = keep_visit.Advice("brake_pad", "front", "declined", "price", None, who)
+    keep_visit.add_advice(store, shop_id, visit, advice, who, now)
+
+
+def _change_what_managers_change(demo: Demo) -> None:
+    """A wording that waits for its second look, a second version of the rules, a closed account, a token."""
+    store, shop_id, now, manager = demo.house.store, demo.shop_id, demo.house.now(), _member(demo, "manager")
+    seen = look_at_wording(store, shop_id, "due_work", "en")
+    assert seen
+    source = f"{seen.shipped.strip()} Thank you."
+    kept = keep_wording.keep_wording(store, shop_id, "due_work", "en", source, manager.id, manager.name, now)
+    assert kept.version, kept.faults
+    rules = change_rules.change_rules(
+        store, shop_id, ["timing"], {"loaners": 2}, demo.house.shop(shop_id).rules_version, manager.name,
+        "a second car", now,
+    )  # fmt: skip
+    assert rules.version, rules.wrong
+    keep_tokens.new_token(store, shop_id, TOKEN, now, "Ines Calloway")
+    with store.write() as connection:
+        gone = staff.add(connection, shop_id, "olive", "Olive Brandt", "advisor", "no password", now)
+        staff.set_active(connection, gone, False)
+
+
+def _member(demo: Demo, role: str) -> staff.StaffMember:
+    with demo.house.store.read() as connection:
+        return next(one for one in staff.of_shop(connection, demo.shop_id) if one.login == LOGINS[role])
+
+
+def variables(house: House, shop_id: int) -> Mapping[str, Any]:
+    """What stands in each variable part of the URL map."""
+    with house.store.read() as connection:
+
+        def newest(table: Table, **with_values: Any) -> Any:
+            query = select(table.c.id).where(*(table.c[name] == value for name, value in with_values.items()))
+            found = connection.execute(query.order_by(table.c.id.desc())).scalars().first()
+            assert found is not None, table.name
+            return found
+
+        phone = newest(tables.phones, number=counters.NUMBER)
+        held = outbox.held_texts(connection, shop_id)[0]
+        rules, duty = (shops.newest_version(connection, shop_id, kind) for kind in ("rules", "duty"))
+        assert rules and duty
+        return {
+            "filename": "followup.css", "digits": counters.NUMBER[1:], "language": "en", "code": "due_work",
+            "which": "everything", "turn": "stop", "phone_id": phone, "vehicle_id": newest(tables.vehicles, code="V-1"),
+            "person_id": newest(tables.persons, code="C-1"), "visit_id": newest(tables.visits),
+            "inspection_id": newest(tables.inspections, code="I-1"),
+            "alert_id": newest(tables.alerts, kind="symptom_now"),
+            "request_id": newest(tables.booking_requests, state="asked"), "text_id": held["id"],
+            "letter_id": newest(tables.dead_letters), "staff_id": newest(tables.staff, login="rui"),
+            "wording_id": newest(tables.wordings), "manager.back_to.version": rules["version"],
+            "manager.duty_back_to.version": duty["version"], "public_id": held["public_id"], "attempt": held["attempt"],
+        }  # fmt: skip
