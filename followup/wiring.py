@@ -140,7 +140,8 @@ class House:
         return tell_staff(self.store, shop_id, self.now())
 
     def send(self, shop_id: int, worker: str = "work") -> SentCount:
-        """Send what is due."""
+        """Send what is due; who is on duty is told before, so that a caution may say so."""
+        self.tell(shop_id)
         sender = Sender(
             transport=self.transport,
             public_base_url=self.settings.public_base_url,

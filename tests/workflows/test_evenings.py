@@ -43,6 +43,15 @@ def test_a_symptom_at_night_is_answered_and_wakes_the_on_call_person(demo: Demo)
     assert "brakes" not in told[0]["body"]
 
 
+def test_a_caution_never_overtakes_its_alert(demo: Demo) -> None:
+    """The hook answers between two ticks: a sender that came first wrote "nobody reads this" to whom somebody read."""
+    number = demo.a_planned_invite()["number"]
+    demo.at(LATE)
+    demo.write(number, SYMPTOM)
+    demo.house.send(demo.shop_id)
+    assert "We have alerted our on-call person" in demo.texts_to(number)[-1]["body"]
+
+
 def test_without_anybody_on_call_it_says_that_nobody_reads_and_is_the_first_call_of_the_morning(demo: Demo) -> None:
     with demo.house.store.write() as connection:
         roster = shops.load_roster(connection, demo.shop_id)
