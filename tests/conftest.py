@@ -1,7 +1,8 @@
 """What all tests share: an empty database of each kind.
 
 `database_url` runs a test once on a SQLite file and once on PostgreSQL; `sqlite_url` and `postgresql_url` name one
-kind; `memory_url` is the quickest and lives within one connection. `demo` is a copy of the demo shop.
+kind; `memory_url` is the quickest and lives within one connection. `demo` is a copy of the demo shop;
+`full` one in which something of everything happened.
 """
 
 from collections.abc import Iterator
@@ -11,7 +12,8 @@ import pytest
 from hypothesis import settings
 
 from tests.databases import NoPostgreSQL, PostgreSQL, start_postgresql
-from tests.workflows.demo import Demo, make_once, open_demo, set_up_demo
+from tests.web.full_shop import fill_up
+from tests.workflows.demo import Demo, make_once, open_copy, open_demo, set_up_demo
 
 # The same examples every time and on every machine, however loaded it is, and no folder of examples left behind.
 settings.register_profile("followup", derandomize=True, deadline=None, database=None)
@@ -73,5 +75,19 @@ def demo_template(shared_folder: Path) -> Path:
 def demo(demo_template: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Demo]:
     """A copy of the demo shop on its first morning."""
     opened = open_demo(demo_template, tmp_path, monkeypatch)
+    yield opened
+    opened.house.close()
+
+
+@pytest.fixture(scope="session")
+def full_template(shared_folder: Path, demo_template: Path) -> Path:
+    """The folder of a demo shop in which something of everything happened."""
+    return make_once(shared_folder, "full-shop", lambda folder: fill_up(demo_template, folder))
+
+
+@pytest.fixture
+def full(full_template: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Demo]:
+    """A copy of that shop."""
+    opened = open_copy(full_template, tmp_path, monkeypatch)
     yield opened
     opened.house.close()

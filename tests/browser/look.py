@@ -17,7 +17,9 @@ from playwright.sync_api import Page
 PHONE, DESK = (360, 740), (1280, 900)
 TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"]
 Scheme = Literal["light", "dark"]
-SCHEMES: tuple[Scheme, ...] = ("light", "dark")
+# Each size and each scheme once: colors do not hang on the size, nor the layout on the scheme.
+LOOKS: tuple[tuple[tuple[int, int], Scheme], ...] = ((PHONE, "light"), (DESK, "dark"))
+ALL_LOOKS = (*LOOKS, (PHONE, "dark"), (DESK, "light"))
 
 
 def sign_in(page: Page, base: str, login: str, password: str) -> None:
@@ -29,11 +31,12 @@ def sign_in(page: Page, base: str, login: str, password: str) -> None:
     page.wait_for_url(lambda url: "/sign-in" not in url)
 
 
-def check_page(page: Page, url: str, folder: Path | None = None, name: str = "") -> list[str]:
-    """Everything that is wrong with a page at both sizes and in both schemes; empty when all is well.
+def check_page(page: Page, url: str, status: int = 200, folder: Path | None = None, name: str = "") -> list[str]:
+    """Everything that is wrong with a page on a phone in light and on a desk in dark; empty when all is well.
 
     `folder` (or FOLLOWUP_SCREENSHOTS): where pictures go, named by `name` or the page's path. What went wrong in the
-    page itself (a script that broke, something that the content policy blocked, a dialog) counts too.
+    page itself (a script that broke, something that the content policy blocked, a dialog) counts too, and an answer
+    other than `status`.
     """
     folder = folder or _folder()
     faults: list[str] = []
@@ -56,21 +59,30 @@ def check_page(page: Page, url: str, folder: Path | None = None, name: str = "")
     page.on("console", on_console)
     page.on("dialog", on_dialog)
     page.on("pageerror", on_error)
-    page.goto(url)
+    answer = page.goto(url)
+    if answer is None or answer.status != status:
+        faults.append(f"{url} answers {answer.status if answer else 'nothing'}")
     page.evaluate(engine())
-    for width, height in (PHONE, DESK):
+    for (width, height), scheme in ALL_LOOKS if folder else LOOKS:
         page.set_viewport_size({"width": width, "height": height})
-        for scheme in SCHEMES:
-            page.emulate_media(color_scheme=scheme)
-            where = f"{url} at {width} px, {scheme}"
-            faults += [f"{where}: {fault}" for fault in [*sideways(page), *axe(page)]]
-            if folder:
-                picture = name or re.sub(r"\W+", "-", url.partition("//")[2].partition("/")[2]).strip("-") or "start"
-                page.screenshot(path=folder / f"{picture}-{width}-{scheme}.png", full_page=True)
+        page.emulate_media(color_scheme=scheme)
+        where = f"{url} at {width} px, {scheme}"
+        faults += [f"{where}: {fault}" for fault in [*sideways(page), *axe(page)]]
+        if folder:
+            picture = name or re.sub(r"\W+", "-", url.partition("//")[2].partition("/")[2]).strip("-") or "start"
+            page.screenshot(path=folder / f"{picture}-{width}-{scheme}.png", full_page=True)
+    faults += [f"{url} with all opened: {fault}" for fault in _opened(page)]
     page.remove_listener("console", on_console)
     page.remove_listener("dialog", on_dialog)
     page.remove_listener("pageerror", on_error)
     return faults
+
+
+def _opened(page: Page) -> list[str]:
+    """What sticks out on a phone once everything that folds is unfolded."""
+    page.set_viewport_size({"width": PHONE[0], "height": PHONE[1]})
+    page.evaluate("document.querySelectorAll('details').forEach(one => { one.open = true })")
+    return sideways(page)
 
 
 def _folder() -> Path | None:

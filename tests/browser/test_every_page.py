@@ -1,165 +1,72 @@
-"""Every page that can be looked at: WCAG A and AA by axe, no sideways scroll at 360 px, light and dark, by keyboard."""
+"""Every page of the URL map, with a full shop behind it: WCAG A and AA by axe, no sideways scroll, light and dark."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import timedelta
-from pathlib import Path
 
 import pytest
-from flask import Flask, render_template_string
 from playwright.sync_api import Page
+from sqlalchemy import Table, func, select
 
-from followup.web import due_chart
+from followup.rehearsal.demo_shop import PASSWORD
+from followup.storage import tables
 from followup.web.app import create_app
-from followup.web.security import for_everyone_signed_in, public, who_may_use
-from tests.browser import look
+from followup.web.security import who_may_use
 from tests.browser.look import check_page, sign_in
 from tests.browser.served import served
-from tests.web.hostile import HOSTILE, MARK
-from tests.web.house import BEGIN, PASSWORD, build
-from tests.web.test_hostile_texts import EVERY_PART
+from tests.web.full_shop import LOGINS, variables
+from tests.web.test_every_route import QUERIES
 from tests.web.url_map import routes
+from tests.workflows.counter import NUMBER
+from tests.workflows.demo import Demo
 
-TODAY = BEGIN.date()
-CHART = """
-{% extends "page.html" %}{% import "due_chart.html" as due %}{% import "parts.html" as parts %}
-{% block title %}A car{% endblock %}
-{% block main %}
-{{ parts.page_head("The gray wagon", "48,210 mi on Tue, Nov 24, 2026") }}
-{% call parts.readings() %}
-{{ parts.reading("LF pad", "4.5 mm", "keep an eye on it", "8.0 mm in May") }}
-{{ parts.reading("LR pad", "7 mm", "fine") }}
-{{ parts.reading("RR pad", "not measured", "not checked", "locked lug") }}
-{{ parts.reading("RF pad", "3 mm", "due now") }}
-{% endcall %}
-<h2>When each is due</h2>
-{{ due.chart(layout, "due", "Brakes and tires") }}
-<h2>What was written</h2>
-{% call parts.dated_lines("What was written") %}
-{{ parts.dated_line(at, "Elm Street Auto", "Elm Street Auto: your wagon's front pads may be due around February.") }}
-{{ parts.dated_line(at, "Rosa K.", "ok martes por la tarde?", "Understood as: a day and a time, Tue, Dec 1, after noon",
-  lang="es", is_theirs=true) }}
-{% endcall %}
-{% endblock %}
-"""
-PARTS = '{% extends "page.html" %}{% block title %}Parts{% endblock %}{% block main %}' + EVERY_PART + "{% endblock %}"
+FOLDERS = ("login", "technician", "advisor", "manager", "owner", "phone")
 
 
-@pytest.fixture
-def app(tmp_path: Path) -> Flask:
-    """The pages, and two that show every part: with a car's likely content, and with a hostile text."""
-    app = create_app(build(f"sqlite+pysqlite:///{tmp_path / 'pages.db'}"))
-
-    @app.get("/every-part/<int:number>")
-    @for_everyone_signed_in
-    def every_part(number: int) -> str:
-        return render_template_string(PARTS.replace("<title>{{ text }}</title>", ""), text=HOSTILE[number], at=BEGIN)
-
-    @app.get("/a-chart")
-    @for_everyone_signed_in
-    def a_chart() -> str:
-        return render_template_string(CHART, layout=_a_layout(), at=BEGIN)
-
-    @app.get("/breaks")
-    @public
-    def breaks() -> str:
-        raise RuntimeError
-
-    return app
+def _pages(full: Demo) -> Iterator[tuple[str, str]]:
+    """The folder and address of every page that needs a session."""
+    app = create_app(full.house)
+    for route in routes(app, variables(full.house, full.shop_id)):
+        if route.method == "GET" and isinstance(who_may_use(app, route.endpoint), frozenset):
+            query = "&".join(f"{name}={value}" for name, value in QUERIES.get(route.endpoint, {}).items())
+            yield route.endpoint.partition(".")[0], f"{route.address}{'?' if query else ''}{query}"
+    yield from _others(full)
 
 
-def _a_layout() -> due_chart.DueChart:
-    def item(label: str, first: int, step: int, known: int = 20) -> due_chart.DueDots:
-        days = [TODAY + timedelta(days=first + n * step + (n - 10) ** 2 // 3) for n in range(20)]
-        return due_chart.DueDots(
-            label, tuple(day if n < known else None for n, day in enumerate(days)), days[2], days[10], days[17]
-        )
-
-    items = [
-        item("Front pads", 20, 8),
-        item("Tires, LF", 150, 24),
-        item("Wiper blades", -40, 3),
-        item("Coolant", 500, 40, 9),
-    ]
-    marks = [
-        due_chart.DueMark(TODAY + timedelta(days=12), "text", "text about due work"),
-        due_chart.DueMark(TODAY + timedelta(days=33), "booking", "drop-off, confirmed"),
-        due_chart.DueMark(TODAY + timedelta(days=400), "text", "text about tires"),
-    ]
-    return due_chart.lay_out(items, marks, TODAY)
+def _others(full: Demo) -> Iterator[tuple[str, str]]:
+    """Pages that look otherwise by what they are asked for, or by what they are about."""
+    ids = variables(full.house, full.shop_id)
+    car, person, phone = ids["vehicle_id"], ids["person_id"], ids["phone_id"]
+    yield "technician", "/shop-floor/?q=marlow"
+    yield "technician", f"/shop-floor/cars/{car}/inspect?part=lift"
+    yield "technician", f"/shop-floor/top-off?car={car}"
+    yield "technician", f"/shop-floor/consent/{person}/{phone}/tablet/es"
+    yield "advisor", "/advisor/find?q=marlow"
+    yield "manager", f"/manager/may-text?number=%2B{NUMBER[1:]}"
+    yield "manager", "/manager/wording/due_work/es"
+    yield "phone", "/phone/?number=12"
+    for table, column, address in (
+        (tables.booking_requests, "state", "/advisor/requests"), (tables.alerts, "kind", "/advisor/alerts"),
+    ):  # fmt: skip
+        for row_id in _one_of_each(full, table, column):
+            yield "advisor", f"{address}/{row_id}"
 
 
-@pytest.fixture
-def base(app: Flask) -> Iterator[str]:
-    """Where the pages are served."""
-    with served(app) as address:
-        yield address
+def _one_of_each(full: Demo, table: Table, column: str) -> list[int]:
+    query = select(func.min(table.c.id)).group_by(table.c[column])
+    with full.house.store.read() as connection:
+        return list(connection.execute(query).scalars())
 
 
-def test_every_page_of_the_url_map(app: Flask, base: str, page: Page) -> None:
-    faults = check_page(page, f"{base}/sign-in") + check_page(page, f"{base}/there-is-nothing")
-    sign_in(page, base, "owner", PASSWORD)
-    walked = 0
-    for route in routes(app):
-        is_page = route.method == "GET" and isinstance(who_may_use(app, route.endpoint), frozenset)
-        if is_page and not route.endpoint.startswith("every_part"):
-            faults += check_page(page, f"{base}{route.address}")
-            walked += 1
-    assert walked >= 5
+def test_every_page_belongs_to_a_folder_that_is_walked(full: Demo) -> None:
+    assert {folder for folder, _ in _pages(full)} == set(FOLDERS)
+
+
+@pytest.mark.parametrize("folder", FOLDERS)
+def test_every_page(full: Demo, page: Page, folder: str) -> None:
+    faults = []
+    with served(create_app(full.house)) as base:
+        sign_in(page, base, LOGINS["owner"], PASSWORD)
+        for address in (address for of, address in _pages(full) if of == folder):
+            faults += check_page(page, f"{base}{address}")
     assert not faults, "\n".join(faults)
-
-
-def test_every_error_page(base: str, page: Page) -> None:
-    assert not check_page(page, f"{base}/breaks")
-
-
-def test_a_form_with_faults(base: str, page: Page) -> None:
-    sign_in(page, base, "owner", PASSWORD)
-    page.goto(f"{base}/owner/staff")
-    page.get_by_label("Sign-in name").fill("has space")
-    page.get_by_label("Name", exact=True).fill("Rosa K.")
-    page.get_by_label("Advisor").check()
-    page.get_by_label("First password").fill("password1")
-    page.get_by_role("button", name="Make the account").click()
-    page.get_by_role("alert").get_by_role("link").first.click()
-    assert page.evaluate("document.activeElement.name") == "login"
-    assert page.get_by_label("Name", exact=True).input_value() == "Rosa K."
-    assert page.get_by_label("First password").input_value() == ""
-
-
-def test_no_hostile_text_acts_in_a_browser(base: str, page: Page) -> None:
-    sign_in(page, base, "technician", PASSWORD)
-    said: list[str] = []
-    asked: list[str] = []
-    page.on("dialog", lambda dialog: (said.append(dialog.message), dialog.dismiss()))
-    page.on("console", lambda message: said.append(message.text) if message.type == "error" else None)
-    page.on("request", lambda request: asked.append(request.url))
-    page.set_viewport_size({"width": 360, "height": 740})
-    for number, text in enumerate(HOSTILE):
-        page.goto(f"{base}/every-part/{number}")
-        assert MARK in page.inner_text("main"), text
-        assert not look.sideways(page), text
-        assert not said, text
-    assert all(url.startswith(base) for url in asked)
-
-
-def test_by_keyboard_the_first_stop_leads_past_the_links(base: str, page: Page) -> None:
-    sign_in(page, base, "owner", PASSWORD)
-    page.goto(f"{base}/owner/staff")
-    page.keyboard.press("Tab")
-    assert page.evaluate("document.activeElement.textContent") == "Skip to the page"
-    outline = page.evaluate("getComputedStyle(document.activeElement).outlineStyle")
-    assert outline != "none"
-    page.keyboard.press("Enter")
-    assert page.evaluate("document.activeElement.id") == "main"
-
-
-def test_the_look_itself_finds_faults(base: str, page: Page) -> None:
-    page.goto(f"{base}/sign-in")
-    page.evaluate("document.querySelector('label').remove()")
-    page.evaluate("document.querySelector('h1').textContent = 'W'.repeat(400)")
-    page.evaluate("document.body.style.overflowWrap = 'normal'")
-    page.evaluate(look.engine())
-    assert any("label" in fault for fault in look.axe(page))
-    assert look.sideways(page)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
@@ -11,9 +11,7 @@ from flask import Flask
 from flask.testing import FlaskClient
 
 from followup.web.app import create_app
-from tests.web.full_shop import fill_up
 from tests.web.house import PASSWORD, TestHouse, build
-from tests.workflows.demo import Demo, make_once, open_copy
 
 
 @pytest.fixture
@@ -39,20 +37,6 @@ def signed_in(app: Flask) -> Callable[[str], FlaskClient]:
         return client
 
     return sign_in
-
-
-@pytest.fixture(scope="session")
-def full_template(shared_folder: Path, demo_template: Path) -> Path:
-    """The folder of a demo shop in which something of everything happened."""
-    return make_once(shared_folder, "full-shop", lambda folder: fill_up(demo_template, folder))
-
-
-@pytest.fixture
-def full(full_template: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[Demo]:
-    """A copy of that shop."""
-    opened = open_copy(full_template, tmp_path, monkeypatch)
-    yield opened
-    opened.house.close()
 
 
 def token_on(client: FlaskClient, address: str) -> str:
