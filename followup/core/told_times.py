@@ -13,9 +13,23 @@ _WORDS = {
 }
 
 
-def phrase_window(window: TimeWindow, language: str) -> str:
+# A day that is nearly a year ahead was perhaps meant for the one just over: its year is said.
+FAR_DAYS = 300
+_YEAR = {"en": "{day}, {year}", "es": "{day} de {year}"}
+
+
+def phrase_window(window: TimeWindow, language: str, today: date | None = None) -> str:
     """ "Tuesday, March 3 at 9:00 AM" for a point, "Tuesday, March 3, 1:00 PM-5:00 PM" for a part, the full date for a
-    whole day, "the week of March 2" for a week; an hour without a day is the hour alone."""
+    whole day, "the week of March 2" for a week; an hour without a day is the hour alone. A day far after `today` is
+    said with its year."""
+    said, day = _phrase(window, language), day_of_window(window)
+    if day is None or today is None or (day - today).days < FAR_DAYS:
+        return said
+    plain = phrase_day(day, language)
+    return said.replace(plain, _YEAR[language].format(day=plain, year=day.year), 1)
+
+
+def _phrase(window: TimeWindow, language: str) -> str:
     if window.start.startswith("T"):
         return phrase_clock(time.fromisoformat(window.start[1:]))
     start = datetime.fromisoformat(window.start)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from followup.core.replies.symptoms import has_legal_words, judgment
+from followup.core.replies.symptoms import has_legal_words, judgment, severity
 
 
 @pytest.mark.parametrize(
@@ -32,3 +32,12 @@ def test_words_of_the_law_are_heard(text: str) -> None:
 @pytest.mark.parametrize("text", ["Sue called me, tuesday ok", "my mom is in the hospital, later please", "next issue"])
 def test_names_and_other_troubles_are_none(text: str) -> None:
     assert not has_legal_words(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["los frenos estan blandos", "siento los frenos flojos", "el pedal esta blando", "las llantas estan flojas",
+     "la direccion esta rara", "my brakes are soft", "wheel is wobbling"],
+)  # fmt: skip
+def test_in_any_gender_and_number_it_is_a_symptom_to_stop_for(text: str) -> None:
+    assert severity(text) == "stop_now"

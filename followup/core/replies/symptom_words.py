@@ -51,7 +51,7 @@ BRAKES = (
     PEDAL + r" (?:\w+ ){0,4}(?:soft|spongy|sinks?|sinking|mushy|squishy|to the floor|goes down|went down|"
     r"on the floor|fail(?:ed|ing|s|ure)?|gave out|went out|not working|dont work|doesnt work|"
     r"arent working|isnt working|wont work|no funcionan?|hundid[oa]|se hunde|se va (?:al|hasta)|"
-    r"hasta el (?:fondo|piso|suelo)|suaves?|esponjos[oa]s?|flojos?|blando|fallan?|fallaron|largo|"
+    r"hasta el (?:fondo|piso|suelo)|suaves?|esponjos[oa]s?|floj[oa]s?|bland[oa]s?|fallan?|fallaron|larg[oa]s?|"
     r"no responden?|no agarran?|no sirven?)",
     r"(?:soft|spongy|mushy|sinking|squishy|weak|bad|failing|failed|squishy) (?:\w+ )?" + PEDAL,
     r"brakes? (?:\w+ ){0,4}(?:weak|bad(?:ly)?|worse|going out|gone|shot|giving out|fading|faded|"
@@ -70,7 +70,7 @@ BRAKES = (
     r"no (?:puedo|alcanza a|alcanzo a) (?:frenar|parar)(?! (?:por ahi|los mensajes|a verlos))",
     r"se (?:hunde|va) el (?:pedal|freno)",
     r"el pedal (?:se va|se hunde|esta)",
-    r"frenos? (?:\w+ ){0,3}(?:mal|raros?|peor|debiles|largos?)",
+    r"frenos? (?:\w+ ){0,3}(?:mal|raros?|peor|debil(?:es)?|largos?|blandos?|suaves?|duros?|flojos?)",
     r"frena (?:mal|raro|poco)",
 )
 STEERING = (
@@ -80,13 +80,13 @@ STEERING = (
     r"(?:lost|no|hard|stiff|loose|heavy|hard to) (?:power )?(?:steering|steer)",
     r"cant steer",
     r"hard to turn",
-    r"(?:direccion|volante) (?:\w+ ){0,3}(?:dur[oa]|pesad[oa]|floj[oa]|trabad[oa]|fallo|falla|"
+    r"(?:direccion|volante) (?:\w+ ){0,3}(?:dur[oa]|pesad[oa]|floj[oa]|rar[oa]|trabad[oa]|fallo|falla|"
     r"bloquead[oa]|rar[oa]|no responde)",
     r"(?:se (?:me )?)?(?:trabo|bloqueo|endurecio) (?:la direccion|el volante)",
     r"wheel (?:\w+ ){0,3}(?:loose|wobbl\w+|fell off|falling off|coming off|came off)",
     r"wobbl(?:e|es|ing|y)",
-    r"rueda (?:\w+ ){0,2}(?:floja|suelta|se mueve|baila\w*)",
-    r"llanta (?:\w+ ){0,2}(?:floja|suelta|baila\w*|se mueve)",
+    r"ruedas? (?:\w+ ){0,2}(?:flojas?|sueltas?|se mueve|baila\w*)",
+    r"llantas? (?:\w+ ){0,2}(?:flojas?|sueltas?|baila\w*|se mueve)",
     r"lug nuts? (?:\w+ ){0,3}(?:loose|missing|fell|broke\w*)",
     r"bambole\w+",
     r"loose wheel",

@@ -73,6 +73,10 @@ class _Telling:
         return day_of(self.now, self.shop.zone)
 
     @property
+    def today(self) -> date:
+        return day_of(self.now, self.shop.zone)
+
+    @property
     def raw(self) -> Mapping[str, Any]:
         facts: Mapping[str, Any] = self.row["facts"]
         return facts
@@ -201,7 +205,7 @@ def _times(told: _Telling) -> FactValue:
     offered = [datetime.fromisoformat(one) for one in told.row["offered"] or told.raw.get("offered", [])]
     if offered:
         return [phrase_time(one, told.language) for one in offered]
-    return [phrase_window(one, told.language) for one in _open_windows(told)]
+    return [phrase_window(one, told.language, told.today) for one in _open_windows(told)]
 
 
 def _slot(told: _Telling) -> datetime | None:
@@ -218,11 +222,11 @@ _READ_BACK = ("request_noted", "change_noted")
 def _time(told: _Telling) -> FactValue:
     wanted = _open_windows(told)
     if told.row["reason"] in _READ_BACK:
-        return phrase_window(wanted[0], told.language) if len(wanted) == 1 else ""
+        return phrase_window(wanted[0], told.language, told.today) if len(wanted) == 1 else ""
     slot = _slot(told)
     if slot:
         return phrase_time(slot, told.language)
-    return phrase_window(wanted[0], told.language) if wanted else ""
+    return phrase_window(wanted[0], told.language, told.today) if wanted else ""
 
 
 def _old_time(told: _Telling) -> FactValue:
