@@ -73,10 +73,6 @@ class _Telling:
         return day_of(self.now, self.shop.zone)
 
     @property
-    def today(self) -> date:
-        return day_of(self.now, self.shop.zone)
-
-    @property
     def raw(self) -> Mapping[str, Any]:
         facts: Mapping[str, Any] = self.row["facts"]
         return facts
