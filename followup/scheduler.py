@@ -72,15 +72,18 @@ def run_until(house: House, until: datetime) -> int:
     """Step a clock that can be moved through every due tick up to `until`, and return how many ran.
 
     Between two steps nothing can be due: a step goes to the next planned text, the next telling of an alert, or the
-    next round of planning, whichever is first.
+    next round of planning, whichever is first. The lease, which goes by real time, is given back at the end.
     """
     worker, ran = _worker(), 0
-    while True:
-        ran += _run_all_now(house, worker)
-        now = house.now()
-        if now >= until:
-            return ran
-        clock.move_to(min(until, max(house.next_due(now), now + timedelta(seconds=2))))
+    try:
+        while True:
+            ran += _run_all_now(house, worker)
+            now = house.now()
+            if now >= until:
+                return ran
+            clock.move_to(min(until, max(house.next_due(now), now + timedelta(seconds=2))))
+    finally:
+        house.give_back_lease("clock", worker)
 
 
 def _run_all_now(house: House, worker: str) -> int:
