@@ -248,7 +248,7 @@ def texts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
 def invites_by_phone(
     connection: Connection, shop_id: int, since: datetime, now: datetime, phone_id: int | None = None
 ) -> dict[int, list[Row]]:
-    """Invites that left since then or may leave yet, with `raised_by`, `items` and `vehicle_code`: spacing, tries and
+    """Invites that left since then or may leave yet, with `raised_by` and `vehicle_code`: spacing, tries and
     caps count them. Oldest first; of one phone, or of all of the shop."""
     table, reasons, vehicles = tables.texts, tables.reasons, tables.vehicles
     joined = table.join(reasons, table.c.reason_id == reasons.c.id).outerjoin(
@@ -257,7 +257,7 @@ def invites_by_phone(
     at = func.coalesce(table.c.sent_at, table.c.due_at)
     query = (
         select(table)
-        .add_columns(reasons.c.raised_by, reasons.c["items"], vehicles.c.code.label("vehicle_code"))
+        .add_columns(reasons.c.raised_by, vehicles.c.code.label("vehicle_code"))
         .select_from(joined)
         .where(table.c.shop_id == shop_id, table.c.kind == "invite", table.c.state.not_in(("dropped", "failed")))
         .where(at >= since)

@@ -123,7 +123,7 @@ def why_not_any_more(connection: Connection, shop: Shop, text: Row, now: datetim
     planned = PlannedText(
         kind=text["kind"], reason=text["reason"], raised_by=reason["raised_by"], try_number=text["try_no"],
         phone_id=phone["id"], person_id=reason["person_id"], vehicle=vehicle["code"],
-        items=tuple((item, position) for item, position in reason["items"]), leaves_at=text["due_at"],
+        items=_items_of(text), leaves_at=text["due_at"],
         valid_until=text["valid_until"], because="",
     )  # fmt: skip
     stop = still_wanted(planned, mine, text["planned_at"], now)
@@ -209,8 +209,13 @@ def _invites(rows_of_phone: Iterable[Row]) -> Iterator[EarlierInvite]:
         yield EarlierInvite(
             reason=row["reason"], raised_by=row["raised_by"], try_number=row["try_no"],
             at=row["sent_at"] or row["due_at"], vehicle=row["vehicle_code"] or "",
-            items=tuple((item, position) for item, position in row["items"]),
+            items=_items_of(row),
         )  # fmt: skip
+
+
+def _items_of(text: Row) -> tuple[tuple[str, str], ...]:
+    """What this very text names: a second try of a reason may name other items than the first."""
+    return tuple((item, position) for item, position in text["facts"].get("items", ()))
 
 
 def _thread(gathered: Gathered, phone_id: int, shop: Shop, now: datetime) -> dict[str, Any]:

@@ -10,7 +10,7 @@ import os
 import shutil
 from collections.abc import Callable
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 from tempfile import mkdtemp
 
@@ -18,7 +18,7 @@ import pytest
 from werkzeug.datastructures import MultiDict
 
 from followup import clock, scheduler
-from followup.core.wall import to_utc
+from followup.core.wall import to_utc, to_wall
 from followup.rehearsal import demo_shop
 from followup.storage import outbox, people, shops, staff, test_phone, windows
 from followup.storage.rows import Row
@@ -49,6 +49,18 @@ class Demo:
         """Run every tick that is due now, or step the clock through all up to a wall time."""
         instant = to_utc(datetime.fromisoformat(until), self.zone) if until else self.house.now()
         scheduler.run_until(self.house, instant)
+
+    def run_weekly(self, weeks: int) -> None:
+        """Let weeks pass on their Tuesdays alone: what became due by then is planned and leaves within its hours.
+
+        A machine that ran all the time would send the same texts a few days earlier, and take many times as long.
+        """
+        today = to_wall(self.house.now(), self.zone).date()
+        tuesday = today + timedelta(days=(1 - today.weekday()) % 7 or 7)
+        for week in range(weeks):
+            day = tuesday + timedelta(weeks=week)
+            self.at(f"{day}T10:05")
+            self.run(f"{day}T18:00")
 
     def write(self, number: str, body: str) -> None:
         """The customer of that number writes."""

@@ -105,6 +105,16 @@ def test_without_consent_there_is_no_invite(demo: Demo) -> None:
         assert not [row for row in demo.texts_to(number) if row["kind"] == "invite"]
 
 
+def test_what_is_planned_is_still_wanted_when_it_leaves(demo: Demo) -> None:
+    """Nobody writes and no car comes in: whatever one rule plans, the same rule lets leave, second tries too."""
+    demo.run_weekly(5)
+    table = tables.texts
+    with demo.house.store.read() as connection:
+        invites = connection.execute(select(table.c.state, table.c.try_no).where(table.c.kind == "invite")).all()
+    assert {row.state for row in invites} == {"sent"}
+    assert {row.try_no for row in invites} == {1, 2}
+
+
 def test_a_phone_gets_at_most_one_invite_in_two_weeks(demo: Demo) -> None:
     # Two weeks and four days: second tries, which come after 10 to 14 days, have left.
     demo.run("2026-12-11T18:00")
