@@ -114,7 +114,7 @@ def test_a_stop_at_night_is_confirmed_at_once_and_nothing_else_leaves(demo: Demo
     with demo.house.store.read() as connection:
         assert consents.standing_of(connection, demo.shop_id, number).is_stopped
     demo.write(number, "stop")
-    demo.run("2026-12-20T12:00")
+    demo.run_weekly(4)
     left = [row for row in demo.texts_to(number) if row["state"] == "sent" and row["sent_at"] >= received_at]
     assert [row["reason"] for row in left] == ["stopped"]
 
