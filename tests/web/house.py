@@ -35,6 +35,8 @@ class TestHouse:
     store: Store
     settings: Settings = field(default_factory=settings)
     instant: datetime = BEGIN
+    ledger_secret: str = "only-for-tests-0123456789abcdef"
+    needs_registration: bool = False
 
     def now(self) -> datetime:
         """The test's instant."""

@@ -89,7 +89,7 @@ class CarPicture:
 
     `vehicle` is the car's code. `is_tie_over`: sold, traded, totaled; `is_tie_held`: the number or the car is not
     theirs by their own word, until a person looked. `complained_on`: the last complaint. `is_with_a_person`: a person
-    has the thread. `needs_registration`: the texts would go through a provider that asks for one.
+    has the thread. `needs_registration`: texts would reach real phones, and the registration is missing.
     `is_odometer_worth_a_text`: the forecast gains more from a new reading than a text of its own costs.
     """
 

@@ -135,7 +135,8 @@ def recall(vehicle_id: int) -> ResponseReturnValue:
 
 
 def _seen(vehicle_id: int) -> CarPage:
-    return or_404(looking.look_at_car(house().store, me().shop_id, vehicle_id, house().now()))
+    needs = house().needs_registration
+    return or_404(looking.look_at_car(house().store, me().shop_id, vehicle_id, house().now(), needs_registration=needs))
 
 
 def _page(vehicle_id: int, given: dict[str, Any], wrong: dict[str, str], status: int = 200) -> ResponseReturnValue:

@@ -54,6 +54,8 @@ STOPS: list[tuple[str, dict[str, Any]]] = [
     ("stopped_by_owner", {"shop": shop(is_sending_stopped=True)}),
     ("stopped_by_owner", {"shop": shop(is_everything_off=True)}),
     ("registration", {"needs_registration": True}),
+    # A note on the shop's page is no registration: the sender goes by the settings alone.
+    ("registration", {"needs_registration": True, "shop": replace(SHOP, registration="B1234 C1234")}),
     ("bad_number", {"phone": replace(PHONE, bad_because="21614 not a mobile number")}),
     ("landline", {"phone": replace(PHONE, line="landline")}),
     ("landline", {"phone": replace(PHONE, line="fixed_voip")}),
@@ -94,7 +96,7 @@ STOPS: list[tuple[str, dict[str, Any]]] = [
 # The day after a stop ends, or the case that only looks like one: nothing stops.
 NO_STOPS: list[dict[str, Any]] = [
     {},
-    {"needs_registration": True, "shop": replace(SHOP, registration="B1234 C1234")},
+    {"needs_registration": True, "phone": replace(PHONE, number="+447700900123")},
     {"person": replace(PERSON, paused_until=date(2026, 3, 10))},
     {"visits": (closed(14.1),)},
     {"visits": (closed(30.1),), "complained_on": TODAY - timedelta(days=30)},

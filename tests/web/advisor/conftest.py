@@ -11,7 +11,7 @@ from werkzeug.test import TestResponse
 
 from tests.web.conftest import token_on
 from tests.web.house import TestHouse
-from tests.workflows.counter import SECRET, Counter, fill
+from tests.workflows.counter import Counter, fill
 
 ADVISOR_ID = 2
 
@@ -19,7 +19,6 @@ ADVISOR_ID = 2
 @pytest.fixture
 def counter(house: TestHouse) -> Counter:
     """One customer of the house's shop, with an inspected car."""
-    house.ledger_secret = SECRET  # type: ignore[attr-defined]  # the real house has it; the small one for pages does not
     return fill(house.store, 1, ADVISOR_ID)
 
 

@@ -12,7 +12,7 @@ from followup.storage import inbox
 from tests.web import hostile
 from tests.web.advisor.conftest import ADVISOR_ID, Advisor
 from tests.web.house import TestHouse
-from tests.workflows.counter import NOW, SECRET, Counter, fill, line
+from tests.workflows.counter import NOW, Counter, fill, line
 
 # What a phone, a person's keyboard or an import can put where; the contract takes names of at most 120 characters.
 LONGEST_NAME = 120
@@ -23,7 +23,6 @@ def test_no_text_acts(house: TestHouse, signed_in: Callable[[str], FlaskClient],
     name = text.strip()[:LONGEST_NAME]
     told = json.loads(line(name=name, label=name))
     told["vehicle"] |= {"plate": name, "vin": name}
-    house.ledger_secret = SECRET  # type: ignore[attr-defined]  # the real house has it; the small one does not
     counter = fill(house.store, 1, ADVISOR_ID, json.dumps(told))
     _put_everywhere(counter, text)
     advisor = Advisor(signed_in("advisor"))

@@ -11,7 +11,7 @@ from werkzeug.test import TestResponse
 
 from tests.web.conftest import token_on
 from tests.web.house import TestHouse
-from tests.workflows.counter import SECRET, Counter, fill
+from tests.workflows.counter import Counter, fill
 
 ADVISOR_ID = 2
 
@@ -20,8 +20,6 @@ ADVISOR_ID = 2
 def counter(house: TestHouse) -> Counter:
     """One customer of the house's shop, with an inspected car."""
     # The real house has these; the small one for pages does not.
-    house.ledger_secret = SECRET  # type: ignore[attr-defined]  # see above
-    house.needs_registration = False  # type: ignore[attr-defined]  # see above
     return fill(house.store, 1, ADVISOR_ID)
 
 
