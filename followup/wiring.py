@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 import threading
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
@@ -78,8 +79,6 @@ class House:
         return True
 
     def _answer(self, inbound_id: int) -> None:
-        import logging
-
         try:
             answer_inbound(self.store, inbound_id, self.now(), self.ledger_secret)
         except Exception:

@@ -9,6 +9,7 @@
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from datetime import date, datetime
@@ -90,8 +91,6 @@ def history_of(connection: Connection, shop: Shop, vehicle_id: int) -> CarHistor
 
 
 def _line(body: dict[str, Any]) -> InspectionLine:
-    import json
-
     return InspectionLine.model_validate_json(json.dumps(body))
 
 

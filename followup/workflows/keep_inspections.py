@@ -15,11 +15,12 @@ Due windows are made by `forecast_windows` afterwards, which finds every car tha
 
 from __future__ import annotations
 
+import json
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
 from itertools import islice
-from typing import Any, Literal
+from typing import Literal
 
 from followup.core.consent import ConsentEntry
 from followup.core.inspection import BadLine, InspectionLine, VisitLine, content_hash, read_line
@@ -27,6 +28,7 @@ from followup.core.inspection_check import Fault
 from followup.core.inspection_doubts import doubts_of
 from followup.core.items import BY_CODE
 from followup.core.shop import Shop
+from followup.core.visit import Work
 from followup.core.wall import day_of, start_of, to_utc, to_wall
 from followup.phone_numbers import NotANumber, read_number
 from followup.storage import consents, inspections, outbox, people, shops
@@ -118,10 +120,11 @@ def _keep_inspection(connection: Connection, task: _Task, line: InspectionLine) 
     if fault := _fault_of_number(line, task.shop.country):
         return KeptLine("rejected", faults=(fault,))
     on = line.inspected_at.date()
+    known = people.find_vehicle(connection, shop_id, line.vehicle.id)
+    doubts = _doubts(connection, known["id"], line, part) if known else ()
+    if known and doubts and not task.accepts_doubtful:
+        return KeptLine("doubtful", known["id"], doubts=doubts)
     vehicle_id = people.keep_vehicle(connection, shop_id, line.vehicle.vehicle(), on, task.now)
-    doubts = _doubts(connection, vehicle_id, line, part)
-    if doubts and not task.accepts_doubtful:
-        return KeptLine("doubtful", vehicle_id, doubts=doubts)
     person_id = _keep_customer(connection, task, line, vehicle_id)
     visit_id = _visit_of_inspection(connection, task, line, vehicle_id)
     inspection_id = inspections.keep_inspection(
@@ -146,17 +149,17 @@ def _fault_of_number(line: InspectionLine, country: str) -> Fault | None:
 
 def _doubts(connection: Connection, vehicle_id: int, line: InspectionLine, part: str) -> tuple[Fault, ...]:
     earlier = [
-        InspectionLine.model_validate_json(_json(row["body"]))
+        InspectionLine.model_validate_json(json.dumps(row["body"]))
         for row in inspections.bodies_of_vehicle(connection, vehicle_id)
         if (row["code"], row["part"]) != (line.inspection, part)
     ]
-    return tuple(doubts_of(line, earlier))
-
-
-def _json(body: Any) -> str:
-    import json
-
-    return json.dumps(body)
+    # Work of inspections stands in their lines; what a visit told stands in the store alone.
+    work = [
+        Work(row["item"], row["position"], row["did"], row["on"], row["odometer_miles"])
+        for row in inspections.work_of_vehicle(connection, vehicle_id)
+        if row["inspection_id"] is None
+    ]
+    return tuple(doubts_of(line, earlier, work))
 
 
 def _keep_customer(connection: Connection, task: _Task, line: InspectionLine, vehicle_id: int) -> int:
