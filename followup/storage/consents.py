@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import hashlib
 import hmac
+from datetime import date, datetime
 
 from sqlalchemy import Connection, select
 
 from followup.core.consent import ConsentEntry, ConsentStanding, standing
-from followup.storage import rows, tables
+from followup.storage import outbox, rows, tables
 from followup.storage.rows import Row
 
 
@@ -48,6 +49,16 @@ def append(connection: Connection, shop_id: int, entry: ConsentEntry, secret: st
         because=entry.because,
         kept_by=kept_by,
     )
+
+
+def take_back_for_provider(
+    connection: Connection, shop_id: int, number: str, now: datetime, on: date, secret: str
+) -> None:
+    """The provider keeps the number as opted out: a stop like any other, and nothing queued leaves."""
+    because = "the provider keeps it opted out"
+    entry = ConsentEntry(number, "taken_back", (), now, on, "text_in", because=because)
+    append(connection, shop_id, entry, secret, "provider")
+    outbox.drop_planned(connection, shop_id, "the customer stopped the texts", number=number)
 
 
 def entry_of(row: Row) -> ConsentEntry:

@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from followup.core.consent import ConsentEntry
 from followup.core.wall import day_of
 from followup.storage import consents, inbox, outbox, people, shops
 from followup.storage.rows import Row
@@ -26,12 +25,14 @@ def keep_status(store: Store, public_id: str, report: StatusReport, now: datetim
             inbox.add_dead_letter(connection, None, now, "a delivery report about no text of ours", body)
             return False
         code = str(report.code) if report.code else None
-        inbox.keep_status(
+        is_news = inbox.keep_status(
             connection, shop_id=text["shop_id"], public_id=public_id, provider_id=report.provider_id,
             status=report.status, error_code=code, at=now,
         )  # fmt: skip
         outbox.bind_delivery(connection, text["id"], report.provider_id, report.status, code)
-        _act_on_problem(connection, text, report, now, secret)
+        # A report that comes again, or is replayed, must not undo what the customer did since.
+        if is_news is not None:
+            _act_on_problem(connection, text, report, now, secret)
     return True
 
 
@@ -39,15 +40,5 @@ def _act_on_problem(connection: Connection, text: Row, report: StatusReport, now
     if report.problem is BadNumber and text["phone_id"]:
         people.change_phone(connection, text["phone_id"], bad_because=f"the provider says: {report.problem.__doc__}")
     if report.problem is OptedOut:
-        zone = shops.load_shop(connection, text["shop_id"]).zone
-        entry = ConsentEntry(
-            text["number"],
-            "taken_back",
-            (),
-            now,
-            day_of(now, zone),
-            "text_in",
-            because="the provider keeps it opted out",
-        )
-        consents.append(connection, text["shop_id"], entry, secret, "provider")
-        outbox.drop_planned(connection, text["shop_id"], "the customer stopped the texts", number=text["number"])
+        on = day_of(now, shops.load_shop(connection, text["shop_id"]).zone)
+        consents.take_back_for_provider(connection, text["shop_id"], text["number"], now, on, secret)

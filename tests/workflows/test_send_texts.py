@@ -262,3 +262,24 @@ def _work_of(demo: Demo, row: Row, reason: str) -> str:
         shop = shops.load_shop(connection, demo.shop_id)
         facts = facts_of(connection, shop, {**row, "reason": reason, "language": "en"}, demo.house.now())
     return str(facts["work"])
+
+
+def test_a_replayed_report_does_not_undo_a_consent_given_since(demo: Demo) -> None:
+    demo.at(AT_ELEVEN)
+    wire = Wire(_taken)
+    _send(demo, wire)
+    row = _first(demo, wire)
+    report = StatusReport(row["provider_id"], "undelivered", 21610, OptedOut)
+
+    def stands() -> bool:
+        with demo.house.store.read() as connection:
+            return consents.standing_of(connection, demo.shop_id, row["number"]).is_stopped
+
+    keep_status(demo.house.store, row["public_id"], report, demo.house.now(), "secret for tests")
+    assert stands()
+    demo.at("2026-11-23T12:00")
+    demo.write(row["number"], "START")
+    assert not stands()
+    demo.at("2026-11-23T12:05")
+    keep_status(demo.house.store, row["public_id"], report, demo.house.now(), "secret for tests")
+    assert not stands()

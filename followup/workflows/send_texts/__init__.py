@@ -19,7 +19,6 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
-from followup.core.consent import ConsentEntry
 from followup.core.segments import segments
 from followup.core.shop import Shop
 from followup.core.wall import day_of
@@ -203,17 +202,8 @@ def _refused(store: Store, sender: Sender, row: Row, refused: ProvenRefused, now
             state_because=refused.words[:200],
         )  # fmt: skip
         if isinstance(refused, OptedOut):
-            zone = shops.load_shop(connection, row["shop_id"]).zone
-            entry = ConsentEntry(
-                row["number"],
-                "taken_back",
-                (),
-                now,
-                day_of(now, zone),
-                "text_in",
-                because="the provider keeps it opted out",
-            )
-            consents.append(connection, row["shop_id"], entry, sender.secret, "provider")
+            on = day_of(now, shops.load_shop(connection, row["shop_id"]).zone)
+            consents.take_back_for_provider(connection, row["shop_id"], row["number"], now, on, sender.secret)
         if isinstance(refused, BadNumber) and row["phone_id"]:
             people.change_phone(connection, row["phone_id"], bad_because=refused.words[:200])
     return "failed"
