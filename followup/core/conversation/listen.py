@@ -30,6 +30,20 @@ _REACTION = re.compile(
 )
 
 
+# "Am I talking to a machine?", in the words that people use for it.
+_MACHINE = re.compile(
+    r"\b(?:are you|r u|is this|is it|am i (?:texting|talking to|writing to)) (?:a |an |the )?(?:\w+ )?"
+    r"(?:machine|robot|bot|chatbot|computer|ai|automated|automatic|human|real person|person)\b"
+    r"|\b(?:eres|es usted|esto es|es esto|hablo con|habla) (?:con )?(?:un |una )?"
+    r"(?:maquina|robot|bot|computadora|persona|humano|sistema)\b"
+)
+
+
+def asks_whether_machine(text: str) -> bool:
+    """True where the customer asks whether a machine answers: then it says so."""
+    return bool(_MACHINE.search(make_plain(text, None).text))
+
+
 def is_reaction(text: str) -> bool:
     """True where the text is a phone's reaction to one of ours, and nothing else: our words in quotes, to the end."""
     return bool(_REACTION.search(text))

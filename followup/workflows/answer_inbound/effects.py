@@ -9,6 +9,7 @@ from typing import Any
 
 from followup.core.consent import ConsentEntry, Event
 from followup.core.conversation import effects as do
+from followup.core.conversation.listen import asks_whether_machine
 from followup.core.item import MILES_PER_KM
 from followup.core.items import BY_CODE
 from followup.core.planning.slots import hours_of
@@ -111,7 +112,7 @@ def _facts(doing: _Doing) -> dict[str, Any]:
         "odometer": reply.odometer.model_dump(mode="json") if reply.odometer else None,
         "cars": thread.car_names(),
         "needs": list(reply.needs),
-        "is_machine_question": "machine" in thread.inbound["body"].lower() or "robot" in thread.inbound["body"].lower(),
+        "is_machine_question": asks_whether_machine(thread.inbound["body"]),
     }
 
 
