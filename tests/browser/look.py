@@ -1,6 +1,6 @@
 """Looks at a page as people do: on a phone and on a desk, in light and in dark, with a screen reader's rules.
 
-Rules: axe-core's for WCAG 2.2 A and AA. Where `FOLLOWUP_SCREENSHOTS` names a folder, every look leaves a picture.
+Rules: axe-core's for WCAG 2.2 A and AA. Where `SCREENSHOTS_FOLDER` names a folder, every look leaves a picture.
 """
 
 from __future__ import annotations
@@ -34,7 +34,7 @@ def sign_in(page: Page, base: str, login: str, password: str) -> None:
 def check_page(page: Page, url: str, status: int = 200, folder: Path | None = None, name: str = "") -> list[str]:
     """Everything that is wrong with a page on a phone in light and on a desk in dark; empty when all is well.
 
-    `folder` (or FOLLOWUP_SCREENSHOTS): where pictures go, named by `name` or the page's path. What went wrong in the
+    `folder` (or SCREENSHOTS_FOLDER): where pictures go, named by `name` or the page's path. What went wrong in the
     page itself (a script that broke, something that the content policy blocked, a dialog) counts too, and an answer
     other than `status`.
     """
@@ -86,7 +86,7 @@ def _opened(page: Page) -> list[str]:
 
 
 def _folder() -> Path | None:
-    named = os.environ.get("FOLLOWUP_SCREENSHOTS")
+    named = os.environ.get("SCREENSHOTS_FOLDER")
     if not named:
         return None
     folder = Path(named)
