@@ -11,13 +11,13 @@ import numpy as np
 
 from followup.core.forecast.history import CarHistory, Reading, axle_of, touches
 from followup.core.forecast.odometer import OdometerTrack, age_years, track
+from followup.core.forecast.priors import UsagePrior
 from followup.core.forecast.season import driving_clock
 from followup.core.forecast.usage import (
     LEAST_INTERVAL_DAYS,
     MOST_INTERVALS,
     OdometerIntervals,
     UsageAhead,
-    UsagePrior,
     age_offset,
     predict_usage,
 )

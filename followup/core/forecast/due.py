@@ -16,9 +16,9 @@ import numpy as np
 from followup.core.forecast.batch import Batch
 from followup.core.forecast.cars import Car, ItemHistory, items_of, make_ready, usage_of
 from followup.core.forecast.history import CarHistory
+from followup.core.forecast.priors import PUBLISHED, ShopPriors
 from followup.core.forecast.timed import TimedItem, TimedModel
 from followup.core.forecast.timed_items import found_due, timed_batches, timed_model
-from followup.core.forecast.usage import UsagePrior
 from followup.core.forecast.wear import STRAIGHTNESS_VARIANCE
 from followup.core.forecast.wear_batch import wear_batches
 from followup.core.forecast.wear_items import WearAxle, axles_of, wear_model
@@ -40,16 +40,17 @@ def forecast_cars(
     limits: Mapping[str, float] | None = None,
     horizon_days: int = HORIZON_DAYS,
     quantiles: Sequence[float] = (),
-    usage_prior: UsagePrior | None = None,
+    priors: ShopPriors = PUBLISHED,
 ) -> list[DueWindow]:
     """Due windows of every item with a reading up to `as_of`: by car as given, by the catalogue, then by position.
 
-    `as_of` "last" is each car's latest inspection. `limits` are the shop's own limits of that kind by item code.
+    `as_of` "last" is each car's latest inspection. `limits` are the shop's own limits of that kind by item code,
+    `priors` what is usual there.
     """
     found: list[DueWindow] = []
     for begin in range(0, len(histories), _CHUNK):
         chunk = histories[begin : begin + _CHUNK]
-        found += _forecast_chunk(chunk, as_of, kind, limits or {}, horizon_days, quantiles, usage_prior or UsagePrior())
+        found += _forecast_chunk(chunk, as_of, kind, limits or {}, horizon_days, quantiles, priors)
     return found
 
 
@@ -60,18 +61,18 @@ def _forecast_chunk(
     limits: Mapping[str, float],
     horizon_days: int,
     quantiles: Sequence[float],
-    usage_prior: UsagePrior,
+    priors: ShopPriors,
 ) -> list[DueWindow]:
     cars: list[Car] = []
     for history in histories:
         on = history.last_inspected_on if as_of == "last" else as_of
         if on is not None and any(reading.on <= on for reading in history.readings):
-            cars.append(make_ready(len(cars), history, on, usage_prior))
+            cars.append(make_ready(len(cars), history, on, priors.usage))
     if not cars:
         return []
-    usage = usage_of(cars, usage_prior)
+    usage = usage_of(cars, priors.usage)
     items = [one for car in cars for one in items_of(car)]
-    axles, timed = _gathered(items, kind, limits)
+    axles, timed = _gathered(items, kind, limits, priors)
     batches = wear_batches(axles, usage, STRAIGHTNESS_VARIANCE) + timed_batches(timed, usage, kind)
     windows: dict[tuple[int, str, str], DueWindow] = {}
     for batch in batches:
@@ -85,7 +86,7 @@ def _key(one: ItemHistory) -> tuple[int, str, str]:
 
 
 def _gathered(
-    items: Sequence[ItemHistory], kind: Kind, limits: Mapping[str, float]
+    items: Sequence[ItemHistory], kind: Kind, limits: Mapping[str, float], priors: ShopPriors
 ) -> tuple[list[WearAxle], list[TimedItem[TimedModel]]]:
     """Each item under the model that answers for it."""
     axles: list[WearAxle] = []
@@ -102,7 +103,7 @@ def _gathered(
                 else:
                     timed.append(TimedItem(one, timed_model(one), limit))
             if worn:
-                axles += axles_of(worn, limit_of)
+                axles += axles_of(worn, limit_of, priors)
     return axles, timed
 
 

@@ -12,8 +12,9 @@ from math import exp, log, sqrt
 
 import numpy as np
 
+from followup.core.forecast.priors import UsagePrior
 from followup.core.forecast.season import DAYS_A_YEAR
-from followup.core.forecast.usage import LEAST_INTERVAL_DAYS, MOST_INTERVALS, UsagePrior
+from followup.core.forecast.usage import LEAST_INTERVAL_DAYS, MOST_INTERVALS
 from followup.core.item import MILES_PER_KM
 
 # Kilometers cost a little less than a plain wrong entry: if they cost more, leaving out would always win, and

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from followup.core.forecast.priors import UsagePrior
 from followup.core.forecast.season import DAYS_A_YEAR, Array
 
 # Horizons in days at which a prediction is made; `UsageAhead.at` reads in between, in log days.
@@ -18,24 +19,6 @@ HORIZONS: Array = np.array([30.0, 90.0, 200.0, 400.0, 800.0, 1500.0])
 MOST_INTERVALS = 6
 LEAST_INTERVAL_DAYS = 5.0
 _REFERENCE_HORIZON = 2
-
-
-@dataclass(frozen=True)
-class UsagePrior:
-    """What is usual before any odometer was read. Logs are natural; spreads are log standard deviations.
-
-    10,500 miles a year at the median up to the age of 5, then 5 % less each year: NHTS 2017 as quoted by DOE Fact 1046
-    (ages 1-5 above 12,000 on the mean, above 9 years 7,800). The spreads are assumptions.
-    """
-
-    log_miles_per_day: float = float(np.log(10_500 / DAYS_A_YEAR))
-    between_drivers: float = 0.42
-    within_driver: float = 0.27
-    wander_days: float = 365.0
-    noise_days: float = 1.0
-    full_use_years: float = 5.0
-    decline_per_year: float = 0.05
-    first_use_error_days: float = 90.0
 
 
 @dataclass(frozen=True)

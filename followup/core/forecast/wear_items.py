@@ -13,6 +13,7 @@ from itertools import groupby
 
 from followup.core.forecast.cars import Car, ItemHistory
 from followup.core.forecast.history import Reading, axle_of
+from followup.core.forecast.priors import ShopPriors
 from followup.core.forecast.scale import Scale, scale_of
 from followup.core.forecast.sets import (
     ACROSS_AXLES,
@@ -77,10 +78,13 @@ def wear_model(one: ItemHistory) -> DistanceWear | Rise | None:
     return None
 
 
-def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit]) -> list[WearAxle]:
-    """The axles of one item of one car; `histories` are its positions, `limit_of` the limit of each."""
+def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual: ShopPriors) -> list[WearAxle]:
+    """The axles of one item of one car; `histories` are its positions, `limit_of` the limit of each.
+
+    `usual` is what the shop expects before anything was measured.
+    """
     by_axle = {axle: tuple(sides) for axle, sides in groupby(_by_axle(histories), lambda one: axle_of(one.position))}
-    priors = {axle: _prior(sides[0], limit_of[sides[0].position]) for axle, sides in by_axle.items()}
+    priors = {axle: _prior(sides[0], limit_of[sides[0].position], usual) for axle, sides in by_axle.items()}
     copied = _perhaps_copied(histories)
     car, is_rise = histories[0].car, not histories[0].item.falls
     scales = {
@@ -129,7 +133,11 @@ def _in_own_unit(limit: Limit, item: Item) -> float:
     return converted(limit.value, limit.unit, item.unit or limit.unit)
 
 
-def _prior(one: ItemHistory, limit: Limit) -> WearPrior:
+def _prior(one: ItemHistory, limit: Limit, usual: ShopPriors) -> WearPrior:
+    return usual.wear_prior(one.item.code, _published(one, limit), one.car.history.vehicle, one.position)
+
+
+def _published(one: ItemHistory, limit: Limit) -> WearPrior:
     for model in one.item.models:
         if isinstance(model, DistanceWear):
             return model.prior(one.car.history.vehicle, one.position)

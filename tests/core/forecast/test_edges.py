@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from followup.core.forecast.odometer import track
-from followup.core.forecast.usage import UsagePrior
+from followup.core.forecast.priors import UsagePrior
 from followup.core.forecast.window import DueWindow
 from followup.core.item import MILES_PER_KM
 from tests.core.forecast.told import history, pad, tread, visit, window, windows

@@ -3,12 +3,12 @@
 import numpy as np
 import pytest
 
+from followup.core.forecast.priors import UsagePrior
 from followup.core.forecast.usage import (
     HORIZONS,
     MOST_INTERVALS,
     OdometerIntervals,
     UsageAhead,
-    UsagePrior,
     age_offset,
     edge_correlation,
     mean_correlation,
