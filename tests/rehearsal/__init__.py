@@ -1,0 +1,1 @@
+"""Tests of the invented fleet and of the benchmarks."""
