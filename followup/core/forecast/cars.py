@@ -77,6 +77,13 @@ def make_ready(row: int, history: CarHistory, as_of: date, prior: UsagePrior) ->
 
 def usage_of(cars: list[Car], prior: UsagePrior) -> UsageAhead:
     """The distance a day ahead of each car, from its origin on, in effective days."""
+    origin = np.array([car.origin for car in cars])
+    ages = np.array([age_years(car.track.first_used, car.origin) for car in cars])
+    return predict_usage(intervals_of(cars, prior), driving_clock().at(origin), ages, prior)
+
+
+def intervals_of(cars: list[Car], prior: UsagePrior) -> OdometerIntervals:
+    """The last six intervals between kept odometer entries of each car; `prior` tells how use falls with age."""
     shape = (len(cars), MOST_INTERVALS)
     start, end, log_rate = np.zeros(shape), np.ones(shape), np.zeros(shape)
     is_first, is_there = np.zeros(shape, dtype=bool), np.zeros(shape, dtype=bool)
@@ -89,9 +96,7 @@ def usage_of(cars: list[Car], prior: UsagePrior) -> UsageAhead:
         at = (rows, places)
         start[at], end[at], is_first[at], is_there[at] = began, ended, firsts, True
         log_rate[at] = np.log(miles / (ended - began)) - np.where(np.isnan(ages), 0.0, used)
-    origin = np.array([car.origin for car in cars])
-    ages = np.array([age_years(car.track.first_used, car.origin) for car in cars])
-    return predict_usage(OdometerIntervals(start, end, log_rate, is_first, is_there), clock.at(origin), ages, prior)
+    return OdometerIntervals(start, end, log_rate, is_first, is_there)
 
 
 def _intervals(track: OdometerTrack) -> list[tuple[int, float, float, float, bool, float]]:

@@ -94,6 +94,16 @@ class _Sets:
         )
 
 
+@dataclass(frozen=True)
+class BelievedAxles:
+    """What is believed of the parts that are on the cars: `places` are (number of the axle, side), a row each."""
+
+    places: list[tuple[int, int]]
+    belief: WearBelief
+    replaced_at: Array
+    replaced_spread: Array
+
+
 def wear_batches(axles: Sequence[WearAxle], usage: UsageAhead, straightness: float) -> list[Batch]:
     """One batch by distance, one by time; empty ones are left out."""
     by_distance = [one for one in axles if not one.is_by_time]
@@ -110,6 +120,11 @@ def wear_batches(axles: Sequence[WearAxle], usage: UsageAhead, straightness: flo
 
 
 def _batch(axles: Sequence[WearAxle], usage: UsageAhead, straightness: float) -> Batch:
+    return _told(axles, believe_axles(axles, straightness), usage)
+
+
+def believe_axles(axles: Sequence[WearAxle], straightness: float) -> BelievedAxles:
+    """Wear rate and value on the car's last day of every side, by its own readings, its mate's and the other axles'."""
     sets = _as_arrays(axles)
     both = sets.rows(_BOTH)
     population = sets.between_cars**2 + sets.between_items**2
@@ -121,22 +136,22 @@ def _batch(axles: Sequence[WearAxle], usage: UsageAhead, straightness: float) ->
     chances = chances_of(explanations(both, prior, prior_variance)[0])
     bend = np.minimum(straightness, straightness * (sets.reading_error / _USUAL_ERROR) ** 2)
     beliefs = [believe(sets.rows(side), prior, prior_variance, chances, bend) for side in (0, 1)]
-    return _told(axles, sets, beliefs, usage)
-
-
-def _told(axles: Sequence[WearAxle], sets: _Sets, beliefs: list[WearBelief], usage: UsageAhead) -> Batch:
-    """The batch of the sets that are on the cars, a row a side."""
     current = {int(sets.axle[row]): row for row in np.nonzero(sets.is_current)[0]}
     places = [(number, side) for number, axle in enumerate(axles) for side in range(len(axle.sides))]
     rows = np.array([current[number] for number, _ in places])
-    sides = np.array([min(side, 1) for _, side in places])
+    belief = _picked(beliefs, rows, np.array([min(side, 1) for _, side in places]))
+    return BelievedAxles(places, belief, sets.replaced_at[rows], sets.replaced_spread[rows])
+
+
+def _told(axles: Sequence[WearAxle], believed: BelievedAxles, usage: UsageAhead) -> Batch:
+    """The batch of the sets that are on the cars, a row a side."""
+    places, belief = believed.places, believed.belief
     of = [axles[number].sides[side] for number, side in places]
     cars = np.array([one.car.row for one in of])
     origin = np.array([one.car.origin for one in of])
     clock = calendar_clock() if axles[0].is_by_time else driving_clock()
-    belief = _picked(beliefs, rows, sides)
     limit = np.array([axles[number].limit for number, _ in places])
-    replaced_at, replaced_spread = sets.replaced_at[rows], sets.replaced_spread[rows]
+    replaced_at, replaced_spread = believed.replaced_at, believed.replaced_spread
     times = first_passage(belief, limit, replaced_at, replaced_spread, usage, cars)
     as_of = np.array([float(one.car.as_of.toordinal()) for one in of])
     gone = np.maximum(clock.at(as_of) - clock.at(origin), 0.0)

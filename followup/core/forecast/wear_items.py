@@ -185,7 +185,7 @@ def _axle_readings(
     sides: Sequence[ItemHistory], prior: WearPrior, limit_of: dict[str, Limit], copied: set[date], scale: Scale
 ) -> list[AxleReading]:
     """What was read on the axle, day by day, values turned round where they rise."""
-    gauge = _gauge_step(sides, prior)
+    gauge = gauge_step(sides, prior)
     by_day: dict[date, dict[str, tuple[float, float]]] = {}
     for one in sides:
         for reading in one.readings:
@@ -228,7 +228,7 @@ def _lowest_groove(grooves: list[float], variance: float) -> tuple[float, float]
     return mean + kept * (min(grooves) - mean), variance * (kept + (1 - kept) ** 2 / len(grooves))
 
 
-def _gauge_step(sides: Sequence[ItemHistory], prior: WearPrior) -> float:
+def gauge_step(sides: Sequence[ItemHistory], prior: WearPrior) -> float:
     """The step of the gauge that was used on this axle, in the item's unit.
 
     The usual step unless the numbers say otherwise: finer where one of them lies between its marks, coarser where
