@@ -1,8 +1,7 @@
-"""Worn items of many cars at once: from sets of parts to arrays, from arrays to due times.
+"""Worn items of many cars at once: from axles with their sets of parts to due times.
 
-Two rounds: what each axle's own readings say, then the same with what the car's other axles say as prior. Which set of
-parts it is (the first, a later one) is decided for the axle; each side is forecast with its own readings, its mate's
-counting for less.
+Which set of parts it is (the first, a later one) is decided for the axle; each side is forecast with its own readings,
+its mate's counting for less.
 """
 
 from __future__ import annotations
@@ -15,83 +14,18 @@ import numpy as np
 
 from followup.core.forecast.batch import Batch
 from followup.core.forecast.passage import first_passage, still_in_use
-from followup.core.forecast.pooling import pooled_prior
 from followup.core.forecast.season import DAYS_A_YEAR, Array, calendar_clock, driving_clock
 from followup.core.forecast.sets import PartSet
 from followup.core.forecast.usage import HORIZONS, UsageAhead
 from followup.core.forecast.wear import (
     ORIGINAL,
     WearBelief,
-    WearRows,
-    believe,
-    chances_of,
-    explanations,
-    sum_up,
 )
+from followup.core.forecast.wear_arrays import believe_sets, sets_as_arrays
 from followup.core.forecast.wear_items import WearAxle
 from followup.core.forecast.window import Because, SinceHow
 
 BY_DISTANCE, BY_TIME = "distance-wear/1", "time-wear/1"
-# The straightness variance belongs to readings of half a unit's error; finer gauges bear less of it.
-_USUAL_ERROR = 0.5
-_BOTH = -1
-
-
-@dataclass(frozen=True)
-class _Sets:
-    """Every set of every axle as arrays: one row a set, one entry an observation."""
-
-    axle: np.ndarray
-    end: Array
-    new_at: Array
-    new_value: Array
-    new_spread: Array
-    replaced_at: Array
-    replaced_spread: Array
-    mate_error: Array
-    reading_error: Array
-    usual: Array
-    between_cars: Array
-    between_items: Array
-    group: np.ndarray
-    reaches_first: np.ndarray
-    is_current: np.ndarray
-    row: np.ndarray
-    where: Array
-    value: Array
-    variance: Array
-    side: np.ndarray
-    is_reading: np.ndarray
-
-    def rows(self, side: int) -> WearRows:
-        """Rows for one side (0, 1), its mate's readings counting for less, or for the axle (`_BOTH`)."""
-        mate = self.mate_error[self.row] ** 2
-        if side == _BOTH:
-            extra = np.where(self.side >= 0, mate / 2, 0.0)
-        else:
-            extra = np.where((self.side >= 0) & (self.side != side), mate, 0.0)
-        variance = self.variance + np.where(self.is_reading, extra, 0.0)
-        count = len(self.axle)
-        back = np.maximum(self.end[self.row] - self.where, 0.0)
-        nearest, first = np.full(count, np.inf), np.full(count, -np.inf)
-        np.minimum.at(nearest, self.row, back)
-        np.maximum.at(first, self.row[self.is_reading], back[self.is_reading])
-        is_last = back <= nearest[self.row] + 1e-9
-        last = sum_up(self.row[is_last], back[is_last], self.value[is_last], variance[is_last], count)
-        original = np.nan_to_num(self.end - self.new_at, nan=0.0)
-        return WearRows(
-            sum_up(self.row, back, self.value, variance, count),
-            last.weight,
-            last.value,
-            last.distance,
-            self.reaches_first & ~np.isnan(self.new_at) & np.isfinite(first),
-            original,
-            np.maximum(original - np.where(np.isfinite(first), first, 0.0), 0.05),
-            self.new_value,
-            self.new_spread,
-            self.replaced_at,
-            self.replaced_spread,
-        )
 
 
 @dataclass(frozen=True)
@@ -125,17 +59,8 @@ def _batch(axles: Sequence[WearAxle], usage: UsageAhead, straightness: float) ->
 
 def believe_axles(axles: Sequence[WearAxle], straightness: float) -> BelievedAxles:
     """Wear rate and value on the car's last day of every side, by its own readings, its mate's and the other axles'."""
-    sets = _as_arrays(axles)
-    both = sets.rows(_BOTH)
-    population = sets.between_cars**2 + sets.between_items**2
-    evidence, log_rate, variance = explanations(both, sets.usual, population)
-    chances = chances_of(evidence)
-    mean = (chances * log_rate).sum(axis=0)
-    spread = np.maximum((chances * (variance + log_rate**2)).sum(axis=0) - mean**2, 1e-5)
-    prior, prior_variance = pooled_prior(sets.group, sets.usual, sets.between_cars, sets.between_items, mean, spread)
-    chances = chances_of(explanations(both, prior, prior_variance)[0])
-    bend = np.minimum(straightness, straightness * (sets.reading_error / _USUAL_ERROR) ** 2)
-    beliefs = [believe(sets.rows(side), prior, prior_variance, chances, bend) for side in (0, 1)]
+    sets = sets_as_arrays(axles)
+    beliefs = believe_sets(sets, straightness)
     current = {int(sets.axle[row]): row for row in np.nonzero(sets.is_current)[0]}
     places = [(number, side) for number, axle in enumerate(axles) for side in range(len(axle.sides))]
     rows = np.array([current[number] for number, _ in places])
@@ -199,28 +124,3 @@ def _because(axle: WearAxle, on: PartSet, side: int, rate: float, miles: float, 
         float(rate), unit, None if axle.is_by_time else float(miles), len(days), since, how,
         BY_TIME if axle.is_by_time else BY_DISTANCE,
     )  # fmt: skip
-
-
-def _as_arrays(axles: Sequence[WearAxle]) -> _Sets:
-    groups: dict[tuple[int, str], int] = {}
-    per_set, per_observation = [], []
-    for number, axle in enumerate(axles):
-        group = groups.setdefault((axle.car.row, axle.item.code), len(groups))
-        sides = {one.position: min(side, 1) for side, one in enumerate(axle.sides)}
-        prior, end = axle.prior, axle.end_at
-        for one in axle.sets:
-            per_set.append(
-                (
-                    number, end, np.nan if axle.new_at is None else axle.new_at, prior.new_value, prior.new_spread,
-                    prior.usually_replaced_at, prior.replaced_spread, prior.mate_error, prior.reading_error,
-                    np.log(prior.rate_per_1000_miles), prior.between_cars, prior.between_items, group,
-                    one.reaches_first_reading, one is axle.sets[-1],
-                )
-            )  # fmt: skip
-            row = len(per_set) - 1
-            per_observation += [
-                (row, it.where, it.value, it.variance, sides.get(it.side, -1), it.is_reading) for it in one.observations
-            ]
-    columns = [np.array(column) for column in zip(*per_set, strict=True)]
-    entries = [np.array(column) for column in zip(*per_observation, strict=True)]
-    return _Sets(*columns, *entries)
