@@ -111,7 +111,7 @@ def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) 
     by_code = {one.vehicle.code: vehicle_id for vehicle_id, one in known.items()}
     cars = list(known.values())
     rules = shop.rules
-    action = forecast_cars(cars, today, "action", rules.action_limits)
+    action = forecast_cars(cars, today, "action", rules.action_limits, with_ahead=True)
     legal = {
         (one.vehicle, one.item, one.position): one for one in forecast_cars(cars, today, "legal", rules.legal_limits)
     }

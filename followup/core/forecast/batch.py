@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import cached_property
@@ -13,6 +13,7 @@ import numpy as np
 from followup.core.forecast.cars import ItemHistory
 from followup.core.forecast.lives import DueTimes
 from followup.core.forecast.season import Array, Clock
+from followup.core.forecast.value_ahead import ValueAhead
 from followup.core.forecast.window import CURVE_CHANCES, Because, DueCurve, DueWindow
 from followup.core.item import Limit
 
@@ -25,6 +26,7 @@ class Batch:
     """Rows of items: `times` count on `clock` from the calendar day `origin`; the other columns go into the windows.
 
     `is_past` marks what was measured at its limit or found due: such a row is due on `as_of`, whatever its `times`.
+    `ahead` tells what a row of worn items rests on; it is asked only where a window is kept for scoring.
     """
 
     of: Sequence[ItemHistory]
@@ -35,6 +37,7 @@ class Batch:
     now: Sequence[float | str | None]
     because: Sequence[Because]
     is_past: np.ndarray
+    ahead: Callable[[int], ValueAhead] | None = None
 
     def windows(self, horizon_days: int, quantiles: Sequence[float]) -> list[DueWindow]:
         """The due windows of the rows, points and chances counted from each car's `as_of`, nothing before it."""

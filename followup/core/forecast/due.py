@@ -41,16 +41,19 @@ def forecast_cars(
     horizon_days: int = HORIZON_DAYS,
     quantiles: Sequence[float] = (),
     priors: ShopPriors = PUBLISHED,
+    *,
+    with_ahead: bool = False,
 ) -> list[DueWindow]:
     """Due windows of every item with a reading up to `as_of`: by car as given, by the catalogue, then by position.
 
     `as_of` "last" is each car's latest inspection. `limits` are the shop's own limits of that kind by item code,
-    `priors` what is usual there.
+    `priors` what is usual there. `with_ahead` also tells what each worn item rests on (`DueWindow.ahead`).
     """
     found: list[DueWindow] = []
     for begin in range(0, len(histories), _CHUNK):
         chunk = histories[begin : begin + _CHUNK]
-        found += _forecast_chunk(chunk, as_of, kind, limits or {}, horizon_days, quantiles, priors)
+        made = _forecast_chunk(chunk, as_of, kind, limits or {}, horizon_days, quantiles, priors, with_ahead)
+        found += made
     return found
 
 
@@ -62,6 +65,7 @@ def _forecast_chunk(
     horizon_days: int,
     quantiles: Sequence[float],
     priors: ShopPriors,
+    with_ahead: bool,
 ) -> list[DueWindow]:
     cars: list[Car] = []
     for history in histories:
@@ -77,6 +81,8 @@ def _forecast_chunk(
     windows: dict[tuple[int, str, str], DueWindow] = {}
     for batch in batches:
         told = _told(batch, kind, limits, horizon_days, quantiles)
+        if with_ahead and (ahead := batch.ahead) is not None:
+            told = [replace(window, ahead=ahead(row)) for row, window in enumerate(told)]
         windows.update(zip((_key(one) for one in batch.of), told, strict=True))
     return [windows[_key(one)] for one in items]
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
+from functools import partial
 
 import numpy as np
 
@@ -17,12 +18,13 @@ from followup.core.forecast.passage import first_passage, still_in_use
 from followup.core.forecast.season import DAYS_A_YEAR, Array, calendar_clock, driving_clock
 from followup.core.forecast.sets import PartSet
 from followup.core.forecast.usage import HORIZONS, UsageAhead
+from followup.core.forecast.value_ahead import ValueAhead
 from followup.core.forecast.wear import (
     ORIGINAL,
     WearBelief,
 )
 from followup.core.forecast.wear_arrays import believe_sets, sets_as_arrays
-from followup.core.forecast.wear_items import WearAxle
+from followup.core.forecast.wear_items import WearAxle, gauge_step
 from followup.core.forecast.window import Because, SinceHow
 
 BY_DISTANCE, BY_TIME = "distance-wear/1", "time-wear/1"
@@ -94,7 +96,28 @@ def _told(axles: Sequence[WearAxle], believed: BelievedAxles, usage: UsageAhead)
         )
     ]
     limits = [axles[number].shown_limit for number, _ in places]
-    return Batch(of, times, origin, clock, limits, shown, because, np.zeros(len(of), dtype=bool))
+    ahead = None if axles[0].is_by_time else partial(_ahead, axles, places, in_use, usage)
+    return Batch(of, times, origin, clock, limits, shown, because, np.zeros(len(of), dtype=bool), ahead)
+
+
+def _ahead(
+    axles: Sequence[WearAxle], places: list[tuple[int, int]], belief: WearBelief, usage: UsageAhead, row: int
+) -> ValueAhead:
+    """What the window of a row rests on."""
+    axle = axles[places[row][0]]
+    car = axle.car
+    miles = zip(HORIZONS.tolist(), usage.log_rate[car.row].tolist(), usage.variance[car.row].tolist(), strict=True)
+    return ValueAhead(
+        date.fromordinal(int(car.origin)),
+        float(belief.value[row]),
+        float(belief.value_variance[row]),
+        float(belief.log_rate[row]),
+        float(belief.log_rate_variance[row]),
+        float(belief.covariance[row]),
+        axle.prior.reading_error,
+        gauge_step(axle.sides, axle.prior),
+        tuple(miles),
+    )
 
 
 def _picked(beliefs: list[WearBelief], rows: np.ndarray, sides: np.ndarray) -> WearBelief:

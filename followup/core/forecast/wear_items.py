@@ -189,7 +189,7 @@ def _axle_readings(
     by_day: dict[date, dict[str, tuple[float, float]]] = {}
     for one in sides:
         for reading in one.readings:
-            found = _value_and_variance(one.item, reading, prior, gauge)
+            found = value_and_variance(one.item, reading, prior.reading_error, gauge)
             if found is None or not scale.is_on(reading.on.toordinal()):
                 continue
             value, variance = found
@@ -207,11 +207,15 @@ def _doubted(values: dict[str, tuple[float, float]]) -> tuple[tuple[str, float, 
     return tuple((side, value, variance + doubt) for side, (value, variance) in values.items())
 
 
-def _value_and_variance(item: Item, reading: Reading, prior: WearPrior, gauge: float) -> tuple[float, float] | None:
+def value_and_variance(item: Item, reading: Reading, reading_error: float, gauge: float) -> tuple[float, float] | None:
+    """The number that counts in the item's unit and the variance of reading it; None for words alone.
+
+    `reading_error` is the standard deviation with the wheel off, `gauge` the width that numbers are rounded to.
+    """
     value = reading.value
     if value is None:
         return None
-    variance = (prior.reading_error**2) * _HOW_VARIANCE.get(reading.entered.how or "", 1.0) + gauge**2 / 12
+    variance = reading_error**2 * _HOW_VARIANCE.get(reading.entered.how or "", 1.0) + gauge**2 / 12
     grooves = reading.entered.across
     if len(grooves) < 2 or item.unit is None:
         return value, variance

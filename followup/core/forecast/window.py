@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any, Literal
 
+from followup.core.forecast.value_ahead import ValueAhead
 from followup.core.item import Condition, Limit
 
 # The chances at which a curve is kept; the twenty dots of the due chart (2.5, 7.5 ... 97.5 %) are among them.
@@ -100,7 +101,8 @@ class DueWindow:
     """When one item of one car is due, as seen from `as_of`; `now` is the value by then, or the word that was entered.
 
     `early`, `likely`, `late` are the dates of 10, 50 and 90 % chance, None past the horizon. `is_past` where the item
-    was measured at its limit, or found due by its looks: a measurement, no forecast.
+    was measured at its limit, or found due by its looks: a measurement, no forecast. `ahead` is what the window rests
+    on where the item wears by distance and was asked for, so that the next reading can score it.
     """
 
     vehicle: str
@@ -118,6 +120,7 @@ class DueWindow:
     because: Because
     is_past: bool = False
     quantiles: tuple[tuple[float, float | None], ...] = ()
+    ahead: ValueAhead | None = None
 
     def chance_due_within(self, days: float) -> float:
         """The chance of being due within so many days after `as_of`."""
@@ -144,12 +147,13 @@ class DueWindow:
 
     def to_json(self) -> dict[str, Any]:
         """As plain JSON, for keeping; `from_json` makes the same window of it, days rounded to a tenth."""
-        kept = {name: value for name, value in vars(self).items() if name not in ("limit", "because", "curve")}
+        kept = {name: value for name, value in vars(self).items() if name not in ("limit", "because", "curve", "ahead")}
         kept |= {name: None if kept[name] is None else kept[name].isoformat() for name in _DAYS}
         since = self.because.since_on
         because = vars(self.because) | {"since_on": None if since is None else since.isoformat()}
         limit = None if self.limit is None else dict(vars(self.limit))
-        return kept | {"limit": limit, "because": because, "curve": self.curve.to_json()}
+        ahead = None if self.ahead is None else self.ahead.to_json()
+        return kept | {"limit": limit, "because": because, "curve": self.curve.to_json(), "ahead": ahead}
 
     @staticmethod
     def from_json(kept: Mapping[str, Any]) -> DueWindow:
@@ -160,6 +164,8 @@ class DueWindow:
         told["limit"] = None if kept["limit"] is None else Limit(**kept["limit"])
         told["curve"] = DueCurve.from_json(kept["curve"])
         told["chances"] = tuple((int(days), chance) for days, chance in kept["chances"])
+        ahead = kept.get("ahead")
+        told["ahead"] = None if ahead is None else ValueAhead.from_json(ahead)
         told["quantiles"] = tuple((chance, days) for chance, days in kept["quantiles"])
         return DueWindow(**told)
 
