@@ -17,6 +17,8 @@ from itertools import islice
 from typing import TYPE_CHECKING, Any
 
 from followup.core.forecast.history import CarHistory, Reading, history_of_lines, touches
+from followup.core.forecast.priors import ShopPriors
+from followup.core.forecast.tire_seasons import tire_seasons
 from followup.core.forecast.window import DueWindow
 from followup.core.inspection import InspectionLine
 from followup.core.items import BY_CODE
@@ -110,10 +112,11 @@ def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) 
     known = {vehicle_id: one for vehicle_id, one in histories.items() if one is not None}
     by_code = {one.vehicle.code: vehicle_id for vehicle_id, one in known.items()}
     cars = list(known.values())
-    rules = shop.rules
-    action = forecast_cars(cars, today, "action", rules.action_limits, with_ahead=True)
+    rules, priors = shop.rules, ShopPriors(tire_seasons=tire_seasons(shop.state))
+    action = forecast_cars(cars, today, "action", rules.action_limits, priors=priors, with_ahead=True)
     legal = {
-        (one.vehicle, one.item, one.position): one for one in forecast_cars(cars, today, "legal", rules.legal_limits)
+        (one.vehicle, one.item, one.position): one
+        for one in forecast_cars(cars, today, "legal", rules.legal_limits, priors=priors)
     }
     made: dict[int, list[tuple[str, str, dict[str, Any]]]] = {vehicle_id: [] for vehicle_id in known}
     for window in action:

@@ -101,6 +101,7 @@ class Batch:
             self.because[row],
             bool(self.is_past[row]),
             tuple(zip(quantiles, within, strict=True)),
+            stored_set=one.stored_set,
         )
 
 

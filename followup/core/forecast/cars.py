@@ -44,18 +44,24 @@ class Car:
 
 @dataclass(frozen=True)
 class ItemHistory:
-    """One item at one position of one car: its readings in the order of time, and the work that concerns it."""
+    """One item at one position of one car: its readings in the order of time, and the work that concerns it.
+
+    `stored_set` is the label of a set of tires that is not the one seen on last; None: what is on the car.
+    """
 
     car: Car
     item: Item
     position: str
     readings: tuple[Reading, ...]
     work: tuple[Work, ...]
+    stored_set: str | None = None
 
     @property
     def last(self) -> Reading:
-        """The latest reading."""
-        return self.readings[-1]
+        """The latest reading, of a stored set its own."""
+        if self.stored_set is None:
+            return self.readings[-1]
+        return next(one for one in reversed(self.readings) if one.tire_set == self.stored_set)
 
     def work_done(self, *did: str) -> Work | None:
         """The latest work of these kinds, or None."""

@@ -21,7 +21,7 @@ from followup.core.forecast.timed import TimedItem, TimedModel
 from followup.core.forecast.timed_items import found_due, timed_batches, timed_model
 from followup.core.forecast.wear import STRAIGHTNESS_VARIANCE
 from followup.core.forecast.wear_batch import wear_batches
-from followup.core.forecast.wear_items import WearAxle, axles_of, wear_model
+from followup.core.forecast.wear_items import WearAxle, axles_of, stored_sets, wear_model
 from followup.core.forecast.window import HORIZON_DAYS, DueWindow
 from followup.core.item import Limit
 from followup.core.items import is_at_limit, present_condition
@@ -43,17 +43,21 @@ def forecast_cars(
     priors: ShopPriors = PUBLISHED,
     *,
     with_ahead: bool = False,
+    with_stored_sets: bool = False,
 ) -> list[DueWindow]:
     """Due windows of every item with a reading up to `as_of`: by car as given, by the catalogue, then by position.
 
     `as_of` "last" is each car's latest inspection. `limits` are the shop's own limits of that kind by item code,
-    `priors` what is usual there. `with_ahead` also tells what each worn item rests on (`DueWindow.ahead`).
+    `priors` what is usual there. `with_ahead` also tells what each worn item rests on (`DueWindow.ahead`);
+    `with_stored_sets` adds at the end labelled tires that are not the ones seen on last.
     """
     found: list[DueWindow] = []
     for begin in range(0, len(histories), _CHUNK):
         chunk = histories[begin : begin + _CHUNK]
-        made = _forecast_chunk(chunk, as_of, kind, limits or {}, horizon_days, quantiles, priors, with_ahead)
-        found += made
+        told_of_chunk = _forecast_chunk(
+            chunk, as_of, kind, limits or {}, horizon_days, quantiles, priors, with_ahead, with_stored_sets
+        )
+        found += told_of_chunk
     return found
 
 
@@ -66,6 +70,7 @@ def _forecast_chunk(
     quantiles: Sequence[float],
     priors: ShopPriors,
     with_ahead: bool,
+    with_stored: bool,
 ) -> list[DueWindow]:
     cars: list[Car] = []
     for history in histories:
@@ -77,18 +82,23 @@ def _forecast_chunk(
     usage = usage_of(cars, priors.usage)
     items = [one for car in cars for one in items_of(car)]
     axles, timed = _gathered(items, kind, limits, priors)
+    # They are reckoned in any case: they tell how fast this car wears its tires.
+    stored = [one for axle in axles for one in axle.sides if with_stored and one.stored_set is not None]
     batches = wear_batches(axles, usage, STRAIGHTNESS_VARIANCE) + timed_batches(timed, usage, kind)
-    windows: dict[tuple[int, str, str], DueWindow] = {}
+    windows: dict[_Key, DueWindow] = {}
     for batch in batches:
         told = _told(batch, kind, limits, horizon_days, quantiles)
         if with_ahead and (ahead := batch.ahead) is not None:
             told = [replace(window, ahead=ahead(row)) for row, window in enumerate(told)]
         windows.update(zip((_key(one) for one in batch.of), told, strict=True))
-    return [windows[_key(one)] for one in items]
+    return [windows[_key(one)] for one in [*items, *stored]]
 
 
-def _key(one: ItemHistory) -> tuple[int, str, str]:
-    return one.car.row, one.item.code, one.position
+_Key = tuple[int, str, str, str | None]
+
+
+def _key(one: ItemHistory) -> _Key:
+    return one.car.row, one.item.code, one.position, one.stored_set
 
 
 def _gathered(
@@ -110,6 +120,9 @@ def _gathered(
                     timed.append(TimedItem(one, timed_model(one), limit))
             if worn:
                 axles += axles_of(worn, limit_of, priors)
+            for of_set in stored_sets(worn):
+                own = {one.position: one.item.limit(kind, limits, one.stored_set) for one in of_set}
+                axles += axles_of(of_set, {place: limit for place, limit in own.items() if limit}, priors)
     return axles, timed
 
 

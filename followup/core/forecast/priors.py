@@ -12,6 +12,7 @@ from dataclasses import asdict, dataclass, fields, replace
 from functools import cached_property
 from typing import Any
 
+from followup.core.forecast.tire_seasons import USUAL, TireSeasons
 from followup.core.item import WearPrior
 from followup.core.vehicle import Vehicle
 
@@ -77,10 +78,14 @@ class WearLesson:
 
 @dataclass(frozen=True)
 class ShopPriors:
-    """All that is usual at one shop. The default is what is published."""
+    """All that is usual at one shop. The default is what is published.
+
+    `tire_seasons` come from where the shop is, and are not learned.
+    """
 
     usage: UsagePrior = UsagePrior()
     wear: tuple[WearLesson, ...] = ()
+    tire_seasons: TireSeasons = USUAL
 
     @cached_property
     def _by_item(self) -> dict[str, WearLesson]:

@@ -15,7 +15,14 @@ import numpy as np
 
 from followup.core.forecast.batch import Batch
 from followup.core.forecast.passage import first_passage, still_in_use
-from followup.core.forecast.season import DAYS_A_YEAR, Array, calendar_clock, driving_clock
+from followup.core.forecast.season import (
+    DAYS_A_YEAR,
+    Array,
+    Clock,
+    SeasonalClock,
+    calendar_clock,
+    driving_clock,
+)
 from followup.core.forecast.sets import PartSet
 from followup.core.forecast.usage import HORIZONS, UsageAhead
 from followup.core.forecast.value_ahead import ValueAhead
@@ -76,7 +83,7 @@ def _told(axles: Sequence[WearAxle], believed: BelievedAxles, usage: UsageAhead)
     of = [axles[number].sides[side] for number, side in places]
     cars = np.array([one.car.row for one in of])
     origin = np.array([one.car.origin for one in of])
-    clock = calendar_clock() if axles[0].is_by_time else driving_clock()
+    clock = _clock([axles[number] for number, _ in places])
     limit = np.array([axles[number].limit for number, _ in places])
     replaced_at, replaced_spread = believed.replaced_at, believed.replaced_spread
     times = first_passage(belief, limit, replaced_at, replaced_spread, usage, cars)
@@ -118,6 +125,18 @@ def _ahead(
         gauge_step(axle.sides, axle.prior),
         tuple(miles),
     )
+
+
+def _clock(axles: Sequence[WearAxle]) -> Clock:
+    """The clock of rows of items: by the calendar, by driving, or by driving while a set of tires is on the car."""
+    if axles[0].is_by_time:
+        return calendar_clock()
+    driving = driving_clock()
+    if all(axle.season is None for axle in axles):
+        return driving
+    begins = np.array([0.0 if axle.season is None else axle.season.begins for axle in axles])
+    length = np.array([DAYS_A_YEAR if axle.season is None else axle.season.length for axle in axles])
+    return SeasonalClock(driving.days, driving.shown, begins, length)
 
 
 def _picked(beliefs: list[WearBelief], rows: np.ndarray, sides: np.ndarray) -> WearBelief:

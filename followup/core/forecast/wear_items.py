@@ -7,7 +7,7 @@ thousand miles, so that one arithmetic serves all.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from itertools import groupby
 
@@ -26,6 +26,7 @@ from followup.core.forecast.sets import (
     ResetChances,
     split_into_sets,
 )
+from followup.core.forecast.tire_seasons import Season
 from followup.core.item import MM_PER_UNIT, DistanceWear, Item, Limit, Rise, WearPrior, converted
 
 # A wheel left on, a guess: the reading's variance is so many times that of a wheel taken off (assumption).
@@ -48,6 +49,7 @@ class WearAxle:
 
     `limit` is in the item's unit, turned round with the values where they rise; `new_at` is where on the scale
     (thousand miles, or years) the car was new, None where unknown, `end_at` where it is on the car's last day.
+    `season` is when its tires are on the car; None: all year.
     """
 
     sides: tuple[ItemHistory, ...]
@@ -58,6 +60,7 @@ class WearAxle:
     sets: tuple[PartSet, ...]
     new_at: float | None
     end_at: float
+    season: Season | None = None
 
     @property
     def car(self) -> Car:
@@ -87,9 +90,7 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual
     priors = {axle: _prior(sides[0], limit_of[sides[0].position], usual) for axle, sides in by_axle.items()}
     copied = _perhaps_copied(histories)
     car, is_rise = histories[0].car, not histories[0].item.falls
-    scales = {
-        axle: scale_of(car, (it for one in sides for it in one.readings), is_rise) for axle, sides in by_axle.items()
-    }
+    scales = {axle: _scale(sides, usual) for axle, sides in by_axle.items()}
     read = {
         axle: _axle_readings(sides, priors[axle], limit_of, copied, scales[axle]) for axle, sides in by_axle.items()
     }
@@ -109,10 +110,38 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual
         found.append(
             WearAxle(
                 sides, priors[axle], 0.0 if is_rise else _in_own_unit(shown, sides[0].item), shown, is_rise,
-                tuple(sets), scale.new_at, scale.at(car.origin),
+                tuple(sets), scale.new_at, scale.at(car.origin), scale.season,
             )
         )  # fmt: skip
     return found
+
+
+def _scale(sides: Sequence[ItemHistory], usual: ShopPriors) -> Scale:
+    """The scale of an axle; the label of a line is that of its tires, and says nothing of its pads."""
+    one = sides[0]
+    readings = [it for side in sides for it in side.readings] if one.item.job.skill == "tires" else []
+    return scale_of(one.car, readings, not one.item.falls, one.stored_set, usual.tire_seasons)
+
+
+def stored_sets(histories: Sequence[ItemHistory]) -> list[list[ItemHistory]]:
+    """The places of one item once more for each labelled set that was measured but is not the one seen on last."""
+    if not histories or histories[0].item.job.skill != "tires":
+        return []
+    labels = {
+        (reading.on, reading.tire_set)
+        for one in histories
+        for reading in one.readings
+        if reading.tire_set and reading.value is not None
+    }
+    if len(labels) < 2:
+        return []
+    last = max(labels, key=lambda one: one[0])[1]
+    others = sorted({label for _, label in labels if label and label != last})
+    return [[replace(one, stored_set=label) for one in histories if _was_read(one, label)] for label in others]
+
+
+def _was_read(one: ItemHistory, label: str) -> bool:
+    return any(reading.tire_set == label and reading.value is not None for reading in one.readings)
 
 
 def _by_axle(histories: Sequence[ItemHistory]) -> list[ItemHistory]:

@@ -102,7 +102,8 @@ class DueWindow:
 
     `early`, `likely`, `late` are the dates of 10, 50 and 90 % chance, None past the horizon. `is_past` where the item
     was measured at its limit, or found due by its looks: a measurement, no forecast. `ahead` is what the window rests
-    on where the item wears by distance and was asked for, so that the next reading can score it.
+    on where the item wears by distance and was asked for, so that the next reading can score it. `stored_set` names a
+    labelled set of tires that was not the one seen on last.
     """
 
     vehicle: str
@@ -121,6 +122,7 @@ class DueWindow:
     is_past: bool = False
     quantiles: tuple[tuple[float, float | None], ...] = ()
     ahead: ValueAhead | None = None
+    stored_set: str | None = None
 
     def chance_due_within(self, days: float) -> float:
         """The chance of being due within so many days after `as_of`."""
