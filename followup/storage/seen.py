@@ -3,16 +3,20 @@
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, fields
 from datetime import date, datetime
 from typing import Any
 
 from sqlalchemy import Connection, select
 
 from followup.core.booking import ICALENDAR_STATUS
+from followup.core.forecast.first_due import FirstDue, first_due
+from followup.core.forecast.window import DueWindow
 from followup.core.inspection import Reading
 from followup.core.items import BY_CODE, Measured, measured
 from followup.core.replies.contract import TimeWindow
+from followup.core.shop import Shop
 from followup.storage import alerts, inbox, inspections, people, rows, staff, tables
 from followup.storage.rows import Row
 
@@ -57,6 +61,20 @@ def whom(connection: Connection, shop_id: int, row: Row) -> Whom:
         car=car_words(vehicle) if vehicle else None,
         plate=people.vehicle_of(vehicle).plate if vehicle else None,
     )
+
+
+_WINDOW_FIELDS = {one.name for one in fields(DueWindow)}
+
+
+def window_of(row: Row) -> DueWindow:
+    """The due window of a kept row."""
+    return DueWindow.from_json({name: value for name, value in row["body"].items() if name in _WINDOW_FIELDS})
+
+
+def first_due_of(found: Iterable[Row], shop: Shop, today: date) -> FirstDue | None:
+    """When the first of a car's windows is due; what the shop tops off free is no work and does not count."""
+    free = {code for code in shop.rules.free_services if code in BY_CODE and BY_CODE[code].is_top_off_free}
+    return first_due([window_of(row) for row in found if row["item"] not in free], today)
 
 
 def car_words(vehicle: Row) -> str:

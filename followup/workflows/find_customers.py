@@ -1,10 +1,18 @@
-"""Find customers and cars by a name, a number, a plate or what the car is called. Reads only."""
+"""Find customers and cars by a name, a number, a plate or what the car is called, and when each is first due.
+
+Reads only.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime
 
-from followup.storage import people, seen
+from followup.core.forecast.first_due import FirstDue
+from followup.core.shop import Shop
+from followup.core.wall import day_of
+from followup.storage import people, seen, shops, windows
 from followup.storage.seen import Whom
 from followup.storage.store import Connection, Store
 
@@ -12,7 +20,15 @@ MOST = 60
 FEWEST_DIGITS = 3
 
 
-def find_customers(store: Store, shop_id: int, words: str) -> tuple[Whom, ...]:
+@dataclass(frozen=True)
+class FoundCar:
+    """A customer with a car (or without), and when the first of its items is due; None where nothing is known."""
+
+    whom: Whom
+    first: FirstDue | None
+
+
+def find_customers(store: Store, shop_id: int, words: str, now: datetime) -> tuple[FoundCar, ...]:
     """Customers with their cars that hold all the words, by name; a number is found by any part of its digits."""
     wanted = words.casefold().split()
     digits = "".join(sign for sign in words if sign.isdigit())
@@ -25,7 +41,16 @@ def find_customers(store: Store, shop_id: int, words: str) -> tuple[Whom, ...]:
                 found.append(one)
             if len(found) == MOST:
                 break
-        return tuple(found)
+        if not found:
+            return ()
+        shop = shops.load_shop(connection, shop_id)
+        return tuple(FoundCar(one, _first(connection, shop, one, now)) for one in found)
+
+
+def _first(connection: Connection, shop: Shop, found: Whom, now: datetime) -> FirstDue | None:
+    if found.vehicle_id is None:
+        return None
+    return seen.first_due_of(windows.windows_of(connection, found.vehicle_id), shop, day_of(now, shop.zone))
 
 
 def _everybody(connection: Connection, shop_id: int) -> Iterator[Whom]:

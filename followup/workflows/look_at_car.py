@@ -6,12 +6,11 @@ Reads only; the decision is the planner's own, on everything as it stands now.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, fields
+from dataclasses import dataclass
 from datetime import date, datetime, timedelta
-from typing import Any
 
 from followup.core.forecast.explain import explain
-from followup.core.forecast.window import DueWindow
+from followup.core.forecast.first_due import FirstDue
 from followup.core.items import BY_CODE, present_condition
 from followup.core.planning.decide import decide_for_phone
 from followup.core.planning.picture import Decision
@@ -24,8 +23,6 @@ from followup.storage import inspections, outbox, people, pictures, requests, se
 from followup.storage.rows import Row
 from followup.storage.seen import SeenBooking, SeenReading, Whom
 from followup.storage.store import Connection, Store
-
-_WINDOW_FIELDS = {one.name for one in fields(DueWindow)}
 
 
 @dataclass(frozen=True)
@@ -94,6 +91,7 @@ class CarPage:
     odometer: tuple[date, float] | None
     places: tuple[tuple[str, tuple[ReadItem, ...]], ...]
     due: tuple[DueRow, ...]
+    first: FirstDue | None
     ahead: tuple[TextAhead, ...]
     plans: tuple[PhonePlan, ...]
     bookings: tuple[SeenBooking, ...]
@@ -119,7 +117,8 @@ def look_at_car(
             return None
         shop = shops.load_shop(connection, shop_id)
         today = day_of(now, shop.zone)
-        due = tuple(_due(windows.windows_of(connection, vehicle_id), shop, today))
+        kept = windows.windows_of(connection, vehicle_id)
+        due = tuple(_due(kept, shop, today))
         drivers = people.drivers_of_vehicle(connection, vehicle_id)
         return CarPage(
             vehicle_id=vehicle_id,
@@ -131,6 +130,7 @@ def look_at_car(
             odometer=_odometer(connection, vehicle_id),
             places=_places(connection, row, due, shop, today),
             due=due,
+            first=seen.first_due_of(kept, shop, today),
             ahead=tuple(_ahead(connection, shop, vehicle_id)),
             plans=tuple(_plans(connection, shop, row, drivers, now, needs_registration)),
             bookings=tuple(
@@ -169,7 +169,7 @@ def _due(rows: list[Row], shop: Shop, today: date) -> Iterator[DueRow]:
     known = [row for row in rows if row["item"] in BY_CODE]
     known.sort(key=lambda row: (codes.index(row["item"]), WALKING_ORDER.index(row["position"])))
     for row in known:
-        window = _window(row["body"])
+        window = seen.window_of(row)
         yield DueRow(
             item=row["item"],
             position=row["position"],
@@ -180,10 +180,6 @@ def _due(rows: list[Row], shop: Shop, today: date) -> Iterator[DueRow]:
             dates=tuple(_on(window.as_of, days) for days in window.curve.dots()),
             because=explain(window),
         )
-
-
-def _window(body: dict[str, Any]) -> DueWindow:
-    return DueWindow.from_json({name: value for name, value in body.items() if name in _WINDOW_FIELDS})
 
 
 def _on(as_of: date, days: float) -> date | None:

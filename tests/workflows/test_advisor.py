@@ -350,6 +350,18 @@ def test_a_car_says_why_no_text_leaves(counter: Counter) -> None:
     assert all(len(row.dates) == 20 for row in page.due)
 
 
+def test_a_car_says_when_its_first_item_is_due(counter: Counter) -> None:
+    """No later than the earliest alone; what is topped off free here is no work and does not count."""
+    page = look_at_car.look_at_car(counter.store, counter.shop_id, counter.vehicle_id, NOW)
+    assert page is not None and page.first is not None and page.first.likely is not None
+    assert page.first.on == page.today
+    work = [one for one in page.due if one.item not in counter.shop().rules.free_services]
+    assert page.first.likely <= min(max(one.likely_on, page.today) for one in work if one.likely_on)
+    assert (page.first.item, page.first.position) in {(one.item, one.position) for one in work}
+    found = find_customers.find_customers(counter.store, counter.shop_id, "", NOW)
+    assert [one.first for one in found if one.whom.vehicle_id == counter.vehicle_id] == [page.first]
+
+
 def test_a_recall_is_entered_once(counter: Counter) -> None:
     args = (counter.store, counter.shop_id, counter.vehicle_id, "R-1", "your dealer", WHO, NOW)
     assert enter_recall.enter_recall(*args)
@@ -365,4 +377,4 @@ def test_another_shop_sees_and_moves_nothing_of_this_one(counter: Counter) -> No
     assert not answer_alert.close_alert(counter.store, other, alert, "x", counter.staff_id, WHO, NOW)
     assert not settle_held_text.send_again(counter.store, other, text, WHO, NOW)
     assert not pause_customer.pause_customer(counter.store, other, counter.person_id, None, WHO, NOW)
-    assert find_customers.find_customers(counter.store, other, "") == ()
+    assert find_customers.find_customers(counter.store, other, "", NOW) == ()

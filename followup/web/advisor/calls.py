@@ -28,5 +28,5 @@ def calls() -> ResponseReturnValue:
 def find() -> ResponseReturnValue:
     """Customers and cars by name, plate, number or what the car is called; all of them where nothing is asked."""
     asked = request.args.get("q", "").strip()[:LONGEST_SEARCH]
-    found = find_customers.find_customers(house().store, me().shop_id, asked)
+    found = find_customers.find_customers(house().store, me().shop_id, asked, house().now())
     return render_template("advisor/find.html", asked=asked, found=found, most=find_customers.MOST)

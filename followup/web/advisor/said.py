@@ -7,13 +7,14 @@ from collections.abc import Iterable
 from datetime import date, datetime
 from typing import Any
 
+from followup.core.forecast.first_due import FirstDue
 from followup.core.item import NOT_CHECKED
 from followup.core.items import BY_CODE
 from followup.core.replies.contract import TimeWindow
 from followup.core.told_times import phrase_window
 from followup.core.vehicle import WALKING_ORDER
 from followup.web.advisor.blueprint import blueprint
-from followup.web.words import clock_time, day, local, number
+from followup.web.words import MONTHS, clock_time, day, local, number
 
 ALERT_KINDS = {
     "symptom_now": "Symptom, stop now",
@@ -157,6 +158,22 @@ def items(found: Iterable[tuple[str, str]]) -> str:
 def _at_positions(code: str, positions: list[str]) -> str:
     places = [POSITIONS.get(one, one) for one in sorted(positions, key=walking)]
     return f"{item(code)} {', '.join(one for one in places if one)}".strip()
+
+
+def first_due(first: FirstDue | None) -> str:
+    """`Brake pad LF, now`, or the month in which the first item is likely due; `no date yet`."""
+    if first is None or first.likely is None:
+        return "no date yet"
+    when = "now" if first.is_now else f"likely {MONTHS[first.likely.month - 1]} {first.likely.year}"
+    return f"{item(first.item, first.position)}, {when}"
+
+
+def first_due_span(first: FirstDue | None) -> str:
+    """The early and the late day beside it; "" where it is due now or has no date."""
+    if first is None or first.is_now or first.early is None:
+        return ""
+    late = f"late {day(first.late)}" if first.late else "late beyond ten years"
+    return f"early {day(first.early)}, {late}"
 
 
 def walking(position: str) -> int:

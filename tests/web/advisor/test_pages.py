@@ -4,11 +4,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 
 import pytest
 from flask.testing import FlaskClient
 
+from followup.core.forecast.first_due import FirstDue
+from followup.web.advisor import said as say
+from followup.workflows.look_at_car import look_at_car
 from tests.web.advisor.conftest import Advisor
 from tests.workflows.counter import NOW, Counter
 
@@ -216,6 +219,32 @@ def test_search_finds_by_name_plate_number_and_label(counter: Counter, advisor: 
     for asked in ("marlow", "TEST 147", "5550147", "(312) 555-0147", "wagon blue", ""):
         assert "Ana Marlow" in advisor.page(f"/advisor/find?q={asked}"), asked
     assert "Nobody fits" in advisor.page("/advisor/find?q=zzz")
+
+
+def test_the_first_that_is_due_stands_on_the_car_and_in_the_list(counter: Counter, advisor: Advisor) -> None:
+    seen = look_at_car(counter.store, counter.shop_id, counter.vehicle_id, NOW)
+    assert seen is not None
+    words = say.first_due(seen.first)
+    for path in ("/advisor/find?q=ana", "/advisor/cars/1"):
+        assert words in advisor.page(path), path
+
+
+@pytest.mark.parametrize(
+    ("early", "likely", "late", "words", "span"),
+    [
+        (NOW.date(), NOW.date(), date(2027, 1, 5), "Brake pad LF, now", ""),
+        (date(2026, 12, 24), date(2027, 2, 3), date(2027, 4, 1), "Brake pad LF, likely Feb 2027",
+         "early Thu, Dec 24, 2026, late Thu, Apr 1, 2027"),
+        (date(2029, 1, 1), date(2032, 2, 3), None, "Brake pad LF, likely Feb 2032",
+         "early Mon, Jan 1, 2029, late beyond ten years"),
+        (None, None, None, "no date yet", ""),
+    ],
+)  # fmt: skip
+def test_the_first_that_is_due_in_words(
+    early: date | None, likely: date | None, late: date | None, words: str, span: str
+) -> None:
+    first = FirstDue(NOW.date(), early, likely, late, "brake_pad", "front_left")
+    assert (say.first_due(first), say.first_due_span(first)) == (words, span)
 
 
 def test_the_visit_that_is_past_is_noted_as_kept_or_missed(counter: Counter, advisor: Advisor) -> None:
