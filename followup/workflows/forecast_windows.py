@@ -9,26 +9,22 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable, Iterator
-from dataclasses import replace
 from datetime import date, datetime
 from itertools import islice
 from typing import TYPE_CHECKING, Any
 
-from followup.core.forecast.history import CarHistory, Reading, history_of_lines, touches
+from followup.core.forecast.history import CarHistory, Reading, touches
 from followup.core.forecast.priors import ShopPriors
 from followup.core.forecast.tire_seasons import tire_seasons
 from followup.core.forecast.window import DueWindow
-from followup.core.inspection import InspectionLine
 from followup.core.items import BY_CODE
 from followup.core.items.readings import measured
 from followup.core.shop import Shop
-from followup.core.visit import Work
 from followup.core.wall import day_of
-from followup.storage import inspections, shops, windows
-from followup.storage.rows import Row
-from followup.storage.store import Connection, Store
+from followup.storage import shops, windows
+from followup.storage.histories import history_of
+from followup.storage.store import Store
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -70,35 +66,6 @@ def count_cars_with_news(store: Store, shop_id: int) -> int:
     """How many cars `forecast_windows` would forecast now."""
     with store.read() as connection:
         return len(windows.cars_with_news(connection, shop_id))
-
-
-def history_of(connection: Connection, shop: Shop, vehicle_id: int) -> CarHistory | None:
-    """All that is known of a car, as the forecast reads it; None before its first inspection."""
-    lines = [_line(row["body"]) for row in inspections.bodies_of_vehicle(connection, vehicle_id)]
-    if not lines:
-        return None
-    history = history_of_lines(lines)[0]
-    told = [(row["on"], row["miles"]) for row in inspections.odometers_told(connection, vehicle_id)]
-    visits = [
-        (day_of(row["opened_at"], shop.zone), row["odometer_miles"])
-        for row in inspections.visits_of_vehicle(connection, vehicle_id)
-        if row["odometer_miles"] is not None
-    ]
-    work = [_work(row) for row in inspections.work_of_vehicle(connection, vehicle_id)]
-    return replace(
-        history,
-        odometers=tuple(sorted({*history.odometers, *told, *visits})),
-        work=tuple(dict.fromkeys(work)),
-    )
-
-
-def _line(body: dict[str, Any]) -> InspectionLine:
-    return InspectionLine.model_validate_json(json.dumps(body))
-
-
-def _work(row: Row) -> Work:
-    moved = tuple(sorted((row["moved"] or {}).items()))
-    return Work(row["item"], row["position"], row["did"], row["on"], row["odometer_miles"], moved)
 
 
 Made = tuple[int, date, list[tuple[str, str, dict[str, Any]]]]
