@@ -103,7 +103,7 @@ def holiday_in(year: int, name: str) -> date:
         "christmas": (12, 25), "christmas_eve": (12, 24), "boxing_day": (12, 26), "new_year": (1, 1),
         "new_years_eve": (12, 31), "independence_day": (7, 4), "juneteenth": (6, 19), "veterans_day": (11, 11),
         "valentines_day": (2, 14), "halloween": (10, 31), "st_patricks_day": (3, 17), "groundhog_day": (2, 2),
-        "three_kings": (1, 6), "day_of_the_dead": (11, 2),
+        "three_kings": (1, 6), "day_of_the_dead": (11, 2), "workers_day": (5, 1),
     }  # fmt: skip
     if name in fixed:
         return date(year, *fixed[name])

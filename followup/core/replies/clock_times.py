@@ -31,7 +31,7 @@ def _written(text: Text, at: int) -> FoundHour | None:
         return _decimal(text, at)
     if cat == "part" and text.name(at) in ("noon", "midnight"):
         return Hour(12, 0, "pm" if text.name(at) == "noon" else "am"), at + 1
-    if cat != "num":
+    if cat != "num" or text.word(at + 1) == ":" or text.word(at - 1) == ":":
         return None
     number = text.value(at)
     if len(text.word(at)) in (3, 4) and text.word(at).isdigit():
@@ -70,7 +70,7 @@ def _spoken(text: Text, at: int, number: int) -> FoundHour | None:
         and text.value(at + 2) < 60
     ):
         return Hour(number % 24, text.value(at + 2)), at + 3
-    if text.word(at + 1) in ("h", "hrs") and number > 12:
+    if text.word(at + 1) in ("h", "hrs") and (number > 12 or text.word(at - 1) in ("at", "las", "la")):
         return Hour(number % 24, 0, None), at + 2
     if after == "oclock":
         return Hour(number % 24, 0), at + 2
@@ -98,8 +98,9 @@ def _spoken(text: Text, at: int, number: int) -> FoundHour | None:
             or text.cat(at - 1) in ("at", "around", "by", "after", "before", "weekday", "relday", "ordinal", "month")
             or at == 0
         )
-        if minutes < 60 and minutes >= 10 and is_told and (minutes % 5 == 0 or text.cat(end) == "ampm"):
-            return Hour(number, minutes), end
+        is_spelled = not text.word(at + 1).isdigit()
+        if 10 <= minutes < 60 and is_told and (minutes % 5 == 0 or is_spelled or text.cat(end) == "ampm"):
+            return Hour(number, minutes), end + 1 if text.name(end) == "minute" else end
         if _is_minutes_pair(text, at):
             return Hour(number, minutes), end
         if text.word(at + 1) in ("o", "oh") and text.cat(at + 2) == "num":
@@ -149,6 +150,8 @@ def _told_by_minutes(text: Text, at: int) -> FoundHour | None:
     else:
         return None
     way = _MINUTES_PAST.get(text.cat(end)) if text.word(end) not in ("through", "thru", "later than") else None
+    if text.word(end) == "from" and text.name(end - 1) == "minute":
+        way = 1
     if text.word(end) in ("para", "pa", "til", "till"):
         way = -1
     number_at = text.skip(end + 1, "the")
@@ -160,6 +163,7 @@ def _told_by_minutes(text: Text, at: int) -> FoundHour | None:
             and (text.word(end) == "to" or way == -1)
             and not ((minutes % 5 == 0 and minutes >= 20) or text.name(end - 1) == "minute")
         )
+        and not (minutes == 15 and text.word(end) in ("to", "til", "till") and text.value(number_at) <= 12)
         and not (
             minutes in (5, 10, 15)
             and text.word(end) in ("to", "til", "till")
@@ -198,7 +202,10 @@ def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
         half = text.name(after)
         if told.hour == 0:
             return Hour(12, told.minute, half, True), after + 1
-        return Hour(told.hour, told.minute, half if told.hour <= 12 else None, True), after + 1
+        end = _after_same_part(text, after + 1, half)
+        return Hour(told.hour, told.minute, half if told.hour <= 12 else None, True), end
+    if told.hour > 12:
+        return Hour(told.hour, told.minute, None, is_plain or told.minute > 0), _after_same_part(text, after, "pm")
     if (
         text.word(after) in ("a", "p")
         and text.cat(end - 1) in ("num", "clock")
@@ -213,8 +220,8 @@ def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
     ):
         return Hour(told.hour, told.minute, text.word(after) + "m", True), after + 1
     part_at = text.skip(after, "in", "the", "at", "of", "on")
-    if text.word(end - 1) == "one" and text.cat(after) == "at":
-        part_at = after
+    if text.word(end - 1) == "one" and text.cat(after) in ("at", "part"):
+        return Hour(told.hour, told.minute, told.half, is_plain), after
     if (
         text.cat(part_at) == "part"
         and text.name(part_at) in _SHORT_PARTS
@@ -233,6 +240,14 @@ def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
         if not (half == "am" and told.hour == 12) and told.hour <= 12 and text.name(part_at) != "tonight":
             return Hour(told.hour, told.minute, half, True), part_at + 1
     return Hour(told.hour, told.minute, told.half, is_plain), after
+
+
+def _after_same_part(text: Text, at: int, half: str) -> int:
+    """The place after a part of the day that only says again which half-day it is: `8pm in the evening`."""
+    part_at = text.skip(at, "in", "the", "at", "of")
+    if text.cat(part_at) == "part" and part_at - at <= 2 and _SHORT_PARTS.get(text.name(part_at)) == half:
+        return at if text.name(part_at) == "tonight" else part_at + 1
+    return at
 
 
 def _is_glued(text: Text, at: int) -> bool:
@@ -260,6 +275,8 @@ def time_range(text: Text, at: int) -> tuple[Hours, int] | None:
         return None
     last = hour(text, text.skip(joint + 1, "the", "like", "around", "at"))
     if not last:
+        return None
+    if first[0].hour > 12 and (last[0].half or last[0].hour <= 12):
         return None
     is_dash = text.cat(joint) == "dash"
     is_sure = is_opened or first[0].is_plain or last[0].is_plain or is_dash or text.cat(joint) == "to"
@@ -334,8 +351,8 @@ def _is_half_day(text: Text, at: int) -> bool:
 def instant(text: Text, at: int) -> tuple[Instant, int] | None:
     """`in 2 hours`, `in half an hour`, `in 20 min`, `en media hora`."""
     start = at + 1 if text.cat(at) == "in" else at
-    if text.cat(start) in ("half_hour",) and text.cat(at) == "in":
-        return Instant(text.setting.now + timedelta(minutes=30)), start + 1
+    if text.cat(start) == "half_hour" and (text.cat(at) == "in" or text.cat(start + 1) == "ahead"):
+        return Instant(text.setting.now + timedelta(minutes=30)), start + (1 if text.cat(at) == "in" else 2)
     number = 1 if text.cat(start) in ("a",) or text.word(start) in ("una", "un") else text.value(start)
     if text.cat(start) == "couple":
         number = 2

@@ -103,16 +103,23 @@ def _combined(old: Hours | PartOfDay | Instant, new: Hours | PartOfDay | Instant
         return Hours("between", after.first, before.first)
     part, told = (old, new) if isinstance(old, PartOfDay) else (new, old)
     if isinstance(part, PartOfDay) and isinstance(told, Hours):
-        half = _HALF_OF_PART.get(part.name)
-        first = told.first if told.first.half else replace(told.first, half=_half_for(told.first, half))
-        last = told.last if told.last is None or told.last.half else replace(told.last, half=_half_for(told.last, half))
+        first = told.first if told.first.half else replace(told.first, half=_half_for(told.first, part.name))
+        last = told.last
+        if last and not last.half:
+            last = replace(last, half=_half_for(last, part.name))
         return replace(told, first=first, last=last)
     return new
 
 
-def _half_for(told: Hour, half: str | None) -> str | None:
-    """Noon and one o'clock belong to a morning's end as little as eight belongs to the afternoon before closing."""
-    return "pm" if half == "am" and told.hour == 12 else half
+def _half_for(told: Hour, part: str) -> str | None:
+    """The half-day of an hour in a part of the day: eleven is before lunch, three at night is no afternoon."""
+    half = _HALF_OF_PART.get(part)
+    if half == "am" and told.hour == 12:
+        return "pm"
+    is_before_noon = (part == "lunch" and told.hour in (10, 11)) or (
+        part in ("tonight", "evening") and told.hour in (12, 1, 2, 3)
+    )
+    return "am" if is_before_noon else half
 
 
 def _merge_day(choices: list[Choice], value: Days, negated: bool, between: list[str], is_list: bool) -> bool:

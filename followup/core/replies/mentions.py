@@ -107,6 +107,8 @@ class Text:
     plain: str
     month: date | None = field(default=None)
     """The month named last, for days of the month that follow it."""
+    has_plain_hour: bool = False
+    """Whether an hour that is surely one was found, so that a bare number after it is something else."""
 
     def cat(self, at: int) -> str:
         """The category of the symbol at this place."""

@@ -1,4 +1,4 @@
-"""The grammar of longer times: weeks, weekends, months, seasons, `in two weeks`, and `after` or `before` a day."""
+"""The grammar of longer times: weeks, weekends, `in two weeks`, `after` or `before` a day; months in `months.py`."""
 
 from __future__ import annotations
 
@@ -9,6 +9,8 @@ from followup.core.replies import calendar_days as cal
 from followup.core.replies import days as day_rules
 from followup.core.replies.counted_days import counted_weekday
 from followup.core.replies.mentions import Days, Text
+from followup.core.replies.months import month, season, section_before
+from followup.core.replies.written_dates import day_of_month
 
 Found = tuple[Days, int]
 WEEK = timedelta(7)
@@ -26,8 +28,13 @@ def distance(text: Text, at: int) -> Found | None:
         start = text.skip(at + 1, "the")
         if text.cat(start) in ("next", "coming", "this"):
             return _next_few(text, start + 1)
+    if text.word(at - 1) in ("for", "stay", "staying", "spend"):
+        return None
+    if text.cat(start) == "next" and text.cat(start + 1) in ("num", "couple", "few"):
+        return _next_few(text, start + 1)
     count, unit_at, is_loose = _count(text, start)
-    if count and text.cat(unit_at) == "weekday" and text.cat(unit_at + 1) == "ahead":
+    is_counted = text.cat(unit_at + 1) == "ahead" or text.word(unit_at + 1) == "later"
+    if count and text.cat(unit_at) == "weekday" and is_counted:
         coming = cal.next_weekday(text.today, text.value(unit_at))
         return Days((coming + WEEK * (min(count, 60) - 1),)), unit_at + 2
     if count is None or text.cat(unit_at) not in ("unit", "weekend"):
@@ -72,7 +79,9 @@ def _base(text: Text, at: int) -> tuple[date, int, bool]:
         start = at + 1
         if text.word(start) == "now":
             return text.today, start + 1, True
-        for rule in (*day_rules.RULES, day_rules.day_of_month):
+        if text.cat(start) == "relday" and text.value(start) < 0:
+            return text.today + timedelta(text.value(start)), start + 1, True
+        for rule in (*day_rules.RULES, day_of_month):
             found = rule(text, start)
             if found and len(found[0].days) == 1:
                 return found[0].days[0], found[1], True
@@ -117,7 +126,7 @@ def _next_few(text: Text, at: int) -> Found | None:
 def week(text: Text, at: int) -> Found | None:
     """`next week`, `early next week`, `the week after next`, `the week of the 5th`, `la semana que viene`."""
     start = text.skip(at, "the", "on", "in", "any")
-    section, start = _section(text, start)
+    section, start = section_before(text, start)
     start = text.skip(start, "the", "of")
     monday, end = _which_week(text, start)
     if monday is None and section and text.name(start) == "week" and text.cat(start) == "unit":
@@ -127,19 +136,6 @@ def week(text: Text, at: int) -> Found | None:
     if not section and text.cat(end) in ("ish",):
         end += 1
     return _part_of_week(text, monday, section), end
-
-
-def _section(text: Text, at: int) -> tuple[str, int]:
-    """`early`, `mid` or `late` before a period, and the place after it."""
-    if text.cat(at) in ("early", "mid", "late"):
-        return text.cat(at), at + 1
-    if text.cat(at) == "part" and text.name(at) == "early":
-        return "early", text.skip(at + 1, "in", "on")
-    if text.cat(at) == "midweek":
-        return "midweek", at
-    if text.cat(at) == "ordinal" and text.value(at) == 1 and text.word(at + 1) in ("part", "half"):
-        return "early", text.skip(at + 2, "of")
-    return "", at
 
 
 def _which_week(text: Text, at: int) -> tuple[date | None, int]:
@@ -170,7 +166,7 @@ def _which_week(text: Text, at: int) -> tuple[date | None, int]:
 
 def _week_around(text: Text, at: int, shift: timedelta) -> tuple[date | None, int]:
     start = text.skip(at, "the")
-    for rule in (*day_rules.RULES, day_rules.day_of_month):
+    for rule in (*day_rules.RULES, day_of_month):
         found = rule(text, at) or rule(text, start)
         if found and found[0].days:
             return cal.monday_of(found[0].days[0]) + shift, found[1]
@@ -223,101 +219,6 @@ def weekend(text: Text, at: int) -> Found | None:
     return Days(tuple(day for day in days if day >= text.today), is_open_days=True), end
 
 
-def month(text: Text, at: int) -> Found | None:
-    """`end of the month`, `first week of April`, `mid March`, `next month`, `in June`, `a finales de mayo`."""
-    start = text.skip(at, "the", "on", "any")
-    section, after = _month_section(text, start)
-    has_in = text.cat(start) in ("in", "until", "after", "before", "by") and not section
-    if has_in:
-        after = start + 1
-    after = text.skip(after, "of", "the", "in")
-    first, end = _which_month(text, after, bool(section) or has_in)
-    if first is None:
-        return None
-    if section:
-        return _part_of_month(first, section), end
-    if first == text.today.replace(day=1):
-        return (Days((text.today, cal.last_day_of_month(first)), is_span=True), end) if not has_in else None
-    return Days((first,), is_later=True, month=first), end
-
-
-def _month_section(text: Text, at: int) -> tuple[str, int]:
-    section, after = _section(text, at)
-    if section in ("early", "mid", "late"):
-        return section, after
-    if text.cat(at) in ("ordinal", "last") and text.name(text.skip(at + 1, "of")) == "week":
-        number = 0 if text.cat(at) == "last" else text.value(at)
-        if number <= 4:
-            return ("late" if number == 0 else f"week{number}"), at + 2
-    if text.name(at) == "week" and text.word(at) == "ultima semana":
-        return "late", at + 1
-    if text.name(at) == "week" and text.cat(at + 1) in ("ordinal", "last"):
-        return "late" if text.cat(at + 1) == "last" else f"week{text.value(at + 1)}", at + 2
-    return "", at
-
-
-def _which_month(text: Text, at: int, is_announced: bool) -> tuple[date | None, int]:
-    """The first day of the month named here; a name alone needs a word before it (`may` and `march` are verbs)."""
-    first = text.today.replace(day=1)
-    cat = text.cat(at)
-    if cat in ("next", "coming", "this") and text.name(at + 1) == "month":
-        return cal.add_months(first, 0 if cat == "this" else 1), at + 2
-    if text.name(at) == "month" and cat == "unit":
-        if text.cat(at + 1) in ("coming_after", "next"):
-            return cal.add_months(first, 1), at + 2
-        return (first, at + 1) if is_announced and text.cat(at - 1) != "num" else (None, at)
-    modifier = cat in ("next", "this", "coming")
-    name_at = at + 1 if modifier else at
-    if text.cat(name_at) != "month" or not (is_announced or modifier or _is_bare_month(text, name_at)):
-        return None, at
-    number = text.value(name_at)
-    if number == text.today.month:
-        return first, name_at + 1
-    return cal.next_first_of_month(text.today, number), name_at + 1
-
-
-def _is_bare_month(text: Text, at: int) -> bool:
-    """A month's name that stands alone and is no verb: `June would be better`."""
-    return text.word(at) not in ("may", "march", "mar", "dec", "ago", "jun", "jan") and text.cat(at + 1) not in ("num",)
-
-
-def _part_of_month(first: date, section: str) -> Days:
-    last = cal.last_day_of_month(first)
-    if section == "late":
-        return Days((last - timedelta(6), last), is_span=True)
-    shift = {"early": 0, "week1": 0, "week2": 7, "mid": 10, "week3": 14, "week4": 21}[section]
-    return Days((first + timedelta(shift), first + timedelta(shift + 6)), is_span=True)
-
-
-def season(text: Text, at: int) -> Found | None:
-    """`in the spring`, `after the holidays`, `next year`: when to ask again."""
-    start = text.skip(
-        at, "in", "until", "after", "before", "the", "early", "late", "around", "this", "next", "of", "coming"
-    )
-    between = {text.cat(n) for n in range(at, start)}
-    if text.cat(start) == "season":
-        if not between & {"in", "until", "after", "before", "this", "next", "early", "coming"}:
-            return None
-        if text.word(start + 1) in ("tires", "tire", "wheels", "coil", "coils", "suspension", "set", "off", "apart"):
-            return None
-        return Days((cal.next_first_of_month(text.today, text.value(start)),), is_later=True), start + 1
-    if text.cat(start) == "holidays" and between & {"after", "until", "in"}:
-        return Days((_after_holidays(text.today),), is_later=True), start + 1
-    is_year = text.cat(start) == "unit" and text.name(start) == "year"
-    if is_year and "next" in between:
-        return Days((date(text.today.year + 1, 1, 1),), is_later=True), start + 1
-    if is_year and text.cat(start + 1) in ("coming_after", "next"):
-        return Days((date(text.today.year + 1, 1, 1),), is_later=True), start + 2
-    if text.cat(start) == "holiday" and text.name(start) == "new_year" and between & {"in", "after"}:
-        return Days((_after_holidays(text.today),), is_later=True), start + 1
-    return None
-
-
-def _after_holidays(today: date) -> date:
-    this_year = date(today.year, 1, 2)
-    return this_year if this_year > today else date(today.year + 1, 1, 2)
-
-
 RULES: tuple[Callable[[Text, int], Found | None], ...] = (
     counted_weekday,
     distance,
@@ -331,7 +232,7 @@ RULES: tuple[Callable[[Text, int], Found | None], ...] = (
 
 def any_day(text: Text, at: int) -> Found | None:
     """The longest day or period that begins here."""
-    found = [rule(text, at) for rule in (*day_rules.RULES, day_rules.day_of_month, *RULES)]
+    found = [rule(text, at) for rule in (*day_rules.RULES, day_of_month, *RULES)]
     there = [one for one in found if one]
     return max(there, key=lambda one: one[1]) if there else None
 
@@ -365,23 +266,10 @@ def bounded_day(text: Text, at: int) -> Found | None:
     return Days((text.today, last), is_span=True, bound="before", anchor=day, is_up_to=bound == "by"), end
 
 
-_FROM_ON = frozenset(
-    {
-        "a partir de",
-        "a partir del",
-        "starting",
-        "as of",
-        "beginning at",
-        "desde",
-        "desde el",
-        "apartir de",
-        "apartir del",
-        "from",
-        "no earlier than",
-        "no sooner than",
-        "starting at",
-    }
-)
+_FROM_ON = {
+    "a partir de", "a partir del", "starting", "starting from", "as of", "beginning at", "desde", "desde el",
+    "apartir de", "apartir del", "from", "no earlier than", "no sooner than", "starting at",
+}  # fmt: skip
 
 
 def _day_after_bound(text: Text, at: int, start: int) -> Found | None:

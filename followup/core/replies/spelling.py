@@ -80,7 +80,7 @@ _NEVER = word_set(
     " junto justo juntos julio junio enero dinero febrero marzo marco mayor mayo menos mensaje mensual lunas lunes"
     " luces luego juegos jueves nueves nueve domingo dominga sabado sabados saldo pasado pesado proxima aproxima"
     " perfecta perfecto efecto agenda agendar agendo prefiera prefiere prefiero direcciones directo direccion tengo"
-    " tenga antier ante unos una tiene tienen gracia gracioso temprana despide"
+    " tenga antier ante unos una tiene tienen gracia gracioso temprana despide standing stating"
 )
 """Words of their own that stand near a target, and must never be taken for it."""
 
@@ -93,8 +93,16 @@ _ENDINGS = word_set("s es on ron ndo do da dos das ba ban n ste mos ing ed er er
 """What a regular form adds to a word; it is no typing error then."""
 
 
-def _allowed_errors(length: int) -> int:
-    return 1 if length < 7 else 2
+_TIME_WORDS = {
+    category: frozenset(entry.phrase[0] for entry in (*ENGLISH, *SPANISH) if entry.category == category)
+    for category in ("weekday", "month", "relday", "part")
+}
+_TWO_ERRORS = frozenset(word for words in _TIME_WORDS.values() for word in words if len(word) >= 7)
+
+
+def _allowed_errors(target: str) -> int:
+    """Two errors only in long words and in names of days and parts of the day, which few other words resemble."""
+    return 2 if target in _TWO_ERRORS or len(target) >= 9 else 1
 
 
 @lru_cache(maxsize=16384)
@@ -107,12 +115,13 @@ def mended(word: str, language: str) -> str:
     parted = _parted(word, language)
     if parted:
         return parted
-    errors = _allowed_errors(len(word))
-    found = process.extract(word, _TARGETS[language], scorer=OSA.distance, score_cutoff=errors, limit=3)
+    found = process.extract(
+        word, _TARGETS[language], scorer=OSA.distance, score_cutoff=2 if len(word) > 6 else 1, limit=3
+    )
     likely = [
         (distance, target)
         for target, distance, _ in found
-        if distance <= _allowed_errors(len(target)) and _begins_alike(word, target) and not _is_inflection(word, target)
+        if distance <= _allowed_errors(target) and _begins_alike(word, target) and not _is_inflection(word, target)
     ]
     return min(likely)[1] if likely else word
 

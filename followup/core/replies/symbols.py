@@ -10,7 +10,7 @@ import re
 from dataclasses import dataclass
 
 from followup.core.replies.words import english, spanish
-from followup.core.replies.words.entry import Entry
+from followup.core.replies.words.entry import Entry, word_set
 
 Lexicon = dict[str, list[tuple[tuple[str, ...], str, int | str]]]
 
@@ -44,7 +44,7 @@ _TOKEN = re.compile(
     r"(?P<iso>\b\d{4}[-/.]\d{1,2}[-/.]\d{1,2}\b(?!\d))"
     r"|(?P<date3>\b\d{1,2}(?P<mark>[-/.])\d{1,2}(?P=mark)\d{2}(?:\d{2})?\b)"
     r"|(?P<date2>\b\d{1,2}/\d{1,2}\b)"
-    r"|(?P<clock>\b\d{1,2}:\d{2}(?::\d{2})?\b)"
+    r"|(?P<clock>\b\d{1,2}[:;]\d{2}(?::\d{2})?\b)"
     r"|(?P<grouped>\b\d{1,3}(?:,\d{3})+\b)"
     r"|(?P<decimal>\b\d+[.,]\d+\b)"
     r"|(?P<num>\d+)"
@@ -55,6 +55,10 @@ _SUFFIXES = {"st", "nd", "rd", "th", "ro", "do", "ero", "er"}
 _MARKS = {"@": "at", "&": "and", "-": "dash", "/": "slash", "+": "and"}
 
 
+_GOING_BACK = word_set("go going come coming bring bringing swing drop head stop")
+"""Before `back on`: the way to the shop again, not the return from a trip."""
+
+
 def read_symbols(text: str, language: str) -> list[Symbol]:
     """The symbols of a plain text; words of the other language count where they are long enough to be no accident."""
     tokens = [(match.lastgroup or "", match.group(), match.start(), match.end()) for match in _TOKEN.finditer(text)]
@@ -63,6 +67,8 @@ def read_symbols(text: str, language: str) -> list[Symbol]:
     at = 0
     while at < len(tokens):
         symbol, taken = _read_one(tokens, at, language)
+        if symbol.text == "back on" and symbols and symbols[-1].text in _GOING_BACK:
+            symbol = Symbol("on", 0, "on", symbol.end - 2, symbol.end)
         symbols.append(symbol)
         at += taken
     return symbols

@@ -16,8 +16,9 @@ from followup.core.replies.words.entry import word_set
 _GLUE = {"at", "on", "in", "the", "any", "of", "around", "from", "a", "this", "between", "coming"}
 _NO_HOUR_AFTER = word_set(
     "people persons adults kids cars car vehicles tires tire wheels brakes miles mile mi km k kms kilometers millas",
-    "dollars bucks percent guys times others more years year old month months day days week weeks of pads llantas",
-    "carros personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm in dolares % $",
+    "dollars bucks percent guys times others more years year old month months day days week weeks pads llantas",
+    "pounds quid euros bags",
+    "carros personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm dolares % $",
     "mph ago kilometros thousand grand messages texts calls",
 )
 _NO_HOUR_BEFORE = word_set("$ # option number opcion numero")
@@ -28,7 +29,7 @@ _WORDS_THAT_OPEN = frozenset({"otra", "otro", "other"})
 _GOES_WITH_HOUR = word_set(
     "works work is would please sounds good if can ok fine be better best suits would will then thanks should",
     "instead me esta si seria porfavor sale funciona queda it perfect great would for sharp y for that perfecto",
-    "mejor gracias",
+    "mejor gracias actually",
 )
 
 
@@ -52,11 +53,10 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
     kept: list[Mention] = []
     other: list[Mention] = []
     for number, one in enumerate(found):
-        after = found[number + 1] if number + 1 < len(found) else None
         follows_other = (
             bool(other) and number > 0 and found[number - 1] is other[-1] and _is_one_phrase(text, other[-1], one)
         )
-        (other if follows_other or is_no_visit(text, one, after) else kept).append(one)
+        (other if follows_other or is_no_visit(text, one) else kept).append(one)
     kept = _without_taken_back(text, kept)
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
@@ -96,6 +96,8 @@ def _scan(text: Text) -> list[Mention]:
             continue
         if isinstance(one.value, Days) and one.value.month:
             text.month = one.value.month
+        if isinstance(one.value, Hours) and one.value.first.is_plain:
+            text.has_plain_hour = True
         if isinstance(one.value, PartOfDay) and one.value.name == "tonight":
             found.append(Mention(Days((text.today,)), one.start, one.end))
         if not (isinstance(one.value, Days) and not one.value.days and not one.value.is_impossible):
@@ -157,33 +159,80 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
     """Whether a bare number is an hour: what stands around it must say so."""
     told, end, is_shown = got
     after, before = text.word(end), text.word(at - 1)
-    is_counted = after in _NO_HOUR_AFTER and not (after == "of" and told.first.is_plain)
-    if is_counted or before in _NO_HOUR_BEFORE:
+    if (after in _NO_HOUR_AFTER and not told.first.is_plain) or before in _NO_HOUR_BEFORE:
         return False
     if text.cat(end) == "unit" and not told.first.is_plain:
         return False
-    if told.first.is_plain or (told.first.minute and is_shown):
+    if told.first.is_plain:
+        return True
+    if _is_address(text, end) or _is_pronoun(text, at, end, told, is_shown):
+        return False
+    if told.first.minute and is_shown:
         return True
     if text.word(at) in _LOOSE_OPENERS and not _near_time(text, at, end, previous):
-        return (
-            _ends_here(text, end)
-            and text.word(at) not in ("from", "to")
-            and (text.word(at) != "a" or (text.setting.language == "es" and text.word(at + 1) in ("las", "la")))
-        )
+        return _is_after_loose_opener(text, at, end)
     if before == "to" and _ends_here(text, end) and moves(text.plain[: text.symbols[at].start]):
         return True
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
-    if text.word(at - 1) in ("make it", "make that", "make") and told.first.hour >= 1:
-        return True
+    if before in ("make it", "make that") and told.first.hour >= 1:
+        return _may_be_told(text)
     if spelled and told.first.hour == 1 and not is_shown:
         return False
-    if is_shown and not (spelled and text.cat(at) == "at" and text.word(end) in ("of",)):
+    if is_shown or _near_time(text, at, end, previous):
         return True
-    if _near_time(text, at, end, previous):
-        return not (spelled and told.first.hour == 1 and text.cat(text.skip(end, "at")) in ("in", "the", "word"))
     if text.setting.asked in ("time", "slot", "day", "confirm") and _stands_alone(text, at, end):
         return not (spelled and told.first.hour < 3)
     return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
+
+
+_STREETS = word_set("street st ave avenue road rd drive dr lane ln blvd boulevard court way highway hwy calle avenida")
+
+
+def _is_address(text: Text, end: int) -> bool:
+    """`455 Main St`: the number of a house."""
+    return len(text.word(end - 1)) >= 3 and any(
+        text.word(n) in _STREETS and text.cat(n - 1) == "word" for n in range(end + 1, end + 4)
+    )
+
+
+def _is_pronoun(text: Text, at: int, end: int, told: Hours, is_shown: bool) -> bool:
+    """`make one on Monday`, `the one at 3`, `one of us`: the word, not the hour."""
+    if text.word(end - 1) not in ("one", "un", "una", "uno") or told.last is not None:
+        return False
+    if text.word(end) in _AFTER_PRONOUN or text.word(end - 2) in ("the", "this", "that", "another", "first", "last"):
+        return text.word(end - 2) != "las"
+    is_led = text.word(at) in ("at", "@", "by", "after", "before", "until", "till", "around", "about") or text.word(
+        end - 2
+    ) in ("la", "las")
+    return not (is_led and is_shown) and text.setting.asked != "time"
+
+
+_AFTER_PRONOUN = word_set("of that which with for at on in day time thing more del de for car is was")
+
+
+def _is_after_loose_opener(text: Text, at: int, end: int) -> bool:
+    """Whether a bare number after `for`, `say`, `around` is an hour."""
+    if text.word(at) in ("from", "to") or (text.word(at) == "a" and text.word(at + 1) not in ("las", "la")):
+        return False
+    if text.word(at) == "for" and not _may_be_told(text) and not _BOOKS.search(text.plain[: text.symbols[at].start]):
+        return False
+    if text.word(at) == "for" and text.has_plain_hour:
+        return False
+    if text.word(at) == "for" and _SEATS.search(text.plain[: text.symbols[at].start]):
+        return False
+    return _ends_here(text, end) or text.word(end) in _GOES_WITH_HOUR
+
+
+_BOOKS = re.compile(
+    r"\b(?:book|put|schedule|set|pencil|sign|fit|squeeze|get|see|expect|make|reserve|appointment|slot|spot|opening)\b"
+    r"(?: \w+){0,4} $"
+)
+_SEATS = re.compile(r"\b(?:table|room|rooms|seats?|tickets?|bed|party|tires?|price|quote)(?: \w+)? $")
+
+
+def _may_be_told(text: Text) -> bool:
+    """Whether an hour alone was to be expected: one was asked for, or a day or offers are under discussion."""
+    return text.setting.asked != "visit" or text.setting.has_offer
 
 
 def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:

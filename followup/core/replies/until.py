@@ -11,8 +11,10 @@ from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 
 _ASK_AGAIN = phrases(
-    r"(?:ask|remind|text|message|contact|check|try|hit|reach|ping|circle|follow up|touch base|"
+    r"(?:ask|remind|text|message|contact|hit|reach|ping|circle|follow up|touch base|"
     r"talk)(?: \w+){0,4}",
+    r"check (?:back|again|with (?:me|us)|in with)(?: \w+){0,4}",
+    r"try (?:me|us|back|again (?:next|in|after|some\w*|around|later))(?: \w+){0,4}",
     r"get back (?:to|with)",
     r"let (?:you|u|yall|ya) know",
     r"(?:ill|i will|well|can|gonna|going to|we will) (?:call|text|contact|know|decide|check|reach|"
@@ -64,6 +66,10 @@ _TARGET = phrases(
 _CAN_IT_WAIT = phrases(r"can (?:it|this|that|they) wait", r"(?:se )?puede esperar", r"would it be ok to wait")
 _STILL = phrases(
     r"how about",
+    r"change (?:it|that|this|the|my)",
+    r"make it",
+    r"schedule",
+    r"book",
     r"what about",
     r"instead",
     r"can (?:i|we|you)",

@@ -48,9 +48,15 @@ _SAYS = phrases(
     r"get back (?:to|with) you",
     r"hold off",
     r"wait (?:a (?:bit|while|little)|until|till|for|on)",
-    r"(?:ask|remind|text|message|contact|check|try|hit|reach|ping|bug|circle|follow|touch base|"
+    r"(?:ask|remind|text|message|contact|hit|reach|ping|bug|circle|follow|touch base|"
     r"call)(?: me| us| back| with me| in| out| up| again| to me)* (?:\w+ )?(?:later|again|next|in|"
     r"after|around|closer|sometime|some other|another|when)(?! (?:if|the morning\Z))",
+    r"check(?: back| in with| with me| with us| again)+ (?:\w+ )?(?:later|again|next|in|after|around|closer|"
+    r"some\w*|when)",
+    r"try (?:me |us |back )*(?:again )?(?:\w+ )?(?:later|next|in (?:a|an|the (?:spring|summer|fall|winter)|\d+|"
+    r"two|three|"
+    r"few|couple)|after|closer|some ?time|some other|another|when)\b",
+    r"try (?:me |us |back )*again\Z",
     r"check back",
     r"check with me",
     r"(?:when|once|after|as soon as) (?:i|we|my|they|the|i'm|im|it|ive|things|money|funds|"

@@ -145,7 +145,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries(
         "after",
         0,
-        "after|any time after|anytime after|later than|past like|starting at|starting|from about|"
+        "starting from|after|any time after|anytime after|later than|past like|starting at|starting|from about|"
         "no earlier than|not before|not earlier than|not until|no sooner than|not till|"
         "sometime after|beginning|after about|after around|aftr|beginning at|any earlier than|as of|"
         "from after",
@@ -159,7 +159,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries(
         "around",
         0,
-        "around|about|approximately|approx|roughly|near|close to|abt|arnd|like around|"
+        "around|about|approximately|approx|roughly|near|close to|closer to|abt|arnd|like around|"
         "sometime around|at around|at about|around about|say around|circa|somewhere around|"
         "right around",
     ),
@@ -180,7 +180,7 @@ ENTRIES: tuple[Entry, ...] = (
         "until|til|till|untill|back on|back in town on|home on|return on|returning on|get back on|"
         "be back on|back home on|wait until|wait till|back by|home by|back in town",
     ),
-    *entries("at", 0, "at|@|for|say|maybe|perhaps"),
+    *entries("at", 0, "at|@|for|say|maybe|perhaps|how about|what about|how bout|what bout|lets say|let us say"),
     *entries("on", 0, "on"),
     *entries("in", 0, "in|within|over|during"),
     *entries("of", 0, "of|o"),
@@ -226,7 +226,8 @@ ENTRIES: tuple[Entry, ...] = (
     *entries(
         "holidays",
         0,
-        "holidays|the holidays|holiday season|the holiday season|xmas holidays|christmas holidays|festive season",
+        "holidays|the holidays|holiday season|the holiday season|xmas holidays|christmas holidays|festive season|"
+        "christmas time|christmastime|xmas time",
     ),
     *entries("holiday", "christmas", "christmas|xmas|x mas|christmas day|xmas day"),
     *entries("holiday", "christmas_eve", "christmas eve|xmas eve"),
@@ -255,7 +256,12 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("holiday", "fathers_day", "fathers day"),
     *entries("holiday", "valentines_day", "valentines day|valentines|v day"),
     *entries("holiday", "halloween", "halloween"),
-    *entries("holiday", "st_patricks_day", "st patricks day|st pattys day|st paddys day|saint patricks day"),
+    *entries("holiday", "workers_day", "workers day|international workers day|may day|intl workers day"),
+    *entries(
+        "holiday",
+        "st_patricks_day",
+        "saint patrick|st patrick|st pattys|st patricks day|st pattys day|st paddys day|saint patricks day",
+    ),
     *entries("holiday", "groundhog_day", "groundhog day"),
     *entries("holiday", "super_bowl", "super bowl sunday"),
     *entries(

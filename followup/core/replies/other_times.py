@@ -1,0 +1,172 @@
+"""Whether a mentioned time is told for something else than the visit: a call, a trip, the past, a farewell."""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.replies.mentions import Days, Hours, Mention, PartOfDay, Text
+from followup.core.replies.said import phrases
+
+_CALL = (
+    r"\b(?:call|phone|ring|text|llame\w*|llama\w*|marque\w*|marca\w*|marcar\w*|hablen\w*|"
+    r"contact) (?:me |us |back |him |her |my \w+ |to me |a mi )+(?:back |again )?(?:\w+ ){0,2}$"
+    r"|\b(?:llame\w*|llame[nm]\w*|marque\w*|hablen\w*|please call|pls call|can you call|could you call) (?:\w+ ){0,2}$"
+)
+_BACK = (
+    r"\b(?:need|want|have|get|got to have|necesito|ocupo|quiero)\b (?:\w+ ){0,4}(?:back|ready|"
+    r"finished|out|de vuelta)\b[^,.]{0,12}$"
+    r"|\bpick(?:ing)? (?:it|her|him|the car|my car|my \w+)(?: back)? ?(?:up)?\b[^,.]{0,10}$"
+    r"|\bpick(?:ing)? (?:\w+ ){0,3}(?:up|back)\b[^,.]{0,26}$|\brecoger(?:lo|la)?\b[^,.]{0,18}$"
+    r"|\b(?:ready|finished|listo|lista) (?:before|by|antes)?[^,.?]{0,6}$"
+    r"|\b(?:done|hecho) (?:before|by|antes) [^,.?]{0,6}$"
+    r"|\b(?:will|would|wont|should) (?:it |they |that |my \w+ |the \w+ )?(?:be )?(?:done|ready)"
+    r"\b[^,.?]{0,12}$|\b(?:need|want)s? (?:it|this|that|them|those|the \w+|my \w+) to (?:arrive|be here|get here)\b"
+    r"[^,.?]{0,12}$|\b(?:it|they|parts?|tires|pads|order|package) (?:\w+ )?(?:arrives?|arriving|gets? here|"
+    r"comes? in) (?:for |by |on )?$"
+    r"|\b(?:wont|doesnt|dont|it|that|this|they|will|does|should|would|long) take (?:\w+ ){0,3}$"
+    r"|\b(?:takes|(?:is|its|been|was) taking|tarda\w*|dura) (?:\w+ ){0,3}$"
+)
+_ELSEWHERE = (
+    r"\b(?:my|our|the|mi|nuestro|un) (?:trip|flight|vacation|road trip|surgery|wedding|viaje|"
+    r"vuelo|boda|payday|birthday|shift|turno|interview|lease|registration|tags|warranty|kids? \w+|"
+    r"school|class)\b[^,.?]{0,25}$"
+    r"|\b(?:leaving|leave (?:for|town|on a|work)|(?:we|i|ill|we will) leave (?!it|the|my|her|him)|"
+    r"fly(?:ing)?|travel(?:ing)?|salgo de viaje|me voy|viajo|driving to \w+|heading out|"
+    r"out of town)\b[^,.?]{0,22}$"
+    r"|\b(?:i|we|he|she) (?:get off|get out|work|am working|got off|start work|finish work|"
+    r"am at work|am in \w+)\b[^,.?]{0,18}$|\b(?:salgo|trabajo|entro)\b[^,.?]{0,18}$|"
+    r"\boff (?:work )?at $"
+    r"|\b(?:have to be|need to be|gotta be|got to be|must be|supposed to be|tengo que estar) (?:\w+ ){0,4}$"
+    r"|\b(?:(?:do|are|you|u|guys|shop|yall) (?:\w+ )?(?:open|close|closed)(?! at| for|ings?)|abren|cierran|abierto|"
+    r"abiertos) (?:\w+ ){0,4}$|\b(?:in a|my|a) meeting (?:at|until|till|from) $|\b(?:that|which|work|shift|"
+    r"school|class) starts (?:\w+ ){0,2}$"
+)
+_OWN_EVENT = re.compile(
+    r"(?<!can )(?<!could )(?<!may )(?<!should )(?<!do )(?<!if )"
+    r"(?:\b(?:i|we|ive|weve|he|she|wife|husband|and|but) (?:\w+ )?|^(?:also |just |already )?)"
+    r"(?:have|has|got|had|tengo|tenemos) (?:got )?"
+    r"(?P<what>(?:a|an|my|un|una|another|some|to help|to get|to take|to pick|to go|to work|to attend|school|work|"
+    r"class|church|court|practice|plans)\b[^,.?]{0,34})$"
+    r"|\btengo (?P<que>(?:un|una|mi)\b[^,.?]{0,30})$"
+)
+_VISIT_NOUN = phrases(
+    r"(?:(?:an?|my|the|another|una?|mi) )(?:\w+ ){0,2}(?:appointment|booking|booked|reservation|visit|slot|"
+    r"spot|opening|"
+    r"service|check|inspection|cita|reservacion|day off)",
+    r"(?:a|an|some|un|una) (?:\w+ )?(?:chance|minute|time|question|day|slot|available|open|free|place|seat|space|"
+    r"early|late|morning|afternoon|reminder|window|break|rato|tiempo|espacio|dia|pregunta)",
+)
+_OTHER_PLACE = phrases(
+    r"dentist\w*",
+    r"dental",
+    r"doctors?",
+    r"dr",
+    r"vet",
+    r"hair\w*",
+    r"eye",
+    r"nail",
+    r"court",
+    r"work",
+    r"school",
+    r"medical",
+    r"therapy",
+    r"physical",
+    r"salon",
+    r"job",
+    r"lawyer",
+    r"hospital",
+    r"otr[oa]",
+    r"dentista",
+    r"medico",
+    r"doctor",
+    r"escuela",
+)
+_DONE_TO = r"(?:changed|replaced|serviced|checked|fixed|rotated|done|inspected|installed)"
+_PAST = (
+    r"\b(?:bought|replaced|since|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|"
+    r"paid|expires?|vence|told me|quoted|brought) (?:\w+ ){0,5}$"
+    r"|\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|going|gonna|talking|"
+    r"able|good|available|asking|saying)) (?:\w+ ){0,5}$|\bwere(?! (?:\w+ing|gonna|good|free|open|able|available|ok|"
+    r"fine)\b) (?:\w+ ){0,5}$"
+    r"|\bdid(?! (?:you|u|ya|they)\b) (?:\w+ ){0,5}$|(?<!you )(?<!guys )\bsaid (?:\w+ ){0,5}$"
+    r"|\bdue (?!for)(?:\w+ ){0,5}$|\bhad(?! (?:hoped|planned|wanted)) (?:\w+ ){0,5}$"
+    r"|(?<!you )(?<!u )(?<!guys )(?<!yall )(?<!have )(?<!has )\bgot (?!any|time|some|room|space|to\b|nothing|"
+    r"free|open\w*|off|"
+    r"an? (?:opening|slot|spot|day|chance)|availab\w+)(?:\w+ ){1,5}$"
+    rf"|\b(?:i|we|they|he|she|you|guys|already|just|was|were|been) {_DONE_TO} (?!(?:\w+ ){{0,4}}(?:to|"
+    rf"for) $)(?:\w+ ){{0,5}}$"
+    r"|\blast (?:week|month|year|night|time|visit|summer|fall|winter|spring|service) (?:\w+ ){0,5}$"
+)
+_FAREWELL = (
+    r"\b(?:enjoy|que tengan?|que pasen?|feliz|tengan?|pasen?) (?:a |an |un |una |your |the |rest of (?:your |the )?|"
+    r"of |el |muy )*(?:\w+ ){0,2}$"
+    r"|\bhave (?:a|an|yourself an?) (?:very |really |truly )?(?:good|great|nice|lovely|wonderful|blessed|safe|"
+    r"fantastic|"
+    r"happy|pleasant|awesome|amazing|beautiful|fun|super|fabulous|relaxing|terrific|splendid|fine)\b(?: \w+){0,2} $"
+)
+_NO_VISIT_BEFORE = re.compile("|".join((_CALL, _BACK, _ELSEWHERE, _PAST, _FAREWELL)))
+_WANTS_BACK = re.compile(r"\b(?:need|want|have|get|like)\b[^,.]{0,16}$")
+_GET_VISIT = re.compile(
+    r"\b(?:get|have) (?:it|her|him|the car|my car|my \w+|the \w+) (?:in|there|over|to you|"
+    r"serviced|looked|checked|down)\b"
+)
+_MOVED_TO = re.compile(
+    r"\b(?:change|move|push|switch|reschedule|bump|swap|cambi\w+|mov\w+|pas\w+)\b[^.?!]{0,60} (?:to|for|until|"
+    r"al?|para) $"
+)
+_NO_VISIT_AFTER = re.compile(
+    r"^\W*(?:is my (?!first|best|only|preferred|choice)|is when my|es mi|is the (?:trip|wedding|flight)|ago\b|"
+    r"was\b|is payday|"
+    r"i get paid|me pagan|i leave|we leave|tengo (?:una?|mi) )"
+)
+_OWN_EVENT_AFTER = re.compile(r"^\W*(?:i|we) (?:\w+ )?(?:have|got) (?P<what>(?:a|an|my|to)\b(?: \w+){0,4})")
+_CLOSES = re.compile(
+    r"\b(?:(?:thats?|that is|(?:that|it)(?:ll| will| would)? be|it is|its|it was|be|is) (?:about |just |really )?"
+    r"(?:all|al|everything)|(?:thats?|that is|that(?:ll| will| would)? be|be|ll) (?:about |just )?it)"
+    r"(?: (?:i|for|from|me|we|need\w*|you|with|your|thanks|right|about|the|at|on|then)){0,5} $"
+    r"|\b(?:all i need\w*|thanks|thank you|help\w*|assist\w*|enough|nothing(?: else| more| further)?|"
+    r"dont need\w*|no need|"
+    r"not need\w*|wont need\w*|(?:im|i am) (?:ok|good|fine|done|all set)|your time|appreciate\w*|all set|helping)\b"
+    r"(?: (?!appointment|book|come|bring|drop)\w+){0,5} $"
+)
+_JUST_PAST = phrases(
+    r"didnt|wasnt|lost|went|saw|broke|died|noticed|heard|happened|woke|spoke|talked|stopped by|came by|dropped|felt",
+    r"(?:i|just|i already) called",
+    r"took (?:it|me|her|the)",
+    r"started (?:making|doing)",
+    r"i made|drove|paso|hizo|empezo|note|escuche|llame|hable",
+)
+
+
+def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bool:
+    """Whether a time is told for something else than the visit; `left` and `right` are its clause beside it."""
+    opener = text.plain[text.symbols[one.start].start : text.symbols[one.end - 1].end]
+    if _MOVED_TO.search(left):
+        return False
+    if _NO_VISIT_BEFORE.search(left) and not _GET_VISIT.search(left):
+        return not opener.startswith("after work")
+    if opener.startswith(("by ", "before ", "antes ", "para las")) and re.search(r"\b(?:done|listo|lista)\b ?$", left):
+        return True
+    if opener.startswith("back") and _WANTS_BACK.search(left):
+        return True
+    event = _OWN_EVENT.search(left)
+    if event and _is_own_event(event["what"] or event["que"]):
+        return True
+    after = _OWN_EVENT_AFTER.match(right)
+    if after and _is_own_event(after["what"]):
+        return True
+    if _is_of_today(text, one) and (_CLOSES.search(left) or _JUST_PAST.search(left)):
+        return True
+    return bool(_NO_VISIT_AFTER.search(right))
+
+
+def _is_own_event(what: str) -> bool:
+    """Whether what the customer has is no visit to the shop and no time for one."""
+    return bool(_OTHER_PLACE.search(what)) or not _VISIT_NOUN.search(what)
+
+
+def _is_of_today(text: Text, one: Mention) -> bool:
+    """Whether it is today or one of its parts, with which people close a talk or tell what has just happened."""
+    if isinstance(one.value, Days):
+        return one.value.days in ((text.today,), (text.today, text.today)) or text.cat(one.end - 1) == "weekend"
+    return isinstance(one.value, PartOfDay) and not isinstance(one.value, Hours)
