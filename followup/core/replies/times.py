@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from followup.core.replies import clock_times, periods
+from followup.core.replies import hour_spans, periods
 from followup.core.replies.joining import join_mentions, spread_times, stands_between
 from followup.core.replies.judging import is_no_visit, is_taken_back, moves
 from followup.core.replies.mentions import Days, Hours, Mention, PartOfDay, Setting, Text
@@ -110,11 +110,11 @@ def _mention_at(text: Text, at: int, previous: Mention | None) -> Mention | None
     """The longest thing that begins here."""
     candidates: list[Mention] = []
     for rule in (
-        clock_times.instant,
+        hour_spans.instant,
         periods.bounded_day,
         periods.any_day,
-        clock_times.time_range,
-        clock_times.part_of_day,
+        hour_spans.time_range,
+        hour_spans.part_of_day,
     ):
         got = rule(text, at)
         if got:
@@ -122,7 +122,7 @@ def _mention_at(text: Text, at: int, previous: Mention | None) -> Mention | None
     day = _day_of_the_same_month(text, at, previous)
     if day:
         candidates.insert(0, day)
-    hour = clock_times.bounded_hour(text, at)
+    hour = hour_spans.bounded_hour(text, at)
     if hour and _is_hour(text, at, hour, previous):
         candidates.append(Mention(hour[0], at, hour[1]))
     candidates = [one for one in candidates if not _is_cut_range(text, one, previous)]
@@ -248,7 +248,7 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
         return True
     after = text.skip(end, "on", "the", "this", "or", "next", "coming")
     if text.cat(end) == "or":
-        ahead = clock_times.bounded_hour(text, end + 1)
+        ahead = hour_spans.bounded_hour(text, end + 1)
         return bool(
             ahead
             and (

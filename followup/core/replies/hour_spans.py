@@ -1,0 +1,124 @@
+"""The grammar of spans of hours: ranges, `after`, `before`, `around` an hour, parts of the day, `in 2 hours`."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from followup.core.replies.clock_times import hour
+from followup.core.replies.mentions import Hour, Hours, Instant, PartOfDay, Text
+
+_TO = ("to", "dash", "until")
+
+
+def time_range(text: Text, at: int) -> tuple[Hours, int] | None:
+    """`between 1 and 3`, `from 9 to 11`, `9-11am`, `de 9 a 11`."""
+    start, opener = at, text.cat(at)
+    is_opened = opener in ("between", "from") or (
+        opener == "of" and text.setting.language == "es" and text.word(at) == "de"
+    )
+    if is_opened:
+        start = text.skip(at + 1, "the", "like", "around", "at")
+    first = hour(text, start)
+    if not first:
+        return None
+    joint = first[1]
+    joins = text.cat(joint) in _TO or (
+        text.setting.language == "es" and text.word(joint) in ("a", "y", "al", "hasta", "a las")
+    )
+    joins = joins or (opener == "between" and text.cat(joint) in ("and", "or"))
+    if not joins or (text.word(joint) in ("y",) and opener != "between"):
+        return None
+    last = hour(text, text.skip(joint + 1, "the", "like", "around", "at"))
+    if not last:
+        return None
+    if first[0].hour > 12 and (last[0].half or last[0].hour <= 12):
+        return None
+    is_dash = text.cat(joint) == "dash"
+    is_sure = is_opened or first[0].is_plain or last[0].is_plain or is_dash or text.cat(joint) == "to"
+    if not is_sure and not (text.setting.language == "es" and text.word(start) in ("las", "la")):
+        return None
+    if last[0].hour == first[0].hour and last[0].minute == first[0].minute:
+        return None
+    return Hours("between", first[0], last[0]), last[1]
+
+
+def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
+    """`after 3`, `before 10`, `by 2`, `around 10`, `10ish`, `3 or later`; the last value: whether words show a time."""
+    kinds = {"after": "after", "before": "before", "by": "by", "around": "around", "until": "by"}
+    kind = kinds.get(text.cat(at))
+    start = (
+        text.skip(at, "after", "before", "by", "around", "until", "at", "the", "in", "any")
+        if kind
+        else text.skip(at, "at")
+    )
+    found = hour(text, start)
+    if not found:
+        return None
+    told, end = found
+    is_shown = bool(kind) or told.is_plain or start > at or text.word(start) in ("las", "la")
+    if text.cat(end) == "dash" and text.cat(end + 1) == "ish":
+        end += 1
+    if text.cat(end) == "ish":
+        kind, end, is_shown = kind or "around", end + 1, True
+        if text.cat(end) == "ampm":
+            told, end = Hour(told.hour, told.minute, text.name(end)), end + 1
+    elif text.cat(end) == "onward" or (text.word(end) == "on" and text.cat(end + 1) in ("", "mark") and kind is None):
+        kind, end, is_shown = "after", end + 1, True
+    elif text.cat(end) == "orearlier":
+        kind, end, is_shown = "by", end + 1, True
+    if text.cat(at) == "from" and kind is None:
+        kind = "after"
+    return Hours(kind or "at", told), end, is_shown
+
+
+def part_of_day(text: Text, at: int) -> tuple[PartOfDay, int] | None:
+    """A named part of the day, am or pm alone, a bare `early`."""
+    start = text.skip(at, "in", "the", "at", "on", "around", "any", "of", "by")
+    if text.cat(start) == "part":
+        return PartOfDay(text.name(start)), start + 1
+    if text.cat(start) == "ampm":
+        if text.word(start) == "am" and not _is_half_day(text, start):
+            return None
+        return PartOfDay("morning" if text.name(start) == "am" else "afternoon"), start + 1
+    return None
+
+
+def _is_half_day(text: Text, at: int) -> bool:
+    """Whether a lone `am` is the half-day and not the verb."""
+    if text.word(at + 1) in (
+        "i",
+        "so",
+        "not",
+        "a",
+        "the",
+        "just",
+        "going",
+        "looking",
+        "interested",
+        "ok",
+        "free",
+        "able",
+    ):
+        return False
+    return text.cat(at - 1) in ("relday", "weekday", "num", "the", "in", "or", "any", "", "this", "month", "ordinal")
+
+
+def instant(text: Text, at: int) -> tuple[Instant, int] | None:
+    """`in 2 hours`, `in half an hour`, `in 20 min`, `en media hora`."""
+    start = at + 1 if text.cat(at) == "in" else at
+    if text.cat(start) == "half_hour" and (text.cat(at) == "in" or text.cat(start + 1) == "ahead"):
+        return Instant(text.setting.now + timedelta(minutes=30)), start + (1 if text.cat(at) == "in" else 2)
+    number = 1 if text.cat(start) in ("a",) or text.word(start) in ("una", "un") else text.value(start)
+    if text.cat(start) == "couple":
+        number = 2
+    unit = text.name(start + 1)
+    is_ahead = text.cat(at) == "in" or text.cat(start + 2) == "ahead"
+    if (
+        not is_ahead
+        or unit not in ("hour", "minute")
+        or not 0 < number < 600
+        or text.cat(start) not in ("num", "a", "couple")
+    ):
+        return None
+    minutes = number * (60 if unit == "hour" else 1)
+    return Instant(text.setting.now + timedelta(minutes=minutes)), start + 2
