@@ -72,11 +72,7 @@ def _forecast_chunk(
     with_ahead: bool,
     with_stored: bool,
 ) -> list[DueWindow]:
-    cars: list[Car] = []
-    for history in histories:
-        on = history.last_inspected_on if as_of == "last" else as_of
-        if on is not None and any(reading.on <= on for reading in history.readings):
-            cars.append(make_ready(len(cars), history, on, priors.usage))
+    cars = _made_ready(histories, as_of, priors)
     if not cars:
         return []
     usage = usage_of(cars, priors.usage)
@@ -92,6 +88,23 @@ def _forecast_chunk(
             told = [replace(window, ahead=ahead(row)) for row, window in enumerate(told)]
         windows.update(zip((_key(one) for one in batch.of), told, strict=True))
     return [windows[_key(one)] for one in [*items, *stored]]
+
+
+def worn_axles(
+    histories: Sequence[CarHistory], as_of: date | Literal["last"], priors: ShopPriors = PUBLISHED
+) -> list[WearAxle]:
+    """The axles of all measured wear with their sets of parts, as the forecast sees them."""
+    cars = _made_ready(histories, as_of, priors)
+    return _gathered([one for car in cars for one in items_of(car)], "action", {}, priors)[0]
+
+
+def _made_ready(histories: Sequence[CarHistory], as_of: date | Literal["last"], priors: ShopPriors) -> list[Car]:
+    cars: list[Car] = []
+    for history in histories:
+        on = history.last_inspected_on if as_of == "last" else as_of
+        if on is not None and any(reading.on <= on for reading in history.readings):
+            cars.append(make_ready(len(cars), history, on, priors.usage))
+    return cars
 
 
 _Key = tuple[int, str, str, str | None]

@@ -212,13 +212,7 @@ def _is_seen(
 ) -> bool:
     """True where the readings themselves speak for a new set: replaced or rotated against worn on."""
     driven = max(reading.where - before.where, 0.01)
-    pairs = [
-        (value, earlier, variance)
-        for side, value, variance in reading.sides
-        if (earlier := before.value(side)) is not None
-    ]
-    if not pairs:
-        return False
+    pairs = _same_sides(before, reading) or _across_sides(before, reading, prior.mate_error**2)
     replaced_prior = min(resets.most_replaced, resets.replaced * driven)
     rotated_prior = min(resets.most_rotated, resets.rotated * driven)
     worn = prior.rate_per_1000_miles * driven
@@ -232,6 +226,21 @@ def _is_seen(
     if rotated_prior > 0 and other_before is not None:
         moved = _log_moved(reading, other_before, other_prior.rate_per_1000_miles * driven) + log(rotated_prior)
     return max(fresh, moved) > same + _SEEN_AT
+
+
+def _same_sides(before: AxleReading, reading: AxleReading) -> list[tuple[float, float, float]]:
+    """(value, earlier value, variance) of the sides that were read both times."""
+    return [
+        (value, earlier, variance)
+        for side, value, variance in reading.sides
+        if (earlier := before.value(side)) is not None
+    ]
+
+
+def _across_sides(before: AxleReading, reading: AxleReading, between_sides: float) -> list[tuple[float, float, float]]:
+    """The same where one side was read before and the other now: the sides differ a little in themselves."""
+    variance = sum(one[2] for one in reading.sides) / len(reading.sides)
+    return [(reading.mean, before.mean, variance + between_sides)]
 
 
 def _log_moved(reading: AxleReading, source: AxleReading, worn: float) -> float:

@@ -40,7 +40,7 @@ Key = tuple[str, str, str]
 class Pair:
     """Two readings of one axle that follow each other, and what was done in between ("": nothing).
 
-    `is_told` where it was written down.
+    `is_told` where any of it was written down.
     """
 
     car: str
@@ -240,7 +240,7 @@ class _Seen:
                     found.append(
                         Pair(
                             _code(self.car), item, _AXLES[axle], self._day(before), self._day(after), did,
-                            any(one.is_told for one in between if one.did == did),
+                            any(one.is_told for one in between),
                         )
                     )  # fmt: skip
         return found

@@ -9,7 +9,7 @@ import numpy as np
 from followup.core.forecast.season import DAYS_A_YEAR, Array
 from followup.rehearsal.fleet.driving import WEEK, weekly_miles
 from followup.rehearsal.fleet.habits import FleetHabits
-from followup.rehearsal.fleet.wearing import Parts, fresh_parts, wear_a_week
+from followup.rehearsal.fleet.wearing import Parts, do_the_work, fresh_parts, wear_a_week
 
 # How long the truth is followed after the last visit: what is due later counts as this.
 HORIZON_DAYS = 1_825.0
@@ -77,18 +77,27 @@ def live(habits: FleetHabits, count: int, random: np.random.Generator) -> Lived:
     is_winter = _winter_weeks(cars, weeks, random)
     visits = cars.visit_weeks.shape[1]
     winter_on = np.zeros((count, visits), dtype=bool)
+    always = np.ones(count, dtype=bool)
     for week in range(weeks):
         on = is_winter[week]
-        wear_a_week(tires, miles[week], week, cars.last_week, ~on)
-        wear_a_week(winter, miles[week, winter_cars], week, cars.last_week[winter_cars], on[winter_cars])
-        wear_a_week(pads, miles[week], week, cars.last_week, np.ones(count, dtype=bool))
+        sets = (
+            (tires, miles[week], cars.last_week, cars.visit_weeks, ~on),
+            (
+                winter,
+                miles[week, winter_cars],
+                cars.last_week[winter_cars],
+                cars.visit_weeks[winter_cars],
+                on[winter_cars],
+            ),
+            (pads, miles[week], cars.last_week, cars.visit_weeks, always),
+        )
+        for parts, driven, last_week, visit_weeks, is_on in sets:
+            wear_a_week(parts, driven, week, last_week, is_on)
+            at_visit = np.nonzero(visit_weeks == week)
+            parts.seen[at_visit] = parts.value[at_visit[0]]
+            do_the_work(parts, driven, week, last_week, is_on)
         car, visit = np.nonzero(cars.visit_weeks == week)
-        if len(car):
-            winter_on[car, visit] = on[car]
-            for parts in (tires, pads):
-                parts.seen[car, visit] = parts.value[car]
-            rows, places = np.nonzero(cars.visit_weeks[winter_cars] == week)
-            winter.seen[rows, places] = winter.value[rows]
+        winter_on[car, visit] = on[car]
     odometer = np.cumsum(miles, axis=0)
     seen = np.take_along_axis(odometer, np.maximum(cars.visit_weeks.T, 0), axis=0).T
     winter_of = np.full(count, -1)

@@ -111,9 +111,14 @@ def wear_a_week(parts: Parts, miles: Array, week: int, last_week: Array, is_on: 
         share = np.clip((before - wearing.limit) / np.maximum(worn, 1e-9), 0.0, 1.0)
         days = WEEK * (week - last_week[:, None] - 1 + share)
         parts.due_days = np.where(crossed, days, parts.due_days)
-    _have_changed(parts, week, ~ahead & is_on)
-    if wearing.rotating_share:
-        _have_rotated(parts, miles, week, ~ahead & is_on)
+
+
+def do_the_work(parts: Parts, miles: Array, week: int, last_week: Array, is_on: np.ndarray) -> None:
+    """What owners have done at the end of that week, after whatever was read in it; nothing from the last visit on."""
+    may = (week < last_week) & is_on
+    _have_changed(parts, week, may)
+    if parts.wearing.rotating_share:
+        _have_rotated(parts, miles, week, may)
 
 
 def _have_changed(parts: Parts, week: int, may: np.ndarray) -> None:

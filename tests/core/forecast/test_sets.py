@@ -8,7 +8,7 @@ import pytest
 from followup.core.forecast.due import forecast_cars
 from followup.core.forecast.history import CarHistory
 from followup.core.forecast.window import DueWindow
-from tests.core.forecast.told import history, pad, tread, visit, windows
+from tests.core.forecast.told import history, pad, tread, visit, window, windows
 
 CORNERS = ("front_left", "front_right", "rear_left", "rear_right")
 
@@ -122,3 +122,22 @@ def _pair(
         sides = [round(max(depth + random.normal(0, error), 0)) for _ in range(2)]
         visits.append(visit(on, miles, read(sides[0], "front_left"), read(sides[1], "front_right")))
     return history(*visits)
+
+
+def test_new_parts_are_seen_though_another_side_was_read() -> None:
+    """One side left out before, the other now: the sides of an axle are replaced together (common practice)."""
+    visits = (
+        visit("2025-10-19", 45_879, pad(3, "rear_right")),
+        visit("2026-02-22", 49_926, pad(8.5, "rear_left")),
+    )
+    assert windows(*visits)["brake_pad", "rear_left"].because.since_how == "seen"
+    calm = (visits[0], visit("2026-02-22", 49_926, pad(3, "rear_left")))
+    assert windows(*calm)["brake_pad", "rear_left"].because.since_how != "seen"
+
+
+def test_brakes_stay_on_when_the_tires_are_changed_to_another_set() -> None:
+    pads = [pad(value, "front_left") for value in (9.0, 8.5, 8.0)]
+    days, sets = ("2025-06-10", "2025-12-10", "2026-06-10"), ("summer", "winter", "summer")
+    visits = zip(days, (50_000, 54_000, 58_000), pads, sets, strict=True)
+    found = window(*(visit(on, at, one, tire_set=name) for on, at, one, name in visits))
+    assert found.because.readings_used == 3
