@@ -7,11 +7,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import datetime
+from typing import Any
 
 from followup.core.inspection import InspectionLine, Reading
 from followup.core.inspection_check import Fault
 from followup.core.item import MILES_PER_KM, MM_PER_UNIT, converted
-from followup.core.vehicle import AXLES
+from followup.core.rotation import doubts_of_moves
+from followup.core.vehicle import AXLES, Vehicle
 from followup.core.visit import Work
 
 MOST_MILES_A_DAY = 300.0
@@ -32,7 +34,7 @@ def doubts_of(line: InspectionLine, earlier: Iterable[InspectionLine], work: Seq
     `inspected_at`, not by order of arrival. Returns [] where nothing is doubtful.
     """
     others = sorted(earlier, key=lambda one: one.inspected_at)
-    return [*_odometer(line, others), *_grown(line, others, work), *_far_from_other_side(line)]
+    return [*_odometer(line, others), *_grown(line, others, work), *_far_from_other_side(line), *_moved(line, others)]
 
 
 def _odometer(line: InspectionLine, others: list[InspectionLine]) -> Iterator[Fault]:
@@ -136,3 +138,19 @@ def _far_from_other_side(line: InspectionLine) -> Iterator[Fault]:
         here, there = thickness_mm(reading), thickness_mm(found[item, other][1])
         if here is not None and there is not None and abs(here - there) > SIDES_APART_MM:
             yield Fault(f"readings.{place}", f"is far from the other side ({_in(there, reading)}): {IF_RIGHT}")
+
+
+def _moved(line: InspectionLine, others: list[InspectionLine]) -> Iterator[Fault]:
+    """Tires told to have gone where sizes or direction do not let them: one of the two was told wrongly."""
+    car = _car(line, others)
+    for place, told in enumerate(line.work_done):
+        for says in doubts_of_moves(car, told.moved):
+            yield Fault(f"work_done.{place}.moved", f"{says}: {IF_RIGHT}")
+
+
+def _car(line: InspectionLine, others: list[InspectionLine]) -> Vehicle:
+    """The car with what was told of it last; what a line leaves out was told before."""
+    known: dict[str, Any] = {}
+    for one in (*others, line):
+        known |= {name: value for name, value in vars(one.vehicle.vehicle()).items() if value is not None}
+    return Vehicle(**known)

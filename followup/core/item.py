@@ -27,6 +27,8 @@ LOOKS = (
 LOOKS_DUE_NOW = ("streaks", "cracked", "dirty", "leaking")
 LOOKS_LOOK_AGAIN = ("scored", "pitted", "heat_spots", "inner_edge", "outer_edge", "center", "cupped")
 HOW = ("wheel_off", "wheel_on", "estimate")
+# A wheel left on, a guess: a reading's variance is so many times that of a wheel taken off (assumption).
+HOW_VARIANCE = {"wheel_on": 2.0, "estimate": 4.0}
 DID = ("replaced", "repaired", "topped_off", "rotated", "adjusted", "serviced")
 
 Condition = Literal["fine", "keep an eye on it", "due soon", "due now", "not checked"]

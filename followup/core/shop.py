@@ -83,6 +83,13 @@ class ShopRules:
     legal_limits: dict[str, float] = _rule(
         {}, "Legal limit, where the law of the state differs from the usual one", "timing"
     )
+    advise_at_chance: float = _rule(
+        0.7, "Speak of uneven wear when the chance that it is truly over its bound reaches", "timing",
+        least=0.5, most=0.95,
+    )  # fmt: skip
+    advisory_bounds: dict[str, float] = _rule(
+        {}, "How far readings may lie apart, where the shop's value differs from the usual one", "timing"
+    )
     free_services: dict[str, str] = _rule(
         {"washer_fluid": "", "coolant": "", "engine_oil": "up to 1 quart"},
         "Free services, and how much of each",

@@ -15,6 +15,11 @@ TIRE_SETS = ("summer", "winter", "all_season")
 # `CORNERS` too is in walking order.
 # The order in which a technician walks around the car; every list on a page or in a text follows it.
 WALKING_ORDER = ("front_left", "rear_left", "rear_right", "front_right", "front", "rear", "spare", "")
+# How staff say where something is.
+PLACE_WORDS = {
+    "front_left": "left front", "rear_left": "left rear", "rear_right": "right rear", "front_right": "right front",
+    "front": "front", "rear": "rear", "spare": "spare", "": "car",
+}  # fmt: skip
 
 
 @dataclass(frozen=True)

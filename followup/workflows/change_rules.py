@@ -14,6 +14,7 @@ from dataclasses import asdict, dataclass, field, fields, replace
 from datetime import date, datetime, time
 from typing import Any
 
+from followup.core.advisories import BOUND_BY_CODE
 from followup.core.items import BY_CODE
 from followup.core.planning.hours import LEGAL_FROM, LEGAL_TO
 from followup.core.shop import RULES, WEEKDAYS, Shop, ShopRules, wall_time
@@ -189,6 +190,17 @@ def _check_limits(kind: str) -> Callable[[Mapping[str, float]], str | None]:
     return check
 
 
+def _check_bounds(values: Mapping[str, float]) -> str | None:
+    for code, value in values.items():
+        bound = BOUND_BY_CODE.get(code)
+        if bound is None:
+            return f"{code} is no such bound."
+        least, most = bound.value / 2, bound.value * 2
+        if not least <= value <= most:
+            return f"{bound.words}: give {least:g} to {most:g} {bound.unit}, or leave it empty for {bound.value:g}."
+    return None
+
+
 def _check_free(services: Mapping[str, str]) -> str | None:
     for code, amount in services.items():
         item = BY_CODE.get(code)
@@ -221,5 +233,6 @@ _CHECKS: dict[str, Callable[[Any], str | None]] = {
     "labor_hours": _check_labor,
     "action_limits": _check_limits("action"),
     "legal_limits": _check_limits("legal"),
+    "advisory_bounds": _check_bounds,
     "free_services": _check_free,
 }

@@ -107,3 +107,31 @@ def test_a_side_far_from_the_other() -> None:
 
     assert _doubts(line(9, 3)) == ["readings.0"]
     assert _doubts(line(7, 5)) == []
+
+
+STAGGERED = {"id": "V-1", "tire_size_front": "235/50R18", "tire_size_rear": "265/45R18"}
+DIRECTIONAL = {"id": "V-1", "directional": True}
+BACK = {"front_left": "rear_left", "rear_left": "front_left"}
+CROSSED = {"front_left": "rear_right", "rear_right": "front_left"}
+
+
+def _rotated(on: str, moved: dict[str, str], vehicle: dict[str, Any] | None = None) -> InspectionLine:
+    work = [{"item": "washer_fluid", "did": "topped_off"}, {"item": "tire_tread", "did": "rotated", "moved": moved}]
+    return _line(on, work_done=work, vehicle=vehicle or {"id": "V-1"})
+
+
+def test_a_rotation_that_the_tires_do_not_allow_is_asked_about() -> None:
+    """Common practice: never between axles where sizes differ, same side only where directional."""
+    assert _doubts(_rotated("2026-03-02", BACK, STAGGERED)) == ["work_done.1.moved"] * 2
+    assert _doubts(_rotated("2026-03-02", CROSSED, DIRECTIONAL)) == ["work_done.1.moved"] * 2
+    assert _doubts(_rotated("2026-03-02", BACK, DIRECTIONAL)) == []
+    assert _doubts(_rotated("2026-03-02", CROSSED)) == []
+
+
+def test_what_a_line_leaves_out_of_its_car_was_told_before() -> None:
+    before = _line("2026-01-02", vehicle=STAGGERED)
+    (first, _) = doubts_of(_rotated("2026-03-02", BACK), [before])
+    assert first.says.startswith("left front to left rear: front (235/50R18) and rear (265/45R18) sizes differ: please")
+    # The tires were changed since.
+    one_size = _line("2026-02-02", vehicle={"id": "V-1", "tire_size_rear": "235/50R18"})
+    assert _doubts(_rotated("2026-03-02", BACK), before, one_size) == []

@@ -27,10 +27,8 @@ from followup.core.forecast.sets import (
     split_into_sets,
 )
 from followup.core.forecast.tire_seasons import Season
-from followup.core.item import MM_PER_UNIT, DistanceWear, Item, Limit, Rise, WearPrior, converted
+from followup.core.item import HOW_VARIANCE, MM_PER_UNIT, DistanceWear, Item, Limit, Rise, WearPrior, converted
 
-# A wheel left on, a guess: the reading's variance is so many times that of a wheel taken off (assumption).
-_HOW_VARIANCE = {"wheel_on": 2.0, "estimate": 4.0}
 # The same number at so many places, or last time's numbers after so many miles: perhaps copied, not measured. Such
 # readings count for half (assumptions).
 _SAME_PLACES, _SAME_AFTER_MILES, _COPIED_VARIANCE = 4, 3_000, 2.0
@@ -244,7 +242,7 @@ def value_and_variance(item: Item, reading: Reading, reading_error: float, gauge
     value = reading.value
     if value is None:
         return None
-    variance = reading_error**2 * _HOW_VARIANCE.get(reading.entered.how or "", 1.0) + gauge**2 / 12
+    variance = reading_error**2 * HOW_VARIANCE.get(reading.entered.how or "", 1.0) + gauge**2 / 12
     grooves = reading.entered.across
     if len(grooves) < 2 or item.unit is None:
         return value, variance

@@ -15,6 +15,7 @@ from typing import Any
 from pydantic import create_model
 from werkzeug.datastructures import MultiDict
 
+from followup.core.advisories import BOUNDS
 from followup.core.item import Item
 from followup.core.items import ALL
 from followup.core.shop import RULES, WEEKDAYS, ShopRules
@@ -50,6 +51,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("Replies", ("ask_below_certainty", "hand_over_below_certainty")),
     ("Free services", ("free_services",)),
     ("Limits", ("action_limits", "legal_limits")),
+    ("Uneven wear and rotation", ("advise_at_chance", "advisory_bounds")),
 )  # fmt: skip
 # What no group names yet is asked for all the same.
 OTHER = "Other rules"
@@ -79,10 +81,12 @@ class RuleField:
 
 
 def kind_of(rule: Rule) -> str:
-    """How a rule is asked for: hours, days, tick, share, whole, labor, limits, services or text."""
+    """How a rule is asked for: hours, days, tick, share, whole, labor, limits, bounds, services or text."""
     default = getattr(ShopRules(), rule.name)
     if rule.name.endswith("_limits"):
         return "limits"
+    if rule.name == "advisory_bounds":
+        return "bounds"
     if isinstance(default, dict):
         pairs = [isinstance(value, tuple | list) for value in default.values()]
         return "hours" if all(pairs) and pairs else {"labor_hours": "labor", "free_services": "services"}[rule.name]
@@ -119,6 +123,7 @@ def _hint(rule: Rule, kind: str) -> str:
         "hours": "A day that is left empty is closed.",
         "days": "One day a line, like 2026-12-24.",
         "limits": "Left empty, the usual value counts.",
+        "bounds": "Left empty, the usual value counts. The car's handbook comes first.",
         "services": "Ticked ones are offered; say how much, or leave it empty for up to full.",
     }.get(kind, "")
 
@@ -144,6 +149,11 @@ def _limits(rule: Rule) -> Iterable[Entry]:
             yield Entry(f"{rule.name}.{item.code}", item.words, unit, f"{limit.value:g} as usual")
 
 
+def _bounds(rule: Rule) -> Iterable[Entry]:
+    for one in BOUNDS:
+        yield Entry(f"{rule.name}.{one.code}", one.words, one.unit, f"{one.value:g} as usual")
+
+
 def _limit(item: Item, name: str) -> Any:
     return item.legal_limit if name == "legal_limits" else item.action_limit
 
@@ -156,12 +166,12 @@ def _services(rule: Rule) -> Iterable[Entry]:
 
 _ENTRIES: dict[str, Callable[[Rule], Iterable[Entry]]] = {
     "hours": _hours, "days": _one(""), "tick": _one(""), "share": _one("%"), "whole": _one(""), "labor": _labor,
-    "limits": _limits, "services": _services, "text": _one(""),
+    "limits": _limits, "bounds": _bounds, "services": _services, "text": _one(""),
 }  # fmt: skip
 _KINDS: dict[str, Any] = {
     "hours": (forms.MaybeTime, None), "days": (forms.Words, ""), "tick": (forms.Tick, False),
     "share": (forms.Number, ...), "whole": (forms.Whole, ...), "labor": (forms.Number, ...),
-    "limits": (forms.MaybeNumber, None), "text": (forms.Words, ""),
+    "limits": (forms.MaybeNumber, None), "bounds": (forms.MaybeNumber, None), "text": (forms.Words, ""),
 }  # fmt: skip
 
 
@@ -209,7 +219,7 @@ def _value(rule: RuleField, values: Mapping[str, Any]) -> Any:
         return sorted({line for line in re.split(r"[\s,;]+", got[rule.name]) if line})
     if rule.kind == "share":
         return round(got[rule.name] / 100, 4)
-    if rule.kind in ("labor", "limits"):
+    if rule.kind in ("labor", "limits", "bounds"):
         return {name.rpartition(".")[2]: value for name, value in got.items() if value is not None}
     if rule.kind == "services":
         codes = [one.name for one in rule.entries if not one.name.endswith(".amount")]
@@ -236,7 +246,7 @@ def shown(rules: ShopRules, names: Iterable[str]) -> dict[str, Any]:
         if rule.kind == "hours":
             for day, (opens, closes) in value.items():
                 found[f"{rule.name}.{day}.from"], found[f"{rule.name}.{day}.to"] = opens, closes
-        elif rule.kind in ("labor", "limits"):
+        elif rule.kind in ("labor", "limits", "bounds"):
             found |= {f"{rule.name}.{key}": f"{one:g}" for key, one in value.items()}
         elif rule.kind == "services":
             found |= {f"{rule.name}.{key}": True for key in value}

@@ -16,6 +16,7 @@ from pydantic import TypeAdapter, ValidationError
 from werkzeug.datastructures import MultiDict
 
 from followup.core.inspection_check import Fault
+from followup.core.rotation import PATTERNS
 from followup.core.visit import DECISIONS
 from followup.web import forms
 from followup.web.security import CSRF_FIELD
@@ -39,24 +40,8 @@ HEAD = (
     "customer", "vehicle.id", "rotation",
 )  # fmt: skip
 STAY = ("open", "close", "day")
-# Where each wheel went, by the pattern's usual name (common practice).
-ROTATIONS: dict[str, tuple[str, dict[str, str]]] = {
-    "same_side": ("front and rear changed, same side", {
-        "front_left": "rear_left", "rear_left": "front_left", "front_right": "rear_right", "rear_right": "front_right",
-    }),
-    "forward": ("front straight back, rear crossed to the front", {
-        "front_left": "rear_left", "front_right": "rear_right", "rear_left": "front_right", "rear_right": "front_left",
-    }),
-    "rearward": ("rear straight forward, front crossed to the rear", {
-        "rear_left": "front_left", "rear_right": "front_right", "front_left": "rear_right", "front_right": "rear_left",
-    }),
-    "crossed": ("all four crossed", {
-        "front_left": "rear_right", "rear_right": "front_left", "front_right": "rear_left", "rear_left": "front_right",
-    }),
-    "sides": ("left and right changed", {
-        "front_left": "front_right", "front_right": "front_left", "rear_left": "rear_right", "rear_right": "rear_left",
-    }),
-}  # fmt: skip
+# Where each wheel went, by the pattern.
+ROTATIONS: dict[str, tuple[str, dict[str, str]]] = {one.code: (one.words, dict(one.moves)) for one in PATTERNS}
 DOES_NOT_FIT = "The page and the program do not fit together. Load the page again."
 _DISTANCE = re.compile(r"(\d{1,3}(,\d{3})+|\d{1,9})(\.\d)?", re.ASCII)
 _NUMBER: TypeAdapter[float] = TypeAdapter(forms.Number)

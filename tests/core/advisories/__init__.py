@@ -1,0 +1,1 @@
+"""Tests of advisories: what the present readings of a car show side by side."""
