@@ -24,7 +24,7 @@ TWO_SIZES = {"tire_size_front": "235/50R18", "tire_size_rear": "265/45R18"}
 
 
 def _car(**facts: object) -> Vehicle:
-    return Vehicle("V-1", **facts)  # type: ignore[arg-type]
+    return Vehicle("V-1", **facts)
 
 
 def test_every_pattern_brings_each_tire_to_one_place() -> None:
@@ -101,7 +101,7 @@ def test_what_is_possible_is_never_doubted_and_what_is_not_always(pattern: objec
         for directional in (True, False, None):
             car = _car(directional=directional, **facts)
             is_possible = pattern in possible_patterns(car)
-            assert (not list(doubts_of_moves(car, pattern.moves))) is is_possible  # type: ignore[attr-defined]
+            assert (not list(doubts_of_moves(car, pattern.moves))) is is_possible
 
 
 def test_what_staff_read_of_a_rotation() -> None:

@@ -24,13 +24,13 @@ AXLES_APART = [tread(place, 4 if place.startswith("front") else 8) for place in 
 
 
 def _work(item: str, did: str, position: str = "", on: date = LATER, **more: object) -> tuple[Work, ...]:
-    return (Work(item, position, did, on, **more),)  # type: ignore[arg-type]
+    return (Work(item, position, did, on, **more),)
 
 
 @pytest.mark.parametrize("car", [CAR, ALL_WHEEL])
 @pytest.mark.parametrize("place", CORNERS)
 def test_no_advisory_from_a_single_missing_mate(place: str, car: object) -> None:
-    assert keys(tread(place, 2), car=car) == []  # type: ignore[arg-type]
+    assert keys(tread(place, 2), car=car) == []
     assert keys(pad(place, value=2)) == keys(pad(place, inner=2)) == []
     not_checked = Reading(Entered(item="brake_pad", position="front_right", not_checked="drum"), READ_ON)
     assert keys(pad("front_left", value=2), not_checked) == []
@@ -150,7 +150,7 @@ def test_a_rotation_is_not_advised_soon_after_one() -> None:
     ],
 )
 def test_a_rotation_is_advised_only_where_tires_may_change_the_axle(car: dict[str, object], is_possible: bool) -> None:
-    own = replace(CAR, **car)  # type: ignore[arg-type]
+    own = replace(CAR, **car)
     assert ("tire_rotation" in keys(*AXLES_APART, car=own)) is is_possible
 
 

@@ -70,8 +70,8 @@ def test_the_gauge_that_was_used_counts() -> None:
     """Numbers between the usual marks were read with a finer gauge: .1 in place of 1 (32nds), .5 (mm of a pad)."""
 
     def variance(reading: object) -> float:
-        item = reading.entered.item  # type: ignore[attr-defined]
-        (spot,) = present(item, [reading], (), TODAY)  # type: ignore[list-item]
+        item = reading.entered.item
+        (spot,) = present(item, [reading], (), TODAY)
         return variance_of(CAR, spot, spot.unit)
 
     assert variance(tread("front_left", 6)) == pytest.approx(0.55**2 + 1 / 12)
