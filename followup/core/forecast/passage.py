@@ -7,6 +7,7 @@ integrated over the rate, so that "may be due already" comes out right.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from scipy.special import ndtr, ndtri
@@ -45,15 +46,19 @@ class Passage:
     def chance_by(self, days: Array) -> Array:
         """P(due by `days`), rows; `days` (rows,), 0 or more."""
         far = ndtr((np.log(np.maximum(days, 1e-9)) - self.log_days) / self.log_spread)
-        return np.where(self.is_near, self._chance_near(days), np.where(days > 0, far, 0.0))
+        chance = np.where(days > 0, far, 0.0)
+        near, of_near = self._near
+        if len(near):
+            chance[near] = of_near._chance_near(np.asarray(days)[near])
+        return chance
 
     def quantile(self, chance: float) -> Array:
         """Days by which an item is due with that chance; 0 where it is due already, infinite beyond 20,000 days."""
         far = np.exp(np.minimum(self.log_days + self.log_spread * ndtri(chance), 30.0))
         days = far.copy()
-        near = np.nonzero(self.is_near)[0]
+        near, of_near = self._near
         if len(near):
-            days[near] = self.only(near)._quantile_near(chance)
+            days[near] = of_near._quantile_near(chance)
         return np.where(days > LONGEST_DAYS, np.inf, days)
 
     def only(self, rows: np.ndarray) -> Passage:
@@ -69,17 +74,31 @@ class Passage:
             self.left_slope[rows],
         )
 
+    @cached_property
+    def _near(self) -> tuple[np.ndarray, Passage]:
+        """Which rows are near, and these alone: they are asked again for every point of a window."""
+        near = np.nonzero(self.is_near)[0]
+        return near, self.only(near)
+
+    @cached_property
+    def _already(self) -> Array:
+        """P(due already) of near rows."""
+        return self._chance_near(np.zeros(len(self.is_near)))
+
     def _chance_near(self, days: Array) -> Array:
-        return np.asarray((ndtr(self._score(days)[0]) * _WEIGHTS).sum(axis=1))
+        return np.asarray(ndtr(self._score(days)[0]) @ _WEIGHTS)
 
     def _score(self, days: Array) -> tuple[Array, Array]:
         """By how many standard deviations each node is worn past the limit after `days`, and its change by log days."""
         gone = self.speed * np.asarray(days)[:, None]
         along = self.speed_slope * gone - self.left_slope
-        variance = self.left_spread**2 + along**2
-        score = (gone - self.left) / np.sqrt(variance)
-        bend = self.left_spread**2 + along * (self.speed_slope * self.left - self.left_slope)
-        return score, gone * bend / variance**1.5
+        own = self.left_spread**2
+        variance = own + along**2
+        spread = np.sqrt(variance)
+        score = (gone - self.left) / spread
+        bend = own + along * (self.speed_slope * self.left - self.left_slope)
+        # A power of 1.5 would take longer than all the rest.
+        return score, gone * bend / (variance * spread)
 
     def _quantile_near(self, chance: float) -> Array:
         """Safeguarded Newton steps on the probit scale, where the chance is nearly a straight line in log days."""
@@ -88,14 +107,14 @@ class Passage:
         at = np.clip(self.log_days + self.log_spread * target, low, high)
         for _ in range(6):
             score, change = self._score(np.exp(at))
-            reached = ndtri(np.clip((ndtr(score) * _WEIGHTS).sum(axis=1), 1e-9, 1 - 1e-9))
-            density = (np.exp(-(score**2) / 2) * change * _WEIGHTS).sum(axis=1)
+            reached = ndtri(np.clip(ndtr(score) @ _WEIGHTS, 1e-9, 1 - 1e-9))
+            density = (np.exp(-(score**2) / 2) * change) @ _WEIGHTS
             slope = np.maximum(density / np.exp(-(reached**2) / 2), 1e-9)
             low, high = np.where(reached < target, at, low), np.where(reached < target, high, at)
             step = at - np.clip((reached - target) / slope, -1.2, 1.2)
             # The converged point may lie on the bound itself: a strict test would throw it away.
             at = np.where((step >= low - 1e-9) & (step <= high + 1e-9), step, (low + high) / 2)
-        return np.where(self._chance_near(np.zeros(len(at))) >= chance, 0.0, np.exp(at))
+        return np.where(self._already >= chance, 0.0, np.exp(at))
 
 
 def first_passage(

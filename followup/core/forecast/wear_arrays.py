@@ -115,3 +115,20 @@ def believe_sets(sets: WearSets, straightness: float) -> list[WearBelief]:
     chances = chances_of(explanations(both, prior, prior_variance)[0])
     bend = np.minimum(straightness, straightness * (sets.reading_error / _USUAL_ERROR) ** 2)
     return [believe(sets.rows(side), prior, prior_variance, chances, bend) for side in (0, 1)]
+
+
+def picked(beliefs: list[WearBelief], rows: np.ndarray, sides: np.ndarray) -> WearBelief:
+    """The beliefs of those rows, each of its side (0 or 1)."""
+
+    def pick(name: str) -> Array:
+        both = np.stack([getattr(belief, name) for belief in beliefs])
+        return np.asarray(both[sides, rows])
+
+    return WearBelief(
+        pick("log_rate"),
+        pick("log_rate_variance"),
+        pick("value"),
+        pick("value_variance"),
+        pick("covariance"),
+        np.stack([belief.chances for belief in beliefs])[sides, :, rows].T,
+    )

@@ -30,7 +30,7 @@ from followup.core.forecast.wear import (
     ORIGINAL,
     WearBelief,
 )
-from followup.core.forecast.wear_arrays import believe_sets, sets_as_arrays
+from followup.core.forecast.wear_arrays import believe_sets, picked, sets_as_arrays
 from followup.core.forecast.wear_items import WearAxle, gauge_step
 from followup.core.forecast.window import Because, SinceHow
 
@@ -73,7 +73,7 @@ def believe_axles(axles: Sequence[WearAxle], straightness: float) -> BelievedAxl
     current = {int(sets.axle[row]): row for row in np.nonzero(sets.is_current)[0]}
     places = [(number, side) for number, axle in enumerate(axles) for side in range(len(axle.sides))]
     rows = np.array([current[number] for number, _ in places])
-    belief = _picked(beliefs, rows, np.array([min(side, 1) for _, side in places]))
+    belief = picked(beliefs, rows, np.array([min(side, 1) for _, side in places]))
     return BelievedAxles(places, belief, sets.replaced_at[rows], sets.replaced_spread[rows])
 
 
@@ -137,21 +137,6 @@ def _clock(axles: Sequence[WearAxle]) -> Clock:
     begins = np.array([0.0 if axle.season is None else axle.season.begins for axle in axles])
     length = np.array([DAYS_A_YEAR if axle.season is None else axle.season.length for axle in axles])
     return SeasonalClock(driving.days, driving.shown, begins, length)
-
-
-def _picked(beliefs: list[WearBelief], rows: np.ndarray, sides: np.ndarray) -> WearBelief:
-    def pick(name: str) -> Array:
-        both = np.stack([getattr(belief, name) for belief in beliefs])
-        return np.asarray(both[sides, rows])
-
-    return WearBelief(
-        pick("log_rate"),
-        pick("log_rate_variance"),
-        pick("value"),
-        pick("value_variance"),
-        pick("covariance"),
-        np.stack([belief.chances for belief in beliefs])[sides, :, rows].T,
-    )
 
 
 def _because(axle: WearAxle, on: PartSet, side: int, rate: float, miles: float, original: float) -> Because:
