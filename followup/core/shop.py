@@ -90,6 +90,9 @@ class ShopRules:
     advisory_bounds: dict[str, float] = _rule(
         {}, "How far readings may lie apart, where the shop's value differs from the usual one", "timing"
     )
+    gauges_round_down: bool = _rule(
+        False, "Gauges are read down to the last full mark, not to the nearest one", "timing"
+    )
     free_services: dict[str, str] = _rule(
         {"washer_fluid": "", "coolant": "", "engine_oil": "up to 1 quart"},
         "Free services, and how much of each",
@@ -104,6 +107,8 @@ class ShopRules:
 
 
 RULES = fields(ShopRules)
+# What due windows are computed with: where one of these changes, every car is forecast again.
+FORECAST_RULES = ("action_limits", "legal_limits", "gauges_round_down")
 
 
 @dataclass(frozen=True)

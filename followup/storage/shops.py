@@ -9,7 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, desc, select
 
 from followup.core.duty import Roster, Watch
-from followup.core.shop import Shop, ShopRules
+from followup.core.shop import FORECAST_RULES, Shop, ShopRules
 from followup.storage import rows, tables
 from followup.storage.rows import Row
 
@@ -125,6 +125,18 @@ def versions(connection: Connection, shop_id: int, kind: str) -> list[Row]:
     table = tables.shop_versions
     query = select(table).where(table.c.shop_id == shop_id, table.c.kind == kind).order_by(desc(table.c.version))
     return rows.every(connection, query)
+
+
+def forecast_rules_changed_at(connection: Connection, shop_id: int) -> datetime | None:
+    """When a rule that due windows are computed with (a limit, say) last changed; None where none ever did."""
+    changed_at, before = None, ShopRules()
+    known = {one.name for one in fields(ShopRules)}
+    for version in reversed(versions(connection, shop_id, "rules")):
+        rules = ShopRules(**{key: value for key, value in version["body"].items() if key in known})
+        if any(getattr(rules, name) != getattr(before, name) for name in FORECAST_RULES):
+            changed_at = version["at"]
+        before = rules
+    return changed_at
 
 
 def note(

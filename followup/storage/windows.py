@@ -5,9 +5,9 @@ from __future__ import annotations
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Connection, func, or_, select, union_all, update
+from sqlalchemy import Connection, false, func, or_, select, union_all, update
 
-from followup.storage import rows, tables
+from followup.storage import rows, shops, tables
 from followup.storage.rows import Row
 
 
@@ -53,7 +53,10 @@ def all_windows(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
 
 
 def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
-    """Cars whose inspections, visits, work or odometer changed after their windows were made, or that have none."""
+    """Cars whose inspections, visits, work or odometer changed after their windows were made, or that have none.
+
+    Where the shop changed a limit or another rule of the forecast since, these are all of its cars.
+    """
     inspected, told = tables.inspections, tables.odometer_tellings
     made = (
         select(tables.due_windows.c.vehicle_id, func.max(tables.due_windows.c.made_at).label("made_at"))
@@ -68,10 +71,12 @@ def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
             tables.work_done.c.shop_id == shop_id
         ),
     ).subquery()
+    rules_changed_at = shops.forecast_rules_changed_at(connection, shop_id)
+    is_outdated = made.c.made_at < rules_changed_at if rules_changed_at is not None else false()
     query = (
         select(news.c.vehicle_id)
         .select_from(news.outerjoin(made, made.c.vehicle_id == news.c.vehicle_id))
-        .where(or_(made.c.made_at.is_(None), news.c.at > made.c.made_at))
+        .where(or_(made.c.made_at.is_(None), news.c.at > made.c.made_at, is_outdated))
         .distinct()
         .order_by(news.c.vehicle_id)
     )

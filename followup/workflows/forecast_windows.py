@@ -79,7 +79,10 @@ def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) 
     known = {vehicle_id: one for vehicle_id, one in histories.items() if one is not None}
     by_code = {one.vehicle.code: vehicle_id for vehicle_id, one in known.items()}
     cars = list(known.values())
-    rules, priors = shop.rules, ShopPriors(tire_seasons=tire_seasons(shop.state))
+    rules, priors = (
+        shop.rules,
+        ShopPriors(tire_seasons=tire_seasons(shop.state), gauges_round_down=shop.rules.gauges_round_down),
+    )
     action = forecast_cars(cars, today, "action", rules.action_limits, priors=priors, with_ahead=True)
     legal = {
         (one.vehicle, one.item, one.position): one

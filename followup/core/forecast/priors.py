@@ -80,12 +80,14 @@ class WearLesson:
 class ShopPriors:
     """All that is usual at one shop. The default is what is published.
 
-    `tire_seasons` come from where the shop is, and are not learned.
+    `tire_seasons` come from where the shop is, and `gauges_round_down` (a gauge is read down to its last full mark) is
+    a rule of the shop: neither is learned.
     """
 
     usage: UsagePrior = UsagePrior()
     wear: tuple[WearLesson, ...] = ()
     tire_seasons: TireSeasons = USUAL
+    gauges_round_down: bool = False
 
     @cached_property
     def _by_item(self) -> dict[str, WearLesson]:

@@ -90,7 +90,8 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual
     car, is_rise = histories[0].car, not histories[0].item.falls
     scales = {axle: _scale(sides, usual) for axle, sides in by_axle.items()}
     read = {
-        axle: _axle_readings(sides, priors[axle], limit_of, copied, scales[axle]) for axle, sides in by_axle.items()
+        axle: _axle_readings(sides, priors[axle], limit_of, copied, scales[axle], usual.gauges_round_down)
+        for axle, sides in by_axle.items()
     }
     resets = _resets(histories[0].item)
     found = []
@@ -209,10 +210,19 @@ def _perhaps_copied(histories: Sequence[ItemHistory]) -> set[date]:
 
 
 def _axle_readings(
-    sides: Sequence[ItemHistory], prior: WearPrior, limit_of: dict[str, Limit], copied: set[date], scale: Scale
+    sides: Sequence[ItemHistory],
+    prior: WearPrior,
+    limit_of: dict[str, Limit],
+    copied: set[date],
+    scale: Scale,
+    rounds_down: bool,
 ) -> list[AxleReading]:
-    """What was read on the axle, day by day, values turned round where they rise."""
+    """What was read on the axle, day by day, values turned round where they rise.
+
+    A gauge that is read down to its last full mark shows half a step less than there is, on the mean.
+    """
     gauge = gauge_step(sides, prior)
+    reads_low_by = gauge / 2 if rounds_down else 0.0
     by_day: dict[date, dict[str, tuple[float, float]]] = {}
     for one in sides:
         for reading in one.readings:
@@ -221,7 +231,7 @@ def _axle_readings(
                 continue
             value, variance = found
             variance *= _COPIED_VARIANCE if reading.on in copied else 1.0
-            value = value if one.item.falls else limit_of[one.position].value - value
+            value = value + reads_low_by if one.item.falls else limit_of[one.position].value - value
             by_day.setdefault(reading.on, {})[one.position] = (value, variance)
     days = ((float(on.toordinal()), values) for on, values in sorted(by_day.items()))
     return [AxleReading(day, scale.at(day), _doubted(values)) for day, values in days]

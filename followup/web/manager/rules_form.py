@@ -50,7 +50,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ),
     ("Replies", ("ask_below_certainty", "hand_over_below_certainty")),
     ("Free services", ("free_services",)),
-    ("Limits", ("action_limits", "legal_limits")),
+    ("Limits and readings", ("action_limits", "legal_limits", "gauges_round_down")),
     ("Uneven wear and rotation", ("advise_at_chance", "advisory_bounds")),
 )  # fmt: skip
 # What no group names yet is asked for all the same.
