@@ -35,6 +35,8 @@ def _in_month(text: Text, at: int) -> Found | None:
         first, end = cal.next_first_of_month(text.today, text.value(month_at)), month_at + 1
         if text.value(month_at) == text.today.month:
             first = text.today.replace(day=1)
+    elif text.cat(month_at) == "unit" and text.name(month_at) == "month" and month_at - at <= 4:
+        first, end = text.today.replace(day=1), month_at + 1
     elif text.cat(month_at) in ("next", "this") and text.name(month_at + 1) == "month":
         months = 1 if text.cat(month_at) == "next" else 0
         first, end = cal.add_months(text.today.replace(day=1), months), month_at + 2

@@ -41,10 +41,32 @@ def weekday(text: Text, at: int) -> Found | None:
     found = _with_a_date(text, number, end)
     if found:
         return found
+    beside = _beside_a_named_date(text, number, start, end)
+    if beside:
+        return beside
     days, end = _modified(text, number, modifier, end)
+    weeks, end = _weeks_on(text, end)
+    if weeks:
+        return one_day(days.days[0] + timedelta(7 * weeks)), end
     if text.cat(end) == "part" and text.word(end) == "temprano":
         return days, end
     return replace(days, part=part), end
+
+
+def _beside_a_named_date(text: Text, number: int, start: int, end: int) -> Found | None:
+    """`the Friday before Labor Day`, `the Monday after the 20th`, `de hoy en ocho`."""
+    if text.cat(end) not in ("after", "before"):
+        return None
+    found = holiday(text, end + 1)
+    if not found and text.cat(start - 1) == "the":
+        found = month_and_day(text, end + 1) or day_of_month(text, text.skip(end + 1, "the"))
+    if not found or len(found[0].days) != 1:
+        return None
+    day = found[0].days[0]
+    if text.cat(end) == "after":
+        return one_day(cal.next_weekday(day, number)), found[1]
+    told = day - timedelta((day.weekday() - number - 1) % 7 + 1)
+    return (one_day(told), found[1]) if told >= text.today else None
 
 
 def _is_no_weekday(text: Text, at: int) -> bool:
@@ -115,7 +137,7 @@ def _with_a_date(text: Text, number: int, end: int) -> Found | None:
         found = day_of_month(text, start)
     least = 1 if text.setting.language == "es" else 13
     if not found and text.cat(start) == "num" and start == end and least <= text.value(start) <= 31:
-        if text.cat(start + 1) in ("ampm", "oclock", "unit", "half_after", "quarter_after"):
+        if text.cat(start + 1) in ("ampm", "oclock", "unit", "half_after", "quarter_after", "past"):
             return None
         day = cal.next_day_of_month(text.today, text.value(start))
         found = (one_day(day), start + 1) if day else None
@@ -196,7 +218,19 @@ def named_day(text: Text, at: int) -> Found | None:
         return one_day(text.today + timedelta(shift + 7)), end + 1
     if shift < 0:
         return Days(()), end
-    return _beside_a_date(text, text.today + timedelta(shift), end)
+    weeks, end = _weeks_on(text, end)
+    return _beside_a_date(text, text.today + timedelta(shift + 7 * weeks), end)
+
+
+def _weeks_on(text: Text, at: int) -> tuple[int, int]:
+    """Weeks that `en ocho` and `en quince` (days, counted as Spanish does) add to a day, and the place after them."""
+    weeks = {8: 1, 15: 2}.get(text.value(at + 1), 0) if text.word(at) == "en" else 0
+    if not weeks or text.setting.language != "es":
+        return 0, at
+    end = at + 2
+    if text.cat(end) == "unit":
+        return (weeks, end + 1) if text.name(end) == "day" else (0, at)
+    return weeks, end
 
 
 def _beside_a_date(text: Text, day: date, end: int) -> Found:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from followup.core.replies.clock_times import hour
+from followup.core.replies.judging import comes_now, moves_before
 from followup.core.replies.mentions import Hour, Hours, Instant, PartOfDay, Text
 
 _TO = ("to", "dash", "until")
@@ -29,7 +30,7 @@ def time_range(text: Text, at: int) -> tuple[Hours, int] | None:
     if not joins or (text.word(joint) in ("y",) and opener != "between"):
         return None
     last = hour(text, text.skip(joint + 1, "the", "like", "around", "at"))
-    if not last:
+    if not last or _is_move(text, at, joint):
         return None
     if first[0].hour > 12 and (last[0].half or last[0].hour <= 12):
         return None
@@ -40,6 +41,13 @@ def time_range(text: Text, at: int) -> tuple[Hours, int] | None:
     if last[0].hour == first[0].hour and last[0].minute == first[0].minute:
         return None
     return Hours("between", first[0], last[0]), last[1]
+
+
+def _is_move(text: Text, at: int, joint: int) -> bool:
+    """`move my 9am to 2pm`, `change it from 9 to 11`: an old time and a new one, no range."""
+    if text.cat(joint) != "to" or text.cat(at) == "between" or text.cat(at - 1) == "to":
+        return False
+    return moves_before(text, at)
 
 
 def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
@@ -105,6 +113,8 @@ def _is_half_day(text: Text, at: int) -> bool:
 
 def instant(text: Text, at: int) -> tuple[Instant, int] | None:
     """`in 2 hours`, `in half an hour`, `in 20 min`, `en media hora`."""
+    if text.cat(at) == "now":
+        return (Instant(text.setting.now), at + 1) if comes_now(text, at) else None
     start = at + 1 if text.cat(at) == "in" else at
     if text.cat(start) == "half_hour" and (text.cat(at) == "in" or text.cat(start + 1) == "ahead"):
         return Instant(text.setting.now + timedelta(minutes=30)), start + (1 if text.cat(at) == "in" else 2)

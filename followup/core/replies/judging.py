@@ -52,15 +52,33 @@ _CHANGED_TO = re.compile(r"\b(?:chang|mov|switch|push|bump|swap|reschedul)\w* (?
 _OLD_TIME_AFTER = re.compile(
     r"^\W*(?:appointment|appt|booking|slot|one|visit|cita|reservation)\b.*\b(?:to|for|a|al|para|until)\b"
 )
-_INSTEAD = re.compile(
-    r"\b(?:instead of|rather than|in place of|en vez del?|en lugar del?|and not|not)(?: the| on|"
-    r" at| my| my| el| la)*\W*$"
+_IN_PLACE_OF = re.compile(
+    r"\b(?:instead of|rather than|in place of|en vez del?|en lugar del?)(?: the| on| at| my| el| la)*\W*$"
 )
 
 
 def moves(plain: str) -> bool:
     """Whether words speak of moving a booking."""
     return bool(_MOVES.search(plain))
+
+
+def moves_before(text: Text, at: int) -> bool:
+    """Whether the sentence before this place speaks of moving a booking."""
+    head = text.plain[: text.symbols[at].start] if at < len(text.symbols) else text.plain
+    return moves(re.split(r"[.!?]", head)[-1])
+
+
+_COMES = re.compile(
+    r"\b(?:come|coming|bring|drop|swing|stop by|head(?:ing)?|be there|get in|go back|meet|see me|take me|fit me in|"
+    r"free|available|squeeze me in|lets go|ir|voy|llevar\w*|pasar)\b(?: \w+){0,4} $"
+)
+
+
+def comes_now(text: Text, at: int) -> bool:
+    """Whether `now` at this place is when the customer would come, and not why not."""
+    left = text.plain[: text.symbols[at].start]
+    clause = _CLAUSE_END.split(left)[-1]
+    return bool(_COMES.search(clause)) and not _NOT_BEFORE.search(clause)
 
 
 def before(text: Text, one: Mention) -> str:
@@ -112,8 +130,8 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
 
 def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
     """`before` where this mention corrects what stands before it, `this` where it is left behind, else empty."""
-    left = before(text, one)
-    if _INSTEAD.search(left) and re.search(r"instead|rather|place of|vez|lugar", left[-30:]):
+    start = text.symbols[one.start].start
+    if _IN_PLACE_OF.search(text.plain[max(0, start - 40) : start]):
         return "this"
     if previous is None:
         return "this" if _is_old_time(text, one) else ""

@@ -96,6 +96,8 @@ def _base(text: Text, at: int) -> tuple[date, int, bool]:
 def _added(text: Text, base: date, count: int, unit_at: int, is_loose: bool, end: int) -> Found | None:
     unit = text.name(unit_at)
     if unit == "day":
+        if text.setting.language == "es" and count in (8, 15):
+            count -= 1  # Spanish counts the day from which it counts: ocho días are a week
         day = base + timedelta(min(count, 400))
         return (Days((day, day + timedelta(1)), is_span=True) if is_loose and count > 1 else Days((day,))), end
     if unit == "workday":

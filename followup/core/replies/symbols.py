@@ -59,6 +59,10 @@ _GOING_BACK = word_set("go going come coming bring bringing swing drop head stop
 """Before `back on`: the way to the shop again, not the return from a trip."""
 
 
+_IS_COMING = word_set("im am are were be is was not ill keep")
+"""Before `coming`: the verb, not the coming Monday."""
+
+
 def read_symbols(text: str, language: str) -> list[Symbol]:
     """The symbols of a plain text; words of the other language count where they are long enough to be no accident."""
     tokens = [(match.lastgroup or "", match.group(), match.start(), match.end()) for match in _TOKEN.finditer(text)]
@@ -69,6 +73,8 @@ def read_symbols(text: str, language: str) -> list[Symbol]:
         symbol, taken = _read_one(tokens, at, language)
         if symbol.text == "back on" and symbols and symbols[-1].text in _GOING_BACK:
             symbol = Symbol("on", 0, "on", symbol.end - 2, symbol.end)
+        if symbol.text == "coming" and symbols and symbols[-1].text in _IS_COMING:
+            symbol = Symbol("word", 0, "coming", symbol.start, symbol.end)
         symbols.append(symbol)
         at += taken
     return symbols

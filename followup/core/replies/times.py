@@ -175,13 +175,13 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
         return True
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
     if before in ("make it", "make that") and told.first.hour >= 1:
-        return _may_be_told(text)
-    if spelled and told.first.hour == 1 and not is_shown:
+        return _may_be_told(text) or previous is not None
+    if spelled and told.first.hour == 1 and not is_shown and text.setting.asked != "time":
         return False
     if is_shown or _near_time(text, at, end, previous):
         return True
     if text.setting.asked in ("time", "slot", "day", "confirm") and _stands_alone(text, at, end):
-        return not (spelled and told.first.hour < 3)
+        return text.setting.asked == "time" or not (spelled and told.first.hour < 3)
     return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
 
 
@@ -239,6 +239,8 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
     """Whether another time stands right before or after this number."""
     if previous and isinstance(previous.value, Days | PartOfDay | Hours):
         between = [text.symbols[n] for n in range(previous.end, at)]
+        if isinstance(previous.value, Hours) and any(one.category == "correction" for one in between):
+            return len(between) <= 4
         if all(one.category in (*_GLUE, "or", "and") or one.text == "," for one in between):
             is_list = any(one.category in ("or", "and") or one.text == "," for one in between)
             return isinstance(previous.value, Hours) or not is_list or isinstance(previous.value, PartOfDay)

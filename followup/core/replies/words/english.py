@@ -134,6 +134,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("unit", "year", "year|years|yr|yrs"),
     *entries("unit", "hour", "hour|hours|hr|hrs|h"),
     *entries("unit", "minute", "minute|minutes|min|mins"),
+    *entries("now", 0, "now|right now|right away now|at the moment"),
     *entries("weekend", 0, "weekend|weekends|wknd|wkend|the weekend"),
     *entries("midweek", 0, "midweek|mid week|middle of the week|middle of week"),
     *entries("weekdays", 0, "weekday|weekdays|week day|during the week"),

@@ -126,6 +126,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("unit", "year", "ano|anos"),
     *entries("unit", "hour", "hora|horas|hrs|hr|h|hs"),
     *entries("unit", "minute", "minuto|minutos|min|mins"),
+    *entries("now", 0, "ahora|ahorita|ahora mismo|ahorita mismo|orita"),
     *entries("weekend", 0, "fin de semana|fines de semana|finde|fin de"),
     *entries("midweek", 0, "mediados de semana|media semana|mediados de la semana"),
     *entries("weekdays", 0, "entre semana|dias de semana"),
