@@ -9,7 +9,8 @@ from followup.core.replies.said import phrases
 
 _CALL = (
     r"\b(?:call|phone|ring|text|llame\w*|llama\w*|marque\w*|marca\w*|marcar\w*|hablen\w*|"
-    r"contact|texted|called|messaged|emailed|wrote) (?:me |us |back |him |her |my \w+ |to me |a mi )+(?:back |again )?(?:\w+ ){0,2}$"
+    r"contact|texted|called|messaged|emailed|wrote) (?:me |us |back |him |her |my \w+ |to me |a mi )+(?:back |"
+    r"again )?(?:\w+ ){0,2}$"
     r"|\b(?:llame\w*|llame[nm]\w*|marque\w*|hablen\w*|please call|pls call|can you call|could you call) (?:\w+ ){0,2}$"
 )
 _BACK = (
