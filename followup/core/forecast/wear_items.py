@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from itertools import groupby
+from math import sqrt
 
 from followup.core.forecast.cars import Car, ItemHistory
 from followup.core.forecast.history import Reading, axle_of
@@ -34,6 +35,8 @@ from followup.core.item import HOW_VARIANCE, MM_PER_UNIT, DistanceWear, Item, Li
 _SAME_PLACES, _SAME_AFTER_MILES, _COPIED_VARIANCE = 4, 3_000, 2.0
 # Standard deviation of the grooves of one tire, 32nds (assumption).
 _GROOVE_SPREAD = 0.5
+# e_n: expected highest of n standard normals (order statistics), for 1 to 12 grooves.
+_HIGHEST_OF = (0.0, 0.5642, 0.8463, 1.0294, 1.1630, 1.2672, 1.3522, 1.4236, 1.4850, 1.5388, 1.5864, 1.6292)
 # Sides further apart than this are doubted, both of them.
 _SIDES_APART = 3.0
 # What a gauge may be cut to, in the unit that was entered; so many readings must agree before a coarse one is believed.
@@ -262,11 +265,13 @@ def value_and_variance(item: Item, reading: Reading, reading_error: float, gauge
 def _lowest_groove(grooves: list[float], variance: float) -> tuple[float, float]:
     """The lowest groove, each first drawn towards the tire's mean: the lowest of three noisy readings lies too low.
 
-    The variance is that of a groove so drawn.
+    k = tau^2 / (tau^2 + sigma^2). Drawn so, the lowest lies too high by the mean of the least of n such grooves,
+    e_n tau (1 - sqrt k), which is taken off. The variance is that of a groove so drawn.
     """
     mean = sum(grooves) / len(grooves)
     kept = _GROOVE_SPREAD**2 / (_GROOVE_SPREAD**2 + variance)
-    return mean + kept * (min(grooves) - mean), variance * (kept + (1 - kept) ** 2 / len(grooves))
+    too_high = _HIGHEST_OF[min(len(grooves), len(_HIGHEST_OF)) - 1] * _GROOVE_SPREAD * (1 - sqrt(kept))
+    return mean + kept * (min(grooves) - mean) - too_high, variance * (kept + (1 - kept) ** 2 / len(grooves))
 
 
 def gauge_step(sides: Sequence[ItemHistory], prior: WearPrior) -> float:
