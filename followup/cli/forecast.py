@@ -22,6 +22,7 @@ if TYPE_CHECKING:
     # At run time only where lines are read: `--help` stays quick.
     from followup.core.forecast.history import CarHistory
     from followup.core.inspection import InspectionLine, VisitLine
+    from followup.core.item import Catalogue
 
 # A forecast asks no clock: a line of any day is read, and `--as-of` says what is looked at.
 _ANY_DAY = datetime(9000, 1, 1, tzinfo=UTC)
@@ -91,12 +92,13 @@ def forecast(
 ) -> None:
     """When each item of each car will be due, from a file of inspections."""
     from followup.core.forecast.history import history_of_lines
+    from followup.core.items import BY_CODE
 
     if learn is not None:
         raise click.UsageError("a shop's own priors cannot be learned yet: leave --learn out for the published ones")
     with _without_collector():
-        lines, bad = _read(file)
-        histories = history_of_lines(lines)
+        lines, bad = _read(file, BY_CODE)
+        histories = history_of_lines(lines, BY_CODE)
         _answer_all(histories, as_of, limit, horizon_days, quantiles)
     sys.exit(1 if bad else 0)
 
@@ -130,17 +132,16 @@ def _answer_all(
             bar.update(len(some))
 
 
-def _read(file: Path) -> tuple[list[InspectionLine | VisitLine], int]:
+def _read(file: Path, catalogue: Catalogue) -> tuple[list[InspectionLine | VisitLine], int]:
     """The good lines; the bad ones are told on standard error and counted."""
     from followup.core.inspection import BadLine, read_line
-    from followup.core.items import BY_CODE
 
     lines: list[InspectionLine | VisitLine] = []
     bad = 0
     with click.progressbar(_lines_of(file), label="reading", file=sys.stderr) as bar:
         for number, text in bar:
             try:
-                lines.append(read_line(text, _ANY_DAY, BY_CODE))
+                lines.append(read_line(text, _ANY_DAY, catalogue))
             except BadLine as fault:
                 bad += 1
                 click.echo(f"line {number}: {fault}", err=True)

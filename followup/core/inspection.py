@@ -22,8 +22,8 @@ from pydantic import (
     ValidationError,
 )
 
-from followup.core.inspection_check import Catalogue, Fault, check_line, check_reading, says_of
-from followup.core.item import MILES_PER_KM
+from followup.core.inspection_check import Fault, check_line, check_reading, says_of
+from followup.core.item import MILES_PER_KM, Catalogue
 from followup.core.vehicle import Vehicle
 from followup.core.visit import Work
 

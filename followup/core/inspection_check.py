@@ -12,9 +12,8 @@ from difflib import get_close_matches
 from typing import Any
 
 from followup.core.date_code import BadDateCode, read_date_code
-from followup.core.item import LEVELS, LOOKS, MM_PER_UNIT, PSI_PER_UNIT, Field, Item, converted
+from followup.core.item import LEVELS, LOOKS, MM_PER_UNIT, PSI_PER_UNIT, Catalogue, Field, Item, converted
 
-Catalogue = Mapping[str, Item]
 Told = Mapping[str, Any]
 
 # What a reading may say beside the fields of its item.

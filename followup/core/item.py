@@ -1,6 +1,7 @@
 """What an item is: one thing on a car that wears, runs low, ages or is only looked at, and all the shop knows of it.
 
-The catalogue itself is `followup.core.items.ALL`; nobody else lists items. Each wear model is a frozen value; the
+The catalogue that is shipped is `followup.core.items.BY_CODE`; a shop may add items of its own
+(`items.catalogue_of`). Nobody else lists items. Each wear model is a frozen value; the
 arithmetic that turns it into a due window lives in `core/forecast`.
 """
 
@@ -213,6 +214,7 @@ class Item:
     `measured_by` names the fields that hold the number that wear is computed with, in `unit`; the lowest of several
     counts (the highest where it does not fall). Where the number is worked out (thickness over the stamped minimum),
     `measure` does it from what was entered; it returns None where something is missing. See `items.reading_value`.
+    One that is not `is_in_use` was switched off by the shop: what was read stays, nothing more is asked or forecast.
     `words` is for staff pages; what customers read is the phrase file `message_templates/<language>/items/<code>.toml`.
     """
 
@@ -233,6 +235,7 @@ class Item:
     measured_by: tuple[str, ...] = ("value", "across", "inner", "outer")
     measure: Callable[[Mapping[str, Any]], float | None] | None = None
     winter_action_limit: Limit | None = None
+    is_in_use: bool = True
 
     @property
     def is_forecast(self) -> bool:
@@ -271,3 +274,12 @@ class Item:
         if not position:
             return self.positions
         return tuple(side for side in AXLES.get(position, ()) if side in self.positions)
+
+
+# Items by their codes, in the order in which they are shown: those that are shipped, then the shop's own.
+Catalogue = Mapping[str, Item]
+
+
+def in_use(catalogue: Catalogue) -> list[Item]:
+    """The items that are asked for and forecast, in order: all but those that the shop switched off."""
+    return [one for one in catalogue.values() if one.is_in_use]

@@ -13,6 +13,8 @@ from functools import lru_cache
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from followup.core.item import Item
+
 WEEKDAYS = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 OpenHours = dict[str, tuple[str, str]]
 
@@ -115,6 +117,7 @@ FORECAST_RULES = ("action_limits", "legal_limits", "gauges_round_down")
 class Shop:
     """One shop: who it is to its customers, where it is, and its rules in their present version.
 
+    `own_items` are those that it added to the catalogue (see `core.items.catalogue_of`).
     `phone` and `texts_from` are E.164; `zone` an IANA name; `country` ISO 3166 alpha-2, `state` its subdivision.
     """
 
@@ -131,6 +134,13 @@ class Shop:
     registration: str | None = None
     rules: ShopRules = field(default_factory=ShopRules)
     rules_version: int = 1
+    own_items: tuple[Item, ...] = ()
+
+    @property
+    def free_services(self) -> dict[str, str]:
+        """What is topped off free, by item code, and how much of each: by the rules, and by the shop's own items."""
+        own = {one.code: "" for one in self.own_items if one.is_top_off_free and one.is_in_use}
+        return {**self.rules.free_services, **own}
 
 
 def wall_time(text: str) -> time:

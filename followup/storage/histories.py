@@ -10,6 +10,7 @@ from sqlalchemy import Connection
 
 from followup.core.forecast.history import CarHistory, history_of_lines
 from followup.core.inspection import InspectionLine
+from followup.core.items import catalogue_of
 from followup.core.shop import Shop
 from followup.core.visit import Work
 from followup.core.wall import day_of
@@ -22,7 +23,7 @@ def history_of(connection: Connection, shop: Shop, vehicle_id: int) -> CarHistor
     lines = [_line(row["body"]) for row in inspections.bodies_of_vehicle(connection, vehicle_id)]
     if not lines:
         return None
-    history = history_of_lines(lines)[0]
+    history = history_of_lines(lines, catalogue_of(shop))[0]
     told = [(row["on"], row["miles"]) for row in inspections.odometers_told(connection, vehicle_id)]
     visits = [
         (day_of(row["opened_at"], shop.zone), row["odometer_miles"])

@@ -12,7 +12,8 @@ from sqlalchemy import ColumnElement, Connection, Table
 from followup.core.consent import ConsentStanding, standing
 from followup.core.conversation.state import PERSON_STAYS
 from followup.core.forecast.window import DueCurve
-from followup.core.items import BY_CODE
+from followup.core.item import Catalogue
+from followup.core.items import catalogue_of
 from followup.core.planning.decide import still_wanted
 from followup.core.planning.picture import (
     BookingSeen,
@@ -132,29 +133,32 @@ def why_not_any_more(connection: Connection, shop: Shop, text: Row, now: datetim
 
 def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str, Any]:
     """The car's part of a picture."""
+    catalogue = catalogue_of(shop)
     return {
         "due": tuple(due_items(gathered.windows.get(car_id, []), shop, day_of(now, shop.zone))),
         "visits": tuple(
             Visit(row["code"], row["opened_at"], row["closed_at"], row["odometer_miles"])
             for row in gathered.visits.get(car_id, [])
         ),
-        "work": tuple(_work(gathered.work.get(car_id, []))),
-        "recommendations": tuple(_advice(gathered.advice.get(car_id, []))),
+        "work": tuple(_work(catalogue, gathered.work.get(car_id, []))),
+        "recommendations": tuple(_advice(catalogue, gathered.advice.get(car_id, []))),
         "bookings": tuple(
             BookingSeen(str(row["id"]), row["state"], row["slot_at"], row["asked_at"])
             for row in gathered.bookings.get(car_id, [])
         ),
-        "rests": tuple(_rests(gathered.rests.get(car_id, []))),
+        "rests": tuple(_rests(catalogue, gathered.rests.get(car_id, []))),
         "recalls": tuple(Recall(row["code"], row["entered_on"]) for row in gathered.recalls.get(car_id, [])),
     }
 
 
 def due_items(rows_of_car: Iterable[Row], shop: Shop, today: date) -> Iterator[DueItem]:
     """The car's windows as chances of today (`today` is the shop's day)."""
-    rules = shop.rules
+    rules, catalogue, free = shop.rules, catalogue_of(shop), shop.free_services
     for row in rows_of_car:
         body, since = row["body"], (today - row["as_of"]).days
-        item = BY_CODE.get(row["item"])
+        item = catalogue.get(row["item"])
+        if item is not None and not item.is_in_use:
+            continue
         curve, legal = DueCurve.from_json(body["curve"]), body.get("legal")
         legal_curve = DueCurve.from_json(legal["curve"]) if legal else None
         yield DueItem(
@@ -166,7 +170,7 @@ def due_items(rows_of_car: Iterable[Row], shop: Shop, today: date) -> Iterator[D
             likely_on=_day(body["likely"]),
             chance_legal=legal_curve.chance(since + rules.lead_days) if legal_curve else 0.0,
             is_past_legal=bool(legal and legal["is_past"]),
-            is_free_top_off=bool(item and item.is_top_off_free and row["item"] in rules.free_services),
+            is_free_top_off=bool(item and item.is_top_off_free and row["item"] in free),
         )
 
 
@@ -174,33 +178,33 @@ def _day(text: str | None) -> date | None:
     return date.fromisoformat(text) if text else None
 
 
-def _places(item: str, position: str) -> tuple[str, ...]:
+def _places(catalogue: Catalogue, item: str, position: str) -> tuple[str, ...]:
     """Work and advice may name an axle or the whole car; windows stand at single positions."""
-    known = BY_CODE[item].positions if item in BY_CODE else ("",)
+    known = catalogue[item].positions if item in catalogue else ("",)
     if position in known:
         return (position,)
     inside = AXLES.get(position, ()) if position else known
     return tuple(one for one in known if one in inside) or (position,)
 
 
-def _work(found: Iterable[Row]) -> Iterator[Work]:
+def _work(catalogue: Catalogue, found: Iterable[Row]) -> Iterator[Work]:
     for row in found:
         moved = tuple(sorted((row["moved"] or {}).items()))
-        for place in _places(row["item"], row["position"]):
+        for place in _places(catalogue, row["item"], row["position"]):
             yield Work(row["item"], place, row["did"], row["on"], row["odometer_miles"], moved)
 
 
-def _advice(found: Iterable[Row]) -> Iterator[Recommendation]:
+def _advice(catalogue: Catalogue, found: Iterable[Row]) -> Iterator[Recommendation]:
     for row in found:
-        for place in _places(row["item"], row["position"]):
+        for place in _places(catalogue, row["item"], row["position"]):
             yield Recommendation(
                 row["item"], place, row["decision"], row["on"], row["because"], row["until"], row["told_by"]
             )
 
 
-def _rests(found: Iterable[Row]) -> Iterator[Rest]:
+def _rests(catalogue: Catalogue, found: Iterable[Row]) -> Iterator[Rest]:
     for row in found:
-        for place in _places(row["item"], row["position"]):
+        for place in _places(catalogue, row["item"], row["position"]):
             yield Rest(row["item"], place, row["because"], row["from_on"], row["until"])
 
 

@@ -14,7 +14,8 @@ from followup.core.booking import ICALENDAR_STATUS
 from followup.core.forecast.first_due import FirstDue, first_due
 from followup.core.forecast.window import DueWindow
 from followup.core.inspection import Reading
-from followup.core.items import BY_CODE, Measured, measured
+from followup.core.item import Catalogue
+from followup.core.items import Measured, catalogue_of, measured
 from followup.core.replies.contract import TimeWindow
 from followup.core.shop import Shop
 from followup.storage import alerts, inbox, inspections, people, rows, staff, tables
@@ -73,8 +74,10 @@ def window_of(row: Row) -> DueWindow:
 
 def first_due_of(found: Iterable[Row], shop: Shop, today: date) -> FirstDue | None:
     """When the first of a car's windows is due; what the shop tops off free is no work and does not count."""
-    free = {code for code in shop.rules.free_services if code in BY_CODE and BY_CODE[code].is_top_off_free}
-    return first_due([window_of(row) for row in found if row["item"] not in free], today)
+    catalogue = catalogue_of(shop)
+    off = {code for code, item in catalogue.items() if not item.is_in_use}
+    free = {code for code in shop.free_services if code in catalogue and catalogue[code].is_top_off_free}
+    return first_due([window_of(row) for row in found if row["item"] not in free | off], today)
 
 
 def car_words(vehicle: Row) -> str:
@@ -210,12 +213,12 @@ class SeenReading:
     reading: Reading
 
 
-def last_readings(connection: Connection, vehicle_id: int) -> dict[ItemAt, SeenReading]:
+def last_readings(connection: Connection, vehicle_id: int, catalogue: Catalogue) -> dict[ItemAt, SeenReading]:
     """The last reading of each item and position of a car that says something, by (item, position)."""
     found: dict[ItemAt, SeenReading] = {}
     for row in inspections.bodies_of_vehicle(connection, vehicle_id):
         for told in row["body"].get("readings", []):
-            item = BY_CODE.get(told["item"])
+            item = catalogue.get(told["item"])
             if item is None:
                 continue
             reading = Reading.model_validate_json(json.dumps(told))

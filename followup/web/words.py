@@ -8,9 +8,11 @@ from zoneinfo import ZoneInfo
 from flask import Flask, g
 from markupsafe import Markup, escape
 
+from followup.core.item import Catalogue
 from followup.web.house import house
 from followup.web.login import me
 from followup.workflows import sign_in as signing
+from followup.workflows.look_at_catalogue import look_at_catalogue
 
 # Not strftime's: those change with the machine's language.
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
@@ -23,6 +25,14 @@ def shop() -> signing.ShopHead:
         g.shop_head = signing.shop_head(house().store, me().shop_id)
     head: signing.ShopHead = g.shop_head
     return head
+
+
+def catalogue() -> Catalogue:
+    """The items of the shop of the one who asks; read once a request."""
+    if "catalogue" not in g:
+        g.catalogue = look_at_catalogue(house().store, me().shop_id)
+    found: Catalogue = g.catalogue
+    return found
 
 
 def local(at: datetime) -> datetime:

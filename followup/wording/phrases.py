@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from followup.core.item import Item
 from followup.core.phrasing import phrase_list, phrase_month, phrase_number, phrase_past_day
 from followup.core.vehicle import WALKING_ORDER
 from followup.wording.shipped import phrase_file
@@ -40,12 +41,12 @@ class ItemPhrases:
     ending_many: str = ""
 
 
-def item_phrases(language: str, code: str) -> ItemPhrases:
+def item_phrases(language: str, item: Item) -> ItemPhrases:
     """The phrase file of that item. Raises `NoSuchTemplate`."""
-    found = phrase_file(language, f"items/{code}")
+    found = phrase_file(language, f"items/{item.code}")
     shared = phrase_file(language, "phrases")
     return ItemPhrases(
-        code=code,
+        code=item.code,
         one=found["one"],
         many=found.get("many", found["one"]),
         ahead=found.get("ahead", shared["ahead"]),
@@ -60,9 +61,9 @@ def item_phrases(language: str, code: str) -> ItemPhrases:
     )
 
 
-def item_name(language: str, code: str, positions: Sequence[str] = (), *, drives_on_right: bool = True) -> str:
+def item_name(language: str, item: Item, positions: Sequence[str] = (), *, drives_on_right: bool = True) -> str:
     """The item at those positions: "driver's side front tire", "front brake pads", "tires" for all four or none."""
-    phrases = item_phrases(language, code)
+    phrases = item_phrases(language, item)
     words = phrase_file(language, "phrases")["positions"]
     where = [one if drives_on_right else _MIRRORED.get(one, one) for one in positions if one]
     if phrases.is_by_axle:
@@ -77,7 +78,7 @@ def item_name(language: str, code: str, positions: Sequence[str] = (), *, drives
     return _fill(phrases.one if len(where) == 1 else phrases.many, position=place)
 
 
-def measured_phrase(language: str, code: str, value: float | str, unit: str | None = None) -> str:
+def measured_phrase(language: str, item: Item, value: float | str, unit: str | None = None) -> str:
     """A reading of that item in words: 5 with "32nds" is "5/32", 4.0 with "mm" is "4 mm", "streaks" is what it shows.
 
     A percentage is "": a text gives none, and the item's line then says only when it was looked at.
@@ -85,13 +86,13 @@ def measured_phrase(language: str, code: str, value: float | str, unit: str | No
     shared = phrase_file(language, "phrases")
     if isinstance(value, str):
         return str(shared["found"].get(value, value.replace("_", " ")))
-    units = {**shared["units"], **phrase_file(language, f"items/{code}").get("units", {})}
+    units = {**shared["units"], **phrase_file(language, f"items/{item.code}").get("units", {})}
     return _fill(units.get(unit, "{value}"), value=phrase_number(value))
 
 
 def item_fact(
     language: str,
-    code: str,
+    item: Item,
     *,
     positions: Sequence[str] = (),
     measured: str = "",
@@ -105,8 +106,8 @@ def item_fact(
     """One entry of the fact `items`. `measured` comes from `measured_phrase`; `done_on` is the day of the last change
     where nothing was measured; `due_on` is the likely date, of which only the month is said. `today` decides whether a
     day that is over needs its year (None: it has none)."""
-    shared, phrases = phrase_file(language, "phrases"), item_phrases(language, code)
-    name = item_name(language, code, positions, drives_on_right=drives_on_right)
+    shared, phrases = phrase_file(language, "phrases"), item_phrases(language, item)
+    name = item_name(language, item, positions, drives_on_right=drives_on_right)
     when = measured_on or done_on
     said = phrase_past_day(when, today or when, language) if when else ""
     month = phrase_month(due_on, language) if due_on and not is_at_limit else ""
@@ -132,11 +133,11 @@ def item_fact(
     }
 
 
-def service_fact(language: str, code: str, amount: str = "") -> dict[str, str]:
+def service_fact(language: str, item: Item, amount: str = "") -> dict[str, str]:
     """One entry of the fact `services`: a free top-off, and how much of it (none told: up to full)."""
     shared = phrase_file(language, "phrases")
     return {
-        "name": _fill(item_phrases(language, code).one, position=""),
+        "name": _fill(item_phrases(language, item).one, position=""),
         "amount": str(shared["amounts"].get(amount, amount)) if amount else str(shared["up_to_full"]),
     }
 

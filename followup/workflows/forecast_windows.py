@@ -119,7 +119,7 @@ def _body(window: DueWindow, legal: DueWindow | None, history: CarHistory) -> di
 
 def _measured(reading: Reading) -> dict[str, Any]:
     """What a person read that day, in the unit that was entered: a text says this, never what is reckoned from it."""
-    item, entered = BY_CODE[reading.item], reading.entered
+    item, entered = reading.of or BY_CODE[reading.item], reading.entered
     if item.measure is not None and entered.value is not None:
         # A rotor's margin is ours; the number on the gauge is the thickness.
         return {"value": entered.value, "unit": entered.unit or item.unit}

@@ -26,7 +26,8 @@ from followup.core.consent import ConsentEntry
 from followup.core.inspection import BadLine, InspectionLine, VisitLine, content_hash, read_line
 from followup.core.inspection_check import Fault
 from followup.core.inspection_doubts import doubts_of
-from followup.core.items import BY_CODE
+from followup.core.item import Catalogue
+from followup.core.items import catalogue_of
 from followup.core.shop import Shop
 from followup.core.visit import Work
 from followup.core.wall import day_of, start_of, to_utc, to_wall
@@ -57,6 +58,7 @@ class _Task:
     secret: str
     accepts_doubtful: bool
     is_check: bool
+    catalogue: Catalogue
 
 
 class _NothingKept(Exception):
@@ -80,7 +82,7 @@ def keep_inspections(
     """
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
-    task = _Task(shop, now, kept_by, secret, accepts_doubtful, is_check)
+    task = _Task(shop, now, kept_by, secret, accepts_doubtful, is_check, catalogue_of(shop))
     waiting = iter(lines)
     if is_check:
         yield from _checked(store, task, waiting)
@@ -104,7 +106,7 @@ def _checked(store: Store, task: _Task, lines: Iterator[str]) -> Iterator[KeptLi
 
 def _keep(connection: Connection, task: _Task, text: str) -> KeptLine:
     try:
-        line = read_line(text, to_wall(task.now, task.shop.zone), BY_CODE)
+        line = read_line(text, to_wall(task.now, task.shop.zone), task.catalogue)
     except BadLine as bad:
         return KeptLine("rejected", faults=bad.faults)
     if isinstance(line, VisitLine):

@@ -14,8 +14,9 @@ from collections.abc import Sequence
 from datetime import date, datetime
 
 from followup.core.inspection_doubts import MOST_MILES_A_DAY
-from followup.core.item import Item
-from followup.core.items import ALL, BY_CODE
+from followup.core.item import Item, in_use
+from followup.core.items import catalogue_of
+from followup.core.shop import Shop
 from followup.core.vehicle import Vehicle
 from followup.core.wall import day_of
 from followup.storage import inspections, outbox, people, shops
@@ -26,8 +27,11 @@ def what_is_topped_off(store: Store, shop_id: int, vehicle: Vehicle | None) -> l
     """Items that can be topped off on that car, the shop's free ones first, each with how much is free ("": any;
     None: not a free service of this shop)."""
     with store.read() as connection:
-        free = shops.load_shop(connection, shop_id).rules.free_services
-    items = [one for one in ALL if one.is_top_off_free and (vehicle is None or one.exists_on(vehicle))]
+        shop = shops.load_shop(connection, shop_id)
+    free = shop.free_services
+    items = [
+        one for one in in_use(catalogue_of(shop)) if one.is_top_off_free and (vehicle is None or one.exists_on(vehicle))
+    ]
     return sorted(((one, free.get(one.code)) for one in items), key=lambda pair: pair[0].code not in free)
 
 
@@ -46,9 +50,10 @@ def keep_top_off(
         row = people.load_vehicle(connection, shop_id, vehicle_id)
         if row is None:
             return {"": "There is no such car."}
-        if wrong := _wrong(connection, people.vehicle_of(row), vehicle_id, items, odometer_miles, shop_id, now):
+        shop = shops.load_shop(connection, shop_id)
+        if wrong := _wrong(connection, people.vehicle_of(row), vehicle_id, items, odometer_miles, shop, now):
             return wrong
-        on = day_of(now, shops.load_shop(connection, shop_id).zone)
+        on = day_of(now, shop.zone)
         for code in dict.fromkeys(items):
             inspections.add_work(
                 connection, shop_id=shop_id, vehicle_id=vehicle_id, inspection_id=None, visit_id=None, item=code,
@@ -74,17 +79,18 @@ def _wrong(
     vehicle_id: int,
     items: Sequence[str],
     odometer_miles: float | None,
-    shop_id: int,
+    shop: Shop,
     now: datetime,
 ) -> dict[str, str]:
+    catalogue = catalogue_of(shop)
     wrong = {}
     if not items:
         wrong["what"] = "Choose what was topped off."
     for code in items:
-        item = BY_CODE.get(code)
-        if item is None or not item.is_top_off_free or not item.exists_on(vehicle):
+        item = catalogue.get(code)
+        if item is None or not (item.is_in_use and item.is_top_off_free) or not item.exists_on(vehicle):
             wrong["what"] = "This car has no such thing to top off."
-    today = day_of(now, shops.load_shop(connection, shop_id).zone)
+    today = day_of(now, shop.zone)
     if odometer_miles is not None and (says := _doubt(connection, vehicle_id, odometer_miles, today)):
         wrong["odometer"] = says
     return wrong

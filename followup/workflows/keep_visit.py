@@ -10,7 +10,8 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from followup.core.item import DID
-from followup.core.items import BY_CODE
+from followup.core.items import catalogue_of
+from followup.core.shop import Shop
 from followup.core.visit import DECISIONS, DECLINED_BECAUSE
 from followup.core.wall import day_of, to_wall
 from followup.storage import inspections, outbox, people, seen, shops
@@ -105,13 +106,14 @@ def add_work(store: Store, shop_id: int, visit_id: int, done: WorkDone, who: str
     """Write down a line of work; what is wrong with it, by field."""
     if done.did not in DID:
         return {"did": "Choose one of these."}
-    if wrong := _wrong_place(done.item, done.position):
-        return wrong
     with store.write() as connection:
+        shop = shops.load_shop(connection, shop_id)
+        if wrong := _wrong_place(shop, done.item, done.position):
+            return wrong
         visit = _open(connection, shop_id, visit_id)
         if visit is None:
             return {"": "This visit is closed."}
-        on = day_of(now, shops.load_shop(connection, shop_id).zone)
+        on = day_of(now, shop.zone)
         inspections.add_work(
             connection, shop_id=shop_id, vehicle_id=visit["vehicle_id"], inspection_id=None, visit_id=visit_id,
             item=done.item, position=done.position, did=done.did, on=on, odometer_miles=visit["odometer_miles"],
@@ -129,13 +131,14 @@ def add_advice(store: Store, shop_id: int, visit_id: int, advice: Advice, who: s
         return {"because": "Choose one of these."}
     if advice.decision == "later" and advice.until is None:
         return {"until": "Give the day on which to ask again."}
-    if wrong := _wrong_place(advice.item, advice.position):
-        return wrong
     with store.write() as connection:
+        shop = shops.load_shop(connection, shop_id)
+        if wrong := _wrong_place(shop, advice.item, advice.position):
+            return wrong
         visit = _open(connection, shop_id, visit_id)
         if visit is None:
             return {"": "This visit is closed."}
-        on = day_of(now, shops.load_shop(connection, shop_id).zone)
+        on = day_of(now, shop.zone)
         inspections.add_recommendation(
             connection, shop_id=shop_id, vehicle_id=visit["vehicle_id"], inspection_id=None, visit_id=visit_id,
             item=advice.item, position=advice.position, decision=advice.decision,
@@ -168,8 +171,8 @@ def _open(connection: Connection, shop_id: int, visit_id: int) -> Row | None:
     return visit if visit is not None and visit["closed_at"] is None else None
 
 
-def _wrong_place(code: str, position: str) -> dict[str, str]:
-    item = BY_CODE.get(code)
+def _wrong_place(shop: Shop, code: str, position: str) -> dict[str, str]:
+    item = catalogue_of(shop).get(code)
     if item is None:
         return {"item": "Choose one of these."}
     return {} if item.places(position) else {"position": NO_PLACE}

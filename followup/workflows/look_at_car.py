@@ -11,7 +11,8 @@ from datetime import date, datetime, timedelta
 
 from followup.core.forecast.explain import explain
 from followup.core.forecast.first_due import FirstDue
-from followup.core.items import BY_CODE, present_condition
+from followup.core.item import Item, in_use
+from followup.core.items import catalogue_of, present_condition
 from followup.core.planning.decide import decide_for_phone
 from followup.core.planning.picture import Decision
 from followup.core.shop import Shop
@@ -165,8 +166,9 @@ def _odometer(connection: Connection, vehicle_id: int) -> tuple[date, float] | N
 
 def _due(rows: list[Row], shop: Shop, today: date) -> Iterator[DueRow]:
     """The windows in the order of the catalogue, each item in walking order."""
-    codes = list(BY_CODE)
-    known = [row for row in rows if row["item"] in BY_CODE]
+    catalogue = {one.code: one for one in in_use(catalogue_of(shop))}
+    codes = list(catalogue)
+    known = [row for row in rows if row["item"] in catalogue]
     known.sort(key=lambda row: (codes.index(row["item"]), WALKING_ORDER.index(row["position"])))
     for row in known:
         window = seen.window_of(row)
@@ -194,10 +196,12 @@ def _places(
     vehicle, limits = people.vehicle_of(row), shop.rules.action_limits
     work = [_work(one) for one in inspections.work_of_vehicle(connection, row["id"])]
     by_place: dict[str, list[ReadItem]] = {}
-    for at, last in seen.last_readings(connection, row["id"]).items():
-        condition = ahead.get(at) or present_condition(BY_CODE[at[0]], last.reading, vehicle, limits, today)
-        by_place.setdefault(at[1], []).append(ReadItem(*at, last, condition, _since(work, last)))
-    codes = list(BY_CODE)
+    catalogue = catalogue_of(shop)
+    for at, last in seen.last_readings(connection, row["id"], catalogue).items():
+        item = catalogue[at[0]]
+        condition = ahead.get(at) or present_condition(item, last.reading, vehicle, limits, today)
+        by_place.setdefault(at[1], []).append(ReadItem(*at, last, condition, _since(work, last, item)))
+    codes = list(catalogue)
     return tuple(
         (place, tuple(sorted(by_place[place], key=lambda one: codes.index(one.item))))
         for place in WALKING_ORDER
@@ -205,9 +209,9 @@ def _places(
     )
 
 
-def _since(work: list[Work], last: SeenReading) -> Work | None:
+def _since(work: list[Work], last: SeenReading, item: Item) -> Work | None:
     """The last work on the item after it was read: on the same day it came after the reading."""
-    places = BY_CODE[last.item].places
+    places = item.places
     found = [
         one for one in work if one.item == last.item and one.on >= last.on and last.position in places(one.position)
     ]

@@ -11,8 +11,8 @@ from datetime import date, datetime
 
 from followup.core.forecast.window import DueWindow, condition_of
 from followup.core.inspection import InspectionLine, Reading
-from followup.core.item import Condition, Item
-from followup.core.items import ALL, BY_CODE, present_condition
+from followup.core.item import Catalogue, Condition, Item
+from followup.core.items import catalogue_of, present_condition
 from followup.core.items.readings import WORST_FIRST
 from followup.core.shop import Shop
 from followup.core.vehicle import WALKING_ORDER, Vehicle
@@ -81,6 +81,7 @@ class ResultPicture:
     people: tuple[PersonSeen, ...]
     line: InspectionLine
     items: tuple[ItemSeen, ...]
+    catalogue: Catalogue
 
 
 def find_cars(store: Store, shop_id: int, words: str) -> list[CarSeen]:
@@ -126,7 +127,7 @@ def look_at_form(store: Store, shop_id: int, vehicle_id: int | None, now: dateti
             now=wall,
             car=_car(connection, row),
             people=_people(connection, vehicle_id),
-            last=_last_readings(bodies),
+            last=_last_readings(bodies, catalogue_of(shop)),
             last_odometer=(newest[1], newest[0]) if newest else None,
             unit=next((one["body"]["unit"] for one in reversed(bodies) if "unit" in one["body"]), "mi"),
         )
@@ -145,17 +146,19 @@ def look_at_result(store: Store, shop_id: int, inspection_id: int, now: datetime
         made = {(one["item"], one["position"]): DueWindow.from_json(_window(one["body"])) for one in kept}
         car = _car(connection, vehicle)
         items = tuple(_items(shop, car.vehicle, line, made, day_of(now, shop.zone)))
-        return ResultPicture(car, _people(connection, vehicle["id"]), line, items)
+        return ResultPicture(car, _people(connection, vehicle["id"]), line, items, catalogue_of(shop))
 
 
 def _items(
     shop: Shop, vehicle: Vehicle, line: InspectionLine, made: dict[tuple[str, str], DueWindow], today: date
 ) -> Iterator[ItemSeen]:
     """Every item that was read, and those with a window besides: in walking order, then in the catalogue's."""
-    read = {(one.item, at): one for one in line.readings for at in BY_CODE[one.item].places(one.position)}
+    catalogue = catalogue_of(shop)
+    read = {(one.item, at): one for one in line.readings for at in _places(catalogue, one)}
     for position in WALKING_ORDER:
-        for item in ALL:
-            reading, window = read.get((item.code, position)), made.get((item.code, position))
+        for item in catalogue.values():
+            reading = read.get((item.code, position))
+            window = made.get((item.code, position)) if item.is_in_use else None
             if reading is None and window is None:
                 continue
             rules = shop.rules
@@ -166,6 +169,10 @@ def _items(
                 else "not checked"
             )
             yield ItemSeen(item, position, reading, min(ahead, found, key=WORST_FIRST.index), window)
+
+
+def _places(catalogue: Catalogue, reading: Reading) -> tuple[str, ...]:
+    return catalogue[reading.item].places(reading.position) if reading.item in catalogue else ()
 
 
 def _window(body: dict[str, object]) -> dict[str, object]:
@@ -203,12 +210,12 @@ def _people(connection: Connection, vehicle_id: int) -> tuple[PersonSeen, ...]:
     return tuple(PersonSeen(row["id"], row["code"], row["name"]) for row in rows)
 
 
-def _last_readings(bodies: list[Row]) -> dict[tuple[str, str], tuple[Reading, date]]:
+def _last_readings(bodies: list[Row], catalogue: Catalogue) -> dict[tuple[str, str], tuple[Reading, date]]:
     """The newest reading of each place that says something."""
     last: dict[tuple[str, str], tuple[Reading, date]] = {}
     for row in bodies:
         for reading in _line(row).readings:
-            item = BY_CODE.get(reading.item)
+            item = catalogue.get(reading.item)
             if item is None or reading.not_checked:
                 continue
             for place in item.places(reading.position):

@@ -9,7 +9,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
-from followup.core.items import BY_CODE
+from followup.core.item import Catalogue
+from followup.core.items import catalogue_of
 from followup.core.planning.slots import Taken, Wanted, free_times, hours_of, labor_left, why_not_free
 from followup.core.shop import Shop
 from followup.core.wall import day_of, start_of
@@ -105,7 +106,7 @@ def look_at_request(store: Store, shop_id: int, request_id: int, now: datetime) 
         asked = row["slot_at"] if row["state"] in requests.OPEN else None
         return RequestPage(
             booking=booking,
-            readings=_readings(connection, row),
+            readings=_readings(connection, row, catalogue_of(shop)),
             free=_free(shop, used, wanted, now),
             asked_time=asked,
             asked_time_because=why_not_free(shop, used, wanted, asked, now) if asked else None,
@@ -123,9 +124,10 @@ def look_at_free_times(
     store: Store, shop_id: int, items: Iterable[tuple[str, str]], now: datetime
 ) -> tuple[FreeTime, ...]:
     """The next free times for work on these items, for a booking that is made while the customer is on the phone."""
-    hours = hours_of(BY_CODE[item] for item, _ in items if item in BY_CODE)
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
+        catalogue = catalogue_of(shop)
+        hours = hours_of(catalogue[item] for item, _ in items if item in catalogue)
         return _free(shop, slots.taken(connection, shop, now), Wanted(hours), now)
 
 
@@ -133,8 +135,10 @@ def _seen(connection: Connection, shop_id: int, found: Iterable[Row]) -> tuple[S
     return tuple(seen.see_booking(connection, shop_id, row) for row in found)
 
 
-def _readings(connection: Connection, row: Row) -> tuple[tuple[str, str, SeenReading | None], ...]:
-    last = seen.last_readings(connection, row["vehicle_id"])
+def _readings(
+    connection: Connection, row: Row, catalogue: Catalogue
+) -> tuple[tuple[str, str, SeenReading | None], ...]:
+    last = seen.last_readings(connection, row["vehicle_id"], catalogue)
     return tuple((item, position, last.get((item, position))) for item, position in row["items"])
 
 

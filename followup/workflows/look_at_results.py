@@ -11,7 +11,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
-from followup.core.items import BY_CODE
+from followup.core.items import catalogue_of
 from followup.core.shop import Shop, closed_because, instant
 from followup.core.text import REASON_BY_CODE
 from followup.core.wall import day_of
@@ -108,7 +108,7 @@ def look_at_results(store: Store, shop_id: int, now: datetime, days: int) -> Res
         moves = results.moves_since(connection, shop_id, since)
         raised = results.alerts_since(connection, shop_id, since)
         stops = results.stops_since(connection, shop_id, since)
-        past, legal = _past_limit(connection, shop_id)
+        past, legal = _past_limit(connection, shop)
         weeks = tuple(_weeks(connection, shop, now))
     sent = [row for row in earlier if row["sent_at"] >= since]
     kinds = Counter(row["kind"] for row in sent)
@@ -172,14 +172,14 @@ def _wait(raised: Sequence[Row], now: datetime) -> Wait:
     return Wait(len(waits), worst, is_open)
 
 
-def _past_limit(connection: Connection, shop_id: int) -> tuple[int, int]:
+def _past_limit(connection: Connection, shop: Shop) -> tuple[int, int]:
     """Cars whose brakes or tires are at the recommended limit, and at the legal one, without a booking."""
-    booked = results.vehicles_with_bookings(connection, shop_id)
-    past, legal = set(), set()
-    for vehicle_id, found in windows.all_windows(connection, shop_id).items():
+    booked = results.vehicles_with_bookings(connection, shop.id)
+    past, legal, catalogue = set(), set(), catalogue_of(shop)
+    for vehicle_id, found in windows.all_windows(connection, shop.id).items():
         for row in found:
-            item = BY_CODE.get(row["item"])
-            if vehicle_id in booked or item is None or not item.is_brakes_or_tires:
+            item = catalogue.get(row["item"])
+            if vehicle_id in booked or item is None or not (item.is_in_use and item.is_brakes_or_tires):
                 continue
             if row["body"]["is_past"]:
                 past.add(vehicle_id)

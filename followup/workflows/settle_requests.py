@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from followup.core.items import BY_CODE
+from followup.core.items import catalogue_of
 from followup.core.planning.hours import Where
 from followup.core.planning.reminders import reminder_at
 from followup.core.planning.slots import hours_of, why_not_free
@@ -105,12 +105,13 @@ def book_by_phone(
     """Book what was agreed by phone or at the counter; texts about the car stop in the same transaction."""
     with store.write() as connection:
         shop = shops.load_shop(connection, shop_id)
+        catalogue = catalogue_of(shop)
         phones = people.phones_of_person(connection, person_id)
         made = requests.add_request(
             connection, now, by.name, shop_id=shop_id, phone_id=phones[0]["id"] if phones else None,
             person_id=person_id, vehicle_id=vehicle_id, state="asked", came_from=came_from, verbatim=note,
             items=[list(one) for one in items], needs=list(needs), parts=parts,
-            hours=hours_of(BY_CODE[item] for item, _ in items if item in BY_CODE),
+            hours=hours_of(catalogue[item] for item, _ in items if item in catalogue),
         )  # fmt: skip
         request = requests.load_request(connection, shop_id, made)
         assert request is not None

@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from followup.core.item import Item
-from followup.core.items import ALL
+from followup.core.items import ALL, BY_CODE
 from followup.core.segments import beyond_gsm7, segments
 from followup.core.text import REASONS, Reason
 from followup.core.wording_checks import check_wording
@@ -92,15 +92,11 @@ def test_every_language_has_the_same_phrases() -> None:
 @every_item
 def test_every_item_reads_well_in_every_text_that_names_items(item: Item, language: str) -> None:
     looked_on, due_on = date(2026, 3, 2), date(2026, 7, 1)
-    value = measured_phrase(language, item.code, 5.0, item.unit)
+    value = measured_phrase(language, item, 5.0, item.unit)
     lines = [
-        item_fact(
-            language, item.code, positions=item.positions[:1], measured=value, measured_on=looked_on, due_on=due_on
-        ),
-        item_fact(language, item.code, positions=item.positions, done_on=looked_on, due_on=due_on),
-        item_fact(
-            language, item.code, positions=item.positions, measured=value, measured_on=looked_on, is_at_limit=True
-        ),
+        item_fact(language, item, positions=item.positions[:1], measured=value, measured_on=looked_on, due_on=due_on),
+        item_fact(language, item, positions=item.positions, done_on=looked_on, due_on=due_on),
+        item_fact(language, item, positions=item.positions, measured=value, measured_on=looked_on, is_at_limit=True),
     ]
     for line, reason_code in itertools.product(lines, ("due_work", "explain", "judgment", "done_noted")):
         facts = sample_facts(reason_code, language) | {"items": [line]}
@@ -122,37 +118,42 @@ def test_everything_that_can_be_found_has_words(item: Item, language: str) -> No
 
 
 def test_an_item_at_its_positions() -> None:
-    assert item_name("en", "tire_tread", ("front_left",)) == "driver's side front tire"
-    assert item_name("en", "tire_tread", ("front_left",), drives_on_right=False) == "passenger side front tire"
-    assert item_name("en", "tire_tread", ("front_right", "front_left")) == "front tires"
-    assert item_name("en", "tire_tread", ("rear_left", "front_left", "rear_right", "front_right")) == "tires"
-    assert item_name("en", "brake_pad", ("rear_left",)) == "rear brake pads"
-    assert item_name("es", "tire_tread", ("front_left",)) == "llanta delantera del conductor"
-    assert item_name("es", "tire_tread", ("rear_left", "rear_right")) == "llantas traseras"
-    assert item_name("es", "brake_rotor", ("front_left",)) == "discos de freno delanteros"
+    assert item_name("en", BY_CODE["tire_tread"], ("front_left",)) == "driver's side front tire"
+    assert item_name("en", BY_CODE["tire_tread"], ("front_left",), drives_on_right=False) == "passenger side front tire"
+    assert item_name("en", BY_CODE["tire_tread"], ("front_right", "front_left")) == "front tires"
+    assert item_name("en", BY_CODE["tire_tread"], ("rear_left", "front_left", "rear_right", "front_right")) == "tires"
+    assert item_name("en", BY_CODE["brake_pad"], ("rear_left",)) == "rear brake pads"
+    assert item_name("es", BY_CODE["tire_tread"], ("front_left",)) == "llanta delantera del conductor"
+    assert item_name("es", BY_CODE["tire_tread"], ("rear_left", "rear_right")) == "llantas traseras"
+    assert item_name("es", BY_CODE["brake_rotor"], ("front_left",)) == "discos de freno delanteros"
 
 
 def test_a_reading_in_words() -> None:
-    assert measured_phrase("en", "tire_tread", 5.0, "32nds") == "5/32"
-    assert measured_phrase("es", "brake_pad", 4.0, "mm") == "4 mm"
-    assert measured_phrase("en", "wiper_blade", "streaks") == "leaving streaks"
+    assert measured_phrase("en", BY_CODE["tire_tread"], 5.0, "32nds") == "5/32"
+    assert measured_phrase("es", BY_CODE["brake_pad"], 4.0, "mm") == "4 mm"
+    assert measured_phrase("en", BY_CODE["wiper_blade"], "streaks") == "leaving streaks"
     # A percentage never stands in a text: the line then says only when the item was looked at.
-    assert measured_phrase("en", "battery", 70.0, "percent") == ""
-    line = item_fact("en", "battery", measured="", measured_on=date(2026, 3, 2), due_on=date(2026, 11, 5))["line"]
+    assert measured_phrase("en", BY_CODE["battery"], 70.0, "percent") == ""
+    line = item_fact("en", BY_CODE["battery"], measured="", measured_on=date(2026, 3, 2), due_on=date(2026, 11, 5))[
+        "line"
+    ]
     assert line == "Battery: checked on March 2, may be due around November"
 
 
 def test_that_is_where_points_at_a_number_and_falls_away_without_one() -> None:
     seen = date(2026, 9, 25)
-    line = item_fact("en", "brake_fluid", measured_on=seen, is_at_limit=True)["line"]
+    line = item_fact("en", BY_CODE["brake_fluid"], measured_on=seen, is_at_limit=True)["line"]
     assert line == "Brake fluid: checked on September 25, we suggest new fluid"
-    line = item_fact("es", "brake_pad", measured="3 mm", measured_on=seen, is_at_limit=True)["line"]
+    line = item_fact("es", BY_CODE["brake_pad"], measured="3 mm", measured_on=seen, is_at_limit=True)["line"]
     assert line == "Pastillas de freno: 3 mm el 25 de septiembre, con eso sugerimos el cambio"
 
 
 def test_a_free_service_says_how_much() -> None:
-    assert service_fact("en", "washer_fluid") == {"name": "washer fluid", "amount": "up to full"}
-    assert service_fact("es", "engine_oil", "up to 1 quart") == {"name": "aceite del motor", "amount": "hasta 1 cuarto"}
+    assert service_fact("en", BY_CODE["washer_fluid"]) == {"name": "washer fluid", "amount": "up to full"}
+    assert service_fact("es", BY_CODE["engine_oil"], "up to 1 quart") == {
+        "name": "aceite del motor",
+        "amount": "hasta 1 cuarto",
+    }
 
 
 @every_language
@@ -188,5 +189,5 @@ def test_every_shipped_template_passes_the_allow_list(reason: Reason) -> None:
 @every_language
 @every_item
 def test_phrase_files_hold_no_unknown_key(item: Item, language: str) -> None:
-    known = {*item_phrases(language, item.code).__dataclass_fields__, "by_axle", "units"}
+    known = {*item_phrases(language, item).__dataclass_fields__, "by_axle", "units"}
     assert set(phrase_file(language, f"items/{item.code}")) <= known

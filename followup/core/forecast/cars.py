@@ -21,8 +21,7 @@ from followup.core.forecast.usage import (
     age_offset,
     predict_usage,
 )
-from followup.core.item import Item
-from followup.core.items import ALL
+from followup.core.item import Item, in_use
 from followup.core.vehicle import AXLES
 from followup.core.visit import Work
 
@@ -126,7 +125,7 @@ def items_of(car: Car) -> Iterator[ItemHistory]:
     for reading in car.history.readings:
         if reading.entered.not_checked is None:
             by_item[reading.item].append(reading)
-    for item in ALL:
+    for item in in_use(car.history.catalogue):
         readings = by_item.get(item.code)
         if not readings or not item.is_forecast or not item.exists_on(car.history.vehicle):
             continue

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
 
 from followup.core.inspection import InspectionLine, VisitLine
 from followup.core.inspection import Reading as Entered
+from followup.core.item import Catalogue, Item
 from followup.core.items import BY_CODE, Measured, measured, reading_value
 from followup.core.vehicle import AXLES, Vehicle
 from followup.core.visit import Work
@@ -19,6 +20,7 @@ class Reading:
     """One reading as it was entered, with its day and the car's odometer then (miles; None where not told).
 
     `distance_unit` is that of the line's odometer ("mi" or "km"): other odometers in the reading are in it too.
+    `of` is the item of the catalogue that it was read by; None: the shipped one.
     """
 
     entered: Entered
@@ -26,6 +28,7 @@ class Reading:
     odometer_miles: float | None = None
     tire_set: str | None = None
     distance_unit: str = "mi"
+    of: Item | None = None
 
     @property
     def item(self) -> str:
@@ -35,12 +38,12 @@ class Reading:
     @cached_property
     def number(self) -> Measured | None:
         """The number that counts, in the unit that it was entered in; None for words."""
-        return measured(BY_CODE[self.item], self.entered)
+        return measured(self.of or BY_CODE[self.item], self.entered)
 
     @cached_property
     def value(self) -> float | None:
         """The same in the item's own unit: what wear is computed with."""
-        item, number = BY_CODE[self.item], self.number
+        item, number = self.of or BY_CODE[self.item], self.number
         if number is None or number.unit == item.unit:
             return None if number is None else number.value
         return reading_value(item, self.entered)
@@ -53,12 +56,13 @@ class Reading:
 
 @dataclass(frozen=True)
 class CarHistory:
-    """One car with its odometer readings (day, miles), readings and work."""
+    """One car with its odometer readings (day, miles), readings and work; `catalogue` is that of its shop."""
 
     vehicle: Vehicle
     odometers: tuple[tuple[date, float], ...] = ()
     readings: tuple[Reading, ...] = ()
     work: tuple[Work, ...] = ()
+    catalogue: Catalogue = field(default_factory=lambda: BY_CODE, repr=False, compare=False)
 
     @property
     def last_inspected_on(self) -> date | None:
@@ -91,8 +95,8 @@ def axle_of(position: str) -> str:
     return position.split("_")[0] if position.split("_")[0] in AXLES else position
 
 
-def history_of_lines(lines: Iterable[InspectionLine | VisitLine]) -> list[CarHistory]:
-    """Histories by car, in the order of their first lines.
+def history_of_lines(lines: Iterable[InspectionLine | VisitLine], catalogue: Catalogue = BY_CODE) -> list[CarHistory]:
+    """Histories by car, in the order of their first lines; `catalogue` is that by which the lines were read.
 
     A line that repeats an inspection (the same part of it) is a correction and takes the place of the earlier one;
     what a line leaves out of its car was told before.
@@ -108,10 +112,10 @@ def history_of_lines(lines: Iterable[InspectionLine | VisitLine]) -> list[CarHis
     for line in found.values():
         code = line.vehicle.id if isinstance(line, InspectionLine) else line.vehicle
         cars.setdefault(code, []).append(line)
-    return [_history(code, of_car) for code, of_car in cars.items()]
+    return [_history(code, of_car, catalogue) for code, of_car in cars.items()]
 
 
-def _history(code: str, lines: list[InspectionLine | VisitLine]) -> CarHistory:
+def _history(code: str, lines: list[InspectionLine | VisitLine], catalogue: Catalogue) -> CarHistory:
     lines = sorted(lines, key=_at)
     vehicle = Vehicle(code=code)
     odometers: list[tuple[date, float]] = []
@@ -125,9 +129,10 @@ def _history(code: str, lines: list[InspectionLine | VisitLine]) -> CarHistory:
         if isinstance(line, InspectionLine):
             vehicle = _with_told(vehicle, line.vehicle.vehicle())
             readings += [
-                Reading(one, on, line.odometer_miles, line.tires_on, line.unit or "mi") for one in line.readings
+                Reading(one, on, line.odometer_miles, line.tires_on, line.unit or "mi", catalogue.get(one.item))
+                for one in line.readings
             ]
-    return CarHistory(vehicle, tuple(odometers), tuple(readings), tuple(work))
+    return CarHistory(vehicle, tuple(odometers), tuple(readings), tuple(work), catalogue)
 
 
 def _at(line: InspectionLine | VisitLine) -> str:

@@ -60,7 +60,7 @@ def items_left_out(picture: CarPicture, now: datetime) -> Iterator[Because]:
 
 def is_free(picture: CarPicture, due: DueItem, now: datetime) -> bool:
     """True where the shop tops it off free; one that was topped off twice in a year is a leak to be checked instead."""
-    if not due.is_free_top_off or due.item not in picture.shop.rules.free_services:
+    if not due.is_free_top_off or due.item not in picture.shop.free_services:
         return False
     year_ago = picture.day(now) - timedelta(days=365)
     times = sum(one.item == due.item and one.did == "topped_off" and one.on > year_ago for one in picture.work)

@@ -9,7 +9,7 @@ from flask import abort, render_template, request
 from flask.typing import ResponseReturnValue
 
 from followup.core.booking import WrongMove
-from followup.core.items import ALL, BY_CODE
+from followup.core.item import in_use
 from followup.core.vehicle import WALKING_ORDER
 from followup.core.wall import to_utc
 from followup.web import forms
@@ -20,7 +20,7 @@ from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
 from followup.web.steps import ADVISORS, go, instant_of, or_404
-from followup.web.words import local, shop
+from followup.web.words import catalogue, local, shop
 from followup.workflows import enter_recall, keep_visit, look_at_requests
 from followup.workflows import look_at_car as looking
 from followup.workflows.look_at_car import CarPage, DueRow
@@ -86,7 +86,8 @@ def book(vehicle_id: int) -> ResponseReturnValue:
         return _booking_page(vehicle_id, forms.shown_again(request.form), wrong, 422)
     if form.person_id not in [one.person_id for one in seen.drivers]:
         abort(400)
-    items = [(code, position) for code, _, position in (one.partition(AT) for one in form.items) if code in BY_CODE]
+    known = catalogue()
+    items = [(code, position) for code, _, position in (one.partition(AT) for one in form.items) if code in known]
     needs = [one for one in form.needs if one in say.NEEDS]
     try:
         made = book_by_phone(
@@ -180,7 +181,7 @@ def _booking_page(
     known = {(one.item, one.position) for one in seen.due}
     offered += [
         (f"{item.code}{AT}", say.item(item.code), "")
-        for item in ALL
+        for item in in_use(catalogue())
         if item.exists_on(seen.vehicle) and not any(code == item.code for code, _ in known)
     ]
     wanted = [(code, position) for code, _, position in (one.partition(AT) for one in ticked)]

@@ -14,7 +14,7 @@ from followup.core.replies.contract import TimeWindow
 from followup.core.told_times import phrase_window
 from followup.core.vehicle import WALKING_ORDER
 from followup.web.advisor.blueprint import blueprint
-from followup.web.words import MONTHS, clock_time, day, local, number
+from followup.web.words import MONTHS, catalogue, clock_time, day, local, number
 
 ALERT_KINDS = {
     "symptom_now": "Symptom, stop now",
@@ -143,7 +143,8 @@ _NOT_CHECKED = {code: code.replace("_", " ") for code in NOT_CHECKED}
 
 def item(code: str, position: str = "") -> str:
     """`Brake pad LF`."""
-    words = BY_CODE[code].words if code in BY_CODE else code.replace("_", " ")
+    known = catalogue()
+    words = known[code].words if code in known else code.replace("_", " ")
     return f"{words} {POSITIONS.get(position, position)}".strip()
 
 

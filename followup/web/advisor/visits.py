@@ -7,8 +7,7 @@ from typing import Any, Literal
 from flask import render_template, request
 from flask.typing import ResponseReturnValue
 
-from followup.core.item import DID
-from followup.core.items import ALL
+from followup.core.item import DID, in_use
 from followup.web import forms
 from followup.web.advisor import said as say
 from followup.web.advisor.blueprint import blueprint
@@ -17,6 +16,7 @@ from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
 from followup.web.steps import ADVISORS, go, or_404
+from followup.web.words import catalogue
 from followup.workflows import forecast_windows, keep_visit
 from followup.workflows.keep_visit import Advice, WorkDone
 
@@ -107,7 +107,7 @@ def _seen(visit_id: int) -> keep_visit.VisitPage:
 def _page(visit_id: int, given: dict[str, Any], wrong: dict[str, str], status: int = 200) -> ResponseReturnValue:
     return render_template(
         "advisor/visit.html", seen=_seen(visit_id), given=given, wrong=wrong,
-        items=[(item.code, item.words) for item in ALL], positions=POSITIONS,
+        items=[(item.code, item.words) for item in in_use(catalogue())], positions=POSITIONS,
         did=[(code, say.plain(code)) for code in DID], decisions=list(say.DECISIONS.items()),
         because=[("", "-"), *say.DECIDED_BECAUSE.items()],
     ), status  # fmt: skip

@@ -5,7 +5,6 @@ Put together from the very models that read the lines, so that the description c
 
 from __future__ import annotations
 
-from functools import cache
 from typing import Any
 
 from flask import jsonify
@@ -13,12 +12,13 @@ from flask.typing import ResponseReturnValue
 from pydantic.json_schema import models_json_schema
 
 from followup.core.inspection import InspectionLine, VisitLine
-from followup.core.items import ALL
+from followup.core.item import Catalogue, in_use
 from followup.web.api.blueprint import blueprint
 from followup.web.api.inspections import LINES_KINDS, OBJECT_KINDS
 from followup.web.api.proof import token_of_request
 from followup.web.house import house
 from followup.web.security import proven_by
+from followup.workflows.look_at_catalogue import look_at_catalogue
 
 Schema = dict[str, Any]
 WALL_TIMES = ("inspected_at", "opened_at", "closed_at")
@@ -48,13 +48,13 @@ EXAMPLE = {
 @proven_by("token")
 def openapi() -> ResponseReturnValue:
     """The description of this interface."""
-    token_of_request()
-    return jsonify({**description(), "servers": [{"url": f"{house().settings.public_base_url}/api/v1"}]})
+    token = token_of_request()
+    made = description(look_at_catalogue(house().store, token.shop_id))
+    return jsonify({**made, "servers": [{"url": f"{house().settings.public_base_url}/api/v1"}]})
 
 
-@cache
-def description() -> Schema:
-    """The whole description but for the server's address."""
+def description(catalogue: Catalogue) -> Schema:
+    """The whole description but for the server's address, for a shop with these items."""
     return {
         "openapi": "3.1.0",
         "info": {"title": "followup: inspections in", "version": "1"},
@@ -65,7 +65,7 @@ def description() -> Schema:
         },
         "components": {
             "securitySchemes": {"token": {"type": "http", "scheme": "bearer"}},
-            "schemas": {**_lines(), **_answers()},
+            "schemas": {**_lines(catalogue), **_answers()},
         },
     }
 
@@ -111,7 +111,7 @@ def _ref(name: str) -> Schema:
     return {"$ref": f"#/components/schemas/{name}"}
 
 
-def _lines() -> Schema:
+def _lines(catalogue: Catalogue) -> Schema:
     """The schemas of what comes in, from the models."""
     _, made = models_json_schema(
         [(InspectionLine, "validation"), (VisitLine, "validation")], ref_template="#/components/schemas/{model}"
@@ -122,7 +122,7 @@ def _lines() -> Schema:
             if field in schemas[name]["properties"]:
                 _say_wall_time(schemas[name]["properties"][field])
     item = schemas["Reading"]["properties"]["item"]
-    item["description"] = f"An item of the catalogue: {', '.join(one.code for one in ALL)}."
+    item["description"] = f"An item of the catalogue: {', '.join(one.code for one in in_use(catalogue))}."
     return schemas
 
 

@@ -5,8 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
-from followup.core.item import DID
-from followup.core.items import ALL
+from followup.core.item import DID, Catalogue, in_use
 from followup.core.vehicle import WALKING_ORDER
 from followup.core.visit import DECISIONS, DECLINED_BECAUSE
 from followup.web.technician.entered import ROTATIONS
@@ -30,7 +29,7 @@ def typed(value: Any) -> str:
     return value.isoformat() if isinstance(value, date) else str(value)
 
 
-def for_page(parts: tuple[Part, ...]) -> dict[str, Any]:
+def for_page(parts: tuple[Part, ...], catalogue: Catalogue) -> dict[str, Any]:
     """Every list of the page; items are those that the car has."""
     there = {row.item.code for part in parts for row in part.rows}
     is_whole = len(parts) > 1
@@ -39,7 +38,7 @@ def for_page(parts: tuple[Part, ...]) -> dict[str, Any]:
         "how": [("", "not told"), *HOW_WORDS.items()],
         "reasons": [NONE, *REASONS.items()],
         "rest_reasons": [("", "no: it is left open"), *REASONS.items()],
-        "items": [NONE, *((one.code, one.words) for one in ALL if not is_whole or one.code in there)],
+        "items": [NONE, *((one.code, one.words) for one in in_use(catalogue) if not is_whole or one.code in there)],
         "positions": [("", "whole car")] + [(one, PLACES[one]) for one in WALKING_ORDER if one],
         "dids": [NONE] + [(one, one.replace("_", " ")) for one in DID if one != "rotated"],
         "decisions": [NONE] + [(one, one.replace("_", " ")) for one in DECISIONS],

@@ -16,6 +16,7 @@ from flask import abort, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
 from followup.core.item import MILES_PER_KM
+from followup.core.items import catalogue_of
 from followup.core.vehicle import Vehicle
 from followup.web import forms, words
 from followup.web.house import house
@@ -55,7 +56,7 @@ class _Form:
     def parts(self) -> tuple[Part, ...]:
         """The sheet of the car; a new car's shows everything."""
         vehicle = self.picture.car.vehicle if self.picture.car else Vehicle("")
-        return sheet(vehicle, self.part, self.picture.last)
+        return sheet(vehicle, self.part, self.picture.last, catalogue_of(self.picture.shop))
 
 
 @blueprint.route("/inspect", methods=["GET", "POST"])
@@ -218,7 +219,7 @@ def _page(
         vehicle_fields=[f"vehicle.{one}" for one in (*VEHICLE_WORDS, *VEHICLE_YES_NO)],
         rows_of=lambda kind: range(_rows(kind, given)),
         is_used=lambda kind, number: any(name.startswith(f"{kind}.{number}.") and given[name] for name in given),
-        **choices.for_page(parts),
+        **choices.for_page(parts, catalogue_of(picture.shop)),
     )
     return page, status
 

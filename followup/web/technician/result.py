@@ -30,7 +30,7 @@ def result(inspection_id: int) -> ResponseReturnValue:
     if kept is None:
         abort(404)
     rows = [_row(one) for one in kept.items]
-    may_correct = shows_all(kept.line, sheet(kept.car.vehicle, kept.line.part))
+    may_correct = shows_all(kept.line, sheet(kept.car.vehicle, kept.line.part, catalogue=kept.catalogue))
     may_ask = me().role != "technician"
     return render_template(
         "technician/result.html",

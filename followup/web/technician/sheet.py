@@ -11,8 +11,8 @@ from dataclasses import dataclass
 from datetime import date
 
 from followup.core.inspection import Reading
-from followup.core.item import NOT_CHECKED, DistanceWear, Field, Item
-from followup.core.items import ALL
+from followup.core.item import NOT_CHECKED, Catalogue, DistanceWear, Field, Item, in_use
+from followup.core.items import BY_CODE
 from followup.core.vehicle import POWERTRAINS, WALKING_ORDER, Vehicle
 
 PARTS = {"reception": "At reception, with the owner", "lift": "On the lift"}
@@ -105,10 +105,13 @@ class Part:
         return (row for station in self.stations for row in station.rows)
 
 
-def sheet(vehicle: Vehicle, part: str | None = None, last: Last | None = None) -> tuple[Part, ...]:
+def sheet(
+    vehicle: Vehicle, part: str | None = None, last: Last | None = None, catalogue: Catalogue = BY_CODE
+) -> tuple[Part, ...]:
     """The parts of the sheet of a car (both, or the one named); what the car does not have is not asked."""
+    items = [item for item in in_use(catalogue) if item.exists_on(vehicle)]
     return tuple(
-        Part(code, words, tuple(_stations(code, vehicle, last or {})))
+        Part(code, words, tuple(_stations([item for item in items if item.part == code], vehicle, last or {})))
         for code, words in PARTS.items()
         if part in (None, code)
     )
@@ -138,8 +141,7 @@ def key_of(item: str, position: str) -> str:
     return f"{item}.{position or CAR}"
 
 
-def _stations(part: str, vehicle: Vehicle, last: Last) -> Iterator[Station]:
-    items = [item for item in ALL if item.part == part and item.exists_on(vehicle)]
+def _stations(items: list[Item], vehicle: Vehicle, last: Last) -> Iterator[Station]:
     for position in WALKING_ORDER:
         rows = tuple(
             Row(item, position, tuple(_entries(item, position)), _was(last.get((item.code, position))))

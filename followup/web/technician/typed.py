@@ -9,7 +9,7 @@ from typing import Any
 from werkzeug.datastructures import MultiDict
 
 from followup.core.inspection import InspectionLine
-from followup.core.items import BY_CODE
+from followup.core.item import Catalogue
 from followup.web.technician.entered import ADVICE, ROTATIONS, WORK, read_sheet
 from followup.web.technician.sheet import GROOVES, Part, Row
 
@@ -24,17 +24,23 @@ def shows_all(line: InspectionLine, parts: tuple[Part, ...]) -> bool:
     if not line.technician:
         del again.line["technician"]
     typed = InspectionLine.model_validate_json(again.text).told()
-    return content(typed) == content({**told, "customer": {"id": line.customer.id}})
+    items = _items(parts)
+    return content(typed, items) == content({**told, "customer": {"id": line.customer.id}}, items)
 
 
-def content(line: Mapping[str, Any]) -> dict[str, Any]:
+def _items(parts: tuple[Part, ...]) -> Catalogue:
+    """The items that the sheet asks for."""
+    return {row.item.code: row.item for part in parts for row in part.rows}
+
+
+def content(line: Mapping[str, Any], items: Catalogue) -> dict[str, Any]:
     """What a line says, whatever the order of its lists: an axle is its two sides, and a unit stands only where there
     is a choice that the line has not made already."""
     readings = [
         {name: value for name, value in {**told, "position": side}.items() if value != "" and name != "unit"}
-        | _own_unit(told)
+        | _own_unit(told, items)
         for told in line["readings"]
-        for side in BY_CODE[told["item"]].places(told.get("position", ""))
+        for side in _places(told, items)
     ]
     lists = {"readings": readings}
     for part in ("work_done", "recommended"):
@@ -49,8 +55,14 @@ def _sorted(told: Mapping[str, Any]) -> list[tuple[str, Any]]:
     return sorted((name, sorted(value.items()) if isinstance(value, dict) else value) for name, value in told.items())
 
 
-def _own_unit(told: Mapping[str, Any]) -> dict[str, Any]:
-    fields = BY_CODE[told["item"]].fields
+def _places(told: Mapping[str, Any], items: Catalogue) -> tuple[str, ...]:
+    """The places of a reading; as it was told where the sheet has no such item."""
+    position = told.get("position", "")
+    return items[told["item"]].places(position) if told["item"] in items else (position,)
+
+
+def _own_unit(told: Mapping[str, Any], items: Catalogue) -> dict[str, Any]:
+    fields = items[told["item"]].fields if told["item"] in items else ()
     chosen = (one for one in fields if len(one.units) > 1 and not one.name.endswith("odometer"))
     return {"unit": told["unit"]} if "unit" in told and any(one.name in told for one in chosen) else {}
 
@@ -63,9 +75,10 @@ def as_typed(line: Mapping[str, Any], parts: tuple[Part, ...]) -> dict[str, str]
     typed["inspected_at"] = str(line["inspected_at"])[:16]
     typed["customer"] = line["customer"]["id"]
     typed |= {f"vehicle.{name}": _typed(value) for name, value in line["vehicle"].items() if name != "id"}
+    items = _items(parts)
     rows = {(row.item.code, row.position): row for part in parts for row in part.rows}
     for told in line["readings"]:
-        for position in _sides(told, rows):
+        for position in (at for at in _places(told, items) if (told["item"], at) in rows):
             typed |= _typed_reading(told, rows[told["item"], position])
     lists = (("work", WORK, line.get("work_done", ())), ("advice", ADVICE, line.get("recommended", ())))
     for prefix, names, entries in lists:
@@ -82,10 +95,6 @@ def _plain(entries: Iterable[Mapping[str, Any]], typed: dict[str, str]) -> Itera
             typed["rotation"] = pattern
         else:
             yield told
-
-
-def _sides(told: Mapping[str, Any], rows: Mapping[tuple[str, str], Row]) -> list[str]:
-    return [at for at in BY_CODE[told["item"]].places(told.get("position", "")) if (told["item"], at) in rows]
 
 
 def _typed_reading(told: Mapping[str, Any], row: Row) -> dict[str, str]:

@@ -11,7 +11,7 @@ from followup.core.consent import ConsentEntry, Event
 from followup.core.conversation import effects as do
 from followup.core.conversation.listen import asks_whether_machine
 from followup.core.item import MILES_PER_KM
-from followup.core.items import BY_CODE
+from followup.core.items import catalogue_of
 from followup.core.planning.slots import hours_of
 from followup.core.replies.contract import ReplyOut
 from followup.core.wall import day_of, to_utc
@@ -133,14 +133,14 @@ def _request_values(doing: _Doing, chosen: str | None) -> dict[str, Any] | None:
     vehicle, person = thread.vehicle, thread.person
     if vehicle is None or person is None:
         return None
-    items = thread.about.get("items", [])
+    items, catalogue = thread.about.get("items", []), catalogue_of(thread.shop)
     return {
         "shop_id": doing.shop_id, "phone_id": thread.phone["id"], "person_id": person["id"],
         "vehicle_id": vehicle["id"], "came_from": "text", "inbound_id": thread.inbound["id"],
         "reason_id": thread.about.get("reason_id"), "verbatim": thread.inbound["body"],
         "understood": reply.model_dump(mode="json"), "wanted": _wanted(reply),
         "avoid": [one.model_dump(mode="json") for one in reply.avoid], "needs": list(reply.needs), "items": items,
-        "hours": hours_of(BY_CODE[item] for item, _ in items if item in BY_CODE),
+        "hours": hours_of(catalogue[item] for item, _ in items if item in catalogue),
         "slot_at": _chosen_at(doing, chosen),
     }  # fmt: skip
 

@@ -5,19 +5,14 @@ A text's row holds what was decided (`facts`: items, times, needs ...); numbers 
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, datetime
-from typing import Any
 
-from followup.core.forecast.window import DueCurve
-from followup.core.items import BY_CODE
 from followup.core.phrasing import (
     phrase_clock,
     phrase_date,
-    phrase_duration,
     phrase_hours,
-    phrase_list,
     phrase_month,
     phrase_number,
     phrase_past_day,
@@ -27,15 +22,16 @@ from followup.core.phrasing import (
 from followup.core.replies.contract import TimeWindow
 from followup.core.shop import Shop, closed_because, is_open, opens_next
 from followup.core.told_times import day_of_window, phrase_window
-from followup.core.vehicle import Vehicle
 from followup.core.wall import day_of, to_wall
 from followup.core.wording_facts import Facts, FactValue, WrongFacts, names_of
-from followup.storage import alerts, inspections, people, requests, shops, windows, wordings
+from followup.storage import alerts, inspections, people, requests, shops, wordings
 from followup.storage.rows import Row
 from followup.storage.store import Connection
-from followup.wording import CannotRender, NoSuchTemplate, item_fact, measured_phrase, service_fact
+from followup.wording import CannotRender, NoSuchTemplate
 from followup.wording.shipped import phrase_file
-from followup.workflows.send_texts.short import MOST_LINES, short_enough, weight, worth_a_line
+from followup.workflows.send_texts.named_items import duration_of_text, items_of_text, services_of_text, work_of_text
+from followup.workflows.send_texts.short import short_enough
+from followup.workflows.send_texts.telling import Telling
 
 EMERGENCY_NUMBERS = {"US": "911", "CA": "911", "MX": "911", "GB": "999"}
 EMERGENCY_ELSEWHERE = "112"
@@ -51,31 +47,6 @@ class Rendered:
 
     text: str
     wording_version: int | None
-
-
-@dataclass(frozen=True)
-class _Telling:
-    """What the facts of one text are made from."""
-
-    connection: Connection
-    shop: Shop
-    row: Row
-    now: datetime
-    vehicle: Vehicle | None
-    request: Row | None
-
-    @property
-    def language(self) -> str:
-        return str(self.row["language"])
-
-    @property
-    def today(self) -> date:
-        return day_of(self.now, self.shop.zone)
-
-    @property
-    def raw(self) -> Mapping[str, Any]:
-        facts: Mapping[str, Any] = self.row["facts"]
-        return facts
 
 
 def body_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Rendered:
@@ -95,7 +66,7 @@ def facts_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Fac
     """The facts of a text's reason, phrased in its language."""
     found = people.load_vehicle(connection, shop.id, row["vehicle_id"]) if row["vehicle_id"] else None
     request = requests.load_request(connection, shop.id, row["request_id"]) if row["request_id"] else None
-    telling = _Telling(connection, shop, row, now, people.vehicle_of(found) if found else None, request)
+    telling = Telling(connection, shop, row, now, people.vehicle_of(found) if found else None, request)
     facts: Facts = {}
     for name in names_of(row["reason"]):
         made = _MADE[name](telling)
@@ -104,7 +75,7 @@ def facts_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Fac
     return facts
 
 
-def _who(told: _Telling) -> FactValue:
+def _who(told: Telling) -> FactValue:
     """The first name; never a second person's: with several persons on a phone, none."""
     if told.row["phone_id"] is None:
         return ""
@@ -113,90 +84,26 @@ def _who(told: _Telling) -> FactValue:
     return names.pop() if len(names) == 1 and not any(one["is_fleet"] for one in persons) else ""
 
 
-def _car(told: _Telling) -> FactValue:
+def _car(told: Telling) -> FactValue:
     return (told.vehicle.label or "") if told.vehicle else ""
-
-
-def _items(told: _Telling) -> FactValue:
-    wanted = [(str(item), str(position)) for item, position in told.raw.get("items", [])]
-    if not wanted or told.row["vehicle_id"] is None:
-        return []
-    seen = {(row["item"], row["position"]): row for row in windows.windows_of(told.connection, told.row["vehicle_id"])}
-    by_item: dict[str, list[Row]] = {}
-    for row in worth_a_line(str(told.row["kind"]), [seen[at] for at in wanted if at in seen], told.today):
-        by_item.setdefault(row["item"], []).append(row)
-    codes = sorted((code for code in by_item if code in BY_CODE), key=lambda code: weight(code, by_item[code]))
-    lines = [_item(told, code, by_item[code]) for code in codes]
-    return [*lines[:MOST_LINES], *_also(told.language, lines[MOST_LINES:])]
-
-
-def _also(language: str, rest: list[dict[str, str]]) -> list[dict[str, str]]:
-    """What belongs in the same visit but not in a line of its own: a text is read on a phone."""
-    if not rest:
-        return []
-    names = phrase_list([one["name"] for one in rest], language)
-    line = str(phrase_file(language, "phrases")["also"]).replace("{names}", names)
-    return [{**dict.fromkeys(rest[0], ""), "name": names, "line": line}]
-
-
-def _item(told: _Telling, code: str, rows: list[Row]) -> dict[str, str]:
-    """One line for an item at all its positions: the lowest reading, the earliest likely date."""
-    worst = min(rows, key=lambda row: DueCurve.from_json(row["body"]["curve"]).quantile(0.5))
-    body = worst["body"]
-    measured_on = _day(body.get("measured_on"))
-    likely = min((row["body"]["likely"] for row in rows if row["body"]["likely"]), default=None)
-    return item_fact(
-        told.language,
-        code,
-        positions=[row["position"] for row in rows],
-        measured=_measured(told.language, code, body.get("measured") or {}),
-        measured_on=measured_on,
-        done_on=None if measured_on else _day(body.get("done_on")),
-        due_on=_month_ahead(_day(likely), told.today),
-        is_at_limit=any(row["body"]["is_past"] for row in rows),
-        drives_on_right=told.shop.country not in ("GB", "IE", "AU", "NZ"),
-        today=told.today,
-    )
-
-
-def _measured(language: str, code: str, found: Mapping[str, Any]) -> str:
-    """The reading in words; a look that is as it should be says only that it was looked at."""
-    if "value" in found:
-        return measured_phrase(language, code, float(found["value"]), found["unit"])
-    word = found.get("word") or ""
-    return measured_phrase(language, code, word) if word not in ("", "even", "ok", "full") else ""
-
-
-def _month_ahead(likely: date | None, today: date) -> date | None:
-    """A month that is over, or more than a year ahead, is not said: "around March" must be the coming one."""
-    if likely is None or (likely - today).days > 330:
-        return None
-    return max(likely, today)
 
 
 def _day(text: str | None) -> date | None:
     return date.fromisoformat(text) if text else None
 
 
-def _services(told: _Telling) -> FactValue:
-    free = told.shop.rules.free_services
-    named = [str(item) for item, _ in told.raw.get("items", [])] or list(free)
-    kept = [code for code in dict.fromkeys(named) if code in free]
-    return [service_fact(told.language, code, free[code]) for code in kept]
-
-
-def _windows(told: _Telling, key: str) -> list[TimeWindow]:
+def _windows(told: Telling, key: str) -> list[TimeWindow]:
     return [TimeWindow.model_validate(one) for one in told.raw.get(key, [])]
 
 
-def _open_windows(told: _Telling) -> list[TimeWindow]:
+def _open_windows(told: Telling) -> list[TimeWindow]:
     """What was asked for, without days on which the shop is closed where an open one stands beside them."""
     wanted = _windows(told, "wanted")
     are_open = [one for one in wanted if not ((day := day_of_window(one)) and closed_because(told.shop, day))]
     return are_open or wanted
 
 
-def _times(told: _Telling) -> FactValue:
+def _times(told: Telling) -> FactValue:
     """Times that are offered; where none are, those that the customer named."""
     offered = [datetime.fromisoformat(one) for one in told.row["offered"] or told.raw.get("offered", [])]
     if offered:
@@ -204,7 +111,7 @@ def _times(told: _Telling) -> FactValue:
     return [phrase_window(one, told.language, told.today) for one in _open_windows(told)]
 
 
-def _slot(told: _Telling) -> datetime | None:
+def _slot(told: Telling) -> datetime | None:
     told_slot = told.raw.get("time")
     if told_slot:
         return to_wall(datetime.fromisoformat(told_slot), told.shop.zone)
@@ -215,7 +122,7 @@ def _slot(told: _Telling) -> datetime | None:
 _READ_BACK = ("request_noted", "change_noted")
 
 
-def _time(told: _Telling) -> FactValue:
+def _time(told: Telling) -> FactValue:
     wanted = _open_windows(told)
     if told.row["reason"] in _READ_BACK:
         return phrase_window(wanted[0], told.language, told.today) if len(wanted) == 1 else ""
@@ -225,17 +132,17 @@ def _time(told: _Telling) -> FactValue:
     return phrase_window(wanted[0], told.language, told.today) if wanted else ""
 
 
-def _old_time(told: _Telling) -> FactValue:
+def _old_time(told: Telling) -> FactValue:
     slot = told.raw.get("old_time")
     return phrase_time(to_wall(datetime.fromisoformat(slot), told.shop.zone), told.language) if slot else ""
 
 
-def _arrival(told: _Telling) -> FactValue:
+def _arrival(told: Telling) -> FactValue:
     wanted = [one for one in _windows(told, "wanted") if one.grain == "time"]
     return phrase_clock(datetime.fromisoformat(wanted[0].start)) if wanted and wanted[0].start[0] != "T" else ""
 
 
-def _said_day(told: _Telling) -> FactValue:
+def _said_day(told: Telling) -> FactValue:
     if told.row["reason"] == "after_visit" and told.row["vehicle_id"] is not None:
         closed = [
             row["closed_at"]
@@ -247,23 +154,23 @@ def _said_day(told: _Telling) -> FactValue:
     return phrase_date(days[0], told.language) if days else ""
 
 
-def _days(told: _Telling) -> FactValue:
+def _days(told: Telling) -> FactValue:
     days = list(dict.fromkeys(day for one in _windows(told, "wanted") if (day := day_of_window(one))))
     return [phrase_date(day, told.language) for day in days] if len(days) > 1 else []
 
 
-def _closed_day(told: _Telling) -> FactValue:
+def _closed_day(told: Telling) -> FactValue:
     days = [day for one in _windows(told, "wanted") if (day := day_of_window(one))]
     is_one = len(days) == 1 and closed_because(told.shop, days[0])
     return phrase_date(days[0], told.language) if is_one else ""
 
 
-def _until(told: _Telling) -> FactValue:
+def _until(told: Telling) -> FactValue:
     until = _day(told.raw.get("until"))
     return phrase_month(until, told.language) if until else ""
 
 
-def _odometer(told: _Telling) -> FactValue:
+def _odometer(told: Telling) -> FactValue:
     said = told.raw.get("odometer")
     if said is None and told.row["reason"] == "odometer_question" and told.row["vehicle_id"] is not None:
         last = _last_odometer(told)
@@ -274,51 +181,29 @@ def _odometer(told: _Telling) -> FactValue:
     return pattern.replace("{value}", phrase_number(float(said["value"])))
 
 
-def _last_odometer(told: _Telling) -> tuple[date, float] | None:
+def _last_odometer(told: Telling) -> tuple[date, float] | None:
     rows = inspections.bodies_of_vehicle(told.connection, told.row["vehicle_id"])
     known = [(row["inspected_on"], row["odometer_miles"]) for row in rows if row["odometer_miles"] is not None]
     return max(known, default=None)
 
 
-def _odometer_on(told: _Telling) -> FactValue:
+def _odometer_on(told: Telling) -> FactValue:
     last = _last_odometer(told) if told.row["vehicle_id"] is not None else None
     return phrase_past_day(last[0], told.today, told.language) if last else ""
 
 
-def _work(told: _Telling) -> FactValue:
-    items = told.request["items"] if told.request else told.raw.get("items", [])
-    codes = list(dict.fromkeys(str(item) for item, _ in items if item in BY_CODE))
-    if told.row["reason"] in _NAMES_THE_MAIN_WORK:
-        codes = _main(told, codes)
-    work = dict.fromkeys(item_fact(told.language, code)["work"] for code in codes)
-    return phrase_list(list(work), told.language)
-
-
-# A yes to a text is a time, never an order: what was merely near its date is not read back as if it were agreed.
-_NAMES_THE_MAIN_WORK = ("offer_times", "confirmation", "reminder")
-
-
-def _main(told: _Telling, codes: list[str]) -> list[str]:
-    """The few items that a text to the customer names, as an invite would order them."""
-    by_item: dict[str, list[Row]] = {code: [] for code in codes}
-    for row in windows.windows_of(told.connection, told.row["vehicle_id"]) if told.row["vehicle_id"] else []:
-        if row["item"] in by_item:
-            by_item[row["item"]].append(row)
-    return sorted(codes, key=lambda code: weight(code, by_item[code]))[:MOST_LINES]
-
-
-def _needs(told: _Telling) -> FactValue:
+def _needs(told: Telling) -> FactValue:
     words = phrase_file(told.language, "phrases")["needs"]
     needs = told.request["needs"] if told.request else told.raw.get("needs", [])
     return [str(words[need]) for need in needs if need in words]
 
 
-def _opens_at(told: _Telling) -> FactValue:
+def _opens_at(told: Telling) -> FactValue:
     opens = opens_next(told.shop, told.now)
     return phrase_time(to_wall(opens, told.shop.zone), told.language) if opens else ""
 
 
-def _alerted(told: _Telling) -> FactValue:
+def _alerted(told: Telling) -> FactValue:
     """Only an alert that was accepted for sending, or seen by somebody, may be spoken of."""
     if told.row["alert_id"] is None:
         return False
@@ -327,35 +212,29 @@ def _alerted(told: _Telling) -> FactValue:
     return accepted or bool(alert and alert["acknowledged_at"])
 
 
-def _on_call(told: _Telling) -> FactValue:
+def _on_call(told: Telling) -> FactValue:
     return shops.load_roster(told.connection, told.shop.id).on_call is not None
 
 
-def _duration(told: _Telling) -> FactValue:
-    codes = dict.fromkeys(str(item) for item, _ in told.raw.get("items", []) if item in BY_CODE)
-    hours = sum({BY_CODE[code].job.work: BY_CODE[code].job.hours for code in codes}.values())
-    return phrase_duration(hours, told.language) if hours else ""
-
-
-def _recall_done_by(told: _Telling) -> str:
+def _recall_done_by(told: Telling) -> str:
     if told.row["vehicle_id"] is None:
         return ""
     recalls = inspections.recalls_of_vehicle(told.connection, told.row["vehicle_id"])
     return str(recalls[0]["done_by"]) if recalls else ""
 
 
-def _asked_for(told: _Telling) -> str:
+def _asked_for(told: Telling) -> str:
     slot = told.raw.get("asked_for")
     return phrase_time(to_wall(datetime.fromisoformat(slot), told.shop.zone), told.language) if slot else ""
 
 
-_MADE: dict[str, Callable[[_Telling], FactValue | None]] = {
+_MADE: dict[str, Callable[[Telling], FactValue | None]] = {
     "shop": lambda told: told.shop.name,
     "shop_phone": lambda told: phrase_phone(told.shop.phone),
     "who": _who,
     "car": _car,
-    "items": _items,
-    "services": _services,
+    "items": items_of_text,
+    "services": services_of_text,
     "times": _times,
     "time": _time,
     "old_time": _old_time,
@@ -369,7 +248,7 @@ _MADE: dict[str, Callable[[_Telling], FactValue | None]] = {
     "odometer": _odometer,
     "odometer_on": _odometer_on,
     "cars": lambda told: [str(one) for one in told.raw.get("cars", [])],
-    "work": _work,
+    "work": work_of_text,
     "needs": _needs,
     "open_hours": lambda told: phrase_hours(told.shop.rules.open_hours, told.language),
     "opens_at": _opens_at,
@@ -382,7 +261,7 @@ _MADE: dict[str, Callable[[_Telling], FactValue | None]] = {
     "link": lambda told: "",
     "message": lambda told: str(told.raw.get("message", "")),
     "price_text": lambda told: str(told.shop.rules.price_text),
-    "duration": _duration,
+    "duration": duration_of_text,
     "done_by": lambda told: str(told.raw.get("done_by", "")) or _recall_done_by(told),
     "is_machine_question": lambda told: bool(told.raw.get("is_machine_question", False)),
     "is_upkeep": lambda told: bool(told.raw.get("is_upkeep", False)),

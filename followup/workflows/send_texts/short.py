@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, timedelta
 from typing import Any
 
-from followup.core.items import BY_CODE
+from followup.core.item import Item
 from followup.core.segments import segments
 from followup.core.wording_checks.length import MOST_SEGMENTS
 from followup.core.wording_facts import Facts
@@ -28,9 +28,9 @@ def _is_soon(likely: str | None, today: date) -> bool:
     return likely is not None and date.fromisoformat(likely) <= today + SOON
 
 
-def weight(code: str, rows: list[Row]) -> tuple[bool, bool]:
+def weight(item: Item, rows: list[Row]) -> tuple[bool, bool]:
     """What a customer should read first: brakes and tires at their limit, then what else is there, then the rest."""
-    return not any(row["body"]["is_past"] for row in rows), not BY_CODE[code].is_brakes_or_tires
+    return not any(row["body"]["is_past"] for row in rows), not item.is_brakes_or_tires
 
 
 def short_enough(row: Row, facts: Facts, source: str | None) -> str:

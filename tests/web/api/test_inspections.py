@@ -15,7 +15,7 @@ from werkzeug.test import TestResponse
 
 from followup.cli.token import token as token_command
 from followup.core.inspection import InspectionLine
-from followup.core.items import ALL
+from followup.core.items import ALL, BY_CODE
 from followup.storage import inspections, people, tokens, windows
 from followup.web.api.openapi import EXAMPLE, description
 from followup.web.app import create_app
@@ -199,8 +199,8 @@ def test_the_command_makes_lists_and_revokes(opened: Opened, sqlite_url: str, mo
 
 def test_the_description_is_whole(opened: Opened, client: FlaskClient) -> None:
     """OpenAPI 3.1.0: every reference leads somewhere, and every field, item and answer of ours is in it."""
-    text = json.dumps(description())
-    schemas = description()["components"]["schemas"]
+    text = json.dumps(description(BY_CODE))
+    schemas = description(BY_CODE)["components"]["schemas"]
     for name in re.findall(r'"\$ref": "([^"]+)"', text):
         assert name.removeprefix("#/components/schemas/") in schemas
     for field, info in InspectionLine.model_fields.items():
@@ -209,7 +209,7 @@ def test_the_description_is_whole(opened: Opened, client: FlaskClient) -> None:
     assert "format" not in schemas["InspectionLine"]["properties"]["inspected_at"]
     for item in ALL:
         assert item.code in schemas["Reading"]["properties"]["item"]["description"]
-    assert set(description()["paths"]["/inspections"]["post"]["responses"]) == {
+    assert set(description(BY_CODE)["paths"]["/inspections"]["post"]["responses"]) == {
         "200", "201", "401", "409", "413", "415", "422",
     }  # fmt: skip
 
@@ -217,4 +217,4 @@ def test_the_description_is_whole(opened: Opened, client: FlaskClient) -> None:
 def test_every_address_of_the_interface_is_described(opened: Opened) -> None:
     app = create_app(opened[0])
     ours = {rule.rule.removeprefix("/api/v1") for rule in app.url_map.iter_rules() if rule.endpoint.startswith("api.")}
-    assert ours == set(description()["paths"])
+    assert ours == set(description(BY_CODE)["paths"])

@@ -1,0 +1,49 @@
+"""What the facts of one text are made from."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any
+
+from followup.core.item import Catalogue, in_use
+from followup.core.items import catalogue_of
+from followup.core.shop import Shop
+from followup.core.vehicle import Vehicle
+from followup.core.wall import day_of
+from followup.storage.rows import Row
+from followup.storage.store import Connection
+
+
+@dataclass(frozen=True)
+class Telling:
+    """The text's row with its shop, car and booking request; `now` is when it leaves."""
+
+    connection: Connection
+    shop: Shop
+    row: Row
+    now: datetime
+    vehicle: Vehicle | None
+    request: Row | None
+
+    @property
+    def language(self) -> str:
+        """The language of the text."""
+        return str(self.row["language"])
+
+    @property
+    def today(self) -> date:
+        """The shop's day."""
+        return day_of(self.now, self.shop.zone)
+
+    @property
+    def catalogue(self) -> Catalogue:
+        """The items that a text may name: the shop's, but for those that it switched off."""
+        return {one.code: one for one in in_use(catalogue_of(self.shop))}
+
+    @property
+    def raw(self) -> Mapping[str, Any]:
+        """What was decided of the text: items, times, needs ..."""
+        facts: Mapping[str, Any] = self.row["facts"]
+        return facts
