@@ -5,10 +5,11 @@ from __future__ import annotations
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
-from flask import Flask, g
+from flask import Flask, g, has_request_context
 from markupsafe import Markup, escape
 
 from followup.core.item import Catalogue
+from followup.core.items import BY_CODE
 from followup.web.house import house
 from followup.web.login import me
 from followup.workflows import sign_in as signing
@@ -28,7 +29,9 @@ def shop() -> signing.ShopHead:
 
 
 def catalogue() -> Catalogue:
-    """The items of the shop of the one who asks; read once a request."""
+    """The items of the shop of the one who asks, read once a request; those that are shipped where nobody asks."""
+    if not has_request_context():
+        return BY_CODE
     if "catalogue" not in g:
         g.catalogue = look_at_catalogue(house().store, me().shop_id)
     found: Catalogue = g.catalogue
