@@ -40,6 +40,7 @@ TICKS: tuple[Tick, ...] = (
     Tick("tell", timedelta(seconds=2), House.tell),
     Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),
     Tick("plan", timedelta(hours=6), House.plan),
+    Tick("score", timedelta(seconds=20), House.score_some),
     Tick("send", timedelta(seconds=1), House.send),
     Tick("look_up", timedelta(seconds=10), House.look_up),
     Tick("settle", timedelta(minutes=10), House.settle),

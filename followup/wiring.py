@@ -26,12 +26,15 @@ from followup.workflows.keep_inspections import KeptLine, keep_inspections
 from followup.workflows.keep_status import keep_status
 from followup.workflows.look_up_unknown import look_up_unknown
 from followup.workflows.plan_texts import plan_texts
+from followup.workflows.score_forecasts import score_forecasts
 from followup.workflows.send_texts import Sender, SentCount, send_texts
 from followup.workflows.settle_over_time import settle_over_time
 from followup.workflows.tell_staff import tell_staff
 
 # When nothing else is due sooner, planning looks again.
 PLAN_AGAIN_AFTER = timedelta(hours=6)
+# Cars of which one tick scores the forecasts: about a second.
+SCORED_A_TICK = 40
 
 __all__ = ["House", "open_house"]
 
@@ -125,6 +128,14 @@ class House:
         """Forecast every car that has news, and plan at once where there was some."""
         done = self.forecast(shop_id)
         return self.plan(shop_id) if done else 0
+
+    def score(self, shop_id: int, most_cars: int | None = None, progress: Any = None) -> int:
+        """Score the forecasts of cars that have news, or of so many of them."""
+        return score_forecasts(self.store, shop_id, self.now(), most_cars, progress)
+
+    def score_some(self, shop_id: int) -> int:
+        """The same for a handful of cars, so that a tick stays short; the next one goes on."""
+        return self.score(shop_id, SCORED_A_TICK)
 
     def plan(self, shop_id: int) -> int:
         """Plan what is due."""

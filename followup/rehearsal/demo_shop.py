@@ -105,6 +105,8 @@ def fill(house: House, data: Path, progress: Progress) -> int:
             progress(f"{count} of {len(lines)} inspections")
     progress("forecasting when each item will be due")
     house.forecast(shop_id)
+    progress("looking back on how right forecasts would have been")
+    house.score(shop_id)
     return shop_id
 
 

@@ -6,6 +6,7 @@ from sqlalchemy import Boolean, Column, Date, Float, Index, Integer, String, Tab
 
 from followup.core import booking, text
 from followup.core.customer import ROLES_OF_TIES
+from followup.core.forecast import forecast_score
 from followup.storage.columns import at, data, key, one_of, ref, shop, word, words
 from followup.storage.columns import metadata as metadata
 
@@ -123,6 +124,28 @@ due_windows = Table(
     "due_windows", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("item"), word("position", default=""),
     _on("as_of"), data("body"), _flag("is_current", default=True), at("made_at"),
     Index("ix_due_windows_current", "vehicle_id", "is_current"),
+)  # fmt: skip
+# Which windows a planned text rests on.
+window_uses = Table(
+    "window_uses", metadata, key(), shop(), ref("window_id", "due_windows", indexed=False), ref("text_id", "texts"),
+    UniqueConstraint("window_id", "text_id"),
+)  # fmt: skip
+# How a forecast came out when its item was next looked at, once each. Without a window: what the forecast would have
+# said on that day from what was known then, for readings that came in before there were windows.
+forecast_scores = Table(
+    "forecast_scores", metadata, key(), shop(), ref("vehicle_id", "vehicles", indexed=False),
+    ref("window_id", "due_windows", needed=False, indexed=False), word("item"), word("position", default=""),
+    _on("forecast_on"), _on("scored_on"), word("how"), Column("readings_used", Integer, nullable=False),
+    Column("chance", Float), Column("was_due", Boolean), Column("place", Float), Column("place_at_odometer", Float),
+    Column("expected", Float), Column("found", Float), Column("crps", Float), at("scored_at"),
+    UniqueConstraint("window_id"),
+    UniqueConstraint("vehicle_id", "item", "position", "forecast_on"), one_of("how", forecast_score.ENDINGS),
+    Index("ix_forecast_scores_by_day", "shop_id", "scored_on"),
+)  # fmt: skip
+# What was known of a car when its forecasts were scored last; where it is otherwise now, they are scored again.
+scored_vehicles = Table(
+    "scored_vehicles", metadata, key(), shop(), ref("vehicle_id", "vehicles", indexed=False), word("known"),
+    at("scored_at"), UniqueConstraint("vehicle_id"),
 )  # fmt: skip
 # What a customer said about work: no for now, ask later, done elsewhere. `until` None: until it is measured again.
 rests = Table(

@@ -2,8 +2,9 @@
 
 1. For each phone the cars of its persons are looked at as everything stands now.
 2. `core/planning` decides: at most one invite a phone, or every reason why not.
-3. The reason and the text become rows in one transaction, unique by (number, reason, try): planning twice, or in two
-   processes, plans nothing twice. Calls become phone tasks, once each.
+3. The reason and the text become rows in one transaction, unique by (number, reason, try), with a note of the due
+   windows that the text rests on: planning twice, or in two processes, plans nothing twice. Calls become phone tasks,
+   once each.
 
 One phone is one short transaction: if the process dies, what was planned stands and the rest is planned next time.
 """
@@ -19,7 +20,7 @@ from followup.core.planning.decide import decide_for_phone
 from followup.core.planning.picture import CarPicture, Decision, PhoneTask, PlannedText
 from followup.core.shop import Shop
 from followup.core.text import reason
-from followup.storage import alerts, outbox, people, pictures, shops
+from followup.storage import alerts, outbox, people, pictures, scores, shops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
@@ -126,9 +127,12 @@ def _keep_text(
         "because": text.because,
         "is_legal": text.is_legal,
     }
-    return outbox.plan_text(
+    text_id = outbox.plan_text(
         connection, shop.id, text.reason, text.raised_by, now, phone_id=phone["id"], number=phone["number"],
         person_id=text.person_id, vehicle_id=vehicle_id, items=[list(one) for one in text.items],
         try_no=text.try_number, due_at=text.leaves_at, valid_until=text.valid_until, facts=facts,
         language=picture.person.language or phone["language"] or "en", asks=reason(text.reason).asks,
     )  # fmt: skip
+    if text_id is not None and vehicle_id is not None:
+        scores.note_use(connection, shop.id, text_id, vehicle_id, list(text.items))
+    return text_id

@@ -118,7 +118,7 @@ def effective_count(held: Array, groups: Array) -> float:
     if number < 2:
         return float(number)
     share = held.mean()
-    usual = share * (1 - share) / count
+    usual = share * (1 - share) / (count - 1)
     apart = np.bincount(place, held - share)
     between = number / (number - 1) * float((apart**2).sum()) / count**2
     if usual <= 0:

@@ -1,0 +1,245 @@
+"""Scores in the database: each forecast once, again when what is known changes, none lost.
+
+What a score must be is held against scipy and simulation in tests/core/forecast; here who is scored, by which reading.
+"""
+
+from __future__ import annotations
+
+import json
+from datetime import UTC, date, datetime, timedelta
+from typing import Any
+
+import pytest
+from sqlalchemy import func, select
+
+from followup.storage import scores, tables, windows
+from followup.storage.rows import Row
+from followup.storage.store import Store, make_engine
+from followup.workflows.forecast_windows import forecast_windows
+from followup.workflows.keep_inspections import keep_inspections
+from followup.workflows.look_at_scores import look_at_scores
+from followup.workflows.score_forecasts import count_cars_to_score, score_forecasts
+from tests.shop_of_tests import add_shop
+from tests.workflows.demo import Demo
+
+PLACES = ("front_left", "front_right")
+
+
+class Shop:
+    """A shop with one car; days come as ISO texts."""
+
+    def __init__(self, url: str) -> None:
+        self.store = Store(make_engine(url))
+        self.shop_id = add_shop(self.store)
+
+    def inspect(
+        self, on: str, miles: int, *pads: float, received_on: str | None = None, car: str = "V-1", **more: Any
+    ) -> None:
+        """Bring an inspection of the front pads; `received_on` where it comes in later."""
+        line = {
+            "inspection": f"I-{car}-{on}", "inspected_at": f"{on}T09:00", "odometer": miles, "unit": "mi",
+            "customer": {"id": "C-1"}, "vehicle": {"id": car, "first_used_on": "2022-01-01"},
+            "readings": [
+                {"item": "brake_pad", "position": place, "unit": "mm", "value": value}
+                for place, value in zip(PLACES, pads, strict=False)
+            ], **more,
+        }  # fmt: skip
+        self.bring(line, received_on or on)
+
+    def bring(self, line: dict[str, Any], on: str) -> None:
+        """Bring one line."""
+        kept = keep_inspections(
+            self.store, self.shop_id, [json.dumps(line)], at(on), "test", "only-for-tests", accepts_doubtful=True
+        )
+        assert [one.outcome for one in kept] in (["new"], ["corrected"])
+
+    def forecast(self, on: str) -> None:
+        """Forecast what has news."""
+        forecast_windows(self.store, self.shop_id, at(on, 13))
+
+    def score(self, on: str) -> int:
+        """Score what has news; how many cars."""
+        return score_forecasts(self.store, self.shop_id, at(on, 14))
+
+    def scores(self) -> list[Row]:
+        """All scores."""
+        with self.store.read() as connection:
+            return scores.scores_of_shop(connection, self.shop_id)
+
+
+def at(on: str, hour: int = 12) -> datetime:
+    return datetime.fromisoformat(on).replace(hour=hour, tzinfo=UTC) + timedelta(hours=6)
+
+
+@pytest.fixture
+def shop(database_url: str) -> Shop:
+    """The shop, on either database."""
+    return Shop(database_url)
+
+
+def a_year(shop: Shop) -> None:
+    """A forecast in March and the reading that scores it in December."""
+    shop.inspect("2025-03-03", 30_000, 9.0, 9.0)
+    shop.forecast("2025-03-03")
+    assert shop.score("2025-03-03") == 1
+    assert shop.scores() == []
+    shop.inspect("2025-12-01", 40_000, 7.0, 7.5)
+    shop.forecast("2025-12-01")
+    assert shop.score("2025-12-01") == 1
+
+
+def told(row: Row) -> tuple[object, ...]:
+    return row["position"], row["forecast_on"], row["scored_on"], row["how"], row["found"]
+
+
+def test_the_next_reading_scores_the_windows_as_they_were_made(shop: Shop) -> None:
+    a_year(shop)
+    found = shop.scores()
+    spring, winter = date(2025, 3, 3), date(2025, 12, 1)
+    assert sorted(map(told, found)) == [
+        ("front_left", spring, winter, "measured", 7.0), ("front_right", spring, winter, "measured", 7.5),
+    ]  # fmt: skip
+    with shop.store.read() as connection:
+        kept = {row["id"]: row for row in scores.windows_ever(connection, found[0]["vehicle_id"])}
+    for row in found:
+        window = kept[row["window_id"]]
+        assert (window["as_of"], window["is_current"], window["position"]) == (spring, False, row["position"])
+        assert 0 < row["place"] < 1 and 0 < row["chance"] < 1 and row["crps"] > 0 and not row["was_due"]
+
+
+def test_scoring_twice_scores_nothing_twice(shop: Shop) -> None:
+    a_year(shop)
+    before = shop.scores()
+    assert shop.score("2025-12-02") == 0
+    assert shop.scores() == before
+    # Even where somebody forgets what was scored.
+    with shop.store.write() as connection:
+        connection.execute(tables.scored_vehicles.delete())
+    assert shop.score("2025-12-03") == 1
+    assert [told(row) for row in shop.scores()] == [told(row) for row in before]
+
+
+def test_a_correction_scores_again(shop: Shop) -> None:
+    a_year(shop)
+    place = shop.scores()[0]["place"]
+    shop.inspect("2025-12-01", 40_000, 5.0, 7.5, received_on="2025-12-04")
+    assert shop.score("2025-12-04") == 1
+    found = {row["position"]: row for row in shop.scores()}
+    assert len(found) == len(shop.scores()) == 2
+    assert found["front_left"]["found"] == 5.0 and found["front_left"]["place"] < place
+
+
+def test_a_reading_that_comes_in_late_takes_its_place(shop: Shop) -> None:
+    a_year(shop)
+    shop.inspect("2025-08-01", 35_000, 8.0, 8.0, received_on="2025-12-05")
+    shop.score("2025-12-05")
+    found = [row for row in shop.scores() if row["forecast_on"] == date(2025, 3, 3)]
+    assert {row["scored_on"] for row in found} == {date(2025, 8, 1)}
+
+
+def test_work_that_is_told_later_ends_a_window_unscored(shop: Shop) -> None:
+    a_year(shop)
+    work = {"item": "brake_pad", "position": "front", "did": "replaced"}
+    shop.bring(
+        {
+            "visit": "RO-7", "vehicle": "V-1", "opened_at": "2025-06-02T09:00", "closed_at": "2025-06-02T16:00",
+            "work_done": [work],
+        },
+        "2025-12-06",
+    )  # fmt: skip
+    assert shop.score("2025-12-06") == 1
+    assert {(row["how"], row["scored_on"]) for row in shop.scores()} == {("changed", date(2025, 6, 2))}
+
+
+def test_of_several_windows_of_a_day_the_last_counts(shop: Shop) -> None:
+    shop.inspect("2025-03-03", 30_000, 9.0, 9.0)
+    shop.forecast("2025-03-03")
+    shop.inspect("2025-03-03", 30_000, 8.5, 8.5, received_on="2025-03-03T16:00")
+    with shop.store.write() as connection:
+        vehicle_id = connection.execute(select(tables.vehicles.c.id)).scalar_one()
+    forecast_windows(shop.store, shop.shop_id, at("2025-03-03", 15), [vehicle_id])
+    shop.inspect("2025-12-01", 40_000, 7.0, 7.5)
+    shop.score("2025-12-01")
+    with shop.store.read() as connection:
+        last = {row["id"] for row in windows.windows_of(connection, vehicle_id)}
+    assert {row["window_id"] for row in shop.scores()} == last
+
+
+def test_what_came_from_a_file_is_looked_back_on(shop: Shop) -> None:
+    """Three visits in one file, one forecast after them: two forecasts as of then, and none of what came later."""
+    for on, miles, value in (("2024-01-08", 20_000, 10.0), ("2024-09-02", 29_000, 8.5), ("2025-05-05", 38_000, 7.0)):
+        shop.inspect(on, miles, value, value, received_on="2025-06-02")
+    shop.forecast("2025-06-02")
+    shop.score("2025-06-02")
+    days = {(row["forecast_on"], row["scored_on"], row["window_id"]) for row in shop.scores()}
+    assert days == {(date(2024, 1, 8), date(2024, 9, 2), None), (date(2024, 9, 2), date(2025, 5, 5), None)}
+    shop.inspect("2026-01-05", 46_000, 6.0, 6.0)
+    shop.score("2026-01-05")
+    made = [row for row in shop.scores() if row["window_id"] is not None]
+    assert {(row["forecast_on"], row["scored_on"]) for row in made} == {(date(2025, 6, 2), date(2026, 1, 5))}
+    assert len(shop.scores()) == 6
+    card = look_at_scores(shop.store, shop.shop_id)
+    assert (card.usual.count, card.as_made.count, card.looked_back.count) == (6, 2, 4)
+    assert look_at_scores(shop.store, shop.shop_id, date(2026, 1, 1)).usual.count == 2
+
+
+def test_a_handful_at_a_time_gets_through(shop: Shop) -> None:
+    for car in ("V-1", "V-2", "V-3"):
+        shop.inspect("2025-03-03", 30_000, 9.0, car=car)
+    assert count_cars_to_score(shop.store, shop.shop_id) == 3
+    done = []
+    assert score_forecasts(shop.store, shop.shop_id, at("2025-03-04"), 2, done.append) == 2
+    assert count_cars_to_score(shop.store, shop.shop_id) == 1 and done == [2]
+
+
+def test_another_shop_is_left_alone(shop: Shop) -> None:
+    other = add_shop(shop.store, "oak", "+13125550111")
+    a_year(shop)
+    assert score_forecasts(shop.store, other, at("2025-12-09")) == 0
+    assert look_at_scores(shop.store, other).usual.count == 0
+
+
+def test_a_planned_text_notes_the_windows_that_it_rests_on(demo: Demo) -> None:
+    texts, uses, made = tables.texts, tables.window_uses, tables.due_windows
+    with demo.house.store.read() as connection:
+        planned = connection.execute(select(texts).where(texts.c.kind == "invite")).mappings().all()
+        for text in planned:
+            query = select(made.c.item, made.c.position, made.c.is_current, made.c.vehicle_id).join(
+                uses, uses.c.window_id == made.c.id
+            )
+            found = connection.execute(query.where(uses.c.text_id == text["id"])).all()
+            due = {tuple(one) for one in text["facts"]["items"]}
+            assert {(row.item, row.position) for row in found} == due
+            assert all(row.is_current and row.vehicle_id == text["vehicle_id"] for row in found)
+    assert any(text["reason"] == "due_work" for text in planned)
+
+
+def test_the_clock_scores_by_itself_and_tells_of_texts(demo: Demo) -> None:
+    """An invited car is read again: its windows are scored at the next tick, some of them under a text."""
+    invite = demo.a_planned_invite()
+    items = invite["facts"]["items"]
+    assert look_at_scores(demo.house.store, demo.shop_id).as_made.count == 0
+    with demo.house.store.read() as connection:
+        query = select(tables.vehicles.c.code).where(tables.vehicles.c.id == invite["vehicle_id"])
+        code = connection.execute(query).scalar_one()
+        miles = connection.execute(
+            select(func.max(tables.inspections.c.odometer_miles)).where(
+                tables.inspections.c.vehicle_id == invite["vehicle_id"]
+            )
+        ).scalar_one()
+    demo.at("2026-11-30T09:00")
+    line = {
+        "inspection": "I-again", "inspected_at": "2026-11-30T08:30", "odometer": round(miles + 300), "unit": "mi",
+        "customer": {"id": "C-again"}, "vehicle": {"id": code},
+        "readings": [
+            {"item": item, "position": position, "value": 3.5}
+            | ({"unit": "mm"} if item == "brake_pad" else {"unit": "32nds"})
+            for item, position in items
+            if item in ("brake_pad", "tire_tread")
+        ],
+    }  # fmt: skip
+    assert line["readings"], items
+    demo.house.keep_inspection(demo.shop_id, json.dumps(line), "test", accepts_doubtful=True)
+    demo.run()
+    card = look_at_scores(demo.house.store, demo.shop_id)
+    assert card.as_made.count > 0 and card.texted.count == len(line["readings"])
