@@ -13,6 +13,8 @@ NOW = datetime.fromisoformat("2026-03-04T10:00")
 OFFERED = (datetime.fromisoformat("2026-03-05T09:00"), datetime.fromisoformat("2026-03-06T14:00"))
 """Thursday at 9, Friday at 2."""
 BOOKED = datetime.fromisoformat("2026-03-05T09:00")
+SAME_DAY = (datetime.fromisoformat("2026-03-05T08:00"), datetime.fromisoformat("2026-03-05T15:30"))
+THREE = (*OFFERED, datetime.fromisoformat("2026-03-09T10:30"))
 KNOWN = KnownOdometer(value=47000, unit="mi", on=date(2026, 1, 3), per_day=20)
 """60 days ago: 48,200 is expected now."""
 
@@ -22,6 +24,8 @@ CONTEXTS: dict[str, dict[str, Any]] = {
     "time": {"asked": "time", "about": date(2026, 3, 5)},
     "slot": {"asked": "slot", "offered": OFFERED},
     "one slot": {"asked": "slot", "offered": OFFERED[:1]},
+    "same day": {"asked": "slot", "offered": SAME_DAY},
+    "three": {"asked": "slot", "offered": THREE},
     "confirm": {"asked": "confirm", "booked": BOOKED},
     "odometer": {"asked": "odometer", "odometer": KNOWN},
     "known": {"odometer": KNOWN},
@@ -32,6 +36,7 @@ CONTEXTS: dict[str, dict[str, Any]] = {
     "confirm_stop": {"asked": "confirm_stop"},
     "nothing": {"asked": None},
     "booked": {"asked": None, "booked": BOOKED},
+    "today": {"asked": "confirm", "booked": NOW},
 }
 
 

@@ -8,7 +8,7 @@ from followup.core.replies.intents import ALL
 from followup.core.replies.meaning import LANGUAGES, MEANINGS
 from tests.replies.reading import read
 
-LEAST_EXAMPLES = 5
+LEAST_EXAMPLES = 25
 
 # Meanings whose examples are answers to something: the context that they are read in.
 READ_IN = {

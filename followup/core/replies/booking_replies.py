@@ -92,6 +92,9 @@ def _move(now: Situation, made: Decision, booked: datetime) -> None:
     made.until = None
     made.avoid = tuple(entry for entry in made.avoid if entry.start[:10] != iso(booked)[:10])
     shifted = _shifted(now.text, booked)
+    if _SAME_TIME.search(now.text) and made.times and all(entry.grain == "day" for entry in made.times):
+        days = (datetime.fromisoformat(entry.start).date() for entry in made.times)
+        made.times, made.question = tuple(point(datetime.combine(day, booked.time())) for day in days), None
     if shifted and not any(not entry.start.startswith(iso(booked)[:10]) for entry in made.times):
         made.times, made.question = (shifted,), None
 
@@ -117,6 +120,7 @@ def _confirm(now: Situation, made: Decision, booked: datetime) -> None:
             made.question = "day"
 
 
+_SAME_TIME = phrases(r"same (?:time|hour)", r"(?:la |a la )?misma hora")
 _SHIFT = re.compile(
     r"\b(?P<count>\d{1,3}|an?|one|two|half an|una|un|dos|media|a couple(?: of)?) ?(?P<unit>hours?|hrs?|min\w*|horas?)\b"
 )

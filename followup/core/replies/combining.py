@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from followup.core.replies import booking_replies, cars, limits, odometer_reading, until, visit_times
+from followup.core.replies import booking_replies, cars, limits, odometer_reading, symptoms, until, visit_times
 from followup.core.replies.contract import OdometerReading
 from followup.core.replies.decision import Decision
 from followup.core.replies.intents import ALL, accept, decline, stop, unclear
@@ -124,6 +124,8 @@ def _settle_asides(now: Situation, made: Decision) -> None:
         made.drop(("help", "resume"))
         if not _ABOUT_SERVICE.search(now.text):
             made.drop(("complaint",))
+        if "decline" in made.codes and not decline.holds(symptoms.without_reports(now.said)):
+            made.drop(("decline",))
         if not accept.has_yes_word(now.said) or _FINE_BUT.match(now.text):
             made.drop(("accept",))
     if "help" in made.codes:
@@ -153,7 +155,16 @@ _FINE_BUT = re.compile(
     r"\W*(?:fine|good|great|ok|bueno|bien|all good|todo bien|perfecto|excelente)\b\W*(?:but|pero|except)"
 )
 _OPENING = phrases(
-    r"open", r"close[sd]?", r"hours", r"abren?", r"cierran?", r"abiert[oa]s?", r"horarios?", r"trabajan", r"atienden"
+    r"open",
+    r"close[sd]?",
+    r"hours",
+    r"cerrad[oa]s?",
+    r"abren?",
+    r"cierran?",
+    r"abiert[oa]s?",
+    r"horarios?",
+    r"trabajan",
+    r"atienden",
 )
 _SARCASM = re.compile(
     r"\b(?:great|perfect|wonderful|fantastic|awesome|nice|lovely|fun|genial|que bien|perfecto|"
@@ -230,11 +241,15 @@ def _settle_asked(now: Situation, made: Decision) -> None:
         made.car = cars.find_car(now.text, now.reply.cars, False)[0]
     if asked is None and made.codes <= {"accept", "thanks"} and not _YES.match(now.text):
         made.codes = {"thanks"}
+    if asked == "odometer" and _WILL_LOOK.search(now.text) and "odometer" not in made.codes:
+        made.forget_times()
+        made.become("later", ("accept", "decline"))
     if asked == "odometer" and "odometer" in made.codes and not any(choice.day for choice in now.read.choices):
         made.forget_times()
         made.drop(("later", "done", "accept", "decline"))
 
 
+_WILL_LOOK = phrases(r"(?:look|check|see|find out|let you know|tell you|checo|reviso|veo|miro|checar|revisar)")
 _YES = re.compile(r"(?:yes|yeah|yep|si|sure|claro)\b")
 _ALL_GOOD = phrases(
     r"(?:all|its|everything|runs|running|drives|driving|works|working|was|is|were|went|looks|"
@@ -255,6 +270,8 @@ _ALL_GOOD = phrases(
     r"content[oa]",
     r"love it",
     r"all set",
+    r"(?:todo )?al (?:cien|100)",
+    r"like new",
     r"no me puedo quejar",
     r"bien",
 )
@@ -287,6 +304,9 @@ def _settle_reading(now: Situation, made: Decision) -> None:
     if "odometer" not in made.codes:
         return
     found = odometer_reading.find_reading(now.text, now.asked)
+    if now.asked == "odometer" and found and found.value >= odometer_reading.SURELY_A_READING:
+        made.drop(("later",))
+        made.until = None
     if found is None or "later" in made.codes:
         made.drop(("odometer",))
         return

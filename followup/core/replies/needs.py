@@ -112,6 +112,8 @@ _JUST_ASKED = re.compile(
 _NOT_NEEDED = re.compile(
     r"\b(?:dont|do not|no|wont|not|cant|sin|no necesito|no ocupo|no puedo|no quiero|wouldnt)\b (?:\w+ ){0,3}$"
 )
+_ONLY_AFTER = re.compile(r"\b(?:until|unless|till?|before|hasta|sino|antes)\b")
+"""`cannot pick it up until after you close` is a need, not one denied."""
 _REAL_WISH = re.compile(
     r"\b(?:can|could|may) i|\bi(?:ll)? (?:need|will|want|d like)|\bneed\b|\bwant\b|"
     r"\bwait (?:there|for it)|\bnecesito\b|\bocupo\b|\bquiero\b|\bme (?:pueden|prestan|llevan)"
@@ -125,7 +127,8 @@ def find_needs(plain: str) -> tuple[Need, ...]:
     for need, pattern in _NEEDS:
         for sentence in sentences:
             match = pattern.search(sentence)
-            if not match or _NOT_NEEDED.search(sentence[: match.start()]):
+            is_only_later = need == "late_pickup" and _ONLY_AFTER.search(sentence)
+            if not match or (_NOT_NEEDED.search(sentence[: match.start()]) and not is_only_later):
                 continue
             if _JUST_ASKED.search(sentence) and not _REAL_WISH.search(sentence):
                 continue

@@ -13,6 +13,8 @@ KM_PER_MILE = 1.609344
 LARGEST_READING = 999_999
 MOST_A_DAY_MI = 300.0
 """Miles a day since the last reading above which a new one is doubted."""
+SURELY_A_READING = 1000
+"""From here on a number that answers the question is the reading, whatever doubt stands beside it."""
 UNIT_MIX_UP = 0.03
 """How near a reading may come to 1.609 times the expected one before the unit is doubted."""
 
@@ -32,7 +34,10 @@ _ONES = {
 _WORDS = re.compile(
     rf"\b(?P<tens>{'|'.join(_SPELLED)})(?:(?:[ -]| y )(?P<ones>{'|'.join(_ONES)}))? (?P<thousand>thousand|k|mil)\b"
 )
-_UNIT = r"(?P<unit>(?: ?(?:miles?|mi|millas?|kilometers?|kilometres?|kilometros?|kms?|kms)\b)?)"
+_UNIT = (
+    r"(?: (?:y pico|and change|and some|something|y algo)(?: de)?)?(?P<unit>(?: ?(?:miles?|mi|"
+    r"millas?|kilometers?|kilometres?|kilometros?|kms?|kms)\b)?)"
+)
 _READING = re.compile(
     rf"(?<![\d$#/:.,-])(?:(?P<low>{_NUMBER})(?P<low_k>{_THOUSAND}?) ?(?:-|to|and|y|a|or|"
     rf"o) ?)?(?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?){_UNIT}"
@@ -44,7 +49,7 @@ _CUE = re.compile(
     r"now)\b"
 )
 _NOT_A_READING = re.compile(
-    r"\b(?:in|another|every|within|next|until|till|before|per|past|over|left|warranty|last|ago|"
+    r"\b(?:in|another|every|within|next|until|till|before|per|past|(?<!rolled )over|left|warranty|last|ago|"
     r"away|when (?:it|i)|once|por|cada|dentro|otros?|hasta|cuando|faltan|drive|drives|drove|"
     r"driving|manejo|extra|more|miles (?:a|per|from|away)|tires? (?:for|with)|good for|done at|"
     r"changed at|hits|reach\w*|gets to)\b[^,.;!?]{0,22}$"
@@ -74,7 +79,28 @@ def _spelled_out(text: str) -> str:
     def digits(match: re.Match[str]) -> str:
         return str((_SPELLED[match["tens"]] + _ONES.get(match["ones"] or "", 0)) * 1000)
 
-    return _WORDS.sub(digits, text)
+    return _AND_HUNDREDS.sub(_with_hundreds, _WORDS.sub(digits, text))
+
+
+_HUNDREDS = {
+    "one": 100, "two": 200, "three": 300, "four": 400, "five": 500, "six": 600, "seven": 700, "eight": 800,
+    "nine": 900, "cien": 100, "ciento": 100, "doscientas": 200, "doscientos": 200, "trescientas": 300,
+    "trescientos": 300, "cuatrocientas": 400, "cuatrocientos": 400, "quinientas": 500, "quinientos": 500,
+    "seiscientas": 600, "seiscientos": 600, "setecientas": 700, "setecientos": 700, "ochocientas": 800,
+    "ochocientos": 800, "novecientas": 900, "novecientos": 900, "half": 500, "medio": 500,
+}  # fmt: skip
+_AND_HUNDREDS = re.compile(
+    r"\b(?P<tens>\d{1,3})(?:000| ?(?:mil|thousand|k))? (?:and an? |and |y )?"
+    rf"(?P<rest>\d{{3}}|(?:{'|'.join(_HUNDREDS)})(?: hundred)?)(?! ?(?:k|mil)\b)(?: thousand)?\b"
+)
+
+
+def _with_hundreds(match: re.Match[str]) -> str:
+    """`48 mil 300`, `48000 two hundred`, `48 and a half thousand` as one number; what has no thousands stays."""
+    if not re.search(r"000|mil|thousand|\dk| k", match.group()):
+        return match.group()
+    rest = match["rest"].split()[0]
+    return str(int(match["tens"]) * 1000 + (int(rest) if rest.isdigit() else _HUNDREDS[rest]))
 
 
 def find_reading(plain: str, asked: str | None) -> Found | None:
@@ -110,7 +136,8 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
         return Found(value, unit, is_range) if (is_large or unit or _is_alone(text, match)) and value > 0 else None
     has_cue = bool(unit) or bool(
         re.search(
-            r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it now|just (?:hit|"
+            r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it|my miles|reads|rolled over|"
+            r"showing|on the (?:clock|dash)|just (?:hit|"
             r"turned|passed|reached))\b",
             text,
         )

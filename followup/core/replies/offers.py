@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -85,6 +86,12 @@ _PLACES = (
         r"(?:la|el) cuart[oa]",
     ),
 )
+_MIDDLE = phrases(
+    r"(?:the )?middle(?: one| option| time)?", r"(?:la|el) (?:de|del) (?:en )?medio", r"(?:la|el) del centro"
+)
+_NUMBER_LIST = re.compile(
+    r"(?:number |option |# ?|la |el |opcion )?(\d) ?(?:or|and|o|y|&|/) ?(?:number |option |# ?|la |el )?(\d)"
+)
 _LAST = phrases(
     r"(?:the )?(?:last|latter|final)(?: one| option| slot| time| choice)?(?! (?:time (?:i|you|we)|"
     r"week|month|thing|year))",
@@ -154,7 +161,9 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
         return Pick(offers, is_open=True)
     named = tuple(offer for offer in offers if any(_fits(choice, offer, setting, zone) for choice in wanted))
     by_place = _by_place(plain, offers, bool(wanted))
-    if by_place and (not wanted or _BARE_NUMBER.match(plain.strip(" .!,"))):
+    if by_place and (
+        not wanted or _BARE_NUMBER.match(plain.strip(" .!,")) or _NUMBER_LIST.fullmatch(plain.strip(" .!,?"))
+    ):
         named = tuple(offer for offer in offers if offer in named or offer in by_place)
     if not wanted and not named and not is_none and _EITHER.search(plain):
         return Pick(tuple(offer for offer in offers if offer not in out), is_open=True, ruled_out=out)
@@ -181,8 +190,13 @@ def _by_place(plain: str, offers: tuple[datetime, ...], has_times: bool) -> tupl
     if bare:
         number = int(_NUMBERS.get(bare["number"], 0) or (bare["number"] if bare["number"].isdigit() else 0))
         return (offers[number - 1],) if 1 <= number <= len(offers) else ()
+    listed = _NUMBER_LIST.fullmatch(plain.strip(" .!,?"))
+    if listed and all(1 <= int(number) <= len(offers) for number in listed.groups()):
+        return tuple(offers[int(number) - 1] for number in listed.groups())
     if has_times:
         return ()
+    if _MIDDLE.search(plain) and len(offers) % 2:
+        return (offers[len(offers) // 2],)
     places = [n for n, pattern in enumerate(_PLACES) if n < len(offers) and pattern.search(plain)]
     if places:
         return tuple(offers[n] for n in places)

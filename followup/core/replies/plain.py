@@ -8,8 +8,10 @@ from dataclasses import dataclass
 
 from followup.core.replies.spelling import mended
 from followup.core.replies.words.english import MARKERS as ENGLISH
-from followup.core.replies.words.spanish import MARKERS as SPANISH
+from followup.core.replies.words.spanish import MARKERS
+from followup.core.replies.words.spanish_signs import SIGNS
 
+SPANISH = MARKERS | SIGNS
 LONGEST_TEXT = 1600
 """Characters that are read; a text message holds no more."""
 
@@ -34,6 +36,13 @@ _SHORT_FORMS = {
     "txtin": "texting", "mileage": "mileage", "bk": "back", "wen": "when", "wat": "what", "wht": "what",
     "shld": "should", "cld": "could", "wld": "would", "hows": "how is", "whats": "what is", "wheres": "where is",
     "whos": "who is", "thats": "that is", "its": "it is", "dont": "dont", "ive": "i have", "theres": "there is",
+    "grax": "gracias", "grasias": "gracias", "porfa": "por favor", "porfavor": "por favor", "addy": "address",
+    "diff": "different", "hrs": "hours", "lil": "little", "eta": "eta", "sry": "sorry", "srry": "sorry", "tht": "that",
+    "absolutly": "absolutely", "absolutley": "absolutely", "definately": "definitely", "defintely": "definitely",
+    "defo": "definitely", "unsuscribe": "unsubscribe", "gud": "good", "goin": "going", "comin": "coming",
+    "runnin": "running", "makin": "making", "doin": "doing", "gettin": "getting", "havin": "having",
+    "msging": "messaging", "msgin": "messaging", "txted": "texted", "sumthin": "something", "somethin": "something",
+    "nuthin": "nothing", "somethings": "something is", "tryna": "trying to", "kinda": "kinda", "shouldnt": "shouldnt",
     "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably", "ppl": "people",
 }  # fmt: skip
 _SPANISH_SHORT_FORMS = {
@@ -43,11 +52,16 @@ _SPANISH_SHORT_FORMS = {
     "gracia": "gracias", "bn": "bien", "dsps": "despues", "dps": "despues", "d": "de", "okey": "ok", "okay": "ok",
     "oki": "ok", "sip": "si", "sii": "si", "nop": "no", "ps": "pues", "pos": "pues", "msj": "mensaje",
     "msjs": "mensajes", "msjes": "mensajes", "mjs": "mensajes", "kiero": "quiero", "kien": "quien", "qn": "quien",
+    "pa": "para", "pal": "para el", "orita": "ahorita", "horita": "ahorita", "porke": "porque",
+    "porfas": "por favor", "exo": "hecho", "aver": "a ver", "asta": "hasta", "boy": "voy",
+    "llamarle": "llamarle", "nadamas": "nada mas", "namas": "nada mas", "tons": "entonces",
     "cdo": "cuando", "cnd": "cuando", "dnd": "donde", "aki": "aqui", "toy": "estoy", "ta": "esta", "tarde": "tarde",
     "alas": "a las", "ala": "a la", "carro": "carro", "ntp": "no te preocupes", "vdd": "verdad", "vrd": "verdad",
 }  # fmt: skip
 _CONTRACTED = re.compile(r"\b(we|he|she|they|it|that)'(d|ll)\b")
 _WORD = re.compile(r"[a-z]+(?:'[a-z]+)*|\d+[a-z]*|[^\sa-z\d]|\s+")
+_HARD_K = re.compile(r"^k(?=i(?!l|t$|a$|ds?$)|e(?!n$|ys?$))|(?<=^sa)k(?=e)")
+"""The k with which texting writes the Spanish qu (`kitenme`); not in kilometers, kids or keys."""
 _DIGIT_WORDS = {
     "2day": "today", "2moro": "tomorrow", "2morrow": "tomorrow", "2mrw": "tomorrow", "2nite": "tonight",
     "2night": "tonight",
@@ -112,6 +126,8 @@ def _spell_out(text: str, language: str | None) -> str:
         if word[0].isalpha():
             word = word.replace("'", "")
             word = re.sub(r"([a-z])\1{2,}", r"\1", word)
+            if language == "es":
+                word = _HARD_K.sub("qu", word)
             if language:
                 word = forms.get(word) or mended(word, language)
         elif word[0].isdigit() and not word.isdigit() and word not in _DIGIT_WORDS:

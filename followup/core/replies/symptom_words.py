@@ -5,7 +5,7 @@ Each line is a regular expression; all but `TODAY` are of the kind that must not
 
 from __future__ import annotations
 
-PEDAL = r"(?:pedals?|brakes?|breaks?|clutch|pedal del freno|frenos?)"
+PEDAL = r"(?:pedals?|brakes?|breaks?|clutch|pedal del freno|frenos?|bre[ck]+as?)"
 FLAT = (
     r"flat(?: tire| tyre)?s?(?! (?:rate|fee|price|out|tow|bed|top|screen|charge|"
     r"tire repair place))",
@@ -28,6 +28,7 @@ FLAT = (
     r"(?:llanta|goma) (?:\w+ ){0,2}(?:pierde|perdiendo|tira) aire",
 )
 BULGE = (
+    r"(?:chipote|bola|chichon|bulto|globo|burbuja|hernia) (?:\w+ ){0,3}(?:llanta|goma|rueda)",
     r"bulg(?:e|es|ing)",
     r"bubble (?:on|in) (?:\w+ ){0,4}(?:tire|tyre|sidewall)",
     r"(?:tire|sidewall|tyre) (?:\w+ ){0,3}bubble",
@@ -41,6 +42,22 @@ BULGE = (
     r"bulto en (?:la|una) llanta",
 )
 BRAKES = (
+    r"pedals? (?:\w+ ){0,5}floor",
+    r"(?:hits?|hitting|goes|going|drops?|sinks?|presses?|pushing|push) (?:\w+ ){0,4}to the floor",
+    r"(?:push|pushing|press|pressing|stomp|stomping|step|stepping|slam|slammed|mash|stand) (?:\w+ "
+    r"){0,3}(?:pedal|brakes?) (?:\w+ ){0,4}(?:to stop|twice|hard|harder|all the way|really|down|a lot)",
+    r"brakes? (?:are |is |just |almost |completely |totally )+(?:going|toast|trash|useless|dead|done for|"
+    r"junk)",
+    r"hard to stop",
+    r"no (?:me |le )?(?:agarran?|responden?|sirven?|funcionan?|jalan?) (?:\w+ ){0,3}(?:frenos?|pedal|"
+    r"brecas)",
+    r"se (?:me |le )?(?:acabaron|fueron|gastaron|murieron) (?:\w+ )?(?:los |las )?(?:frenos|balatas|"
+    r"brecas)",
+    r"(?:frenos?|balatas|brecas) (?:\w+ ){0,4}(?:baj[oa]s?|acabad[oa]s?|en el fierro|metal con metal|"
+    r"truenan|rechinan)",
+    r"ya no (?:frenan?|para|agarran?)",
+    r"(?:brinca|salta|pulsa|golpea|rebota|tiembla) (?:\w+ ){0,2}(?:pedal|freno)",
+    r"(?:pedal|freno) (?:\w+ ){0,2}(?:brinca|salta|pulsa|golpea|rebota|tiembla)",
     r"(?:wont|cant|doesnt|dont|didnt|barely|hardly|not|couldnt|almost didnt|almost couldnt|"
     r"nearly didnt|can barely|wouldnt|trouble|hard time) (?:\w+ )?(?:stop(?:ping)?|brak(?:e|"
     r"ing))(?! (?:by|in|over|at|and|texting|to|for|sending|calling|messaging|the (?:text|mess)))",
@@ -74,6 +91,11 @@ BRAKES = (
     r"frena (?:mal|raro|poco)",
 )
 STEERING = (
+    r"steering (?:wheel )?(?:\w+ ){0,4}(?:tight|rough|crooked|off center|jerk\w*|pulls?|sloppy|clunk\w*|"
+    r"grind\w*|not straight|hard|stiff|whin\w*)",
+    r"wheels? (?:\w+ ){0,6}(?:fall off|falling off|come off|coming off|loose|wobbl\w+)",
+    r"(?:ruedas?|llantas?) (?:\w+ ){0,2}(?:se mueven? mucho|se (?:va|quiere) (?:a )?(?:caer|salir|zafar)|"
+    r"zafad\w*)",
     r"(?:dur[oa]|pesad[oa]|floj[oa]|rar[oa]|trabad[oa]) (?:\w+ )?(?:la direccion|el volante)",
     r"steering (?:\w+ ){0,3}(?:failed|gone|locked|locks?|stiff|heavy|hard|weird|loose|weak|"
     r"shak\w+|wobbl\w+|vibrat\w+|not working|wont|doesnt|stuck|off|funny|play|issue|problem)",
@@ -92,6 +114,9 @@ STEERING = (
     r"loose wheel",
 )
 HEAT = (
+    r"gauge (?:\w+ ){0,4}(?:hot|high|red|pegged|maxed|way up|climbing|past|in the red)",
+    r"(?:needle|temp\w*|gauge) (?:\w+ ){0,3}(?:in|into|at) the red",
+    r"(?:smell|smelling|smells) (?:\w+ ){0,3}(?:gas|fuel|smoke|burn\w*)",
     r"smok(?:e|es|ing|ed)(?! (?:break|shop|check|free))",
     r"on fire",
     r"(?:caught|catch(?:ing)?) fire",
@@ -140,6 +165,55 @@ LAMPS = (
     r"bolsas? de aire",
 )
 TODAY = (
+    r"(?:whirr?|hiss|growl|buzz|gurgl|chirp)(?:s|es|ing|ed)?",
+    r"(?:click|tick|popp?|rubb?|bang|knock|thunk|flapp?)(?:s|ing) (?:sound|noise|when|in|from|at|under|"
+    r"every|on|coming)",
+    r"(?:loud|big|hard) (?:bang|pop|thud|clunk|thump)",
+    r"(?:crank|turn)(?:s|ing|ed)? (?:over )?(?:\w+ ){0,2}but (?:\w+ )?(?:wont|doesnt|not|no|never|dont)",
+    r"stall\w*",
+    r"(?:dies|died|dying|shuts? off|cuts? (?:out|off)) (?:\w+ ){0,3}(?:at|when|while|on|every|in)",
+    r"(?:fluid|oil|coolant|water|liquid|stuff|something|goo|juice|antifreeze) (?:\w+ ){0,3}(?:under|all "
+    r"over|on my|on the) (?:\w+ ){0,2}(?:car|truck|engine|driveway|garage|ground|floor|carport|street|"
+    r"concrete)",
+    r"(?:wont|doesnt|not|cant|hard to|trouble) (?:\w+ ){0,2}(?:go(?:ing)? into|shift(?:ing)?|get(?:ting)? "
+    r"into|stay in|change) (?:\w+ )?(?:gears?|reverse|drive|park|right|correctly)",
+    r"(?:transmission|tranny|trans) (?:\w+ ){0,3}(?:slip\w*|jerk\w*|hard|rough|stuck|bad|weird|acting|"
+    r"gone|failing|going|shifts?)",
+    r"slip(?:s|ping|ped)(?! my mind)",
+    r"(?:wont|doesnt|cant|not) (?:\w+ ){0,2}(?:go|get|run|drive) (?:over|above|past|faster than|more "
+    r"than) \d+",
+    r"hesitat\w+",
+    r"bogs? down",
+    r"(?:rough idle|idl(?:es|ing) (?:\w+ )?(?:rough|high|low|weird|funny))",
+    r"surg(?:es|ing)",
+    r"acting (?:\w+ )?(?:up|weird|funny|strange|crazy)",
+    r"(?:running|runs|drives|driving|riding|rides) (?:\w+ ){0,2}(?:rough|bad|weird|funny|terrible|like "
+    r"crap|awful|horrible|strange)",
+    r"wipers? (?:\w+ ){0,2}(?:dont|doesnt|wont|not|stopped|quit|arent) (?:work|mov|turn|wip|go)\w*",
+    r"seat ?belts? (?:\w+ ){0,3}(?:stuck|broke\w*|wont|doesnt|not)",
+    r"battery (?:\w+ ){0,3}(?:dead|died|dying|wont hold|drain\w*|keeps)",
+    r"(?:lost|losing) (?:a wheel|a tire|my muffler|coolant|oil|pressure)",
+    r"(?:ran|run|rode|drove|running) over (?:a |something|some )(?:\w+)?",
+    r"(?:tire|tyre)s? (?:\w+ ){0,2}(?:looks?|is|seems?|keeps? (?:getting|going)|going) (?:\w+ )?(?:low|"
+    r"flat|soft)",
+    r"(?:off center|out of alignment)",
+    r"tir(?:a|ando|o) (?:\w+ )?(?:aceite|agua|liquido|anticongelante|gasolina)",
+    r"se (?:me |le )?(?:va|jala|carga|desvia|ladea) (?:\w+ ){0,3}(?:lado|izquierda|derecha)",
+    r"brinc(?:a|ando|otea)",
+    r"(?:clutch|embrague|transmision|caja) (?:\w+ ){0,3}(?:patin\w*|resbal\w*|dur[oa]|no entra\w*|fall\w*|"
+    r"truena|jala)",
+    r"(?:se )?patin(?:a|ando)",
+    r"no (?:le |me )?(?:entran?|agarran?) (?:\w+ ){0,2}(?:cambios?|velocidad\w*|reversa|drive|primera|"
+    r"fuerza)",
+    r"no (?:\w+ )?(?:da marcha|jala bien|camina|avanza|desarrolla|acelera)",
+    r"(?:mofle|escape|defensa|facia) (?:\w+ ){0,3}(?:colgand\w*|arrastr\w*|suelt[oa]|cay\w*|roto|se cayo)",
+    r"(?:me |le )?(?:pierde|perdiendo|gasta|bota|botando|escurre|escurriendo) (?:\w+ )?(?:agua|aceite|"
+    r"liquido|anticongelante|gasolina)",
+    r"hace (?:\w+ ){0,3}(?:zumbid\w*|chillid\w*|tronid\w*|clac|toc|tac)",
+    r"(?:zumbido|tronido|chillido|golpeteo|golpes|rechinido)s?",
+    r"mancha (?:\w+ ){0,3}(?:aceite|el piso|abajo|debajo|liquido)",
+    r"(?:prendi[od]o?|prendid[oa]|sali[oa]) (?:\w+ ){0,3}(?:foco|luz|check|testigo)",
+    r"(?:sale|aparece|aparecio|salio) (?:\w+ ){0,2}(?:foco|luz|testigo|mensaje de advertencia)",
     r"nois(?:e|es|y)",
     r"(?:weird|strange|funny|loud|odd|bad|awful|horrible|scary|crazy|new) (?:sound|sounds|rattle)",
     r"(?:sounds?|making|hear(?:ing)?|heard|makes?) (?:\w+ ){0,4}(?:grind\w*|clunk\w*|squeal\w*|"

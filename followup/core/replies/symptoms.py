@@ -6,10 +6,11 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Literal
 
 from followup.core.replies.plain import make_plain
-from followup.core.replies.said import phrases
+from followup.core.replies.said import Said, phrases
 from followup.core.replies.symptom_words import BRAKES, BULGE, FLAT, HEAT, LAMPS, STEERING, TODAY
 
 Severity = Literal["stop_now", "today"]
@@ -54,11 +55,13 @@ _WIPER_NOISE = re.compile(
     r"squeak|squeal|nois|chatter|streak|screech|rechin|chill|chirri|ruido|scrap|judder|shudder|vibra|grind|rubber"
 )
 _HARMLESS = re.compile(
-    r"\b(?:make some noise|drip coffee|no smoking|smoke free|fire (?:away|when ready)|youre fired|"
+    r"\b(?:make some noise|se (?:lo|la) llevo la grua|(?:quit|quitting|stop|stopped|no) smoking|"
+    r"smok(?:e|ing) (?:weed|pot|cigar\w*|breaks?)|"
+    r"drip coffee|no smoking|smoke free|fire (?:away|when ready)|youre fired|"
     r"got fired|on fire sale|fuego artificial\w*|fireworks?|leak ?proof|traffic (?:is |"
     r"was )?(?:crash|accident)|there(?:s| is| was) (?:an|a) (?:accident|crash|wreck) on|"
     r"accident on (?:the|i|hwy|highway|route)|hay un (?:accidente|choque) (?:en|adelante)|"
-    r"accident ahead|wreck on|"
+    r"accident ahead|wreck on|(?:hit |every |at (?:a|the|every) )red lights?|(?:kids|traffic|boss|phone) (?:made|was)|"
     r"shake on it|shaking my head|smoking deal|smoke detector|(?:red|rojo) light (?:camera)|"
     r"stuck (?:in|at|behind|with)|phone (?:is |just |was )?(?:died|dead|dies)|my phone (?:died|"
     r"quit|is dead)|cant stop (?:by|in (?!time)|laughing|over|at)|dont stop (?:by|in)|dog|"
@@ -120,6 +123,11 @@ def reports(plain: str) -> bool:
     if not found:
         return False
     return not _is_cured(cleaned)
+
+
+def without_reports(said: Said) -> Said:
+    """The same text without the words of its symptoms, for what else stands in it."""
+    return replace(said, text=_TODAY_PATTERN.sub(" ; ", _STOP_NOW_PATTERN.sub(" ; ", said.text)))
 
 
 def _is_cured(plain: str) -> bool:

@@ -19,6 +19,7 @@ from followup.core.replies.opening import opening_hours
 from followup.core.replies.plain import Plain, make_plain
 from followup.core.replies.reactions import cut_reaction
 from followup.core.replies.said import Said
+from followup.core.replies.side_times import without_side_times
 from followup.core.replies.situation import Situation, standing
 from followup.core.replies.times import read_times
 from followup.core.replies.windows import iso
@@ -52,7 +53,7 @@ def read_situation(reply: ReplyIn, plain: Plain) -> Situation:
         has_offer=bool(reply.offered),
     )
     has_reading = odometer_reading.find_reading(plain.text, asked) is not None
-    read, _ = read_times(plain.text, setting)
+    read, _ = read_times(without_side_times(plain.text), setting)
     pick = pick_offers(plain.text, read, setting, reply.offered, reply.zone)
     said = Said(
         text=plain.text,

@@ -45,6 +45,9 @@ def _question(resolved: list[Resolved]) -> str | None:
 _MINUTES_LATE = re.compile(
     r"\b(?P<count>\d{1,3}) ?(?:-|to|or)? ?(?P<more>\d{1,3})? ?(?P<unit>min\w*|hours?|hrs?|hora\w*|late|behind|tarde)"
 )
+_BARE_MINUTES = re.compile(
+    r"\b(?:in|en)(?: about| around| like| como| unos)* (?P<count>\d{1,2})(?! ?(?::|am\b|pm\b|\d|[/-]))"
+)
 _HALF_HOUR = re.compile(r"\bhalf (?:an )?hour\b|\bmedia hora\b")
 _FROM_BOOKED = re.compile(r"\b(?:late|behind|tarde|retras\w*|atras\w*|demor\w*)\b")
 _FROM_NOW = re.compile(
@@ -60,6 +63,9 @@ def arrival(now: Situation, booked: datetime) -> tuple[TimeWindow, ...]:
     if match:
         count = int(match["more"] or match["count"])
         minutes = count * (60 if match["unit"][0] == "h" else 1)
+    bare = _BARE_MINUTES.search(text)
+    if minutes is None and bare:
+        minutes = int(bare["count"])
     if minutes is not None and minutes <= 360:
         is_from_booked = _FROM_BOOKED.search(text) and not _FROM_NOW.search(text)
         start = booked if is_from_booked else now.reply.now

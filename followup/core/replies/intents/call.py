@@ -7,22 +7,37 @@ from followup.core.replies.said import Said, phrases
 CODE = "call"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "call me",
-        "can someone give me a ring",
-        "id rather talk to a person",
-        "pls call me after 5",
-        "can i speak w the mechanic",
+        "call me", "can someone give me a ring", "id rather talk to a person", "pls call me after 5",
+        "can i speak w the mechanic", "just call me", "give me a call", "have someone call my cell",
+        "i dont text, call", "let me talk to somebody", "can u call my husband", "phone me tmrw",
+        "call when u get a chance", "need to speak to the manager", "easier to talk on the phone",
+        "can i get a call back", "want to talk to a real person", "have jim call me", "get me a human",
+        "ring my work number", "who can i talk to about this", "please have the service guy call", "call at noon",
+        "prefer a phone call", "connect me with someone",
     ),
     "es": (
-        "llamenme",
-        "me pueden marcar?",
-        "quiero hablar con alguien",
-        "hableme por favor despues de las 5",
-        "puedo hablar con el mecanico?",
+        "llamenme", "me pueden marcar?", "quiero hablar con alguien", "hableme por favor despues de las 5",
+        "puedo hablar con el mecanico?", "llamame pa tras", "prefiero por telefono", "marqueme al cel",
+        "echeme una llamada", "necesito hablar con el gerente", "que me llame el encargado",
+        "me puede llamar porfa", "mejor hablamos por telefono", "denme una llamada", "llameme cuando pueda",
+        "con quien puedo hablar", "quiero hablar con una persona", "me regresa la llamada", "hablenme al trabajo",
+        "me marcan porfavor", "regresenme la llamada", "llame a mi esposa", "comuniqueme con el dueno",
+        "prefiero que me hablen", "puede alguien llamarme",
     ),
-}
+}  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:dont|do not|cant|not) (?:\w+ )?(?:text|texting|do texts?|do texting|type)(?: \w+)?,? (?:just |"
+    r"please |so )?call(?: me)?",
+    r"(?:let me|want to|need to|can i|could i|get to|rather|like to|have to) (?:\w+ )?(?:talk|speak|chat) "
+    r"(?:to|with) \w+",
+    r"call (?:when|at|after|around|before|if|us|me|anytime|tomorrow|today|back|asap)(?: \w+){0,5}",
+    r"get me (?:a|an|the|your) (?:\w+ )?(?:human|person|manager|owner|mechanic|rep\w*|supervisor)",
+    r"who (?:can|do|should|could) i (?:talk|speak|call)(?: to| with)?(?: \w+){0,3}",
+    r"(?:have|get|ask|tell) (?:\w+ ){1,3}(?:to )?(?:call|ring|phone)(?: me| us| back)?",
+    r"(?:connect|put|transfer|patch) me (?:with|to|through)(?: \w+){0,3}",
+    r"(?:manager|owner|mechanic|advisor|someone|somebody|tech|person|service guy) (?:\w+ )?(?:call|phone|"
+    r"ring) me(?: back)?",
     r"(?:call|phone|ring|dial) (?:me|us|my (?:wife|husband|cell|phone|work|office|house|son|"
     r"daughter|mom|dad))",
     r"(?:give|gimme) (?:me |us )?(?:a )?(?:quick )?(?:call|ring|buzz|shout|holler)",
@@ -49,6 +64,12 @@ _SAYS = phrases(
     r"on))",
 )
 _DICE = phrases(
+    r"(?:me )?(?:regres|devuelv)\w*(?:me|nme|eme|n)? (?:la )?llamada",
+    r"(?:llame|llamen|marque|marquen|hable|hablen)(?:le|nle)? a (?:mi|la|el|este|mi esposa|mi esposo)(?: "
+    r"\w+){0,2}",
+    r"comuni(?:quen|que|ca)\w*(?:me|nos)? con(?: \w+){0,2}",
+    r"con quien (?:puedo|podria|se puede) (?:hablar|platicar)",
+    r"ll[ae]m[ae]me",
     r"(?:llam|marqu|marc|habl|telefone)\w*(?:nme|eme|ame|enos|ennos)",
     r"(?:me|nos) (?:puede|pueden|podria|podrian|podrias|puedes|pueda|pudieran|"
     r"pudiera) (?:\w+ )?(?:llamar|marcar|hablar|dar una llamada|telefonear|hacer una llamada)",
@@ -68,6 +89,13 @@ _DICE = phrases(
     r"echenme una llamada",
 )
 _NO_CALL = phrases(
+    r"(?:hablenme|llamenme|marquenme|busquenme) (?:en|dentro de|hasta|pasando|para) (?:\w+ "
+    r"){0,3}(?:semanas?|mes|meses|quincena|ano|enero|febrero|marzo|abril|mayo|junio|julio|agosto|"
+    r"septiembre|octubre|noviembre|diciembre)",
+    r"(?:call|phone|ring) me (?:in|after|next) (?:a |an |the |\d+ |\w+ )*(?:months?|weeks?|year|january|"
+    r"february|march|april|may|june|july|august|september|october|november|december|spring|summer|fall|"
+    r"winter)",
+    r"who do i talk",
     r"(?:dont|do not|please dont|no need to|never|stop|quit|without|instead of|"
     r"not) (?:\w+ )?(?:call\w*|phone|phoning|ring)(?: me| us)?",
     r"(?:ill|i will|i can|ill just|we will|let me|gonna|going to|i may|i need to|have to|i should|"

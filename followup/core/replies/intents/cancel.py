@@ -7,24 +7,31 @@ from followup.core.replies.said import Said, phrases, whole
 CODE = "cancel"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "cancel my appointment",
-        "need to cancel tmrw",
-        "can't make it",
-        "wont be able to come in sorry",
-        "something came up, have to cancel",
-        "pls call off my appt",
+        "cancel my appointment", "need to cancel tmrw", "can't make it", "wont be able to come in sorry",
+        "something came up, have to cancel", "pls call off my appt", "gotta cancel", "not gonna make it",
+        "cant come thursday sorry", "please take me off the schedule", "im not coming", "scratch that appt",
+        "we have to cancel thursday", "cancel it pls", "i wont be there", "no longer need the appointment",
+        "dont need to come in anymore", "kids are sick cant make it", "cant do it anymore",
+        "changed my mind dont want to come", "forget the appointment", "gonna have to bail on thursday",
+        "wont make it in", "sorry have to back out", "i need to cancel the visit", "not able to make my appt",
+        "never mind cancel my booking",
     ),
     "es": (
-        "cancelar mi cita por favor",
-        "quiero cancelar la cita",
-        "ya no voy a poder ir",
-        "no puedo ir, cancelen",
-        "cancele lo de manana porfa",
+        "cancelar mi cita por favor", "quiero cancelar la cita", "ya no voy a poder ir", "no puedo ir, cancelen",
+        "cancele lo de manana porfa", "cancelenme la cita", "ya no voy", "no voy a ir siempre",
+        "me salio algo, no puedo ir", "no podre llegar", "siempre no voy a ir", "quiten mi cita",
+        "ya no necesito la cita", "no me esperen", "se me enfermo el nino no voy", "cancele porfavor el jueves",
+        "no la voy a hacer", "tengo que cancelar", "no voy a poder llevarlo", "olvide la cita", "no alcanzo a ir",
+        "ya no quiero la cita", "me es imposible ir", "no asistire", "borre mi cita del jueves",
+        "cancelamos lo del jueves", "no podre ir disculpe",
     ),
-}
+}  # fmt: skip
 
 _VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
 _TOLD = phrases(
+    r"(?:forget|drop|kill|nix|delete|erase) (?:about )?(?:the|my|that) (?:\w+ )?(?:appointment|booking|"
+    r"visit|reservation|cita|slot)",
+    r"(?:quit|borr|elimin|olvid)\w* (?:\w+ ){0,2}(?:cita|reservacion|turno)",
     r"cancel(?:l?ed|l?ing|s)?",
     r"cancelation",
     r"call(?:ing)? (?:it|that|my \w+|the \w+)? ?off",
@@ -35,6 +42,15 @@ _TOLD = phrases(
     r"cancel(?:ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
 )
 _UNABLE = phrases(
+    r"no me esperen?",
+    r"(?:siempre|ya|pues|mejor|entonces) no (?:voy|vamos|ire|puedo|podre)(?! (?:el|hasta|a las|antes))",
+    r"no (?:voy|vamos)(?: siempre)?(?=\Z|[.,!]| gracias| disculp\w+| perdon)",
+    r"no (?:la|lo) voy a hacer",
+    r"(?:me|nos) es imposible",
+    r"no (?:voy a poder|podre|puedo) (?:siempre|ya|ese dia ya)?\Z",
+    r"(?:have|had|need|going|got|gonna) to (?:back out|bail|skip|miss|pass on)",
+    r"(?:wont|cant|not gonna|not going to) (?:\w+ )?(?:come in|make it)(?: \w+){0,3} (?:after all|anymore|"
+    r"sorry)",
     r"(?:cant|wont|wont be able to|not able to|not going to|not gonna|couldnt|unable to|"
     r"not going to be able to|cant be able to|will not|aint gonna|aint going to|may not|"
     r"dont think i can|dont think ill) (?:be able to )?(?:make (?:it|my|the|that|this|our)|"
@@ -61,7 +77,7 @@ _UNABLE = phrases(
 )
 _NOT_THE_BOOKING = phrases(
     r"cancel (?:\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)",
-    r"(?:dont|do not|didnt|not|no|never) (?:\w+ )?cancel\w*",
+    r"(?:dont|do not|didnt|not|no|never)(?! (?:mind|thanks|problem|wait)) (?:\w+ )?cancel\w*",
     r"noise cancel\w*",
     r"cancel\w* (?:culture|fee|policy)",
     r"if i (?:have to |need to )?cancel",

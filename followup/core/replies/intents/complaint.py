@@ -10,23 +10,60 @@ from followup.core.replies.said import Said, phrases
 CODE = "complaint"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "you guys overcharged me last time",
-        "worst service ever",
-        "why do u keep texting me",
-        "oh great, another bill",
-        "you scratched my door",
-        "way too many texts",
+        "you guys overcharged me last time", "worst service ever", "why do u keep texting me",
+        "oh great, another bill", "you scratched my door", "way too many texts", "still not fixed after 2 visits",
+        "your mechanic was rude", "i waited 3 hrs last time", "nobody ever called me back",
+        "not happy with the work", "you left grease all over my seat", "last time took all day",
+        "im really upset with u guys", "i paid and its still broken", "yall lost my hubcap",
+        "every time i come in its something new", "what a rip off", "this is getting annoying",
+        "you broke my hood latch", "i didnt ask for that work", "my bill was wrong", "very disappointed",
+        "you people never answer the phone", "i want my money back", "sick of being upsold",
+        "wow another thing to pay for, shocker", "u left a bolt loose", "terrible experience last visit",
     ),
     "es": (
-        "me cobraron de mas",
-        "pesimo servicio",
-        "estoy muy molesto con ustedes",
-        "me rayaron el carro",
-        "demasiados mensajes",
+        "me cobraron de mas", "pesimo servicio", "estoy muy molesto con ustedes", "me rayaron el carro",
+        "demasiados mensajes", "me dejaron sucio el carro", "no me arreglaron nada", "quede muy inconforme",
+        "nunca me llamaron", "me trataron mal", "la otra vez espere 3 horas", "puro sacar dinero con ustedes",
+        "quiero mi dinero de regreso", "otro gasto mas, que bonito", "me salio peor que antes",
+        "el mecanico fue grosero", "me perdieron una copa de la llanta", "cada vez que voy me sacan algo nuevo",
+        "no quede contento con el trabajo", "que abusivos", "por que me escriben tanto",
+        "nadie contesta el telefono", "me mintieron", "tardaron todo el dia", "me quebraron la manija",
+        "que mal trabajo hicieron", "quiero poner una queja",
     ),
-}
+}  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:you|u|yall|they|your \w+|someone) (?:guys |people |all |folks )?(?:\w+ )?(?:broke|cracked|"
+    r"scratched|scuffed|bent|stripped|tore|ripped|spilled|left|lost|dropped|ruined|damaged|chipped|burned|"
+    r"busted) (?:my|the|a|our|grease|oil|trash|tools?)",
+    r"(?:i|we) (?:\w+ )?(?:waited|sat|sat there|was there|was stuck there|had to wait) (?:\w+ "
+    r"){0,3}(?:hours?|hrs|forever|all day|half the day)(?: \w+){0,5}",
+    r"last time (?:\w+ ){0,6}(?:all day|forever|hours|hrs|waited|took|horrible|bad|terrible|rude|awful|"
+    r"nightmare|mess)",
+    r"(?:every|each) ?time (?:i|we) (?:come|go|bring|am|take|show)(?: \w+){0,4} (?:new|something|else|"
+    r"more|another|problem|money|\$)",
+    r"(?:always|every time) (?:\w+ )?(?:something|another thing)(?: \w+)?",
+    r"(?:you|yall|they|nobody|no one|people) (?:guys |people |all )?(?:never|dont|doesnt|wont|didnt|ever) "
+    r"(?:even )?(?:answer|answers|answered|pick|picks|picked|return|returns|returned|call|calls|called|"
+    r"respond|responds) (?:\w+ ){0,3}(?:phone|calls?|back|up|me)?",
+    r"(?:oh |wow |ugh |lol )*(?:wow|oh|great|ugh|geez|jeez|gee|yay|surprise|shocker|of course|figures)(?: "
+    r"great| wow)?[ ,.!]+(?:another|more|now|one more|yet another) (?:thing|bill|repair|expense|problem|"
+    r"issue|\w+) ?(?:to (?:pay|fix|buy|spend))?",
+    r"(?:another|one more|more) (?:thing|stuff|things|crap) to (?:pay|spend|fix)",
+    r"sick of(?: being)? (?:upsold|ripped|overcharged|your|this|paying|you)(?: \w+)*",
+    r"(?:lost|stole|kept|forgot) my (?:hub ?cap|keys?|lug|wheel|cap|stuff|tools?|registration)\w*",
+    r"(?:hate|dislike|dont like|cant stand) (?:that |how |when |it when )?(?:you|yall|these|the|getting|"
+    r"being) (?:\w+ )?(?:text|texts|texting|messages|messaging|do|shop|service|texted)",
+    r"(?:i|we) (?:hate|regret) (?:\w+ )?(?:your|this|that|going|using)(?: \w+)*",
+    r"just what i (?:need|needed|wanted)",
+    r"(?:charged|billed) (?:me )?(?:\w+ )?for (?:work|something|things|stuff|parts?)(?: \w+){0,4} "
+    r"(?:didnt|never|not)",
+    r"(?:text|texting|texts|message|messages) (?:me )?too much",
+    r"(?:im|i am|still|really|very|so) (?:\w+ )?(?:upset|pissed|mad|angry|furious|annoyed|ticked|"
+    r"frustrated)(?: \w+){0,3}",
+    r"(?:left|leaving) (?:a|an|your|the|some) (?:\w+ )?(?:tool|wrench|socket|rag|bolt|cap|mess|grease|"
+    r"stain|dent|scratch)\w*(?: \w+){0,4}",
+    r"(?:left|was|is|were) (?:\w+ ){0,2}(?:bolt|lug|cap|plug|screw)s? (?:\w+ )?loose",
     r"overcharg\w*",
     r"(?:charged|billed) me (?:\w+ )?(?:twice|double|too much|extra|for (?:something|work|things|"
     r"stuff))",
@@ -110,6 +147,27 @@ _SAYS = phrases(
     r"fed up",
 )
 _DICE = phrases(
+    r"(?:me |nos )?(?:lo |la )?dejaron (?:\w+ ){0,4}(?:suci[oa]|mal|rayad[oa]|peor|tirad[oa]|con|sin|"
+    r"manchad[oa]|golpead[oa]|abiert[oa]|flojo)(?: \w+)?",
+    r"(?:la )?(?:otra|ultima|pasada) vez (?:\w+ ){0,3}(?:esper\w+|tard\w+|cobr\w+|me|peor|mal)",
+    r"(?:quiero|exijo|pido|devuelvan|regresen)(?:me)? (?:\w+ )?(?:dinero|reembolso)(?: \w+){0,3}",
+    r"otro gasto(?: mas)?",
+    r"otra (?:cuenta|cosa que pagar|sacada de dinero)",
+    r"(?:salio|quedo|esta|qued[oe]) (?:\w+ )?peor(?: que \w+)?",
+    r"cada (?:vez|rato) que (?:voy|vamos|lo llevo|llevo)(?: \w+){0,6}",
+    r"no quede (?:\w+ )?(?:content|satisf|conform|agusto|a gusto|feliz|bien)\w*(?: \w+){0,3}",
+    r"tardaron (?:\w+ )?(?:mucho|todo el dia|demasiado|horas|\d+|como|bastante|un buen)(?: \w+)?",
+    r"(?:me |nos )?(?:quebraron|rompieron|perdieron|rasparon|golpearon|ensuciaron|mancharon|rayaron|"
+    r"descompusieron|tumbaron|robaron)(?: \w+){0,4}",
+    r"(?:me )?hicieron (?:esperar|perder|dar vueltas|mal)(?: \w+){0,2}",
+    r"no me gusto (?:como|el|la|lo que|nada)(?: \w+){0,4}",
+    r"no me (?:\w+ )?(?:arreglaron|repararon|solucionaron|resolvieron)(?: nada| bien)?",
+    r"(?:nadie|nunca|no) (?:me )?(?:contestan?|contesto|regresaron|devolvieron)(?: (?:el|la|las) \w+)?",
+    r"(?:puro|puros|nomas|solo) (?:sacar|cobrar|gastos?|dinero|robo)(?: \w+){0,3}",
+    r"(?:uy|ay|oh|huy|wow) (?:que (?:bien|bonito|padre|chido))?,? ?(?:otro|otra|mas) (?:\w+)",
+    r"(?:mecanico|muchacho|senor|tipo|empleado) (?:\w+ )?(?:fue|es|muy|bien) (?:\w+ )?(?:groser|malcriad|"
+    r"pelad|maleducad)\w+",
+    r"no dijeron nada",
     r"(?:me |nos )?(?:cobraron|cobran|cobro|cobraste|estan cobrando) (?:\w+ )?(?:de mas|doble|"
     r"demasiado|mucho mas|dos veces|mal|algo que)",
     r"(?:pesim|mal|horribl|terribl|malisim|ps?imo)\w* (?:servicio|trabajo|atencion|experiencia|"

@@ -10,23 +10,21 @@ from followup.core.replies.said import Said, phrases
 CODE = "decline"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "no",
-        "no thanks",
-        "not interested",
-        "im good",
-        "nah ill pass",
-        "dont need it",
-        "too expensive for me",
+        "no", "no thanks", "not interested", "im good", "nah ill pass", "dont need it", "too expensive for me",
+        "nope", "hard no", "no thx", "i do my own work", "ill take my chances", "we're all set", "not gonna do it",
+        "no need", "i got a guy for that", "ill do it myself", "gonna pass", "not worth it on this car",
+        "dont want it", "thanks but no", "yeah right", "not at those prices", "i go to the dealer for that",
+        "im fine", "n", "ill skip it", "nah its ok", "no thank you sir", "dont waste ur time", "not for me",
+        "gonna have to say no",
     ),
     "es": (
-        "no",
-        "no gracias",
-        "no me interesa",
-        "asi estoy bien",
-        "no hace falta",
-        "esta muy caro, paso",
+        "no", "no gracias", "no me interesa", "asi estoy bien", "no hace falta", "esta muy caro, paso", "nel",
+        "no ocupo", "nop", "mejor no", "no quiero", "yo lo hago", "tengo mi mecanico", "no lo necesito",
+        "asi dejelo", "no es necesario", "muy caro ahi", "ni loco", "para nada", "no gracias estoy bien",
+        "no me conviene", "no voy a gastar en eso", "lo arreglo yo en la casa", "ya no gracias", "pa que, no",
+        "no por ahi no", "ahi muere, no gracias", "no vale la pena", "sale muy caro", "no, asi dejalo", "no senor",
     ),
-}
+}  # fmt: skip
 
 _NO_START = re.compile(
     r"^(?:(?:hi|hello|hey|ok|oh|hola|um|well|pues|yeah|uh|hmm|thanks|thank you|gracias|sorry|"
@@ -37,9 +35,32 @@ _NO_START = re.compile(
     r"te preocupes|importa|issues?|need to wait|matter|wait|wrong|particular|es (?:problema|"
     r"molestia)|body|brakes?|power|start|heat|ac|noise|para|arranca|prende|frena|funciona|conozco|"
     r"soy|(?:los|las|te|le|les|lo|la) conozco|es mi|es el|se quien|tengo (?:carro|coche|auto)|"
-    r"hay nadie))"
+    r"hay nadie|(?:me|se|lo|la|los|las|le|les|nos|te|quede|quedo|estoy|entiendo|fue|era|tienen?|hace|vi|"
+    r"ha|han|he|se|da|entran?|agarran?|responden?|prende|enciende|jala) \w|da marcha))"
 )
 _SAYS = phrases(
+    r"hard no",
+    r"i (?:usually |always |just |can )?(?:do|change|fix|service) (?:all )?(?:my|our) own(?: \w+)*",
+    r"(?:take|taking) my chances",
+    r"(?:i|we) (?:\w+ )?(?:got|have|use|know) (?:a|my own|my|another|our) (?:guy|mechanic|dealer\w*|shop|"
+    r"garage)(?: \w+){0,4}",
+    r"(?:yeah|ya|oh|sure|uh) right(?=\Z|[.,!])",
+    r"not at (?:those|that|these|your) (?:prices?|cost)",
+    r"(?:i|we) (?:\w+ )?(?:go|use|take it|take them|take mine) (?:to )?(?:the |a |another |my "
+    r")?(?:dealer\w*|another (?:shop|place)|guy|mechanic|different)(?: \w+){0,3}",
+    r"(?:dont|do not|quit|stop) wast(?:e|ing) (?:your|my|ur) time",
+    r"(?:have|going|gonna|had) to say no",
+    r"(?:hell|heck|fuck|absolutely|definitely|def) no(?:t)?",
+    r"no (?:sir|maam|way|dice|dude|bro|man)",
+    r"(?:take|taking|bring|bringing) it to (?:my|a|another|the) (?:guy|mechanic|friend|dealer\w*|shop|"
+    r"buddy|brother|cousin)",
+    r"(?:my|the) (?:\w+ )?(?:nephew|son|brother|husband|cousin|dad|father|buddy|friend|uncle|neighbor|"
+    r"wife|boyfriend)(?: in law)? (?:is|s|was) a (?:mechanic|tech)",
+    r"(?:not|aint|isnt) (?:going to |gonna )?(?:spend|spending|put|putting|pay|paying|worth|dropping|"
+    r"drop)(?:ing)? (?:\w+ ){0,3}(?:money|that|it|on|into)",
+    r"(?:ill|i will|gonna|going to) (?:just )?skip(?: it| this)?",
+    r"no (?:need|reason)(?: to)?",
+    r"(?:nah|no|naw),? (?:it|that|thats|that is|its) (?:is )?(?:ok|alright|all right|fine|good)",
     r"no,? (?:thanks|thank you|thx|ty|gracias)",
     r"(?:not|no longer|isnt|never) (?:\w+ )?interested",
     r"not for me",
@@ -96,6 +117,23 @@ _SAYS = phrases(
     r"changed my mind",
 )
 _DICE = phrases(
+    r"(?<!no )(?<!si )(?:yo )?(?:lo|la|los|las) (?:hago|arreglo|cambio|reparo|checo)(?: yo)?(?: "
+    r"mismo| solo| en (?:la |mi "
+    r")?casa)?(?=\Z|[.,!]| en| yo| mejor)",
+    r"yo (?:solo|mismo|le|lo|se)(?: (?:mismo|solo))? (?:le |lo |se lo |la |los )?(?:hago|cambio|arreglo|"
+    r"reparo|pongo)(?: \w+){0,3}",
+    r"(?:tengo|yo tengo|ya tengo|uso|voy con|llevo con) (?:a )?(?:mi|un|otro) (?:\w+ )?(?:mecanico|taller|"
+    r"compadre|amigo mecanico)",
+    r"(?:mi|un) (?:hijo|esposo|hermano|primo|cunado|compadre|amigo|sobrino|papa|tio|vecino|marido) (?:es|"
+    r"trabaja de|sabe de) mecanic\w+",
+    r"asi (?:dejel[oa]|dejal[oa]|esta bien|le dejamos|lo dejamos)",
+    r"(?:deje|deja|dejen|dejel|dejal|dejenl)[oa]? asi",
+    r"(?:sale|salen|esta|estan|es) (?:\w+ )?car(?:o|a|os|as|isimo)(?: \w+){0,2}(?!\?)(?=\Z|[.,!])",
+    r"no (?:senor|senora|joven|amigo|hombre|mano|manches|vale la pena|voy a gastar|gasto|quiero "
+    r"gastar)(?: \w+){0,3}",
+    r"ahi muere",
+    r"(?:ya )?no (?:lo |la |los )?(?:ocupo|ocupamos)",
+    r"(?:muy|bien|super|re) car(?:o|a|os|as)",
     r"no(?: muchas)? gracias",
     r"(?:ya )?no (?:me |nos )?(?:interesa|interesan|hace falta|es necesario|conviene|gusta|"
     r"apetece|urge)",
@@ -132,6 +170,11 @@ _DICE = phrases(
     r"no por favor",
 )
 _NO_DECLINE = phrases(
+    r"no (?:tienen?|hay|habra|tendran?) (?:\w+ ){0,3}(?:para|el|antes|despues|mas|otra|lugar|cita|"
+    r"espacio)(?: \w+)?",
+    r"do i (?:have|need) to",
+    r"no (?:le |me |se )?(?:entran?|agarran?|da marcha|prende|enciende|arranca|jala|frena|para|"
+    r"responde)\w*",
     r"cant complain",
     r"(?:dont|do not|i) (?:mind|care)",
     r"if (?:you|i|we) dont need",

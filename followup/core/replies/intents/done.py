@@ -9,22 +9,26 @@ from followup.core.replies.said import Said, phrases
 CODE = "done"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "already did it",
-        "got them replaced last week",
-        "my husband changed the pads himself",
-        "its been taken care of thx",
-        "just had it done at the dealer",
-        "put new ones on myself",
+        "already did it", "got them replaced last week", "my husband changed the pads himself",
+        "its been taken care of thx", "just had it done at the dealer", "put new ones on myself", "been done",
+        "done already", "already got that", "took it to another shop", "my cousin fixed it", "had that done in jan",
+        "we got new tires sat", "they did it at the dealership", "all fixed thanks", "its handled",
+        "already replaced em", "changed it myself on sunday", "someone else did the work", "i had my guy do it",
+        "battery was replaced 2 months ago", "oil was changed last week", "you guys just did that",
+        "i bought new wipers already", "took care of that last month", "brakes were done in november",
+        "got it fixed elsewhere", "its already been serviced",
     ),
     "es": (
-        "ya lo hice",
-        "ya me los cambiaron en otro lado",
-        "mi esposo ya los cambio",
-        "ya quedo, gracias",
-        "ya le puse llantas nuevas",
-        "ya esta hecho",
+        "ya lo hice", "ya me los cambiaron en otro lado", "mi esposo ya los cambio", "ya quedo, gracias",
+        "ya le puse llantas nuevas", "ya esta hecho", "ya lo arregle", "ya lo lleve con mi mecanico",
+        "mi primo me lo hizo", "lo cambie yo mismo ayer", "ya le cambie el aceite", "ya le pusieron bateria nueva",
+        "ya me lo hicieron en la agencia", "se los cambiaron la semana pasada", "ya fue reparado",
+        "eso ya se arreglo", "ya compre las llantas en otro lado", "ya estuvo, lo arreglaron",
+        "ya me atendieron en otro taller", "ustedes ya me lo hicieron", "ya lo checaron en otra parte",
+        "ya los cambiamos", "desde enero le cambie los frenos", "ya todo arreglado", "yo ya se los puse",
+        "ya le hicimos el servicio", "ya tiene frenos nuevos",
     ),
-}
+}  # fmt: skip
 
 _WORK = (
     r"(?:done|replaced|changed|fixed|serviced|installed|repaired|rotated|swapped|taken care of|"
@@ -36,6 +40,16 @@ _WHO = (
     r"somebody|boss|work)"
 )
 _SAYS = phrases(
+    r"(?:took|brought) (?:it|them|that|her|my \w+|the \w+) (?:in )?(?:to )?(?:another|a different|someone|"
+    r"somewhere|elsewhere|the dealer\w*|my guy|my mechanic|a friend)",
+    r"(?:someone|somebody) else (?:\w+ )?(?:did|fixed|replaced|changed|took care)",
+    r"had (?:my|a|the|another|some) (?:guy|mechanic|buddy|friend|son|husband|brother|dealer\w*|neighbor|"
+    r"shop|cousin) (?:\w+ )?(?:do|fix|change|replace|install|put|handle|look|take care)",
+    r"(?:brakes?|tires?|pads?|battery|oil|wipers?|filters?|rotors?|fluid|those|they|these|that|it|all) "
+    r"(?:\w+ )?(?:was|were|is|are|got|been|have been|has been) (?:\w+ )?(?:done|replaced|changed|fixed|"
+    r"serviced|rotated|swapped|installed|put on|handled|sorted)(?: in (?:january|february|march|april|may|"
+    r"june|july|august|september|october|november|december|the)| last| already| \d| two| three| a| at| by|"
+    r" yesterday| recently| on| elsewhere)",
     r"already (?:been |gotten |have )?(?:did|done|had|got|gotten|took|taken|changed|replaced|"
     r"fixed|serviced|handled|bought|went|brought|put|swapped|sorted|have new|rotated|installed|"
     r"repaired|getting|completed|have (?:it|them|that) (?:done|on|in)|have (?:those|"
@@ -56,7 +70,7 @@ _SAYS = phrases(
     rf"{_WHO} (?:already |just |actually )?(?:did|fixed|replaced|changed|put|installed|swapped|"
     rf"rotated|repaired|took care of|got|handled|switched|topped off|sorted) (?:it|them|that|those|"
     rf"the \w+|my (?!mind)\w+|new|on|both|all|him|everything|one|some)(?! (?:sorted|done) (?:soon|asap))",
-    r"just (?:had|got|did|replaced|changed|put|swapped|fixed|bought)(?! (?:a|an|the|my|your|off|"
+    r"just (?:had|got|did|replaced|changed|put|swapped|fixed|bought)(?! (?:surgery|a|an|the|my|your|off|"
     r"back|home|to|this|here|up|out|in|into|married|paid|laid|done (?:work|eating))\b)",
     r"just (?:had|got|did|replaced|changed|put|swapped|fixed) (?:a|an|the|my|some|"
     r"on)? ?(?:\w+ )?(?:tires?|brakes?|pads?|oil|battery|wipers?|filters?|service|inspection|"
@@ -82,6 +96,11 @@ _HECHO = (
     r"atendieron|rotaron)"
 )
 _DICE = phrases(
+    r"ya (?:lo|la|los|las|le|me|se) (?:\w+ )?(?:chec|revis|atend|hic|hiz|camb|arregl|repar|pus|instal|"
+    r"soluc|resolv)\w+(?: en| con| por| mi| un)?",
+    r"ya (?:todo )?(?:esta |quedo |todo )?(?:arreglad|hech|reparad|cambiad|resuelt|list)[oa]s?",
+    r"desde (?:\w+ ){1,3}(?:le |lo |los |las |se )*(?:camb|hic|pus|arregl|repar)\w+",
+    r"(?:lo|la|los|las) arreglaron(?=\Z|[.,!])",
     rf"ya (?:\w+ ){{0,3}}{_HECHO}(?! (?:de opinion|de idea))",
     rf"(?:me|nos|se) (?:lo|la|los|las) (?:ya )?{_HECHO}",
     rf"(?:lo|los|la|las|le) {_HECHO} (?:yo|en|con|ayer|la semana|hace|ya|el|mi|un|hoy|otro|en otro)",
@@ -113,6 +132,13 @@ _NOT_DONE = re.compile(
 _NOT_YET_AFTER = re.compile(r"^[^.,!]{0,15}\b(?:yet|right\?|by you\?|or not)\b")
 
 
+_PRESENT = re.compile(
+    r"\byo (?:solo |mismo |siempre |se )?(?:le |lo |la |los |las )?(?:cambio|arreglo|reparo|reviso|llevo)\b"
+    r"|(?<!ya )(?<!se )(?<!me )\b(?:lo|la) llevo\b|\b(?:lo|la|los|las) (?:arreglo|cambio|reparo) yo\b"
+)
+"""What somebody does, not did: accents are gone, so `cambio` may be either."""
+
+
 def holds(said: Said) -> bool:
     """Whether it says, not asks or wishes, that the work is done."""
     if said.asked == "after_visit":
@@ -121,6 +147,8 @@ def holds(said: Said) -> bool:
         for match in pattern.finditer(said.text):
             clause_start = max(said.text.rfind(mark, 0, match.start()) for mark in ".!?,;") + 1
             left = said.text[max(clause_start, match.start() - 45) : match.start()]
+            if _PRESENT.search(said.text[clause_start : match.end() + 6]) or "my mind" in match.group():
+                continue
             if not _NOT_DONE.search(left) and not _NOT_YET_AFTER.search(said.text[match.end() :]):
                 return True
     return False

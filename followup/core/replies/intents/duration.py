@@ -7,22 +7,42 @@ from followup.core.replies.said import Said, phrases
 CODE = "duration"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "how long does it take",
-        "how long will u need the car",
-        "will it be done same day?",
-        "is it quick?",
-        "when would it be ready",
+        "how long does it take", "how long will u need the car", "will it be done same day?", "is it quick?",
+        "when would it be ready", "how long it take", "how many hours", "can i get it back same day",
+        "all day thing?", "whats the turnaround", "would i have it back by 5", "how long would i be there",
+        "is it like an hour or what", "how long for an oil change", "time frame?", "when can i pick it up",
+        "will it take long", "how long is the wait usually", "is it gonna be all day", "how fast can you do it",
+        "is it a quick job", "ready the same day?", "how much time do u need", "how long u need it for",
+        "approx how long",
     ),
     "es": (
-        "cuanto tarda",
-        "cuanto tiempo toma",
-        "queda el mismo dia?",
-        "a que hora estaria listo?",
-        "es rapido?",
+        "cuanto tarda", "cuanto tiempo toma", "queda el mismo dia?", "a que hora estaria listo?", "es rapido?",
+        "cuanto se tardan", "como cuanto tiempo", "lo tengo que dejar todo el dia?", "cuantas horas son",
+        "cuando lo entregan", "es tardado", "me lo dan el mismo dia", "en cuanto tiempo queda",
+        "cuanto dura el servicio", "se tardan mucho?", "para que hora quedaria", "cuanto me tengo que esperar",
+        "en un ratito queda?", "cuanto tiempo lo ocupan", "a que hora lo recojo", "cuanto demora",
+        "cuantos dias se queda", "lo puedo recoger hoy mismo?", "que tan rapido es", "toma mucho tiempo?",
     ),
-}
+}  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:can|would|could|will|do) (?:i|we) (?:\w+ )?(?:get|have|be able to get|pick) (?:it|my car|her|the "
+    r"car|them) (?:\w+ )?(?:up )?(?:back )?(?:the )?(?:same day|by \w+|today|that day|that afternoon|"
+    r"before)",
+    r"all day (?:thing|job|deal|affair|event)",
+    r"(?:is it|would it be|about|like) (?:like )?(?:an|a|one|two|couple|half) (?:hours?|hrs|day|days)(?: "
+    r"\w+){0,3}",
+    r"(?:do|will|would) (?:i|you) (?:have|need) to (?:leave|keep) (?:it|my car|the car)(?: \w+){0,3}",
+    r"(?:long|quick) (?:wait|job|process)\?",
+    r"how many (?:hours|hrs|days|minutes)",
+    r"(?:what|wat|when) (?:\w+ )?(?:time )?(?:will|would|can|could|should|do) (?:\w+ ){0,3}(?:ready|done|"
+    r"back|finished)",
+    r"(?:lo|la) (?:\w+ )?(?:tengo que|hay que|tendria que) dejar(?: \w+){0,3}",
+    r"(?:para|como a) que hora(?: \w+)? (?:qued|est|sal|termin|recoj)\w+",
+    r"cuanto (?:me )?(?:tengo que|hay que|voy a) esperar",
+    r"(?:en un (?:ratito|rato|momento)|el mismo dia|hoy mismo)(?: \w+){0,2}\?",
+    r"(?:lo|la) (?:puedo|podria) recoger(?: \w+){0,3}\??",
+    r"(?:es|esta|seria) (?:\w+ )?(?:tardad[oa]|rapid[oa])",
     r"how long(?! (?:can|do i have|have i|until i|before i|before it|can i|is it safe|has|ago|"
     r"will (?:they|it|the \w+|my \w+) last|do (?:they|these|tires|brakes) last|does it last|"
     r"till i|would they last|is (?:the|my|that) (?:appointment|offer) ))",
@@ -42,7 +62,7 @@ _ASKS = phrases(
     r"(?:takes?|taking) long\??",
     r"time ?frame",
     r"turnaround",
-    r"cuanto (?:\w+ )?(?:tiempo|tard\w+|dura\w*|demor\w+|se (?:tard\w+|demor\w+|llev\w+)|tom\w+|"
+    r"cuanto (?!mas me|mas le)(?:\w+ )?(?:tiempo|tard\w+|dura\w*|demor\w+|se (?:tard\w+|demor\w+|llev\w+)|tom\w+|"
     r"llev\w+|rato)(?! (?:puedo|aguant\w+|tengo|antes de|le queda|mas aguanta|puede))",
     r"(?:cuantas horas|cuantos dias|cuantos minutos)",
     r"(?:tarda\w*|demora\w*|toma|lleva) (?:mucho|todo el dia|poco|bastante)",

@@ -7,23 +7,37 @@ from followup.core.replies.said import Said, phrases
 CODE = "explain"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "what is that?",
-        "why do i need it",
-        "how bad is it",
-        "is it safe to drive?",
-        "can it wait til spring?",
-        "whats wrong w my brakes",
+        "what is that?", "why do i need it", "how bad is it", "is it safe to drive?", "can it wait til spring?",
+        "whats wrong w my brakes", "what would u be doing", "whats a cabin filter", "why", "which tires",
+        "is it urgent", "how worn are they", "what happens if i dont", "do i really need that",
+        "what does that mean", "is it bad", "how soon do i need it", "whats it for", "can i drive it like this",
+        "what did u find", "how long can i go on these", "is this necessary", "ok to drive to vegas?",
+        "will they last the winter", "dont understand what u mean", "what exactly needs done", "is it dangerous",
     ),
     "es": (
-        "que es eso?",
-        "por que es necesario",
-        "que tan grave es",
-        "puedo seguir manejando asi?",
-        "que tienen mis frenos?",
+        "que es eso?", "por que es necesario", "que tan grave es", "puedo seguir manejando asi?",
+        "que tienen mis frenos?", "para que sirve", "aguanta otro mes?", "cuales llantas", "que le pasa a mi carro",
+        "es urgente?", "es peligroso", "que pasa si no lo hago", "de veras lo necesito?", "que quiere decir",
+        "que tan gastados estan", "pa que es eso", "puede esperar?", "que le van a hacer", "por que",
+        "no entiendo que es", "es necesario?", "puedo viajar asi", "que encontraron", "y eso que es",
+        "cuanto mas me duran", "que tan malo esta", "que es un filtro de cabina",
     ),
-}
+}  # fmt: skip
 
 _ASKS = phrases(
+    r"what (?:would|will|do|are|did|were) (?:you|u|yall|they)(?: guys)? (?:be |going to |want to )?(?:do|"
+    r"doing|find|found|fix|fixing|see|saw|recommend|checking|check)(?:ing)?(?! (?:charge|cost|open))(?: "
+    r"\w+){0,3}",
+    r"^which (?:\w+ )?(?:tires?|brakes?|filter|part|ones?|wheel|fluid|side|service|car)\Z",
+    r"(?:will|would|can|could) (?:it|they|she|my \w+|the \w+) (?:\w+ )?(?:last|make it|survive|hold (?:up|"
+    r"out))(?: \w+){0,4}",
+    r"what (?:does|do|is) (?:\w+ ){0,2}\d+/\d+(?: \w+)?",
+    r"how (?:low|thin|worn|bad|far gone) (?:is|are) (?:it|they|my|the)(?: \w+)?",
+    r"(?:de veras|deveras|en verdad) (?:\w+ )?(?:necesit|ocup|hace falta|urge)\w*",
+    r"no (?:entiendo|comprendo|se) (?:que|lo que|a que)(?: \w+){0,3}",
+    r"que (?:encontraron|vieron|revisaron|le vieron|le encontraron|falta|le toca|necesita)(?: \w+)?",
+    r"cuanto (?:mas )?(?:me |le |les )(?:dura|duran|queda|quedan|aguantan?)(?: \w+)?",
+    r"(?:y )?eso que es",
     r"what (?:is|are|does|do|did|exactly|was|were|kind|needs?|else|all|work|service|"
     r"part)(?: \w+){0,5} (?:that|mean|wrong|it|this|for|due|issue|problem|involve\w*|include\w*|"
     r"about|needed|need|done|recommend\w*|find|found|fluid|filter|rotors?|pads?|belt|tread|"
@@ -101,6 +115,8 @@ _ASKS = phrases(
     r"^que\?",
 )
 _OTHER_QUESTION = phrases(
+    r"what (?:is|s) (?:that|it|this)(?: all)? (?:run|cost|going to (?:run|cost|be)|gonna (?:run|cost|be)|"
+    r"total)(?: \w+)*",
     r"why not",
     r"porque no(?! (?:me|le|les|puedo|tengo|funciona|sirve))",
     r"what (?:is|are|was) (?:the |your |ur )?(?:address|hours?|location|cost|price|charge|fee|"

@@ -7,25 +7,44 @@ from followup.core.replies.said import Said, phrases
 CODE = "gone"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "sold it",
-        "traded it in last month",
-        "dont have that car anymore",
-        "it got totaled in june",
-        "we got rid of the van",
-        "gave it to my nephew",
+        "sold it", "traded it in last month", "dont have that car anymore", "it got totaled in june",
+        "we got rid of the van", "gave it to my nephew", "that cars in the junkyard", "my ex has it now",
+        "ex wife got it in the divorce", "we sold that one last yr", "bank repoed it", "its at the scrap yard",
+        "donated it to charity", "somebody stole it", "i dont own that anymore", "no longer have the vehicle",
+        "turned the lease in", "passed it on to my grandson", "its not mine anymore",
+        "wrecked it and insurance took it", "that truck is long gone", "got a different car now",
+        "my brother bought it from me", "scrapped it for parts", "gave that one to my daughter",
+        "i drive a new one now, old one is gone", "she sold the car", "the car burned up last year",
     ),
     "es": (
-        "ya lo vendi",
-        "ya no tengo ese carro",
-        "me lo robaron",
-        "lo cambie por otro",
-        "fue perdida total",
-        "se lo regale a mi sobrino",
+        "ya lo vendi", "ya no tengo ese carro", "me lo robaron", "lo cambie por otro", "fue perdida total",
+        "se lo regale a mi sobrino", "ya vendi la troca", "ese carro ya no es mio", "lo mande al yonke",
+        "se lo quedo mi ex", "lo entregue al banco", "mi hija se lo llevo a texas", "lo choque y ya no sirvio",
+        "ya no existe ese carro", "se lo vendi a un amigo", "lo di de enganche para otro", "ya no manejo ese",
+        "compre otro carro ya", "ese ya lo tiene mi hermano", "la camioneta la vendimos",
+        "se quemo, ya no la tengo", "lo devolvi, era lease", "lo done a la iglesia", "ya tengo otro",
+        "el seguro se lo llevo por perdida", "lo traspase", "ya se fue ese carro lo vendi",
     ),
-}
+}  # fmt: skip
 
 _CAR = r"(?:it|them|her|him|that|this|the|my|our|mine|both)"
 _SAYS = phrases(
+    r"(?:is|s|in|at|to|went to|sitting in|took it to) (?:the|a) (?:junk ?yard|scrap ?yard|salvage yard|"
+    r"wrecking yard|dump|boneyard)",
+    r"(?:ex|ex wife|ex husband|wife|husband|divorce|ex girlfriend|ex boyfriend) (?:\w+ )?(?:got|has|took|"
+    r"kept|owns) (?:it|the car|that car|the truck|that one)",
+    r"(?:gave|given|giving) (?:that one|that|this one|it|mine|the \w+) (?:to|away)",
+    r"somebody stole",
+    r"stole(?:n)? (?:it|my|the)",
+    r"turned (?:\w+ ){0,3}lease (?:\w+ )?in",
+    r"(?:bought|buy) (?:it|the car|that car|the truck|mine) (?:from|off|off of) (?:me|us)",
+    r"(?:wrecked|crashed) (?:it|my car|the car|that car)(?: \w+){0,3} (?:insurance|totaled|gone|total)",
+    r"(?:car|truck|van|it|one) (?:is |was |has )?(?:long gone|burned up|burnt up|went to (?:my|the)|been "
+    r"gone|bye bye)",
+    r"(?:dont|do not|doesnt) (?:own|have|drive) (?:it|that|this|those)(?: \w+)?(?: any ?more| any longer)",
+    r"old one is gone",
+    r"(?:bank|finance company|dealer) took (?:it|the car|her) back",
+    r"(?:scrapped|junked|crushed)",
     rf"(?:already |just |have |had |we |i |recently )?sold {_CAR}(?! (?:me|us))",
     r"(?:i|we|ive|just|already) (?:\w+ )?sold(?! (?:me|us|out))",
     r"sold\Z",
@@ -58,6 +77,16 @@ _SAYS = phrases(
     r"passed (?:it|the car) (?:on|down) to",
 )
 _DICE = phrases(
+    r"se (?:lo|la) (?:quedo|llevo|quedaron) (?:mi|el|la|con|a)?(?: \w+){0,3}",
+    r"(?:mi|el|la) \w+ se (?:lo|la) (?:llevo|quedo)",
+    r"(?:lo|la) choqu?e y (?:ya )?no (?:sirvio|quedo|jala|sirve|la|lo)\w*",
+    r"ya no existe",
+    r"(?:ya )?tengo otro(?: carro| coche)?\Z",
+    r"(?:seguro|aseguranza) (?:\w+ ){0,3}(?:perdida|llevo|total|pago)",
+    r"(?:lo|la) traspas(?:e|amos|o)",
+    r"se (?:quemo|incendio)(?: \w+)?,? (?:y )?ya no (?:lo|la) tengo",
+    r"ya se fue ese",
+    r"(?:ese|esa) ya (?:lo|la) tiene",
     r"vendi(?:mos|do|da)?(?! (?:a mi casa))",
     r"(?:lo|la|se) vendio",
     r"ya no (?:lo|la|los) (?:tengo|tenemos|manejo|uso)",

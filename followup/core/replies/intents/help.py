@@ -7,21 +7,41 @@ from followup.core.replies.words.entry import word_set
 
 CODE = "help"
 EXAMPLES: dict[str, tuple[str, ...]] = {
-    "en": ("HELP", "who is this", "who dis?", "how did u get my number", "how do i stop these", "INFO"),
-    "es": (
-        "AYUDA",
-        "quien es?",
-        "quienes son ustedes",
-        "de donde sacaron mi numero",
-        "como cancelo estos mensajes",
-        "quien habla",
+    "en": (
+        "HELP", "who is this", "who dis?", "how did u get my number", "how do i stop these", "INFO", "whos this",
+        "which shop is this", "who r u", "what company is this", "where did you get my info", "what number is this",
+        "who am i talking to", "is this legit", "help", "how do i unsubscribe", "may i ask whos texting",
+        "sorry who is this", "who sent this", "is this really the shop", "how do i get off this list",
+        "what is this about?", "do i know you?", "who are you guys", "what place is this",
     ),
-}
+    "es": (
+        "AYUDA", "quien es?", "quienes son ustedes", "de donde sacaron mi numero", "como cancelo estos mensajes",
+        "quien habla", "kien es", "de que taller son", "de parte de quien", "con quien hablo",
+        "como consiguieron mi telefono", "info", "quien me escribe", "que empresa es", "disculpe quien es",
+        "quien eres", "como hago para que no me manden", "de donde me escriben", "como me salgo de la lista",
+        "es en serio este mensaje? quien es", "que numero es este", "de donde son", "y ustedes quienes son",
+        "informacion", "quien manda esto",
+    ),
+}  # fmt: skip
 
 KEYWORDS = word_set(
     "help info ayuda informacion aide helpme",
 ) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}
 _ASKS = phrases(
+    r"(?:which|what) (?:\w+ )?(?:shop|garage|company|business|place|mechanic|dealer\w*)(?: \w+)? (?:is|"
+    r"are|r) (?:this|that|you|it)",
+    r"(?:which|what) (?:shop|garage|company|business)\?",
+    r"and you are\?",
+    r"who(?: is|s)? (?:texting|messaging|sending|writing)",
+    r"^name\?",
+    r"como (?:le )?(?:\w+ )?(?:hago|hacer|hacerle) (?:para )?(?:que )?(?:ya )?no (?:me )?(?:\w+ )?(?:mand|"
+    r"envi|escrib|molest|lleg)\w*",
+    r"(?:de )?(?:que|cual) (?:taller|empresa|compania|negocio|lugar|numero|agencia) (?:son|es|me|escriben|"
+    r"hablan|mandan)",
+    r"(?:de parte|a nombre) de quien",
+    r"de donde (?:me |nos )?(?:son|escriben|hablan|mandan|textean|eres|es)(?= ustedes|\Z|[.,?])",
+    r"me puede decir quien",
+    r"como me salgo",
     r"who (?:is|are|r|dis|the|was|this|exactly|am i|sent|do|may i|be)(?! (?:doing|working|"
     r"my (?:mechanic|tech\w*|advisor)|going to|able|available|fixing|the (?:mechanic|tech\w*)|"
     r"that did))",

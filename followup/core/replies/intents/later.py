@@ -9,23 +9,55 @@ from followup.core.replies.said import Said, phrases, whole
 CODE = "later"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "not now, ask me in march",
-        "maybe next month",
-        "when i get paid",
-        "let me check my schedule",
-        "ill call u when im ready",
-        "not yet, wait til 50k",
+        "not now", "maybe later", "ill call you when im ready", "not right now, busy", "after payday",
+        "ask me again in june", "cant right now", "money is tight", "not this month", "lemme think about it",
+        "gotta talk to my wife", "waiting on my tax refund", "when i get paid", "maybe next month",
+        "i'll let u know", "im out of town", "have to check my schedule", "not yet", "kinda busy these days",
+        "when things slow down", "hit me up in may", "after the baby comes", "need to save up first",
+        "cant afford it at the moment", "will get back to u", "ill reach out when i need it", "gotta ask the hubby",
+        "just had surgery, give me a month", "try me next week",
     ),
     "es": (
-        "ahorita no, mas adelante",
-        "preguntenme en marzo",
-        "cuando me paguen",
-        "dejeme ver y les aviso",
-        "el proximo mes",
+        "ahorita no", "mas adelante", "cuando me paguen", "yo les aviso", "al rato", "dejeme ver con mi esposa",
+        "ahora no puedo", "no tengo dinero orita", "el otro mes", "lo voy a pensar", "luego les hablo",
+        "ando fuera de la ciudad", "por ahora no", "hasta la quincena", "estoy corto de dinero",
+        "deje checo mi horario", "otro dia sera", "cuando regrese de mexico", "escribame en mayo", "todavia no",
+        "ando bien ocupado", "despues les digo", "cuando tenga chance", "no traigo feria", "ya les dire",
+        "pasando las fiestas", "deje junto dinero", "tal vez despues", "ahorita no tengo tiempo",
     ),
-}
+}  # fmt: skip
 
 _SAYS = phrases(
+    r"cant (?:right )?now",
+    r"(?:gotta|got to|have to|need to|let me|must|should|going to) (?:\w+ )?(?:ask|talk to|check with|run "
+    r"it by|see what|discuss with|consult) (?:\w+ )?(?:the |my )?(?:wife|husband|hubby|boss|spouse|"
+    r"partner|mom|dad|parents|family|budget|schedule|calendar|work|wifey|boyfriend|girlfriend|roommate)",
+    r"(?:waiting|wait) (?:on|for|until|till) (?:\w+ ){0,3}(?:refund|taxes|tax|check|paycheck|pay|money|"
+    r"insurance|bonus|settlement|payday|unemployment|deposit|loan)",
+    r"in (?:a )?(?:few|couple)(?: of)? (?:weeks|days|months)(?=\Z|[.,!]| maybe| or so)(?<!come in a few "
+    r"weeks)",
+    r"(?:give|gimme) me (?:a|another|a few|\d+|some|couple|one|two|more) (?:\w+ )?(?:month|week|weeks|"
+    r"months|day|days|time|bit|while)",
+    r"(?:just |recently )?(?:had|having|recovering from) (?:\w+ )?(?:surgery|a baby|operation)",
+    r"(?:cant|not able to|unable to) drive (?:for|until|till|right now|at the moment|yet|these)",
+    r"(?:look|check|see) (?:at |on )?(?:it |the car |my schedule |my calendar )?(?:tonight|later|when i "
+    r"get|tomorrow|after work)",
+    r"not near (?:the|my) (?:car|truck|van)",
+    r"swamped",
+    r"slammed",
+    r"saving up",
+    r"(?:look at|check) my (?:calendar|schedule|planner|bank)",
+    r"(?:after|when|once) (?:i|we) (?:get|got|recieve|receive|have) (?:my |our |the |some )?(?:bonus|"
+    r"refund|money|paid|check|tax\w*|raise|job|settlement|cash)",
+    r"(?:get|be) back (?:to|with) (?:you|u|yall)",
+    r"(?:holding|hold) off",
+    r"not (?:this|at this|at the) (?:month|week|time|moment|year|season)",
+    r"(?:reach out|text you|message you|let you know|contact you|hit you up|call you|be in touch|come by) "
+    r"(?:when|once|if|later|after|soon|as soon)",
+    r"ill (?:let you know|reach out|be in touch|contact you|hit you up|text you|message you)",
+    r"another time",
+    r"some other time",
+    r"(?:this|the) (?:week|month) is (?:bad|crazy|nuts|packed|full|no good)",
     r"not (?:right |just )?(?:now|yet|at this time|at the moment|today|this (?:week|month|time|"
     r"year)|quite yet|ready|at this moment|currently)",
     r"no(?:,)? not yet",
@@ -70,7 +102,8 @@ _SAYS = phrases(
     r"slammed) busy(?: (?:right )?now| this)?",
     r"busy right now",
     r"(?:dont have (?:the )?(?:time|money|funds|cash)|no (?:time|money|funds|cash)|money is tight|"
-    r"tight on money|short on (?:cash|money)|broke)(?: right| at the| now| this)?(?: now| moment|"
+    r"tight on money|short on (?:cash|money)|(?<!you )(?<!they )broke(?! (?:my|the|a|our|off|"
+    r"down)\b))(?: right| at the| now| this)?(?: now| moment|"
     r" month| week| till| until)?",
     r"(?:cant|can not) (?:afford|do) (?:it|that|this)? ?(?:right now|now|yet|at the moment|"
     r"this (?:week|month))",
@@ -106,6 +139,25 @@ _SAYS = phrases(
     r"on the fence",
 )
 _DICE = phrases(
+    r"(?:el|la) otr[oa] (?:mes|semana|quincena|ano)",
+    r"en un(?:as|os) (?:\w+ )?(?:semanas|dias|meses)(?=\Z|[.,!]| mas| quiza| tal)",
+    r"deje(?:me|n|nme)? (?:checo|veo|reviso|pregunto|junto|consulto|hablo|lo pienso|me fijo|checamos|"
+    r"checar|ver|juntar|miro)",
+    r"no (?:traigo|tengo|ando con|hay) (?:\w+ )?(?:feria|dinero|lana|plata|chance|cash|varo|pisto|chavos|"
+    r"billete)",
+    r"ya (?:les|le|te) (?:dire|digo|avis\w+|hablar\w*|llam\w+|marc\w+|escrib\w+)",
+    r"(?:despues|pasando|luego) de (?:\w+ )?(?:semana santa|las fiestas|navidad|la quincena|ano nuevo|"
+    r"pascua|mis vacaciones)",
+    r"(?:ahorita|orita|ahora|horita|hoy|por hoy) (?:\w+ )?no (?:puedo|se puede|tengo|alcanzo|traigo|hay)?",
+    r"no (?:se puede|puedo|podemos|alcanzo) (?:ahorita|ahora|por ahora|todavia|este mes|esta semana|por "
+    r"el momento)",
+    r"(?:al rato|luego|despues|mas tarde|en la noche) (?:\w+ )?(?:checo|reviso|veo|digo|miro|aviso|paso "
+    r"el|se los)",
+    r"no se,? (?:luego|despues|al rato|deje|ahorita)",
+    r"cuando (?:\w+ )?(?:junte|ahorre|pueda|tenga|llegue|regrese|vuelva|mejore|acabe|termine)",
+    r"(?:hablenme|llamenme|marquenme|busquenme|escribanme|textenme|recuerdenme|avisenme) (?:en|el|dentro|"
+    r"despues de|hasta|para|pasando) (?:\w+ ){0,3}(?:semanas?|mes|meses|quincena|enero|febrero|marzo|"
+    r"abril|mayo|junio|julio|agosto|septiembre|octubre|noviembre|diciembre|dias|ano)",
     r"(?:ahorita|ahora|por ahora|hoy|por el momento|de momento|en este momento|orita|horita|"
     r"esta semana|este mes)(?: mismo)? no",
     r"no (?:por )?(?:ahorita|ahora|el momento|por el momento|de momento|todavia|aun|orita|"
@@ -175,6 +227,19 @@ _ALONE = whole(
     r"remind me",
 )
 _NOT_LATER = phrases(
+    r"wait(?:ing)? (?:on it|for it|with it|there|here|while|inside|for my car)",
+    r"(?:la|el|lo) mas tarde",
+    r"cuanto (?:me )?(?:tengo que|hay que|voy a) esperar",
+    r"ahorita (?:llego|voy|estoy ahi)",
+    r"(?:mand|pas|envi|d)\w*(?:nme|eme|me|ame) (?:la |su |tu |una? |el )?(?:direccion|ubicacion|domicilio|"
+    r"precio|cotizacion|numero|hora)(?: \w+)?",
+    r"hasta que hora(?: \w+)*",
+    r"(?:still|its|it is|now|at|around|about|just (?:hit|rolled over|turned|passed|crossed)|we are|were|"
+    r"were at|en|llego a|anda en|va en) (?:\w+ )?(?:at |a )?\d[\d,.]* ?(?:k|mil|thousand)?(?: (?:miles|"
+    r"millas|mi|km))(?! (?:from|more|mas))",
+    r"let me (?:talk|speak) to (?:somebody|someone|a|the|your)(?: \w+)*",
+    r"cuanto (?:me )?tengo que esperar",
+    r"who. .*",
     r"(?:not|no) later than",
     r"(?:any|some)(?:thing|time)? later(?: (?:time|slot|day))?",
     r"later (?:slot|time|appointment|one|in the (?:day|morning|afternoon|week)|that (?:day|"
@@ -200,7 +265,8 @@ _NOT_LATER = phrases(
     r"not ready\?",
     r"need to check (?:my|the) (?:brakes?|tires?|oil|car)",
     r"for now(?: i| we)? (?:can|will)",
-    r"(?:llamenme|llameme|llamame|marquenme|marqueme|hablenme)(?: .*)?",
+    r"(?:llamenme|llameme|llamame|marquenme|marqueme|hablenme)(?! (?:en (?!la|el)|dentro|hasta|pasando|"
+    r"el (?:otro|proximo)))(?: .*)?",
     r"when i get (?:off|there|in|home|out)",
     r"when im off",
     r"cuando salga del? \w+",

@@ -7,24 +7,44 @@ from followup.core.replies.said import Said, phrases
 CODE = "move"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "can we move it to friday",
-        "need to reschedule",
-        "is there a later time that day?",
-        "something came up, different day?",
-        "can u push it back an hr",
-        "swap my appt to thurs pls",
+        "can we move it to friday", "need to reschedule", "is there a later time that day?",
+        "something came up, different day?", "can u push it back an hr", "swap my appt to thurs pls",
+        "gotta change my appt", "could i come monday instead", "can we do 11 that day", "need a diff time",
+        "change it to next week", "any chance we can do it later in the day", "can i switch days",
+        "have to move thursday", "can we bump it to 10", "i need to change the day", "is friday open instead",
+        "thursday wont work anymore, friday?", "can i get a later slot", "lets do monday instead",
+        "push it to next tues", "can you do an earlier time", "thursday is bad now, other day?", "need to rebook",
+        "can i come at 10 not 9", "reschedule pls",
     ),
     "es": (
-        "podemos moverla al viernes?",
-        "necesito cambiar mi cita",
-        "quiero reagendar",
-        "se puede otro dia?",
-        "mejor el jueves a las 10",
+        "podemos moverla al viernes?", "necesito cambiar mi cita", "quiero reagendar", "se puede otro dia?",
+        "mejor el jueves a las 10", "me la cambia para el lunes?", "puedo ir mas tarde ese dia?",
+        "cambieme la hora porfa", "se puede recorrer la cita", "no puedo el jueves, puede ser viernes?",
+        "pasela para el martes", "otra hora tienen?", "quiero cambiar el dia", "muevamela a la proxima semana",
+        "mejor otro dia", "se puede a las 11 mejor", "tengo que cambiar la fecha", "reprogramar por favor",
+        "la podemos dejar para el sabado", "me la puede mover", "se puede mas tempranito?",
+        "no podre el jueves, el lunes?", "pospongamos la cita", "adelantar la cita se puede?",
+        "puedo ir el viernes en vez del jueves", "cambio de dia por favor", "en lugar del jueves el viernes",
     ),
-}
+}  # fmt: skip
 
 _IT = r"(?:it|that|this|them|mine|things|my \w+|the \w+|our \w+|my \w+ \w+|the \w+ \w+|us|me|\w+day(?:s)?)"
 _WISH = phrases(
+    r"(?:can|could|may|is it ok if|can we|could we) (?:i|we) (?:\w+ )?(?:do|make it|come|bring it|say|try|"
+    r"get) (?:\w+ ){0,3}(?:that day|same day|instead|earlier|later|not)",
+    r"(?:can|could) (?:i|we) (?:switch|swap|change|move)(?: \w+)?",
+    r"different (?:time|day)",
+    r"rain check",
+    r"same (?:time|hour|thing)(?: \w+)? (?:\w+day|tomorrow|next)",
+    r"(?:\w+day|tomorrow|tmr) (?:same|at the same) (?:time|hour)",
+    r"(?:is|are|isnt|was) (?:bad|no good|not good|rough|tough)(?: now| for me| after all)?",
+    r"cambi\w* (?:me |nos |de |la |el |mi )*(?:cita|hora|dia|fecha|turno|horario)",
+    r"(?:me|nos) (?:la|lo) (?:puede[ns]? |podria[ns]? )?(?:pasan?|pasar|cambian?|cambiar|mueven?|mueve|"
+    r"mover|deja|dejan|dejar)",
+    r"(?:pasel|pasenl|pasemel|muevel|cambiel|dejel|pongal)[ao]s? (?:\w+ )?(?:para|al|el|a las)",
+    r"(?:dejarla|ponerla|cambiarla|moverla|pasarla) (?:para|al|el)",
+    r"mas tempran\w+",
+    r"(?:tengo que|necesito|quiero|voy a|puedo) (?:cambi|mov|reprogram|reagend|pospon)\w+",
     r"re ?-?sched\w*",
     r"rebook\w*",
     rf"(?:move|moving|switch|push|bump|swap|postpone|shift|bring|change|changing|delay|slide|kick|"

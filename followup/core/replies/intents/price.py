@@ -7,23 +7,40 @@ from followup.core.replies.said import Said, phrases
 CODE = "price"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "how much",
-        "whats it gonna cost me",
-        "price?",
-        "can i get a quote first",
-        "what do u charge for brakes",
-        "yes but how much is it",
+        "how much", "whats it gonna cost me", "price?", "can i get a quote first", "what do u charge for brakes",
+        "yes but how much is it", "ballpark?", "whats the damage", "how much we talkin", "whats that run",
+        "got any deals", "is it free", "cost?", "what are ur prices", "how much for 4 tires", "total with tax?",
+        "any discounts for seniors", "whats that gonna set me back", "estimate pls", "is there a charge",
+        "how much would i be looking at", "do u price match", "whats ur labor rate", "is it expensive",
+        "can u send me a price", "what would i owe",
     ),
     "es": (
-        "cuanto cuesta",
-        "cuanto me sale?",
-        "que precio tiene",
-        "me da una cotizacion",
-        "cuanto cobran por los frenos",
+        "cuanto cuesta", "cuanto me sale?", "que precio tiene", "me da una cotizacion",
+        "cuanto cobran por los frenos", "a como sale", "cuanto seria", "es gratis?", "que costo tiene",
+        "cuanto me van a cobrar", "precio?", "tienen descuento", "cuanto es", "a cuanto el cambio de aceite",
+        "como cuanto sale", "me puede dar precio", "en cuanto sale todo", "cuanto por las 4 llantas",
+        "hay especiales", "cuanto tengo que pagar", "cobran por revisar?", "cual es el precio", "que tan caro es",
+        "si pero cuanto", "cuanto vale el servicio",
     ),
-}
+}  # fmt: skip
 
 _ASKS = phrases(
+    r"total (?:with|after|out the door|price)(?: \w+)?\??",
+    r"estimate(?: please)?\Z",
+    r"price (?:match|list)",
+    r"labor rate",
+    r"(?:what|how much) (?:would|will|do|does|am|is) (?:i|it|that|we|this|they) (?:\w+ )?(?:owe|run|be|"
+    r"cost|total|pay|charge)(?: \w+){0,3}",
+    r"(?:idea|ballpark|estimate|guess) (?:of|on|for) (?:the |a )?(?:cost|price|total|much)",
+    r"(?:do|does|will|would) (?:you|yall|it|that) (?:\w+ )?(?:charge|price)(?: \w+){0,3}",
+    r"cuant[oa] (?:\w+ ){0,3}(?:cobr|cuest|sal|pag|vale|cost)\w*",
+    r"a (?:como|cuanto)(?: (?:el|la|los|las|sale|esta|dan|me|seria|es)\b)?(?! estamos)",
+    r"(?:me )?(?:puede|pueden|podria|da|dan) (?:\w+ )?(?:dar |un |el |los )*precios?",
+    r"cobran? (?:por|algo|mucho)(?: \w+)?",
+    r"que tan car[oa]s?",
+    r"(?:si |y |pero |bueno )+cuanto\Z",
+    r"cuanto (?:por|el|la|los|las|de) (?:todo|todos|cambio|servicio|llantas?|frenos?|las|los|el|la|\d|"
+    r"mano)(?: \w+)?",
     r"how (?:much|mch|mutch)(?! (?:longer|time|wear|life|tread|pad|of (?:a|an|the) (?:hurry|"
     r"problem|rush)|is left|left|warning|air|oil|notice))",
     r"(?:what|whats|any|an?|the|that|your|ur|total|ballpark|rough|for a|get|give me a|send me a|"

@@ -7,24 +7,29 @@ from followup.core.replies.said import Said, phrases
 CODE = "propose"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "tues morning",
-        "how about thurs after 3",
-        "friday at 10?",
-        "asap",
-        "any day but monday",
-        "sometime next wk",
+        "tues morning", "how about thurs after 3", "friday at 10?", "asap", "any day but monday",
+        "sometime next wk", "anything thursday?", "can i come in sat", "tmrw at 2", "im free friday",
+        "i can do mon or tues", "mornings are best", "wednesdays are good", "soonest u got", "thurs b4 noon",
+        "is friday open", "next monday at 9", "would sat morning work", "thursdays good", "what about the 12th",
+        "this friday after 4", "tomorrow afternoon", "could bring it thurs", "anytime monday", "first thing fri",
+        "whenever you have an opening", "around 10 on tues",
     ),
     "es": (
-        "el martes en la manana",
-        "puedo el jueves despues de las 3",
-        "el viernes a las 10?",
-        "lo antes posible",
-        "cualquier dia menos el lunes",
+        "el martes en la manana", "puedo el jueves despues de las 3", "el viernes a las 10?", "lo antes posible",
+        "cualquier dia menos el lunes", "puedo el sabado", "manana a las 2", "el jueves tempranito",
+        "lunes o martes", "tienen lugar el viernes", "la proxima semana", "a la hora que puedan", "hoy en la tarde",
+        "yo descanso los martes", "el 12 en la manana", "puede ser el viernes", "lo llevo el jueves",
+        "pasado manana", "el lunes despues del trabajo", "para el martes se puede?", "manana temprano",
+        "el sabado a las 9", "que tal el jueves", "viernes por la tarde", "antes de las 10 el lunes",
+        "cuando tengan espacio", "entre semana en la tarde",
     ),
-}
+}  # fmt: skip
 
 
 _ASKS_FOR_TIMES = phrases(
+    r"whenever (?:you|works|its|it is|is|there|your)(?: \w+)*",
+    r"(?:a la hora|el dia|cuando) que (?:puedan?|quieran?|tengan?|gusten?)",
+    r"cuando (?:tengan|haya|puedan|gusten) (?:\w+ )?(?:lugar|espacio|cita|chance|campo|tiempo)?",
     r"when (?:can|could|should|may) (?:i|we) (?:come|bring|stop|drop|get|swing|be)(?: \w+)*",
     r"when (?:are|is|do) (?:you|the shop|yall) (?:guys )?(?:available|free|have (?:time|openings?|"
     r"space))",

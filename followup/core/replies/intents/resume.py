@@ -8,22 +8,24 @@ from followup.core.replies.words.entry import word_set
 CODE = "resume"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "START",
-        "unstop",
-        "pls start texting me again",
-        "opt back in",
-        "resume the reminders",
-        "u can text me again",
+        "START", "unstop", "pls start texting me again", "opt back in", "resume the reminders",
+        "u can text me again", "start", "turn the texts back on", "sign me back up", "i want the reminders again",
+        "resubscribe", "add me back to the list", "put me back on the list", "begin texts again", "opt in",
+        "ok to text me again", "resume", "subscribe", "restart the messages", "i changed my mind, text me again",
+        "please resume messages", "let me get the texts again", "reactivate my texts",
+        "start sending me texts again", "unsubscribed by mistake, put me back",
     ),
     "es": (
-        "ALTA",
-        "empezar",
-        "pueden volver a mandarme mensajes",
-        "quiero recibir mensajes otra vez",
-        "reanudar",
-        "comenzar",
+        "ALTA", "empezar", "pueden volver a mandarme mensajes", "quiero recibir mensajes otra vez", "reanudar",
+        "comenzar", "ya mandenme mensajes otra vez", "deme de alta", "vuelvan a mandarme recordatorios",
+        "quiero los mensajes de nuevo", "activar mensajes", "si me pueden escribir otra vez",
+        "ponganme en la lista otra vez", "reactivar", "iniciar", "denme de alta de nuevo",
+        "quiero volver a recibirlos", "suscribirme", "agreguenme de nuevo a la lista",
+        "me di de baja sin querer, pongame otra vez", "otra vez mandenme los avisos",
+        "ya pueden textearme de nuevo", "regresenme a la lista", "pueden volver a escribirme",
+        "activen los mensajes",
     ),
-}
+}  # fmt: skip
 
 KEYWORDS = word_set(
     "start unstop resume alta empezar comenzar iniciar reanudar subscribe resubscribe unquit optin",
@@ -47,6 +49,22 @@ KEYWORDS = word_set(
     "activar",
 }
 _SAYS = phrases(
+    r"(?:turn|switch|put) (?:\w+ ){0,4}(?:back on|on again)",
+    r"(?:get|receive|have|want) (?:\w+ ){0,3}(?:texts?|messages?|reminders?|alerts) (?:again|back)",
+    r"(?:reactivate|restart|reenable|turn on|restore|re ?activate) (?:\w+ ){0,2}(?:texts?|messages?|"
+    r"reminders?|alerts?|notifications?|account)",
+    r"(?:by (?:mistake|accident)|accidentally|didnt mean to)(?: \w+){0,4} (?:back|again|stop|"
+    r"unsubscribe\w*)(?: \w+){0,2}",
+    r"unsubscribed by (?:mistake|accident)(?: .*)?",
+    r"(?:ya )?(?:mand|envi|escrib|text)\w*(?:me|nos|n) (?:\w+ ){0,4}(?:otra vez|de nuevo|nuevamente)",
+    r"otra vez (?:mand|envi|escrib|text)\w*(?: \w+){0,3}",
+    r"quiero (?:\w+ )?(?:los |las |mis )?(?:mensajes|textos|recordatorios|avisos)(?: \w+)? (?:de nuevo|"
+    r"otra vez|nuevamente)",
+    r"(?:quiero|deseo) volver a (?:recib|ten)\w*",
+    r"(?:pong|agreg|regres|met|incluy|suscrib|anot)\w*(?:me|nme) (?:\w+ ){0,3}(?:lista|otra vez|de "
+    r"nuevo)(?: otra vez| de nuevo| a la lista)?",
+    r"(?:baja|cancele) (?:sin querer|por error|por accidente)(?: .*)?",
+    r"(?:ya )?(?:pueden|puede) text\w+(?: \w+){0,2}",
     r"(?:start|resume|restart|begin|continue) (?:\w+ ){0,2}(?:texting|texts?|messag\w+|reminders?|"
     r"sending|notifications?|alerts)(?: me)?",
     r"(?:can|may|please|ok to|u can|you can|could you|feel free to) (?:\w+ )?(?:text|message|"

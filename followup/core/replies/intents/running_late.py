@@ -7,22 +7,44 @@ from followup.core.replies.said import Said, phrases
 CODE = "running_late"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "running 10 late",
-        "stuck in traffic be there in 20",
-        "gonna be like 15 min late sry",
-        "omw, runnin behind",
-        "im late, overslept",
+        "running 10 late", "stuck in traffic be there in 20", "gonna be like 15 min late sry", "omw, runnin behind",
+        "im late, overslept", "be there in 10", "traffic is nuts", "ill be a lil late", "few minutes behind",
+        "10 mins out", "on my way just got a late start", "leaving now sorry", "train stopped me, be there soon",
+        "gonna be 30 min late", "might be late 15 min", "hit every red light, 5 min", "im coming just slow traffic",
+        "sorry im running a bit late", "half hour late ok?", "kids made me late", "on the way now", "eta 20 min",
+        "almost there", "pulling in soon, running late", "held up at work be there by 930",
     ),
     "es": (
-        "voy 10 minutos tarde",
-        "se me hizo tarde",
-        "estoy en el trafico, llego en 20",
-        "voy en camino pero retrasado",
-        "llego como 15 min tarde",
+        "voy 10 minutos tarde", "se me hizo tarde", "estoy en el trafico, llego en 20",
+        "voy en camino pero retrasado", "llego como 15 min tarde", "ya voy pa alla", "voy llegando",
+        "ahorita llego, hay trafico", "me agarro el tren", "ya mero llego", "llego en 5",
+        "voy a llegar un poquito tarde", "disculpen voy atrasado", "me dormi, voy saliendo", "ya voy en camino",
+        "en 10 min estoy ahi", "voy retrasada media hora", "hay mucho trafico",
+        "se me hizo un poco tarde pero ya voy", "voy tarde perdon", "estoy a 15 minutos",
+        "llego mas tarde, como 20 min", "me atrase con los ninos", "apenas voy saliendo de la casa",
+        "ando atorado en el freeway", "llegare 30 min tarde",
     ),
-}
+}  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:be |will be |im |got |get )?(?:there|here|over) (?:in|by|at|around|about) (?:about |like |around "
+    r"|a |an |\d+|ten|five|fifteen|twenty|thirty|half|few|couple)",
+    r"(?:few|couple|\d+|five|ten|fifteen|little|bit|tad) (?:of )?(?:min\w* |mins )?(?:behind|late)",
+    r"(?:a )?little late",
+    r"(?:half )?(?:an )?hour late",
+    r"(?:made|making|makes|got|have) me (?:\w+ )?late",
+    r"eta\b(?: \w+)*",
+    r"(?:im|we are|were|i am) (?!not\b|still\b)(?:\w+ )?coming(?! (?:at|on|by|tomorrow|in (?:on|at|"
+    r"monday|tuesday|friday|"
+    r"thursday)))",
+    r"(?:slow|crazy|nuts|bad|insane|heavy|stuck|awful) traffic",
+    r"traffic(?: \w+){0,3} (?:is|was|nuts|crazy|bad|insane|backed)",
+    r"(?:leaving|left) (?:now|the house|home|work|here)",
+    r"hit (?:\w+ ){0,2}(?:red light|traffic)",
+    r"(?:train|traffic|accident|bridge|cop|boss) (?:is |has |was |stopped |got |blocking |blocked |kept "
+    r")+(?:\w+ ){0,2}me",
+    r"pulling in",
+    r"(?:might|may|could|gonna|going to|will) be (?:\w+ )?late",
     r"run+in?g? (?:\w+ ){0,5}(?:late|behind)",
     r"(?:be|im|i am|were|gonna be|arriv\w+|there|but|little|bit|sorry|tad|coming in|show up|"
     r"getting there|get there|come) (?:(?:a|about|around|like|few|couple|of|\d+|to|or|half|an|"
@@ -51,6 +73,16 @@ _SAYS = phrases(
     r"behind schedule",
 )
 _DICE = phrases(
+    r"(?:ya )?(?:voy|vamos|ando) (?:para|rumbo|hacia) (?:alla|ya|ahi|el taller)",
+    r"me agarro el (?:tren|trafico|semaforo)",
+    r"(?:me|nos) (?:dormi|quede dormid|atras|demor|tard|retras|atore|ator)\w*",
+    r"(?:voy|apenas voy|vamos) saliendo",
+    r"en (?:\w+ )?(?:\d+|diez|cinco|quince|veinte|media hora|un rato|ratito) (?:min\w* )?(?:estoy|llego|"
+    r"voy|ando|estamos|llegamos)",
+    r"estoy a (?:\w+ )?(?:\d+|diez|cinco|quince|veinte|unos) (?:\w+ )?(?:min\w*|cuadras|millas)",
+    r"(?:ando|estoy|voy) (?:\w+ )?(?:atorad|atascad|metid|parad)[oa] en (?:el|la) (?:\w+ )?(?:freeway|"
+    r"trafico|autopista|calle|carretera|tren|tranque)",
+    r"ahorita (?:llego|voy|estoy ahi)",
     r"(?:voy|vamos|llego|llegare|llegar|ando|llegando|llegamos|estoy) (?:\w+ ){0,6}(?:tarde|"
     r"retrasad[oa]s?|demorad[oa]s?|atrasad[oa]s?|tardecito)(?! (?:en la|por la|de la))",
     r"(?:se me|se nos) (?:esta haciendo|hizo|hace) (?:un poco |muy )?tarde",

@@ -11,26 +11,26 @@ from followup.core.replies.words.entry import word_set
 CODE = "stop"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "STOP",
-        "Stop!!",
-        "pls stop texting me",
-        "take me off your list",
-        "UNSUBSCRIBE please",
-        "quit sending me these msgs",
-        "lose my number",
-        "opt-out",
-        "enough with the texts already",
+        "STOP", "Stop!!", "pls stop texting me", "take me off your list", "UNSUBSCRIBE please",
+        "quit sending me these msgs", "lose my number", "opt-out", "enough with the texts already",
+        "stop it already", "stop messaging this phone", "i want off this list", "get me off this thing",
+        "no more txts", "dont send me anything else", "remove this # from ur records", "stop with the spam",
+        "i asked u to stop", "how many times do i gotta say stop", "cease and desist", "dont ever contact me again",
+        "this is harassment, stop", "please discontinue these messages", "stop blowing up my phone",
+        "kindly remove me from your contacts", "not interested stop texting", "cancel these texts",
+        "i never signed up for this take me off", "quit it with the texts", "revoke consent",
     ),
     "es": (
-        "ALTO",
-        "Basta ya",
-        "no me manden mas mensajes x favor",
-        "quitenme de su lista",
-        "dejen de escribirme",
-        "baja",
-        "ya no quiero recibir mensajes",
+        "ALTO", "Basta ya", "no me manden mas mensajes x favor", "quitenme de su lista", "dejen de escribirme",
+        "baja", "ya no quiero recibir mensajes", "paren de mandar textos", "ya parenle", "ya no me textien",
+        "borrenme de su sistema", "no me esten molestando", "dejen de textear", "sakenme de la lista",
+        "no me manden nada", "ya no me manden nada", "deme de baja porfavor", "no sigan mandando mensajes",
+        "no quiero nada de ustedes, no escriban", "kiten mi numero", "ya stop", "ya basta con tanto mensaje",
+        "no vuelvan a escribir", "olviden mi numero", "ya no manden", "dejen de enviarme cosas",
+        "me quiero salir de esto", "salir", "no mas mensajes", "ya dejen de chingar con los mensajes",
+        "para de mandarme textos",
     ),
-}
+}  # fmt: skip
 
 KEYWORDS = word_set(
     "stop stopall unsubscribe end quit revoke optout alto baja cancelar cancel parar pare basta salir stp stopp",
@@ -92,6 +92,16 @@ KEYWORDS = word_set(
     "delete me",
     "delete",
     "stop bothering",
+    "yeah stop",
+    "ya stop",
+    "parenle",
+    "parele",
+    "ya parenle",
+    "just stop",
+    "stop just stop",
+    "ok stop",
+    "no thanks stop",
+    "stop now",
 }
 _AFTER_COMMA = KEYWORDS - {
     "cancel",
@@ -117,6 +127,18 @@ _TEXTING = (
     r"pestering|annoy|annoying)"
 )
 _FREE = phrases(
+    r"(?:dont|do not|never) (?:ever )?send (?:me |us )?(?:anything|nothing|stuff|any|these|this)(?: "
+    r"(?:else|more|anymore|again|crap|stuff))*",
+    r"want (?:to (?:be|get) )?(?:off|out of|removed from|taken off) (?:of )?(?:this|your|the|these) "
+    r"(?:\w+ )?(?:list|texts?|thing|system|messages|database)",
+    r"cease (?:and )?desist",
+    r"(?:say|said|tell(?:ing)?|told|ask(?:ed|ing)?) (?:(?:you|yall|guys|people|them|it) )*(?:to "
+    r")?stop(?=\Z|[.,!?])",
+    r"(?:please )?(?:stop|quit|cease|discontinue) (?:all |any |further |this |these |your |the "
+    r")*(?:communications?|contact|solicit\w*|outreach|correspondence|texts?|messages?)",
+    r"(?:dont|do not|never) (?:ever )?(?:contact|text|message|reach out|bother|write)(?: to)?(?: me| us| "
+    r"this number)?(?: ever)?(?: again| anymore| any more| no more)",
+    r"do not (?:text|message|contact)(?: me)?\Z",
     rf"(?:stop|quit|cease|end|discontinue|halt|knock off) (?:\w+ ){{0,3}}(?:{_TEXTING}|{_MESSAGES}|sending)",
     r"(?:stop|quit) (?:with )?(?:all )?(?:this|these|the|your|ur) (?:\w+ )?(?:crap|nonsense|bs|"
     r"stuff|shit|junk|texts?|messages?)",
@@ -179,6 +201,17 @@ _MENSAJES = (
     r"promociones|spam|mensajeria)"
 )
 _LIBRE = phrases(
+    r"(?:ya )?no (?:me |nos |le )?(?:esten? |sigan? |anden? )?(?:mand(?:en?|es)|envi(?:en?|es)|"
+    r"escrib(?:an?|as)|te(?:x|s)t(?:een?|ees|ien?|ies|eyen)|contact(?:en?|es)|busquen?)(?: (?:ya|mas|nada|"
+    r"nunca|otra vez|a este (?:numero|telefono)))*(?=\Z|[.,!])",
+    r"(?:dejen?|deja|dejar|par(?:en?|a|ar)|basta|eviten?) de (?:\w+ )?(?:estar |andar )?(?:mand|envi|"
+    r"escrib|molest|text|ching|freg|fastidi|jod|acos|insist)\w*",
+    r"par(?:en?|a)(?:le|n)? (?:ya )?con (?:\w+ )?(?:mensajes?|textos?|eso|esto)",
+    r"(?:salir(?:me)?|sacarme|quitarme|borrarme|salgo) de (?:esto|aqui|(?:la|su|esta|esa) lista|los "
+    r"mensajes)",
+    r"(?:qui[tc]|sak|saqu|borr|elimin|remuev|retir)\w*(?:nme|eme|ame)(?: ya)?(?=\Z|[.,!])",
+    r"(?:qui[tc]en|saquen|borren|eliminen|quita|borra|saca|elimina) (?:mi|este) (?:numero|telefono|"
+    r"contacto|nombre|celular|cel)",
     r"(?:dejen?|deja|dejar|pare|paren|parenle|parele|basta|cesen|ya|"
     r"eviten?) de (?:\w+ )?(?:estar |andar )?(?:mand\w+|envi\w+|escrib\w+|molest\w+|text\w+|"
     r"mensaj\w+|contact\w+|acos\w+|chingar|fregar|fastidiar)",
@@ -205,12 +238,16 @@ _LIBRE = phrases(
     r"(?:revoco|retiro|quito) (?:mi |el )?(?:consentimiento|permiso|autorizacion)",
     r"ya no me (?:manden?|envien?|escriban?|molesten?|texteen|busquen|contacten)",
     r"no autorizo",
-    r"ya (?:basta|estuvo(?: bueno)?)(?: de)?",
+    r"ya basta(?: de)?",
+    r"ya estuvo bueno",
+    r"ya estuvo(?=\Z|[.!])",
     r"olviden(?:se de)? mi numero",
     r"(?:los|las|te|lo) voy a bloquear",
     r"no (?:me )?(?:molesten|molestes|molestar|fastidien|esten molestando|chinguen|frieguen)",
 )
 _HARMLESS = phrases(
+    r"como (?:le )?(?:\w+ )?(?:hago|hacer|hacerle) (?:para )?(?:que )?(?:\w+ ){0,5}(?:mand|envi|escrib|"
+    r"molest|lleg)\w*(?: mas)?(?: mensajes)?",
     r"como (?:cancelo|paro|detengo|quito|salgo|dejo|me (?:quito|salgo|doy|borro|saco)|"
     r"se (?:cancela|quita|para))(?: \w+){0,5}",
     r"(?:how|como) (?:do|can|to|would|puedo|le hago|hago|le) (?:\w+ ){0,4}(?:stop|unsubscribe|"

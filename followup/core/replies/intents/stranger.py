@@ -9,24 +9,45 @@ from followup.core.replies.said import Said, phrases
 CODE = "stranger"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "wrong number",
-        "u got the wrong person",
-        "this isn't Maria",
-        "nobody by that name here",
-        "i've never been to your shop",
-        "i don't own a car lol",
+        "wrong number", "you have the wrong person", "this isnt Dave", "i dont know who you are",
+        "i dont own a car", "never been to ur shop", "new number, not him", "nobody here by that name",
+        "sorry wrong #", "u got the wrong guy", "who? i dont know any shop", "theres no Linda at this number",
+        "this is not her phone anymore", "he doesnt have this number anymore", "i just got this phone number",
+        "i think this was meant for someone else", "not the person ur looking for",
+        "i live in another state, never used you", "i dont have a vehicle", "wrong contact bud",
+        "this is his mom, he changed numbers", "you must be mistaken, not my car",
+        "i've never brought a car to you", "dont know what car ur talking about",
+        "this number belongs to someone else now", "im not a customer of yours", "we never did business with you",
     ),
     "es": (
-        "numero equivocado",
-        "se equivoco de persona",
-        "no soy Maria",
-        "no los conozco",
-        "aqui no vive ningun Pedro",
-        "no tengo carro, no se quien es usted",
+        "numero equivocado", "se equivocaron de persona", "yo no soy Maria", "no los conozco",
+        "aqui no vive nadie con ese nombre", "no tengo carro", "yo ni manejo", "este numero ya no es de el",
+        "no soy la persona que buscan", "me confunden con otra", "nunca he ido a su taller",
+        "no se de que taller hablan", "esta equivocado amigo", "ese no es mi carro", "soy otra persona",
+        "no conozco a ese senor", "este cel es nuevo", "no soy cliente suyo", "yo no tengo troca",
+        "aqui no hay ningun Pedro", "marcaron mal el numero", "no es el numero de ella",
+        "el ya no usa este telefono", "creo que se equivocaron", "ese mensaje no es para mi", "yo ni carro tengo",
+        "no se quienes son",
     ),
-}
+}  # fmt: skip
 
 _SAYS = phrases(
+    r"new number(?:,| and|\.)? (?:\w+ )?not (?:him|her|them|\w+)\Z",
+    r"(?:he|she|they) (?:doesnt|dont|does not|do not|no longer|never) (?:have|has|use|uses|own|owns|"
+    r"answer|answers) (?:this|that|the) (?:number|phone|cell)",
+    r"not the (?:\w+ )?(?:person|one|guy|lady|man|woman|owner) (?:\w+ )?(?:you|u|that|who|looking)",
+    r"(?:he|she|they) (?:has |have )?(?:changed|switched) (?:his |her |their |the )?(?:numbers?|phones?)",
+    r"(?:this is|im|i am) (?:his|her|their|\w+s) (?:mom|mother|dad|father|wife|husband|son|daughter|"
+    r"sister|brother|roommate|boss|ex)(?=\Z|[ ,.])(?! .*\b(?:can|bring|drop|come|works?)\b)",
+    r"(?:never|havent|didnt|dont) (?:ever )?(?:do|did|done|does) (?:any )?business (?:with|there)",
+    r"(?:never|havent|didnt) (?:ever )?(?:brought|bring|taken|took|had|have) (?:a|my|any|our) (?:car|"
+    r"truck|vehicle|van) (?:to|at|in|by)",
+    r"dont know (?:any|of any|about any|your|that|the) (?:shop|garage|mechanic|place|business)",
+    r"(?:wrong|another) (?:\w+ )?(?:bud|buddy|bro|man|pal|dude)\Z",
+    r"(?:i )?(?:dont|do not|doesnt) (?:even )?(?:have|own|drive) (?:a |any |no )?(?:car|vehicle|truck)s?\Z",
+    r"(?:no car|dont drive|take the bus)(?: here)?\Z",
+    r"(?:belongs|belong) to (?:someone|somebody|another)",
+    r"meant for (?:someone|somebody|another|my|him|her)",
     r"(?:wrong|incorrect) (?:number|person|guy|phone|contact|lady|dude|customer|client|one buddy|"
     r"woman|man)",
     r"wrong #",
@@ -42,9 +63,10 @@ _SAYS = phrases(
     r"ms\b|in your system)",
     r"not (?:a|your) customer",
     r"(?:no one|nobody|no body|noone|there is no|no such person|theres no|"
-    r"no) (?:\w+ ){0,2}(?:here )?(?:by (?:that|this|the) name|with that name|named \w+|called \w+|"
+    r"no) (?:\w+ ){0,2}(?:here )?(?:by (?:that|this|the) name|with that name|named \w+|called (?!me|"
+    r"us|back|or|to|yet|him|her)\w+|"
     r"of that name)",
-    r"no \w+ (?:lives )?here\Z",
+    r"no (?!complaints?|problems?|issues?|noise\w*|worries|trouble|thanks|leaks?|changes?)\w+ (?:lives )?here\Z",
     r"no(?:body)? \w+ at this number",
     r"(?:dont|do not|never|didnt|doesnt) (?:even )?(?:know|knew) (?:you(?! (?:did|do|were|are|"
     r"have|had|guys (?:did|do|were|are|had|open)))|who you|who this|who that|yall|anyone (?:named|"
@@ -61,12 +83,12 @@ _SAYS = phrases(
     r"i dont (?:even )?(?:own|have|drive) (?:a|an|that|this|the) (?!way|ride|time|minute|day|"
     r"problem|preference|choice|appointment|clue|reason|car|date|lot|question|moment|chance|"
     r"specific|particular|second|code|job|good|great|loaner|warranty|receipt|thing|number|plan|"
-    r"set|bill|copy|schedule|coupon|quote|spare|garage|shop|mechanic|driver|babysitter|"
+    r"set|anymore|any|bill|copy|schedule|coupon|quote|spare|garage|shop|mechanic|driver|babysitter|"
     r"sitter)\w+(?: \w+)?\Z",
     r"(?:just|recently) got (?:this|a new) (?:number|phone number|phone)",
     r"(?:this is )?(?:my|a) new (?:phone )?number(?! is)",
     r"(?:someone|somebody) elses? (?:number|phone|car)?",
-    r"someone else",
+    r"someone else(?! (?:did|do|to|can|is|will|could|bring|drop|has|already|fixed|took|replaced|changed|who))",
     r"mistaken (?:identity|me)",
     r"(?:not|isnt|is not) my (?:car|vehicle|truck|van|suv)(?! (?:anymore|any more|that|now))",
     r"(?:you|u) (?:have|got|must have|are|texted) (?:\w+ )?mistaken",
@@ -74,6 +96,15 @@ _SAYS = phrases(
     r"the other|somebody)",
 )
 _DICE = phrases(
+    r"(?:yo )?ni (?:siquiera )?(?:carro|coche|auto|troca|manejo|se manejar)(?: tengo| manejo)?",
+    r"(?:yo )?no manejo\Z",
+    r"no se (?:ni )?de (?:que|cual) (?:taller|carro|coche|lugar|negocio|me)",
+    r"(?:este|ese) (?:cel\w*|telefono|numero|num) (?:es |esta )?(?:nuevo|mio ahora|ya cambio)",
+    r"marc(?:o|aron|aste|ado) (?:\w+ )?(?:mal|equivocad\w*)(?: el numero)?",
+    r"no es (?:el |su |ese )?(?:numero|telefono|cel\w*)(?: de (?:el|ella|\w+))?",
+    r"(?:el|ella) ya no (?:usa|tiene|contesta) (?:este|ese|el) (?:telefono|numero|cel\w*)",
+    r"(?:mensaje|texto) no es para (?:mi|nosotros)",
+    r"(?:este|ese) (?:numero|telefono|cel\w*) (?:ya )?no es de \w+",
     r"(?:numero|persona|telefono|cliente|celular|contacto|num) (?:es |esta )?(?:equivocad[oa]|"
     r"incorrect[oa]|erroneo)",
     r"se (?:ha |han |esta |estan )?equivoc(?:o|aron|ado|ando|a)(?! (?:de|en) (?:fecha|dia|hora|"

@@ -8,24 +8,31 @@ from followup.core.replies.said import Said
 CODE = "symptom"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "brakes feel soft all of a sudden",
-        "theres a grinding noise up front",
-        "car wont start this mornin",
-        "yes tues works but it shakes at 60",
-        "got a flat on the way home",
-        "red light came on the dash",
-        "smells like burning after i drive",
+        "brakes feel soft all of a sudden", "theres a grinding noise up front", "car wont start this mornin",
+        "yes tues works but it shakes at 60", "got a flat on the way home", "red light came on the dash",
+        "smells like burning after i drive", "pedal goes almost to the floor", "i have to pump the brakes to stop",
+        "it makes a whirring sound", "its cranking but wont catch", "keeps stalling at lights",
+        "steering is super tight all of a sudden", "tire has a bubble in it", "fluid all over my driveway",
+        "check engine came on yesterday", "temp needle is in the red", "gas smell in the cabin",
+        "its jerking when i hit the gas", "car pulls left real bad", "wheel feels like its gonna fall off",
+        "loud bang then it lost power", "hissing under the hood", "clunking over bumps",
+        "dash lit up like a xmas tree", "my brakes r going", "had a blowout on 95", "squealing when i stop",
+        "the car dies at every red light", "thumping from the back end", "it wont go into gear",
+        "transmission slips", "no heat and the gauge is hot", "white smoke out the tailpipe", "airbag light on",
     ),
     "es": (
-        "el pedal se va hasta el fondo",
-        "hace un ruido feo cuando freno",
-        "no arranca el carro",
-        "si el martes, pero le sale humo",
-        "se me poncho una llanta",
-        "la llanta esta baja",
-        "vibra mucho el volante",
+        "el pedal se va hasta el fondo", "hace un ruido feo cuando freno", "no arranca el carro",
+        "si el martes, pero le sale humo", "se me poncho una llanta", "la llanta esta baja",
+        "vibra mucho el volante", "esta tirando aceite", "se me va pa un lado", "cuando freno brinca el pedal",
+        "se le prendio la luz del motor", "huele a gasolina adentro", "se me apago en la carretera",
+        "los frenos estan bien bajos", "no agarran bien los frenos", "se esta calentando", "rechinan las balatas",
+        "truena algo abajo", "el clutch se patina", "la direccion esta bien dura", "le sale vapor del cofre",
+        "me quede tirada con los ninos", "se jalonea cuando acelero", "trae un chipote la llanta", "no da marcha",
+        "anda fallando el motor", "no entran los cambios", "me pierde agua", "hace como un zumbido",
+        "ya no frena igual", "se prendio el foco del aceite", "el mofle viene colgando", "la rueda se mueve mucho",
+        "se me acabaron los frenos", "tiembla todo el carro",
     ),
-}
+}  # fmt: skip
 
 
 def holds(said: Said) -> bool:

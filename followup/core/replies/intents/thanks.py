@@ -6,11 +6,32 @@ from followup.core.replies.said import Said, phrases
 
 CODE = "thanks"
 EXAMPLES: dict[str, tuple[str, ...]] = {
-    "en": ("thanks", "thx!", "ty, have a good one", "appreciate it", "thank u so much", "no worries"),
-    "es": ("gracias", "muchas gracias", "igualmente, buen dia", "se lo agradezco", "bendiciones"),
-}
+    "en": (
+        "thanks", "thx!", "ty, have a good one", "appreciate it", "thank u so much", "no worries", "thanks a bunch",
+        "tysm", "you too", "have a great weekend", "thanks for the heads up", "cheers", "many thanks",
+        "thanks for letting me know", "god bless", "ur the best", "thank you kindly", "good to know thanks",
+        "happy thanksgiving", "🙏", "appreciate yall", "merry christmas to you all", "thanks again",
+        "much appreciated", "thx so much", "have a blessed day",
+    ),
+    "es": (
+        "gracias", "muchas gracias", "igualmente, buen dia", "se lo agradezco", "bendiciones", "mil gracias",
+        "gracias x avisar", "grax", "que tenga buen dia", "muy amable", "gracias por el aviso", "dios lo bendiga",
+        "feliz fin de semana", "te lo agradezco", "buenas noches gracias", "gracias igualmente", "saludos",
+        "muy amables gracias", "feliz navidad", "gracias de todos modos", "grasias", "gracias por avisarme",
+        "buen dia", "que pasen bonito dia", "muchisimas gracias", "se agradece",
+    ),
+}  # fmt: skip
 
 _SAYS = phrases(
+    r"thanks (?:for (?:letting|the|reaching|checking|telling|your|reminding|everything)|again|a (?:bunch|"
+    r"lot|ton|million))(?: \w+){0,4}",
+    r"(?:you|u|your|youre|ya|yall) (?:are |r )?(?:the )?best",
+    r"(?:ur|your) the best",
+    r"(?:thats|that is|so|very|how) (?:\w+ )?(?:nice|kind|sweet|thoughtful)(?: of \w+)?(?: \w+)?",
+    r"bless (?:you|u|yall)",
+    r"(?:que )?dios (?:lo|los|la|le|les|te) (?:bendiga|cuide|pague)\w*",
+    r"feliz (?:fin|dia|tarde|noche|semana|navidad|ano|pascua|thanksgiving)(?: \w+){0,3}",
+    r"(?:te|se|les?) (?:lo )?agradezco(?: mucho)?",
     r"thank(?:s| you|z|ful)?",
     r"thanksemoji",
     r"appreciate(?:d)?(?: it| you| that| the)?",

@@ -7,21 +7,23 @@ from followup.core.replies.said import Said, phrases
 CODE = "unclear"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "asdf",
-        "are you a bot?",
-        "I'm driving with Do Not Disturb turned on",
-        "do you have wifi?",
-        "congratulations you have won a gift card click here",
-        "???",
+        "asdf", "are you a bot?", "I'm driving with Do Not Disturb turned on", "do you have wifi?",
+        "congratulations you have won a gift card click here", "???", "is this a machine", "do u do alignments",
+        "whats the wifi", "can u check my ac too", "do you take debit", "🤔", "I'm currently out of the office",
+        "is my car ready", "did i leave my sunglasses there", "can my wife bring it", "do you sell used cars",
+        "your code is 482913", "bonjour je ne parle pas anglais", "hey did u see the game last night",
+        "do u have a bathroom", "can u send me the paperwork", "can i get a copy of my invoice", "are you hiring",
+        "Message blocked",
     ),
     "es": (
-        "es usted un robot?",
-        "mensaje automatico: no estoy disponible",
-        "tienen sala de juegos para ninos?",
-        "xd",
-        "ganaste un premio, haz clic aqui",
+        "es usted un robot?", "mensaje automatico: no estoy disponible", "tienen sala de juegos para ninos?", "xd",
+        "ganaste un premio, haz clic aqui", "hacen alineaciones?", "hablan ingles?", "aceptan tarjeta",
+        "tienen wifi", "puede llevarlo mi hijo?", "venden llantas usadas", "estoy manejando, te escribo luego",
+        "que aceite usan?", "olvide mis lentes ahi?", "que", "???", "es una maquina?", "dan credito",
+        "su codigo es 4821", "revisan el aire", "estan contratando?", "viste el partido",
+        "que marca de llantas manejan", "tienen banos", "me mandan copia de la factura",
     ),
-}
+}  # fmt: skip
 
 _AUTOMATIC = phrases(
     r"do not disturb",
@@ -45,7 +47,7 @@ _AUTOMATIC = phrases(
     r"thank you for (?:contacting|calling|texting|your (?:message|text|inquiry))",
     r"thanks for (?:contacting|calling|texting|reaching out to)(?: \w+)*",
     r"i cant talk right now",
-    r"in a meeting(?: can| ill| call)?(?: \w+)* (?:text|later)\Z",
+    r"in a meeting\W+(?:can|ill|call|will|ill call)?(?: \w+)* (?:text|later)\Z",
     r"whats up\Z",
     r"(?:mensaje|respuesta|contestacion) automatic[oa]",
     r"respondo (?:en cuanto|cuando|mas tarde)",

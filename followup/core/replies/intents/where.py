@@ -7,22 +7,35 @@ from followup.core.replies.said import Said, phrases
 CODE = "where"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
-        "where are you located",
-        "whats ur address",
-        "what time do u open",
-        "are you open saturdays?",
-        "what are your hours",
+        "where are you located", "whats ur address", "what time do u open", "are you open saturdays?",
+        "what are your hours", "where r u", "how late r u open", "addy?", "u guys still by the mall",
+        "what time u close", "open sunday?", "directions please", "are u closed on monday",
+        "whats the address again", "how do i get there", "are you on main st", "where is the shop",
+        "do u open early", "hours?", "send me ur location", "which exit is it", "where do i drop it off",
+        "when do you open tomorrow", "r u open today", "are yall downtown",
     ),
     "es": (
-        "donde estan ubicados",
-        "cual es la direccion",
-        "a que hora abren",
-        "abren los sabados?",
-        "cual es su horario",
+        "donde estan ubicados", "cual es la direccion", "a que hora abren", "abren los sabados?",
+        "cual es su horario", "donde quedan", "mandeme la direccion", "en que calle estan", "estan abiertos hoy",
+        "a que hora cierran", "como llego", "me pasa la ubicacion", "trabajan los domingos?", "donde es",
+        "donde esta el taller", "abren temprano?", "hasta que hora estan", "su direccion porfa", "abren manana",
+        "por donde estan", "que dias abren", "estan cerrados el lunes?", "siguen en el mismo lugar?", "horario?",
+        "en que parte estan",
     ),
-}
+}  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:are )?(?:you|yall|u) (?:guys )?(?:still )?(?:by|near|off|next to|across from|downtown|in the "
+    r"same|at the same)(?: \w+){0,4}",
+    r"(?:are )?(?:you|yall) (?:guys )?(?:in )?downtown",
+    r"(?:which|what) (?:exit|side|end)\b(?: \w+)*",
+    r"^directions(?: please)?\Z",
+    r"(?:send|text|give|need|share) (?:me )?(?:the |your |ur )?(?:location|address|directions|pin|map)",
+    r"(?:siguen|estan|sigue|esta) (?:\w+ )?en (?:el mismo|la misma|donde)(?: \w+){0,2}",
+    r"(?:estan|esta) (?:abiert[oa]s?|cerrad[oa]s?)(?: \w+){0,4}\?",
+    r"hasta que hora(?: \w+){0,2}",
+    r"(?:mand\w+|pas\w+|envi\w+|comparta\w*) (?:la |su |tu )?(?:direccion|ubicacion|domicilio)",
+    r"(?:tienen|hay) (?:servicio|horario) (?:los |el |en )?(?:sabados?|domingos?|fin)",
     r"where (?:are|is|r|do|you|exactly|at|yall|should|can|abouts|u|would|the)(?! (?:my (?:car|"
     r"keys|receipt)|the (?:noise|leak)))",
     r"^where\Z",
@@ -72,6 +85,8 @@ _ASKS = phrases(
     r"queda lejos",
 )
 _NO_QUESTION = phrases(
+    r"de donde (?:me |nos )?(?:son|escriben|hablan|mandan|textean|eres|es|sac\w+|consigui\w+|obtuv\w+)(?: "
+    r"\w+){0,3}",
     r"as soon as (?:you|u) (?:\w+ )?open",
     r"when (?:you|u|yall) (?:guys |all )?open(?!\?)",
     r"(?:before|after|until|till|right when|once) (?:you|u|yall) (?:guys )?(?:open|close)",

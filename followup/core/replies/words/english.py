@@ -307,6 +307,7 @@ MARKERS = word_set(
     " friday saturday sunday next week"
     " already sold stop help price cost miles sure sounds great fine later call time any so if"
     " there be we they he she been"
+    " heck hell sooner later someone anyone thing back take u ur r lol"
     " get got go going come coming after before around about still now yeah yep nope new wrong number much long"
 )
 """Words that show that a text is English."""
