@@ -11,6 +11,7 @@ from functools import cached_property
 import numpy as np
 
 from followup.core.forecast.cars import ItemHistory
+from followup.core.forecast.evidence import Evidence
 from followup.core.forecast.lives import DueTimes
 from followup.core.forecast.season import Array, Clock
 from followup.core.forecast.value_ahead import ValueAhead
@@ -27,6 +28,8 @@ class Batch:
 
     `is_past` marks what was measured at its limit or found due: such a row is due on `as_of`, whatever its `times`.
     `ahead` tells what a row of worn items rests on; it is asked only where a window is kept for scoring.
+    `evidence` tells of worn items what pages show of a window, given the rows' windows; of others, `timed_evidence`
+    does.
     """
 
     of: Sequence[ItemHistory]
@@ -38,6 +41,7 @@ class Batch:
     because: Sequence[Because]
     is_past: np.ndarray
     ahead: Callable[[int], ValueAhead] | None = None
+    evidence: Callable[[Sequence[DueWindow]], list[Evidence]] | None = None
 
     def windows(self, horizon_days: int, quantiles: Sequence[float]) -> list[DueWindow]:
         """The due windows of the rows, points and chances counted from each car's `as_of`, nothing before it."""

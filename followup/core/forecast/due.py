@@ -6,7 +6,7 @@ Heavy (numpy, scipy): import it where it is called. What it returns (`window.py`
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import date
 from itertools import groupby
 from typing import Literal
@@ -18,6 +18,7 @@ from followup.core.forecast.cars import Car, ItemHistory, items_of, make_ready, 
 from followup.core.forecast.history import CarHistory
 from followup.core.forecast.priors import PUBLISHED, ShopPriors
 from followup.core.forecast.timed import TimedItem, TimedModel
+from followup.core.forecast.timed_evidence import timed_evidence
 from followup.core.forecast.timed_items import found_due, timed_batches, timed_model
 from followup.core.forecast.wear import STRAIGHTNESS_VARIANCE
 from followup.core.forecast.wear_batch import wear_batches
@@ -44,21 +45,30 @@ def forecast_cars(
     *,
     with_ahead: bool = False,
     with_stored_sets: bool = False,
+    with_evidence: bool = False,
 ) -> list[DueWindow]:
     """Due windows of every item with a reading up to `as_of`: by car as given, by the catalogue, then by position.
 
     `as_of` "last" is each car's latest inspection. `limits` are the shop's own limits of that kind by item code,
     `priors` what is usual there. `with_ahead` also tells what each worn item rests on (`DueWindow.ahead`);
-    `with_stored_sets` adds at the end labelled tires that are not the ones seen on last.
+    `with_stored_sets` adds at the end labelled tires that are not the ones seen on last; `with_evidence` adds to each
+    window what pages show of its reasons.
     """
     found: list[DueWindow] = []
     for begin in range(0, len(histories), _CHUNK):
         chunk = histories[begin : begin + _CHUNK]
-        told_of_chunk = _forecast_chunk(
-            chunk, as_of, kind, limits or {}, horizon_days, quantiles, priors, with_ahead, with_stored_sets
-        )
-        found += told_of_chunk
+        more = _More(with_ahead, with_stored_sets, with_evidence)
+        found += _forecast_chunk(chunk, as_of, kind, limits or {}, horizon_days, quantiles, priors, more)
     return found
+
+
+@dataclass(frozen=True)
+class _More:
+    """What is asked for besides the windows themselves."""
+
+    ahead: bool
+    stored_sets: bool
+    evidence: bool
 
 
 def _forecast_chunk(
@@ -69,8 +79,7 @@ def _forecast_chunk(
     horizon_days: int,
     quantiles: Sequence[float],
     priors: ShopPriors,
-    with_ahead: bool,
-    with_stored: bool,
+    more: _More,
 ) -> list[DueWindow]:
     cars = _made_ready(histories, as_of, priors)
     if not cars:
@@ -79,13 +88,16 @@ def _forecast_chunk(
     items = [one for car in cars for one in items_of(car)]
     axles, timed = _gathered(items, kind, limits, priors)
     # They are reckoned in any case: they tell how fast this car wears its tires.
-    stored = [one for axle in axles for one in axle.sides if with_stored and one.stored_set is not None]
+    stored = [one for axle in axles for one in axle.sides if more.stored_sets and one.stored_set is not None]
     batches = wear_batches(axles, usage, STRAIGHTNESS_VARIANCE) + timed_batches(timed, usage, kind)
     windows: dict[_Key, DueWindow] = {}
     for batch in batches:
         told = _told(batch, kind, limits, horizon_days, quantiles)
-        if with_ahead and (ahead := batch.ahead) is not None:
+        if more.ahead and (ahead := batch.ahead) is not None:
             told = [replace(window, ahead=ahead(row)) for row, window in enumerate(told)]
+        if more.evidence:
+            seen = batch.evidence(told) if batch.evidence else timed_evidence(batch, told)
+            told = [replace(window, evidence=one) for window, one in zip(told, seen, strict=True)]
         windows.update(zip((_key(one) for one in batch.of), told, strict=True))
     return [windows[_key(one)] for one in [*items, *stored]]
 

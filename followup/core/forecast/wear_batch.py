@@ -31,6 +31,7 @@ from followup.core.forecast.wear import (
     WearBelief,
 )
 from followup.core.forecast.wear_arrays import believe_sets, picked, sets_as_arrays
+from followup.core.forecast.wear_evidence import WornRows
 from followup.core.forecast.wear_items import WearAxle, gauge_step
 from followup.core.forecast.window import Because, SinceHow
 
@@ -104,7 +105,9 @@ def _told(axles: Sequence[WearAxle], believed: BelievedAxles, usage: UsageAhead)
     ]
     limits = [axles[number].shown_limit for number, _ in places]
     ahead = None if axles[0].is_by_time else partial(_ahead, axles, places, in_use, usage)
-    return Batch(of, times, origin, clock, limits, shown, because, np.zeros(len(of), dtype=bool), ahead)
+    worn = WornRows(axles, places, belief, limit, replaced_at, replaced_spread, usage, cars, origin, clock)
+    nobody = np.zeros(len(of), dtype=bool)
+    return Batch(of, times, origin, clock, limits, shown, because, nobody, ahead, worn.evidence)
 
 
 def _ahead(
@@ -132,10 +135,10 @@ def _clock(axles: Sequence[WearAxle]) -> Clock:
     if axles[0].is_by_time:
         return calendar_clock()
     driving = driving_clock()
-    if all(axle.season is None for axle in axles):
+    if all(axle.scale.season is None for axle in axles):
         return driving
-    begins = np.array([0.0 if axle.season is None else axle.season.begins for axle in axles])
-    length = np.array([DAYS_A_YEAR if axle.season is None else axle.season.length for axle in axles])
+    begins = np.array([0.0 if axle.scale.season is None else axle.scale.season.begins for axle in axles])
+    length = np.array([DAYS_A_YEAR if axle.scale.season is None else axle.scale.season.length for axle in axles])
     return SeasonalClock(driving.days, driving.shown, begins, length)
 
 

@@ -27,7 +27,6 @@ from followup.core.forecast.sets import (
     ResetChances,
     split_into_sets,
 )
-from followup.core.forecast.tire_seasons import Season
 from followup.core.item import HOW_VARIANCE, MM_PER_UNIT, DistanceWear, Item, Limit, Rise, WearPrior, converted
 
 # The same number at so many places, or last time's numbers after so many miles: perhaps copied, not measured. Such
@@ -50,7 +49,7 @@ class WearAxle:
 
     `limit` is in the item's unit, turned round with the values where they rise; `new_at` is where on the scale
     (thousand miles, or years) the car was new, None where unknown, `end_at` where it is on the car's last day.
-    `season` is when its tires are on the car; None: all year.
+    `scale` is what its wear is counted by.
     """
 
     sides: tuple[ItemHistory, ...]
@@ -61,7 +60,7 @@ class WearAxle:
     sets: tuple[PartSet, ...]
     new_at: float | None
     end_at: float
-    season: Season | None = None
+    scale: Scale
 
     @property
     def car(self) -> Car:
@@ -112,7 +111,7 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual
         found.append(
             WearAxle(
                 sides, priors[axle], 0.0 if is_rise else _in_own_unit(shown, sides[0].item), shown, is_rise,
-                tuple(sets), scale.new_at, scale.at(car.origin), scale.season,
+                tuple(sets), scale.new_at, scale.at(car.origin), scale,
             )
         )  # fmt: skip
     return found

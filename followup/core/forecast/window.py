@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any, Literal
 
+from followup.core.forecast.evidence import Evidence
 from followup.core.forecast.value_ahead import ValueAhead
 from followup.core.item import Condition, Limit
 
@@ -103,7 +104,8 @@ class DueWindow:
     `early`, `likely`, `late` are the dates of 10, 50 and 90 % chance, None past the horizon. `is_past` where the item
     was measured at its limit, or found due by its looks: a measurement, no forecast. `ahead` is what the window rests
     on where the item wears by distance and was asked for, so that the next reading can score it. `stored_set` names a
-    labelled set of tires that was not the one seen on last.
+    labelled set of tires that was not the one seen on last. `evidence` is what pages show of its reasons, where it was
+    asked for.
     """
 
     vehicle: str
@@ -123,6 +125,7 @@ class DueWindow:
     quantiles: tuple[tuple[float, float | None], ...] = ()
     ahead: ValueAhead | None = None
     stored_set: str | None = None
+    evidence: Evidence | None = None
 
     def chance_due_within(self, days: float) -> float:
         """The chance of being due within so many days after `as_of`."""
@@ -149,13 +152,14 @@ class DueWindow:
 
     def to_json(self) -> dict[str, Any]:
         """As plain JSON, for keeping; `from_json` makes the same window of it, days rounded to a tenth."""
-        kept = {name: value for name, value in vars(self).items() if name not in ("limit", "because", "curve", "ahead")}
+        kept = {name: value for name, value in vars(self).items() if name not in _NESTED}
         kept |= {name: None if kept[name] is None else kept[name].isoformat() for name in _DAYS}
         since = self.because.since_on
         because = vars(self.because) | {"since_on": None if since is None else since.isoformat()}
         limit = None if self.limit is None else dict(vars(self.limit))
         ahead = None if self.ahead is None else self.ahead.to_json()
-        return kept | {"limit": limit, "because": because, "curve": self.curve.to_json(), "ahead": ahead}
+        kept |= {"limit": limit, "because": because, "curve": self.curve.to_json(), "ahead": ahead}
+        return kept if self.evidence is None else kept | {"evidence": self.evidence.to_json()}
 
     @staticmethod
     def from_json(kept: Mapping[str, Any]) -> DueWindow:
@@ -168,11 +172,14 @@ class DueWindow:
         told["chances"] = tuple((int(days), chance) for days, chance in kept["chances"])
         ahead = kept.get("ahead")
         told["ahead"] = None if ahead is None else ValueAhead.from_json(ahead)
+        evidence = kept.get("evidence")
+        told["evidence"] = None if evidence is None else Evidence.from_json(evidence)
         told["quantiles"] = tuple((chance, days) for chance, days in kept["quantiles"])
         return DueWindow(**told)
 
 
 _DAYS = ("as_of", "early", "likely", "late")
+_NESTED = ("limit", "because", "curve", "ahead", "evidence")
 
 
 def _day(text: str | None) -> date | None:

@@ -5,18 +5,20 @@ import math
 import random
 from datetime import date, timedelta
 from itertools import pairwise
-from typing import Any, Literal
+from typing import Any, Literal, get_args
 
 import numpy as np
 import pytest
 
 from followup.core.forecast.due import forecast_cars
+from followup.core.forecast.evidence import LineOf
 from followup.core.forecast.explain import explain
 from followup.core.forecast.history import CarHistory, history_of_lines
 from followup.core.forecast.window import DueWindow
 from followup.core.inspection import BadLine, read_line
 from followup.core.item import DID, Field, Item
 from followup.core.items import ALL, BY_CODE
+from tests.core.forecast.test_evidence import assert_sound as assert_sound_evidence
 from tests.core.forecast.told import NOW, visit
 from tests.core.lines import line_text
 
@@ -117,3 +119,15 @@ def assert_sound(one: DueWindow) -> None:
     assert 0 <= one.beyond_horizon <= 1
     assert DueWindow.from_json(json.loads(json.dumps(one.to_json()))).early == one.early
     assert not set("{}") & set(explain(one)) and "None" not in explain(one)
+
+
+@pytest.mark.parametrize("as_of", ["last", date(2029, 6, 1)])
+def test_any_history_gives_sound_evidence(cars: list[CarHistory], as_of: date | Literal["last"]) -> None:
+    with np.errstate(all="raise", under="ignore"):
+        found = forecast_cars(cars, as_of, with_stored_sets=True, with_evidence=True)
+    for one in found:
+        assert one.evidence is not None
+        assert_sound_evidence(one.evidence)
+    if as_of == "last":
+        drawn = {line.of for one in found if one.evidence for line in one.evidence.lines}
+        assert drawn == set(get_args(LineOf))
