@@ -21,6 +21,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "doctor": ("followup.cli.doctor:doctor", "Look for what keeps the shop from working."),
     "staff": ("followup.cli.staff:staff", "Add members of staff; the first owner is made here."),
     "token": ("followup.cli.token:token", "Make a token for inspections over HTTP."),
+    "bench": ("followup.cli.bench:bench", "Measure how right and how fast it is, side by side with others."),
     "demo": ("followup.cli.demo:demo", "Run an invented shop on this machine, or its story from end to end."),
 }
 

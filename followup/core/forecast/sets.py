@@ -115,10 +115,13 @@ def split_into_sets(
     current = [readings[0]]
     for before, reading in pairwise(readings):
         told = _changes_in(changes, before.day, reading.day)
-        if told or _is_seen(before, reading, other.get(before.day), prior, other_prior, resets):
+        seen = "" if told else _change_seen(before, reading, other, prior, other_prior, resets)
+        if told or seen:
             sets.append(_finished(begun, current))
+            if seen == "rotated":
+                told = [_as_rotated(before, reading)]
             begun = _begin(before, reading, told, prior, other, other_prior)
-            if not told:
+            if seen:
                 begun = replace(begun, since_how="seen", since_day=reading.day)
             current = []
         current.append(reading)
@@ -127,6 +130,12 @@ def split_into_sets(
     if after:
         sets.append(_begin(readings[-1], None, after, prior, other, other_prior))
     return [one for one in sets if one.observations]
+
+
+def _as_rotated(before: AxleReading, reading: AxleReading) -> Change:
+    """A rotation that nobody told: somewhere between two readings, front to rear on the same side."""
+    came_from = tuple((side, ACROSS_AXLES[side]) for side, _, _ in reading.sides)
+    return Change(before.day, (before.where + reading.where) / 2, True, came_from)
 
 
 def _changes_in(changes: list[Change], begin: float | None, end: float) -> list[Change]:
@@ -202,49 +211,76 @@ def _as_moved(
     return tuple(found)
 
 
-def _is_seen(
+def _change_seen(
     before: AxleReading,
     reading: AxleReading,
-    other_before: AxleReading | None,
+    other: dict[float, AxleReading],
     prior: WearPrior,
     other_prior: WearPrior,
     resets: ResetChances,
-) -> bool:
-    """True where the readings themselves speak for a new set: replaced or rotated against worn on."""
+) -> str:
+    """What the readings themselves speak for against worn on: "replaced", "rotated", or "" for neither."""
     driven = max(reading.where - before.where, 0.01)
-    pairs = _same_sides(before, reading) or _across_sides(before, reading, prior.mate_error**2)
     replaced_prior = min(resets.most_replaced, resets.replaced * driven)
     rotated_prior = min(resets.most_rotated, resets.rotated * driven)
-    worn = prior.rate_per_1000_miles * driven
-    same = log(max(1 - replaced_prior - rotated_prior, 0.05))
-    fresh = log(replaced_prior)
-    for value, earlier, variance in pairs:
-        same += _log_density(value - earlier + 1.05 * worn, 2 * variance + (0.42 * worn) ** 2)
-        fresh_variance = prior.new_spread**2 + variance + (0.35 * worn) ** 2
-        fresh += _log_density(value - prior.new_value + 0.5 * worn, fresh_variance)
+    pairs = _pairs(before, reading, prior)
+    same = log(max(1 - replaced_prior - rotated_prior, 0.05)) + _log_worn_on(pairs, prior, driven)
+    fresh = log(replaced_prior) + _log_new(pairs, prior, driven)
     moved = _NEVER
+    other_before, other_reading = other.get(before.day), other.get(reading.day)
     if rotated_prior > 0 and other_before is not None:
-        moved = _log_moved(reading, other_before, other_prior.rate_per_1000_miles * driven) + log(rotated_prior)
-    return max(fresh, moved) > same + _SEEN_AT
+        moved = log(rotated_prior) + _log_moved(reading, other_before, other_prior, driven)
+        if other_reading is not None:
+            # Whatever left the other axle came to this one: a rotation has to explain both.
+            of_other = _pairs(other_before, other_reading, other_prior)
+            moved += _log_moved(other_reading, before, prior, driven) - max(
+                _log_worn_on(of_other, other_prior, driven),
+                log(replaced_prior) + _log_new(of_other, other_prior, driven),
+            )
+    if max(fresh, moved) <= same + _SEEN_AT:
+        return ""
+    return "rotated" if moved > fresh else "replaced"
 
 
-def _same_sides(before: AxleReading, reading: AxleReading) -> list[tuple[float, float, float]]:
-    """(value, earlier value, variance) of the sides that were read both times."""
-    return [
+# Value, the value before, and the variance of one of the two.
+_Pair = tuple[float, float, float]
+
+
+def _pairs(before: AxleReading, reading: AxleReading, prior: WearPrior) -> list[_Pair]:
+    """The sides that were read both times, else one side then and the other now: these differ a little anyway."""
+    same = [
         (value, earlier, variance)
         for side, value, variance in reading.sides
         if (earlier := before.value(side)) is not None
     ]
-
-
-def _across_sides(before: AxleReading, reading: AxleReading, between_sides: float) -> list[tuple[float, float, float]]:
-    """The same where one side was read before and the other now: the sides differ a little in themselves."""
+    if same:
+        return same
     variance = sum(one[2] for one in reading.sides) / len(reading.sides)
-    return [(reading.mean, before.mean, variance + between_sides)]
+    return [(reading.mean, before.mean, variance + prior.mate_error**2)]
 
 
-def _log_moved(reading: AxleReading, source: AxleReading, worn: float) -> float:
-    """Log density of the readings if they came from the other axle's places, left to left and right to right."""
+def _log_worn_on(pairs: list[_Pair], prior: WearPrior, driven: float) -> float:
+    worn = prior.rate_per_1000_miles * driven
+    return sum(
+        _log_density(value - earlier + 1.05 * worn, 2 * variance + (0.42 * worn) ** 2)
+        for value, earlier, variance in pairs
+    )
+
+
+def _log_new(pairs: list[_Pair], prior: WearPrior, driven: float) -> float:
+    worn = prior.rate_per_1000_miles * driven
+    return sum(
+        _log_density(value - prior.new_value + 0.5 * worn, prior.new_spread**2 + variance + (0.35 * worn) ** 2)
+        for value, _, variance in pairs
+    )
+
+
+def _log_moved(reading: AxleReading, source: AxleReading, prior: WearPrior, driven: float) -> float:
+    """Log density of the readings if they came from the other axle's places, left to left and right to right.
+
+    `prior` is that of the axle they came from.
+    """
+    worn = prior.rate_per_1000_miles * driven
     total = 0.0
     for side, value, variance in reading.sides:
         earlier = source.value(ACROSS_AXLES.get(side, ""))

@@ -141,3 +141,28 @@ def test_brakes_stay_on_when_the_tires_are_changed_to_another_set() -> None:
     visits = zip(days, (50_000, 54_000, 58_000), pads, sets, strict=True)
     found = window(*(visit(on, at, one, tire_set=name) for on, at, one, name in visits))
     assert found.because.readings_used == 3
+
+
+def test_untold_rotation_is_seen_where_both_axles_have_changed_places() -> None:
+    visits = (visit("2025-06-10", 50_000, *four(9, 5)), visit("2026-01-10", 54_000, *four(4.5, 8.5)))
+    found = windows(*visits)
+    assert {found["tire_tread", corner].because.since_how for corner in CORNERS} == {"seen"}
+    # What came from the other axle brings its reading along: more is known than of a tire that was read but once.
+    once = windows(visits[1])
+    place = ("tire_tread", "front_left")
+    assert found[place].now == pytest.approx(4.5, abs=0.4)
+    assert width(found[place]) < width(once[place])
+
+
+def test_a_front_axle_that_fell_is_no_rotation_while_the_rear_stayed() -> None:
+    """A rotation moves both axles: what left the one has to turn up at the other (common practice)."""
+    visits = (visit("2025-06-10", 50_000, *four(9, 6)), visit("2026-01-10", 54_000, *four(5.5, 5.5)))
+    found = windows(*visits)
+    assert found["tire_tread", "front_left"].because.since_how != "seen"
+    assert found["tire_tread", "rear_left"].because.since_how != "seen"
+
+
+def width(one: DueWindow) -> float:
+    """Days between the early and the late point."""
+    assert one.early is not None and one.late is not None
+    return (one.late - one.early).days

@@ -1,0 +1,32 @@
+"""`followup bench`: figures side by side, one command a table, each imported when it is called."""
+
+from __future__ import annotations
+
+import json
+import sys
+from pathlib import Path
+
+import click
+
+
+@click.group()
+def bench() -> None:
+    """Measure, side by side with a named alternative: how right, how fast. Exit status 1 where a bar was missed."""
+
+
+@bench.command()
+@click.option("--cars", type=click.IntRange(min=200), default=3_000, show_default=True, help="Cars in each fleet.")
+@click.option("--seed", type=int, default=7001, show_default=True, help="Of the first fleet; the others follow.")
+@click.option("--json", "to", type=click.Path(dir_okay=False, path_type=Path), help="Also write the figures here.")
+def forecast(cars: int, seed: int, to: Path | None) -> None:
+    """How right the forecast is on invented fleets whose truth is known, and how fast."""
+    from followup.rehearsal.bench.figures import as_table
+    from followup.rehearsal.bench.forecast import Asked, bench_forecast
+
+    asked = Asked(cars, seed)
+    with click.progressbar(length=asked.steps, label="living and judging fleets", file=sys.stderr) as bar:
+        figures = bench_forecast(asked, bar.update)
+    click.echo(as_table(figures))
+    if to is not None:
+        to.write_text(json.dumps([one.to_json() for one in figures], indent=1) + "\n", encoding="utf-8")
+    sys.exit(1 if any(one.holds is False for one in figures) else 0)
