@@ -147,7 +147,13 @@ def _by_position(item: Item, readings: list[Reading]) -> dict[str, list[Reading]
 
 
 # Work on one item that concerns another: new tires are neither old nor due for a rotation, and a rotation moves treads.
-_CONCERNS = {"tire_age": ("tire_tread",), "tire_rotation": ("tire_tread",), "tire_tread": ("tire_rotation",)}
+# An oil service fills the engine up as well.
+_CONCERNS = {
+    "engine_oil": ("oil_service",),
+    "tire_age": ("tire_tread",),
+    "tire_rotation": ("tire_tread",),
+    "tire_tread": ("tire_rotation",),
+}
 
 
 def _work_on(car: Car, item: Item, position: str) -> tuple[Work, ...]:

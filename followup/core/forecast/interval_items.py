@@ -11,6 +11,7 @@ import numpy as np
 from followup.core.forecast.batch import Batch
 from followup.core.forecast.cars import ItemHistory
 from followup.core.forecast.lives import Intervals
+from followup.core.forecast.season import Array, Clock, driving_clock
 from followup.core.forecast.timed import (
     Since,
     TimedItem,
@@ -38,8 +39,15 @@ def interval_batch(items: Sequence[TimedItem[Interval]], usage: UsageAhead, kind
         rows.append((days_left, miles_left, is_known, origin))
         because.append(because_of("interval/1", since, one.of, rate))
     days, miles, known, origins = (np.array(column) for column in zip(*rows, strict=True))
-    times = Intervals(days, miles, log_miles, np.maximum(variance, 1e-4), known)
-    return batch_of(items, times, origins, [now_shown(one.of) for one in items], because)
+    clock = driving_clock()
+    times = Intervals(_as_shown(clock, origins, days), miles, log_miles, np.maximum(variance, 1e-4), known)
+    return batch_of(items, times, origins, [now_shown(one.of) for one in items], because, clock)
+
+
+def _as_shown(clock: Clock, origins: Array, days: Array) -> Array:
+    """Calendar days left, as the clock of driving counts them: miles go by that clock, and both must go by one."""
+    ends = clock.at(origins + np.where(np.isinf(days), 0.0, days))
+    return np.where(np.isinf(days), np.inf, ends - clock.at(origins))
 
 
 def _interval_since(one: ItemHistory, model: Interval) -> Since:

@@ -147,7 +147,8 @@ class Intervals:
         """P(due by `days`)."""
         score = np.log(np.maximum(days, 1e-9)) + self.log_miles - np.log(np.maximum(self.miles_left, 1e-9))
         by_miles = np.where(self.miles_left <= 0, 1.0, ndtr(score / np.sqrt(self.miles_variance)))
-        known = 1 - (1 - by_miles) * (days < self.days_left)
+        # A millionth of a day is rounding between clocks, not time.
+        known = 1 - (1 - by_miles) * (days < self.days_left - 1e-6)
         return np.where(self.is_known, known, np.clip(days / self._whole(), 0.0, 1.0))
 
     def quantile(self, chance: float) -> Array:
