@@ -61,6 +61,9 @@ RELATIVE: list[Told] = [
     ("visit", "en quince días", t("3-18")),
     ("visit", "de hoy en ocho", t("3-11")),
     ("visit", "en dos horas", t("3-4 12:00")),
+    ("visit", "in about a week", t("3-9..3-14")),
+    ("day", "now", t("3-4 10:00")),
+    ("visit", "not right now", {}),
 ]
 DATES: list[Told] = [
     ("visit", "the 12th", t("3-12")),
@@ -100,6 +103,8 @@ DATES: list[Told] = [
     ("visit", "good friday", t("4-3")),
     ("visit", "un día antes de navidad", t("12-24")),
     ("visit", "el viernes santo", t("4-3")),
+    ("visit", "the last day of march", t("3-31")),
+    ("visit", "may the 3 of us come thursday", t("3-5")),
 ]
 HOURS: list[Told] = [
     ("visit", "thurs at 9", t("3-5 09:00")),
@@ -155,6 +160,10 @@ HOURS: list[Told] = [
     ("visit", "jueves 9am", t("3-5 09:00")),
     ("visit", "jueves 10 hrs", t("3-5 10:00")),
     ("visit", "jueves a mediodía", t("3-5 12:00")),
+    ("visit", "thurs 10's good", t("3-5 10:00")),
+    ("visit", "thurs at one for the oil", t("3-5 13:00")),
+    ("visit", "thurs at 10 for 2 cars", t("3-5 10:00")),
+    ("visit", "thurs 9.30 in the morning", t("3-5 09:30")),
 ]
 PARTS: list[Told] = [
     ("visit", "thurs am", t("3-5 07:30-12:00")),
@@ -177,6 +186,8 @@ PARTS: list[Told] = [
     ("visit", "hoy en la tarde", t("3-4 12:00-17:00")),
     ("visit", "el jueves saliendo del trabajo", t("3-5 17:00-18:00")),
     ("visit", "el jueves a la hora de la comida", t("3-5 11:30-13:30")),
+    ("visit", "Morning! thursday works", t("3-5")),
+    ("visit", "evening guys, thursday at 9", t("3-5 09:00")),
 ]
 SPANS: list[Told] = [
     ("visit", "thurs after 3", t("3-5 15:00-18:00")),
@@ -212,6 +223,7 @@ SPANS: list[Told] = [
     ("visit", "el jueves a las 10 y algo", t("3-5 09:30-10:30")),
     ("visit", "el jueves a partir de las 3", t("3-5 15:00-18:00")),
     ("visit", "el jueves a más tardar a las 10", t("3-5 07:30-10:00")),
+    ("visit", "thurs anytime past 3", t("3-5 15:00-18:00")),
 ]
 LONGER: list[Told] = [
     ("visit", "next week", t("3-9..3-14")),
@@ -273,6 +285,7 @@ CORRECTED: list[Told] = [
     ("confirm", "change it from thursday to monday", t("3-9")),
     ("confirm", "no make it friday at 8", t("3-6 08:00")),
     ("confirm", "cambiarla del jueves al viernes", t("3-6")),
+    ("visit", "not 10am i meant 11am", t("3-4 11:00")),
 ]
 TYPED: list[Told] = [
     ("visit", "tue9am", t("3-10 09:00")),
@@ -312,6 +325,10 @@ NO_VISIT: list[Told] = [
     ("visit", "tengo una cita con el dentista el viernes", {}),
     ("visit", "que tengan buen fin de semana", {}),
     ("visit", "lo compré el viernes", {}),
+    ("visit", "i called at 5pm", {}),
+    ("visit", "we all sat together in the waiting room", {}),
+    ("visit", "thursday is my birthday", {}),
+    ("visit", "how long will it take on thursday", {}),
 ]
 VISIT_ALL_THE_SAME: list[Told] = [
     ("visit", "do they have an opening thursday at 11?", t("3-5 11:00")),
@@ -328,6 +345,10 @@ VISIT_ALL_THE_SAME: list[Told] = [
     ("visit", "i changed my mind, thursday at 9 please", t("3-5 09:00")),
     ("visit", "try thursday at 9", t("3-5 09:00")),
     ("visit", "could i get in thursday", t("3-5")),
+    ("visit", "thursday is my first choice", t("3-5")),
+    ("visit", "i will take the 9am thursday", t("3-5 09:00")),
+    ("visit", "i have a 9am appointment thursday", t("3-5 09:00")),
+    ("visit", "no i said 11am thursday", t("3-5 11:00")),
 ]
 
 ALL: list[Told] = [

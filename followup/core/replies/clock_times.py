@@ -60,7 +60,7 @@ def _run_together(text: Text, at: int, number: int) -> FoundHour | None:
 def _spoken(text: Text, at: int, number: int) -> FoundHour | None:
     """The hour with the minutes said after it: `three thirty`, `3 30`, `tres y media`, `cuatro menos cuarto`."""
     after, word = text.cat(at + 1), text.word(at + 1)
-    if word in ("h", "hrs"):
+    if word in ("h", "hrs", "hr"):
         minutes_at = at + 2
         if word == "h" and text.cat(minutes_at) == "num" and len(text.word(minutes_at)) == 2:
             return (Hour(number % 24, text.value(minutes_at)), at + 3) if text.value(minutes_at) < 60 else None

@@ -69,13 +69,16 @@ def _beside_a_named_date(text: Text, number: int, start: int, end: int) -> Found
     return (one_day(told), found[1]) if told >= text.today else None
 
 
+_SITTERS = word_set("i just it car has we us he she they who all been")
+
+
 def _is_no_weekday(text: Text, at: int) -> bool:
     """Short names that are words of their own: `sat in the car`, `the sun`, `mon` of another tongue."""
     word, before, after = text.word(at), text.word(at - 1), text.word(at + 1)
     if word == "sun":
         return before in ("the", "in", "hot") or after in ("is", "visor", "roof", "screen")
     if word == "sat":
-        return before in ("i", "just", "it", "car", "has", "we") or after in ("in", "there", "for", "around")
+        return before in _SITTERS or after in ("in", "there", "for", "around", "together", "down", "here", "outside")
     if word == "wed":
         return before in ("newly", "to", "get")
     if word == "tu":

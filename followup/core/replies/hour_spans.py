@@ -83,12 +83,23 @@ def part_of_day(text: Text, at: int) -> tuple[PartOfDay, int] | None:
     """A named part of the day, am or pm alone, a bare `early`."""
     start = text.skip(at, "in", "the", "at", "on", "around", "any", "of", "by")
     if text.cat(start) == "part":
-        return PartOfDay(text.name(start)), start + 1
+        return None if _is_greeting(text, start) else (PartOfDay(text.name(start)), start + 1)
     if text.cat(start) == "ampm":
         if text.word(start) == "am" and not _is_half_day(text, start):
             return None
         return PartOfDay("morning" if text.name(start) == "am" else "afternoon"), start + 1
     return None
+
+
+_GREETED = ("all", "buddy", "guys", "folks", "team", "sir", "maam", "there", "everyone", "mate", "yall", "to")
+
+
+def _is_greeting(text: Text, at: int) -> bool:
+    """`Morning! Thursday works`, `evening guys`: a greeting at the start and no time."""
+    if at > 0 or text.word(at) not in ("morning", "mornin", "afternoon", "evening"):
+        return False
+    is_cried = text.word(1) == "!" and any(text.cat(n) == "word" for n in range(2, min(len(text.symbols), 9)))
+    return text.word(1) in _GREETED or is_cried
 
 
 def _is_half_day(text: Text, at: int) -> bool:
@@ -114,8 +125,9 @@ def _is_half_day(text: Text, at: int) -> bool:
 def instant(text: Text, at: int) -> tuple[Instant, int] | None:
     """`in 2 hours`, `in half an hour`, `in 20 min`, `en media hora`."""
     if text.cat(at) == "now":
-        return (Instant(text.setting.now), at + 1) if comes_now(text, at) else None
-    start = at + 1 if text.cat(at) == "in" else at
+        is_answer = text.setting.asked in ("day", "time", "slot") and len(text.symbols) <= 2
+        return (Instant(text.setting.now), at + 1) if is_answer or comes_now(text, at) else None
+    start = text.skip(at + 1, "around") if text.cat(at) == "in" else at
     if text.cat(start) == "half_hour" and (text.cat(at) == "in" or text.cat(start + 1) == "ahead"):
         return Instant(text.setting.now + timedelta(minutes=30)), start + (1 if text.cat(at) == "in" else 2)
     number = 1 if text.cat(start) in ("a",) or text.word(start) in ("una", "un") else text.value(start)

@@ -12,7 +12,8 @@ _CLAUSE_END = re.compile(
 )
 _NOT_BEFORE = re.compile(
     r"\b(?:cant|not|wont|dont|doesnt|isnt|except|never|unable|anything but|any day but|"
-    r"any time but|busy|(?:im|i am|we are|were|fully|all|already) booked|booked (?:up|solid|out)|tied up|unavailable"
+    r"any time but|busy|(?:im|i am|we are|were|fully|all|already) booked(?! (?:for|at|under|in|on|with)\b)|"
+    r"booked (?:up|solid|out)|tied up|unavailable"
     r"|no puedo|menos|excepto|tampoco|salvo|ocupad[oa]|out of town|(?:im|am|are|is|be|going|were) away|im off|im out|"
     r"nor|neither|"
     r"any ?(?:day|time|thing)? ?(?:but|except|other than|besides)|ni)\b"
@@ -43,6 +44,10 @@ _CORRECTED = re.compile(
     r"oh wait|never mind|nevermind|nvm|digo|perdon|mejor dicho|quise decir|no mejor|mejor|"
     r"me equivoque|corrijo|wait|sorry|whoops|rather|espera|no no)\b"
 )
+_MEANT = re.compile(
+    r"\b(?:i mean|i meant|scratch that|oops|correction|digo|quise decir|i mean to say|wait no|no wait)\b"
+)
+"""Words after which what was said before, also a `not`, counts for nothing."""
 _MOVES = re.compile(
     r"\b(?:make it|move|moving|moved|change|changing|changed|switch|reschedule|rescheduled|swap|push|bump|"
     r"bring|mover|muevan|mueva|cambiar|cambien|cambie|cambio|pasar|pasen|recorrer|reprogramar|"
@@ -121,6 +126,10 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
     if previous:
         start = text.symbols[previous.end - 1].end
         left = left[-max(0, text.symbols[one.start].start - start) :] if text.symbols[one.start].start > start else ""
+    corrected = [match.end() for match in _MEANT.finditer(left)]
+    left = left[corrected[-1] :] if corrected else left
+    if text.word(one.start) == "for":
+        left = left.removesuffix("booked ")
     parts = re.split(r",", left)
     if _NOT_BEFORE.search(parts[-1]) or (text.setting.language == "es" and _NO_BEFORE.search(parts[-1])):
         return True

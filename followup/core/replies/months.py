@@ -41,6 +41,16 @@ def month(text: Text, at: int) -> Found | None:
     return Days((first,), is_later=True, month=first), end
 
 
+def last_day_of_month(text: Text, at: int) -> Found | None:
+    """`the last day of March`, `el último día del mes`."""
+    start = text.skip(at, "the", "on")
+    if text.cat(start) != "last" or text.name(start + 1) != "day":
+        return None
+    month_at = text.skip(start + 2, "of", "the")
+    first, end = _which_month(text, month_at, True)
+    return (Days((cal.last_day_of_month(first),)), end) if first else None
+
+
 def _month_section(text: Text, at: int) -> tuple[str, int]:
     section, after = section_before(text, at)
     if section in ("early", "mid", "late"):

@@ -11,6 +11,7 @@ _CALL = (
     r"\b(?:call|phone|ring|text|llame\w*|llama\w*|marque\w*|marca\w*|marcar\w*|hablen\w*|"
     r"contact|texted|called|messaged|emailed|wrote) (?:me |us |back |him |her |my \w+ |to me |a mi )+(?:back |"
     r"again )?(?:\w+ ){0,2}$"
+    r"|\b(?:i|we|you|he|she|they) (?:just |already )?(?:called|texted|phoned|rang|emailed|messaged) (?:\w+ ){0,3}$"
     r"|\b(?:llame\w*|llame[nm]\w*|marque\w*|hablen\w*|please call|pls call|can you call|could you call) (?:\w+ ){0,2}$"
 )
 _BACK = (
@@ -24,7 +25,7 @@ _BACK = (
     r"\b[^,.?]{0,12}$|\b(?:need|want)s? (?:it|this|that|them|those|the \w+|my \w+) to (?:arrive|be here|get here)\b"
     r"[^,.?]{0,12}$|\b(?:it|they|parts?|tires|pads|order|package) (?:\w+ )?(?:arrives?|arriving|gets? here|"
     r"comes? in) (?:for |by |on )?$"
-    r"|\b(?:wont|doesnt|dont|it|that|this|they|will|does|should|would|long) take (?:\w+ ){0,3}$"
+    r"|\b(?:it|that|this|they|job|long) (?:will |does |should |would |wont |doesnt |dont )?take (?:\w+ ){0,3}$"
     r"|\b(?:takes|(?:is|its|been|was) taking|tarda\w*|dura) (?:\w+ ){0,3}$"
 )
 _ELSEWHERE = (
@@ -39,7 +40,7 @@ _ELSEWHERE = (
     r"\boff (?:work )?at $"
     r"|\b(?:have to be|need to be|gotta be|got to be|must be|supposed to be|tengo que estar) (?:\w+ ){0,4}$"
     r"|\b(?:(?:do|are|you|u|guys|shop|yall) (?:\w+ )?(?:open|close|closed)(?! at| for|ings?)|abren|cierran|abierto|"
-    r"abiertos) (?:\w+ ){0,4}$|\b(?:in a|my|a) meeting (?:at|until|till|from) $|\b(?:that|which|work|shift|"
+    r"abiertos) (?:\w+ ){0,4}$|\b(?:in a|my|a) meeting (?:at|until|till|from) $|\b(?:and that|which|work|shift|"
     r"school|class) starts (?:\w+ ){0,2}$"
 )
 _OWN_EVENT = re.compile(
@@ -51,7 +52,7 @@ _OWN_EVENT = re.compile(
     r"|\btengo (?P<que>(?:un|una|mi)\b[^,.?]{0,30})$"
 )
 _VISIT_NOUN = phrases(
-    r"(?:(?:an?|my|the|another|una?|mi) )(?:\w+ ){0,2}(?:appointment|booking|booked|reservation|visit|slot|"
+    r"(?:(?:an?|my|the|another|una?|mi) )(?:[\w:.]+ ){0,3}(?:appointment|booking|booked|reservation|visit|slot|"
     r"spot|opening|"
     r"service|check|inspection|cita|reservacion|day off)",
     r"(?:a|an|some|un|una) (?:\w+ )?(?:chance|minute|time|question|day|slot|available|open|free|place|seat|space|"
@@ -87,13 +88,15 @@ _PAST = (
     r"\b(?:bought|replaced|since|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|"
     r"paid|expires?|vence|told me|quoted|brought) (?:\w+ ){0,5}$"
     r"|\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|going|gonna|talking|"
-    r"able|good|available|asking|saying)) (?:\w+ ){0,5}$|\bwere(?! (?:\w+ing|gonna|good|free|open|able|available|ok|"
+    r"able|good|available|asking|saying)) (?:\w+ ){0,5}$|\bwere(?! (?:\w+ing|booked|gonna|good|free|open|able|"
+    r"available|ok|"
     r"fine)\b) (?:\w+ ){0,5}$"
-    r"|\bdid(?! (?:you|u|ya|they)\b) (?:\w+ ){0,5}$|(?<!you )(?<!guys )\bsaid (?:\w+ ){0,5}$"
+    r"|\bdid(?! (?:you|u|ya|they)\b) (?:\w+ ){0,5}$|(?<!you )(?<!guys )(?<!i )\bsaid (?:\w+ ){0,5}$"
     r"|\bdue (?!for)(?:\w+ ){0,5}$|\bhad(?! (?:hoped|planned|wanted)) (?:\w+ ){0,5}$"
     r"|(?<!you )(?<!u )(?<!guys )(?<!yall )(?<!have )(?<!has )\bgot (?!any|time|some|room|space|to\b|nothing|"
     r"free|open\w*|off|"
-    r"an? (?:opening|slot|spot|day|chance)|availab\w+)(?:\w+ ){1,5}$"
+    r"an? (?:\w+ ){0,2}(?:opening|slot|spot|day|chance|booking|booked|appointment|reservation)|"
+    r"availab\w+)(?:\w+ ){1,5}$"
     rf"|\b(?:i|we|they|he|she|you|guys|already|just|was|were|been) {_DONE_TO} (?!(?:\w+ ){{0,4}}(?:to|"
     rf"for) $)(?:\w+ ){{0,5}}$"
     r"|\blast (?:week|month|year|night|time|visit|summer|fall|winter|spring|service) (?:\w+ ){0,5}$"
@@ -116,7 +119,9 @@ _MOVED_TO = re.compile(
     r"al?|para) $"
 )
 _NO_VISIT_AFTER = re.compile(
-    r"^\W*(?:is my (?!first|best|only|preferred|choice)|is when my|es mi|is the (?:trip|wedding|flight)|ago\b|"
+    r"^\W*(?:is (?:when )?my (?:\w+ )?(?:trip|flight|birthday|bday|wedding|anniversary|kids?|sons?|daughters?|"
+    r"shift|payday|interview|surgery|last|exam|finals|graduation|vacation|turn)|es mi|is the (?:trip|wedding|"
+    r"flight)|ago\b|"
     r"was\b|is payday|"
     r"i get paid|me pagan|i leave|we leave|tengo (?:una?|mi) )"
 )
@@ -151,7 +156,7 @@ def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bo
     if opener.startswith("back") and _WANTS_BACK.search(left):
         return True
     event = _OWN_EVENT.search(left)
-    if event and _is_own_event(event["what"] or event["que"]):
+    if event and _is_own_event((event["what"] or event["que"]) + opener + right[:24]):
         return True
     after = _OWN_EVENT_AFTER.match(right)
     if after and _is_own_event(after["what"]):

@@ -9,7 +9,7 @@ from followup.core.replies import calendar_days as cal
 from followup.core.replies import days as day_rules
 from followup.core.replies.counted_days import counted_weekday
 from followup.core.replies.mentions import Days, Text
-from followup.core.replies.months import month, season, section_before
+from followup.core.replies.months import last_day_of_month, month, season, section_before
 from followup.core.replies.written_dates import day_of_month
 
 Found = tuple[Days, int]
@@ -23,16 +23,20 @@ def week_span(monday: date) -> Days:
 
 def distance(text: Text, at: int) -> Found | None:
     """`in two weeks`, `10 days from now`, `a week from Friday`, `dentro de tres dias`, `two weeks after the 5th`."""
+    is_rough = False
     start, has_in = at, text.cat(at) == "in" or text.word(at) == "after"
     if has_in:
         start = text.skip(at + 1, "the")
+        is_rough = text.cat(start) == "around"
+        start = text.skip(start, "around")
         if text.cat(start) in ("next", "coming", "this"):
             return _next_few(text, start + 1)
-    if text.word(at - 1) in ("for", "stay", "staying", "spend"):
+    if text.word(at - 1) in ("for", "stay", "staying", "spend") and not has_in:
         return None
     if text.cat(start) == "next" and text.cat(start + 1) in ("num", "couple", "few"):
         return _next_few(text, start + 1)
     count, unit_at, is_loose = _count(text, start)
+    is_loose = is_loose or is_rough
     is_counted = text.cat(unit_at + 1) == "ahead" or text.word(unit_at + 1) == "later"
     if count and text.cat(unit_at) == "weekday" and is_counted:
         coming = cal.next_weekday(text.today, text.value(unit_at))
@@ -229,6 +233,7 @@ RULES: tuple[Callable[[Text, int], Found | None], ...] = (
     midweek,
     month,
     season,
+    last_day_of_month,
 )
 
 

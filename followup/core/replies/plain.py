@@ -92,7 +92,8 @@ def make_plain(received: str, language: str | None) -> Plain:
     folded = re.sub(r"(?<=[a-z])\"(?=[a-z])", "'", folded)
     folded = _CONTRACTED.sub(lambda match: match[1] + (" would" if match[2] == "d" else " will"), folded)
     folded = re.sub(r"\bo ?[\"'] ?clock", "oclock", folded)
-    folded = re.sub(r"\b(twenty|thirty|forty|fifty)-(?=[a-z])", r"\1 ", folded)
+    folded = re.sub(r"(?<=\d)'s\b", " is", folded)
+    folded = re.sub(r"\b(twenty|thirty|forty|fifty|half|quarter|mid)-(?=[a-z])", r"\1 ", folded)
     folded = re.sub(r"(?<=\d)[.:](?=[ap]\.? ?m\b)", " ", folded)
     for short, long in _LETTER_DIGIT_WORDS:
         folded = re.sub(rf"\b{short}\b", long, folded) if short in folded else folded

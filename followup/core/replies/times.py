@@ -21,6 +21,7 @@ _NO_HOUR_AFTER = word_set(
     "carros personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm dolares % $",
     "mph ago kilometros thousand grand messages texts calls",
 )
+_OF_WHOM = word_set("us them you my our the those these nosotros ellos")
 _NO_HOUR_BEFORE = word_set("$ # option number opcion numero")
 _LOOSE_OPENERS = word_set("for say maybe around about para por near como sobre a from to")
 """Words before a number that alone do not make it an hour."""
@@ -159,16 +160,23 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
     """Whether a bare number is an hour: what stands around it must say so."""
     told, end, is_shown = got
     after, before = text.word(end), text.word(at - 1)
-    if (after in _NO_HOUR_AFTER and not told.first.is_plain) or before in _NO_HOUR_BEFORE:
+    is_counted = after in _NO_HOUR_AFTER or (after == "of" and text.word(end + 1) in _OF_WHOM)
+    if (is_counted and not told.first.is_plain) or before in _NO_HOUR_BEFORE:
         return False
     if text.cat(end) == "unit" and not told.first.is_plain:
         return False
     if told.first.is_plain:
         return True
+    if text.cat(end) == "weekday" and text.cat(end + 1) == "ahead":
+        return False
+    if text.setting.language == "en" and text.cat(text.skip(at, "at", "around") - 1) == "a":
+        return False
     if _is_address(text, end) or _is_pronoun(text, at, end, told, is_shown):
         return False
     if told.first.minute and is_shown:
         return True
+    if text.word(at) == "for" and previous and isinstance(previous.value, Hours) and previous.end == at:
+        return False
     if text.word(at) in _LOOSE_OPENERS and not _near_time(text, at, end, previous):
         return _is_after_loose_opener(text, at, end)
     if before == "to" and _ends_here(text, end) and moves(text.plain[: text.symbols[at].start]):
@@ -199,12 +207,14 @@ def _is_pronoun(text: Text, at: int, end: int, told: Hours, is_shown: bool) -> b
     """`make one on Monday`, `the one at 3`, `one of us`: the word, not the hour."""
     if text.word(end - 1) not in ("one", "un", "una", "uno") or told.last is not None:
         return False
-    if text.word(end) in _AFTER_PRONOUN or text.word(end - 2) in ("the", "this", "that", "another", "first", "last"):
+    if text.word(end) == "of" or text.word(end - 2) in ("the", "this", "that", "another", "first", "last"):
         return text.word(end - 2) != "las"
     is_led = text.word(at) in ("at", "@", "by", "after", "before", "until", "till", "around", "about") or text.word(
         end - 2
     ) in ("la", "las")
-    return not (is_led and is_shown) and text.setting.asked != "time"
+    if is_led and is_shown:
+        return False
+    return text.word(end) in _AFTER_PRONOUN or text.setting.asked != "time"
 
 
 _AFTER_PRONOUN = word_set("of that which with for at on in day time thing more del de for car is was")
@@ -291,6 +301,17 @@ def _stands_alone(text: Text, at: int, end: int) -> bool:
         "great",
         "yeah",
         "perfect",
+        "umm",
+        "hmm",
+        "so",
+        "probably",
+        "think",
+        "i",
+        "lets",
+        "do",
+        "can",
+        "still",
+        "just",
     }
     others = [one for n, one in enumerate(text.symbols) if not at <= n < end]
     return all(one.category in ("mark", "at", "or", "num", "the", "and") or one.text in polite for one in others)

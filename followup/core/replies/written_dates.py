@@ -76,7 +76,8 @@ def month_and_day(text: Text, at: int) -> Found | None:
         if text.word(day_at) == ".":
             day_at += 1
         number, end = _day_number(text, day_at)
-        if number is None or text.cat(end) in ("ampm", "oclock"):
+        is_of_us = text.word(end) == "of" and text.word(end + 1) in ("us", "them", "you")
+        if number is None or text.cat(end) in ("ampm", "oclock") or is_of_us:
             return None
         return _dated(text, text.value(start), number, end)
     start = text.skip(at, "the", "on")

@@ -69,7 +69,8 @@ _SAYS = phrases(
     r"year)s? (?:ago|back)|\w+ (?:week|month|day)s? ago)",
     rf"{_WHO} (?:already |just |actually )?(?:did|fixed|replaced|changed|put|installed|swapped|"
     rf"rotated|repaired|took care of|got|handled|switched|topped off|sorted) (?:it|them|that|those|"
-    rf"the \w+|my (?!mind)\w+|new|on|both|all|him|everything|one|some)(?! (?:sorted|done) (?:soon|asap))",
+    rf"the \w+|my (?!mind|decision|plans?)\w+|new|on|both|all|him|everything|one|some)(?! (?:sorted|"
+    rf"done) (?:soon|asap))",
     r"just (?:had|got|did|replaced|changed|put|swapped|fixed|bought)(?! (?:surgery|a|an|the|my|your|off|"
     r"back|home|to|this|here|up|out|in|into|married|paid|laid|done (?:work|eating))\b)",
     r"just (?:had|got|did|replaced|changed|put|swapped|fixed) (?:a|an|the|my|some|"

@@ -146,7 +146,8 @@ ENTRIES: tuple[Entry, ...] = (
     *entries(
         "after",
         0,
-        "starting from|after|any time after|anytime after|later than|past like|starting at|starting|from about|"
+        "starting from|anytime past|any time past|sometime past|after|any time after|anytime after|later than|"
+        "past like|starting at|starting|from about|"
         "no earlier than|not before|not earlier than|not until|no sooner than|not till|"
         "sometime after|beginning|after about|after around|aftr|beginning at|any earlier than|as of|"
         "from after",
