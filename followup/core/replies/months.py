@@ -44,7 +44,7 @@ def month(text: Text, at: int) -> Found | None:
 def last_day_of_month(text: Text, at: int) -> Found | None:
     """`the last day of March`, `el último día del mes`."""
     start = text.skip(at, "the", "on")
-    if text.cat(start) != "last" or text.name(start + 1) != "day":
+    if text.cat(start) != "last" or text.name(start + 1) != "day" or text.cat(start - 1) == "ordinal":
         return None
     month_at = text.skip(start + 2, "of", "the")
     first, end = _which_month(text, month_at, True)
