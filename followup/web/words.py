@@ -74,6 +74,11 @@ def number(value: float) -> str:
     return f"{value:,.0f}" if value == int(value) else f"{value:,.1f}"
 
 
+def percent(share: float) -> str:
+    """`80 %`."""
+    return f"{100 * share:.0f} %"
+
+
 def phone_number(number_e164: str) -> str:
     """`(312) 555-0147` for a US number, else as it is."""
     if number_e164.startswith("+1") and len(number_e164) == 12 and number_e164[1:].isdigit():
@@ -98,6 +103,7 @@ def add_to(app: Flask) -> None:
         "day_words": day,
         "instant": instant_tag,
         "number": number,
+        "percent": percent,
         "phone_number": phone_number,
         "lines": lines,
     }

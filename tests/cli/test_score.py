@@ -30,7 +30,7 @@ def test_the_demo_shop_looks_back(demo: Demo, tmp_path: Path) -> None:
     assert told["sentences"][0] == first
     assert [one["said"] for one in told["held"]] == [0.5, 0.8, 0.9]
     assert (told["held"][1]["count"], told["held"][1]["held"]) == (usual.count, usual.held)
-    assert sum(one["count"] for one in told["bands"]) <= sum(told["endings"].values())
+    assert sum(one["due"]["count"] for one in told["bands"]) <= sum(told["endings"].values())
 
 
 def test_since_a_day(demo: Demo) -> None:

@@ -51,15 +51,12 @@ class ItemPart:
 
 @dataclass(frozen=True)
 class ChanceBand:
-    """Pads and tires with a chance of being found due in [`low`, `high`): the mean chance, and how many were."""
+    """Pads and tires with a chance of being found due in [`low`, `high`); `due.said` is their mean chance, `due.held`
+    how many were found due."""
 
     low: float
     high: float
-    mean_chance: float
-    count: int
-    found_due: int
-    true_low: float
-    true_high: float
+    due: Held
 
 
 @dataclass(frozen=True)
@@ -150,10 +147,14 @@ def _held(
     kept: Sequence[KeptScore], said: float, place_of: Callable[[KeptScore], float | None] = lambda one: one.score.place
 ) -> Held:
     places = [(place, one.visit) for one in kept if (place := place_of(one)) is not None]
-    held = np.array([_is_held(place, said) for place, _ in places], dtype=bool)
-    worth = effective_count(held, _numbers([visit for _, visit in places]))
-    share = float(held.mean()) if places else 0.0
-    return Held(said, len(places), int(held.sum()), worth, *wilson_interval(share, worth), *chance_range(said, worth))
+    return _counted(said, [_is_held(place, said) for place, _ in places], [visit for _, visit in places])
+
+
+def _counted(said: float, right: Sequence[bool], visits: Sequence[Hashable]) -> Held:
+    flags = np.array(right, dtype=bool)
+    worth = effective_count(flags, _numbers(visits))
+    share = float(flags.mean()) if right else 0.0
+    return Held(said, len(right), sum(right), worth, *wilson_interval(share, worth), *chance_range(said, worth))
 
 
 def _numbers(names: Sequence[Hashable]) -> np.ndarray:
@@ -195,11 +196,9 @@ def _bands(judged: Sequence[KeptScore]) -> tuple[ChanceBand, ...]:
         inside = [one for one in judged if low <= (one.score.chance or 0.0) < high or (one.score.chance == high == 1.0)]
         if not inside:
             continue
-        was_due = np.array([bool(one.score.was_due) for one in inside])
-        worth = effective_count(was_due, _numbers([one.visit for one in inside]))
         mean = float(np.mean([one.score.chance or 0.0 for one in inside]))
-        true = wilson_interval(float(was_due.mean()), worth)
-        found.append(ChanceBand(low, high, mean, len(inside), int(was_due.sum()), *true))
+        was_due = [bool(one.score.was_due) for one in inside]
+        found.append(ChanceBand(low, high, _counted(mean, was_due, [one.visit for one in inside])))
     return tuple(found)
 
 

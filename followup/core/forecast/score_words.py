@@ -29,7 +29,7 @@ def sentences(card: ScoreCard) -> list[str]:
     elif not usual.is_telling:
         said.append("That is too few to tell whether the forecast is right.")
     else:
-        said.append("Nothing speaks of drift.")
+        said.append(_without_drift(usual))
     if usual.worth < 0.9 * usual.count:
         said.append(
             "What one car shows on one day hangs together: these windows tell as much as "
@@ -52,6 +52,13 @@ def headline(held: Held) -> str:
         f"Of {held.count:,} {windows} that said {percent(held.said)}, {held.held:,} held ({percent(held.share)}; "
         f"chance alone gives {percent_range(held.chance_low, held.chance_high)})."
     )
+
+
+def _without_drift(held: Held) -> str:
+    if held.chance_low <= held.share <= held.chance_high:
+        return "Nothing speaks of drift."
+    many = "More" if held.share > held.said else "Fewer"
+    return f"{many} hold than chance explains, but that is not yet enough to call it drift."
 
 
 def drift_words(drift: Drift) -> str:

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from followup.web.manager import duty, home, may_text, timing, wording
+from followup.web.manager import duty, forecasts, home, may_text, timing, wording
 from followup.web.manager.blueprint import blueprint
 from followup.web.navigation import Link
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, timing, wording, duty, may_text)
+PAGES = (home, forecasts, timing, wording, duty, may_text)
 LINKS = (
     Link("manager.home", "How it went"),
+    Link("manager.forecasts", "How right we were"),
     Link("manager.timing", "When we text"),
     Link("manager.wordings", "What we say"),
     Link("manager.duty", "Duty"),

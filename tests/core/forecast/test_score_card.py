@@ -50,7 +50,7 @@ def test_counts_by_hand() -> None:
     pads = card.by_item[1]
     assert (pads.looked_at, pads.found_due, round(pads.expected_due, 6)) == (4, 1, 0.7)
     assert pads.mean_error == pytest.approx(0.2)
-    assert [(band.low, band.count, band.found_due) for band in card.bands] == [(0.05, 4, 0), (0.25, 1, 1)]
+    assert [(band.low, band.due.count, band.due.held) for band in card.bands] == [(0.05, 4, 0), (0.25, 1, 1)]
     # Squares of .1 four times and of .6 once, over five.
     assert card.brier == pytest.approx((4 * 0.01 + 0.36) / 5)
 
