@@ -64,12 +64,13 @@ class Observation:
 
 @dataclass(frozen=True)
 class PartSet:
-    """One set: its observations in time, and since when it is on."""
+    """One set: its observations in time, and since when it is on; `is_moved` where it came from the other axle."""
 
     observations: tuple[Observation, ...]
     reaches_first_reading: bool
     since_how: SinceHow
     since_day: float | None = None
+    is_moved: bool = False
 
     @property
     def readings(self) -> int:
@@ -168,7 +169,7 @@ def _begin(
         inferred = _as_new(change, reading, prior)
     else:
         inferred = _as_moved(change, before, reading, other, prior, other_prior)
-    return PartSet(inferred, False, "told", change.day)
+    return PartSet(inferred, False, "told", change.day, change.is_rotation)
 
 
 def _as_new(change: Change, reading: AxleReading | None, prior: WearPrior) -> tuple[Observation, ...]:

@@ -89,7 +89,7 @@ def predict_usage(intervals: OdometerIntervals, origin: Array, age_years: Array,
 
     `age_years` (cars,) is the age at `origin`; NaN where unknown (no decline is then applied).
     """
-    covariance = _covariance(intervals, prior)
+    covariance = interval_covariance(intervals, prior)
     surprise = np.where(intervals.is_there, intervals.log_rate - prior.log_miles_per_day, 0.0)
     length = _lengths(intervals)
     gap = np.maximum(origin[:, None] - intervals.end, 0.0)
@@ -114,7 +114,7 @@ def _lengths(intervals: OdometerIntervals) -> Array:
     return np.asarray(np.where(intervals.is_there, np.maximum(intervals.end - intervals.start, 1.0), 1.0))
 
 
-def _covariance(intervals: OdometerIntervals, prior: UsagePrior) -> Array:
+def interval_covariance(intervals: OdometerIntervals, prior: UsagePrior) -> Array:
     """Covariance of the interval means of each car (cars, 6, 6); padding is an identity row."""
     length = _lengths(intervals)
     edge = edge_correlation(length / prior.wander_days)

@@ -239,10 +239,15 @@ def _axle_readings(
     return [AxleReading(day, scale.at(day), _doubted(values)) for day, values in days]
 
 
+def doubt_of(values: Sequence[float]) -> float:
+    """Variance that is added to both sides where they lie far apart: one is probably wrong, nobody knows which."""
+    apart = max(values) - min(values)
+    return (apart / 2) ** 2 if apart > _SIDES_APART else 0.0
+
+
 def _doubted(values: dict[str, tuple[float, float]]) -> tuple[tuple[str, float, float], ...]:
-    """Both sides; where they lie far apart one of them is probably wrong, nobody knows which."""
-    apart = max(value for value, _ in values.values()) - min(value for value, _ in values.values())
-    doubt = (apart / 2) ** 2 if apart > _SIDES_APART else 0.0
+    """Both sides, with what is doubted of them."""
+    doubt = doubt_of([value for value, _ in values.values()])
     return tuple((side, value, variance + doubt) for side, (value, variance) in values.items())
 
 
