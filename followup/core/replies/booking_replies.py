@@ -12,6 +12,7 @@ from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import iso, overlaps, point
 
+LONGEST_SHIFT_MINUTES = 28 * 24 * 60
 _OTHER_TIME = phrases(
     r"re ?-?sched\w*",
     r"reprogram\w*",
@@ -122,7 +123,8 @@ def _confirm(now: Situation, made: Decision, booked: datetime) -> None:
 
 _SAME_TIME = phrases(r"same (?:time|hour)", r"(?:la |a la )?misma hora")
 _SHIFT = re.compile(
-    r"\b(?P<count>\d{1,3}|an?|one|two|half an|una|un|dos|media|a couple(?: of)?) ?(?P<unit>hours?|hrs?|min\w*|horas?)\b"
+    r"\b(?P<count>\d{1,3}|an?|one|two|half an|una|un|dos|media|a couple(?: of)?) ?(?P<unit>hours?|"
+    r"hrs?|min\w*|horas?|days?|dias?|weeks?|semanas?)\b"
 )
 _LATER = phrases(
     r"push", r"back", r"later", r"delay", r"bump", r"mas tarde", r"atras\w*", r"recorr\w*", r"despues", r"postpone"
@@ -143,7 +145,9 @@ def _shifted(text: str, booked: datetime) -> TimeWindow | None:
         minutes = 30
     else:
         minutes = (int(count) if count.isdigit() else _COUNTS[count]) * (60 if is_hours else 1)
-    if minutes > 600:
+    if match["unit"][0] in "dws":
+        minutes = minutes * 24 * 60 * (1 if match["unit"].startswith("d") else 7)
+    if minutes > (600 if is_hours or match["unit"].startswith("min") else LONGEST_SHIFT_MINUTES):
         return None
     way = -1 if _EARLIER.search(text) and not re.search(r"\bpush\b|\bback\b", text) else 1
     return point(booked + timedelta(minutes=way * minutes))

@@ -5,9 +5,11 @@ from __future__ import annotations
 import re
 
 from followup.core.replies import booking_replies, cars, limits, odometer_reading, symptoms, until, visit_times
+from followup.core.replies.consent_replies import ABOUT_SERVICE, settle_consent
 from followup.core.replies.contract import OdometerReading
 from followup.core.replies.decision import Decision
-from followup.core.replies.intents import ALL, accept, decline, stop, unclear
+from followup.core.replies.guessing import guess
+from followup.core.replies.intents import ALL, accept, decline, unclear
 from followup.core.replies.needs import find_needs
 from followup.core.replies.other_questions import asks_something_else
 from followup.core.replies.said import phrases
@@ -17,34 +19,6 @@ from followup.core.replies.windows import point
 ASIDES = frozenset({"price", "duration", "explain", "where", "help"})
 """Questions of the customer's that we answer before we ask our own."""
 _OVER_WITH = frozenset({"stop", "stranger", "gone", "done"})
-_ABOUT_SERVICE = phrases(
-    r"overcharg\w*",
-    r"charged",
-    r"rip(?:ped)?",
-    r"rude",
-    r"scam\w*",
-    r"scratch\w*",
-    r"broke",
-    r"damag\w*",
-    r"service",
-    r"refund",
-    r"terrible",
-    r"worst",
-    r"bill",
-    r"your work",
-    r"cobraron",
-    r"servicio",
-    r"rayaron",
-    r"estafa",
-    r"reembolso",
-    r"rateros",
-    r"pesimo",
-    r"you guys (?:did|messed)",
-    r"unhappy",
-    r"last time",
-    r"disappointed",
-    r"unprofessional",
-)
 
 
 def decide(now: Situation) -> Decision:
@@ -54,9 +28,10 @@ def decide(now: Situation) -> Decision:
         return Decision({"unclear"})
     visit_times.resolve_times(now, made)
     made.needs = find_needs(now.text)
-    _settle_stop(now, made)
+    settle_consent(now, made)
     _settle_asides(now, made)
     _settle_yes_and_no(now, made)
+    _prefer_reading(now, made)
     until.settle_later(now, made)
     _settle_offers(now, made)
     booking_replies.settle_booking(now, made)
@@ -74,55 +49,10 @@ def _is_for_nobody(now: Situation) -> bool:
     return unclear.is_automatic(said) or unclear.is_spam(said) or unclear.is_other_tongue(said)
 
 
-def _settle_stop(now: Situation, made: Decision) -> None:
-    if "stop" in made.codes:
-        is_keyword_only = stop.is_keyword(now.said) and not _BOOKING.search(now.text)
-        if is_keyword_only and _CANCEL_ALONE.search(now.text) and now.booked:
-            made.codes.add("cancel")
-        elif not _BOOKING.search(now.text):
-            made.drop(("cancel",))
-        made.drop(("accept", "decline", "later", "move", "help", "resume", "explain", "running_late", "thanks"))
-        if not _ABOUT_SERVICE.search(now.text):
-            made.drop(("complaint",))
-        made.forget_times()
-        made.needs = ()
-        return
-    if now.asked == "confirm_stop":
-        _settle_no_to_stop(now, made)
-    elif limits.is_short_of_a_stop(now.text):
-        made.forget_times()
-        made.drop(("later", "accept"))
-        if limits.minds_number_or_hour(now.text):
-            made.drop(("decline",))
-        made.question, made.is_settled = "confirm_stop", True
-
-
-_BOOKING = phrases(r"appointments?", r"booking", r"visit", r"citas?", r"reservation", r"reservacion")
-_CANCEL_ALONE = phrases(r"cancel(?:ar)?")
-_KEEP = phrases(
-    r"keep",
-    r"sigan?",
-    r"not all",
-    r"only",
-    r"solo",
-    r"just (?:the|those|that|about)",
-    r"nomas",
-    r"dont stop",
-    r"continu\w+",
-    r"mantengan",
-)
-
-
-def _settle_no_to_stop(now: Situation, made: Decision) -> None:
-    if "decline" in made.codes or _KEEP.search(now.text):
-        made.become("decline", ("accept", "resume", "later", "complaint", "propose"))
-        made.is_settled = True
-
-
 def _settle_asides(now: Situation, made: Decision) -> None:
     if "symptom" in made.codes:
         made.drop(("help", "resume"))
-        if not _ABOUT_SERVICE.search(now.text):
+        if not ABOUT_SERVICE.search(now.text):
             made.drop(("complaint",))
         if "decline" in made.codes and not decline.holds(symptoms.without_reports(now.said)):
             made.drop(("decline",))
@@ -186,7 +116,9 @@ def _settle_yes_and_no(now: Situation, made: Decision) -> None:
         if "later" not in made.codes:
             made.drop(("decline",))
     elif made.avoid and not made.has("accept", "later", "propose", "cancel", "move"):
-        made.become("propose" if re.search(r"\bany|cualquier", now.text) else "decline")
+        made.become("propose" if re.search(r"\bany(?! ?more)|cualquier", now.text) else "decline")
+    if made.has("later", "decline") and not made.times:
+        made.needs = tuple(need for need in made.needs if need != "wait")
     if {"decline", "later"} <= made.codes and not limits.is_for_good(now.text):
         made.drop(("decline",))
 
@@ -300,13 +232,17 @@ def _settle_car(now: Situation, made: Decision) -> None:
         made.question = "car"
 
 
+def _prefer_reading(now: Situation, made: Decision) -> None:
+    """`maybe 48500` answers the question, whatever doubt stands beside it."""
+    found = odometer_reading.find_reading(now.text, now.asked) if now.asked == "odometer" else None
+    if found and found.value >= odometer_reading.SURELY_A_READING:
+        made.drop(("later",))
+
+
 def _settle_reading(now: Situation, made: Decision) -> None:
     if "odometer" not in made.codes:
         return
     found = odometer_reading.find_reading(now.text, now.asked)
-    if now.asked == "odometer" and found and found.value >= odometer_reading.SURELY_A_READING:
-        made.drop(("later",))
-        made.until = None
     if found is None or "later" in made.codes:
         made.drop(("odometer",))
         return
@@ -349,7 +285,7 @@ def _settle_rest(now: Situation, made: Decision) -> None:
     if made.codes - {"thanks"}:
         made.drop(("thanks",))
     if not made.codes:
-        made.codes = {"unclear"}
+        guess(now, made)
 
 
 def _settle_question(now: Situation, made: Decision) -> None:

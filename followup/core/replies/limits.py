@@ -10,6 +10,12 @@ _STOPPING = (
 )
 _TEXTING = r"(?:text\w*|messag\w*|send\w*|contact\w*|remind\w*|notif\w*|bother\w*|bug\w*|alerts?|asking|ask)"
 _MINDED = phrases(
+    r"not so many(?: \w+)?",
+    r"(?:llegan|mandan|envian|escriben) (?:\w+ )?(?:muchos|demasiados|tantos) (?:mensajes|textos|"
+    r"recordatorios)",
+    r"(?:one|a) (?:text|message) (?:a|per|every) (?:month|week|year) is (?:enough|plenty|fine)",
+    r"(?:escrib|mand|envi|text)\w+ (?:\w+ ){0,2}(?:en la noche|de noche|tan noche|de madrugada|tan tarde|"
+    r"tan temprano)",
     rf"{_TEXTING} (?:\w+ ){{0,5}}(?:so|too|this|that) (?:much|many|often|early|late|frequently)",
     r"(?:so|too|this|way too) (?:many|much) (?:\w+ )?(?:texts?|messages?|reminders?|texting|notifications?)",
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,3}}(?:every ?day|at night|after \d+|"
@@ -29,6 +35,13 @@ _MINDED = phrases(
     r"menos (?:mensajes|textos|recordatorios)",
 )
 _SUBJECT = phrases(
+    r"(?:stop|quit|no more|enough) (?:with )?(?:the|those|these|your|any|of the) (?!texts?\b|messages?\b|"
+    r"reminders?\b|same\b|damn\b|constant\b|annoying\b|stupid\b)(?:\w+ ){1,2}(?:texts?|messages?|"
+    r"reminders?|ones|stuff)",
+    r"(?:solo|nomas|nada mas) (?:mand|envi|escrib|text|avis)\w+ (?:\w+ ){0,2}(?:de|sobre|por|para|"
+    r"cuando)(?: \w+){0,4}",
+    r"ya no (?:de|sobre|los de|las de) (?:el |la |los |las )?\w+",
+    r"only (?:text|message|contact|send)(?: me)? (?:about|for|when|if|regarding)(?: \w+){0,4}",
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
     rf"my |that |this )?(?!it\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
     rf"good|a while|ever)\w+",
@@ -40,6 +53,10 @@ _SUBJECT = phrases(
     r"su parte)\w+",
 )
 _FOR_GOOD = phrases(
+    r"(?:i|we) (?:will |would )?never (?:be back|be coming|return|set foot|do business|step)(?: \w+){0,3}",
+    r"(?:i|we) (?:wont|will not) (?:ever )?(?:be back|return|come back|be returning)",
+    r"no (?:i|and i|we) never will",
+    r"(?:and )?i never will",
     r"not (?:interested )?(?:now )?(?:or |and )?ever(?: again)?",
     r"never (?:again|ever|interested|coming back|going back|will|going to happen|gonna happen)",
     r"(?:wont|will not|not) (?:\w+ ){0,2}ever (?:\w+ ){0,2}(?:again|come|need|want)",

@@ -45,7 +45,7 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
             r"(?:me |nos )?(?:pueden?|podrian?|puede alguien|alguien) (?:\w+ )?(?:llevar|recoger|dejar|"
             r"traer|dar un aventon|dar ride)(?:me|nos)?(?! (?:el|mi|la) (?:carro|coche|auto|camioneta))",
             r"(?:necesito|quiero|ocupo|voy a necesitar|requiero) (?:\w+ ){0,2}(?:aventon|ride|raite|"
-            r"transporte|que me (?:lleven|recojan|dejen))",
+            r"transporte|que me (?:lleven|recojan|dejen|den (?:un )?(?:ride|raite|aventon)))",
             r"(?:llevarme|recogerme|dejarme|llevenme|recojanme)",
             r"(?:me|nos) (?:llevan|recogen|dejan|dan (?:un )?(?:aventon|ride|raite))",
         ),

@@ -128,6 +128,13 @@ _BARE_NUMBER = whole(
 _NUMBERS = {"one": 1, "two": 2, "three": 3, "four": 4, "un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cuatro": 4}
 
 
+_PLACE_ALONE = re.compile(
+    r"(?:ok |si |yes |sure )*(?:the |la |el )(?:first|second|third|primer[oa]?|segund[oa]|tercer[oa]?)\b"
+    r"(?! (?:of|de|week|day))"
+)
+"""A place in the list that also reads as a day of the month."""
+
+
 @dataclass(frozen=True)
 class Pick:
     """What a text says of the offered times."""
@@ -154,13 +161,16 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
     if is_none and not wanted:
         return Pick(is_none=True)
     if _TOO.search(plain):
-        is_alone = not wanted or all(any(_fits(choice, offer, setting, zone) for offer in offers) for choice in wanted)
+        is_of_the_day = all(choice.day is None and not isinstance(choice.time, Hours) for choice in wanted)
+        is_alone = is_of_the_day or all(
+            any(_fits(choice, offer, setting, zone) for offer in offers) for choice in wanted
+        )
         if is_alone:
             return Pick(is_too=True)
     if _ALL_OF_TWO.search(plain):
         return Pick(offers, is_open=True)
     named = tuple(offer for offer in offers if any(_fits(choice, offer, setting, zone) for choice in wanted))
-    by_place = _by_place(plain, offers, bool(wanted))
+    by_place = _by_place(plain, offers, bool(named) or (bool(wanted) and not _PLACE_ALONE.match(plain)))
     if by_place and (
         not wanted or _BARE_NUMBER.match(plain.strip(" .!,")) or _NUMBER_LIST.fullmatch(plain.strip(" .!,?"))
     ):

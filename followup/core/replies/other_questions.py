@@ -13,11 +13,17 @@ from followup.core.replies.times import read_times
 _SENTENCE = re.compile(r"[^.!?;\n]+\?")
 _OPENER = re.compile(
     r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|"
-    r"no) )*(?:do (?:you|u|yall|ya)|does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|"
+    r"no|btw|by the way|hey|oh|quick question|perfecto|bueno|ok|oiga|disculpe|tambien) )*(?:do "
+    r"(?:you|u|yall|ya)|does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|"
     r"yall|i|we|they)|is there|are there|is (?:the|your|my)|have you|did you|are you (?:able|"
     r"guys able)|(?:se )?(?:pueden?|podrian?) \w+|tienen|hay|aceptan|me pueden|puedo|ustedes|"
     r"hacen|dan|venden|manejan)\b"
 )
+_ANSWER = re.compile(
+    r"^\W*(?:(?:yes|yeah|yep|ok|sure|no|nope|si|claro|bueno|great|perfect|thanks|gracias|hi|hello|hola|btw|please)"
+    r"(?: please| thanks| gracias| por favor)?\b[ ,.!]*)+"
+)
+"""A yes, a no or a greeting before the question itself."""
 _LEAST_WORDS = 3
 
 
@@ -28,7 +34,7 @@ def asks_something_else(now: Situation) -> bool:
     asked = [match.group() for match in _SENTENCE.finditer(now.text)]
     if "?" not in now.text:
         asked = [part for part in now.said.parts if _OPENER.match(part)]
-    return any(_is_unknown(one, now) for one in asked)
+    return any(_is_unknown(_ANSWER.sub("", one), now) for one in asked)
 
 
 def _is_unknown(sentence: str, now: Situation) -> bool:

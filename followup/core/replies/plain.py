@@ -43,7 +43,9 @@ _SHORT_FORMS = {
     "runnin": "running", "makin": "making", "doin": "doing", "gettin": "getting", "havin": "having",
     "msging": "messaging", "msgin": "messaging", "txted": "texted", "sumthin": "something", "somethin": "something",
     "nuthin": "nothing", "somethings": "something is", "tryna": "trying to", "kinda": "kinda", "shouldnt": "shouldnt",
-    "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably", "ppl": "people",
+    "em": "them", "oky": "ok", "oki": "ok",
+    "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably",
+    "ppl": "people",
 }  # fmt: skip
 _SPANISH_SHORT_FORMS = {
     "q": "que", "k": "que", "ke": "que", "xq": "porque", "pq": "porque", "xk": "porque", "tb": "tambien",

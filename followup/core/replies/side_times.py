@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies.symptoms import reports
+
 _SIDE = re.compile(
     r"\b(?:the )?(?:night|evening) before\b(?: for| of)?|\bla noche (?:antes|anterior)(?: (?:del?|al?))?"
     r"|\b(?:the )?next (?:day|morning) pick ?up\b"
@@ -14,8 +16,18 @@ _SIDE = re.compile(
     r"|\b(?:wait\w*|sat there|was there|esper\w+|tard\w+) (?:\w+ ){0,3}(?:\d+|an?|una?) (?:hours?|horas?)\b"
     r"|\b(?:quit|stopped|quitting) smoking\b"
 )
+_CLAUSES = re.compile(r"((?:[.!?;,\n]+|\b(?:but|pero|and|because|porque)\b))")
+_VISIT = re.compile(
+    r"\b(?:works|work for|ok|fine|good|bring|come|can|could|drop|available|appointment|book|schedule|look at|"
+    r"check it|free|"
+    r"puedo|pueden|puede|llevo|llevar\w*|bien|sirve|cita|funciona|traigo|paso|reviso|revisen|chequen)\b"
+)
+"""What shows that a clause about a symptom speaks of the visit too: `on thursday it shook` names no visit."""
 
 
 def without_side_times(plain: str) -> str:
     """The plain text without what names no visit time."""
-    return " ".join(_SIDE.sub(" ", plain).split()) if _SIDE.search(plain) else plain
+    left = _SIDE.sub(" ", plain) if _SIDE.search(plain) else plain
+    if reports(left):
+        left = "".join(part for part in _CLAUSES.split(left) if _VISIT.search(part) or not reports(part))
+    return " ".join(left.split())

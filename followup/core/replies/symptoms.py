@@ -11,7 +11,8 @@ from typing import Literal
 
 from followup.core.replies.plain import make_plain
 from followup.core.replies.said import Said, phrases
-from followup.core.replies.symptom_words import BRAKES, BULGE, FLAT, HEAT, LAMPS, STEERING, TODAY
+from followup.core.replies.symptom_words import BRAKES, BULGE, FLAT, HEAT, LAMPS, STEERING
+from followup.core.replies.symptom_words_today import TODAY
 
 Severity = Literal["stop_now", "today"]
 
@@ -48,7 +49,8 @@ _NOT_CURED = re.compile(
     r"\b(?:still|again|not (?:fix|repair)\w*|didnt fix|wasnt fixed|never fixed|isnt fixed|needs?|"
     r"need to|have to|want|get it|to be|can you|could you|please|when|back|todavia|sigue|otra vez|"
     r"no (?:lo )?(?:arregl|repar)\w*|after|since you|desde que|aun|need|want|puedo|pueden|"
-    r"necesito|but|pero|now)\b"
+    r"necesito|(?:but|pero)(?! (?:\w+ ){0,3}(?:fixed|repaired|replaced|patched|solved|took care|"
+    r"arregl\w+|repar\w+))|now)\b"
 )
 _WIPER = re.compile(r"\b(?:wiper|wipers|blade|blades|limpiaparabrisas|limpiadores?|plumas|plumillas|escobillas)\b")
 _WIPER_NOISE = re.compile(
@@ -64,7 +66,7 @@ _HARMLESS = re.compile(
     r"accident ahead|wreck on|(?:hit |every |at (?:a|the|every) )red lights?|(?:kids|traffic|boss|phone) (?:made|was)|"
     r"shake on it|shaking my head|smoking deal|smoke detector|(?:red|rojo) light (?:camera)|"
     r"stuck (?:in|at|behind|with)|phone (?:is |just |was )?(?:died|dead|dies)|my phone (?:died|"
-    r"quit|is dead)|cant stop (?:by|in (?!time)|laughing|over|at)|dont stop (?:by|in)|dog|"
+    r"quit|is dead)|(?:cant|couldnt|wont|dont|didnt) stop (?:by|in (?!time)|laughing|over|at)|dont stop (?:by|in)|dog|"
     r"cat sounds|warning you|price increase|fallando (?:a|en) (?:la )?cita|the crash course|"
     r"out of gas|vapor rub|temblor de|on fire today|fire department)\b"
 )

@@ -13,17 +13,31 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "ya please", "absolutly", "im down", "heck ya", "ok", "sure thing", "that would be awesome", "go ahead",
         "yes sir", "i should get that done yeah", "please do", "for sure", "yes i would like that", "count me in",
         "lets get it done", "i guess so", "fine with me", "yup lets go", "id appreciate that", "perfect, set it up",
-        "i need that yes", "cool",
+        "i need that yes", "cool", "yes please thank you", "yes i do", "sure why not", "sounds like a plan",
+        "yessss", "ok do it", "lets schedule", "that'd be great", "yeah id like to come in",
+        "ok i will bring it in", "i'm interested", "sign me up", "alrighty", "yes we would", "definitely need that",
+        "okay let's set something up", "ya lets do it", "yes that works", "great thanks, yes", "for sure man",
     ),
     "es": (
         "si", "claro que si", "sale", "si por favor", "esta bien, agendeme", "me parece bien", "dale", "simon",
         "orale", "sip", "si quiero", "andale pues", "si esta bien", "va", "si me interesa", "claro", "pos si",
         "de una", "como no", "por supuesto", "si hagalo", "si ocupo eso", "apunteme", "me late", "si adelante",
-        "perfecto", "ta bien", "esta perfecto", "sale pues", "si porfis",
+        "perfecto", "ta bien", "esta perfecto", "sale pues", "si porfis", "si claro", "si senor", "me parece",
+        "va que va", "si gracias", "si quiero que lo revisen", "agendame", "me interesa",
+        "si, necesito ese servicio", "bueno si", "esta bueno", "si me gustaria", "si con gusto",
     ),
 }  # fmt: skip
 
 _STRONG = (
+    r"al ?righty?",
+    r"of course",
+    r"for sure",
+    r"might as well",
+    r"(?:it|ok|oki|okey|ok ?) ?do(?:ky|key|kie|ki)",
+    r"why the heck not",
+    r"you (?:win|convinced me|got me|talked me into it)",
+    r"(?:been |i have been )?meaning to (?:call|come|do|get|schedule)(?: \w+){0,4}",
+    r"(?:if|since) (?:you|u) (?:think|say|recommend)(?: \w+){0,5} (?:then )?(?:ok|yes|sure|fine|lets)",
     r"(?:hell|heck|oh|fuck|f|damn) (?:yes|yeah|ya|yea)",
     r"im (?:down|up for it|on board|game|all for it)",
     r"(?:i )?(?:should|need to|gotta|better|ought to|could use|need) (?:\w+ )?(?:get|have|do|that|it|this|"
@@ -34,7 +48,7 @@ _STRONG = (
     r"(?:that|it) would be (?:\w+ )?(?:great|good|fine|perfect|nice|awesome|ideal|helpful|wonderful|"
     r"lovely)",
     r"good idea",
-    r"we(?: are|re) (?:still )?(?:good|on|set|coming) (?:for|on|to|then)",
+    r"we(?: are|re) (?:still )?(?:good|on|set|coming) (?:for|then|to come)",
     r"still on",
     r"mm?hm+",
     r"uh ?huh",
@@ -156,7 +170,7 @@ _FUERTE = (
     r"seguro",
     r"desde luego",
     r"afirmativo",
-    r"ok",
+    r"ok(?! (?:have a|enjoy|good ?night|later|bye|not|never|stop|no\b))",
     r"correcto",
     r"asi es",
     r"exacto",
@@ -258,6 +272,8 @@ _WEAK_ALONE = re.compile(
     + r"))*\Z"
 )
 _FREE = phrases(
+    r"(?:then|so|guess) (?:ok|yes|sure)\Z",
+    r"set it up\Z",
     r"(?:get|have|do) (?:that|it|this) (?:\w+ ){0,4}(?:yes|yeah|yep|ya)\Z",
     r"that would be (?:\w+ )?(?:great|good|fine|perfect|nice|awesome|ideal|wonderful)",
     r"i need (?:that|it|this)(?: done)? (?:yes|yeah|please)",

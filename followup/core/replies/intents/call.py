@@ -13,7 +13,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "call when u get a chance", "need to speak to the manager", "easier to talk on the phone",
         "can i get a call back", "want to talk to a real person", "have jim call me", "get me a human",
         "ring my work number", "who can i talk to about this", "please have the service guy call", "call at noon",
-        "prefer a phone call", "connect me with someone",
+        "prefer a phone call", "connect me with someone", "please call", "call me when you can",
+        "can you guys call me real quick", "i need to talk to the manager", "give me a ring tomorrow",
+        "let's talk on the phone", "have the tech call me", "i want to speak with someone",
+        "could someone phone me", "just call my wife", "talk to me by phone please",
     ),
     "es": (
         "llamenme", "me pueden marcar?", "quiero hablar con alguien", "hableme por favor despues de las 5",
@@ -22,11 +25,16 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "me puede llamar porfa", "mejor hablamos por telefono", "denme una llamada", "llameme cuando pueda",
         "con quien puedo hablar", "quiero hablar con una persona", "me regresa la llamada", "hablenme al trabajo",
         "me marcan porfavor", "regresenme la llamada", "llame a mi esposa", "comuniqueme con el dueno",
-        "prefiero que me hablen", "puede alguien llamarme",
+        "prefiero que me hablen", "puede alguien llamarme", "llameme", "me llaman porfa", "quiero que me llamen",
+        "pueden llamarme", "prefiero hablar por telefono", "que me hable el mecanico", "necesito que me llamen",
+        "marcame", "me habla por favor",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"^(?:please |pls )?call(?: please)?\Z",
+    r"(?:need|want|have|like) to (?:talk|speak) (?:to|with) (?:the |a |your |you |someone|somebody)(?: "
+    r"\w+)?",
     r"(?:dont|do not|cant|not) (?:\w+ )?(?:text|texting|do texts?|do texting|type)(?: \w+)?,? (?:just |"
     r"please |so )?call(?: me)?",
     r"(?:let me|want to|need to|can i|could i|get to|rather|like to|have to) (?:\w+ )?(?:talk|speak|chat) "

@@ -14,7 +14,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "dont need to come in anymore", "kids are sick cant make it", "cant do it anymore",
         "changed my mind dont want to come", "forget the appointment", "gonna have to bail on thursday",
         "wont make it in", "sorry have to back out", "i need to cancel the visit", "not able to make my appt",
-        "never mind cancel my booking",
+        "never mind cancel my booking", "cancel the appointment", "need to cancel my appt for thursday",
+        "i wont be coming", "gotta call off thursday", "i cant come in", "not coming in thursday", "nvm cancel it",
+        "dont need the appointment anymore",
     ),
     "es": (
         "cancelar mi cita por favor", "quiero cancelar la cita", "ya no voy a poder ir", "no puedo ir, cancelen",
@@ -23,7 +25,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "ya no necesito la cita", "no me esperen", "se me enfermo el nino no voy", "cancele porfavor el jueves",
         "no la voy a hacer", "tengo que cancelar", "no voy a poder llevarlo", "olvide la cita", "no alcanzo a ir",
         "ya no quiero la cita", "me es imposible ir", "no asistire", "borre mi cita del jueves",
-        "cancelamos lo del jueves", "no podre ir disculpe",
+        "cancelamos lo del jueves", "no podre ir disculpe", "cancele la cita por favor",
+        "tengo que cancelar la cita", "ya no ire", "no podre ir el jueves", "no puedo asistir", "cancelame la cita",
+        "ya no quiero ir", "no voy a llegar, cancelela",
     ),
 }  # fmt: skip
 
@@ -42,6 +46,7 @@ _TOLD = phrases(
     r"cancel(?:ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
 )
 _UNABLE = phrases(
+    r"(?:im |we are |i am |were )?not coming(?: in)?(?: \w+day| tomorrow| today)?(?=\Z|[.,!])",
     r"no me esperen?",
     r"(?:siempre|ya|pues|mejor|entonces) no (?:voy|vamos|ire|puedo|podre)(?! (?:el|hasta|a las|antes))",
     r"no (?:voy|vamos)(?: siempre)?(?=\Z|[.,!]| gracias| disculp\w+| perdon)",
@@ -87,6 +92,8 @@ _NOT_THE_BOOKING = phrases(
 _KEYWORD = whole(r"cancel", r"cancelar", r"cancelen?", r"cancel (?:it|this|that|mine|appointment)")
 _TODAY_ONLY = phrases(r"(?:cant|wont|no puedo|not) (?:\w+ ){0,4}(?:before|until|till|after|by|antes|hasta|despues)")
 
+_MORE_LIKE = phrases(r"more like", r"but (?:ill|i will|can) be there", r"pero llego")
+
 
 def holds(said: Said) -> bool:
     """Whether a booking is called off."""
@@ -94,4 +101,9 @@ def holds(said: Said) -> bool:
     if _TOLD.search(plain):
         is_keyword_only = not said.has_booking and any(_KEYWORD.match(one) for one in said.bare)
         return not is_keyword_only
-    return said.has_booking and bool(_UNABLE.search(plain)) and not _TODAY_ONLY.search(plain)
+    return (
+        said.has_booking
+        and bool(_UNABLE.search(plain))
+        and not _TODAY_ONLY.search(plain)
+        and not _MORE_LIKE.search(plain)
+    )

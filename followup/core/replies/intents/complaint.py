@@ -19,6 +19,12 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "you broke my hood latch", "i didnt ask for that work", "my bill was wrong", "very disappointed",
         "you people never answer the phone", "i want my money back", "sick of being upsold",
         "wow another thing to pay for, shocker", "u left a bolt loose", "terrible experience last visit",
+        "your service is terrible", "i was charged twice", "you damaged my car", "the repair didnt last a week",
+        "i'm still waiting on my refund", "you never called me back", "the guy at the counter was rude",
+        "ridiculous prices and bad service", "you put the wrong oil in my car",
+        "why are you always trying to sell me stuff", "another text?? really",
+        "i had to come back 3 times for the same problem", "you people are crooks", "this is unacceptable",
+        "you guys messed it up worse", "great more money out of my pocket", "not impressed",
     ),
     "es": (
         "me cobraron de mas", "pesimo servicio", "estoy muy molesto con ustedes", "me rayaron el carro",
@@ -28,11 +34,31 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "el mecanico fue grosero", "me perdieron una copa de la llanta", "cada vez que voy me sacan algo nuevo",
         "no quede contento con el trabajo", "que abusivos", "por que me escriben tanto",
         "nadie contesta el telefono", "me mintieron", "tardaron todo el dia", "me quebraron la manija",
-        "que mal trabajo hicieron", "quiero poner una queja",
+        "que mal trabajo hicieron", "quiero poner una queja", "muy mal servicio", "me cobraron dos veces",
+        "me danaron el carro", "todavia espero mi reembolso", "que groseros", "siempre es lo mismo con ustedes",
+        "me hicieron mal el trabajo", "puros problemas desde que fui con ustedes", "no me gusto el servicio",
+        "son unos rateros", "otro mensaje? ya cansan",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:repair|fix|work|job|part|brakes?|it) (?:\w+ )?(?:didnt|did not|only) last(?:ed)?(?: \w+){0,3}",
+    r"(?:still |im |i am )?waiting (?:on|for) my (?:refund|money)(?: \w+)?",
+    r"(?:you|yall|they|u) (?:guys )?(?:\w+ )?put (?:the )?wrong(?: \w+){0,4}",
+    r"another (?:text|message|reminder)\b",
+    r"(?:come|came|go|went|bring|brought|been) (?:it )?(?:back |in )?(?:\d+|two|three|four|several|"
+    r"multiple|so many) times(?: \w+){0,4}",
+    r"(?:messed|screwed|fucked|made) (?:it|that|my \w+|the \w+) (?:up )?(?:worse|up)",
+    r"(?:bunch of )?crooks",
+    r"not impressed",
+    r"(?:you|yall|they|u) (?:guys |people )?forgot(?: \w+){0,5}",
+    r"(?:did not|didnt|dont|do not) appreciate(?: \w+){0,4}",
+    r"(?:felt|feel|feeling|being|get|got) (?:\w+ )?(?:pressured|cheated|scammed|disrespected|ignored|"
+    r"misled|taken advantage of|ripped off)",
+    r"made of money",
+    r"thanks for nothing",
+    r"(?:must|probably) think im (?:\w+ )+",
+    r"(?:fantastic|great|wonderful|awesome|lovely|perfect|super)[ ,.!]+(?:more|another|yet another) \w+",
     r"(?:you|u|yall|they|your \w+|someone) (?:guys |people |all |folks )?(?:\w+ )?(?:broke|cracked|"
     r"scratched|scuffed|bent|stripped|tore|ripped|spilled|left|lost|dropped|ruined|damaged|chipped|burned|"
     r"busted) (?:my|the|a|our|grease|oil|trash|tools?)",
@@ -147,6 +173,16 @@ _SAYS = phrases(
     r"fed up",
 )
 _DICE = phrases(
+    r"no sirvio (?:la |el |lo )?\w+",
+    r"(?:todavia |sigo )?(?:espero|esperando) (?:mi|el) reembolso",
+    r"siempre (?:es )?lo mismo(?: \w+){0,3}",
+    r"(?:ya )?(?:cansan|hartan|aburren)",
+    r"puros (?:problemas|gastos|cuentos)(?: \w+){0,4}",
+    r"(?:nomas|solo|nada mas|siempre) (?:quieren|buscan|andan) (?:\w+ )*(?:sacar|cobrar|vender|dinero|"
+    r"lana|feria)\w*(?: \w+){0,3}",
+    r"(?:dejaron|tuvieron|hicieron) (?:\w+ )?esperando(?: \w+){0,3}",
+    r"(?:me )?(?:llegan|mandan|escriben|envian) (?:\w+ )?(?:muchos|demasiados|tantos|un monton de) "
+    r"(?:mensajes|textos)",
     r"(?:me |nos )?(?:lo |la )?dejaron (?:\w+ ){0,4}(?:suci[oa]|mal|rayad[oa]|peor|tirad[oa]|con|sin|"
     r"manchad[oa]|golpead[oa]|abiert[oa]|flojo)(?: \w+)?",
     r"(?:la )?(?:otra|ultima|pasada) vez (?:\w+ ){0,3}(?:esper\w+|tard\w+|cobr\w+|me|peor|mal)",

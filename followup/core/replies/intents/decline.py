@@ -15,7 +15,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "no need", "i got a guy for that", "ill do it myself", "gonna pass", "not worth it on this car",
         "dont want it", "thanks but no", "yeah right", "not at those prices", "i go to the dealer for that",
         "im fine", "n", "ill skip it", "nah its ok", "no thank you sir", "dont waste ur time", "not for me",
-        "gonna have to say no",
+        "gonna have to say no", "nah", "no need thanks", "I'm all set", "we'll pass", "no i dont want that",
+        "not interested at this time thanks", "nope im good", "no, too much money", "going somewhere else",
+        "ill fix it myself", "don't think so", "not needed", "thanks anyway", "im ok", "id rather not", "no sir",
+        "not worth the money", "nothing needed", "leave it", "no im fine",
     ),
     "es": (
         "no", "no gracias", "no me interesa", "asi estoy bien", "no hace falta", "esta muy caro, paso", "nel",
@@ -23,6 +26,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "asi dejelo", "no es necesario", "muy caro ahi", "ni loco", "para nada", "no gracias estoy bien",
         "no me conviene", "no voy a gastar en eso", "lo arreglo yo en la casa", "ya no gracias", "pa que, no",
         "no por ahi no", "ahi muere, no gracias", "no vale la pena", "sale muy caro", "no, asi dejalo", "no senor",
+        "no, gracias", "no lo voy a hacer", "no me hace falta", "esta caro", "mejor no gracias",
+        "no, yo lo arreglo", "estamos bien", "ya no", "no necesito nada", "no gracias, voy a otro taller",
+        "no por favor", "dejelo asi",
     ),
 }  # fmt: skip
 
@@ -39,6 +45,16 @@ _NO_START = re.compile(
     r"ha|han|he|se|da|entran?|agarran?|responden?|prende|enciende|jala) \w|da marcha))"
 )
 _SAYS = phrases(
+    r"thanks? (?:you )?(?:anyway|any way|regardless)",
+    r"(?:nothing|none) (?:is )?(?:needed|required|necessary)",
+    r"(?:so|say|saying|be a|its a|that is a|still) no\Z",
+    r"(?:decided|chose|chosen|opted|choosing|elected) (?:not|against)(?: \w+)?",
+    r"nice try",
+    r"good on (?:the )?(?:tires?|brakes?|oil|that|those|everything|service|wipers?|fluids?|filters?)",
+    r"not (?:fix|fixing|doing|bother|bothering|repairing|replacing) (?:it|that|this|them|anything)",
+    r"(?:warranty|dealer|insurance) (?:covers|handles|takes care of|does) (?:it|that|them)",
+    r"not (?:putting|spending|sinking) (?:a |another |any |more )*(?:dime|money|cent|penny|dollar)(?: "
+    r"\w+){0,3}",
     r"hard no",
     r"i (?:usually |always |just |can )?(?:do|change|fix|service) (?:all )?(?:my|our) own(?: \w+)*",
     r"(?:take|taking) my chances",
@@ -117,6 +133,12 @@ _SAYS = phrases(
     r"changed my mind",
 )
 _DICE = phrases(
+    r"(?:estamos|estoy|todo) bien(?:,? gracias)?(?=\Z|[.,!])",
+    r"^ya no\Z",
+    r"gracias de todos modos(?= no)",
+    r"no (?:lo|la|los|las) (?:voy|vamos|pienso|quiero|quisiera) (?:a )?(?:arregl|hac|cambi|repar|llev)\w+",
+    r"(?:ya )?tengo quien (?:me )?(?:lo|la|los|las|le|se)? ?\w+",
+    r"asi (?:la|lo|los|las) (?:dejamos|dejo|dejare|voy a dejar)",
     r"(?<!no )(?<!si )(?:yo )?(?:lo|la|los|las) (?:hago|arreglo|cambio|reparo|checo)(?: yo)?(?: "
     r"mismo| solo| en (?:la |mi "
     r")?casa)?(?=\Z|[.,!]| en| yo| mejor)",
@@ -170,6 +192,10 @@ _DICE = phrases(
     r"no por favor",
 )
 _NO_DECLINE = phrases(
+    r"no es aqui",
+    r"no,? (?:esta|estas) marcando",
+    r"no sirvio(?: \w+)*",
+    r"too (?:much|many) (?:\w+ )?(?:going on|stuff|on my plate|to do)",
     r"no (?:tienen?|hay|habra|tendran?) (?:\w+ ){0,3}(?:para|el|antes|despues|mas|otra|lugar|cita|"
     r"espacio)(?: \w+)?",
     r"do i (?:have|need) to",

@@ -16,7 +16,11 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "already replaced em", "changed it myself on sunday", "someone else did the work", "i had my guy do it",
         "battery was replaced 2 months ago", "oil was changed last week", "you guys just did that",
         "i bought new wipers already", "took care of that last month", "brakes were done in november",
-        "got it fixed elsewhere", "its already been serviced",
+        "got it fixed elsewhere", "its already been serviced", "all done", "already handled", "we did that already",
+        "got it done last thursday", "had the brakes replaced in march", "dealer already took care of it",
+        "ive done it", "been taken care of", "someone beat you to it", "new battery went in yesterday",
+        "i did the oil myself", "its been fixed", "my dad already did it", "already replaced those",
+        "had it looked at elsewhere",
     ),
     "es": (
         "ya lo hice", "ya me los cambiaron en otro lado", "mi esposo ya los cambio", "ya quedo, gracias",
@@ -26,7 +30,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "eso ya se arreglo", "ya compre las llantas en otro lado", "ya estuvo, lo arreglaron",
         "ya me atendieron en otro taller", "ustedes ya me lo hicieron", "ya lo checaron en otra parte",
         "ya los cambiamos", "desde enero le cambie los frenos", "ya todo arreglado", "yo ya se los puse",
-        "ya le hicimos el servicio", "ya tiene frenos nuevos",
+        "ya le hicimos el servicio", "ya tiene frenos nuevos", "ya lo hicieron", "ya me hicieron ese trabajo",
+        "ya lo cambie", "lo hizo mi hermano", "ya los cambiaron", "ya tiene llantas nuevas",
+        "ya le hicieron el cambio de aceite", "ya lo resolvimos", "eso ya esta", "ya lo arreglo mi esposo",
+        "ya me pusieron una nueva",
     ),
 }  # fmt: skip
 
@@ -40,6 +47,21 @@ _WHO = (
     r"somebody|boss|work)"
 )
 _SAYS = phrases(
+    r"(?:ive|i have|we have|weve|i) (?:already )?done (?:it|that|them|those)",
+    r"(?:new )?(?:battery|tires?|brakes?|pads?|wipers?|rotors?) (?:\w+ )?(?:went|were put|was put|put) "
+    r"(?:in|on)(?: \w+){0,3}",
+    r"(?:got|gotten|had) (?:\w+ ){0,2}(?:done|replaced|changed|fixed)(?= (?:last|already|in|at|on|"
+    r"yesterday|elsewhere|this)| ?\Z)",
+    r"(?:took|brought) (?:it|them|that|her|my \w+|the \w+) (?:in )?to (?:the |a |my |this |that )(?:\w+ "
+    r"){0,2}(?:place|shop|lube|garage|mechanic|guy|dealer\w*|tire \w+)",
+    r"(?:hubby|wife|husband|dad|son|brother|buddy|friend|neighbor|guy|cousin|uncle|he|she|they|i|we) "
+    r"(?:\w+ )?(?:replaced|changed|fixed|swapped|installed|did|put) (?:it|them|that|those|everything)(?: "
+    r"\w+){0,4}",
+    r"(?:were|was) (?:put on|done|replaced|changed|installed|swapped) (?:\w+ ){0,2}(?:january|february|"
+    r"march|april|may|june|july|august|september|october|november|december|last|\d+|two|three|recently|"
+    r"yesterday)",
+    r"(?:had|have|got) (?:them|it|those|that|everything) (?:swapped|replaced|changed|done|fixed|rotated|"
+    r"installed)",
     r"(?:took|brought) (?:it|them|that|her|my \w+|the \w+) (?:in )?(?:to )?(?:another|a different|someone|"
     r"somewhere|elsewhere|the dealer\w*|my guy|my mechanic|a friend)",
     r"(?:someone|somebody) else (?:\w+ )?(?:did|fixed|replaced|changed|took care)",
@@ -97,6 +119,8 @@ _HECHO = (
     r"atendieron|rotaron)"
 )
 _DICE = phrases(
+    r"se (?:lo|la|los|las) (?:estan|esta|estaban) (?:cambi|arregl|hac|repar|pon)\w+ (?:\w+ )?(?:en otro|"
+    r"otro|mi|un)(?: \w+)?",
     r"ya (?:lo|la|los|las|le|me|se) (?:\w+ )?(?:chec|revis|atend|hic|hiz|camb|arregl|repar|pus|instal|"
     r"soluc|resolv)\w+(?: en| con| por| mi| un)?",
     r"ya (?:todo )?(?:esta |quedo |todo )?(?:arreglad|hech|reparad|cambiad|resuelt|list)[oa]s?",

@@ -13,7 +13,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "is it like an hour or what", "how long for an oil change", "time frame?", "when can i pick it up",
         "will it take long", "how long is the wait usually", "is it gonna be all day", "how fast can you do it",
         "is it a quick job", "ready the same day?", "how much time do u need", "how long u need it for",
-        "approx how long",
+        "approx how long", "how long", "how long will that take", "whats the wait", "time it takes?",
+        "when will it be done", "could i wait for it or does it take all day", "how long is the appointment",
+        "do you finish same day", "how many days", "would it be ready by 5",
     ),
     "es": (
         "cuanto tarda", "cuanto tiempo toma", "queda el mismo dia?", "a que hora estaria listo?", "es rapido?",
@@ -22,10 +24,17 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "cuanto dura el servicio", "se tardan mucho?", "para que hora quedaria", "cuanto me tengo que esperar",
         "en un ratito queda?", "cuanto tiempo lo ocupan", "a que hora lo recojo", "cuanto demora",
         "cuantos dias se queda", "lo puedo recoger hoy mismo?", "que tan rapido es", "toma mucho tiempo?",
+        "cuanto se tarda", "que tiempo toma", "cuanto tiempo es", "tardan mucho", "a que hora me lo entregan",
+        "se hace rapido?", "cuantas horas tardan", "cuanto tiempo se queda el carro",
     ),
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:what|whats|what is) the wait(?: \w+)?",
+    r"time (?:it|that|this) (?:takes?|will take)",
+    r"(?:do|will|can|would) (?:you|yall|it|they) (?:\w+ )?(?:finish|be done|get done|be finished)(?: "
+    r"\w+)? (?:same|that|in one|the same) day",
+    r"se (?:hace|tarda|termina) (?:\w+ )?(?:rapido|mucho|poco)",
     r"(?:can|would|could|will|do) (?:i|we) (?:\w+ )?(?:get|have|be able to get|pick) (?:it|my car|her|the "
     r"car|them) (?:\w+ )?(?:up )?(?:back )?(?:the )?(?:same day|by \w+|today|that day|that afternoon|"
     r"before)",

@@ -13,6 +13,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "what does that mean", "is it bad", "how soon do i need it", "whats it for", "can i drive it like this",
         "what did u find", "how long can i go on these", "is this necessary", "ok to drive to vegas?",
         "will they last the winter", "dont understand what u mean", "what exactly needs done", "is it dangerous",
+        "what for", "what's that mean", "why is that", "how serious is it", "is it dangerous to drive",
+        "can i wait on it", "whats wrong with it", "what needs to be done", "what did you find",
+        "do i have to do it now", "explain please", "what is brake fluid flush", "how much life is left on them",
+        "is that bad", "which brakes front or back",
     ),
     "es": (
         "que es eso?", "por que es necesario", "que tan grave es", "puedo seguir manejando asi?",
@@ -20,11 +24,20 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "es urgente?", "es peligroso", "que pasa si no lo hago", "de veras lo necesito?", "que quiere decir",
         "que tan gastados estan", "pa que es eso", "puede esperar?", "que le van a hacer", "por que",
         "no entiendo que es", "es necesario?", "puedo viajar asi", "que encontraron", "y eso que es",
-        "cuanto mas me duran", "que tan malo esta", "que es un filtro de cabina",
+        "cuanto mas me duran", "que tan malo esta", "que es un filtro de cabina", "que significa", "que tiene",
+        "es peligroso manejar asi", "que le falta", "puedo esperar", "que es lo que tiene", "cual es el problema",
+        "para que es", "que tan urgente es", "explicame", "de que trata",
     ),
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:which|what) (?:brakes?|tires?|side|wheels?|filter|one|ones|axle)(?: \w+){0,3}(?=\Z|\?)",
+    r"(?:de )?que (?:se )?trata",
+    r"how (?:many|much) (?:more )?(?:miles|months|weeks|time|life|longer)(?: \w+){0,4} (?:get out|left|"
+    r"out of|go|drive|last|have|before)(?: \w+){0,3}",
+    r"que tanto (?:le |les )?(?:falta|queda|aguanta|dura)\w*(?: \w+){0,3}",
+    r"(?:hay|habra|tendria) (?:bronca|problema|pedo|riesgo|peligro) (?:si|en|con)(?: \w+){0,5}",
+    r"what did (?:the|your) (?:tech\w*|mechanic|guy|inspection|shop|report)(?: \w+){0,3}",
     r"what (?:would|will|do|are|did|were) (?:you|u|yall|they)(?: guys)? (?:be |going to |want to )?(?:do|"
     r"doing|find|found|fix|fixing|see|saw|recommend|checking|check)(?:ing)?(?! (?:charge|cost|open))(?: "
     r"\w+){0,3}",

@@ -14,7 +14,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "turned the lease in", "passed it on to my grandson", "its not mine anymore",
         "wrecked it and insurance took it", "that truck is long gone", "got a different car now",
         "my brother bought it from me", "scrapped it for parts", "gave that one to my daughter",
-        "i drive a new one now, old one is gone", "she sold the car", "the car burned up last year",
+        "i drive a new one now, old one is gone", "she sold the car", "the car burned up last year", "car is gone",
+        "i dont have it no more", "junked it", "sold her last spring", "it was repossessed", "we donated the car",
+        "the van got stolen", "wrote it off after the accident", "i gave it back to the dealer",
+        "my daughter owns it now", "got rid of that lemon", "car was totaled in the flood", "no longer own it",
     ),
     "es": (
         "ya lo vendi", "ya no tengo ese carro", "me lo robaron", "lo cambie por otro", "fue perdida total",
@@ -23,12 +26,21 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "ya no existe ese carro", "se lo vendi a un amigo", "lo di de enganche para otro", "ya no manejo ese",
         "compre otro carro ya", "ese ya lo tiene mi hermano", "la camioneta la vendimos",
         "se quemo, ya no la tengo", "lo devolvi, era lease", "lo done a la iglesia", "ya tengo otro",
-        "el seguro se lo llevo por perdida", "lo traspase", "ya se fue ese carro lo vendi",
+        "el seguro se lo llevo por perdida", "lo traspase", "ya se fue ese carro lo vendi", "lo vendi hace un ano",
+        "ya no es mi carro", "el carro fue robado", "lo mandaron a la chatarra", "lo entregamos a la agencia",
+        "se lo dimos a mi suegro", "quedo en perdida total", "ya no la tengo la camioneta", "me lo quito el banco",
+        "la cambie por una nueva",
     ),
 }  # fmt: skip
 
 _CAR = r"(?:it|them|her|him|that|this|the|my|our|mine|both)"
 _SAYS = phrases(
+    r"wrote it off",
+    r"^sold(?=[ ,.!]|\Z)(?! me| out)",
+    r"(?:it was|was|got) written off",
+    r"passed (?:it|that|the|this|my) (?:\w+ )?(?:along|on|down)(?: to)?",
+    r"traded (?:up|down|it|in)",
+    r"totall?ed",
     r"(?:is|s|in|at|to|went to|sitting in|took it to) (?:the|a) (?:junk ?yard|scrap ?yard|salvage yard|"
     r"wrecking yard|dump|boneyard)",
     r"(?:ex|ex wife|ex husband|wife|husband|divorce|ex girlfriend|ex boyfriend) (?:\w+ )?(?:got|has|took|"

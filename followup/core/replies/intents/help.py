@@ -12,7 +12,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "which shop is this", "who r u", "what company is this", "where did you get my info", "what number is this",
         "who am i talking to", "is this legit", "help", "how do i unsubscribe", "may i ask whos texting",
         "sorry who is this", "who sent this", "is this really the shop", "how do i get off this list",
-        "what is this about?", "do i know you?", "who are you guys", "what place is this",
+        "what is this about?", "do i know you?", "who are you guys", "what place is this", "who are you",
+        "who's texting", "what is this number", "how did you get this number", "info please", "what company",
+        "whose number is this", "how can i opt out of this", "who is texting me",
     ),
     "es": (
         "AYUDA", "quien es?", "quienes son ustedes", "de donde sacaron mi numero", "como cancelo estos mensajes",
@@ -20,7 +22,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "como consiguieron mi telefono", "info", "quien me escribe", "que empresa es", "disculpe quien es",
         "quien eres", "como hago para que no me manden", "de donde me escriben", "como me salgo de la lista",
         "es en serio este mensaje? quien es", "que numero es este", "de donde son", "y ustedes quienes son",
-        "informacion", "quien manda esto",
+        "informacion", "quien manda esto", "ayuda", "quien eres tu", "quien manda este mensaje",
+        "de donde es este numero", "quien me texteo", "de que compania", "como obtuvieron mi numero",
+        "como dejo de recibir estos",
     ),
 }  # fmt: skip
 
@@ -28,6 +32,8 @@ KEYWORDS = word_set(
     "help info ayuda informacion aide helpme",
 ) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}
 _ASKS = phrases(
+    r"como (?:le hago )?(?:para )?(?:puedo )?(?:dejo|dejar|paro) de (?:recibir|que me)(?: \w+){0,3}",
+    r"who (?:gave|told) (?:you|u|yall) (?:guys )?(?:\w+ )?(?:number|info|name)?",
     r"(?:which|what) (?:\w+ )?(?:shop|garage|company|business|place|mechanic|dealer\w*)(?: \w+)? (?:is|"
     r"are|r) (?:this|that|you|it)",
     r"(?:which|what) (?:shop|garage|company|business)\?",
@@ -63,7 +69,8 @@ _ASKS = phrases(
     r"what is this (?:number|about|text|regarding|message|for)?\?",
     r"^what is this\Z",
     r"(?:is this|are you) legit",
-    r"quien(?:es)? (?:es|son|eres|habla|escribe|me|manda|sos|llama|envia|esta|chingados|demonios|"
+    r"(?<!tengo )(?<!hay )(?<!busco )quien(?:es)? (?:es|son|eres|habla|escribe|me|manda|sos|llama|"
+    r"envia|esta|chingados|demonios|"
     r"rayos)",
     r"quien\?",
     r"^quien\Z",

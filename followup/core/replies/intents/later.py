@@ -15,7 +15,12 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "i'll let u know", "im out of town", "have to check my schedule", "not yet", "kinda busy these days",
         "when things slow down", "hit me up in may", "after the baby comes", "need to save up first",
         "cant afford it at the moment", "will get back to u", "ill reach out when i need it", "gotta ask the hubby",
-        "just had surgery, give me a month", "try me next week",
+        "just had surgery, give me a month", "try me next week", "maybe in a bit", "ill call to schedule",
+        "not right this second", "let me check with my husband", "I'll think on it", "once i get my tax return",
+        "after the first of the month", "remind me in a month", "i'll be in touch", "check back later",
+        "too much going on right now", "not sure yet", "on vacation", "after my vacation", "cant at the moment",
+        "need a couple weeks", "i get paid on the 15th", "let me see what my week looks like",
+        "will schedule later", "hold off for now", "ask me in the spring", "dont have time this week",
     ),
     "es": (
         "ahorita no", "mas adelante", "cuando me paguen", "yo les aviso", "al rato", "dejeme ver con mi esposa",
@@ -23,11 +28,26 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "ando fuera de la ciudad", "por ahora no", "hasta la quincena", "estoy corto de dinero",
         "deje checo mi horario", "otro dia sera", "cuando regrese de mexico", "escribame en mayo", "todavia no",
         "ando bien ocupado", "despues les digo", "cuando tenga chance", "no traigo feria", "ya les dire",
-        "pasando las fiestas", "deje junto dinero", "tal vez despues", "ahorita no tengo tiempo",
+        "pasando las fiestas", "deje junto dinero", "tal vez despues", "ahorita no tengo tiempo", "despues",
+        "ahora estoy trabajando", "cuando cobre", "yo le hablo", "la otra semana le digo", "lo pensare",
+        "no por ahora", "estoy de vacaciones", "el mes que entra", "en unos dias le confirmo", "dejeme checar",
+        "mas tarde le aviso", "ahora no tengo dinero", "hasta que me paguen", "recuerdeme en un mes",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"too (?:much|many) (?:\w+ )?(?:going on|on my plate|to do|stuff)(?: \w+){0,3}",
+    r"on vacation",
+    r"need (?:a )?(?:couple|few|some|another|\d+|two|three)(?: more)? (?:weeks?|days?|months?)",
+    r"let me see(?: \w+){0,8}",
+    r"(?:at|im at) work(?: right)? now",
+    r"(?:have|has|got|going|gonna) to wait(?! (?:there|here|in|for (?:it|the|my)|on it|while|at))",
+    r"let me (?:get|finish|make it|just get) (?:through|past|over|done|back|my)(?: \w+){0,4}",
+    r"cant (?:swing|manage|spare|handle|afford) (?:it|that|this)?(?: \w+){0,3}",
+    r"(?:lost|losing|between|laid off|out of) (?:my )?(?:jobs?|work)",
+    r"see what (?:my |the )?(?:insurance|wife|husband|boss|budget|bank|warranty)(?: \w+)*",
+    r"(?:parked|car is|its) at the airport",
+    r"not at this time",
     r"cant (?:right )?now",
     r"(?:gotta|got to|have to|need to|let me|must|should|going to) (?:\w+ )?(?:ask|talk to|check with|run "
     r"it by|see what|discuss with|consult) (?:\w+ )?(?:the |my )?(?:wife|husband|hubby|boss|spouse|"
@@ -139,6 +159,14 @@ _SAYS = phrases(
     r"on the fence",
 )
 _DICE = phrases(
+    r"(?:ahora|ahorita|orita) (?:\w+ )?(?:estoy|ando) (?:\w+ )?(?:trabajando|ocupad\w+|en el trabajo|"
+    r"manejando no|lejos|fuera|de)",
+    r"(?:mas |mejor |ya )?para (?:el|la) (?:verano|invierno|otono|primavera|otro mes|otra quincena|otro "
+    r"ano|ano que viene)",
+    r"esper(?:e|en|a|ame|eme|enme)\w* (?:a|hasta) que(?: \w+){0,3}",
+    r"(?:estoy|ando) (?:\w+ )?(?:en (?:cuarentena|recuperacion|reposo|el hospital|incapacidad)|enferm[oa]|"
+    r"operad[oa]|malito|gastad[oa]|corto|corta|sin (?:dinero|trabajo|feria))(?: \w+){0,4}",
+    r"(?:me quede|estoy|ando) sin (?:trabajo|dinero|feria|jale|chamba)",
     r"(?:el|la) otr[oa] (?:mes|semana|quincena|ano)",
     r"en un(?:as|os) (?:\w+ )?(?:semanas|dias|meses)(?=\Z|[.,!]| mas| quiza| tal)",
     r"deje(?:me|n|nme)? (?:checo|veo|reviso|pregunto|junto|consulto|hablo|lo pienso|me fijo|checamos|"
@@ -227,6 +255,10 @@ _ALONE = whole(
     r"remind me",
 )
 _NOT_LATER = phrases(
+    r"(?:still |todavia )?(?:waiting|espero|esperando)(?: on| for)? (?:my |mi |el |the )?(?:refund|"
+    r"reembolso|dinero|money back)",
+    r"(?:need|have|want|got) to (?:talk|speak) (?:to|with) (?:the|a|your|someone|somebody|manager)(?: "
+    r"\w+)*",
     r"wait(?:ing)? (?:on it|for it|with it|there|here|while|inside|for my car)",
     r"(?:la|el|lo) mas tarde",
     r"cuanto (?:me )?(?:tengo que|hay que|voy a) esperar",

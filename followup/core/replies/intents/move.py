@@ -14,7 +14,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "have to move thursday", "can we bump it to 10", "i need to change the day", "is friday open instead",
         "thursday wont work anymore, friday?", "can i get a later slot", "lets do monday instead",
         "push it to next tues", "can you do an earlier time", "thursday is bad now, other day?", "need to rebook",
-        "can i come at 10 not 9", "reschedule pls",
+        "can i come at 10 not 9", "reschedule pls", "reschedule please", "can i change my time",
+        "need to move my appointment", "can we do it another day", "something came up can we do friday",
+        "i need a later time", "any way to come in earlier", "switch me to monday", "can we push it to 11",
+        "i forgot i work thursday, friday ok?", "could we make it next week",
     ),
     "es": (
         "podemos moverla al viernes?", "necesito cambiar mi cita", "quiero reagendar", "se puede otro dia?",
@@ -25,6 +28,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "la podemos dejar para el sabado", "me la puede mover", "se puede mas tempranito?",
         "no podre el jueves, el lunes?", "pospongamos la cita", "adelantar la cita se puede?",
         "puedo ir el viernes en vez del jueves", "cambio de dia por favor", "en lugar del jueves el viernes",
+        "quiero mover la cita", "se puede cambiar para el viernes", "puedo cambiar la hora", "necesito otro dia",
+        "mejor el lunes", "me urge cambiar la cita", "podria ser mas tarde", "muevamela para el viernes",
+        "otro dia por favor",
     ),
 }  # fmt: skip
 

@@ -12,7 +12,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "48k mi", "around 48,000 miles", "my miles are 48230", "48 thousand miles or so", "odometer 48020",
         "at 48,150 miles", "shows 48300 miles", "sitting at 48.5k miles", "mileage 48077", "48200mi",
         "its like 48 and a half thousand miles", "current mileage 48111", "has 48,090 miles now",
-        "about 48250 miles last i looked", "we're at 48 thousand miles", "it says 48190 miles",
+        "about 48250 miles last i looked", "we're at 48 thousand miles", "it says 48190 miles", "about 48k miles",
+        "48200 miles", "odometer reads 48,215",
     ),
     "es": (
         "tiene 48 mil millas", "48,200 millas", "el odometro marca 48215", "va en 48200 millas",
@@ -21,6 +22,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "tiene unas 48 mil millas", "millaje 48077", "dice 48200 millas", "mas o menos 48 mil millas",
         "trae como 48500 millas", "en 48,100 millas anda", "48 mil y pico millas", "ahorita tiene 48250 millas",
         "cuarenta y ocho mil millas", "ya llego a 48 mil millas", "el millaje va en 48111", "48230 millas exactas",
+        "marca 48250 millas",
     ),
 }  # fmt: skip
 

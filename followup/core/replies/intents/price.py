@@ -12,7 +12,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "got any deals", "is it free", "cost?", "what are ur prices", "how much for 4 tires", "total with tax?",
         "any discounts for seniors", "whats that gonna set me back", "estimate pls", "is there a charge",
         "how much would i be looking at", "do u price match", "whats ur labor rate", "is it expensive",
-        "can u send me a price", "what would i owe",
+        "can u send me a price", "what would i owe", "how much will it cost", "price for brakes?",
+        "what's the total", "quote please", "what do you charge", "cost", "how much is an oil change",
+        "what would that be", "any coupons", "whats the price", "how much with tax", "is there a fee for that",
+        "what are you charging",
     ),
     "es": (
         "cuanto cuesta", "cuanto me sale?", "que precio tiene", "me da una cotizacion",
@@ -20,11 +23,22 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "cuanto me van a cobrar", "precio?", "tienen descuento", "cuanto es", "a cuanto el cambio de aceite",
         "como cuanto sale", "me puede dar precio", "en cuanto sale todo", "cuanto por las 4 llantas",
         "hay especiales", "cuanto tengo que pagar", "cobran por revisar?", "cual es el precio", "que tan caro es",
-        "si pero cuanto", "cuanto vale el servicio",
+        "si pero cuanto", "cuanto vale el servicio", "cuanto sale", "que precio", "cuanto va a salir",
+        "en cuanto me lo deja", "cuanto cobran", "cuanto es el total", "dan descuento?", "precio de las llantas",
+        "cuanto me cuesta", "que cobran por eso",
     ),
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:quote|price|cost|estimate|total) please",
+    r"what (?:are|r|do|would|will) (?:you|yall) (?:guys )?(?:charging|charge|asking)(?: \w+)?",
+    r"en cuanto (?:me )?(?:lo|la|los|las)? ?(?:deja|dejan|sale|queda|da|dan)(?: \w+)?",
+    r"(?:dan|hacen|tienen) (?:\w+ )?(?:descuentos?|rebaja|promocion\w*)",
+    r"(?:mas o menos )?(?:en|a) cuanto (?:anda|andan|esta|estan|queda|quedaria|me queda|sale|viene)(?: "
+    r"\w+){0,3}",
+    r"cuanto (?:de|por) (?:mano de obra|labor|todo)",
+    r"(?:expect|have) to pay",
+    r"set of (?:4|four|tires)(?: \w+){0,3} (?:cost|run|price|gonna)",
     r"total (?:with|after|out the door|price)(?: \w+)?\??",
     r"estimate(?: please)?\Z",
     r"price (?:match|list)",

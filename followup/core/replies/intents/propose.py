@@ -12,7 +12,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "i can do mon or tues", "mornings are best", "wednesdays are good", "soonest u got", "thurs b4 noon",
         "is friday open", "next monday at 9", "would sat morning work", "thursdays good", "what about the 12th",
         "this friday after 4", "tomorrow afternoon", "could bring it thurs", "anytime monday", "first thing fri",
-        "whenever you have an opening", "around 10 on tues",
+        "whenever you have an opening", "around 10 on tues", "can do friday", "monday would be good",
+        "saturday morning please", "next available", "how's tuesday", "tomorrow if possible",
+        "the earlier the better", "any day next week", "after 2 on monday", "i can come by wednesday",
     ),
     "es": (
         "el martes en la manana", "puedo el jueves despues de las 3", "el viernes a las 10?", "lo antes posible",
@@ -21,12 +23,17 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "yo descanso los martes", "el 12 en la manana", "puede ser el viernes", "lo llevo el jueves",
         "pasado manana", "el lunes despues del trabajo", "para el martes se puede?", "manana temprano",
         "el sabado a las 9", "que tal el jueves", "viernes por la tarde", "antes de las 10 el lunes",
-        "cuando tengan espacio", "entre semana en la tarde",
+        "cuando tengan espacio", "entre semana en la tarde", "el lunes", "puedo manana", "el sabado en la manana",
+        "cuando tengan lugar", "para el viernes", "el martes a las 10", "lo mas pronto posible", "cualquier dia",
+        "en la tarde el jueves",
     ),
 }  # fmt: skip
 
 
 _ASKS_FOR_TIMES = phrases(
+    r"the (?:earlier|sooner) the better",
+    r"(?:next|first|earliest|soonest) available(?: \w+)?",
+    r"lo (?:mas pronto|antes) (?:que se pueda|posible)",
     r"whenever (?:you|works|its|it is|is|there|your)(?: \w+)*",
     r"(?:a la hora|el dia|cuando) que (?:puedan?|quieran?|tengan?|gusten?)",
     r"cuando (?:tengan|haya|puedan|gusten) (?:\w+ )?(?:lugar|espacio|cita|chance|campo|tiempo)?",

@@ -13,7 +13,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "resubscribe", "add me back to the list", "put me back on the list", "begin texts again", "opt in",
         "ok to text me again", "resume", "subscribe", "restart the messages", "i changed my mind, text me again",
         "please resume messages", "let me get the texts again", "reactivate my texts",
-        "start sending me texts again", "unsubscribed by mistake, put me back",
+        "start sending me texts again", "unsubscribed by mistake, put me back", "start texting me",
+        "yes you can text me again", "please restart texts", "i want to receive texts again", "re-subscribe",
+        "sign me up for texts again", "unstop please",
     ),
     "es": (
         "ALTA", "empezar", "pueden volver a mandarme mensajes", "quiero recibir mensajes otra vez", "reanudar",
@@ -23,7 +25,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "quiero volver a recibirlos", "suscribirme", "agreguenme de nuevo a la lista",
         "me di de baja sin querer, pongame otra vez", "otra vez mandenme los avisos",
         "ya pueden textearme de nuevo", "regresenme a la lista", "pueden volver a escribirme",
-        "activen los mensajes",
+        "activen los mensajes", "quiero volver a recibir mensajes", "activen otra vez los mensajes",
+        "reanudar mensajes", "pueden escribirme otra vez", "empezar otra vez",
     ),
 }  # fmt: skip
 
@@ -49,7 +52,10 @@ KEYWORDS = word_set(
     "activar",
 }
 _SAYS = phrases(
-    r"(?:turn|switch|put) (?:\w+ ){0,4}(?:back on|on again)",
+    r"sign (?:me|us) (?:back )?up for (?:the |your )?(?:texts?|messages?|reminders?|alerts)(?: \w+)?",
+    r"(?:empezar|comenzar|iniciar) (?:otra vez|de nuevo)",
+    r"(?:turn|switch|put) (?:the |my |those |these )?(?:texts?|messages?|reminders?|alerts?|it|them|"
+    r"me) (?:\w+ )?(?:back on|on again)",
     r"(?:get|receive|have|want) (?:\w+ ){0,3}(?:texts?|messages?|reminders?|alerts) (?:again|back)",
     r"(?:reactivate|restart|reenable|turn on|restore|re ?activate) (?:\w+ ){0,2}(?:texts?|messages?|"
     r"reminders?|alerts?|notifications?|account)",

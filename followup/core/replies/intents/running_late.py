@@ -12,7 +12,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "10 mins out", "on my way just got a late start", "leaving now sorry", "train stopped me, be there soon",
         "gonna be 30 min late", "might be late 15 min", "hit every red light, 5 min", "im coming just slow traffic",
         "sorry im running a bit late", "half hour late ok?", "kids made me late", "on the way now", "eta 20 min",
-        "almost there", "pulling in soon, running late", "held up at work be there by 930",
+        "almost there", "pulling in soon, running late", "held up at work be there by 930", "be about 10 late",
+        "running behind schedule", "im stuck behind an accident", "on my way, 15 out", "late start, there by 930",
+        "sorry leaving the house now", "gonna be 20 late", "just left", "im 10 minutes away",
     ),
     "es": (
         "voy 10 minutos tarde", "se me hizo tarde", "estoy en el trafico, llego en 20",
@@ -22,11 +24,16 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "en 10 min estoy ahi", "voy retrasada media hora", "hay mucho trafico",
         "se me hizo un poco tarde pero ya voy", "voy tarde perdon", "estoy a 15 minutos",
         "llego mas tarde, como 20 min", "me atrase con los ninos", "apenas voy saliendo de la casa",
-        "ando atorado en el freeway", "llegare 30 min tarde",
+        "ando atorado en el freeway", "llegare 30 min tarde", "voy retrasado 10 minutos", "perdon ya voy",
+        "voy a llegar tarde", "como 15 minutos mas", "apenas voy saliendo",
+        "hay un choque en el freeway, llego tarde", "me demoro 10 min", "ya estoy cerca",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"just left(?! (?:a|the|my|you))",
+    r"more like \d+",
+    r"not (?:gonna|going to) make (?:it )?(?:by )?\d+(?: \w+){0,3}",
     r"(?:be |will be |im |got |get )?(?:there|here|over) (?:in|by|at|around|about) (?:about |like |around "
     r"|a |an |\d+|ten|five|fifteen|twenty|thirty|half|few|couple)",
     r"(?:few|couple|\d+|five|ten|fifteen|little|bit|tad) (?:of )?(?:min\w* |mins )?(?:behind|late)",
@@ -73,6 +80,9 @@ _SAYS = phrases(
     r"behind schedule",
 )
 _DICE = phrases(
+    r"(?:ya )?(?:estoy|ando|voy) cerca",
+    r"llego (?:\w+ )?(?:a las |como a las |\d+ y )\d*(?: \w+)?",
+    r"ya casi (?:llego|llegamos|estoy)",
     r"(?:ya )?(?:voy|vamos|ando) (?:para|rumbo|hacia) (?:alla|ya|ahi|el taller)",
     r"me agarro el (?:tren|trafico|semaforo)",
     r"(?:me|nos) (?:dormi|quede dormid|atras|demor|tard|retras|atore|ator)\w*",

@@ -19,6 +19,11 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "this is harassment, stop", "please discontinue these messages", "stop blowing up my phone",
         "kindly remove me from your contacts", "not interested stop texting", "cancel these texts",
         "i never signed up for this take me off", "quit it with the texts", "revoke consent",
+        "no more messages please", "stop sending this garbage", "please stop", "stop.. wrong person",
+        "I'm asking you to stop contacting me", "dont want ur texts", "pull my number", "do not call or text",
+        "knock it off with the texts", "I want to unsubscribe", "take us off your mailing list", "Remove",
+        "stop stop", "hey stop texting my phone", "you dont have permission to text me",
+        "never signed up, remove me", "quit spamming me",
     ),
     "es": (
         "ALTO", "Basta ya", "no me manden mas mensajes x favor", "quitenme de su lista", "dejen de escribirme",
@@ -28,7 +33,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "no quiero nada de ustedes, no escriban", "kiten mi numero", "ya stop", "ya basta con tanto mensaje",
         "no vuelvan a escribir", "olviden mi numero", "ya no manden", "dejen de enviarme cosas",
         "me quiero salir de esto", "salir", "no mas mensajes", "ya dejen de chingar con los mensajes",
-        "para de mandarme textos",
+        "para de mandarme textos", "ya no quiero mensajes", "por favor dejen de mandarme", "no me escriban mas",
+        "sáquenme de ahi", "ya paren", "detengan los mensajes", "no autorizo que me escriban", "borren mi contacto",
+        "quiero cancelar los mensajes", "no manden mas", "que ya no me manden",
     ),
 }  # fmt: skip
 
@@ -127,6 +134,22 @@ _TEXTING = (
     r"pestering|annoy|annoying)"
 )
 _FREE = phrases(
+    r"(?:dont|do not|no longer|never|didnt) (?:\w+ )?(?:want|need|wish (?:for|to)|like|care (?:for|to)|"
+    r"ask for) (?:to )?(?:see |get |receive |hear |have |be getting |getting )?(?:any (?:more )?|more |"
+    r"anymore )?(?:of )?(?:these|this stuff|this crap|anything from you|from you|you contacting|your "
+    r"(?:texts?|messages?))(?! (?:repairs?|tires?|brakes?|services?|done|fixed|times?|days?|dates?|"
+    r"appointments?|parts))",
+    r"no more of (?:these|this|your)",
+    r"cut (?:it )?out (?:with )?(?:the|these|this|your)? ?(?:texts?|messages?|texting)",
+    r"(?:pull|remove|delete|drop|nix|scrap) my (?:number|name|contact|info)",
+    r"(?:do not|dont|never) (?:call|text|message|contact) (?:or|and|nor) (?:text|call|message|contact|"
+    r"email)",
+    r"(?:number|phone|line|cell)(?: \w+){0,4} (?:remove|take|delete) (?:it|this|me)",
+    r"report(?:ed|ing)? (?:\w+ )?(?:as|for|to) (?:spam|harassment|the fcc|fcc|the ftc|abuse)",
+    r"do not (?:reply|respond|text back)",
+    r"take (?:this|my) (?:number|phone) off",
+    r"(?:do not|dont|never|didnt) (?:consent|agree|opt in|subscribe|sign up) (?:to|for)?",
+    r"(?:want|like) (?:\w+ ){0,3}(?:all |them all |these |it all |the texts |this )?to stop\Z",
     r"(?:dont|do not|never) (?:ever )?send (?:me |us )?(?:anything|nothing|stuff|any|these|this)(?: "
     r"(?:else|more|anymore|again|crap|stuff))*",
     r"want (?:to (?:be|get) )?(?:off|out of|removed from|taken off) (?:of )?(?:this|your|the|these) "
@@ -201,6 +224,11 @@ _MENSAJES = (
     r"promociones|spam|mensajeria)"
 )
 _LIBRE = phrases(
+    r"no (?:quiero|deseo|queremos|necesito) (?:que me (?:llegue|manden|envien)|recibir|seguir recibiendo|"
+    r"saber|que me llegue) (?:\w+ )?(?:nada|mas|de ustedes|cosas|esto|estos|nada de ustedes)",
+    r"no quiero (?:saber )?(?:mas )?nada de ustedes",
+    r"(?:deten|par|cancel|quit|suspend|elimin)\w*n? (?:ya )?(?:los|estos|sus|esos) (?:mensajes|textos|"
+    r"avisos|recordatorios)",
     r"(?:ya )?no (?:me |nos |le )?(?:esten? |sigan? |anden? )?(?:mand(?:en?|es)|envi(?:en?|es)|"
     r"escrib(?:an?|as)|te(?:x|s)t(?:een?|ees|ien?|ies|eyen)|contact(?:en?|es)|busquen?)(?: (?:ya|mas|nada|"
     r"nunca|otra vez|a este (?:numero|telefono)))*(?=\Z|[.,!])",
@@ -264,6 +292,10 @@ _HARMLESS = phrases(
 )
 
 
+_SHOUTED = re.compile(r"^\W*STOP\b(?! *(?:BY|IN|AT|OVER|SIGN|LIGHT)\b)(?=[^a-zA-Z]*[a-z])")
+"""The keyword in capitals before words that are not: what our own texts ask for."""
+
+
 def is_keyword(said: Said) -> bool:
     """Whether a keyword is the whole text or a sentence of its own."""
     return any(one in KEYWORDS for one in said.bare) or any(one in _AFTER_COMMA for one in said.clauses)
@@ -273,7 +305,7 @@ def holds(said: Said) -> bool:
     """Whether the consent is taken back."""
     if said.asked == "confirm_stop" and _agrees(said):
         return True
-    if is_keyword(said):
+    if is_keyword(said) or _SHOUTED.match(said.received):
         return True
     plain = _HARMLESS.sub(" ", said.text)
     if not (_FREE.search(plain) or _LIBRE.search(plain)):
@@ -287,10 +319,15 @@ _YES = re.compile(
     r"dale|sale|adelante|por favor|exactly|confirm(?:ed)?|affirmative|please do|si todos?|"
     r"correcto)\b"
 )
+_NO_MORE = re.compile(
+    r"^(?:yes|yeah|yep|si|sure)\b.*\b(?:no (?:more|mas)|(?:ya )?no quiero|dont want|do not want|stop)\b"
+)
 _NO = re.compile(r"\b(?:no|not|dont|keep|nah|just|only|solo|nomas|siga|sigan|mantengan?)\b")
 
 
 def _agrees(said: Said) -> bool:
     if said.text in ("please", "por favor"):
+        return True
+    if _NO_MORE.search(said.text):
         return True
     return any(_YES.match(one) for one in said.clauses) and not _NO.search(said.text)

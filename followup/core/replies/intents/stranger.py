@@ -18,6 +18,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "this is his mom, he changed numbers", "you must be mistaken, not my car",
         "i've never brought a car to you", "dont know what car ur talking about",
         "this number belongs to someone else now", "im not a customer of yours", "we never did business with you",
+        "not me", "im not who you think i am", "there is no Sarah here", "this number isnt hers anymore",
+        "i dont have a car there", "you've reached a different person", "nope wrong dude",
+        "i live in canada and dont know you", "I'm not the owner of that car", "never heard of this shop",
+        "u have the wrong phone", "this phone belongs to my kid", "no idea who you are",
     ),
     "es": (
         "numero equivocado", "se equivocaron de persona", "yo no soy Maria", "no los conozco",
@@ -27,11 +31,19 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "no conozco a ese senor", "este cel es nuevo", "no soy cliente suyo", "yo no tengo troca",
         "aqui no hay ningun Pedro", "marcaron mal el numero", "no es el numero de ella",
         "el ya no usa este telefono", "creo que se equivocaron", "ese mensaje no es para mi", "yo ni carro tengo",
-        "no se quienes son",
+        "no se quienes son", "no es aqui", "esta equivocado de numero", "yo no conozco ese taller",
+        "no soy esa persona", "no, esta marcando mal", "yo no he llevado carro con ustedes", "no se quien es usted",
+        "aqui no es", "ese senor ya no tiene este numero", "nunca los he contratado",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"^not me\Z",
+    r"reached (?:a|the) (?:different|wrong|other)(?: \w+)?",
+    r"(?:no|zero) idea who (?:you|u|this)(?: \w+)?",
+    r"my name is(?: not|nt) \w+",
+    r"(?:you )?(?:meant|trying|supposed|think you meant) to (?:text|reach|contact|message) (?:someone|"
+    r"somebody|another|a different)(?: \w+)?",
     r"new number(?:,| and|\.)? (?:\w+ )?not (?:him|her|them|\w+)\Z",
     r"(?:he|she|they) (?:doesnt|dont|does not|do not|no longer|never) (?:have|has|use|uses|own|owns|"
     r"answer|answers) (?:this|that|the) (?:number|phone|cell)",
@@ -96,6 +108,12 @@ _SAYS = phrases(
     r"the other|somebody)",
 )
 _DICE = phrases(
+    r"^no es aqui",
+    r"(?:esta |estas )?marcando mal",
+    r"(?:yo )?no he (?:ido|llevado|estado|usado|tenido)(?: \w+){0,5}",
+    r"nunca (?:los|las|les)? ?(?:he|hemos) (?:\w+)",
+    r"soy nuev[oa] (?:con|en|de) (?:este|el) (?:numero|telefono|cel\w*)",
+    r"de persona\Z",
     r"(?:yo )?ni (?:siquiera )?(?:carro|coche|auto|troca|manejo|se manejar)(?: tengo| manejo)?",
     r"(?:yo )?no manejo\Z",
     r"no se (?:ni )?de (?:que|cual) (?:taller|carro|coche|lugar|negocio|me)",
@@ -125,12 +143,13 @@ _DICE = phrases(
     r"no (?:tengo|manejo|poseo|tenemos) (?:ningun |un |ni )?(?:carro|coche|auto|vehiculo|"
     r"automovil|troca)(?! (?:hoy|ese|ahorita|manana|para|el|disponible|en))",
     r"(?:este|ese) (?:numero |telefono )?(?:ya )?no es (?:el |su |mi )?(?:numero|telefono|de)",
-    r"(?:ya )?no es (?:mi|su) (?:numero|telefono|carro|coche|auto)(?! ya)",
+    r"(?<!ya )no es (?:mi|su) (?:carro|coche|auto)(?! ya)",
+    r"(?:ya )?no es (?:mi|su) (?:numero|telefono)(?! ya)",
     r"no soy (?:yo|cliente|el|la|esa|ese)",
     r"(?:este )?(?:es )?(?:un |mi )?numero nuevo",
     r"me confund\w+ con",
     r"no (?:es|era) para mi",
-    r"no es mi (?:carro|coche|auto|camioneta)",
+    r"(?<!ya )no es mi (?:carro|coche|auto|camioneta)",
 )
 _NAME = re.compile(
     r"\b(?:[Ii]'?m not|I am not|[Tt]his is ?n[o']?t|[Tt]his isn.?t|[Nn]ot|[Ii]t'?s not) (?:Mr|Mrs|Ms|[A-Z][a-z]{2,})\b"

@@ -19,6 +19,14 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "dash lit up like a xmas tree", "my brakes r going", "had a blowout on 95", "squealing when i stop",
         "the car dies at every red light", "thumping from the back end", "it wont go into gear",
         "transmission slips", "no heat and the gauge is hot", "white smoke out the tailpipe", "airbag light on",
+        "brakes squishy", "i hear scraping when i slow down", "my car is making a clicking noise",
+        "steering wheel is shaking", "tire blew out this morning", "there's smoke coming from the engine",
+        "leaking green stuff", "car died twice today", "the brakes are grinding bad", "abs light is on",
+        "loud humming from the back", "it smells like burnt rubber", "the car jerks when shifting",
+        "my tail light is out", "rough idle lately", "acceleration feels sluggish", "wheel came loose",
+        "the temp light keeps coming on", "car is pulling", "battery light came on", "it stalled in traffic",
+        "the pedal feels weird", "exhaust got really loud", "i hit a pothole and now it vibrates",
+        "loses power going uphill", "tire is bald and i can see wires",
     ),
     "es": (
         "el pedal se va hasta el fondo", "hace un ruido feo cuando freno", "no arranca el carro",
@@ -30,7 +38,12 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "me quede tirada con los ninos", "se jalonea cuando acelero", "trae un chipote la llanta", "no da marcha",
         "anda fallando el motor", "no entran los cambios", "me pierde agua", "hace como un zumbido",
         "ya no frena igual", "se prendio el foco del aceite", "el mofle viene colgando", "la rueda se mueve mucho",
-        "se me acabaron los frenos", "tiembla todo el carro",
+        "se me acabaron los frenos", "tiembla todo el carro", "los frenos rechinan mucho", "vibra a 60",
+        "la luz del aceite", "se me descargo la bateria", "huele a hule quemado", "tiene fuga de agua",
+        "frena raro", "suena como metal", "se apaga el carro solo", "la direccion se traba",
+        "la llanta se esta saliendo", "se prende la luz del airbag", "el carro da jalones", "tira humo negro",
+        "esta sobrecalentando", "hace clac clac cuando doy vuelta", "no sirve la luz de freno",
+        "pierde fuerza en las subidas",
     ),
 }  # fmt: skip
 

@@ -11,18 +11,23 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "tysm", "you too", "have a great weekend", "thanks for the heads up", "cheers", "many thanks",
         "thanks for letting me know", "god bless", "ur the best", "thank you kindly", "good to know thanks",
         "happy thanksgiving", "🙏", "appreciate yall", "merry christmas to you all", "thanks again",
-        "much appreciated", "thx so much", "have a blessed day",
+        "much appreciated", "thx so much", "have a blessed day", "thank you", "thx", "thanks so much",
+        "appreciated", "thanks for the reminder", "you guys rock", "thank you have a great day", "ty!", "bless you",
+        "thanks buddy",
     ),
     "es": (
         "gracias", "muchas gracias", "igualmente, buen dia", "se lo agradezco", "bendiciones", "mil gracias",
         "gracias x avisar", "grax", "que tenga buen dia", "muy amable", "gracias por el aviso", "dios lo bendiga",
         "feliz fin de semana", "te lo agradezco", "buenas noches gracias", "gracias igualmente", "saludos",
         "muy amables gracias", "feliz navidad", "gracias de todos modos", "grasias", "gracias por avisarme",
-        "buen dia", "que pasen bonito dia", "muchisimas gracias", "se agradece",
+        "buen dia", "que pasen bonito dia", "muchisimas gracias", "se agradece", "gracias por el recordatorio",
+        "le agradezco", "gracias amigo", "que amables", "gracias, bonito dia",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:you|yall) (?:guys )?rock",
+    r"que amables?",
     r"thanks (?:for (?:letting|the|reaching|checking|telling|your|reminding|everything)|again|a (?:bunch|"
     r"lot|ton|million))(?: \w+){0,4}",
     r"(?:you|u|your|youre|ya|yall) (?:are |r )?(?:the )?best",
@@ -32,9 +37,9 @@ _SAYS = phrases(
     r"(?:que )?dios (?:lo|los|la|le|les|te) (?:bendiga|cuide|pague)\w*",
     r"feliz (?:fin|dia|tarde|noche|semana|navidad|ano|pascua|thanksgiving)(?: \w+){0,3}",
     r"(?:te|se|les?) (?:lo )?agradezco(?: mucho)?",
-    r"thank(?:s| you|z|ful)?",
+    r"thank(?:s| you|z|ful)?(?! for nothing)",
     r"thanksemoji",
-    r"appreciate(?:d)?(?: it| you| that| the)?",
+    r"(?<!not )(?<!dont )(?<!didnt )appreciate(?:d)?(?: it| you| that| the)?",
     r"(?:have|enjoy) (?:a|your|the) (?:\w+ )?(?:day|one|weekend|night|evening|week|holiday|"
     r"afternoon)",
     r"(?:you|u) too",

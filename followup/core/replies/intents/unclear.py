@@ -13,7 +13,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "is my car ready", "did i leave my sunglasses there", "can my wife bring it", "do you sell used cars",
         "your code is 482913", "bonjour je ne parle pas anglais", "hey did u see the game last night",
         "do u have a bathroom", "can u send me the paperwork", "can i get a copy of my invoice", "are you hiring",
-        "Message blocked",
+        "Message blocked", "do you guys do oil changes for diesels", "is my car done", "do you rent cars",
+        "can i bring my own parts", "do you have a waiting room", "you there?", "do you take cash", "??",
+        "are you human", "can you send the invoice", "blah", "do you work on motorcycles",
     ),
     "es": (
         "es usted un robot?", "mensaje automatico: no estoy disponible", "tienen sala de juegos para ninos?", "xd",
@@ -21,11 +23,16 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "tienen wifi", "puede llevarlo mi hijo?", "venden llantas usadas", "estoy manejando, te escribo luego",
         "que aceite usan?", "olvide mis lentes ahi?", "que", "???", "es una maquina?", "dan credito",
         "su codigo es 4821", "revisan el aire", "estan contratando?", "viste el partido",
-        "que marca de llantas manejan", "tienen banos", "me mandan copia de la factura",
+        "que marca de llantas manejan", "tienen banos", "me mandan copia de la factura", "trabajan motos?",
+        "puedo llevar mis partes", "eres robot", "aceptan efectivo?", "prueba", "ya esta mi carro?", "tienen wifi?",
+        "me mandan el recibo?", "arreglan transmisiones?",
     ),
 }  # fmt: skip
 
 _AUTOMATIC = phrases(
+    r"(?:im|i am) (?:not available|unavailable|away)(?: from| right now| at the moment| now)?(?: "
+    r"\w+){0,3}\W+(?:ill|i will|will|please) (?:reply|respond|get back|text|call|leave)(?: \w+){0,3}",
+    r"in a meeting\W+(?:can|ill|i will|may) (?:i )?(?:call|text|reply|respond)(?: \w+){0,3}",
     r"do not disturb",
     r"(?:auto|automatic|automated) ?-?(?:reply|response|message|responder|text)",
     r"(?:im|i am) (?:currently )?driving (?:with|right now|and (?:will|cant)|at the moment|so|ill)",

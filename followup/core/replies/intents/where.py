@@ -12,7 +12,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "what time u close", "open sunday?", "directions please", "are u closed on monday",
         "whats the address again", "how do i get there", "are you on main st", "where is the shop",
         "do u open early", "hours?", "send me ur location", "which exit is it", "where do i drop it off",
-        "when do you open tomorrow", "r u open today", "are yall downtown",
+        "when do you open tomorrow", "r u open today", "are yall downtown", "where is your shop",
+        "what's the address", "location?", "what time do you close today", "are you open now", "hours please",
+        "where do i go", "how do i get to you", "are you guys open on the weekend", "what street",
+        "do you open before 8",
     ),
     "es": (
         "donde estan ubicados", "cual es la direccion", "a que hora abren", "abren los sabados?",
@@ -20,11 +23,19 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "a que hora cierran", "como llego", "me pasa la ubicacion", "trabajan los domingos?", "donde es",
         "donde esta el taller", "abren temprano?", "hasta que hora estan", "su direccion porfa", "abren manana",
         "por donde estan", "que dias abren", "estan cerrados el lunes?", "siguen en el mismo lugar?", "horario?",
-        "en que parte estan",
+        "en que parte estan", "donde es el taller", "a que horas cierran", "direccion?", "me da la direccion",
+        "donde estan", "abren hoy", "cual es la ubicacion",
     ),
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"hours(?: please)?\Z",
+    r"how (?:do|can) (?:i|we) (?:get|go|drive) (?:to|there)(?: \w+){0,2}",
+    r"cuando (?:abren|cierran|estan abiertos)",
+    r"(?:forget|forgot|dont (?:know|remember)|not sure|remind me|lost) where (?:your|the|you|u|yall)(?: "
+    r"\w+){0,3}",
+    r"(?:open|close) at \d+(?: \w+)? or \d+",
+    r"(?:do|are) (?:you|u|yall) (?:guys )?(?:open|close)(?: \w+){0,5}",
     r"(?:are )?(?:you|yall|u) (?:guys )?(?:still )?(?:by|near|off|next to|across from|downtown|in the "
     r"same|at the same)(?: \w+){0,4}",
     r"(?:are )?(?:you|yall) (?:guys )?(?:in )?downtown",
@@ -85,6 +96,8 @@ _ASKS = phrases(
     r"queda lejos",
 )
 _NO_QUESTION = phrases(
+    r"direccion (?:se |esta |anda )?(?:traba|atora|dura|floja|rara|pega|falla)\w*",
+    r"trabajan? (?:en )?(?:motos?|transmisiones|diesel|aire|frenos|llantas|con)(?: \w+)?",
     r"de donde (?:me |nos )?(?:son|escriben|hablan|mandan|textean|eres|es|sac\w+|consigui\w+|obtuv\w+)(?: "
     r"\w+){0,3}",
     r"as soon as (?:you|u) (?:\w+ )?open",
