@@ -123,9 +123,9 @@ def _keep_inspection(connection: Connection, task: _Task, line: InspectionLine) 
         return KeptLine("rejected", faults=(fault,))
     on = line.inspected_at.date()
     known = people.find_vehicle(connection, shop_id, line.vehicle.id)
-    doubts = _doubts(connection, known["id"], line, part) if known else ()
-    if known and doubts and not task.accepts_doubtful:
-        return KeptLine("doubtful", known["id"], doubts=doubts)
+    doubts = _doubts(connection, known["id"], line, part) if known else tuple(doubts_of(line, ()))
+    if doubts and not task.accepts_doubtful:
+        return KeptLine("doubtful", known["id"] if known else None, doubts=doubts)
     vehicle_id = people.keep_vehicle(connection, shop_id, line.vehicle.vehicle(), on, task.now)
     person_id = _keep_customer(connection, task, line, vehicle_id)
     visit_id = _visit_of_inspection(connection, task, line, vehicle_id)

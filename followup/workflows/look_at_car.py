@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
+from followup.core.advisories import Advisory
 from followup.core.forecast.explain import explain
 from followup.core.forecast.first_due import FirstDue
 from followup.core.item import Item, in_use
@@ -21,6 +22,7 @@ from followup.core.vehicle import WALKING_ORDER, Vehicle
 from followup.core.visit import Recommendation, Work
 from followup.core.wall import day_of
 from followup.storage import inspections, outbox, people, pictures, requests, seen, shops, windows
+from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 from followup.storage.seen import SeenBooking, SeenReading, Whom
 from followup.storage.store import Connection, Store
@@ -92,6 +94,7 @@ class CarPage:
     odometer: tuple[date, float] | None
     places: tuple[tuple[str, tuple[ReadItem, ...]], ...]
     due: tuple[DueRow, ...]
+    advisories: tuple[Advisory, ...]
     first: FirstDue | None
     ahead: tuple[TextAhead, ...]
     plans: tuple[PhonePlan, ...]
@@ -131,6 +134,7 @@ def look_at_car(
             odometer=_odometer(connection, vehicle_id),
             places=_places(connection, row, due, shop, today),
             due=due,
+            advisories=advisories_of_vehicle(connection, shop, vehicle_id, today),
             first=seen.first_due_of(kept, shop, today),
             ahead=tuple(_ahead(connection, shop, vehicle_id)),
             plans=tuple(_plans(connection, shop, row, drivers, now, needs_registration)),

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime
 
+from followup.core.advisories import Advisory
 from followup.core.forecast.window import DueWindow, condition_of
 from followup.core.inspection import InspectionLine, Reading
 from followup.core.item import Catalogue, Condition, Item
@@ -18,6 +19,7 @@ from followup.core.shop import Shop
 from followup.core.vehicle import WALKING_ORDER, Vehicle
 from followup.core.wall import day_of, to_wall
 from followup.storage import inspections, people, shops, windows
+from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
@@ -75,13 +77,15 @@ class ItemSeen:
 
 @dataclass(frozen=True)
 class ResultPicture:
-    """An inspection as it was kept, with the car's present due windows."""
+    """An inspection as it was kept, with the car's present due windows and advisories, as of `today`."""
 
     car: CarSeen
     people: tuple[PersonSeen, ...]
     line: InspectionLine
     items: tuple[ItemSeen, ...]
     catalogue: Catalogue
+    advisories: tuple[Advisory, ...]
+    today: date
 
 
 def find_cars(store: Store, shop_id: int, words: str) -> list[CarSeen]:
@@ -145,8 +149,11 @@ def look_at_result(store: Store, shop_id: int, inspection_id: int, now: datetime
         kept = windows.windows_of(connection, vehicle["id"])
         made = {(one["item"], one["position"]): DueWindow.from_json(_window(one["body"])) for one in kept}
         car = _car(connection, vehicle)
-        items = tuple(_items(shop, car.vehicle, line, made, day_of(now, shop.zone)))
-        return ResultPicture(car, _people(connection, vehicle["id"]), line, items, catalogue_of(shop))
+        today = day_of(now, shop.zone)
+        items = tuple(_items(shop, car.vehicle, line, made, today))
+        advised = advisories_of_vehicle(connection, shop, vehicle["id"], today)
+        people_of_car = _people(connection, vehicle["id"])
+        return ResultPicture(car, people_of_car, line, items, catalogue_of(shop), advised, today)
 
 
 def _items(

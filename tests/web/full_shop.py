@@ -24,10 +24,11 @@ from tests.workflows.demo import Demo, open_demo
 LOGINS = {"technician": "rui", "advisor": "noor", "manager": "theo", "owner": "ines"}
 TOKEN = "the tablets"
 READINGS = [
-    *({"item": "tire_tread", "position": one, "unit": "32nds", "value": value} for one, value in
-      (("front_left", 5), ("rear_left", 6), ("rear_right", 6), ("front_right", 4))),
-    *({"item": "brake_pad", "position": one, "unit": "mm", "inner": value, "outer": value + 1} for one, value in
-      (("front_left", 4), ("rear_left", 7), ("rear_right", 7), ("front_right", 3))),
+    *({"item": "tire_tread", "position": one, "unit": "32nds", **read} for one, read in
+      (("front_left", {"value": 5}), ("rear_left", {"value": 7}), ("rear_right", {"across": [6, 6, 3]}),
+       ("front_right", {"value": 4}))),
+    *({"item": "brake_pad", "position": one, "unit": "mm", "inner": inner, "outer": outer} for one, inner, outer in
+      (("front_left", 4, 5), ("rear_left", 7, 8), ("rear_right", 4, 8), ("front_right", 3, 4))),
     {"item": "brake_rotor", "position": "front_left", "not_checked": "no_time"},
     {"item": "washer_fluid", "level": "low"},
     {"item": "lights", "found_as": "dim"},

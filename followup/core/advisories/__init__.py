@@ -6,7 +6,8 @@ done or the next reading no longer shows it. It says what was measured and what 
 
 from __future__ import annotations
 
+from followup.core.advisories import words
 from followup.core.advisories.bounds import BOUND_BY_CODE, BOUNDS, Bound
 from followup.core.advisories.find import Advisory, advisories_of
 
-__all__ = ["BOUNDS", "BOUND_BY_CODE", "Advisory", "Bound", "advisories_of"]
+__all__ = ["BOUNDS", "BOUND_BY_CODE", "Advisory", "Bound", "advisories_of", "words"]

@@ -10,11 +10,13 @@ from flask.typing import ResponseReturnValue
 
 from followup.core.booking import WrongMove
 from followup.core.item import in_use
+from followup.core.rotation import rotation_words
 from followup.core.vehicle import WALKING_ORDER
 from followup.core.wall import to_utc
 from followup.web import forms
 from followup.web.advisor import said as say
 from followup.web.advisor.blueprint import blueprint
+from followup.web.advisory_lines import advisory_lines
 from followup.web.due_chart import DueDots, DueMark, lay_out
 from followup.web.house import house
 from followup.web.login import me
@@ -145,7 +147,8 @@ def _page(vehicle_id: int, given: dict[str, Any], wrong: dict[str, str], status:
     beyond = [(one.item, one.position) for one in seen.due if not _has_near_date(one, seen.today)]
     charts = _charts(seen)
     return render_template(
-        "advisor/car.html", seen=seen, charts=charts, beyond=beyond, given=given, wrong=wrong
+        "advisor/car.html", seen=seen, charts=charts, beyond=beyond, given=given, wrong=wrong,
+        advisories=advisory_lines(seen.advisories, seen.vehicle, seen.today), rotation=rotation_words(seen.vehicle),
     ), status  # fmt: skip
 
 

@@ -17,6 +17,7 @@ from flask.typing import ResponseReturnValue
 
 from followup.core.item import MILES_PER_KM
 from followup.core.items import catalogue_of
+from followup.core.rotation import rotation_words
 from followup.core.vehicle import Vehicle
 from followup.web import forms, words
 from followup.web.house import house
@@ -215,6 +216,7 @@ def _page(
         places=PLACES,
         families=[(key, [(one, one) for one in units], what) for key, (units, what) in families(parts).items()],
         odometer_was=_odometer_was(picture),
+        rotation_of_car=rotation_words(car.vehicle) if car else "",
         asks_phone=me().role != "technician",
         vehicle_fields=[f"vehicle.{one}" for one in (*VEHICLE_WORDS, *VEHICLE_YES_NO)],
         rows_of=lambda kind: range(_rows(kind, given)),

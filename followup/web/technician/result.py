@@ -8,6 +8,7 @@ from flask import abort, render_template
 from flask.typing import ResponseReturnValue
 
 from followup.core.forecast.window import DueWindow
+from followup.web.advisory_lines import advisory_lines
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
@@ -36,6 +37,7 @@ def result(inspection_id: int) -> ResponseReturnValue:
         "technician/result.html",
         kept=kept,
         rows=rows,
+        advisories=advisory_lines(kept.advisories, kept.car.vehicle, kept.today),
         inspection_id=inspection_id,
         may_correct=may_correct,
         may_ask_consent=may_ask,
