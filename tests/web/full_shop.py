@@ -25,10 +25,10 @@ LOGINS = {"technician": "rui", "advisor": "noor", "manager": "theo", "owner": "i
 TOKEN = "the tablets"
 READINGS = [
     *({"item": "tire_tread", "position": one, "unit": "32nds", **read} for one, read in
-      (("front_left", {"value": 5}), ("rear_left", {"value": 7}), ("rear_right", {"across": [6, 6, 3]}),
+      (("front_left", {"value": 5}), ("rear_left", {"value": 5}), ("rear_right", {"across": [6, 6, 3]}),
        ("front_right", {"value": 4}))),
     *({"item": "brake_pad", "position": one, "unit": "mm", "inner": inner, "outer": outer} for one, inner, outer in
-      (("front_left", 4, 5), ("rear_left", 7, 8), ("rear_right", 4, 8), ("front_right", 3, 4))),
+      (("front_left", 4, 5), ("rear_left", 6, 7), ("rear_right", 4, 7), ("front_right", 3, 4))),
     {"item": "brake_rotor", "position": "front_left", "not_checked": "no_time"},
     {"item": "washer_fluid", "level": "low"},
     {"item": "lights", "found_as": "dim"},

@@ -72,7 +72,7 @@ def asks_for(advisory: Advisory, vehicle: Vehicle) -> str:
 
 def certainty(advisory: Advisory) -> str:
     """How surely the true difference is beyond the bound, in chances out of twenty, as the due chart counts."""
-    return f"{min(int(advisory.chance * 20 + 0.5), 19)} in 20 that it is truly so."
+    return f"Truly so {min(int(advisory.chance * 20 + 0.5), 19)} times in 20."
 
 
 def amount(value: float, unit: str) -> str:

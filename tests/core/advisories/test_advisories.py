@@ -176,7 +176,7 @@ def test_what_staff_read() -> None:
         "7/32, 7/32 and 3/32 (outer, center, inner) on March 2: 4/32 apart, lower at the inner edge."
     )
     assert words.asks_for(one, CAR) == "More than 2/32 across one tire: alignment and pressure check."
-    assert words.certainty(one) == "19 in 20 that it is truly so."
+    assert words.certainty(one) == "Truly so 19 times in 20."
     (pads,) = found(pad("rear_right", inner=7.5, outer=4))
     assert words.title(pads) == "Right rear brake pads"
     assert words.measured(pads, TODAY) == "inner 7.5 mm, outer 4 mm on March 2: 3.5 mm apart."
