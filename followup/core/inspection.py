@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import hashlib
 import json
+import re
 from datetime import date, datetime, timedelta
 from typing import Annotated, Any, Literal
 
@@ -39,8 +40,12 @@ class BadLine(Exception):
         super().__init__("; ".join(f"{one.field}: {one.says}" if one.field else one.says for one in faults))
 
 
+# All but tab and line feed.
+_CONTROL = re.compile("[\x00-\x08\x0b-\x1f]")
+
+
 def _printable(text: str) -> str:
-    if any(ord(sign) < 32 and sign not in "\n\t" for sign in text):
+    if _CONTROL.search(text):
         raise ValueError("holds a control character: write it anew")
     return text
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Any, Literal
 
 from followup.core.vehicle import AXLES, POWERTRAINS, Vehicle
@@ -236,6 +237,12 @@ class Item:
     measure: Callable[[Mapping[str, Any]], float | None] | None = None
     winter_action_limit: Limit | None = None
     is_in_use: bool = True
+
+    @cached_property
+    def measured_units(self) -> tuple[str, ...]:
+        """The units of the number that counts: another field may be in another (miles beside percent)."""
+        names = self.measured_by or ("value",)
+        return tuple(unit for field in self.fields if field.name in names for unit in field.units)
 
     @property
     def is_forecast(self) -> bool:

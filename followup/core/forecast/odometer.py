@@ -6,11 +6,10 @@ Costs are negative log chances (assumptions).
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from dataclasses import dataclass
 from itertools import pairwise
 from math import exp, log, sqrt
-
-import numpy as np
 
 from followup.core.forecast.priors import UsagePrior
 from followup.core.forecast.season import DAYS_A_YEAR
@@ -51,7 +50,9 @@ class OdometerTrack:
             days, miles = (self.first_used, *days), (0.0, *miles)
         if day < days[0]:
             return max(miles[0] - self.miles_per_day * (days[0] - day), 0.0)
-        return float(np.interp(day, days, miles))
+        right = bisect_right(days, day)
+        share = (day - days[right - 1]) / (days[right] - days[right - 1])
+        return miles[right - 1] + share * (miles[right] - miles[right - 1])
 
     @property
     def knows_new(self) -> bool:

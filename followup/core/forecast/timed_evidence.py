@@ -81,7 +81,8 @@ def _of_interval(batch: Batch, row: int, window: DueWindow) -> Evidence:
     assert isinstance(times, Intervals)
     model = timed_model(one)
     assert isinstance(model, Interval)
-    days_left, miles_left = float(times.days_left[row]), float(times.miles_left[row])
+    origin, miles_left = batch.origin[row], float(times.miles_left[row])
+    days_left = float(batch.clock.day(batch.clock.at(origin) + times.days_left[row]) - origin)
     rate, swing = math.exp(float(times.log_miles[row])), math.exp(_HIGH * math.sqrt(float(times.miles_variance[row])))
     found = Evidence(
         unit="percent used",

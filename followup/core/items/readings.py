@@ -46,7 +46,7 @@ def measured(item: Item, reading: Reading) -> Measured | None:
 
     None where the reading holds words only, or was not checked.
     """
-    unit = reading.unit if reading.unit in _units(item) else None
+    unit = reading.unit if reading.unit in item.measured_units else None
     if item.measure is not None:
         worked_out = item.measure(reading.told())
         # Shares come out in percent; a thickness stays in the unit of what was entered.
@@ -74,12 +74,6 @@ def reading_value(item: Item, reading: Reading) -> float | None:
     if {found.unit, item.unit} == {"mi", "km"}:
         return found.value / 1.609344
     return converted(found.value, found.unit, item.unit)
-
-
-def _units(item: Item) -> tuple[str, ...]:
-    """The units of the number that counts: another field of the reading may be in another (miles beside percent)."""
-    names = item.measured_by or ("value",)
-    return tuple(unit for field in item.fields if field.name in names for unit in field.units)
 
 
 def is_at_limit(
