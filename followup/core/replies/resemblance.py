@@ -29,6 +29,8 @@ class Guess:
     share: float
     known: float
     """The share of its words that stand in any example."""
+    shares: dict[str, float]
+    """The same for every meaning that it was held against."""
 
 
 @dataclass(frozen=True)
@@ -88,5 +90,6 @@ def resembles(received: str, among: frozenset[str]) -> Guess | None:
         code: score / len(found) * len(words) for code, score in zip(model.codes, scores, strict=True) if code in among
     }
     best = max(each, key=lambda code: (each[code], code))
-    share = 1 / sum(exp(score - each[best]) for score in each.values())
-    return Guess(best, share, sum(word in model.gains for word in words) / len(words))
+    over = sum(exp(score - each[best]) for score in each.values())
+    shares = {code: exp(score - each[best]) / over for code, score in each.items()}
+    return Guess(best, shares[best], sum(word in model.gains for word in words) / len(words), shares)
