@@ -45,7 +45,7 @@ class Sample:
 
 
 def read_samples(cases: Sequence[Case]) -> list[Sample]:
-    """The labeled replies with the features of their reading; lone emoji and reactions have certainties of their own."""
+    """The labeled replies with the features of their reading; a lone emoji has a certainty of its own."""
     samples = []
     for asked, text, meanings, expected in cases:
         reply = ReplyIn(**{"text": text, "now": NOW, **CONTEXTS[asked]})
