@@ -49,6 +49,14 @@ class Reading:
         return reading_value(item, self.entered)
 
     @property
+    def several(self) -> tuple[float, ...]:
+        """The numbers of one part, in the unit entered: grooves of a tire, inner and outer lining; () where but one."""
+        entered = self.entered
+        if len(entered.across) > 1:
+            return entered.across
+        return () if entered.inner is None or entered.outer is None else (entered.inner, entered.outer)
+
+    @property
     def position(self) -> str:
         """The position as entered: a place, an axle, or ""."""
         return self.entered.position

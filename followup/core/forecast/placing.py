@@ -47,8 +47,8 @@ class ReadAgain:
 
     @property
     def is_drawn(self) -> bool:
-        """True where the value was drawn from several grooves, so that it lies on no mark of the gauge."""
-        return len(self.reading.entered.across) > 1
+        """True where the value was drawn from several numbers of the part, so that it lies on no mark of the gauge."""
+        return bool(self.reading.several)
 
 
 def place_together(together: Sequence[ReadAgain], history: CarHistory, priors: ShopPriors) -> list[ForecastScore]:

@@ -32,9 +32,9 @@ from followup.core.item import HOW_VARIANCE, MM_PER_UNIT, DistanceWear, Item, Li
 # The same number at so many places, or last time's numbers after so many miles: perhaps copied, not measured. Such
 # readings count for half (assumptions).
 _SAME_PLACES, _SAME_AFTER_MILES, _COPIED_VARIANCE = 4, 3_000, 2.0
-# Standard deviation of the grooves of one tire, 32nds (assumption).
-_GROOVE_SPREAD = 0.5
-# e_n: expected highest of n standard normals (order statistics), for 1 to 12 grooves.
+# Standard deviation of the grooves of one tire, 32nds, and of the two linings of one brake, mm (assumptions).
+_GROOVE_SPREAD, _LINING_SPREAD = 0.5, 0.35
+# e_n: expected highest of n standard normals (order statistics), for 1 to 12 of them.
 _HIGHEST_OF = (0.0, 0.5642, 0.8463, 1.0294, 1.1630, 1.2672, 1.3522, 1.4236, 1.4850, 1.5388, 1.5864, 1.6292)
 # Sides further apart than this are doubted, both of them.
 _SIDES_APART = 3.0
@@ -260,22 +260,23 @@ def value_and_variance(item: Item, reading: Reading, reading_error: float, gauge
     if value is None:
         return None
     variance = reading_error**2 * HOW_VARIANCE.get(reading.entered.how or "", 1.0) + gauge**2 / 12
-    grooves = reading.entered.across
-    if len(grooves) < 2 or item.unit is None:
+    if not reading.several or item.unit is None or not item.falls:
         return value, variance
-    return _lowest_groove([converted(one, reading.entered.unit or item.unit, item.unit) for one in grooves], variance)
+    numbers = [converted(one, reading.entered.unit or item.unit, item.unit) for one in reading.several]
+    return _lowest_of(numbers, variance, _GROOVE_SPREAD if reading.entered.across else _LINING_SPREAD)
 
 
-def _lowest_groove(grooves: list[float], variance: float) -> tuple[float, float]:
-    """The lowest groove, each first drawn towards the tire's mean: the lowest of three noisy readings lies too low.
+def _lowest_of(numbers: list[float], variance: float, spread: float) -> tuple[float, float]:
+    """The lowest number of one part, each first drawn towards their mean: the lowest of noisy readings lies too low.
 
-    k = tau^2 / (tau^2 + sigma^2). Drawn so, the lowest lies too high by the mean of the least of n such grooves,
-    e_n tau (1 - sqrt k), which is taken off. The variance is that of a groove so drawn.
+    `spread` is how far the true ones differ, tau; k = tau^2 / (tau^2 + sigma^2). Drawn so, the lowest lies too high by
+    the mean of the least of n such numbers, e_n tau (1 - sqrt k), which is taken off. The variance is that of a number
+    so drawn.
     """
-    mean = sum(grooves) / len(grooves)
-    kept = _GROOVE_SPREAD**2 / (_GROOVE_SPREAD**2 + variance)
-    too_high = _HIGHEST_OF[min(len(grooves), len(_HIGHEST_OF)) - 1] * _GROOVE_SPREAD * (1 - sqrt(kept))
-    return mean + kept * (min(grooves) - mean) - too_high, variance * (kept + (1 - kept) ** 2 / len(grooves))
+    mean = sum(numbers) / len(numbers)
+    kept = spread**2 / (spread**2 + variance)
+    too_high = _HIGHEST_OF[min(len(numbers), len(_HIGHEST_OF)) - 1] * spread * (1 - sqrt(kept))
+    return mean + kept * (min(numbers) - mean) - too_high, variance * (kept + (1 - kept) ** 2 / len(numbers))
 
 
 def gauge_step(sides: Sequence[ItemHistory], prior: WearPrior) -> float:

@@ -95,6 +95,22 @@ def test_mm_are_drawn_alike() -> None:
     assert in_mm == pytest.approx(in_32nds)
 
 
+def test_two_linings_are_drawn_together_alike() -> None:
+    """The thinner of two noisy linings lies too low by sigma / sqrt(pi) where they are alike (by hand)."""
+    dice, sigma, tau = np.random.default_rng(SEED), 0.45, 0.35
+    true = dice.uniform(4, 10, size=(TIRES, 1)) + dice.normal(0, tau, size=(TIRES, 2))
+    read = true + dice.normal(0, sigma, size=true.shape)
+    told = [
+        Reading(Entered(item="brake_pad", position="front_left", unit="mm", inner=one, outer=two), date(2026, 3, 2))
+        for one, two in read.tolist()
+    ]
+    found = np.array([value_and_variance(BY_CODE["brake_pad"], one, sigma, 0.0) for one in told])
+    plain, used = read.min(axis=1) - true.min(axis=1), found[:, 0] - true.min(axis=1)
+    assert float(plain.mean()) < -0.1
+    assert float(used.mean()) == pytest.approx(0, abs=0.01)
+    assert _rmse(used) < _rmse(plain)
+
+
 def test_one_number_is_taken_as_it_is() -> None:
     entered = Entered(item="tire_tread", position="front_left", unit="32nds", value=3)
     assert value_and_variance(TREAD, Reading(entered, date(2026, 3, 2)), 0.55, 1.0) == (3, 0.55**2 + 1 / 12)
