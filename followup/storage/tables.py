@@ -192,6 +192,11 @@ inbound = Table(
     Column("pictures", Integer, nullable=False, default=0), UniqueConstraint("provider_id"),
     Index("ix_inbound_unhandled", "shop_id", "handled_at"),
 )  # fmt: skip
+# What an advisor said was meant by a text, beside its context and what was read then (both as the contract's JSON).
+reading_corrections = Table(
+    "reading_corrections", metadata, key(), shop(), ref("inbound_id", "inbound", indexed=False), data("reply"),
+    data("reading"), data("meant"), ref("corrected_by", "staff"), at("corrected_at"), UniqueConstraint("inbound_id"),
+)  # fmt: skip
 dead_letters = Table(
     "dead_letters", metadata, key(), ref("shop_id", "shops", needed=False), at("at"), word("because"),
     data("body"), at("settled_at", needed=False),

@@ -14,7 +14,7 @@ from followup.core.items import catalogue_of
 from followup.core.planning.slots import Taken, Wanted, free_times, hours_of, labor_left, why_not_free
 from followup.core.shop import Shop
 from followup.core.wall import day_of, start_of
-from followup.storage import requests, seen, shops, slots
+from followup.storage import corrections, requests, seen, shops, slots
 from followup.storage.rows import Row
 from followup.storage.seen import SeenBooking, SeenReading
 from followup.storage.store import Connection, Store
@@ -59,6 +59,7 @@ class RequestPage:
 
     `asked_time` is the one time that the customer chose, `asked_time_because` why it is not free (None: it is).
     `replaces` is the booking that stands until this one is confirmed; `parts_known` False: ask once, then offer.
+    `inbound_id` is the text that asked for it, where it came by text; `meant` what somebody said was meant by it.
     """
 
     booking: SeenBooking
@@ -69,6 +70,9 @@ class RequestPage:
     parts_known: bool
     moves: tuple[Move, ...]
     replaces: SeenBooking | None
+    inbound_id: int | None
+    meant: str | None
+    meant_by: str | None
 
 
 @dataclass(frozen=True)
@@ -104,6 +108,7 @@ def look_at_request(store: Store, shop_id: int, request_id: int, now: datetime) 
         booking = seen.see_booking(connection, shop_id, row)
         replaced = requests.load_request(connection, shop_id, row["replaces_id"]) if row["replaces_id"] else None
         asked = row["slot_at"] if row["state"] in requests.OPEN else None
+        corrected = corrections.correction_of(connection, row["inbound_id"]) if row["inbound_id"] else None
         return RequestPage(
             booking=booking,
             readings=_readings(connection, row, catalogue_of(shop)),
@@ -117,6 +122,9 @@ def look_at_request(store: Store, shop_id: int, request_id: int, now: datetime) 
                 for one in requests.moves_of_request(connection, request_id)
             ),
             replaces=seen.see_booking(connection, shop_id, replaced) if replaced else None,
+            inbound_id=row["inbound_id"] if row["understood"] else None,
+            meant=corrected["meant"]["meaning"] if corrected else None,
+            meant_by=corrected["who"] if corrected else None,
         )
 
 

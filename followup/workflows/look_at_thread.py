@@ -40,6 +40,7 @@ class Line:
     meanings: tuple[str, ...] = ()
     certainty: float | None = None
     pictures: int = 0
+    inbound_id: int | None = None
 
 
 @dataclass(frozen=True)
@@ -195,4 +196,5 @@ def _their_line(row: Row) -> Line:
         meanings=tuple(meaning.get("meanings", ())),
         certainty=meaning.get("certainty"),
         pictures=row["pictures"],
+        inbound_id=row["id"],
     )

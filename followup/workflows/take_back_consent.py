@@ -1,4 +1,5 @@
-"""Take a consent back that a customer took back in person: at the counter, by phone or by e-mail.
+"""Take a consent back that a customer took back in person (at the counter, by phone, by e-mail) or in a
+text that was read as something else.
 
 1. The stop is a line of the ledger; it binds the number, whoever it belongs to.
 2. All that is queued for the number is dropped in the same transaction.
@@ -16,7 +17,7 @@ from followup.storage import alerts, consents, outbox, people, requests, shops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
-How = Literal["counter", "phone", "e-mail"]
+How = Literal["counter", "phone", "e-mail", "text"]
 _STANDING = ("asked", "offered", "confirmed")
 
 

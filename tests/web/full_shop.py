@@ -74,7 +74,7 @@ def _ask_and_alert(counter: counters.Counter) -> None:
 def _write_and_wait(counter: counters.Counter) -> None:
     counter.hold()
     counter.plan(cause="planned")
-    counter.write_in("yes please", meaning={"meanings": ["accept"], "certainty": 0.75, "language": "en"})
+    counter.read_in("yes please")
     with counter.store.write() as connection:
         body = {"From": counters.NUMBER, "Body": "a text that came to no shop"}
         inbox.add_dead_letter(connection, counter.shop_id, counters.NOW, "no shop of that number", body)
@@ -128,6 +128,10 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             assert found is not None, table.name
             return found
 
+        def read_text() -> Any:
+            query = select(tables.inbound.c.id).where(tables.inbound.c.context.is_not(None))
+            return connection.execute(query.order_by(tables.inbound.c.id.desc())).scalars().first()
+
         phone = newest(tables.phones, number=counters.NUMBER)
         held = outbox.held_texts(connection, shop_id)[0]
         rules, duty = (shops.newest_version(connection, shop_id, kind) for kind in ("rules", "duty"))
@@ -136,6 +140,7 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             "filename": "followup.css", "digits": counters.NUMBER[1:], "language": "en", "code": "due_work",
             "which": "everything", "turn": "stop", "phone_id": phone, "vehicle_id": newest(tables.vehicles, code="V-1"),
             "person_id": newest(tables.persons, code="C-1"), "visit_id": newest(tables.visits),
+            "inbound_id": read_text(),
             "inspection_id": newest(tables.inspections, code="I-1"),
             "alert_id": newest(tables.alerts, kind="symptom_now"),
             "request_id": newest(tables.booking_requests, state="asked"), "text_id": held["id"],

@@ -10,7 +10,10 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any
 
+from followup.core.replies.contract import ReplyIn
+from followup.core.replies.understand import understand
 from followup.core.shop import Shop
+from followup.core.wall import to_wall
 from followup.storage import alerts, inbox, outbox, people, requests, shops, staff, tables
 from followup.storage.rows import Row
 from followup.storage.store import Store, make_engine
@@ -77,9 +80,18 @@ class Counter:
         assert made is not None
         return made
 
+    def read_in(self, body: str, at: datetime = NOW, **around: Any) -> int:
+        """Keep a text of the customer's with its context and what is really read of it."""
+        made = self.write_in(body, at)
+        reply = ReplyIn(text=body, now=to_wall(at, self.shop().zone).replace(microsecond=0), **around)
+        with self.store.write() as connection:
+            read = understand(reply).model_dump(mode="json")
+            inbox.keep_meaning(connection, made, reply.model_dump(mode="json"), read, "table")
+        return made
+
     def ask(self, body: str = "Tuesday at 9 works", **values: Any) -> int:
         """A booking request by text, with its alert; the id of the request."""
-        inbound_id = self.write_in(body)
+        inbound_id = values.pop("inbound_id", None) or self.write_in(body)
         wanted = [{"start": "2026-12-01T09:00", "end": None, "grain": "time"}]
         values = {
             "state": "asked", "came_from": "text", "verbatim": body, "wanted": wanted, "parts": "in_stock",

@@ -13,6 +13,7 @@ from followup.core.booking import WrongMove
 from followup.core.wall import to_utc
 from followup.web import forms
 from followup.web.advisor.blueprint import blueprint
+from followup.web.advisor.said import MEANINGS
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
@@ -243,4 +244,7 @@ def _do(request_id: int, act: Callable[[], None], said: str) -> ResponseReturnVa
 def _page(request_id: int, given: dict[str, Any], wrong: dict[str, str], status: int = 200) -> ResponseReturnValue:
     seen = or_404(looking.look_at_request(house().store, me().shop_id, request_id, house().now()))
     reasons = list(CLOSED_BECAUSE.items())
-    return render_template("advisor/request.html", seen=seen, given=given, wrong=wrong, reasons=reasons), status
+    page = render_template(
+        "advisor/request.html", seen=seen, given=given, wrong=wrong, reasons=reasons, meanings=list(MEANINGS.items())
+    )
+    return page, status

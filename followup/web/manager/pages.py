@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from followup.web.manager import duty, forecasts, home, may_text, timing, wording
+from followup.web.manager import corrections, duty, forecasts, home, may_text, timing, wording
 from followup.web.manager.blueprint import blueprint
 from followup.web.navigation import Link
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, forecasts, timing, wording, duty, may_text)
+PAGES = (home, corrections, forecasts, timing, wording, duty, may_text)
 LINKS = (
     Link("manager.home", "How it went"),
     Link("manager.forecasts", "How right we were"),
