@@ -16,6 +16,7 @@ from typing import TYPE_CHECKING, Any, Literal
 
 import click
 
+from followup.core.forecast.priors import PUBLISHED, ShopPriors
 from followup.core.forecast.window import HORIZON_DAYS, DueWindow
 
 if TYPE_CHECKING:
@@ -71,7 +72,7 @@ def _quantiles(context: click.Context, option: click.Parameter, typed: str) -> t
 @click.option(
     "--learn",
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
-    help="Fit the shop's own priors from this file first.",
+    help="Fit the shop's own priors from this file first; kept part by part where they foretell it no worse.",
 )
 @click.option("--horizon-days", type=click.IntRange(min=1), default=HORIZON_DAYS, show_default=True)
 @click.option(
@@ -94,13 +95,34 @@ def forecast(
     from followup.core.forecast.history import history_of_lines
     from followup.core.items import BY_CODE
 
-    if learn is not None:
-        raise click.UsageError("a shop's own priors cannot be learned yet: leave --learn out for the published ones")
     with _without_collector():
+        priors, bad_to_learn = (PUBLISHED, 0) if learn is None else _learned(learn, as_of)
         lines, bad = _read(file, BY_CODE)
         histories = history_of_lines(lines, BY_CODE)
-        _answer_all(histories, as_of, limit, horizon_days, quantiles)
-    sys.exit(1 if bad else 0)
+        _answer_all(histories, as_of, limit, horizon_days, quantiles, priors)
+    sys.exit(1 if bad or bad_to_learn else 0)
+
+
+def _learned(file: Path, as_of: date | Literal["last"]) -> tuple[ShopPriors, int]:
+    """The priors of the shop that wrote this file, and how many lines were bad; what was learned is told as it goes.
+
+    What stands later than the day of the forecast is not looked at.
+    """
+    from followup.core.forecast.history import history_of_lines
+    from followup.core.forecast.learn import PASSES, learn
+    from followup.core.forecast.learned import sentences
+    from followup.core.items import BY_CODE
+
+    lines, bad = _read(file, BY_CODE)
+    cars = history_of_lines(lines, BY_CODE)
+    if isinstance(as_of, date):
+        cars = [one.until(as_of) for one in cars]
+    with click.progressbar(length=PASSES * len(cars), label="learning", file=sys.stderr) as bar:
+        learned = learn(cars, progress=bar.update)
+        bar.update(bar.length or 0)
+    for told in sentences(learned, BY_CODE):
+        click.echo(told, err=True)
+    return learned.priors, bad
 
 
 @contextmanager
@@ -119,6 +141,7 @@ def _answer_all(
     limit: Literal["action", "legal"],
     horizon_days: int,
     quantiles: tuple[tuple[str, float], ...],
+    priors: ShopPriors,
 ) -> None:
     """Write the answers, some cars at a time."""
     from followup.core.forecast.due import forecast_cars
@@ -127,7 +150,7 @@ def _answer_all(
     with click.progressbar(length=len(histories), label="forecasting", file=sys.stderr) as bar:
         for begin in range(0, len(histories), _CARS_AT_ONCE):
             some = histories[begin : begin + _CARS_AT_ONCE]
-            windows = forecast_cars(some, as_of, limit, horizon_days=horizon_days, quantiles=chances)
+            windows = forecast_cars(some, as_of, limit, horizon_days=horizon_days, quantiles=chances, priors=priors)
             sys.stdout.write("".join(f"{json.dumps(_answer(one, quantiles))}\n" for one in windows))
             bar.update(len(some))
 

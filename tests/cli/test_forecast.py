@@ -9,6 +9,8 @@ import pytest
 from click.testing import CliRunner, Result
 
 from followup.cli.forecast import forecast
+from followup.rehearsal.fleet.build import build_fleet
+from followup.rehearsal.fleet.habits import DIFFERING
 from tests.core.forecast.told import pad, tread, visit
 
 KEYS = [
@@ -152,12 +154,43 @@ def test_csv_gives_the_same_answers(tmp_path: Path) -> None:
     assert [json.loads(line) for line in ended.stdout.splitlines()] == run(tmp_path, [told()], "--as-of", "last")[0]
 
 
-def test_learning_is_refused_in_words_until_it_is_there(tmp_path: Path) -> None:
+@pytest.fixture(scope="module")
+def differing_shop(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A file of a shop where treads wear 1.4 times, pads 0.7 times as fast as is usual."""
+    file = tmp_path_factory.mktemp("shop") / "before.jsonl"
+    lines = build_fleet(DIFFERING, 80, 4201).lines
+    file.write_text("".join(f"{json.dumps(line)}\n" for line in lines), encoding="utf-8")
+    return file
+
+
+def test_a_shops_own_priors_are_learned_from_a_file_and_told(tmp_path: Path, differing_shop: Path) -> None:
+    line = told(readings=[tread(9)])
+    (usual,), _ = run(tmp_path, [line], "--as-of", "last")
+    (learned,), ended = run(tmp_path, [line], "--as-of", "last", "--learn", str(differing_shop))
+    assert ended.exit_code == 0, ended.stderr
+    assert learned["due"]["likely"] < usual["due"]["likely"]
+    assert "learning" in ended.stderr
+    assert "Tire tread: front wears about" in ended.stderr
+
+
+def test_nothing_is_learned_from_what_stands_later_than_the_day(tmp_path: Path, differing_shop: Path) -> None:
+    line = told(readings=[tread(9)])
+    usual, _ = run(tmp_path, [line], "--as-of", "2026-01-10")
+    later = tmp_path / "later.jsonl"
+    later.write_text(differing_shop.read_text().replace('"inspected_at": "20', '"inspected_at": "21'), encoding="utf-8")
+    learned, ended = run(tmp_path, [line], "--as-of", "2026-01-10", "--learn", str(later))
+    assert learned == usual
+    assert "Nothing can be learned" in ended.stderr
+
+
+def test_too_few_cars_to_learn_from_are_told_and_the_published_answer(tmp_path: Path) -> None:
     before = tmp_path / "before.jsonl"
-    before.write_text(told() + "\n", encoding="utf-8")
-    _, ended = run(tmp_path, [told()], "--as-of", "last", "--learn", str(before))
-    assert ended.exit_code == 2
-    assert "cannot be learned yet" in ended.stderr
+    before.write_text(told() + "\nno line\n", encoding="utf-8")
+    learned, ended = run(tmp_path, [told()], "--as-of", "last", "--learn", str(before))
+    assert learned == run(tmp_path, [told()], "--as-of", "last")[0]
+    assert "12 are needed" in ended.stderr
+    assert "line 2:" in ended.stderr
+    assert ended.exit_code == 1
 
 
 def test_every_forecast_item_of_the_catalogue_answers(tmp_path: Path) -> None:
