@@ -12,7 +12,8 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from followup.cli.house import shop_id_of, shop_option, the_house
-from followup.core.items import BY_CODE
+from followup.core.item import Catalogue
+from followup.core.items import catalogue_of
 
 if TYPE_CHECKING:
     from followup.core.forecast.forecast_score import Held
@@ -52,18 +53,19 @@ def score(since: datetime | None, json_file: Path | None, shop_code: str) -> Non
         with click.progressbar(length=waiting, label="scoring", file=sys.stderr) as bar:
             house.score(shop_id, progress=bar.update)
         card = look_at_scores(house.store, shop_id, since.date() if since else None)
+        items = catalogue_of(house.shop(shop_id))
     said = sentences(card)
     if json_file is not None:
         json_file.write_text(json.dumps(_as_json(card, said), indent=1), encoding="utf-8")
     for line in said:
         click.echo(line)
     if card.usual.count:
-        for line in _tables(card):
+        for line in _tables(card, items):
             click.echo(line)
     raise SystemExit(1 if card.drift else 0)
 
 
-def _tables(card: ScoreCard) -> list[str]:
+def _tables(card: ScoreCard, items: Catalogue) -> list[str]:
     head = f"{'':{_NAME}} {'said':>5} {'windows':>8} {'held':>6} {'share':>6}  {'true share (95 %)':>17}  by chance"
     lines = ["", head, *(_held(f"windows of {one.said:.0%}", one) for one in card.held)]
     lines += [
@@ -73,14 +75,14 @@ def _tables(card: ScoreCard) -> list[str]:
         _held("under a text that was planned", card.texted),
         _held("looked back on", card.looked_back),
         "",
-        *(_held(_words(one.item), one.held) for one in card.by_item if one.held is not None),
+        *(_held(_words(one.item, items), one.held) for one in card.by_item if one.held is not None),
         "",
         *(_held(_readings(one.name), one.held) for one in card.by_readings),
         "",
         *(_held(f"quarter from {one.name}", one.held) for one in card.by_quarter),
         "",
         f"{'found due at the next look':{_NAME}} {'looked at':>10} {'expected':>9} {'found':>6} {'mean error':>13}",
-        *(_looked_at(one) for one in card.by_item if one.looked_at),
+        *(_looked_at(one, items) for one in card.by_item if one.looked_at),
     ]
     return lines
 
@@ -94,14 +96,15 @@ def _held(name: str, held: Held) -> str:
     )
 
 
-def _looked_at(one: ItemPart) -> str:
-    unit = BY_CODE[one.item].unit if one.item in BY_CODE else None
+def _looked_at(one: ItemPart, items: Catalogue) -> str:
+    unit = items[one.item].unit if one.item in items else None
     error = "" if one.mean_error is None else f"{one.mean_error:+.2f} {unit or ''}".strip()
-    return f"{_words(one.item):{_NAME}} {one.looked_at:>10,} {one.expected_due:>9.1f} {one.found_due:>6,} {error:>13}"
+    words = _words(one.item, items)
+    return f"{words:{_NAME}} {one.looked_at:>10,} {one.expected_due:>9.1f} {one.found_due:>6,} {error:>13}"
 
 
-def _words(code: str) -> str:
-    return BY_CODE[code].words if code in BY_CODE else code
+def _words(code: str, items: Catalogue) -> str:
+    return items[code].words if code in items else code
 
 
 def _readings(name: str) -> str:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Connection, Table, delete, exists, func, select
+from sqlalchemy import ColumnElement, Connection, Table, delete, exists, func, select
 
 from followup.storage import rows, tables
 from followup.storage.rows import Row
@@ -15,18 +16,21 @@ def cars_to_score(connection: Connection, shop_id: int) -> list[tuple[int, str]]
     """(vehicle id, what is known) of cars that were inspected, and of which something else is known than when their
     forecasts were scored last. What is known are the last versions of inspections and the lines of work."""
     inspected, work, scored = tables.inspections, tables.work_done, tables.scored_vehicles
-    last = _newest(connection, inspected, shop_id)
+    last = _newest(connection, inspected, shop_id, inspected.c.is_current.is_(True))
     done = _newest(connection, work, shop_id)
     query = select(scored.c.vehicle_id, scored.c.known).where(scored.c.shop_id == shop_id)
     before = {row["vehicle_id"]: row["known"] for row in rows.every(connection, query)}
     known = {vehicle_id: f"{newest} {done.get(vehicle_id, '')}".strip() for vehicle_id, newest in last.items()}
+    # A correction may leave a car without any inspection.
+    known |= {vehicle_id: "" for vehicle_id in before if vehicle_id not in known}
     return sorted((vehicle_id, one) for vehicle_id, one in known.items() if before.get(vehicle_id) != one)
 
 
-def _newest(connection: Connection, table: Table, shop_id: int) -> dict[int, str]:
+def _newest(connection: Connection, table: Table, shop_id: int, *conditions: ColumnElement[bool]) -> dict[int, str]:
     """The newest row of each car and how many there are: a correction of either changes one of them."""
     newest, count = func.max(table.c.id).label("newest"), func.count().label("count")
-    query = select(table.c.vehicle_id, newest, count).where(table.c.shop_id == shop_id).group_by(table.c.vehicle_id)
+    query = select(table.c.vehicle_id, newest, count).where(table.c.shop_id == shop_id, *conditions)
+    query = query.group_by(table.c.vehicle_id)
     return {row["vehicle_id"]: f"{row['newest']}/{row['count']}" for row in rows.every(connection, query)}
 
 
@@ -49,15 +53,31 @@ def replace_scores(
     rows.add(connection, scored, shop_id=shop_id, vehicle_id=vehicle_id, known=known, scored_at=now)
 
 
-def scores_of_shop(connection: Connection, shop_id: int, since: date | None = None) -> list[Row]:
-    """The scores of a shop in the order of time, those of readings from `since` on; `is_used` where a planned text
-    rests on the window."""
+def scores_of_shop(connection: Connection, shop_id: int) -> list[Row]:
+    """The scores of a shop in the order of time."""
+    table = tables.forecast_scores
+    query = select(table).where(table.c.shop_id == shop_id)
+    return rows.every(connection, query.order_by(table.c.scored_on, table.c.vehicle_id, table.c.id))
+
+
+def columns_of_scores(
+    connection: Connection, shop_id: int, names: Sequence[str], since: date | None
+) -> dict[str, Sequence[Any]]:
+    """Columns of the scores of readings from `since` on (None: all), by name.
+
+    Two are not the table's: `is_look_back`, no window was kept; `is_used`, a planned text rests on the window.
+    """
     table, uses = tables.forecast_scores, tables.window_uses
-    is_used = exists().where(uses.c.window_id == table.c.window_id).label("is_used")
-    query = select(table, is_used).where(table.c.shop_id == shop_id)
+    worked_out = {
+        "is_look_back": table.c.window_id.is_(None),
+        "is_used": exists().where(uses.c.window_id == table.c.window_id),
+    }
+    wanted = [worked_out[name].label(name) if name in worked_out else table.c[name] for name in names]
+    query = select(*wanted).where(table.c.shop_id == shop_id)
     if since is not None:
         query = query.where(table.c.scored_on >= since)
-    return rows.every(connection, query.order_by(table.c.scored_on, table.c.vehicle_id, table.c.id))
+    found = list(zip(*connection.execute(query).fetchall(), strict=True)) or [()] * len(names)
+    return dict(zip(names, found, strict=True))
 
 
 def note_use(connection: Connection, shop_id: int, text_id: int, vehicle_id: int, items: list[tuple[str, str]]) -> None:

@@ -76,7 +76,7 @@ def _scored(
     # Imported here: numpy and scipy take longer than a page may.
     from followup.core.forecast.scored import score_windows
 
-    priors = ShopPriors(tire_seasons=tire_seasons(shop.state))
+    priors = ShopPriors(tire_seasons=tire_seasons(shop.state), gauges_round_down=shop.rules.gauges_round_down)
     made = {one: _kept_windows(rows) for one, rows in kept.items()}
     for vehicle_id, window in _looked_back(shop, histories, made, priors):
         made[vehicle_id].append((window, None))

@@ -15,6 +15,7 @@ from sqlalchemy import func, select
 from followup.storage import scores, tables, windows
 from followup.storage.rows import Row
 from followup.storage.store import Store, make_engine
+from followup.workflows.change_rules import change_rules
 from followup.workflows.forecast_windows import forecast_windows
 from followup.workflows.keep_inspections import keep_inspections
 from followup.workflows.look_at_scores import look_at_scores
@@ -243,3 +244,33 @@ def test_the_clock_scores_by_itself_and_tells_of_texts(demo: Demo) -> None:
     demo.run()
     card = look_at_scores(demo.house.store, demo.shop_id)
     assert card.as_made.count > 0 and card.texted.count == len(line["readings"])
+
+
+def test_a_correction_that_takes_a_car_away_takes_its_scores_along(shop: Shop) -> None:
+    """The inspection was another car's: the first one has no reading left that could have scored anything."""
+    a_year(shop)
+    with shop.store.read() as connection:
+        bodies = [row["body"] for row in connection.execute(select(tables.inspections)).mappings()]
+    for body in bodies:
+        body["vehicle"]["id"] = "V-2"
+        shop.bring(body, "2025-12-08")
+    assert shop.score("2025-12-08") == 2
+    with shop.store.read() as connection:
+        codes = dict(connection.execute(select(tables.vehicles.c.id, tables.vehicles.c.code)).all())
+    assert {codes[row["vehicle_id"]] for row in shop.scores()} == {"V-2"}
+    assert shop.score("2025-12-09") == 0
+
+
+def test_gauges_that_are_read_down_read_low(shop: Shop) -> None:
+    """Half a mark is given back to each reading where the shop says that its gauges are read down."""
+    a_year(shop)
+    before = {row["position"]: row for row in shop.scores()}
+    rules = {"gauges_round_down": True}
+    assert change_rules(shop.store, shop.shop_id, ["timing"], rules, 0, "Avery Stone", "", at("2025-12-08")).version
+    with shop.store.write() as connection:
+        connection.execute(tables.scored_vehicles.delete())
+    shop.score("2025-12-08")
+    after = {row["position"]: row for row in shop.scores()}
+    for position in PLACES:
+        assert after[position]["found"] == before[position]["found"] + 0.25
+        assert after[position]["was_due"] == before[position]["was_due"]

@@ -25,6 +25,9 @@ ALARM_AT = 20.0
 # Shares of the largest bet that cannot lose everything.
 _BETS = np.array([0.05, 0.1, 0.2, 0.4, 0.7])
 
+# Evidence is not gathered without end, so that it goes once forecasts are good again; giving some away is allowed.
+_MOST = 1e6
+
 Direction = Literal["too_few", "too_many", "more_worn", "less_worn"]
 
 
@@ -52,12 +55,15 @@ def _bets(values: Array, good: tuple[float, float]) -> tuple[Array, Array]:
     sizes = np.concatenate([_BETS / (1 - low), _BETS / high])
     sign = np.concatenate([-np.ones(len(_BETS)), np.ones(len(_BETS))])
     mark = np.concatenate([np.full(len(_BETS), low), np.full(len(_BETS), high)])
-    capital, evidence, sides = np.zeros(len(sizes)), [], []
+    capital = np.zeros(len(sizes))
+    after = [capital]
     for number, value in enumerate(np.asarray(values, dtype=float).tolist(), start=1):
-        capital = (capital + 1 / (number * (number + 1))) * (1 + sizes * sign * (value - mark))
-        evidence.append(capital.mean() + 1 / (number + 1))
-        sides.append((capital[: len(_BETS)].sum(), capital[len(_BETS) :].sum()))
-    return np.array(evidence), np.array(sides).reshape(-1, 2)
+        capital = np.minimum((capital + 1 / (number * (number + 1))) * (1 + sizes * sign * (value - mark)), _MOST)
+        after.append(capital)
+    each = np.stack(after)[1:].reshape(-1, 2, len(_BETS))
+    # What was not bet yet lies aside.
+    aside = 1 / np.arange(2.0, len(each) + 2)
+    return each.mean(axis=(1, 2)) + aside, each.sum(axis=2)
 
 
 def find_drift(days: Sequence[date], held: Array, places: Array) -> Drift | None:

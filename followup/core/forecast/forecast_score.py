@@ -41,24 +41,6 @@ class ForecastScore:
 
 
 @dataclass(frozen=True)
-class KeptScore:
-    """A score as it is kept: of which car, whether a planned text rests on the window, and whether there was a window.
-
-    `is_look_back` where the forecast was made afterwards, from what was known on `forecast_on`.
-    """
-
-    score: ForecastScore
-    car: int
-    is_look_back: bool
-    is_used: bool
-
-    @property
-    def visit(self) -> tuple[int, date]:
-        """The car and the day on which it was read: what was read together hangs together."""
-        return self.car, self.score.scored_on
-
-
-@dataclass(frozen=True)
 class Held:
     """Of `count` windows that said `said` (a chance), `held` held.
 

@@ -21,29 +21,35 @@ from followup.core.forecast.same_part import ReadPlace, same_parts
 from followup.core.forecast.season import Array
 from followup.core.forecast.value_ahead import ValueAhead
 from followup.core.forecast.window import DueWindow
-from followup.core.item import converted
-from followup.core.items import BY_CODE
+from followup.core.item import Item, converted
 
 _ROUNDING = 1e-6
 
 
 @dataclass(frozen=True)
 class ReadAgain:
-    """A window and the number that was read next: its value and variance in the item's unit, its score so far."""
+    """A window and the number that was read next: its value and variance in the item's unit, its score so far.
+
+    `value` is what was entered and `reads_low_by`, half a mark where the shop's gauges are read down.
+    """
 
     index: int
+    item: Item
     window: DueWindow
     ahead: ValueAhead
     reading: Reading
     value: float
     variance: float
+    reads_low_by: float
     score: ForecastScore
 
     @property
     def limit(self) -> float:
-        """The limit that the window was held against, in the item's unit; below everything where it had none."""
-        limit, item = self.window.limit, BY_CODE[self.window.item]
-        return -np.inf if limit is None else converted(limit.value, limit.unit, item.unit or limit.unit)
+        """The limit that the window was held against, on the scale of `value`; below everything where it had none."""
+        limit = self.window.limit
+        if limit is None:
+            return -np.inf
+        return converted(limit.value, limit.unit, self.item.unit or limit.unit) + self.reads_low_by
 
     @property
     def is_drawn(self) -> bool:
@@ -65,7 +71,7 @@ def place_together(together: Sequence[ReadAgain], history: CarHistory, priors: S
     by_odometer = expected_after(ahead, miles, noise)
     places = [ReadPlace(one.window.position, one.ahead, one.value, one.variance, gone)
               for one, gone in zip(together, miles, strict=True)]  # fmt: skip
-    how = same_parts(places, BY_CODE[together[0].window.item], car.history.vehicle, priors)
+    how = same_parts(places, together[0].item, car.history.vehicle, priors)
     columns = zip(
         together, how, _chances_of_due(together), by_date.place(values), by_odometer.place(values), by_date.mean,
         by_date.crps(values), strict=True,

@@ -6,8 +6,6 @@ pads and tires on one day, worn by one driver.
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Callable, Hashable, Sequence
 from dataclasses import dataclass
 from datetime import date
 from itertools import pairwise
@@ -15,8 +13,10 @@ from itertools import pairwise
 import numpy as np
 
 from followup.core.forecast.drift import Drift, find_drift
-from followup.core.forecast.forecast_score import Held, KeptScore
+from followup.core.forecast.forecast_score import Held
 from followup.core.forecast.score import brier, calibration_error, chance_range, effective_count, wilson_interval
+from followup.core.forecast.score_table import ScoreTable
+from followup.core.forecast.season import Array
 from followup.core.items import BY_CODE
 
 SAID = (0.5, 0.8, 0.9)
@@ -94,34 +94,30 @@ class ScoreCard:
         return next(one for one in self.held if one.said == USUAL)
 
 
-def sum_up(kept: Sequence[KeptScore]) -> ScoreCard:
-    """The card of all these scores, which are in the order of time."""
-    measured = [one for one in kept if one.score.how == "measured"]
-    untold = [one for one in kept if one.score.how in _UNTOLD]
-    known = [one for one in measured if one.score.place_at_odometer is not None]
-    judged = [one for one in measured if one.score.chance is not None]
-    chances = np.array([one.score.chance or 0.0 for one in judged])
-    happened = np.array([bool(one.score.was_due) for one in judged])
-    days = [one.score.scored_on for one in kept]
+def sum_up(scores: ScoreTable) -> ScoreCard:
+    """The card of all these scores."""
+    measured = scores.only(scores.how == "measured")
+    judged = measured.only(~np.isnan(measured.chance))
+    places = measured.place
     return ScoreCard(
         held=tuple(_held(measured, said) for said in SAID),
-        by_wear=_held(known, USUAL, lambda one: one.score.place_at_odometer),
-        with_untold=_held([*measured, *untold], USUAL),
-        more_worn=sum(_place(one) < (1 - USUAL) / 2 for one in measured),
-        less_worn=sum(_place(one) > (1 + USUAL) / 2 for one in measured),
-        by_item=tuple(_of_item(item, kept) for item in _in_order({one.score.item for one in kept})),
-        by_readings=_parts(measured, lambda one: str(min(one.score.readings_used, _MOST_READINGS))),
-        by_quarter=_parts(measured, lambda one: quarter_of(one.score.scored_on).isoformat()),
-        as_made=_held([one for one in measured if not one.is_look_back], USUAL),
-        looked_back=_held([one for one in measured if one.is_look_back], USUAL),
-        texted=_held([one for one in measured if one.is_used], USUAL),
+        by_wear=_held(measured, USUAL, measured.place_at_odometer),
+        with_untold=_held(scores.only(np.isin(scores.how, ("measured", *_UNTOLD))), USUAL),
+        more_worn=int((places < (1 - USUAL) / 2).sum()),
+        less_worn=int((places > (1 + USUAL) / 2).sum()),
+        by_item=tuple(_of_item(item, scores) for item in _in_order(set(scores.item.tolist()))),
+        by_readings=_parts(measured, [str(one) for one in np.minimum(measured.readings, _MOST_READINGS).tolist()]),
+        by_quarter=_parts(measured, _quarters(measured.day)),
+        as_made=_held(measured.only(~measured.is_look_back), USUAL),
+        looked_back=_held(measured.only(measured.is_look_back), USUAL),
+        texted=_held(measured.only(measured.is_used), USUAL),
         bands=_bands(judged),
-        calibration_error=calibration_error(chances, happened) if judged else None,
-        brier=brier(chances, happened) if judged else None,
+        calibration_error=calibration_error(judged.chance, judged.was_due) if len(judged) else None,
+        brier=brier(judged.chance, judged.was_due) if len(judged) else None,
         drift=_drift(measured),
-        endings=dict(Counter(one.score.how for one in kept)),
-        since_on=min(days, default=None),
-        until_on=max(days, default=None),
+        endings={str(how): int(count) for how, count in zip(*np.unique(scores.how, return_counts=True), strict=True)},
+        since_on=date.fromordinal(int(scores.day.min())) if len(scores) else None,
+        until_on=date.fromordinal(int(scores.day.max())) if len(scores) else None,
     )
 
 
@@ -130,82 +126,68 @@ def quarter_of(on: date) -> date:
     return date(on.year, 3 * ((on.month - 1) // 3) + 1, 1)
 
 
+def _quarters(days: np.ndarray) -> list[str]:
+    known = {day: quarter_of(date.fromordinal(day)).isoformat() for day in set(days.tolist())}
+    return [known[day] for day in days.tolist()]
+
+
 def _in_order(items: set[str]) -> list[str]:
-    """By the catalogue; what is no longer in it comes last."""
+    """By the catalogue; a shop's own items, and what is no longer in it, come last."""
     return [*(code for code in BY_CODE if code in items), *sorted(items - set(BY_CODE))]
 
 
-def _place(one: KeptScore) -> float:
-    return 0.5 if one.score.place is None else one.score.place
+def _is_held(places: Array, said: float) -> np.ndarray:
+    return np.asarray((places >= (1 - said) / 2) & (places <= (1 + said) / 2))
 
 
-def _is_held(place: float, said: float) -> bool:
-    return (1 - said) / 2 <= place <= (1 + said) / 2
+def _held(scores: ScoreTable, said: float, places: Array | None = None) -> Held:
+    places = scores.place if places is None else places
+    is_known = ~np.isnan(places)
+    return _counted(said, _is_held(places[is_known], said), scores.visit[is_known])
 
 
-def _held(
-    kept: Sequence[KeptScore], said: float, place_of: Callable[[KeptScore], float | None] = lambda one: one.score.place
-) -> Held:
-    places = [(place, one.visit) for one in kept if (place := place_of(one)) is not None]
-    return _counted(said, [_is_held(place, said) for place, _ in places], [visit for _, visit in places])
+def _counted(said: float, right: np.ndarray, visits: np.ndarray) -> Held:
+    worth = effective_count(right, visits)
+    share = float(right.mean()) if len(right) else 0.0
+    true, by_chance = wilson_interval(share, worth), chance_range(said, worth)
+    return Held(said, len(right), int(right.sum()), worth, *true, *by_chance)
 
 
-def _counted(said: float, right: Sequence[bool], visits: Sequence[Hashable]) -> Held:
-    flags = np.array(right, dtype=bool)
-    worth = effective_count(flags, _numbers(visits))
-    share = float(flags.mean()) if right else 0.0
-    return Held(said, len(right), sum(right), worth, *wilson_interval(share, worth), *chance_range(said, worth))
+def _parts(scores: ScoreTable, names: list[str]) -> tuple[Part, ...]:
+    given = np.array(names, dtype=str)
+    return tuple(Part(name, _held(scores.only(given == name), USUAL)) for name in sorted(set(names)))
 
 
-def _numbers(names: Sequence[Hashable]) -> np.ndarray:
-    known = {name: number for number, name in enumerate(dict.fromkeys(names))}
-    return np.array([known[name] for name in names], dtype=int)
-
-
-def _parts(kept: Sequence[KeptScore], name_of: Callable[[KeptScore], str]) -> tuple[Part, ...]:
-    groups: dict[str, list[KeptScore]] = {}
-    for one in kept:
-        groups.setdefault(name_of(one), []).append(one)
-    return tuple(Part(name, _held(groups[name], USUAL)) for name in sorted(groups))
-
-
-def _of_item(item: str, kept: Sequence[KeptScore]) -> ItemPart:
-    mine = [one for one in kept if one.score.item == item]
-    measured = [one for one in mine if one.score.how == "measured"]
-    looked = [one.score for one in mine if one.score.how in ("measured", "looked_at") and one.score.chance is not None]
-    errors = [
-        found - expected
-        for one in measured
-        if (found := one.score.found) is not None and (expected := one.score.expected) is not None
-    ]
-    crps = [one.score.crps for one in measured if one.score.crps is not None]
+def _of_item(item: str, scores: ScoreTable) -> ItemPart:
+    mine = scores.only(scores.item == item)
+    measured = mine.only(mine.how == "measured")
+    looked = mine.only(np.isin(mine.how, ("measured", "looked_at")) & ~np.isnan(mine.chance))
     return ItemPart(
         item,
-        _held(measured, USUAL) if measured else None,
-        float(np.mean(errors)) if errors else None,
-        float(np.mean(crps)) if crps else None,
+        _held(measured, USUAL) if len(measured) else None,
+        float(np.mean(measured.found - measured.expected)) if len(measured) else None,
+        float(np.mean(measured.crps)) if len(measured) else None,
         len(looked),
-        sum(bool(one.was_due) for one in looked),
-        sum(one.chance or 0.0 for one in looked),
+        int(looked.was_due.sum()),
+        float(looked.chance.sum()),
     )
 
 
-def _bands(judged: Sequence[KeptScore]) -> tuple[ChanceBand, ...]:
+def _bands(judged: ScoreTable) -> tuple[ChanceBand, ...]:
     found = []
     for low, high in pairwise(_BANDS):
-        inside = [one for one in judged if low <= (one.score.chance or 0.0) < high or (one.score.chance == high == 1.0)]
-        if not inside:
-            continue
-        mean = float(np.mean([one.score.chance or 0.0 for one in inside]))
-        was_due = [bool(one.score.was_due) for one in inside]
-        found.append(ChanceBand(low, high, _counted(mean, was_due, [one.visit for one in inside])))
+        inside = judged.only((judged.chance >= low) & ((judged.chance < high) | (high == 1.0)))
+        if len(inside):
+            due = _counted(float(inside.chance.mean()), inside.was_due, inside.visit)
+            found.append(ChanceBand(low, high, due))
     return tuple(found)
 
 
-def _drift(measured: Sequence[KeptScore]) -> Drift | None:
+def _drift(measured: ScoreTable) -> Drift | None:
     """By visits in the order of time: what one car showed on one day is one entry."""
-    visits: dict[tuple[int, date], list[float]] = {}
-    for one in sorted(measured, key=lambda one: (one.score.scored_on, one.car)):
-        visits.setdefault(one.visit, []).append(_place(one))
-    held = np.array([np.mean([_is_held(place, USUAL) for place in places]) for places in visits.values()])
-    return find_drift([on for _, on in visits], held, np.array([np.mean(places) for places in visits.values()]))
+    visit = measured.visit
+    size = np.maximum(np.bincount(visit), 1)
+    day = np.zeros(len(size), dtype=int)
+    day[visit] = measured.day
+    held = np.bincount(visit, _is_held(measured.place, USUAL)) / size
+    return find_drift([date.fromordinal(one) for one in day.tolist()], held, np.bincount(visit, measured.place) / size)

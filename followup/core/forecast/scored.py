@@ -21,7 +21,8 @@ from followup.core.forecast.placing import ReadAgain, place_together
 from followup.core.forecast.priors import PUBLISHED, ShopPriors
 from followup.core.forecast.wear_items import value_and_variance
 from followup.core.forecast.window import DueWindow
-from followup.core.items import BY_CODE, present_condition
+from followup.core.item import Item
+from followup.core.items import present_condition
 from followup.core.vehicle import AXLES
 from followup.core.visit import Work
 
@@ -44,13 +45,14 @@ def score_windows(
     scores: list[ForecastScore | None] = [None] * len(windows)
     read_again: dict[tuple[date, date, str], list[ReadAgain]] = {}
     for index, window in enumerate(windows):
-        score, reading = _first_news(window, history)
-        if score is None or reading is None:
+        item = history.catalogue.get(window.item)
+        score, reading = _first_news(window, history) if item is not None else (None, None)
+        if item is None or score is None or reading is None:
             scores[index] = score
-        elif (read := _measured(index, window, reading, score)) is not None:
+        elif (read := _measured(item, index, window, reading, score, priors)) is not None:
             read_again.setdefault((window.as_of, reading.on, window.item), []).append(read)
         else:
-            scores[index] = _looked_at(window, reading, score, history, limits)
+            scores[index] = _looked_at(item, window, reading, score, history, limits)
     for together in read_again.values():
         for read, score in zip(together, place_together(together, history, priors), strict=True):
             scores[read.index] = score
@@ -62,7 +64,7 @@ def _first_news(window: DueWindow, history: CarHistory) -> tuple[ForecastScore |
     # A set that was not on the car when it was forecast cannot be told from the one that is read next.
     if window.stored_set is not None:
         return None, None
-    if window.because.model in _NO_FORECAST or window.item in _NO_FORECAST_ITEMS or window.item not in BY_CODE:
+    if window.because.model in _NO_FORECAST or window.item in _NO_FORECAST_ITEMS:
         return None, None
     reading = min(
         (one for one in history.readings if one.on > window.as_of and _speaks_of(window, one)),
@@ -103,22 +105,31 @@ def _ended_by(window: DueWindow, work: Work) -> How | None:
     return "changed" if is_of_axle or touches(work.position, window.position) else None
 
 
-def _measured(index: int, window: DueWindow, reading: Reading, score: ForecastScore) -> ReadAgain | None:
+def _measured(
+    item: Item, index: int, window: DueWindow, reading: Reading, score: ForecastScore, priors: ShopPriors
+) -> ReadAgain | None:
     """A pad or tire that was measured; None for others, and where words alone were entered."""
     if window.ahead is None or window.item not in MEASURED_ITEMS:
         return None
     ahead = window.ahead
-    found = value_and_variance(BY_CODE[window.item], reading, ahead.reading_error, ahead.gauge_step)
-    return None if found is None else ReadAgain(index, window, ahead, reading, *found, score)
+    found = value_and_variance(item, reading, ahead.reading_error, ahead.gauge_step)
+    if found is None:
+        return None
+    reads_low_by = ahead.gauge_step / 2 if priors.gauges_round_down else 0.0
+    return ReadAgain(index, item, window, ahead, reading, found[0] + reads_low_by, found[1], reads_low_by, score)
 
 
 def _looked_at(
-    window: DueWindow, reading: Reading, score: ForecastScore, history: CarHistory, limits: Mapping[str, float]
+    item: Item,
+    window: DueWindow,
+    reading: Reading,
+    score: ForecastScore,
+    history: CarHistory,
+    limits: Mapping[str, float],
 ) -> ForecastScore | None:
     """Found due or not, by the words and numbers of the reading itself."""
     if window.is_past:
         return None
-    item = BY_CODE[window.item]
     condition = present_condition(item, reading.entered, history.vehicle, limits, reading.on, reading.tire_set)
     if condition == "not checked":
         return None

@@ -20,8 +20,8 @@ from followup.workflows.look_at_scores import look_at_scores
 if TYPE_CHECKING:
     from followup.core.forecast.score_card import ScoreCard
 
-PERIODS = {"all": ("All", None), "365": ("The last year", 365), "90": ("The last 90 days", 90)}
-USUAL = "all"
+PERIODS = {"90": ("The last 90 days", 90), "365": ("The last year", 365), "all": ("All", None)}
+USUAL = "365"
 # Quarters beyond these make a long picture and no better sense.
 MOST_QUARTERS = 8
 LEFT_OUT = {

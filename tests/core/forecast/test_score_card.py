@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Mapping, Sequence
+from dataclasses import asdict
 from datetime import date, timedelta
 
 import numpy as np
 import pytest
 from scipy import stats
 
+from followup.core.forecast import score_card
 from followup.core.forecast.due import forecast_cars
-from followup.core.forecast.forecast_score import ForecastScore, How, KeptScore
-from followup.core.forecast.score_card import ScoreCard, quarter_of, sum_up
+from followup.core.forecast.forecast_score import ForecastScore, How
+from followup.core.forecast.score_card import ScoreCard, quarter_of
+from followup.core.forecast.score_table import COLUMNS, ScoreTable
 from followup.core.forecast.score_words import headline, percent_range, sentences
 from followup.core.forecast.scored import score_windows
 from followup.core.forecast.window import DueWindow
@@ -21,13 +24,17 @@ from followup.rehearsal.fleet.habits import AS_PUBLISHED
 BEGIN = date(2025, 1, 6)
 
 
-def one(car: int, place: float | None, day: int = 0, how: How = "measured", **more: object) -> KeptScore:
+def one(car: int, place: float | None, day: int = 0, how: How = "measured", **more: object) -> dict[str, object]:
     on = BEGIN + timedelta(days=day)
     score = ForecastScore(
         "brake_pad", "front_left", on - timedelta(days=180), on, how, 2, chance=0.1, was_due=False, place=place,
         place_at_odometer=place, expected=6.0, found=6.2, crps=0.3,
     )  # fmt: skip
-    return KeptScore(replace(score, **more), car, False, False)  # type: ignore[arg-type]  # any field of a score
+    return {**asdict(score), "vehicle_id": car, "is_look_back": False, "is_used": False, **more}
+
+
+def sum_up(kept: Sequence[Mapping[str, object]]) -> ScoreCard:
+    return score_card.sum_up(ScoreTable.of({name: [one[name] for one in kept] for name in COLUMNS}))
 
 
 def test_counts_by_hand() -> None:
@@ -128,7 +135,7 @@ def test_an_invented_fleet_finds_its_windows_as_good_as_they_say() -> None:
     which the design calls a shop healthy, 74 to 86 %.
     """
     fleet = build_fleet(AS_PUBLISHED, 500, 4711)
-    kept: list[KeptScore] = []
+    kept: list[dict[str, object]] = []
     cut = {one.vehicle.code: one for one in fleet.histories()}
     days = {code: sorted({it.on for it in known.readings}) for code, known in cut.items()}
     made: dict[str, list[DueWindow]] = {code: [] for code in cut}
@@ -137,7 +144,8 @@ def test_an_invented_fleet_finds_its_windows_as_good_as_they_say() -> None:
         made[window.vehicle].append(window)
     for car, (code, known) in enumerate(cut.items()):
         found = score_windows(made[code], known, {})
-        kept += [KeptScore(score, car, True, False) for score in found if score is not None]
+        more = {"vehicle_id": car, "is_look_back": True, "is_used": False}
+        kept += [{**asdict(score), **more} for score in found if score is not None]
     card = sum_up(kept)
     assert card.usual.count > 2_000
     for part in card.by_item:

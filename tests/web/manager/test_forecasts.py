@@ -32,7 +32,7 @@ def signed_in(demo: Demo, login: str) -> FlaskClient:
 
 def test_the_demo_shop_sees_its_three_years(demo: Demo) -> None:
     client = signed_in(demo, "theo")
-    page = client.get("/manager/forecasts").text
+    page = client.get("/manager/forecasts?days=all").text
     card = look_at_scores(demo.house.store, demo.shop_id)
     assert words(headline(card.usual)) in words(page)
     for held in card.held:

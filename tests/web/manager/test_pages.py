@@ -25,7 +25,7 @@ PAGES = (
     "/manager/", "/manager/?days=7", "/manager/?days=none", "/manager/timing", "/manager/wording",
     "/manager/wording/due_work/en", "/manager/wording/caution_now_open/es", "/manager/duty",
     f"/manager/may-text?number=%2B{NUMBER[1:]}", "/manager/may-text?number=(312)+555-0199",
-    "/manager/forecasts", "/manager/forecasts?days=90", "/manager/forecasts?days=none",
+    "/manager/forecasts", "/manager/forecasts?days=all", "/manager/forecasts?days=none",
 )  # fmt: skip
 
 
