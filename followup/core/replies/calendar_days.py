@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
+from calendar import monthrange
 from datetime import date, timedelta
 from functools import lru_cache
-
-from dateutil.easter import easter
-from dateutil.relativedelta import relativedelta
 
 
 def monday_of(day: date) -> date:
@@ -30,7 +28,7 @@ def next_day_of_month(today: date, day: int) -> date | None:
         return None
     first = today.replace(day=1)
     for months in range(13):
-        month = first + relativedelta(months=months)
+        month = add_months(first, months)
         found = make_date(month.year, month.month, day)
         if found and found >= today:
             return found
@@ -56,7 +54,7 @@ def make_date(year: int, month: int, day: int) -> date | None:
 
 def last_day_of_month(day: date) -> date:
     """The last day of the month that holds this day."""
-    return day.replace(day=1) + relativedelta(months=1, days=-1)
+    return day.replace(day=monthrange(day.year, day.month)[1])
 
 
 def next_first_of_month(today: date, month: int) -> date:
@@ -67,7 +65,8 @@ def next_first_of_month(today: date, month: int) -> date:
 
 def add_months(day: date, months: int) -> date:
     """The day so many months on, cut to the month's length."""
-    return day + relativedelta(months=months)
+    year, month = divmod(day.year * 12 + day.month - 1 + months, 12)
+    return date(year, month + 1, min(day.day, monthrange(year, month + 1)[1]))
 
 
 def add_workdays(day: date, count: int) -> date:
@@ -96,6 +95,18 @@ def _last_weekday(year: int, month: int, weekday: int) -> date:
     return last - timedelta((last.weekday() - weekday) % 7)
 
 
+def easter_sunday(year: int) -> date:
+    """Easter Sunday of the Gregorian calendar, by the anonymous computus (Meeus, Astronomical Algorithms, chapter 8)."""
+    a, (b, c) = year % 19, divmod(year, 100)
+    d, e = divmod(b, 4)
+    h = (19 * a + b - d - (b - (b + 8) // 25 + 1) // 3 + 15) % 30
+    i, k = divmod(c, 4)
+    weekday = (32 + 2 * e + 2 * i - h - k) % 7
+    m = (a + 11 * h + 22 * weekday) // 451
+    month, day = divmod(h + weekday - 7 * m + 114, 31)
+    return date(year, month, day + 1)
+
+
 @lru_cache(maxsize=1024)
 def holiday_in(year: int, name: str) -> date:
     """The date of a US federal or common holiday (5 U.S.C. 6103 for the federal ones). KeyError for an unknown name."""
@@ -117,7 +128,7 @@ def holiday_in(year: int, name: str) -> date:
         return _last_weekday(year, 5, 0)
     if name in ("black_friday", "cyber_monday"):
         return holiday_in(year, "thanksgiving") + timedelta(1 if name == "black_friday" else 4)
-    return easter(year) + timedelta({"easter": 0, "easter_monday": 1, "good_friday": -2}[name])
+    return easter_sunday(year) + timedelta({"easter": 0, "easter_monday": 1, "good_friday": -2}[name])
 
 
 def next_holiday(today: date, name: str) -> date:

@@ -68,7 +68,10 @@ _DIGIT_WORDS = {
     "2day": "today", "2moro": "tomorrow", "2morrow": "tomorrow", "2mrw": "tomorrow", "2nite": "tonight",
     "2night": "tonight",
 }  # fmt: skip
-_LETTER_DIGIT_WORDS = (("b4", "before"), ("gr8", "great"), ("l8r", "later"), ("l8", "late"), ("w8", "wait"))
+_LETTER_DIGIT_WORDS = tuple(
+    (short, re.compile(rf"\b{short}\b"), long)
+    for short, long in (("b4", "before"), ("gr8", "great"), ("l8r", "later"), ("l8", "late"), ("w8", "wait"))
+)
 _THUMBS_UP = re.compile("[\U0001f44d\U0001f44c\U0001f197\u2705\u2714\U0001f4af\U0001f64c\U0001f44f\U0001f91d\u2611]")
 _THUMBS_DOWN = re.compile("[\U0001f44e\u274c\U0001f645\U0001f6ab\u26d4\u2716]")
 _FOLDED_HANDS = re.compile(
@@ -86,26 +89,38 @@ class Plain:
     is_emoji_only: bool
 
 
+_FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
+    (re.compile(r"(?<=[a-z])\"(?=[a-z])"), "'"),
+    (re.compile(r"\bo ?[\"'] ?clock"), "oclock"),
+    (re.compile(r"(?<=\d)'s\b"), " is"),
+    (re.compile(r"\b(twenty|thirty|forty|fifty|half|quarter|mid)-(?=[a-z])"), r"\1 "),
+    (re.compile(r"(?<=\d)[.:](?=[ap]\.? ?m\b)"), " "),
+    (re.compile(r"([a-z])\1{2,}"), r"\1"),
+)
+"""What is written in one way before words are looked at; a letter three times and more counts once."""
+_HAS_WORD = re.compile(r"[a-z\d]")
+
+
 def make_plain(received: str, language: str | None) -> Plain:
     """The received text made plain; `language` (if known) decides where the words do not."""
     text = received[:LONGEST_TEXT].translate(_APOSTROPHES)
-    shown = _lone_emoji(text)
-    folded = "".join(char if ord(char) < 128 else _ascii(char) for char in unicodedata.normalize("NFKD", text).lower())
-    folded = re.sub(r"(?<=[a-z])\"(?=[a-z])", "'", folded)
-    folded = _CONTRACTED.sub(lambda match: match[1] + (" would" if match[2] == "d" else " will"), folded)
-    folded = re.sub(r"\bo ?[\"'] ?clock", "oclock", folded)
-    folded = re.sub(r"(?<=\d)'s\b", " is", folded)
-    folded = re.sub(r"\b(twenty|thirty|forty|fifty|half|quarter|mid)-(?=[a-z])", r"\1 ", folded)
-    folded = re.sub(r"(?<=\d)[.:](?=[ap]\.? ?m\b)", " ", folded)
-    for short, long in _LETTER_DIGIT_WORDS:
-        folded = re.sub(rf"\b{short}\b", long, folded) if short in folded else folded
-    words = _spell_out(folded, None)
-    seen = seen_language(words)
+    shown = "" if text.isascii() else _lone_emoji(text)
+    folded = text.lower()
+    if not folded.isascii():
+        folded = unicodedata.normalize("NFKD", text).lower()
+        folded = "".join(char if ord(char) < 128 else _ascii(char) for char in folded)
+    if "'" in folded:
+        folded = _CONTRACTED.sub(lambda match: match[1] + (" would" if match[2] == "d" else " will"), folded)
+    for pattern, instead in _FOLDS:
+        folded = pattern.sub(instead, folded)
+    for short, pattern, long in _LETTER_DIGIT_WORDS:
+        folded = pattern.sub(long, folded) if short in folded else folded
+    seen = seen_language(folded.replace("'", ""))
     tongue = seen or language or "en"
     plain = _tidy(_spell_out(folded, tongue))
-    if not re.search(r"[a-z\d]", plain):
+    if not _HAS_WORD.search(plain):
         return Plain(shown, seen or language, bool(shown))
-    return Plain(plain, seen or (language if language else None), False)
+    return Plain(plain, seen or language, False)
 
 
 def _ascii(char: str) -> str:
@@ -120,38 +135,42 @@ def _lone_emoji(text: str) -> str:
     return ""
 
 
-def _spell_out(text: str, language: str | None) -> str:
+def _spell_out(text: str, language: str) -> str:
     """The text with short forms written out, apostrophes dropped and typing errors mended."""
     forms = _SPANISH_SHORT_FORMS if language == "es" else _SHORT_FORMS
     parts = []
-    for match in _WORD.finditer(text):
-        word = match.group()
+    for word in _WORD.findall(text):
         if word[0].isalpha():
             word = word.replace("'", "")
-            word = re.sub(r"([a-z])\1{2,}", r"\1", word)
             if language == "es":
                 word = _HARD_K.sub("qu", word)
-            if language:
-                word = forms.get(word) or mended(word, language)
-        elif word[0].isdigit() and not word.isdigit() and word not in _DIGIT_WORDS:
-            word = re.sub(r"(?<=\d)(?=[a-z])", " ", word)
-        elif word in _DIGIT_WORDS:
-            word = _DIGIT_WORDS[word]
+            word = forms.get(word) or mended(word, language)
+        elif word[0].isdigit() and not word.isdigit():
+            word = _DIGIT_WORDS.get(word) or _BEFORE_LETTER.sub(" ", word)
         parts.append(word)
     return "".join(parts)
 
 
+_BEFORE_LETTER = re.compile(r"(?<=\d)(?=[a-z])")
+_BEFORE_DIGIT = re.compile(r"(?<=[a-z])(?=\d)")
+_NEW_LINE = re.compile(r"\s*\n\s*")
+_HALF_DAY = re.compile(r"\b([ap]) ?\. ?m\b\.?")
+_SPACES = re.compile(r"[ \t\f\v\x00-\x1f]+")
+_MILES = re.compile(r"(?<=\d) ?(?:k )?mi\b")
+_LETTERS = re.compile(r"[a-z]+")
+
+
 def _tidy(text: str) -> str:
     """One space between words, numbers apart from letters, a new line as the end of a sentence."""
-    text = re.sub(r"(?<=[a-z])(?=\d)", " ", text)
-    text = re.sub(r"\s*\n\s*", " . ", text.strip())
-    text = re.sub(r"\b([ap]) ?\. ?m\b\.?", r"\1m", text)
-    return re.sub(r"[ \t\f\v\x00-\x1f]+", " ", text).strip()
+    text = _BEFORE_DIGIT.sub(" ", text)
+    text = _NEW_LINE.sub(" . ", text.strip())
+    text = _HALF_DAY.sub(r"\1m", text)
+    return _SPACES.sub(" ", text).strip()
 
 
 def seen_language(text: str) -> str | None:
     """The language whose common words the text holds more of, None where neither shows."""
-    words = re.findall(r"[a-z]+", re.sub(r"(?<=\d) ?(?:k )?mi\b", "", text))
+    words = _LETTERS.findall(_MILES.sub("", text))
     english = sum(word in ENGLISH for word in words)
     spanish = sum(word in SPANISH for word in words)
     if english == spanish:

@@ -4,9 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from rapidfuzz import process
-from rapidfuzz.distance import OSA
-
+from followup.core.replies.near_words import NearWords
 from followup.core.replies.words.english import ENTRIES as ENGLISH
 from followup.core.replies.words.entry import word_set
 from followup.core.replies.words.spanish import ENTRIES as SPANISH
@@ -113,6 +111,11 @@ def _allowed_errors(target: str) -> int:
     return 2 if target in _TWO_ERRORS or len(target) >= 9 else 1
 
 
+@lru_cache(maxsize=2)
+def _near_words(language: str) -> NearWords:
+    return NearWords(_TARGETS[language])
+
+
 @lru_cache(maxsize=16384)
 def mended(word: str, language: str) -> str:
     """The word, or the word of our lists that it was surely meant to be; two words where only the space is missing."""
@@ -123,12 +126,9 @@ def mended(word: str, language: str) -> str:
     parted = _parted(word, language)
     if parted:
         return parted
-    found = process.extract(
-        word, _TARGETS[language], scorer=OSA.distance, score_cutoff=2 if len(word) > 6 else 1, limit=3
-    )
     likely = [
         (distance, target)
-        for target, distance, _ in found
+        for distance, target in _near_words(language).near(word, 2 if len(word) > 6 else 1)
         if distance <= _allowed_errors(target) and _begins_alike(word, target) and not _is_inflection(word, target)
     ]
     return min(likely)[1] if likely else word

@@ -84,11 +84,33 @@ _ANY = re.compile(
 )
 
 
+_GLUE_ONLY = word_set(
+    "word mark at on in of the a and or to from any this next coming last after before by until around between dash",
+    "slash except correction instead_of early mid late past coming_after ahead ish onward orearlier",
+)
+"""Categories that alone make no time."""
+_REACH = 7
+"""How many symbols ahead of the time itself its glue can begin."""
+
+
+def _openings(text: Text) -> list[bool]:
+    """For each symbol whether a time can begin there: a symbol that makes one stands there or soon after it."""
+    can_open = [False] * len(text.symbols)
+    ahead = 0
+    for at in range(len(text.symbols) - 1, -1, -1):
+        category = text.symbols[at].category
+        ahead = ahead - 1 if category in _GLUE_ONLY else _REACH
+        is_bare = category in ("word", "mark") and text.symbols[at].text not in _WORDS_THAT_OPEN
+        can_open[at] = ahead > 0 and not is_bare
+    return can_open
+
+
 def _scan(text: Text) -> list[Mention]:
     found: list[Mention] = []
+    can_open = _openings(text)
     at = 0
     while at < len(text.symbols):
-        if text.cat(at) in ("word", "mark") and text.word(at) not in _WORDS_THAT_OPEN:
+        if not can_open[at]:
             at += 1
             continue
         one = _mention_at(text, at, found[-1] if found else None)
