@@ -96,7 +96,7 @@ def _last_weekday(year: int, month: int, weekday: int) -> date:
 
 
 def easter_sunday(year: int) -> date:
-    """Easter Sunday of the Gregorian calendar, by the anonymous computus (Meeus, Astronomical Algorithms, chapter 8)."""
+    """Easter Sunday of the Gregorian calendar, by the computus of Meeus (Astronomical Algorithms, chapter 8)."""
     a, (b, c) = year % 19, divmod(year, 100)
     d, e = divmod(b, 4)
     h = (19 * a + b - d - (b - (b + 8) // 25 + 1) // 3 + 15) % 30
