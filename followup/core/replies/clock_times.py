@@ -11,7 +11,8 @@ _MINUTES_PAST = {"past": 1, "after": 1, "to": -1, "before": -1, "of": -1, "until
 
 def hour(text: Text, at: int) -> FoundHour | None:
     """A clock time at this place: `9`, `9:30`, `930am`, `half past 3`, `25 to 7`, `las tres y media`, `noon`."""
-    at = text.skip(at, "the")
+    while text.cat(at) == "the" and text.word(at) not in ("el", "los", "lo"):
+        at += 1
     found = _told_by_minutes(text, at) or _written(text, at)
     if not found:
         return None

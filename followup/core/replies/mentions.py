@@ -98,6 +98,10 @@ class Setting:
     has_offer: bool = False
 
 
+_PAST_THE_END = 16
+"""How far past the last symbol a rule may look."""
+
+
 @dataclass
 class Text:
     """The symbols of one text, looked at by place; past the end everything is empty."""
@@ -110,13 +114,18 @@ class Text:
     has_plain_hour: bool = False
     """Whether an hour that is surely one was found, so that a bare number after it is something else."""
 
+    def __post_init__(self) -> None:
+        """Lay out what is asked for most, with an empty end before and after."""
+        self._cats = ["", *(symbol.category for symbol in self.symbols), *[""] * _PAST_THE_END]
+        self._words = ["", *(symbol.text for symbol in self.symbols), *[""] * _PAST_THE_END]
+
     def cat(self, at: int) -> str:
         """The category of the symbol at this place."""
-        return self.symbols[at].category if 0 <= at < len(self.symbols) else ""
+        return self._cats[at + 1] if at >= -1 else ""
 
     def word(self, at: int) -> str:
         """The text of the symbol at this place."""
-        return self.symbols[at].text if 0 <= at < len(self.symbols) else ""
+        return self._words[at + 1] if at >= -1 else ""
 
     def value(self, at: int) -> int:
         """The number of the symbol at this place, 0 where it has none."""
@@ -134,6 +143,7 @@ class Text:
 
     def skip(self, at: int, *categories: str) -> int:
         """The first place from `at` on whose category is none of these."""
-        while self.cat(at) in categories:
+        cats = self._cats
+        while cats[at + 1] in categories:
             at += 1
         return at

@@ -107,7 +107,7 @@ def make_plain(received: str, language: str | None) -> Plain:
     shown = "" if text.isascii() else _lone_emoji(text)
     folded = text.lower()
     if not folded.isascii():
-        folded = unicodedata.normalize("NFKD", text).lower()
+        folded = unicodedata.normalize("NFKD", text).lower()[: 2 * LONGEST_TEXT]
         folded = "".join(char if ord(char) < 128 else _ascii(char) for char in folded)
     if "'" in folded:
         folded = _CONTRACTED.sub(lambda match: match[1] + (" would" if match[2] == "d" else " will"), folded)

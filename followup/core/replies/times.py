@@ -93,6 +93,10 @@ _REACH = 7
 """How many symbols ahead of the time itself its glue can begin."""
 
 
+_MOST_TIMES = 40
+"""How many times of one text are read; nobody names more in earnest."""
+
+
 def _openings(text: Text) -> list[bool]:
     """For each symbol whether a time can begin there: a symbol that makes one stands there or soon after it."""
     can_open = [False] * len(text.symbols)
@@ -109,7 +113,7 @@ def _scan(text: Text) -> list[Mention]:
     found: list[Mention] = []
     can_open = _openings(text)
     at = 0
-    while at < len(text.symbols):
+    while at < len(text.symbols) and len(found) < _MOST_TIMES:
         if not can_open[at]:
             at += 1
             continue
@@ -189,7 +193,8 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
         return False
     if told.first.is_plain:
         return True
-    if text.cat(end) == "weekday" and text.cat(end + 1) == "ahead":
+    is_date = text.cat(end) == "month" and text.cat(end + 1) not in ("num", "ordinal", "the")
+    if is_date or (text.cat(end) == "weekday" and text.cat(end + 1) == "ahead"):
         return False
     if text.setting.language == "en" and text.cat(text.skip(at, "at", "around") - 1) == "a":
         return False

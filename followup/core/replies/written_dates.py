@@ -165,7 +165,7 @@ def _stands_for_a_day(text: Text, at: int, start: int, end: int, cat: str) -> bo
         or (text.cat(end) == "unit" and not (text.word(end) in ("day", "dia") and text.cat(end + 1) == "of"))
     ):
         return False
-    if text.cat(end) == "part" and cat == "num":
+    if text.cat(end) == "part" and cat == "num" and before not in ("el", "dia", "el dia"):
         return False
     spelled = not text.word(start)[:1].isdigit()
     if cat == "ordinal":
