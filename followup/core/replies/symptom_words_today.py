@@ -28,9 +28,9 @@ TODAY = (
     r"with|much|anymore|that much|far|around|there|anywhere))",
     r"revs? (?:\w+ ){0,4}(?:but|doesnt|wont|high|up and down)",
     r"(?:hear|heard|hearing|makes?|making|made) (?:(?:a|an|this|that|some|these|weird|lots of|an awful|"
-    r"kinda|like|it|the) )+(?!appointment|reservation|call|deal|plan|note|decision|payment|mistake|"
-    r"point)\w+(?: \w+){0,3} (?:when|whenever|while|every time|at (?:\d|high|low|speed|highway|idle|"
-    r"stop)\w*|on (?:bumps|turns|the highway|cold|start|take)|over bumps|under the|from (?:the|under|my|"
+    r"kinda|like|the) )+(?!appointment|reservation|call|deal|plan|note|decision|payment|mistake|"
+    r"point)\w+(?: \w+){0,3} (?:when|whenever|while|every time|at (?:\d+ ?(?:mph|miles|km|k)|high|low|speed|"
+    r"highway|idle|stop)\w*|on (?:bumps|turns|the highway|cold|start|take)|over bumps|under the|from (?:the|under|my|"
     r"behind))",
     r"(?:odd|funny|weird|bad|strange|sweet|rotten|burnt|chemical|hot|awful|nasty|musty) smell",
     r"(?:it|car|truck|something|inside|engine|cabin|vents?|exhaust) (?:\w+ ){0,2}(?:smells|stinks)",

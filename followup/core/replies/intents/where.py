@@ -29,7 +29,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
-    r"hours(?: please)?\Z",
+    r"^hours(?: please)?\Z",
     r"how (?:do|can) (?:i|we) (?:get|go|drive) (?:to|there)(?: \w+){0,2}",
     r"cuando (?:abren|cierran|estan abiertos)",
     r"(?:forget|forgot|dont (?:know|remember)|not sure|remind me|lost) where (?:your|the|you|u|yall)(?: "
