@@ -147,6 +147,11 @@ scored_vehicles = Table(
     "scored_vehicles", metadata, key(), shop(), ref("vehicle_id", "vehicles", indexed=False), word("known"),
     at("scored_at"), UniqueConstraint("vehicle_id"),
 )  # fmt: skip
+# What the present windows of a car rest on, for pages that show why; with it, windows of tires that are stored.
+due_evidence = Table(
+    "due_evidence", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("item"), word("position", default=""),
+    word("stored_set", default=""), data("evidence"), data("stored_window", needed=False),
+)  # fmt: skip
 # What a customer said about work: no for now, ask later, done elsewhere. `until` None: until it is measured again.
 rests = Table(
     "rests", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("item"), word("position", default=""),

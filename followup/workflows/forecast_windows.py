@@ -3,13 +3,14 @@
 1. The cars that have news since their windows were made are found (or those that are named are taken).
 2. Their histories are built from the current inspections, visits and odometer readings told by text.
 3. `core/forecast` makes windows for the action limit, and for the legal limit beside it.
-4. The windows are kept, the earlier ones stay for scoring. A few cars are one transaction: if the process dies, the
-   rest still has news and is found next time.
+4. The windows are kept, the earlier ones stay for scoring; beside the present ones stands what they rest on. A few
+   cars are one transaction: if the process dies, the rest still has news and is found next time.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from datetime import date, datetime
 from itertools import islice
 from typing import TYPE_CHECKING, Any
@@ -22,7 +23,8 @@ from followup.core.items import BY_CODE
 from followup.core.items.readings import measured
 from followup.core.shop import Shop
 from followup.core.wall import day_of
-from followup.storage import shops, windows
+from followup.storage import evidence, shops, windows
+from followup.storage.evidence import KeptEvidence
 from followup.storage.histories import history_of
 from followup.storage.store import Store
 
@@ -54,8 +56,9 @@ def forecast_windows(
         made = list(_forecast(shop, histories, day_of(now, shop.zone)))
         for begin in range(0, len(made), _KEPT_AT_ONCE):
             with store.write() as connection:
-                for vehicle_id, as_of, bodies in made[begin : begin + _KEPT_AT_ONCE]:
+                for vehicle_id, as_of, bodies, kept in made[begin : begin + _KEPT_AT_ONCE]:
                     windows.replace_windows(connection, shop_id, vehicle_id, as_of, bodies, now)
+                    evidence.replace_evidence(connection, shop_id, vehicle_id, kept)
         done += len(batch)
         if progress:
             progress(len(batch))
@@ -68,7 +71,8 @@ def count_cars_with_news(store: Store, shop_id: int) -> int:
         return len(windows.cars_with_news(connection, shop_id))
 
 
-Made = tuple[int, date, list[tuple[str, str, dict[str, Any]]]]
+Bodies = list[tuple[str, str, dict[str, Any]]]
+Made = tuple[int, date, Bodies, list[KeptEvidence]]
 
 
 def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) -> Iterator[Made]:
@@ -83,18 +87,38 @@ def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) 
         shop.rules,
         ShopPriors(tire_seasons=tire_seasons(shop.state), gauges_round_down=shop.rules.gauges_round_down),
     )
-    action = forecast_cars(cars, today, "action", rules.action_limits, priors=priors, with_ahead=True)
+    action = forecast_cars(
+        cars,
+        today,
+        "action",
+        rules.action_limits,
+        priors=priors,
+        with_ahead=True,
+        with_stored_sets=True,
+        with_evidence=True,
+    )
     legal = {
         (one.vehicle, one.item, one.position): one
         for one in forecast_cars(cars, today, "legal", rules.legal_limits, priors=priors)
     }
-    made: dict[int, list[tuple[str, str, dict[str, Any]]]] = {vehicle_id: [] for vehicle_id in known}
+    made: dict[int, tuple[Bodies, list[KeptEvidence]]] = {vehicle_id: ([], []) for vehicle_id in known}
     for window in action:
         vehicle_id = by_code[window.vehicle]
-        body = _body(window, legal.get((window.vehicle, window.item, window.position)), known[vehicle_id])
-        made[vehicle_id].append((window.item, window.position, body))
-    for vehicle_id, bodies in made.items():
-        yield vehicle_id, today, bodies
+        bodies, kept = made[vehicle_id]
+        kept.append(_evidence(window))
+        window = replace(window, evidence=None)
+        if window.stored_set is None:
+            body = _body(window, legal.get((window.vehicle, window.item, window.position)), known[vehicle_id])
+            bodies.append((window.item, window.position, body))
+    for vehicle_id, (bodies, kept) in made.items():
+        yield vehicle_id, today, bodies, kept
+
+
+def _evidence(window: DueWindow) -> KeptEvidence:
+    """What pages show of a window's reasons. Tires that are stored are kept here alone: nobody is texted about them."""
+    assert window.evidence is not None
+    stored = None if window.stored_set is None else replace(window, evidence=None).to_json()
+    return KeptEvidence(window.item, window.position, window.stored_set, window.evidence.to_json(), stored)
 
 
 def _body(window: DueWindow, legal: DueWindow | None, history: CarHistory) -> dict[str, Any]:

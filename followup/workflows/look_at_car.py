@@ -10,9 +10,9 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from followup.core.advisories import Advisory
-from followup.core.forecast.explain import explain
 from followup.core.forecast.first_due import FirstDue
-from followup.core.item import Item, in_use
+from followup.core.forecast.window import DueWindow
+from followup.core.item import Item, Limit, in_use
 from followup.core.items import catalogue_of, present_condition
 from followup.core.planning.decide import decide_for_phone
 from followup.core.planning.picture import Decision
@@ -21,7 +21,7 @@ from followup.core.text import reason
 from followup.core.vehicle import WALKING_ORDER, Vehicle
 from followup.core.visit import Recommendation, Work
 from followup.core.wall import day_of
-from followup.storage import inspections, outbox, people, pictures, requests, seen, shops, windows
+from followup.storage import evidence, inspections, outbox, people, pictures, requests, seen, shops, windows
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 from followup.storage.seen import SeenBooking, SeenReading, Whom
@@ -41,7 +41,10 @@ class ReadItem:
 
 @dataclass(frozen=True)
 class DueRow:
-    """A due window of today: its dates, twenty equally likely dates (None: past the horizon), and why, in words."""
+    """A due window of today: its dates, twenty equally likely dates (None: past the horizon), and what it rests on.
+
+    `legal` is the legal limit, for the picture.
+    """
 
     item: str
     position: str
@@ -50,7 +53,8 @@ class DueRow:
     likely_on: date | None
     late_on: date | None
     dates: tuple[date | None, ...]
-    because: str
+    window: DueWindow
+    legal: Limit | None
 
 
 @dataclass(frozen=True)
@@ -95,6 +99,7 @@ class CarPage:
     places: tuple[tuple[str, tuple[ReadItem, ...]], ...]
     due: tuple[DueRow, ...]
     advisories: tuple[Advisory, ...]
+    stored: tuple[DueRow, ...]
     first: FirstDue | None
     ahead: tuple[TextAhead, ...]
     plans: tuple[PhonePlan, ...]
@@ -122,7 +127,8 @@ def look_at_car(
         shop = shops.load_shop(connection, shop_id)
         today = day_of(now, shop.zone)
         kept = windows.windows_of(connection, vehicle_id)
-        due = tuple(_due(kept, shop, today))
+        found = tuple(_due(evidence.windows_with_evidence(connection, vehicle_id), shop, today))
+        due = tuple(one for one in found if one.window.stored_set is None)
         drivers = people.drivers_of_vehicle(connection, vehicle_id)
         return CarPage(
             vehicle_id=vehicle_id,
@@ -135,6 +141,7 @@ def look_at_car(
             places=_places(connection, row, due, shop, today),
             due=due,
             advisories=advisories_of_vehicle(connection, shop, vehicle_id, today),
+            stored=tuple(one for one in found if one.window.stored_set is not None),
             first=seen.first_due_of(kept, shop, today),
             ahead=tuple(_ahead(connection, shop, vehicle_id)),
             plans=tuple(_plans(connection, shop, row, drivers, now, needs_registration)),
@@ -168,23 +175,23 @@ def _odometer(connection: Connection, vehicle_id: int) -> tuple[date, float] | N
     return max(known, default=None)
 
 
-def _due(rows: list[Row], shop: Shop, today: date) -> Iterator[DueRow]:
+def _due(found: list[DueWindow], shop: Shop, today: date) -> Iterator[DueRow]:
     """The windows in the order of the catalogue, each item in walking order."""
     catalogue = {one.code: one for one in in_use(catalogue_of(shop))}
     codes = list(catalogue)
-    known = [row for row in rows if row["item"] in catalogue]
-    known.sort(key=lambda row: (codes.index(row["item"]), WALKING_ORDER.index(row["position"])))
-    for row in known:
-        window = seen.window_of(row)
+    known = [one for one in found if one.item in catalogue]
+    known.sort(key=lambda one: (codes.index(one.item), WALKING_ORDER.index(one.position)))
+    for window in known:
         yield DueRow(
-            item=row["item"],
-            position=row["position"],
+            item=window.item,
+            position=window.position,
             condition=window.condition(shop.rules.lead_days, shop.rules.send_at_chance, today),
             early_on=window.early,
             likely_on=window.likely,
             late_on=window.late,
             dates=tuple(_on(window.as_of, days) for days in window.curve.dots()),
-            because=explain(window),
+            window=window,
+            legal=catalogue[window.item].limit("legal", shop.rules.legal_limits),
         )
 
 

@@ -12,13 +12,13 @@ from datetime import date, datetime
 from followup.core.advisories import Advisory
 from followup.core.forecast.window import DueWindow, condition_of
 from followup.core.inspection import InspectionLine, Reading
-from followup.core.item import Catalogue, Condition, Item
+from followup.core.item import Catalogue, Condition, Item, Limit
 from followup.core.items import catalogue_of, present_condition
 from followup.core.items.readings import WORST_FIRST
 from followup.core.shop import Shop
 from followup.core.vehicle import WALKING_ORDER, Vehicle
 from followup.core.wall import day_of, to_wall
-from followup.storage import inspections, people, shops, windows
+from followup.storage import evidence, inspections, people, shops
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
@@ -66,13 +66,17 @@ class FormPicture:
 
 @dataclass(frozen=True)
 class ItemSeen:
-    """One item of the result: what was read (None: not this time), its condition, and when it may be due."""
+    """One item of the result: what was read (None: not this time), its condition, and when it may be due.
+
+    `legal` is its legal limit.
+    """
 
     item: Item
     position: str
     reading: Reading | None
     condition: Condition
     window: DueWindow | None
+    legal: Limit | None = None
 
 
 @dataclass(frozen=True)
@@ -85,6 +89,7 @@ class ResultPicture:
     items: tuple[ItemSeen, ...]
     catalogue: Catalogue
     advisories: tuple[Advisory, ...]
+    stored: tuple[ItemSeen, ...]
     today: date
 
 
@@ -146,14 +151,23 @@ def look_at_result(store: Store, shop_id: int, inspection_id: int, now: datetime
             return None
         shop = shops.load_shop(connection, shop_id)
         line = _line(row)
-        kept = windows.windows_of(connection, vehicle["id"])
-        made = {(one["item"], one["position"]): DueWindow.from_json(_window(one["body"])) for one in kept}
-        car = _car(connection, vehicle)
-        today = day_of(now, shop.zone)
+        kept = evidence.windows_with_evidence(connection, vehicle["id"])
+        made = {(one.item, one.position): one for one in kept if one.stored_set is None}
+        car, today = _car(connection, vehicle), day_of(now, shop.zone)
         items = tuple(_items(shop, car.vehicle, line, made, today))
+        stored = tuple(_stored(shop, kept, today))
         advised = advisories_of_vehicle(connection, shop, vehicle["id"], today)
         people_of_car = _people(connection, vehicle["id"])
-        return ResultPicture(car, people_of_car, line, items, catalogue_of(shop), advised, today)
+        return ResultPicture(car, people_of_car, line, items, catalogue_of(shop), advised, stored, today)
+
+
+def _stored(shop: Shop, kept: list[DueWindow], today: date) -> Iterator[ItemSeen]:
+    """The tires that are not on the car."""
+    rules, catalogue = shop.rules, catalogue_of(shop)
+    for window in (one for one in kept if one.stored_set is not None and one.item in catalogue):
+        condition = condition_of(window, rules.lead_days, rules.send_at_chance, today)
+        item = catalogue[window.item]
+        yield ItemSeen(item, window.position, None, condition, window, item.limit("legal", rules.legal_limits))
 
 
 def _items(
@@ -175,16 +189,12 @@ def _items(
                 if reading
                 else "not checked"
             )
-            yield ItemSeen(item, position, reading, min(ahead, found, key=WORST_FIRST.index), window)
+            legal = item.limit("legal", rules.legal_limits)
+            yield ItemSeen(item, position, reading, min(ahead, found, key=WORST_FIRST.index), window, legal)
 
 
 def _places(catalogue: Catalogue, reading: Reading) -> tuple[str, ...]:
     return catalogue[reading.item].places(reading.position) if reading.item in catalogue else ()
-
-
-def _window(body: dict[str, object]) -> dict[str, object]:
-    """The body of a window as `DueWindow.from_json` takes it: what was kept beside it is left out."""
-    return {name: value for name, value in body.items() if name in DueWindow.__dataclass_fields__}
 
 
 def _car(connection: Connection, row: Row) -> CarSeen:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass
 from datetime import date
+from itertools import pairwise
 from typing import Any, Literal
 
 # Why a reading is shown but does not count: the part was replaced or moved since, or is seen to be another one; the
@@ -54,6 +55,19 @@ class ShownLine:
 
     of: LineOf
     points: tuple[ShownPoint, ...]
+
+    def at(self, on: date) -> ShownPoint | None:
+        """The line on a day, straight between its points; None outside them."""
+        for before, after in pairwise(self.points):
+            if before.on <= on <= after.on:
+                share = (on - before.on).days / (after.on - before.on).days
+
+                def between(begin: float | None, end: float | None, share: float = share) -> float | None:
+                    return None if begin is None or end is None else begin + share * (end - begin)
+
+                likely = before.likely + share * (after.likely - before.likely)
+                return ShownPoint(on, likely, between(before.low, after.low), between(before.high, after.high))
+        return None
 
 
 @dataclass(frozen=True)

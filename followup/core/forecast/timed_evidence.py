@@ -12,6 +12,7 @@ from scipy.special import ndtri
 
 from followup.core.forecast.batch import Batch
 from followup.core.forecast.cars import ItemHistory
+from followup.core.forecast.day_words import day_words, month_words
 from followup.core.forecast.evidence import Evidence, ShownLine, ShownPoint, ShownReading, Wide
 from followup.core.forecast.history import Reading
 from followup.core.forecast.lives import Amounts, Intervals, Lives
@@ -190,6 +191,11 @@ def _measured(reading: Reading) -> tuple[float | str, str, str]:
     word = entered.level or entered.looks or entered.verdict or entered.found_as or ""
     if reading.number is not None:
         return float(reading.number.value), reading.number.unit, word
-    told = word or entered.date_code or entered.good_until or ""
-    days = entered.done_on or entered.changed_on or entered.due_on
-    return told or (days.isoformat() if days else ""), "", word
+    if entered.good_until:
+        return month_words(entered.good_until), "", word
+    if word or entered.date_code:
+        return word or entered.date_code or "", "", word
+    if entered.due_odometer is not None:
+        return f"due at {entered.due_odometer:,.0f} {entered.unit or reading.distance_unit}", "", word
+    named = (("done", entered.done_on), ("changed", entered.changed_on), ("due", entered.due_on))
+    return next((f"{did} {day_words(on)}" for did, on in named if on is not None), ""), "", word

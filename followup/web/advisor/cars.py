@@ -22,6 +22,7 @@ from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
 from followup.web.steps import ADVISORS, go, instant_of, or_404
+from followup.web.why import why_shown
 from followup.web.words import catalogue, local, shop
 from followup.workflows import enter_recall, keep_visit, look_at_requests
 from followup.workflows import look_at_car as looking
@@ -146,8 +147,12 @@ def _page(vehicle_id: int, given: dict[str, Any], wrong: dict[str, str], status:
     seen = _seen(vehicle_id)
     beyond = [(one.item, one.position) for one in seen.due if not _has_near_date(one, seen.today)]
     charts = _charts(seen)
+    whys = [
+        why_shown(one.window, say.item(one.item, one.position), one.condition, one.legal, seen.today)
+        for one in (*seen.due, *seen.stored)
+    ]
     return render_template(
-        "advisor/car.html", seen=seen, charts=charts, beyond=beyond, given=given, wrong=wrong,
+        "advisor/car.html", seen=seen, charts=charts, beyond=beyond, whys=whys, given=given, wrong=wrong,
         advisories=advisory_lines(seen.advisories, seen.vehicle, seen.today), rotation=rotation_words(seen.vehicle),
     ), status  # fmt: skip
 

@@ -15,6 +15,7 @@ from followup.web.security import for_roles
 from followup.web.technician.blueprint import blueprint
 from followup.web.technician.sheet import PLACES, said, sheet
 from followup.web.technician.typed import shows_all
+from followup.web.why import why_shown
 from followup.web.words import MONTHS
 from followup.workflows.look_at_inspection_form import ItemSeen, look_at_result
 
@@ -31,6 +32,11 @@ def result(inspection_id: int) -> ResponseReturnValue:
     if kept is None:
         abort(404)
     rows = [_row(one) for one in kept.items]
+    whys = [
+        why_shown(one.window, _name(one), one.condition, one.legal, kept.today)
+        for one in (*kept.items, *kept.stored)
+        if one.window is not None
+    ]
     may_correct = shows_all(kept.line, sheet(kept.car.vehicle, kept.line.part, catalogue=kept.catalogue))
     may_ask = me().role != "technician"
     return render_template(
@@ -38,10 +44,15 @@ def result(inspection_id: int) -> ResponseReturnValue:
         kept=kept,
         rows=rows,
         advisories=advisory_lines(kept.advisories, kept.car.vehicle, kept.today),
+        whys=whys,
         inspection_id=inspection_id,
         may_correct=may_correct,
         may_ask_consent=may_ask,
     )
+
+
+def _name(seen: ItemSeen) -> str:
+    return f"{seen.item.words}, {PLACES[seen.position].lower()}" if seen.position else seen.item.words
 
 
 def _row(seen: ItemSeen) -> dict[str, str]:

@@ -12,7 +12,7 @@ import pytest
 
 from followup.core.forecast.due import forecast_cars
 from followup.core.forecast.evidence import LineOf
-from followup.core.forecast.explain import explain
+from followup.core.forecast.explain import explain, explain_in_full
 from followup.core.forecast.history import CarHistory, history_of_lines
 from followup.core.forecast.window import DueWindow
 from followup.core.inspection import BadLine, read_line
@@ -85,6 +85,19 @@ def car(number: int, draw: random.Random) -> list[dict[str, Any]]:
     return visits
 
 
+def car_of_every_item() -> CarHistory:
+    """A diesel car on which every forecast item was read once, with one or two of its fields."""
+    draw = random.Random(3)
+    told = visit("2026-01-10", 60_000, vehicle={"id": "V-all", "powertrain": "diesel", "first_used_on": "2020-01-01"})
+    good = []
+    for item in FORECAST:
+        tried = (
+            one for _ in range(200) if is_taken(told | {"readings": [one := reading(item, draw, date(2026, 1, 10))]})
+        )
+        good.append(next(tried))
+    return history_of_lines([read_line(line_text(**(told | {"readings": good})), NOW, BY_CODE)])[0]
+
+
 @pytest.fixture(scope="module")
 def cars() -> list[CarHistory]:
     draw = random.Random(11)
@@ -128,6 +141,8 @@ def test_any_history_gives_sound_evidence(cars: list[CarHistory], as_of: date | 
     for one in found:
         assert one.evidence is not None
         assert_sound_evidence(one.evidence)
+        for line in explain_in_full(one):
+            assert line.endswith(".") and not set("{}_") & set(line) and "None" not in line, line
     if as_of == "last":
         drawn = {line.of for one in found if one.evidence for line in one.evidence.lines}
         assert drawn == set(get_args(LineOf))

@@ -6,7 +6,6 @@ from datetime import date, timedelta
 
 import pytest
 
-from followup.core.forecast.explain import explain
 from followup.core.forecast.window import CURVE_CHANCES, DueCurve, DueWindow, condition_of
 from tests.core.forecast.told import pad, tread, visit, window, windows
 
@@ -86,23 +85,3 @@ def test_condition_follows_the_days() -> None:
 def test_what_nobody_measured_is_not_checked() -> None:
     assert condition_of(None, 21, 0.25) == "not checked"
     assert not windows(visit("2026-01-10", 60_000, {"item": "brake_shoe", "position": "rear", "not_checked": "drum"}))
-
-
-def test_explained_in_words_for_staff() -> None:
-    one = window(visit("2026-01-10", 60_000, tread(5)))
-    said = explain(one)
-    assert said.startswith("about 5/32 now, wearing 1/32 every ")
-    assert "miles a day" in said
-    assert "read on 1 day" in said
-
-
-@pytest.mark.parametrize("item", ["level", "looks", "fluid", "oil"])
-def test_every_kind_of_model_explains_itself(item: str) -> None:
-    reading = {
-        "level": {"item": "washer_fluid", "level": "ok"},
-        "looks": {"item": "cabin_filter", "looks": "even"},
-        "fluid": {"item": "brake_fluid", "water_percent": 1.2, "changed_on": "2024-01-10"},
-        "oil": {"item": "oil_service", "done_on": "2025-12-10", "done_odometer": 59_000},
-    }[item]
-    said = explain(window(visit("2026-01-10", 60_000, reading)))
-    assert said and "None" not in said and "{" not in said
