@@ -11,6 +11,7 @@ import math
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
+from itertools import pairwise
 
 from followup.core.forecast.evidence import Evidence, LineOf, ShownLine, ShownPoint
 from followup.core.forecast.explain import UNIT_WORDS, exactly
@@ -22,6 +23,8 @@ LEFT_PERCENT, RIGHT_PERCENT = 17.0, 98.0
 TOP_PX, PLOT_PX = 10.0, 160.0
 BOTTOM_PX = TOP_PX + PLOT_PX
 TICK_ROW_PX, TODAY_ROW_PX, LIKELY_ROW_PX, HEIGHT_PX = 16.0, 33.0, 50.0, 226.0
+# What the odometer shows has a row of its own below the ticks.
+MILES_ROW_PX = 14.0
 # Words of 12 px and a little air.
 LINE_PX = 15.0
 MOST_TICKS, MOST_GRID = 4, 5
@@ -81,7 +84,7 @@ class WearChart:
     grid: tuple[Level, ...]
     limits: tuple[Level, ...]
     ticks: tuple[Words, ...]
-    tick_places: tuple[float, ...]
+    miles: tuple[Words, ...]
     curves: tuple[Curve, ...]
     spots: tuple[Spot, ...]
     today_x: float | None
@@ -90,7 +93,9 @@ class WearChart:
     notes: tuple[Words, ...]
     begins_on: date
     ends_on: date
-    height: int = int(HEIGHT_PX)
+    height: int
+    today_ends_y: float
+    likely_ends_y: float
     top: int = int(TOP_PX)
     bottom: int = int(BOTTOM_PX)
     left: float = LEFT_PERCENT
@@ -107,19 +112,25 @@ def lay_out(window: DueWindow, legal: Limit | None, today: date) -> WearChart | 
     limits = tuple(_limits(window, evidence, legal, frame))
     due = _due(window, frame)
     due_at = _due_value(window, evidence)
+    ticks = tuple(_ticks(frame))
+    miles = tuple(_miles(window, evidence, ticks))
+    lower = MILES_ROW_PX if miles else 0.0
     return WearChart(
         grid=tuple(_grid(evidence, frame)),
         limits=limits,
-        ticks=tuple(_ticks(frame)),
-        tick_places=tuple(one.x for one in _ticks(frame)),
+        ticks=tuple(one for _, one in ticks),
+        miles=miles,
         curves=tuple(_curve(line, frame) for line in lines),
         spots=tuple(_spots(evidence, frame)),
         today_x=frame.x(today) if frame.begins_on <= today <= frame.ends_on else None,
         due=due,
         due_y=frame.y(due_at),
-        notes=tuple(_notes(window, today, frame)),
+        notes=tuple(_notes(window, today, frame, lower)),
         begins_on=frame.begins_on,
         ends_on=frame.ends_on,
+        height=int(HEIGHT_PX + lower),
+        today_ends_y=BOTTOM_PX + TODAY_ROW_PX + lower - LINE_PX + 4,
+        likely_ends_y=BOTTOM_PX + LIKELY_ROW_PX + lower - LINE_PX + 4,
     )
 
 
@@ -236,7 +247,7 @@ def _steps(highest: float) -> list[float]:
     return [step * n for n in range(int(highest / step) + 1)]
 
 
-def _ticks(frame: _Frame) -> Iterator[Words]:
+def _ticks(frame: _Frame) -> Iterator[tuple[date, Words]]:
     """The first of a month, or of a year, that has room for its words."""
     begins, ends = frame.begins_on, frame.ends_on
     months = (ends.year - begins.year) * 12 + ends.month - begins.month
@@ -246,7 +257,26 @@ def _ticks(frame: _Frame) -> Iterator[Words]:
         first = date(month // 12, month % 12 + 1, 1)
         if month % step == 0 and first <= ends and frame.x(first) <= LAST_TICK_PERCENT:
             words = f"{first.year}" if step >= 12 else f"{MONTHS[first.month - 1]} {first.year}"
-            yield Words(frame.x(first), BOTTOM_PX + TICK_ROW_PX, words)
+            yield first, Words(frame.x(first), BOTTOM_PX + TICK_ROW_PX, words)
+
+
+def _miles(window: DueWindow, evidence: Evidence, ticks: Sequence[tuple[date, Words]]) -> Iterator[Words]:
+    """What the odometer shows at the ticks: as it was told, and from there at the car's own rate."""
+    for on, tick in ticks:
+        miles = _odometer_on(evidence, window.because.distance_per_day, on)
+        if miles is not None:
+            yield Words(tick.x, tick.y + MILES_ROW_PX, f"{miles / 1000:,.0f}k mi")
+
+
+def _odometer_on(evidence: Evidence, miles_a_day: float | None, on: date) -> float | None:
+    """Miles on that day; None before the first entry, or where there is none."""
+    used = evidence.odometer.used if evidence.odometer else ()
+    if not used or miles_a_day is None or on < used[0][0]:
+        return None
+    for (begin, before), (end, after) in pairwise(used):
+        if begin <= on <= end:
+            return before + (after - before) * (on - begin).days / max((end - begin).days, 1)
+    return used[-1][1] + miles_a_day * (on - used[-1][0]).days
 
 
 def _curve(line: ShownLine, frame: _Frame) -> Curve:
@@ -278,13 +308,15 @@ def _due(window: DueWindow, frame: _Frame) -> tuple[float, float, float] | None:
     return early, likely, late
 
 
-def _notes(window: DueWindow, today: date, frame: _Frame) -> Iterator[Words]:
+def _notes(window: DueWindow, today: date, frame: _Frame, lower: float) -> Iterator[Words]:
     """Words below the axis: today, and the likely month, each in a row of its own."""
     if frame.begins_on <= today <= frame.ends_on:
-        yield _below(frame.x(today), TODAY_ROW_PX, "today")
+        yield _below(frame.x(today), TODAY_ROW_PX + lower, "today")
     likely = window.likely
     if likely is not None and _due(window, frame) is not None:
-        yield _below(frame.x(likely), LIKELY_ROW_PX, f"likely {MONTHS[likely.month - 1]} {likely.day}, {likely.year}")
+        yield _below(
+            frame.x(likely), LIKELY_ROW_PX + lower, f"likely {MONTHS[likely.month - 1]} {likely.day}, {likely.year}"
+        )
 
 
 def _below(x: float, row: float, words: str) -> Words:

@@ -10,7 +10,7 @@ from itertools import combinations, pairwise
 import pytest
 
 from followup.core.forecast.due import forecast_cars
-from followup.core.forecast.evidence import Evidence, ShownLine, ShownPoint, ShownReading
+from followup.core.forecast.evidence import Evidence, OdometerUse, ShownLine, ShownPoint, ShownReading
 from followup.core.forecast.window import DueWindow
 from followup.core.item import Limit
 from followup.core.items import BY_CODE
@@ -72,6 +72,25 @@ def test_limits_say_their_value() -> None:
     assert len(chart(tire(), None).limits) == 1
 
 
+def test_the_odometer_stands_below_the_days() -> None:
+    """20,000 miles in the two years between the entries, then on at 30 miles a day."""
+    assert not chart(tire()).miles
+    made = tire()
+    assert made.evidence is not None
+    use = OdometerUse(used=((date(2024, 1, 10), 40_000.0), (TODAY, 60_000.0)))
+    told = replace(
+        made, evidence=replace(made.evidence, odometer=use), because=replace(made.because, distance_per_day=30)
+    )
+    found = chart(told)
+    assert [one.words for one in found.ticks] == ["2025", "2026"]
+    # 357 of 731 days of 20,000 miles; nine days before the second entry.
+    assert [one.words for one in found.miles] == ["50k mi", "60k mi"]
+    late = chart(
+        replace(told, evidence=replace(made.evidence, odometer=OdometerUse(used=((date(2024, 9, 1), 45_000.0),))))
+    )
+    assert [one.words for one in late.miles] == ["49k mi", "60k mi"]
+
+
 def test_what_was_found_due_has_no_bar() -> None:
     assert chart(tire(is_past=True)).due is None
     assert chart(tire(likely=None)).due is None
@@ -106,7 +125,7 @@ def boxes(found: WearChart) -> list[tuple[str, float, float, float, float]]:
         left = x - {"start": 0.0, "middle": width / 2, "end": width}[one.anchor]
         return one.words, left, left + width, one.y - 10, one.y + 3
 
-    return [box(one) for one in (*labels, *found.ticks, *found.notes)]
+    return [box(one) for one in (*labels, *found.ticks, *found.miles, *found.notes)]
 
 
 def windows_of_any_cars() -> list[tuple[DueWindow, date]]:

@@ -308,7 +308,8 @@ def _driven(window: DueWindow, evidence: Evidence) -> Iterator[str]:
             on, miles = use.used[-1]
             rest = "" if count == 1 else f" and {count - 1} entr{'y' if count == 2 else 'ies'} before it"
             whence = f"from {miles:,.0f} mi on {day_words(on)}{rest}"
-        yield f"About {middle:.0f} miles a day, 8 of 10 between {between[0]:.0f} and {between[1]:.0f}: {whence}."
+        ahead = f"8 of 10 between {between[0]:.0f} and {between[1]:.0f} over the time ahead"
+        yield f"About {middle:.0f} miles a day, {ahead}: {whence}."
     for on, typed, taken in use.put_right:
         yield f"{typed:,.0f} on {day_words(on)} was taken for kilometers: {taken:,.0f} mi."
     for on, miles in use.left_out:
