@@ -35,9 +35,10 @@ def _newest(connection: Connection, table: Table, shop_id: int, *conditions: Col
 
 
 def windows_ever(connection: Connection, vehicle_id: int) -> list[Row]:
-    """All windows of a car that were ever kept, oldest first."""
-    table = tables.due_windows
-    return rows.every(connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.id))
+    """All windows of a car that were ever kept, oldest first; `is_used` where a planned text rests on one."""
+    table, uses = tables.due_windows, tables.window_uses
+    is_used = exists().where(uses.c.window_id == table.c.id).label("is_used")
+    return rows.every(connection, select(table, is_used).where(table.c.vehicle_id == vehicle_id).order_by(table.c.id))
 
 
 def replace_scores(

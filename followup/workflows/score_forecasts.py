@@ -2,9 +2,10 @@
 
 1. The cars are found of which something else is known than when they were scored last: a new inspection, a correction,
    work that was told later.
-2. All windows that were ever kept of such a car are read; of several of one day the last counts. For days on which an
-   item was read but no window was kept (readings that came in from a file), it is forecast now what would have been
-   forecast then, from what was known then.
+2. All windows that were ever kept of such a car are read. Of those that were made on the same knowledge of an item the
+   ones of the first day count (of that day the last), and those that a planned text rests on: a car that is forecast
+   anew each night is not counted each night. For days on which an item was read but no window was kept (readings that
+   came in from a file), it is forecast now what would have been forecast then, from what was known then.
 3. `core/forecast/scored.py` scores each by the first reading after it.
 4. The car's scores are replaced as a whole, in one transaction with the note of what was known: scoring twice, or by
    two processes, leaves the same, and if the process dies the car is found again. Windows are never thrown away, so
@@ -94,13 +95,19 @@ def _row(score: ForecastScore, window_id: int | None) -> dict[str, Any]:
 
 
 def _kept_windows(rows: Sequence[Row]) -> list[Made]:
-    """The windows as they were made; what was made anew on the same day took the place of the one before."""
-    last: dict[tuple[str, str, str | None, date], Made] = {}
-    for row in rows:
-        body = {name: value for name, value in row["body"].items() if name in _WINDOW_FIELDS}
-        window = DueWindow.from_json(body)
-        last[(window.item, window.position, window.stored_set, window.as_of)] = window, row["id"]
-    return list(last.values())
+    """The windows that count, as they were made, in the order of time; one an item and day."""
+    first_on: dict[tuple[object, ...], date] = {}
+    counted: dict[tuple[object, ...], Row] = {}
+    for row in sorted(rows, key=lambda row: (row["as_of"], row["id"])):
+        place = row["item"], row["position"], row["body"].get("stored_set")
+        begun = first_on.setdefault((*place, row["body"].get("known_on")), row["as_of"])
+        if row["is_used"] or row["as_of"] == begun:
+            counted[(*place, row["as_of"])] = row
+    return [(_window(row["body"]), row["id"]) for row in counted.values()]
+
+
+def _window(body: dict[str, Any]) -> DueWindow:
+    return DueWindow.from_json({name: value for name, value in body.items() if name in _WINDOW_FIELDS})
 
 
 def _looked_back(

@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 from sqlalchemy import func, select
 
-from followup.storage import scores, tables, windows
+from followup.storage import outbox, people, scores, tables, windows
 from followup.storage.rows import Row
 from followup.storage.store import Store, make_engine
 from followup.workflows.change_rules import change_rules
@@ -274,3 +274,34 @@ def test_gauges_that_are_read_down_read_low(shop: Shop) -> None:
     for position in PLACES:
         assert after[position]["found"] == before[position]["found"] + 0.25
         assert after[position]["was_due"] == before[position]["was_due"]
+
+
+def test_a_car_that_is_forecast_every_night_is_not_counted_every_night(shop: Shop) -> None:
+    """Of ten nights the first counts, and the one that a planned text rests on."""
+    shop.inspect("2025-03-03", 30_000, 9.0, 9.0)
+    with shop.store.read() as connection:
+        vehicle_id = connection.execute(select(tables.vehicles.c.id)).scalar_one()
+    for night in range(3, 13):
+        forecast_windows(shop.store, shop.shop_id, at(f"2025-03-{night:02}", 13), [vehicle_id])
+        if night == 7:
+            note_a_text(shop, vehicle_id)
+    shop.inspect("2025-12-01", 40_000, 7.0, 7.5)
+    shop.score("2025-12-01")
+    days = [(row["position"], row["forecast_on"]) for row in shop.scores()]
+    first, used = date(2025, 3, 3), date(2025, 3, 7)
+    assert sorted(days) == [("front_left", first), ("front_left", used), ("front_right", first)]
+    card = look_at_scores(shop.store, shop.shop_id)
+    assert (card.usual.count, card.texted.count) == (3, 1)
+
+
+def note_a_text(shop: Shop, vehicle_id: int) -> None:
+    with shop.store.write() as connection:
+        phone_id = people.keep_phone(
+            connection, shop.shop_id, "+13125550147", ("America/Chicago",), "mobile", at("2025-03-07")
+        )
+        text_id = outbox.plan_text(
+            connection, shop.shop_id, "due_work", "test", at("2025-03-07"), phone_id=phone_id, number="+13125550147",
+            language="en", facts={}, vehicle_id=vehicle_id,
+        )  # fmt: skip
+        assert text_id is not None
+        scores.note_use(connection, shop.shop_id, text_id, vehicle_id, [("brake_pad", "front_left")])

@@ -55,11 +55,11 @@ def forecasts() -> ResponseReturnValue:
 def charts(card: ScoreCard) -> dict[str, HeldChart]:
     """The pictures of the page by name."""
     parts = [
-        ("All, as the dates say", card.usual),
-        ("The wear alone, at the odometer that was read", card.by_wear),
-        ("Forecasts as they were made", card.as_made),
-        ("Those that a planned text rests on", card.texted),
-        ("Looked back on: readings from before there were forecasts", card.looked_back),
+        ("All, by the date", card.usual),
+        ("Wear alone, by the odometer", card.by_wear),
+        ("As they were made", card.as_made),
+        ("Under a planned text", card.texted),
+        ("Looked back on", card.looked_back),
     ]
     return {
         "said": lay_out([HeldRow(f"Windows of {round(100 * one.said)} %", one) for one in card.held]),
