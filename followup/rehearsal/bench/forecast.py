@@ -8,6 +8,8 @@ from dataclasses import dataclass
 import numpy as np
 
 from followup.core.forecast.history import CarHistory
+from followup.core.forecast.learn import learn
+from followup.core.forecast.priors import PUBLISHED
 from followup.rehearsal.bench.figures import Figure, at_least, at_most, beside, within
 from followup.rehearsal.bench.forecast_figures import (
     WINDOWS,
@@ -23,11 +25,13 @@ from followup.rehearsal.bench.forecast_figures import (
 )
 from followup.rehearsal.bench.forecast_speed import Speed, measure_speed
 from followup.rehearsal.fleet.build import Fleet, build_fleet
-from followup.rehearsal.fleet.habits import AS_PUBLISHED
+from followup.rehearsal.fleet.habits import AS_PUBLISHED, DIFFERING
 
 Progress = Callable[[int], object]
 # One fleet to fit the bands of the rules of thumb on, three to be judged by.
 _FLEETS = 3
+# Shops that differ: so many, each learning from so many cars.
+_SHOPS, _SHOP_CARS = 3, 300
 _SOON = "likely < 730 d"
 _ECE = {90: 0.010, 180: 0.013, 365: 0.018}
 _COVERAGE = {50: 4.0, 80: 4.0, 90: 3.5}
@@ -46,7 +50,12 @@ class Asked:
     @property
     def steps(self) -> int:
         """How often `progress` is told of one car."""
-        return 2 * self.cars * (_FLEETS + 1)
+        return 2 * self.cars * (_FLEETS + 1) + _SHOPS * (2 * _SHOP_CARS + 2 * self.judged_by)
+
+    @property
+    def judged_by(self) -> int:
+        """How many other cars of a differing shop its own priors are judged by."""
+        return self.cars // _SHOPS
 
 
 def bench_forecast(asked: Asked, progress: Progress) -> list[Figure]:
@@ -69,6 +78,7 @@ def bench_forecast(asked: Asked, progress: Progress) -> list[Figure]:
         *_scores(ours, banded),
         *_honesty(ours),
         *_resets(resets),
+        *_differing_shop(asked, progress),
         *_speed(measure_speed(histories)),
     ]
 
@@ -124,6 +134,35 @@ def _resets(resets: Sequence[dict[str, ResetsFound]]) -> list[Figure]:
             at_most(f"false alarms among unchanged pairs, {words}", 100 * alarms, 100 * _ALARMS[item], 2, " %")
         )
     return figures
+
+
+def _differing_shop(asked: Asked, progress: Progress) -> list[Figure]:
+    """Shops whose cars wear and drive unlike the published: own priors, learned from few cars, judged by others."""
+    published, fitted = [], []
+    kept = 0
+    for number in range(_SHOPS):
+        seed = asked.seed + 100 + 2 * number
+        own = build_fleet(DIFFERING, _SHOP_CARS, seed, progress)
+        learned = learn(own.histories())
+        kept += learned.priors != PUBLISHED
+        progress(_SHOP_CARS)
+        fleet = build_fleet(DIFFERING, asked.judged_by, seed + 1, progress)
+        histories = fleet.histories()
+        published.append(judge(fleet, histories))
+        fitted.append(judge(fleet, histories, learned.priors))
+        progress(asked.judged_by)
+    before, after = joined(published), joined(fitted)
+    gain = 100 * (1 - float(after.crps.mean() / before.crps.mean()))
+    return [
+        beside(f"shops that differ, of {_SHOP_CARS} cars, that kept what they learned", kept, 0),
+        beside("  CRPS with published priors", float(before.crps.mean()), 1, " d"),
+        beside("  CRPS with their own", float(after.crps.mean()), 1, " d"),
+        at_least("  CRPS lower by", gain, 12, 1, " %"),
+        beside(
+            "  80 % windows hold, published, likely < 730 d", 100 * coverage_of(before, 80, before.is_soon), 1, " %"
+        ),
+        beside("  80 % windows hold, own, likely < 730 d", 100 * coverage_of(after, 80, after.is_soon), 1, " %"),
+    ]
 
 
 def _speed(speed: Speed) -> list[Figure]:
