@@ -44,6 +44,7 @@ TICKS: tuple[Tick, ...] = (
     Tick("send", timedelta(seconds=1), House.send),
     Tick("look_up", timedelta(seconds=10), House.look_up),
     Tick("settle", timedelta(minutes=10), House.settle),
+    Tick("learn", timedelta(minutes=30), House.learn_at_night),
 )
 
 

@@ -24,6 +24,7 @@ from followup.workflows.forecast_windows import forecast_windows
 from followup.workflows.keep_inbound import keep_inbound
 from followup.workflows.keep_inspections import KeptLine, keep_inspections
 from followup.workflows.keep_status import keep_status
+from followup.workflows.learn_priors import LearnedRun, learn_at_night, learn_priors
 from followup.workflows.look_up_unknown import look_up_unknown
 from followup.workflows.plan_texts import plan_texts
 from followup.workflows.score_forecasts import score_forecasts
@@ -162,6 +163,14 @@ class House:
             wait=self.wait if self.transport.address is not None else _no_wait,
         )
         return send_texts(self.store, shop_id, sender, self.now, worker)
+
+    def learn(self, shop_id: int, author: str, progress: Any = None) -> LearnedRun:
+        """Learn the shop's own priors now."""
+        return learn_priors(self.store, shop_id, self.now(), author, progress)
+
+    def learn_at_night(self, shop_id: int) -> LearnedRun | None:
+        """Learn the shop's own priors where it is night there and there is news."""
+        return learn_at_night(self.store, shop_id, self.now())
 
     def look_up(self, shop_id: int) -> int:
         """Look up texts of which nobody knows whether they went out."""

@@ -15,6 +15,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "understand": ("followup.cli.understand:understand", "Read replies from standard input, without a database."),
     "plan": ("followup.cli.plan:plan", "Show what would be texted, to whom, why and why not."),
     "may-text": ("followup.cli.may_text:may_text", "Say whether a number may be texted, and what decides it."),
+    "learn": ("followup.cli.learn:learn", "Learn from the shop's own cars how fast things wear there."),
     "score": ("followup.cli.score:score", "Show how right the forecasts were: said against held."),
     "db": ("followup.cli.db:db", "Upgrade the database and check it."),
     "backup": ("followup.cli.backup:backup", "Write a backup of a SQLite database while it is in use."),

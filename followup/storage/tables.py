@@ -7,6 +7,7 @@ from sqlalchemy import Boolean, Column, Date, Float, Index, Integer, String, Tab
 from followup.core import booking, text
 from followup.core.customer import ROLES_OF_TIES
 from followup.core.forecast import forecast_score
+from followup.core.forecast.learned import SOURCES
 from followup.storage.columns import at, data, key, one_of, ref, shop, word, words
 from followup.storage.columns import metadata as metadata
 
@@ -34,6 +35,12 @@ shop_versions = Table(
     "shop_versions", metadata, key(), shop(), word("kind"), Column("version", Integer, nullable=False),
     word("author"), at("at"), data("body"), words("because", needed=False),
     UniqueConstraint("shop_id", "kind", "version"), one_of("kind", ("rules", "duty")),
+)  # fmt: skip
+# Every night's learning, used or not; forecasts go by the newest that is used. No body: the published values.
+learned_priors = Table(
+    "learned_priors", metadata, key(), shop(), Column("version", Integer, nullable=False), at("at"), word("author"),
+    word("source"), _flag("is_used"), Column("cars", Integer, nullable=False), data("body", needed=False),
+    UniqueConstraint("shop_id", "version"), one_of("source", SOURCES),
 )  # fmt: skip
 staff = Table(
     "staff", metadata, key(), shop(), word("login"), word("name"), word("role"), word("password_hash", needed=False),

@@ -7,7 +7,7 @@ from typing import Any
 
 from sqlalchemy import Connection, false, func, or_, select, union_all, update
 
-from followup.storage import rows, shops, tables
+from followup.storage import learned_priors, rows, shops, tables
 from followup.storage.rows import Row
 
 
@@ -55,7 +55,8 @@ def all_windows(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
 def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
     """Cars whose inspections, visits, work or odometer changed after their windows were made, or that have none.
 
-    Where the shop changed a limit or another rule of the forecast since, these are all of its cars.
+    Where the shop changed a limit or another rule of the forecast since, or goes by other priors, these are all of its
+    cars.
     """
     inspected, told = tables.inspections, tables.odometer_tellings
     made = (
@@ -71,8 +72,10 @@ def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
             tables.work_done.c.shop_id == shop_id
         ),
     ).subquery()
-    rules_changed_at = shops.forecast_rules_changed_at(connection, shop_id)
-    is_outdated = made.c.made_at < rules_changed_at if rules_changed_at is not None else false()
+    priors = learned_priors.in_use(connection, shop_id)
+    changes = (shops.forecast_rules_changed_at(connection, shop_id), priors["at"] if priors else None)
+    changed_at = max((one for one in changes if one is not None), default=None)
+    is_outdated = made.c.made_at < changed_at if changed_at is not None else false()
     query = (
         select(news.c.vehicle_id)
         .select_from(news.outerjoin(made, made.c.vehicle_id == news.c.vehicle_id))

@@ -2,7 +2,8 @@
 
 1. The cars that have news since their windows were made are found (or those that are named are taken).
 2. Their histories are built from the current inspections, visits and odometer readings told by text.
-3. `core/forecast` makes windows for the action limit, and for the legal limit beside it.
+3. `core/forecast` makes windows for the action limit, and for the legal limit beside it, by what the shop's cars
+   taught, else by the published values.
 4. The windows are kept, the earlier ones stay for scoring; beside the present ones stands what they rest on. A few
    cars are one transaction: if the process dies, the rest still has news and is found next time.
 """
@@ -17,7 +18,6 @@ from typing import TYPE_CHECKING, Any
 
 from followup.core.forecast.history import CarHistory, Reading, touches
 from followup.core.forecast.priors import ShopPriors
-from followup.core.forecast.tire_seasons import tire_seasons
 from followup.core.forecast.window import DueWindow
 from followup.core.items import BY_CODE
 from followup.core.items.readings import measured
@@ -26,6 +26,7 @@ from followup.core.wall import day_of
 from followup.storage import evidence, shops, windows
 from followup.storage.evidence import KeptEvidence
 from followup.storage.histories import history_of
+from followup.storage.shop_priors import priors_of
 from followup.storage.store import Store
 
 if TYPE_CHECKING:
@@ -48,12 +49,13 @@ def forecast_windows(
     """Forecast the named cars, or all that have news; how many cars. `progress` is told of each finished handful."""
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
+        priors = priors_of(connection, shop)
         wanted = windows.cars_with_news(connection, shop_id) if vehicle_ids is None else list(vehicle_ids)
     waiting, done = iter(wanted), 0
     while batch := list(islice(waiting, _CARS_AT_ONCE)):
         with store.read() as connection:
             histories = {one: history_of(connection, shop, one) for one in batch}
-        made = list(_forecast(shop, histories, day_of(now, shop.zone)))
+        made = list(_forecast(shop, priors, histories, day_of(now, shop.zone)))
         for begin in range(0, len(made), _KEPT_AT_ONCE):
             with store.write() as connection:
                 for vehicle_id, as_of, bodies, kept in made[begin : begin + _KEPT_AT_ONCE]:
@@ -75,7 +77,7 @@ Bodies = list[tuple[str, str, dict[str, Any]]]
 Made = tuple[int, date, Bodies, list[KeptEvidence]]
 
 
-def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) -> Iterator[Made]:
+def _forecast(shop: Shop, priors: ShopPriors, histories: dict[int, CarHistory | None], today: date) -> Iterator[Made]:
     """Windows as of today, so that what was told since the last inspection counts."""
     # Imported here: numpy and scipy take longer than a page may.
     from followup.core.forecast.due import forecast_cars
@@ -83,10 +85,7 @@ def _forecast(shop: Shop, histories: dict[int, CarHistory | None], today: date) 
     known = {vehicle_id: one for vehicle_id, one in histories.items() if one is not None}
     by_code = {one.vehicle.code: vehicle_id for vehicle_id, one in known.items()}
     cars = list(known.values())
-    rules, priors = (
-        shop.rules,
-        ShopPriors(tire_seasons=tire_seasons(shop.state), gauges_round_down=shop.rules.gauges_round_down),
-    )
+    rules = shop.rules
     action = forecast_cars(
         cars,
         today,

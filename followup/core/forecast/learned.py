@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass
 from typing import Any, Literal
 
-from followup.core.forecast.priors import ShopPriors, UsagePrior
+from followup.core.forecast.priors import ShopPriors, UsagePrior, WearLesson
 from followup.core.item import Catalogue
 
 # The part of the priors that is about driving; the others are codes of items.
@@ -19,6 +19,11 @@ USAGE = "usage"
 LEAST_CARS = 12
 # A difference of less is called usual.
 _USUAL_PERCENT = 3
+
+# How a version of a shop's priors came to be kept: learned, set back to the published, brought back from before.
+SOURCES = ("learned", "published", "brought_back")
+# Differences of less than this (in logs) change no due window by more than chance does from one day to the next.
+_SAME_WITHIN = 0.02
 
 Outcome = Literal["learned", "kept_old", "published", "too_few"]
 
@@ -64,6 +69,20 @@ class Learned:
         """What `to_json` made."""
         parts = tuple(LearnedPart(**{**one, "found": tuple(one["found"].items())}) for one in kept["parts"])
         return Learned(ShopPriors.from_json(kept["priors"]), kept["cars"], parts)
+
+
+def differ(first: ShopPriors, second: ShopPriors) -> bool:
+    """True where due windows by the one would lie elsewhere than by the other, so that it is worth forecasting anew."""
+    usage, other = asdict(first.usage), asdict(second.usage)
+    apart = [abs(usage.pop("log_miles_per_day") - other.pop("log_miles_per_day"))]
+    apart += [abs(math.log(usage[name] / other[name])) / 3 for name in usage]
+    for item in {one.item for one in (*first.wear, *second.wear)}:
+        one, two = (priors.lesson(item) or WearLesson(item) for priors in (first, second))
+        rates, others = dict(one.log_rate), dict(two.log_rate)
+        apart += [abs(rates.get(trait, 0.0) - others.get(trait, 0.0)) for trait in {*rates, *others}]
+        for name in ("between_cars", "between_items", "reading_error", "mate_error"):
+            apart.append(abs(math.log(getattr(one, name) / getattr(two, name))) / 3)
+    return any(one > _SAME_WITHIN for one in apart)
 
 
 def sentences(learned: Learned, catalogue: Catalogue) -> list[str]:
