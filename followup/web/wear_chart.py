@@ -196,8 +196,8 @@ def _due_value(window: DueWindow, evidence: Evidence) -> float:
         return 0.5
     if evidence.unit == "percent used":
         return 100.0
-    if evidence.marks:
-        return dict(evidence.marks).get("low", 0.0)
+    if evidence.due_at is not None:
+        return evidence.due_at
     return window.limit.value if window.limit else 0.0
 
 

@@ -45,8 +45,8 @@ WRITTEN_BY_PROGRAM = {
     "delivery", "did", "direction", "ended_because", "error_code", "event", "from_state", "holder", "how", "item",
     "kind", "language", "line", "login", "number", "number_hash", "order", "outcome", "part", "parts",
     "password_hash", "payer", "phone", "position", "provider_id", "public_id", "raised_by", "reason",
-    "roadside_phone", "role", "source", "state", "status", "status_url", "texts_from", "to_state", "token_hash",
-    "words_version", "zone",
+    "roadside_phone", "role", "source", "state", "status", "status_url", "stored_set", "texts_from",
+    "to_state", "token_hash", "words_version", "zone",
 }  # fmt: skip
 OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures"}
 

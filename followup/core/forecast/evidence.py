@@ -92,15 +92,17 @@ class OnSeason:
 class Evidence:
     """What one window rests on. `unit` is that of the chart: the item's, "share", "percent used" or "marks".
 
-    `marks` are words on the chart's scale. `known_share` is how much of what is known of the wear rate comes from this
-    car, `own_share` how much from the readings of this very part (the rest is what is usual); rates are per thousand
-    miles or a year. `interval` is (days, miles) of what is done regularly, `life_days` the usual (low, median, high).
+    `marks` are words on the chart's scale, `due_at` where an amount is due on it. `known_share` is how much of what is
+    known of the wear rate comes from this car, `own_share` how much from the readings of this very part (the rest is
+    what is usual); rates are per thousand miles or a year. `interval` is (days, miles) of what is done regularly,
+    `life_days` the usual (low, median, high).
     """
 
     unit: str
     readings: tuple[ShownReading, ...] = ()
     lines: tuple[ShownLine, ...] = ()
     marks: tuple[tuple[str, float], ...] = ()
+    due_at: float | None = None
     odometer: OdometerUse | None = None
     rate_between: tuple[float, float] | None = None
     miles_a_day_between: tuple[float, float] | None = None

@@ -26,8 +26,6 @@ _CHANCES = (0.1, 0.5, 0.9)
 _HIGH = float(ndtri(0.9))
 _MOST_READINGS = 10
 _STEPS = 16
-# Where people say "full" again: above the highest mark there is nothing.
-_EMPTY = "empty"
 
 
 def timed_evidence(batch: Batch, windows: Sequence[DueWindow]) -> list[Evidence]:
@@ -134,7 +132,7 @@ def _of_level(batch: Batch, row: int, window: DueWindow, passed: Array) -> Evide
     model = timed_model(one)
     assert isinstance(model, Level)
     amounts = dict(model.amounts)
-    empty = amounts[_EMPTY]
+    empty = max(amounts.values())
     is_range = isinstance(window.now, float)
     due_at = (window.limit.value if window.limit else 0.0) if is_range else empty - amounts[model.due_at]
     now = float(window.now) if isinstance(window.now, float) else empty - amounts.get(str(window.now), empty)
@@ -144,6 +142,7 @@ def _of_level(batch: Batch, row: int, window: DueWindow, passed: Array) -> Evide
         unit="mi" if is_range else "marks",
         readings=_readings(one, window, None if is_range else dict(marks)),
         marks=marks,
+        due_at=due_at,
         odometer=odometer_use(one.car) if by_miles else None,
         wide=_widest_level(model, is_range),
     )

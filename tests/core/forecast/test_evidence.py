@@ -79,9 +79,9 @@ def test_the_band_holds_eight_of_ten_drawn_from_the_belief(visits: list[dict[str
         spread = [[ahead.value_variance, ahead.covariance], [ahead.covariance, ahead.log_rate_variance]]
         value, log_rate = random.multivariate_normal([ahead.value, ahead.log_rate], spread, 200_000).T
         origin = float(ahead.on.toordinal())
+        table = np.array(ahead.miles).T
         for days in (30, 120, 300, 600):
             horizon = float(clock.at(np.array(origin + days)) - clock.at(np.array(origin)))
-            table = np.array(ahead.miles).T
             mean, variance = (np.interp(np.log(horizon), np.log(table[0]), of) for of in table[1:])
             miles = np.exp(random.normal(mean, np.sqrt(variance), len(value))) * horizon / 1000
             drawn = np.quantile(np.maximum(value - np.exp(log_rate) * miles, 0), (0.1, 0.5, 0.9))
@@ -90,6 +90,12 @@ def test_the_band_holds_eight_of_ten_drawn_from_the_belief(visits: list[dict[str
             if on < line.points[-1].on:
                 width = float(drawn[2] - drawn[0])
                 assert max(np.abs(np.subtract(at(line, on), drawn))) < 0.08 * width, (one.item, days)
+        if one.likely is not None and one.likely > one.as_of:
+            until = clock.at(np.array(float(one.likely.toordinal()))) - clock.at(np.array(origin))
+            mean, variance = (np.interp(np.log(until), np.log(table[0]), of) for of in table[1:])
+            driven = np.exp(random.normal(mean, np.sqrt(variance), len(value))) * float(until) / 1000
+            # As likely as not at its limit on the likely day.
+            assert np.mean(value - np.exp(log_rate) * driven <= LIMITS[one.item]) == pytest.approx(0.5, abs=0.03)
         begin = line.points[0]
         if begin.on == date(2024, 6, 10):
             drawn = np.quantile(value + np.exp(log_rate) * 20, (0.1, 0.5, 0.9))
