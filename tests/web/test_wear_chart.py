@@ -106,7 +106,7 @@ def test_without_a_line_there_is_no_picture() -> None:
 def test_the_table_says_what_the_picture_shows() -> None:
     shown = why_shown(tire(), "Tire tread LF", "fine", LEGAL, TODAY)
     assert [(one.measured, one.odometer, one.counts) for one in shown.readings] == [
-        ("10/32", "40,000 mi", "no: the wheel was moved after it"), ("6/32", "60,000 mi", "yes"),
+        ("10/32", "40,000 mi", "no: the wheel was moved since"), ("6/32", "60,000 mi", "yes"),
     ]  # fmt: skip
     assert [(one.label, one.likely, one.between) for one in shown.points] == [
         ("Today", "6/32", "5/32 to 7/32"),

@@ -22,11 +22,11 @@ UNIT_WORDS = {
 }  # fmt: skip
 _WHOLE = ("32nds", "mi", "km", "F", "C", "A", "ppm")
 APART_WORDS: dict[Apart, str] = {
-    "replaced": "the part was replaced after it",
-    "rotated": "the wheel was moved after it",
-    "seen": "the next reading shows another part",
+    "replaced": "the part was replaced since",
+    "rotated": "the wheel was moved since",
+    "seen": "a later reading shows another part",
     "other_set": "another set of tires was on",
-    "void": "it does not fit the one after it",
+    "void": "a later reading does not fit",
 }
 _WIDE_WORDS: dict[Wide, str] = {
     "distance": "An odometer reading would narrow this most.",
@@ -260,11 +260,14 @@ def _known(window: DueWindow, is_worn: bool) -> str:
         what = "measured" if is_worn else "looked at"
         word = measured_words(last)
         said = f"Last {what} {day_words(last.on)}{miles}{f': {word}' if word else ''}; {often}"
-    return f"{said}. {_since(because)}" if is_worn else f"{said}."
+    is_moved = window.evidence is not None and any(one.apart == "rotated" for one in window.evidence.readings)
+    return f"{said}. {_since(because, is_moved)}" if is_worn else f"{said}."
 
 
-def _since(because: Because) -> str:
+def _since(because: Because, is_moved: bool) -> str:
     on = "" if because.since_on is None else day_words(because.since_on)
+    if is_moved and because.since_how == "told":
+        return f"At this place since {on}, as the work says; before that it wore at another."
     return {
         "told": f"On the car since {on}, as the work says.",
         "seen": f"Another part is seen by {on}: the reading had grown, and no work was told.",
@@ -330,6 +333,8 @@ def _why_wide(window: DueWindow, evidence: Evidence) -> str:
     if evidence.wide is None or window.is_past or window.early is None:
         return ""
     if window.late is not None and window.late - window.early <= _NARROW:
+        return ""
+    if evidence.life_days is not None and evidence.life_days[2] < _RULE_RATIO * evidence.life_days[0]:
         return ""
     if _kind(window) == "level" and evidence.wide in _LEVEL_WIDE:
         return _LEVEL_WIDE[evidence.wide]

@@ -60,6 +60,10 @@ def test_brake_fluid_rises_by_the_year() -> None:
     [
         ("On the car since Jun 10, 2025, as the work says.", [visit("2025-06-10", 50_000, tread(3), work_done=[
             {"item": "tire_tread", "position": "front", "did": "replaced"}]), visit("2026-01-10", 56_000, tread(9))]),
+        ("At this place since Jan 10, 2025, as the work says; before that it wore at another.", [
+            visit("2025-01-10", 50_000, *(tread(5, f"{axle}_{side}") for axle in ("front", "rear")
+                                          for side in ("left", "right")),
+                  work_done=[{"item": "tire_rotation", "did": "rotated"}])]),
         ("Another part is seen by Jan 10, 2026: the reading had grown, and no work was told.", [
             visit("2025-01-10", 50_000, tread(4.5)), visit("2026-01-10", 60_000, tread(10))]),
         ("Taken for the car's first: the readings fit what was new then.", [
@@ -96,7 +100,7 @@ def test_it_says_which_odometer_entries_were_put_right_or_left_out() -> None:
 
 def test_it_says_why_readings_do_not_count() -> None:
     one = seen(visit("2025-01-10", 50_000, tread(4.5)), visit("2026-01-10", 60_000, tread(10)))
-    assert "1 reading does not count: the next reading shows another part." in full(one["tire_tread", "front_left"])
+    assert "1 reading does not count: a later reading shows another part." in full(one["tire_tread", "front_left"])
     assert set(APART_WORDS) == set(get_args(Apart))
 
 
@@ -111,6 +115,13 @@ def test_it_says_what_would_narrow_it() -> None:
     assert said["rate"] == "One more measurement would narrow this most."
     narrow = replace(one, early=date(2026, 5, 1), likely=date(2026, 5, 20), late=date(2026, 6, 10))
     assert "narrow" not in full(narrow)
+
+
+def test_a_rule_needs_no_excuse_for_its_width() -> None:
+    code = {"item": "tire_age", "position": "spare", "date_code": "2624"}
+    one = seen(visit("2026-01-10", 60_000, code))["tire_age", "spare"]
+    assert one.early is not None and one.late is not None and (one.late - one.early).days > 60
+    assert "narrow" not in full(one)
 
 
 def test_an_odometer_reading_narrows_what_is_wide_because_of_the_distance() -> None:
