@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
 from followup.core.forecast.history import CarHistory
 from followup.core.forecast.learn import learn
-from followup.core.forecast.priors import PUBLISHED
+from followup.core.forecast.priors import EVERY, PUBLISHED, ShopPriors, WearLesson
 from followup.rehearsal.bench.figures import Figure, at_least, at_most, beside, within
 from followup.rehearsal.bench.forecast_figures import (
     WINDOWS,
@@ -32,6 +33,26 @@ Progress = Callable[[int], object]
 _FLEETS = 3
 # Shops that differ: so many, each learning from so many cars.
 _SHOPS, _SHOP_CARS = 3, 300
+# How such a shop truly is, which none can know: what there is to be learned at all.
+_AS_IT_IS = ShopPriors(
+    replace(
+        PUBLISHED.usage,
+        log_miles_per_day=PUBLISHED.usage.log_miles_per_day
+        + math.log(DIFFERING.driving.median_miles_a_year / AS_PUBLISHED.driving.median_miles_a_year),
+    ),
+    (
+        WearLesson(
+            "tire_tread",
+            ((EVERY, math.log(DIFFERING.tires.pace)),),
+            reading_error=DIFFERING.tread_read.error / AS_PUBLISHED.tread_read.error,
+        ),
+        WearLesson(
+            "brake_pad",
+            ((EVERY, math.log(DIFFERING.pads.pace)),),
+            reading_error=DIFFERING.pads_read.error / AS_PUBLISHED.pads_read.error,
+        ),
+    ),
+)
 _SOON = "likely < 730 d"
 _ECE = {90: 0.010, 180: 0.013, 365: 0.018}
 _COVERAGE = {50: 4.0, 80: 4.0, 90: 3.5}
@@ -138,7 +159,7 @@ def _resets(resets: Sequence[dict[str, ResetsFound]]) -> list[Figure]:
 
 def _differing_shop(asked: Asked, progress: Progress) -> list[Figure]:
     """Shops whose cars wear and drive unlike the published: own priors, learned from few cars, judged by others."""
-    published, fitted = [], []
+    published, fitted, told = [], [], []
     kept = 0
     for number in range(_SHOPS):
         seed = asked.seed + 100 + 2 * number
@@ -150,14 +171,16 @@ def _differing_shop(asked: Asked, progress: Progress) -> list[Figure]:
         histories = fleet.histories()
         published.append(judge(fleet, histories))
         fitted.append(judge(fleet, histories, learned.priors))
+        told.append(judge(fleet, histories, _AS_IT_IS))
         progress(asked.judged_by)
-    before, after = joined(published), joined(fitted)
+    before, after, best = joined(published), joined(fitted), joined(told)
     gain = 100 * (1 - float(after.crps.mean() / before.crps.mean()))
     return [
         beside(f"shops that differ, of {_SHOP_CARS} cars, that kept what they learned", kept, 0),
         beside("  CRPS with published priors", float(before.crps.mean()), 1, " d"),
         beside("  CRPS with their own", float(after.crps.mean()), 1, " d"),
         at_least("  CRPS lower by", gain, 12, 1, " %"),
+        beside("  CRPS of a shop that is told how its cars truly are", float(best.crps.mean()), 1, " d"),
         beside(
             "  80 % windows hold, published, likely < 730 d", 100 * coverage_of(before, 80, before.is_soon), 1, " %"
         ),
