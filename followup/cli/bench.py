@@ -5,8 +5,12 @@ from __future__ import annotations
 import json
 import sys
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import click
+
+if TYPE_CHECKING:
+    from followup.rehearsal.bench.figures import Figure
 
 
 @click.group()
@@ -20,12 +24,32 @@ def bench() -> None:
 @click.option("--json", "to", type=click.Path(dir_okay=False, path_type=Path), help="Also write the figures here.")
 def forecast(cars: int, seed: int, to: Path | None) -> None:
     """How right the forecast is on invented fleets whose truth is known, and how fast."""
-    from followup.rehearsal.bench.figures import as_table
     from followup.rehearsal.bench.forecast import Asked, bench_forecast
 
     asked = Asked(cars, seed)
     with click.progressbar(length=asked.steps, label="living and judging fleets", file=sys.stderr) as bar:
         figures = bench_forecast(asked, bar.update)
+    _tell(figures, to)
+
+
+@bench.command()
+@click.option("--said", type=click.IntRange(min=20), default=400, show_default=True, help="Sentences from the grammar.")
+@click.option("--rounds", type=click.IntRange(min=1), default=5, show_default=True, help="Rounds that are timed.")
+@click.option("--seed", type=int, default=7001, show_default=True, help="Of the sentences from the grammar.")
+@click.option("--json", "to", type=click.Path(dir_okay=False, path_type=Path), help="Also write the figures here.")
+def replies(said: int, rounds: int, seed: int, to: Path | None) -> None:
+    """How right times are read from replies, and how fast, beside general-purpose readers where they are installed."""
+    from followup.rehearsal.bench.replies import LANGUAGE_WORDS, Asked, bench_replies
+
+    with click.progressbar(length=2 * len(LANGUAGE_WORDS), label="reading replies", file=sys.stderr) as bar:
+        figures = bench_replies(Asked(said, rounds, seed), bar.update)
+    _tell(figures, to)
+
+
+def _tell(figures: list[Figure], to: Path | None) -> None:
+    """Write the table (and the file), and exit with 1 where a bar was missed."""
+    from followup.rehearsal.bench.figures import as_table
+
     click.echo(as_table(figures))
     if to is not None:
         to.write_text(json.dumps([one.to_json() for one in figures], indent=1) + "\n", encoding="utf-8")

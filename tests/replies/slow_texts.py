@@ -14,14 +14,15 @@ from collections.abc import Callable
 from followup.core.replies.words.english import ENTRIES as ENGLISH
 from followup.core.replies.words.entry import word_set
 from followup.core.replies.words.spanish import ENTRIES as SPANISH
+from followup.rehearsal.bench.labeled_times import ENGLISH as SAID
+from followup.rehearsal.bench.labeled_times import SPANISH as DICHO
 from tests.replies.contract_cases import MEANINGS, TIMES
 from tests.replies.reading import CONTEXTS, read
-from tests.replies.time_cases import ALL
 
 LONGEST = 1600
 GOAL_SECONDS = 0.050
 _PHRASES = [" ".join(entry.phrase) for entry in (*ENGLISH, *SPANISH)]
-_SENTENCES = [text for _, text, *_ in (*MEANINGS, *TIMES, *ALL) if text]
+_SENTENCES = [text for _, text, *_ in (*MEANINGS, *TIMES, *SAID, *DICHO) if text]
 _GLUE = sorted(
     word_set("the a of and or to from at on in not no but any after before by for my i it is was have de la el y o")
 )

@@ -1,6 +1,6 @@
 """A small grammar that says a visit time in words, in English and Spanish: what is said must be read back as it was.
 
-Development script besides: `python -m tests.replies.say_a_time COUNT` writes sentences with what they mean.
+`python -m followup.rehearsal.bench.said_times COUNT` writes sentences with what they mean.
 """
 
 from __future__ import annotations
