@@ -1,4 +1,4 @@
-"""The table of how right times are read: what counts as right, and that every reader stands in it or is said missing."""
+"""The table of how right times are read: what counts as right; every reader stands in it or is said to be missing."""
 
 from __future__ import annotations
 
