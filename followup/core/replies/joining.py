@@ -17,7 +17,11 @@ _HALF_OF_PART = {
 
 def stands_between(text: Text, one: Mention, other: Mention) -> list[str]:
     """Categories (or words, where they have none) of what stands between two mentions."""
-    return [s.text if s.category in ("mark", "word") else s.category for s in text.symbols[one.end : other.start]]
+    between = [s.text if s.category in ("mark", "word") else s.category for s in text.symbols[one.end : other.start]]
+    if between == ["at"] and text.word(one.end) in ("a", "al"):
+        return ["to"]
+    is_opened = "between" in (text.cat(one.start), text.cat(one.start - 1), text.cat(one.start - 2))
+    return ["to"] if is_opened and between in (["and"], ["and", "the"]) else between
 
 
 def join_mentions(text: Text, found: list[Mention]) -> list[Choice]:
@@ -158,7 +162,8 @@ def _merge_same_day(choices: list[Choice], last: Choice, value: Days, between: l
     if is_range and len(value.days) == 1 and len(last.day.days) == 1 and value.days[0] > last.day.days[0]:
         choices[-1] = replace(last, day=Days(days_until(last.day.days[0], value.days[0])))
         return True
-    if not between and not is_list and len(value.days) == 1 and len(last.day.days) == 1:
+    are_weekdays = value.weekday is not None and last.day.weekday is not None
+    if not between and not is_list and not are_weekdays and len(value.days) == 1 and len(last.day.days) == 1:
         both = tuple(sorted({*last.day.days, *value.days}))
         choices[-1] = replace(last, day=Days(both, disagrees=True))
         return True

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from followup.core.replies import hour_spans, periods
 from followup.core.replies.joining import join_mentions, spread_times, stands_between
@@ -62,6 +62,8 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
     choices = tuple(spread_times(join_mentions(text, visit)))
+    if _EVERY_DAY.search(plain):
+        choices = tuple(replace(choice, is_any_day=True) for choice in choices)
     bare = any(isinstance(one.value, Hours) and not one.value.first.is_plain for one in visit)
     return Read(choices, later, _is_any(plain), tuple(other), bare), text
 
@@ -95,6 +97,12 @@ _REACH = 7
 
 _MOST_TIMES = 40
 """How many times of one text are read; nobody names more in earnest."""
+
+
+_EVERY_DAY = re.compile(
+    r"\b(?:any ?day|week ?days?|every ?day|most days|whatever day|(?:during|in) the week|cualquier dia|entre semana|"
+    r"todos los dias|los dias de semana)\b"
+)
 
 
 def _openings(text: Text) -> list[bool]:

@@ -39,6 +39,8 @@ class Choice:
     is_time_first: bool = False
     is_open: bool = False
     """Any time of the day is meant, so a time told for the next day is not for this one."""
+    is_any_day: bool = False
+    """The time is meant for any day (`any day after 4`), so not for today or the day under discussion."""
 
 
 def moment(day: date, minute: int, zone: str = "") -> datetime:
@@ -71,6 +73,8 @@ def resolve(choice: Choice, setting: Setting, about: date | None, zone: str = ""
     if isinstance(choice.time, Instant):
         return _at_instant(choice.time, setting)
     days = choice.day
+    if days is None and choice.is_any_day:
+        return _on_any_day(choice.time, setting)
     if days is None:
         return _without_day(choice.time, setting, about)
     if days.is_impossible or not days.days:
@@ -234,6 +238,12 @@ def _without_day(told: Hours | PartOfDay | Instant | None, setting: Setting, abo
     return _hours_alone(told, setting)
 
 
+def _on_any_day(told: Hours | PartOfDay | Instant | None, setting: Setting) -> Resolved:
+    if isinstance(told, PartOfDay):
+        return _part_alone(told.name, setting)
+    return _hours_alone(told, setting) if isinstance(told, Hours) else Resolved(())
+
+
 def _is_ahead(pair: tuple[int, int | None], told: Hours, setting: Setting) -> bool:
     now = setting.now.hour * 60 + setting.now.minute
     bound = pair[1] if told.kind in ("before", "by") and pair[1] is not None else pair[0]
@@ -264,7 +274,7 @@ def _hours_alone(told: Hours, setting: Setting) -> Resolved:
         spans = spans or time_spans(told, span)
     if not spans:
         minutes = told.first.minutes()
-        spans = [(minutes[-1], None)] if len(minutes) == 1 else []
+        spans = [(minute, None) for minute in minutes] if told.kind == "at" else []
     ends_open = {"after"}
     windows = tuple(
         TimeWindow(
