@@ -9,6 +9,7 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Table
 
+from followup.core.advisories import Advisory
 from followup.core.consent import ConsentStanding, standing
 from followup.core.conversation.state import PERSON_STAYS
 from followup.core.forecast.window import DueCurve
@@ -28,7 +29,8 @@ from followup.core.shop import Shop
 from followup.core.vehicle import AXLES
 from followup.core.visit import Recommendation, Visit, Work
 from followup.core.wall import day_of
-from followup.storage import consents, inbox, outbox, people, rows, tables
+from followup.storage import consents, inbox, outbox, people, rows, shops, tables
+from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 
 # Caps count a year of invites; a little more keeps the first day's edge.
@@ -37,7 +39,10 @@ _INVITES_SINCE = timedelta(days=400)
 
 @dataclass(frozen=True)
 class Gathered:
-    """Rows by what they belong to, read in a dozen queries however many phones there are."""
+    """Rows by what they belong to, read in a dozen queries however many phones there are.
+
+    `advisories` are worked out only for a single phone: whether there is a text never hangs on them.
+    """
 
     phones: list[Row]
     persons: dict[int, list[Row]]
@@ -53,6 +58,7 @@ class Gathered:
     alerts: dict[int, list[Row]]
     states: dict[int, dict[str, Any]]
     standings: dict[str, ConsentStanding]
+    advisories: dict[int, tuple[Advisory, ...]]
 
 
 def gather(connection: Connection, shop_id: int, now: datetime, phone_id: int | None = None) -> Gathered:
@@ -84,7 +90,17 @@ def gather(connection: Connection, shop_id: int, now: datetime, phone_id: int | 
         standings={number: consents.standing_of(connection, shop_id, number)}
         if number
         else consents.standings(connection, shop_id),
+        advisories=_advisories(connection, shop_id, cars or [], now),
     )
+
+
+def _advisories(
+    connection: Connection, shop_id: int, cars: list[int], now: datetime
+) -> dict[int, tuple[Advisory, ...]]:
+    if not cars:
+        return {}
+    shop = shops.load_shop(connection, shop_id)
+    return {one: advisories_of_vehicle(connection, shop, one, day_of(now, shop.zone)) for one in cars}
 
 
 def pictures_of_phone(
@@ -136,6 +152,7 @@ def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str
     catalogue = catalogue_of(shop)
     return {
         "due": tuple(due_items(gathered.windows.get(car_id, []), shop, day_of(now, shop.zone))),
+        "advisories": gathered.advisories.get(car_id, ()),
         "visits": tuple(
             Visit(row["code"], row["opened_at"], row["closed_at"], row["odometer_miles"])
             for row in gathered.visits.get(car_id, [])

@@ -3,6 +3,7 @@
 The shop's own wording is handed in by the workflow. The checks of a rendered text are pure: `core/wording_checks.py`.
 """
 
+from followup.wording.advisory_phrases import advisory_fact
 from followup.wording.phrases import ItemPhrases, item_fact, item_phrases, measured_phrase, service_fact
 from followup.wording.render import CannotRender, render
 from followup.wording.review import review
@@ -15,6 +16,7 @@ __all__ = [
     "ConsentWords",
     "ItemPhrases",
     "NoSuchTemplate",
+    "advisory_fact",
     "check_template",
     "consent_words",
     "item_fact",

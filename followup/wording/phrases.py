@@ -70,12 +70,12 @@ def item_name(language: str, item: Item, positions: Sequence[str] = (), *, drive
         where = [_AXLE.get(one, one) for one in where]
     where = sorted(set(where), key=WALKING_ORDER.index)
     if not where or where == list(WALKING_ORDER[:4]) or set(where) == {"front", "rear"}:
-        return _fill(phrases.many, position="")
+        return fill(phrases.many, position="")
     for axle in ("front", "rear"):
         if sorted(where) == [f"{axle}_left", f"{axle}_right"]:
-            return _fill(phrases.many, position=_fill(words[axle], o=phrases.ending_many))
-    place = phrase_list([_fill(words[one], o=phrases.ending_one) for one in where], language)
-    return _fill(phrases.one if len(where) == 1 else phrases.many, position=place)
+            return fill(phrases.many, position=fill(words[axle], o=phrases.ending_many))
+    place = phrase_list([fill(words[one], o=phrases.ending_one) for one in where], language)
+    return fill(phrases.one if len(where) == 1 else phrases.many, position=place)
 
 
 def measured_phrase(language: str, item: Item, value: float | str, unit: str | None = None) -> str:
@@ -87,7 +87,7 @@ def measured_phrase(language: str, item: Item, value: float | str, unit: str | N
     if isinstance(value, str):
         return str(shared["found"].get(value, value.replace("_", " ")))
     units = {**shared["units"], **phrase_file(language, f"items/{item.code}").get("units", {})}
-    return _fill(units.get(unit, "{value}"), value=phrase_number(value))
+    return fill(units.get(unit, "{value}"), value=phrase_number(value))
 
 
 def item_fact(
@@ -113,13 +113,13 @@ def item_fact(
     month = phrase_month(due_on, language) if due_on and not is_at_limit else ""
     parts = []
     if measured and when:
-        parts.append(_fill(shared["measured"], measured=measured, when=said))
+        parts.append(fill(shared["measured"], measured=measured, when=said))
     elif when:
-        parts.append(_fill(shared["checked"] if measured_on else phrases.last_done, when=said))
+        parts.append(fill(shared["checked"] if measured_on else phrases.last_done, when=said))
     if is_at_limit:
         parts.append(phrases.at_limit if measured else phrases.at_limit.removeprefix(shared["at_number"]))
     elif month:
-        parts.append(_fill(phrases.ahead, month=month))
+        parts.append(fill(phrases.ahead, month=month))
     heading = name[:1].upper() + name[1:]
     return {
         "name": name,
@@ -137,12 +137,13 @@ def service_fact(language: str, item: Item, amount: str = "") -> dict[str, str]:
     """One entry of the fact `services`: a free top-off, and how much of it (none told: up to full)."""
     shared = phrase_file(language, "phrases")
     return {
-        "name": _fill(item_phrases(language, item).one, position=""),
+        "name": fill(item_phrases(language, item).one, position=""),
         "amount": str(shared["amounts"].get(amount, amount)) if amount else str(shared["up_to_full"]),
     }
 
 
-def _fill(pattern: str, **words: str) -> str:
+def fill(pattern: str, **words: str) -> str:
+    """A phrase with its words in their places; what falls away leaves no second space."""
     for key, value in words.items():
         pattern = pattern.replace("{" + key + "}", value)
     return " ".join(pattern.split())

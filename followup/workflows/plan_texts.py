@@ -71,7 +71,12 @@ def look_at_plan(store: Store, shop_id: int, now: datetime, *, needs_registratio
         shop = shops.load_shop(connection, shop_id)
         gathered = pictures.gather(connection, shop_id, now)
         for phone in gathered.phones:
-            for picture, decision in _decide(gathered, shop, phone, now, needs_registration):
+            decided = _decide(gathered, shop, phone, now, needs_registration)
+            if any(decision.text for _, decision in decided):
+                # What is told along is looked at only where a text leaves.
+                own = pictures.gather(connection, shop_id, now, phone["id"])
+                decided = _decide(own, shop, phone, now, needs_registration)
+            for picture, decision in decided:
                 vehicle = people.find_vehicle(connection, shop_id, picture.vehicle)
                 label = people.vehicle_of(vehicle).label if vehicle else None
                 yield CarPlan(phone["number"], picture.person.name, picture.vehicle, label, decision)
@@ -126,6 +131,7 @@ def _keep_text(
         "items": [list(one) for one in text.items],
         "because": text.because,
         "is_legal": text.is_legal,
+        **({"advised": list(text.advised)} if text.advised else {}),
     }
     text_id = outbox.plan_text(
         connection, shop.id, text.reason, text.raised_by, now, phone_id=phone["id"], number=phone["number"],

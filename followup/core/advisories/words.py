@@ -70,6 +70,12 @@ def asks_for(advisory: Advisory, vehicle: Vehicle) -> str:
     return f"{rule}: {_DONE[advisory.code]}{how}."
 
 
+def in_short(advisory: Advisory) -> str:
+    """What it is about and what is done, in a few words: "left front tire, alignment and pressure check"."""
+    name = title(advisory)
+    return f"{name[:1].lower()}{name[1:]}, {_DONE[advisory.code]}"
+
+
 def certainty(advisory: Advisory) -> str:
     """How surely the true difference is beyond the bound, in chances out of twenty, as the due chart counts."""
     return f"Truly so {min(int(advisory.chance * 20 + 0.5), 19)} times in 20."

@@ -34,6 +34,8 @@ from followup.core.item import HOW_VARIANCE, MM_PER_UNIT, DistanceWear, Item, Li
 _SAME_PLACES, _SAME_AFTER_MILES, _COPIED_VARIANCE = 4, 3_000, 2.0
 # Standard deviation of the grooves of one tire, 32nds, and of the two linings of one brake, mm (assumptions).
 _GROOVE_SPREAD, _LINING_SPREAD = 0.5, 0.35
+# How many grooves' worth the usual spread weighs against that of the tire itself (assumption).
+_USUAL_WEIGHS = 4
 # e_n: expected highest of n standard normals (order statistics), for 1 to 12 of them.
 _HIGHEST_OF = (0.0, 0.5642, 0.8463, 1.0294, 1.1630, 1.2672, 1.3522, 1.4236, 1.4850, 1.5388, 1.5864, 1.6292)
 # Sides further apart than this are doubted, both of them.
@@ -263,7 +265,8 @@ def value_and_variance(item: Item, reading: Reading, reading_error: float, gauge
     if not reading.several or item.unit is None or not item.falls:
         return value, variance
     numbers = [converted(one, reading.entered.unit or item.unit, item.unit) for one in reading.several]
-    return _lowest_of(numbers, variance, _GROOVE_SPREAD if reading.entered.across else _LINING_SPREAD)
+    spread = _groove_spread(numbers, variance) if reading.entered.across else _LINING_SPREAD
+    return _lowest_of(numbers, variance, spread)
 
 
 def _lowest_of(numbers: list[float], variance: float, spread: float) -> tuple[float, float]:
@@ -277,6 +280,19 @@ def _lowest_of(numbers: list[float], variance: float, spread: float) -> tuple[fl
     kept = spread**2 / (spread**2 + variance)
     too_high = _HIGHEST_OF[min(len(numbers), len(_HIGHEST_OF)) - 1] * spread * (1 - sqrt(kept))
     return mean + kept * (min(numbers) - mean) - too_high, variance * (kept + (1 - kept) ** 2 / len(numbers))
+
+
+def _groove_spread(grooves: list[float], variance: float) -> float:
+    """tau of this tire: the usual one, more where its own grooves lie apart by more than readings miss.
+
+    What they show weighs n - 1, the usual one `_USUAL_WEIGHS`: a tire that is truly worn to one side must not be drawn
+    back to its mean, or it would be forecast late.
+    """
+    usual, freedom = _GROOVE_SPREAD**2, len(grooves) - 1
+    mean = sum(grooves) / len(grooves)
+    shown = sum((one - mean) ** 2 for one in grooves)
+    seen = (shown + _USUAL_WEIGHS * (usual + variance)) / (freedom + _USUAL_WEIGHS) - variance
+    return sqrt(max(usual, seen))
 
 
 def gauge_step(sides: Sequence[ItemHistory], prior: WearPrior) -> float:

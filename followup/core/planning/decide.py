@@ -105,6 +105,7 @@ def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> Planne
         because=candidate.says,
         is_legal=candidate.is_legal,
         chance=candidate.chance,
+        advised=candidate.advised,
     )
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
+from followup.core.advisories import Advisory
 from followup.core.consent import ConsentStanding
 from followup.core.customer import Person, Phone
 from followup.core.planning.hours import Where
@@ -90,7 +91,8 @@ class CarPicture:
     `vehicle` is the car's code. `is_tie_over`: sold, traded, totaled; `is_tie_held`: the number or the car is not
     theirs by their own word, until a person looked. `complained_on`: the last complaint. `is_with_a_person`: a person
     has the thread. `needs_registration`: texts would reach real phones, and the registration is missing.
-    `is_odometer_worth_a_text`: the forecast gains more from a new reading than a text of its own costs.
+    `is_odometer_worth_a_text`: the forecast gains more from a new reading than a text of its own costs. `advisories`:
+    what the readings show side by side; whether there is a text never hangs on them.
     """
 
     shop: Shop
@@ -99,6 +101,7 @@ class CarPicture:
     vehicle: str
     consent: ConsentStanding
     due: tuple[DueItem, ...] = ()
+    advisories: tuple[Advisory, ...] = ()
     invites: tuple[EarlierInvite, ...] = ()
     visits: tuple[Visit, ...] = ()
     work: tuple[Work, ...] = ()
@@ -143,7 +146,8 @@ class Because:
 class PlannedText:
     """An invite that is to leave at `leaves_at` (aware UTC). Unique by (phone, reason, raised_by, try).
 
-    `because` says why, for the advisor's "why did she get this".
+    `because` says why, for the advisor's "why did she get this"; `advised` are the keys of the advisories that it
+    tells too.
     """
 
     kind: str
@@ -159,6 +163,7 @@ class PlannedText:
     because: str
     is_legal: bool = False
     chance: float = 0.0
+    advised: tuple[str, ...] = ()
 
     @property
     def key(self) -> tuple[int, str, str, int]:

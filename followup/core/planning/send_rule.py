@@ -9,10 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
+from typing import Any
 
+from followup.core.advisories.words import in_short
 from followup.core.planning.item_stops import is_asked_again, item_stop
 from followup.core.planning.joining import is_trigger, join
 from followup.core.planning.picture import Because, CarPicture, DueItem, ItemAt
+from followup.core.planning.told_along import booked_with, told_along
 
 MISSED_IS_OLD_AFTER_DAYS = 14
 AFTER_VISIT_FROM = timedelta(days=1)
@@ -26,7 +29,7 @@ LEAK_CHECKED_FLUIDS = frozenset({"coolant", "engine_oil"})
 @dataclass(frozen=True)
 class Candidate:
     """One reason to write; `raised_by` is the inspection, visit or day that raised it, as a key that stays the same
-    however often it is planned."""
+    however often it is planned; `advised` the keys of the advisories that are told along."""
 
     reason: str
     raised_by: str
@@ -34,6 +37,7 @@ class Candidate:
     items: tuple[ItemAt, ...] = ()
     is_legal: bool = False
     chance: float = 0.0
+    advised: tuple[str, ...] = ()
 
 
 def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:
@@ -76,18 +80,21 @@ def _due_work(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
     if joined is None:
         return
     names = ", ".join(f"{item} {position}".strip() for item, position in joined.at)
+    along = told_along(picture, joined.at, now)
+    names += "".join(f"; told along: {in_short(one)}" for one in along)
+    more: dict[str, Any] = {"items": (*joined.at, *booked_with(along)), "advised": tuple(one.key for one in along)}
     raised_on = _raised_on(picture, joined.triggers)
     raised_by = f"car {picture.vehicle}, known {raised_on}"
     if joined.is_legal:
         says = f"at its legal limit now or within {rules.lead_days} days: {names}"
-        yield Candidate("due_work", f"{raised_by}, legal limit", says, joined.at, True, joined.chance)
+        yield Candidate("due_work", f"{raised_by}, legal limit", says, is_legal=True, chance=joined.chance, **more)
     elif all(one.at in again for one in joined.triggers):
         day = max(again.values())
         says = f"the customer asked to hear of it from {day} on: {names}"
-        yield Candidate("due_work", f"car {picture.vehicle}, asked for {day}", says, joined.at, False, joined.chance)
+        yield Candidate("due_work", f"car {picture.vehicle}, asked for {day}", says, chance=joined.chance, **more)
     else:
         says = f"{joined.chance:.0%} due within {rules.lead_days} days: {names}"
-        yield Candidate("due_work", raised_by, says, joined.at, False, joined.chance)
+        yield Candidate("due_work", raised_by, says, chance=joined.chance, **more)
 
 
 def _raised_on(picture: CarPicture, items: tuple[DueItem, ...]) -> date | None:

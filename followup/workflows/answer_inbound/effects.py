@@ -105,6 +105,7 @@ def _facts(doing: _Doing) -> dict[str, Any]:
     booked = thread.booking["slot_at"].isoformat() if thread.booking else None
     return {
         "items": thread.about.get("items", []),
+        "advised": thread.about.get("advised", []),
         "wanted": [one.model_dump(mode="json") for one in reply.times],
         "time": booked,
         "old_time": booked,

@@ -180,6 +180,7 @@ def _note_question(connection: Any, shop: Shop, row: Row, now: datetime) -> None
         state.update(asked=row["asks"], asked_at=now.isoformat(), asked_before=state.get("asked"), questions_back=0)
     about = {"vehicle_id": row["vehicle_id"], "reason_id": row["reason_id"], "items": row["facts"].get("items", [])}
     thread.update({key: value for key, value in about.items() if value})
+    thread["advised"] = row["facts"].get("advised", [])
     if row["asks"]:
         thread["offered"] = row["offered"] or []
     inbox.keep_conversation(connection, shop.id, row["phone_id"], now, state, thread)

@@ -6,13 +6,15 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Any
 
+from followup.core.advisories import Advisory
 from followup.core.forecast.window import DueCurve
 from followup.core.item import Item
 from followup.core.phrasing import phrase_duration, phrase_list
 from followup.core.wording_facts import FactValue
 from followup.storage import windows
+from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
-from followup.wording import item_fact, measured_phrase, service_fact
+from followup.wording import advisory_fact, item_fact, measured_phrase, service_fact
 from followup.wording.shipped import phrase_file
 from followup.workflows.send_texts.short import MOST_LINES, weight, worth_a_line
 from followup.workflows.send_texts.telling import Telling
@@ -24,14 +26,36 @@ def items_of_text(told: Telling) -> FactValue:
     if not wanted or told.row["vehicle_id"] is None:
         return []
     seen = {(row["item"], row["position"]): row for row in windows.windows_of(told.connection, told.row["vehicle_id"])}
+    advised = _advised(told)
     by_item: dict[str, list[Row]] = {}
     for row in worth_a_line(str(told.row["kind"]), [seen[at] for at in wanted if at in seen], told.today):
         by_item.setdefault(row["item"], []).append(row)
     catalogue = told.catalogue
-    named = [catalogue[code] for code in by_item if code in catalogue]
+    told_by_advisory = {one.about[0] for one in advised if one.about[0] in ("alignment", "tire_rotation")}
+    named = [catalogue[code] for code in by_item if code in catalogue and code not in told_by_advisory]
     named.sort(key=lambda item: weight(item, by_item[item.code]))
     lines = [_item(told, item, by_item[item.code]) for item in named]
-    return [*lines[:MOST_LINES], *_also(told.language, lines[MOST_LINES:])]
+    shown = [*lines[:MOST_LINES], *_also(told.language, lines[MOST_LINES:])]
+    # An answer about three items is long enough.
+    has_room = told.row["kind"] == "invite" or len(lines) < MOST_LINES
+    return [*shown, *(_advisory_line(told, one) for one in advised if has_room)]
+
+
+def _advised(told: Telling) -> list[Advisory]:
+    """The advisories that were planned to be told along, where the car's readings still show them."""
+    wanted = told.raw.get("advised", [])
+    if not wanted or told.row["vehicle_id"] is None:
+        return []
+    standing = advisories_of_vehicle(told.connection, told.shop, told.row["vehicle_id"], told.today)
+    return [one for one in standing if one.key in wanted]
+
+
+def _advisory_line(told: Telling, advisory: Advisory) -> dict[str, str]:
+    return advisory_fact(told.language, advisory, drives_on_right=_drives_on_right(told), today=told.today)
+
+
+def _drives_on_right(told: Telling) -> bool:
+    return told.shop.country not in ("GB", "IE", "AU", "NZ")
 
 
 def _also(language: str, rest: list[dict[str, str]]) -> list[dict[str, str]]:
@@ -58,7 +82,7 @@ def _item(told: Telling, item: Item, rows: list[Row]) -> dict[str, str]:
         done_on=None if measured_on else _day(body.get("done_on")),
         due_on=_month_ahead(_day(likely), told.today),
         is_at_limit=any(row["body"]["is_past"] for row in rows),
-        drives_on_right=told.shop.country not in ("GB", "IE", "AU", "NZ"),
+        drives_on_right=_drives_on_right(told),
         today=told.today,
     )
 

@@ -46,19 +46,19 @@ def _rmse(errors: np.ndarray) -> float:
 def test_the_lowest_of_three_is_nearer_the_truth_when_drawn_to_the_mean() -> None:
     """The design's numbers: the plain lowest is biased by -.22/32 with a rmse of .46; drawn to the mean .36, with the
     bias term .34. They are those of grooves that truly spread by .35/32, read to .5/32; the forecast supposes .5/32
-    (design, section 10) and still comes as near."""
+    (design, section 10), more where a tire itself shows it, and still comes nearly as near."""
     plain, used, _ = _errors(0.5, tau=0.35)
     assert float(plain.mean()) == pytest.approx(-0.22, abs=0.01)
     assert _rmse(plain) == pytest.approx(0.46, abs=0.01)
-    assert 0.34 <= _rmse(used) <= 0.36
+    assert 0.34 <= _rmse(used) <= 0.38
 
 
 @pytest.mark.parametrize("sigma", [0.3, 0.5, 0.55, 0.8])
-def test_with_the_spread_that_the_forecast_supposes_nothing_is_left_of_the_bias(sigma: float) -> None:
+def test_with_the_spread_that_the_forecast_supposes_little_is_left_of_the_bias(sigma: float) -> None:
     plain, used, variance = _errors(sigma)
     assert float(plain.mean()) < -0.06
-    assert float(used.mean()) == pytest.approx(0, abs=0.01)
-    assert _rmse(used) < 0.9 * _rmse(plain)
+    assert abs(used.mean()) < 0.5 * abs(plain.mean())
+    assert _rmse(used) < 0.95 * _rmse(plain)
     # The variance that the forecast goes on with is that of the error, to a sixth.
     assert _rmse(used) ** 2 == pytest.approx(float(variance.mean()), rel=1 / 6)
 
@@ -70,14 +70,37 @@ def test_it_is_better_than_the_plain_lowest_on_whole_marks_too(tau: float) -> No
     assert _rmse(used) < 0.9 * _rmse(plain)
 
 
+def test_a_tire_worn_to_one_side_is_not_drawn_back_to_its_mean() -> None:
+    """3/32 lower at one edge, hand .55/32 on whole marks: with the usual spread alone the lowest groove would come out
+    .85/32 too high (the design's formula, simulated here), which is some 4,000 miles."""
+    dice = np.random.default_rng(SEED)
+    true = dice.uniform(6, 10, size=(TIRES, 1)) - np.array([0.0, 1.0, 3.0]) + dice.normal(0, 0.3, size=(TIRES, 3))
+    read = np.round(true + dice.normal(0, 0.55, size=true.shape))
+    variance = 0.55**2 + 1 / 12
+    kept = 0.25 / (0.25 + variance)
+    usual = read.mean(axis=1) + kept * (read.min(axis=1) - read.mean(axis=1))
+    used = np.array([value_and_variance(TREAD, _told(*grooves), 0.55, 1.0) for grooves in read])[:, 0]
+    lowest = true.min(axis=1)
+    assert float((usual - lowest).mean()) > 0.8
+    assert float((used - lowest).mean()) < 0.4
+    assert _rmse(used - lowest) < 0.75 * _rmse(usual - lowest)
+
+
 def test_the_formula() -> None:
-    """k = tau^2 / (tau^2 + sigma^2) with the gauge's r^2/12 in sigma^2; 6, 6, 3 have the mean 5 (by hand)."""
-    found = value_and_variance(TREAD, _told(6, 6, 3), 0.55, 1.0)
+    """k = tau^2 / (tau^2 + sigma^2) with the gauge's r^2/12 in sigma^2; 6, 6, 5 have the mean 5.667 (by hand). 6, 6, 3
+    show 6 squares about their mean on 2 degrees of freedom, beside 4 of the usual spread."""
+    found = value_and_variance(TREAD, _told(6, 6, 5), 0.55, 1.0)
     assert found is not None
-    kept = 0.25 / (0.25 + 0.55**2 + 1 / 12)
+    sigma2 = 0.55**2 + 1 / 12
+    kept = 0.25 / (0.25 + sigma2)
     assert kept == pytest.approx(0.393, abs=1e-3)
-    assert found[0] == pytest.approx(5 + kept * (3 - 5) - 0.8463 * 0.5 * (1 - sqrt(kept)))
-    assert found[1] < 0.55**2 + 1 / 12
+    assert found[0] == pytest.approx(17 / 3 + kept * (5 - 17 / 3) - 0.8463 * 0.5 * (1 - sqrt(kept)))
+    assert found[1] < sigma2
+    uneven = value_and_variance(TREAD, _told(6, 6, 3), 0.55, 1.0)
+    assert uneven is not None
+    tau2 = (6 + 4 * (0.25 + sigma2)) / 6 - sigma2
+    kept = tau2 / (tau2 + sigma2)
+    assert uneven[0] == pytest.approx(5 - 2 * kept - 0.8463 * sqrt(tau2) * (1 - sqrt(kept)))
 
 
 def test_the_expected_highest_of_some_normals() -> None:
