@@ -69,7 +69,8 @@ def moves(plain: str) -> bool:
 
 def moves_before(text: Text, at: int) -> bool:
     """Whether the sentence before this place speaks of moving a booking."""
-    head = text.plain[: text.symbols[at].start] if at < len(text.symbols) else text.plain
+    start = text.symbols[at].start if at < len(text.symbols) else len(text.plain)
+    head = text.plain[max(0, start - 160) : start]
     return moves(re.split(r"[.!?]", head)[-1])
 
 

@@ -114,7 +114,7 @@ def find_reading(plain: str, asked: str | None) -> Found | None:
 
 
 def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
-    after, left = text[match.end() :], text[: match.start()]
+    after, left = text[match.end() : match.end() + 120], text[max(0, match.start() - 120) : match.start()]
     if _MONEY.match(after) or _AFTER_NOT.match(after) or (_NOT_A_READING.search(left) and asked != "odometer"):
         return None
     unit: DistanceUnit | None = None
@@ -134,6 +134,8 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
         is_range = False
     if asked == "odometer":
         return Found(value, unit, is_range) if (is_large or unit or _is_alone(text, match)) and value > 0 else None
+    if value < 1000:
+        return None
     has_cue = bool(unit) or bool(
         re.search(
             r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it|my miles|reads|rolled over|"
@@ -142,7 +144,7 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
             text,
         )
     )
-    return Found(value, unit, is_range) if has_cue and value >= 1000 else None
+    return Found(value, unit, is_range) if has_cue else None
 
 
 def _is_alone(text: str, match: re.Match[str]) -> bool:

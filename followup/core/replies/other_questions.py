@@ -10,7 +10,7 @@ from followup.core.replies.said import Said
 from followup.core.replies.situation import Situation
 from followup.core.replies.times import read_times
 
-_SENTENCE = re.compile(r"[^.!?;\n]+\?")
+_SENTENCE = re.compile(r"(?<![^.!?;\n])[^.!?;\n]+\?")
 _OPENER = re.compile(
     r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|"
     r"no|btw|by the way|hey|oh|quick question|perfecto|bueno|ok|oiga|disculpe|tambien) )*(?:do "

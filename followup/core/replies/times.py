@@ -95,8 +95,12 @@ _REACH = 7
 """How many symbols ahead of the time itself its glue can begin."""
 
 
+_SHORT_ANSWER = 20
+"""Symbols of an answer that can be nothing but hours."""
 _MOST_TIMES = 40
 """How many times of one text are read; nobody names more in earnest."""
+_MOST_PLACES = 160
+"""At how many places of a text a time is looked for."""
 
 
 _EVERY_DAY = re.compile(
@@ -120,11 +124,12 @@ def _openings(text: Text) -> list[bool]:
 def _scan(text: Text) -> list[Mention]:
     found: list[Mention] = []
     can_open = _openings(text)
-    at = 0
-    while at < len(text.symbols) and len(found) < _MOST_TIMES:
+    at = places = 0
+    while at < len(text.symbols) and len(found) < _MOST_TIMES and places < _MOST_PLACES:
         if not can_open[at]:
             at += 1
             continue
+        places += 1
         one = _mention_at(text, at, found[-1] if found else None)
         if one is None or one.end <= at:
             at += 1
@@ -214,7 +219,7 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
         return False
     if text.word(at) in _LOOSE_OPENERS and not _near_time(text, at, end, previous):
         return _is_after_loose_opener(text, at, end)
-    if before == "to" and _ends_here(text, end) and moves(text.plain[: text.symbols[at].start]):
+    if before == "to" and _ends_here(text, end) and moves(_head(text, at)):
         return True
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
     if before in ("make it", "make that") and told.first.hour >= 1:
@@ -259,13 +264,19 @@ def _is_after_loose_opener(text: Text, at: int, end: int) -> bool:
     """Whether a bare number after `for`, `say`, `around` is an hour."""
     if text.word(at) in ("from", "to") or (text.word(at) == "a" and text.word(at + 1) not in ("las", "la")):
         return False
-    if text.word(at) == "for" and not _may_be_told(text) and not _BOOKS.search(text.plain[: text.symbols[at].start]):
+    if text.word(at) == "for" and not _may_be_told(text) and not _BOOKS.search(_head(text, at)):
         return False
     if text.word(at) == "for" and text.has_plain_hour:
         return False
-    if text.word(at) == "for" and _SEATS.search(text.plain[: text.symbols[at].start]):
+    if text.word(at) == "for" and _SEATS.search(_head(text, at)):
         return False
     return _ends_here(text, end) or text.word(end) in _GOES_WITH_HOUR
+
+
+def _head(text: Text, at: int) -> str:
+    """The words before this place, as far back as they can bear on it."""
+    start = text.symbols[at].start
+    return text.plain[max(0, start - 160) : start]
 
 
 _BOOKS = re.compile(
@@ -348,6 +359,8 @@ def _stands_alone(text: Text, at: int, end: int) -> bool:
         "still",
         "just",
     }
+    if len(text.symbols) > _SHORT_ANSWER:
+        return False
     others = [one for n, one in enumerate(text.symbols) if not at <= n < end]
     return all(one.category in ("mark", "at", "or", "num", "the", "and") or one.text in polite for one in others)
 
