@@ -23,11 +23,34 @@ if TYPE_CHECKING:
     # At run time only where lines are read: `--help` stays quick.
     from followup.core.forecast.history import CarHistory
     from followup.core.inspection import InspectionLine, VisitLine
-    from followup.core.item import Catalogue
+    from followup.core.item import Catalogue, Item
 
 # A forecast asks no clock: a line of any day is read, and `--as-of` says what is looked at.
 _ANY_DAY = datetime(9000, 1, 1, tzinfo=UTC)
 _CARS_AT_ONCE = 1_000
+
+
+ROWS_OF_ITEMS = """\b
+A row of --items is one JSON object, as the shop's page of an item shows it:
+  {"code": "own_hitch_shoe", "name": "Hitch shoe", "part": "lift",
+   "kind": "distance", "unit": "mm", "direction": "falls", "least": 0,
+   "most": 12, "new_value": 4.5, "per_1000_miles": 0.035,
+   "action_limit": 2, "positions": ["rear_left", "rear_right"],
+   "work": "replace the hitch shoe", "skill": "general", "hours": 0.5}
+\b
+kind is one of
+  distance  unit, least, most, new_value, action_limit, per_1000_miles
+  year      the same with per_year
+  life      months, and miles if they count too
+  interval  months or miles, or both
+  level     months or miles from the mark to low
+  looks     looks: a list of what it may look like besides even
+  found     found: works, tight, dry, clear or there
+part: reception or lift; skill: general, tires, brakes or electric.
+May be left out: code (made from the name: own_hitch_shoe), positions (the
+car as a whole), direction (falls), legal_limit, looks, powertrains (all),
+spreads, is_in_use, and the customers' words (en, es).
+"""
 
 
 def _as_of(context: click.Context, option: click.Parameter, typed: str) -> date | str:
@@ -54,7 +77,7 @@ def _quantiles(context: click.Context, option: click.Parameter, typed: str) -> t
     return tuple(found)
 
 
-@click.command(name="forecast")
+@click.command(name="forecast", epilog=ROWS_OF_ITEMS)
 @click.option(
     "--inspections",
     "file",
@@ -74,6 +97,12 @@ def _quantiles(context: click.Context, option: click.Parameter, typed: str) -> t
     type=click.Path(exists=True, dir_okay=False, path_type=Path),
     help="Fit the shop's own priors from this file first; kept part by part where they foretell it no worse.",
 )
+@click.option(
+    "--items",
+    "items_file",
+    type=click.Path(exists=True, dir_okay=False, path_type=Path),
+    help="The shop's own items, one row a line (see below).",
+)
 @click.option("--horizon-days", type=click.IntRange(min=1), default=HORIZON_DAYS, show_default=True)
 @click.option(
     "--quantiles",
@@ -87,23 +116,24 @@ def forecast(
     file: Path,
     as_of: date | Literal["last"],
     learn: Path | None,
+    items_file: Path | None,
     horizon_days: int,
     quantiles: tuple[tuple[str, float], ...],
     limit: Literal["action", "legal"],
 ) -> None:
     """When each item of each car will be due, from a file of inspections."""
     from followup.core.forecast.history import history_of_lines
-    from followup.core.items import BY_CODE
 
+    catalogue = _catalogue(items_file)
     with _without_collector():
-        priors, bad_to_learn = (PUBLISHED, 0) if learn is None else _learned(learn, as_of)
-        lines, bad = _read(file, BY_CODE)
-        histories = history_of_lines(lines, BY_CODE)
+        priors, bad_to_learn = (PUBLISHED, 0) if learn is None else _learned(learn, as_of, catalogue)
+        lines, bad = _read(file, catalogue)
+        histories = history_of_lines(lines, catalogue)
         _answer_all(histories, as_of, limit, horizon_days, quantiles, priors)
     sys.exit(1 if bad or bad_to_learn else 0)
 
 
-def _learned(file: Path, as_of: date | Literal["last"]) -> tuple[ShopPriors, int]:
+def _learned(file: Path, as_of: date | Literal["last"], catalogue: Catalogue) -> tuple[ShopPriors, int]:
     """The priors of the shop that wrote this file, and how many lines were bad; what was learned is told as it goes.
 
     What stands later than the day of the forecast is not looked at.
@@ -111,18 +141,52 @@ def _learned(file: Path, as_of: date | Literal["last"]) -> tuple[ShopPriors, int
     from followup.core.forecast.history import history_of_lines
     from followup.core.forecast.learn import PASSES, learn
     from followup.core.forecast.learned import sentences
-    from followup.core.items import BY_CODE
 
-    lines, bad = _read(file, BY_CODE)
-    cars = history_of_lines(lines, BY_CODE)
+    lines, bad = _read(file, catalogue)
+    cars = history_of_lines(lines, catalogue)
     if isinstance(as_of, date):
         cars = [one.until(as_of) for one in cars]
     with click.progressbar(length=PASSES * len(cars), label="learning", file=sys.stderr) as bar:
         learned = learn(cars, progress=bar.update)
         bar.update(bar.length or 0)
-    for told in sentences(learned, BY_CODE):
+    for told in sentences(learned, catalogue):
         click.echo(told, err=True)
     return learned.priors, bad
+
+
+def _catalogue(items_file: Path | None) -> Catalogue:
+    """The items by which lines are read: those that are shipped, and those of the file."""
+    from followup.core.items import BY_CODE
+
+    if items_file is None:
+        return BY_CODE
+    from followup.core.own_item import item_of
+    from followup.core.own_item_check import BadItem, read_own_item
+
+    found: dict[str, Item] = dict(BY_CODE)
+    wrong = []
+    for number, text in _lines_of(items_file):
+        try:
+            own = read_own_item(_object(text), found, needs_words=False)
+            found[own.code] = item_of(own)
+        except ValueError as unreadable:
+            wrong.append(f"line {number}: {unreadable}")
+        except BadItem as bad:
+            wrong += [f"line {number}: {one.field}: {one.says}" for one in bad.faults]
+    if wrong:
+        raise click.UsageError("\n".join([f"{items_file} cannot be taken:", *wrong]))
+    return found
+
+
+def _object(text: str) -> dict[str, Any]:
+    """One JSON object; `ValueError` says what else it is."""
+    try:
+        told = json.loads(text)
+    except (ValueError, RecursionError):
+        told = None
+    if not isinstance(told, dict):
+        raise ValueError("this is not one JSON object on one line: write it anew")
+    return told
 
 
 @contextmanager

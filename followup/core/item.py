@@ -153,6 +153,10 @@ class Interval:
     notice_miles: float = 0.0
 
 
+# The marks as amounts below full; from `ok` to `low` is one.
+AMOUNTS_BELOW_FULL = (("full", 0.0), ("ok", 0.5), ("low", 1.5), ("empty", 2.0))
+
+
 @dataclass(frozen=True)
 class Level:
     """Runs low: amounts below full of each mark, and how fast it is used; due at the amount of `due_at`."""
@@ -167,11 +171,26 @@ class Level:
 
 @dataclass(frozen=True)
 class Rise:
-    """Rises with time from `start` at its change (water in brake fluid, percent a year)."""
+    """Rises with time from `start` at its change (water in brake fluid, percent a year).
+
+    The spreads are those of `WearPrior` (those of brake fluid unless said: a strip reads water to about 0.3 %, common
+    practice); `replaced_beyond` is how far beyond its limit it usually is when it is changed.
+    """
 
     start: float
     per_year: float
     log_spread: float
+    new_spread: float = 0.2
+    reading_error: float = 0.3
+    gauge_step: float = 0.1
+    mate_error: float = 0.1
+    replaced_beyond: float = 0.5
+    replaced_spread: float = 1.0
+
+
+@dataclass(frozen=True)
+class Fall(Rise):
+    """Falls with time from `start` at its change."""
 
 
 @dataclass(frozen=True)
@@ -216,7 +235,8 @@ class Item:
     counts (the highest where it does not fall). Where the number is worked out (thickness over the stamped minimum),
     `measure` does it from what was entered; it returns None where something is missing. See `items.reading_value`.
     One that is not `is_in_use` was switched off by the shop: what was read stays, nothing more is asked or forecast.
-    `words` is for staff pages; what customers read is the phrase file `message_templates/<language>/items/<code>.toml`.
+    `words` is for staff pages; what customers read is the phrase file `message_templates/<language>/items/<code>.toml`,
+    or by language in `phrases` with the same keys, where a shop wrote it.
     """
 
     code: str
@@ -237,6 +257,12 @@ class Item:
     measure: Callable[[Mapping[str, Any]], float | None] | None = None
     winter_action_limit: Limit | None = None
     is_in_use: bool = True
+    phrases: Mapping[str, Mapping[str, Any]] | None = None
+
+    @property
+    def is_named(self) -> bool:
+        """True where texts may name it: a shop's own item has no words until a second person looked at them."""
+        return self.phrases is None or bool(self.phrases)
 
     @cached_property
     def measured_units(self) -> tuple[str, ...]:

@@ -137,6 +137,8 @@ def why_not_any_more(connection: Connection, shop: Shop, text: Row, now: datetim
     mine = next((one for one in pictures if one.vehicle == vehicle["code"]), None)
     if mine is None:
         return "the car is no longer theirs"
+    if _is_about_nothing(text, catalogue_of(shop)):
+        return "the shop no longer looks at what it is about, or has no words for it yet"
     planned = PlannedText(
         kind=text["kind"], reason=text["reason"], raised_by=reason["raised_by"], try_number=text["try_no"],
         phone_id=phone["id"], person_id=reason["person_id"], vehicle=vehicle["code"],
@@ -145,6 +147,12 @@ def why_not_any_more(connection: Connection, shop: Shop, text: Row, now: datetim
     )  # fmt: skip
     stop = still_wanted(planned, mine, text["planned_at"], now)
     return stop.says if stop and stop.rule != "hours" else None
+
+
+def _is_about_nothing(text: Row, catalogue: Catalogue) -> bool:
+    """True where it named items, and the shop has switched each of them off since."""
+    named = [catalogue[code] for code, _ in _items_of(text) if code in catalogue]
+    return bool(named) and not any(one.is_in_use and one.is_named for one in named)
 
 
 def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str, Any]:
@@ -174,7 +182,7 @@ def due_items(rows_of_car: Iterable[Row], shop: Shop, today: date) -> Iterator[D
     for row in rows_of_car:
         body, since = row["body"], (today - row["as_of"]).days
         item = catalogue.get(row["item"])
-        if item is not None and not item.is_in_use:
+        if item is not None and not (item.is_in_use and item.is_named):
             continue
         curve, legal = DueCurve.from_json(body["curve"]), body.get("legal")
         legal_curve = DueCurve.from_json(legal["curve"]) if legal else None

@@ -10,7 +10,7 @@ from sqlalchemy import Connection, desc, select
 
 from followup.core.duty import Roster, Watch
 from followup.core.shop import FORECAST_RULES, Shop, ShopRules
-from followup.storage import rows, tables
+from followup.storage import own_items, rows, tables
 from followup.storage.rows import Row
 
 _FACTS = (
@@ -56,6 +56,7 @@ def load_shop(connection: Connection, shop_id: int) -> Shop:
         id=shop_id,
         rules=ShopRules(**body),
         rules_version=version["version"] if version else 0,
+        own_items=own_items.items_of(connection, shop_id),
         **{key: found[key] for key in _FACTS},
     )
 
@@ -128,13 +129,14 @@ def versions(connection: Connection, shop_id: int, kind: str) -> list[Row]:
 
 
 def forecast_rules_changed_at(connection: Connection, shop_id: int) -> datetime | None:
-    """When a rule that due windows are computed with (a limit, say) last changed; None where none ever did."""
-    changed_at, before = None, ShopRules()
+    """When a rule that due windows are computed with (a limit, say) or an own item last changed; None where none ever
+    did."""
+    changed_at, before = own_items.changed_at(connection, shop_id), ShopRules()
     known = {one.name for one in fields(ShopRules)}
     for version in reversed(versions(connection, shop_id, "rules")):
         rules = ShopRules(**{key: value for key, value in version["body"].items() if key in known})
         if any(getattr(rules, name) != getattr(before, name) for name in FORECAST_RULES):
-            changed_at = version["at"]
+            changed_at = max(version["at"], changed_at or version["at"])
         before = rules
     return changed_at
 

@@ -258,6 +258,13 @@ wordings = Table(
     at("looked_at", needed=False), at("ended_at", needed=False),
     UniqueConstraint("shop_id", "reason", "language", "version"),
 )  # fmt: skip
+# Items that a shop added: versions of their rows, the newest counts; its words once a second person looked at them.
+own_items = Table(
+    "own_items", metadata, key(), shop(), word("code"), Column("version", Integer, nullable=False), data("body"),
+    ref("author_id", "staff"), at("written_at"), words("because", needed=False),
+    ref("looked_at_by", "staff", needed=False), at("looked_at", needed=False),
+    UniqueConstraint("shop_id", "code", "version"),
+)  # fmt: skip
 
 # The machine ----------------------------------------------------------------------------------------------------
 leases = Table(

@@ -4,6 +4,7 @@ The shop's own wording is handed in by the workflow. The checks of a rendered te
 """
 
 from followup.wording.advisory_phrases import advisory_fact
+from followup.wording.own_items import ItemText, review_item
 from followup.wording.phrases import ItemPhrases, item_fact, item_phrases, measured_phrase, service_fact
 from followup.wording.render import CannotRender, render
 from followup.wording.review import review
@@ -15,6 +16,7 @@ __all__ = [
     "CannotRender",
     "ConsentWords",
     "ItemPhrases",
+    "ItemText",
     "NoSuchTemplate",
     "advisory_fact",
     "check_template",
@@ -24,6 +26,7 @@ __all__ = [
     "measured_phrase",
     "render",
     "review",
+    "review_item",
     "service_fact",
     "shipped",
 ]

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
+from typing import Any
 
 from followup.core.item import Item
 from followup.core.phrasing import phrase_list, phrase_month, phrase_number, phrase_past_day
 from followup.core.vehicle import WALKING_ORDER
-from followup.wording.shipped import phrase_file
+from followup.wording.shipped import NoSuchTemplate, phrase_file
 
 _AXLE = {"front_left": "front", "front_right": "front", "rear_left": "rear", "rear_right": "rear"}
 _MIRRORED = {"front_left": "front_right", "front_right": "front_left", "rear_left": "rear_right",
@@ -24,7 +25,8 @@ class ItemPhrases:
     {month}"), `at_limit` that the number is where the shop recommends work, `last_done` when it was last changed or
     done; `what` and `why` answer questions;
     `work` is the work. `is_by_axle`: a customer hears "front brake pads", never one corner. The endings are those
-    that Spanish positions take with this item ("llanta delantera", "llantas delanteras"); English has none.
+    that Spanish positions take with this item ("llanta delantera", "llantas delanteras"); English has none. `amount` is
+    how much of it is free where the shop tops it off.
     """
 
     code: str
@@ -39,11 +41,12 @@ class ItemPhrases:
     is_by_axle: bool = False
     ending_one: str = ""
     ending_many: str = ""
+    amount: str = ""
 
 
 def item_phrases(language: str, item: Item) -> ItemPhrases:
-    """The phrase file of that item. Raises `NoSuchTemplate`."""
-    found = phrase_file(language, f"items/{item.code}")
+    """The phrases of that item: its phrase file, or the shop's own. Raises `NoSuchTemplate`."""
+    found = _words_of(language, item)
     shared = phrase_file(language, "phrases")
     return ItemPhrases(
         code=item.code,
@@ -58,7 +61,16 @@ def item_phrases(language: str, item: Item) -> ItemPhrases:
         is_by_axle=found.get("by_axle", False),
         ending_one=found.get("ending_one", ""),
         ending_many=found.get("ending_many", ""),
+        amount=found.get("amount", ""),
     )
+
+
+def _words_of(language: str, item: Item) -> Mapping[str, Any]:
+    if item.phrases is None:
+        return phrase_file(language, f"items/{item.code}")
+    if language not in item.phrases:
+        raise NoSuchTemplate(f"The shop's own item {item.code} has no words in {language!r} that somebody looked at.")
+    return item.phrases[language]
 
 
 def item_name(language: str, item: Item, positions: Sequence[str] = (), *, drives_on_right: bool = True) -> str:
@@ -86,8 +98,10 @@ def measured_phrase(language: str, item: Item, value: float | str, unit: str | N
     shared = phrase_file(language, "phrases")
     if isinstance(value, str):
         return str(shared["found"].get(value, value.replace("_", " ")))
-    units = {**shared["units"], **phrase_file(language, f"items/{item.code}").get("units", {})}
-    return fill(units.get(unit, "{value}"), value=phrase_number(value))
+    units = {**shared["units"], **_words_of(language, item).get("units", {})}
+    # Inches and a shop's own units are quoted as they were entered: a tenth is much of them.
+    is_exact = unit == "in" or item.phrases is not None
+    return fill(units.get(unit, "{value}"), value=f"{round(value, 3):g}" if is_exact else phrase_number(value))
 
 
 def item_fact(
@@ -135,11 +149,9 @@ def item_fact(
 
 def service_fact(language: str, item: Item, amount: str = "") -> dict[str, str]:
     """One entry of the fact `services`: a free top-off, and how much of it (none told: up to full)."""
-    shared = phrase_file(language, "phrases")
-    return {
-        "name": fill(item_phrases(language, item).one, position=""),
-        "amount": str(shared["amounts"].get(amount, amount)) if amount else str(shared["up_to_full"]),
-    }
+    shared, phrases = phrase_file(language, "phrases"), item_phrases(language, item)
+    said = str(shared["amounts"].get(amount, amount)) if amount else phrases.amount or str(shared["up_to_full"])
+    return {"name": fill(phrases.one, position=""), "amount": said}
 
 
 def fill(pattern: str, **words: str) -> str:

@@ -16,13 +16,23 @@ from sqlalchemy import Table, select
 
 from followup.storage import inbox, outbox, shops, staff, tables
 from followup.wiring import House
-from followup.workflows import answer_alert, change_rules, keep_tokens, keep_visit, keep_wording, settle_requests
+from followup.workflows import (
+    answer_alert,
+    change_rules,
+    keep_own_item,
+    keep_tokens,
+    keep_visit,
+    keep_wording,
+    settle_requests,
+)
 from followup.workflows.look_at_wording import look_at_wording
+from tests.core.own_rows import ROWS
 from tests.workflows import counter as counters
 from tests.workflows.demo import Demo, open_demo
 
 LOGINS = {"technician": "rui", "advisor": "noor", "manager": "theo", "owner": "ines"}
 TOKEN = "the tablets"
+OWN_ITEM = "own_hitch_shoe"
 READINGS = [
     *({"item": "tire_tread", "position": one, "unit": "32nds", **read} for one, read in
       (("front_left", {"value": 5}), ("rear_left", {"value": 5}), ("rear_right", {"across": [6, 6, 3]}),
@@ -32,6 +42,8 @@ READINGS = [
     {"item": "brake_rotor", "position": "front_left", "not_checked": "no_time"},
     {"item": "washer_fluid", "level": "low"},
     {"item": "lights", "found_as": "dim"},
+    {"item": OWN_ITEM, "position": "rear_left", "unit": "mm", "value": 2.5},
+    {"item": OWN_ITEM, "position": "rear_right", "not_checked": "no_time"},
 ]  # fmt: skip
 
 
@@ -40,6 +52,7 @@ def fill_up(template: Path, folder: Path) -> None:
     with pytest.MonkeyPatch.context() as patch:
         demo = open_demo(template, folder, patch)
         _let_a_day_pass(demo)
+        _add_an_item(demo)
         advisor = _member(demo, "advisor")
         counter = counters.fill(demo.house.store, demo.shop_id, advisor.id, counters.line(readings=READINGS))
         _ask_and_alert(counter)
@@ -59,6 +72,18 @@ def _let_a_day_pass(demo: Demo) -> None:
     for number, words in zip(numbers, answers, strict=False):
         demo.write(number, words)
     demo.run("2026-11-24T09:00")
+
+
+def _add_an_item(demo: Demo) -> None:
+    """An item of the shop's own, with words that somebody looked at, and others that wait for it."""
+    store, shop_id, now, row = demo.house.store, demo.shop_id, demo.house.now(), ROWS["brake_shoe"]
+    manager, advisor = _member(demo, "manager"), _member(demo, "advisor")
+    who = (manager.id, manager.name)
+    kept = keep_own_item.keep_own_item(store, shop_id, row, None, 0, *who, "for trailers", now)
+    assert kept.code == OWN_ITEM, kept.faults
+    assert keep_own_item.approve_own_item(store, shop_id, OWN_ITEM, 1, advisor.id, advisor.name, now) is None
+    other = {**row, "en": {**row["en"], "work": "a new shoe for the hitch"}}
+    assert keep_own_item.keep_own_item(store, shop_id, other, OWN_ITEM, 1, *who, "plainer", now).version == 2
 
 
 def _ask_and_alert(counter: counters.Counter) -> None:
@@ -146,5 +171,6 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             "request_id": newest(tables.booking_requests, state="asked"), "text_id": held["id"],
             "letter_id": newest(tables.dead_letters), "staff_id": newest(tables.staff, login="rui"),
             "wording_id": newest(tables.wordings), "manager.back_to.version": rules["version"],
-            "manager.duty_back_to.version": duty["version"], "public_id": held["public_id"], "attempt": held["attempt"],
+            "manager.duty_back_to.version": duty["version"],
+            "item_code": OWN_ITEM, "item_version": 1, "public_id": held["public_id"], "attempt": held["attempt"],
         }  # fmt: skip

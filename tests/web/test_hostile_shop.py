@@ -36,6 +36,7 @@ TYPED: dict[Table, tuple[str, ...]] = {
     tables.booking_requests: ("verbatim", "note", "closed_because"),
     tables.booking_moves: ("who", "says"),
     tables.alerts: ("says", "outcome"),
+    tables.own_items: ("because",),
     tables.audit: ("who", "did", "subject"),
 }
 FACTS = ("label", "plate", "vin")
@@ -56,6 +57,11 @@ def _fill(demo: Demo, text: str) -> None:
         for table, columns in TYPED.items():
             lengths = {name: getattr(table.c[name].type, "length", None) for name in columns}
             connection.execute(update(table).values({name: text[:length] for name, length in lengths.items()}))
+        own = tables.own_items.c
+        for row in connection.execute(tables.own_items.select()).all():
+            said = {one: {**row.body[one], **dict.fromkeys(row.body[one], text)} for one in ("en", "es")}
+            body = {**row.body, **said, "name": text, "work": text, "unit": text[:12]}
+            connection.execute(update(tables.own_items).where(own.id == row.id).values({own.body: body}))
         facts = tables.vehicles.c.facts
         for row in connection.execute(tables.vehicles.select()).all():
             told: dict[str, Any] = {**row.facts, **dict.fromkeys(FACTS, text[:120])}

@@ -1,7 +1,7 @@
 """Items that wear from new to a limit: tread, pads, shoes, rotors by distance, brake fluid by time.
 
 What rises towards its limit is turned round (what is left of it falls), and what goes by time has years in place of
-thousand miles, so that one arithmetic serves all.
+thousand miles, so that one arithmetic serves all. Neither asks for the other: a shop may add items of each sort.
 """
 
 from __future__ import annotations
@@ -27,7 +27,7 @@ from followup.core.forecast.sets import (
     ResetChances,
     split_into_sets,
 )
-from followup.core.item import HOW_VARIANCE, MM_PER_UNIT, DistanceWear, Item, Limit, Rise, WearPrior, converted
+from followup.core.item import HOW_VARIANCE, MM_PER_UNIT, DistanceWear, Fall, Item, Limit, Rise, WearPrior, converted
 
 # The same number at so many places, or last time's numbers after so many miles: perhaps copied, not measured. Such
 # readings count for half (assumptions).
@@ -91,13 +91,13 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual
     by_axle = {axle: tuple(sides) for axle, sides in groupby(_by_axle(histories), lambda one: axle_of(one.position))}
     priors = {axle: _prior(sides[0], limit_of[sides[0].position], usual) for axle, sides in by_axle.items()}
     copied = _perhaps_copied(histories)
-    car, is_rise = histories[0].car, not histories[0].item.falls
+    item = histories[0].item
     scales = {axle: _scale(sides, usual) for axle, sides in by_axle.items()}
     read = {
         axle: _axle_readings(sides, priors[axle], limit_of, copied, scales[axle], usual.gauges_round_down)
         for axle, sides in by_axle.items()
     }
-    resets = _resets(histories[0].item)
+    resets = _resets(item)
     found = []
     for axle, sides in by_axle.items():
         other, scale = _other_axle(axle), scales[axle]
@@ -112,8 +112,8 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual
         )
         found.append(
             WearAxle(
-                sides, priors[axle], 0.0 if is_rise else _in_own_unit(shown, sides[0].item), shown, is_rise,
-                tuple(sets), scale.new_at, scale.at(car.origin), scale,
+                sides, priors[axle], _in_own_unit(shown, item) if item.falls else 0.0, shown, _goes_by_time(item),
+                tuple(sets), scale.new_at, scale.at(sides[0].car.origin), scale,
             )
         )  # fmt: skip
     return found
@@ -123,7 +123,7 @@ def _scale(sides: Sequence[ItemHistory], usual: ShopPriors) -> Scale:
     """The scale of an axle; the label of a line is that of its tires, and says nothing of its pads."""
     one = sides[0]
     readings = [it for side in sides for it in side.readings] if one.item.job.skill == "tires" else []
-    return scale_of(one.car, readings, not one.item.falls, one.stored_set, usual.tire_seasons)
+    return scale_of(one.car, readings, _goes_by_time(one.item), one.stored_set, usual.tire_seasons)
 
 
 def stored_sets(histories: Sequence[ItemHistory]) -> list[list[ItemHistory]]:
@@ -155,8 +155,12 @@ def _other_axle(axle: str) -> str:
     return {"front": "rear", "rear": "front"}.get(axle, "")
 
 
+def _goes_by_time(item: Item) -> bool:
+    return any(isinstance(model, Rise) for model in item.models)
+
+
 def _resets(item: Item) -> ResetChances:
-    if not item.falls:
+    if _goes_by_time(item):
         return TIME_RESETS
     return TIRE_RESETS if item.job.skill == "tires" else PAD_RESETS
 
@@ -172,25 +176,33 @@ def _prior(one: ItemHistory, limit: Limit, usual: ShopPriors) -> WearPrior:
 def _published(one: ItemHistory, limit: Limit) -> WearPrior:
     for model in one.item.models:
         if isinstance(model, DistanceWear):
-            return model.prior(one.car.history.vehicle, one.position)
+            prior = model.prior(one.car.history.vehicle, one.position)
+            return prior if one.item.falls else _turned(prior, limit.value)
         if isinstance(model, Rise):
-            return _prior_of_rise(model, limit)
+            prior = _prior_by_year(model, limit.value)
+            return prior if one.item.falls else _turned(prior, limit.value)
     raise KeyError(one.item.code)
 
 
-def _prior_of_rise(model: Rise, limit: Limit) -> WearPrior:
-    """What is left to the limit, falling by the year; a strip reads water to about 0.3 % (common practice)."""
+def _turned(prior: WearPrior, limit: float) -> WearPrior:
+    """The same of what is left to the limit, for what rises towards it."""
+    return replace(prior, new_value=limit - prior.new_value, usually_replaced_at=limit - prior.usually_replaced_at)
+
+
+def _prior_by_year(model: Rise, limit: float) -> WearPrior:
+    """What is expected of an item that goes with time; years stand in place of thousand miles."""
+    beyond = -model.replaced_beyond if isinstance(model, Fall) else model.replaced_beyond
     return WearPrior(
-        new_value=limit.value - model.start,
-        new_spread=0.2,
+        new_value=model.start,
+        new_spread=model.new_spread,
         rate_per_1000_miles=model.per_year,
         between_cars=model.log_spread * 0.8,
         between_items=model.log_spread * 0.6,
-        reading_error=0.3,
-        gauge_step=0.1,
-        mate_error=0.1,
-        usually_replaced_at=-0.5,
-        replaced_spread=1.0,
+        reading_error=model.reading_error,
+        gauge_step=model.gauge_step,
+        mate_error=model.mate_error,
+        usually_replaced_at=limit + beyond,
+        replaced_spread=model.replaced_spread,
     )
 
 
@@ -334,10 +346,10 @@ def _changes(sides: Sequence[ItemHistory], resets: ResetChances, scale: Scale) -
         elif (
             work.item == item.code
             and work.did in ("replaced", "serviced")
-            and (work.did == "replaced" or not item.falls)
+            and (work.did == "replaced" or _goes_by_time(item))
         ):
             found.append(Change(day, where, False))
-    if not item.falls:
+    if _goes_by_time(item):
         told = {it.entered.changed_on for one in sides for it in one.readings if it.entered.changed_on is not None}
         found += [Change(float(on.toordinal()), scale.at(on.toordinal()), False) for on in told]
     return sorted(found, key=lambda one: one.day)

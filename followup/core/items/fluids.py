@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from followup.core.item import Field, Item, Job, Level, Limit, Looks
+from followup.core.item import AMOUNTS_BELOW_FULL, Field, Item, Job, Level, Limit, Looks
 
 MARKS = ("full", "ok", "low", "empty", "not_readable")
-# The marks as amounts below full; from `ok` to `low` is one.
-AMOUNTS = (("full", 0.0), ("ok", 0.5), ("low", 1.5), ("empty", 2.0))
 
 COOLANT = Item(
     code="coolant",
@@ -19,7 +17,7 @@ COOLANT = Item(
         Field("changed_on", "date", "Last changed on"),
     ),
     models=(
-        Level(AMOUNTS, due_at="low", amount_per_day=1 / 548, log_spread=0.6),
+        Level(AMOUNTS_BELOW_FULL, due_at="low", amount_per_day=1 / 548, log_spread=0.6),
         Looks(),
     ),
     job=Job("top off the coolant", "general", 0.1),
@@ -36,7 +34,7 @@ WASHER_FLUID = Item(
     words="Washer fluid",
     part="reception",
     fields=(Field("level", "choice", "Level", choices=MARKS),),
-    models=(Level(AMOUNTS, due_at="low", amount_per_day=1 / 70, log_spread=0.6, winter_factor=70 / 40),),
+    models=(Level(AMOUNTS_BELOW_FULL, due_at="low", amount_per_day=1 / 70, log_spread=0.6, winter_factor=70 / 40),),
     job=Job("top off the washer fluid", "general", 0.1),
     is_top_off_free=True,
     measured_by=(),

@@ -70,7 +70,7 @@ def reading_value(item: Item, reading: Reading) -> float | None:
     if found is None or item.unit is None:
         return None
     if {found.unit, item.unit} == {"F", "C"}:
-        return found.value * 1.8 + 32
+        return found.value * 1.8 + 32 if item.unit == "F" else (found.value - 32) / 1.8
     if {found.unit, item.unit} == {"mi", "km"}:
         return found.value / 1.609344
     return converted(found.value, found.unit, item.unit)

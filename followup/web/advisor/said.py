@@ -10,6 +10,7 @@ from typing import Any
 from followup.core.forecast.first_due import FirstDue
 from followup.core.item import NOT_CHECKED
 from followup.core.items import BY_CODE
+from followup.core.own_item import PREFIX
 from followup.core.replies.contract import TimeWindow
 from followup.core.told_times import phrase_window
 from followup.core.vehicle import WALKING_ORDER
@@ -243,7 +244,8 @@ def names_told(alert: Any) -> str:
 
 
 _DAY = re.compile(r"\b\d{4}-\d{2}-\d{2}\b")
-_CODES = "|".join(sorted(BY_CODE, key=len, reverse=True))
+# Those of the program, and any that a shop may have given to its own items.
+_CODES = "|".join([*sorted(BY_CODE, key=len, reverse=True), rf"{PREFIX}[a-z0-9_]+"])
 _PLACES = "|".join(one for one in WALKING_ORDER if one)
 _ITEM = re.compile(rf"\b({_CODES})\b(?: ({_PLACES})\b)?")
 

@@ -84,7 +84,7 @@ def edit_wording(code: str, language: str) -> ResponseReturnValue:
     if form.does != "keep":
         return _editor(code, language, given)
     kept = keeping.keep_wording(
-        house().store, me().shop_id, code, language, form.source, me().staff_id, me().name, house().now(), _domain()
+        house().store, me().shop_id, code, language, form.source, me().staff_id, me().name, house().now(), own_domain()
     )
     if kept.version is None:
         return _editor(code, language, given, {"source": " ".join(one.says for one in kept.faults)}, 422)
@@ -99,7 +99,7 @@ def approve(code: str, language: str, wording_id: int) -> ResponseReturnValue:
     read_or_400(Nothing)
     try:
         why_not = keeping.approve_wording(
-            house().store, me().shop_id, wording_id, me().staff_id, me().name, house().now(), _domain()
+            house().store, me().shop_id, wording_id, me().staff_id, me().name, house().now(), own_domain()
         )
     except LookupError:
         return or_404(None)
@@ -116,7 +116,8 @@ def end(code: str, language: str, wording_id: int) -> ResponseReturnValue:
     return go(said, "manager.wording", code=code, language=language)
 
 
-def _domain() -> str:
+def own_domain() -> str:
+    """The host of the pages: the only one to which a text may lead."""
     return urlsplit(house().settings.public_base_url).hostname or ""
 
 
@@ -139,7 +140,7 @@ def _editor(
     about = str(given.get("about") or "")
     shown = looking.preview(
         house().store, me().shop_id, code, language, given.get("source", ""), house().now(), facts_of,
-        int(about) if about.isdigit() and len(about) < 10 else None, _domain(),
+        int(about) if about.isdigit() and len(about) < 10 else None, own_domain(),
     )  # fmt: skip
     options = [("", "A sample customer"), *((one.text_id, one.words) for one in seen.examples)]
     page = render_template(

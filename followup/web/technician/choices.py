@@ -8,8 +8,8 @@ from typing import Any
 from followup.core.item import DID, Catalogue, in_use
 from followup.core.vehicle import WALKING_ORDER
 from followup.core.visit import DECISIONS, DECLINED_BECAUSE
+from followup.web.sheet import HOW_WORDS, PLACES, REASONS, Part
 from followup.web.technician.entered import ROTATIONS
-from followup.web.technician.sheet import HOW_WORDS, PLACES, REASONS, Part
 
 Choices = list[tuple[str, str]]
 NONE = ("", "-")

@@ -20,7 +20,7 @@ from followup.core.rotation import PATTERNS
 from followup.core.visit import DECISIONS
 from followup.web import forms
 from followup.web.security import CSRF_FIELD
-from followup.web.technician.sheet import DISTANCE, Part, Row
+from followup.web.sheet import DISTANCE, Part, Row
 
 Given = Mapping[str, Any]
 # Rows for work and for advice: as many as the page may send, and as many as an empty one shows.

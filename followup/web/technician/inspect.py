@@ -23,6 +23,7 @@ from followup.web import forms, words
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
+from followup.web.sheet import PARTS, PLACES, Part, families, sheet
 from followup.web.technician import choices
 from followup.web.technician.blueprint import blueprint
 from followup.web.technician.entered import (
@@ -34,7 +35,6 @@ from followup.web.technician.entered import (
     names_of,
     read_sheet,
 )
-from followup.web.technician.sheet import PARTS, PLACES, Part, families, sheet
 from followup.web.technician.typed import as_typed, shows_all
 from followup.workflows.keep_visit import close_visit
 from followup.workflows.look_at_inspection_form import FormPicture, look_at_form, look_at_result

@@ -12,8 +12,8 @@ from followup.web.advisory_lines import advisory_lines
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.security import for_roles
+from followup.web.sheet import PLACES, said, sheet
 from followup.web.technician.blueprint import blueprint
-from followup.web.technician.sheet import PLACES, said, sheet
 from followup.web.technician.typed import shows_all
 from followup.web.why import why_shown
 from followup.web.words import MONTHS

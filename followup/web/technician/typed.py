@@ -10,8 +10,8 @@ from werkzeug.datastructures import MultiDict
 
 from followup.core.inspection import InspectionLine
 from followup.core.item import Catalogue
+from followup.web.sheet import GROOVES, Part, Row
 from followup.web.technician.entered import ADVICE, ROTATIONS, WORK, read_sheet
-from followup.web.technician.sheet import GROOVES, Part, Row
 
 
 def shows_all(line: InspectionLine, parts: tuple[Part, ...]) -> bool:

@@ -39,8 +39,8 @@ class Telling:
 
     @property
     def catalogue(self) -> Catalogue:
-        """The items that a text may name: the shop's, but for those that it switched off."""
-        return {one.code: one for one in in_use(catalogue_of(self.shop))}
+        """The items that a text may name: the shop's, but for those that it switched off or that have no words yet."""
+        return {one.code: one for one in in_use(catalogue_of(self.shop)) if one.is_named}
 
     @property
     def raw(self) -> Mapping[str, Any]:

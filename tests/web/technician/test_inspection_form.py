@@ -18,8 +18,8 @@ from followup.core.item import NOT_CHECKED
 from followup.core.items import ALL, BY_CODE
 from followup.core.vehicle import POWERTRAINS, Vehicle
 from followup.storage import inspections, people
+from followup.web.sheet import sheet
 from followup.web.technician.entered import read_sheet
-from followup.web.technician.sheet import sheet
 from followup.web.technician.typed import as_typed, content
 from tests.core.lines import line_told
 from tests.shop_of_tests import BEGIN
