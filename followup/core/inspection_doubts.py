@@ -5,7 +5,7 @@ The rules for odometers are the shop's defaults (design: doubtful odometer); the
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Container, Iterable, Iterator, Sequence
 from datetime import datetime
 from typing import Any
 
@@ -27,14 +27,22 @@ PAIRS = tuple(AXLES.values())
 IF_RIGHT = "please look again; if it is right, say so"
 
 
-def doubts_of(line: InspectionLine, earlier: Iterable[InspectionLine], work: Sequence[Work] = ()) -> list[Fault]:
+def doubts_of(
+    line: InspectionLine, earlier: Iterable[InspectionLine], work: Sequence[Work] = (), rising: Container[str] = ()
+) -> list[Fault]:
     """Every doubt about `line`, given the other inspections of the same car in any order.
 
-    `work` is work known from elsewhere (visits), beside that of the inspections themselves. Neighbors are found by
-    `inspected_at`, not by order of arrival. Returns [] where nothing is doubtful.
+    `work` is work known from elsewhere (visits), beside that of the inspections themselves; `rising` are items whose
+    number rises with wear. Neighbors are found by `inspected_at`, not by order of arrival. Returns [] where nothing is
+    doubtful.
     """
     others = sorted(earlier, key=lambda one: one.inspected_at)
-    return [*_odometer(line, others), *_grown(line, others, work), *_far_from_other_side(line), *_moved(line, others)]
+    return [
+        *_odometer(line, others),
+        *_grown(line, others, work, rising),
+        *_far_from_other_side(line),
+        *_moved(line, others),
+    ]
 
 
 def _odometer(line: InspectionLine, others: list[InspectionLine]) -> Iterator[Fault]:
@@ -77,11 +85,13 @@ def thickness_mm(reading: Reading) -> float | None:
     return converted(min(entered), reading.unit, "mm") if entered else None
 
 
-def _grown(line: InspectionLine, others: list[InspectionLine], work: Sequence[Work]) -> Iterator[Fault]:
+def _grown(
+    line: InspectionLine, others: list[InspectionLine], work: Sequence[Work], rising: Container[str]
+) -> Iterator[Fault]:
     for place, reading in enumerate(line.readings):
         now = thickness_mm(reading)
         last = None if now is None else _last(reading, line, others)
-        if now is None or last is None:
+        if now is None or last is None or reading.item in rising:
             continue
         found_in, was = last
         if now - was > GREW_MM and not _was_worked_on(reading, found_in, line, others, work):

@@ -54,12 +54,14 @@ def _example(item: Item) -> float:
 
 def _texts(item: Item, language: str, value: float | None) -> Iterator[tuple[str, str, Facts]]:
     measured = measured_phrase(language, item, value, item.unit) if value is not None else ""
+    limit = item.action_limit
+    at_limit = measured_phrase(language, item, limit.value, limit.unit) if limit is not None else measured
     one, all_of_them = item.positions[:1], item.positions
     coming = item_fact(
         language, item, positions=one, measured=measured, measured_on=_READ_ON, due_on=_LIKELY_ON, today=_READ_ON
     )
     due = item_fact(
-        language, item, positions=all_of_them, measured=measured, measured_on=_READ_ON, is_at_limit=True, today=_READ_ON
+        language, item, positions=all_of_them, measured=at_limit, measured_on=_READ_ON, is_at_limit=True, today=_READ_ON
     )
     changed = item_fact(language, item, positions=all_of_them, done_on=_READ_ON, due_on=_LIKELY_ON, today=_READ_ON)
     if item.is_forecast:

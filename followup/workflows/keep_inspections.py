@@ -123,7 +123,7 @@ def _keep_inspection(connection: Connection, task: _Task, line: InspectionLine) 
         return KeptLine("rejected", faults=(fault,))
     on = line.inspected_at.date()
     known = people.find_vehicle(connection, shop_id, line.vehicle.id)
-    doubts = _doubts(connection, known["id"], line, part) if known else tuple(doubts_of(line, ()))
+    doubts = _doubts(connection, task, known["id"], line, part) if known else tuple(doubts_of(line, ()))
     if doubts and not task.accepts_doubtful:
         return KeptLine("doubtful", known["id"] if known else None, doubts=doubts)
     vehicle_id = people.keep_vehicle(connection, shop_id, line.vehicle.vehicle(), on, task.now)
@@ -149,7 +149,7 @@ def _fault_of_number(line: InspectionLine, country: str) -> Fault | None:
     return None
 
 
-def _doubts(connection: Connection, vehicle_id: int, line: InspectionLine, part: str) -> tuple[Fault, ...]:
+def _doubts(connection: Connection, task: _Task, vehicle_id: int, line: InspectionLine, part: str) -> tuple[Fault, ...]:
     earlier = [
         InspectionLine.model_validate_json(json.dumps(row["body"]))
         for row in inspections.bodies_of_vehicle(connection, vehicle_id)
@@ -161,7 +161,8 @@ def _doubts(connection: Connection, vehicle_id: int, line: InspectionLine, part:
         for row in inspections.work_of_vehicle(connection, vehicle_id)
         if row["inspection_id"] is None
     ]
-    return tuple(doubts_of(line, earlier, work))
+    rising = {code for code, item in task.catalogue.items() if not item.falls}
+    return tuple(doubts_of(line, earlier, work, rising))
 
 
 def _keep_customer(connection: Connection, task: _Task, line: InspectionLine, vehicle_id: int) -> int:

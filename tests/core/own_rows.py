@@ -47,7 +47,8 @@ ROWS: dict[str, dict[str, Any]] = {
     },
     "parking_brake_shoe": {
         **USUAL, "name": "Ramp pad", "kind": "looks", "positions": ["rear_left", "rear_right"], "unit": "mm",
-        "least": 0, "most": 8, "action_limit": 1.5, "looks": ["cracked", "dirty", "leaking"], "skill": "brakes",
+        "least": 0, "most": 8, "action_limit": 1.5, "looks": ["cracked", "pitted", "dirty", "leaking"],
+        "skill": "brakes",
     },
     "drive_belt": {
         **USUAL, "name": "Step motor", "kind": "found", "found": "works", "looks": ["cracked", "leaking"],

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
+from datetime import date
 from typing import Any
 
 from flask import flash, redirect, render_template, request, url_for
@@ -21,7 +23,7 @@ from followup.web.manager.wording import LANGUAGE_NAMES, MAY_LOOK, own_domain
 from followup.web.security import for_roles
 from followup.web.sheet import HOW_WORDS, PLACES, REASONS, sheet
 from followup.web.steps import MANAGERS, Nothing, go, or_404, read_or_400
-from followup.web.words import catalogue
+from followup.web.words import MONTHS, catalogue
 from followup.workflows import keep_own_item as keeping
 from followup.workflows import look_at_own_items as looking
 from followup.workflows.look_at_own_items import ItemPreview, OwnItemSeen
@@ -163,9 +165,15 @@ def _page(
     page = render_template(
         "manager/item.html", seen=seen, given=given, wrong=wrong, preview=preview, rows=_rows(preview),
         choices=own_form.choices(), languages=LANGUAGE_NAMES, places=PLACES, how=[("", "not told"), *HOW_WORDS.items()],
-        reasons=[("", "-"), *REASONS.items()], kinds=KINDS, spreads=own_form.SPREADS,
+        reasons=[("", "-"), *REASONS.items()], kinds=KINDS, spreads=own_form.SPREADS, month=month,
+        row_text=json.dumps(seen.newest.own.row(), ensure_ascii=False) if seen else "",
     )  # fmt: skip
     return page, status
+
+
+def month(on: date) -> str:
+    """`Mar 2028`."""
+    return f"{MONTHS[on.month - 1]} {on.year}"
 
 
 def _rows(preview: ItemPreview | None) -> list[Any]:
