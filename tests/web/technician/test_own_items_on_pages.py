@@ -30,7 +30,7 @@ def add(floor: Floor, row: dict[str, Any]) -> str:
     """Add an item, with words that somebody looked at; its code."""
     store, shop_id, now = floor.house.store, floor.shop_id, floor.house.now()
     with store.read() as connection:
-        ids = dict(connection.execute(select(tables.staff.c.login, tables.staff.c.id)).all())  # type: ignore[arg-type]
+        ids = {row.login: row.id for row in connection.execute(select(tables.staff))}
     kept = keep_own_item(store, shop_id, row, None, 0, ids["manager"], "Manager Example", "", now)
     assert kept.code, kept.faults
     assert approve_own_item(store, shop_id, kept.code, 1, ids["owner"], "Owner Example", now) is None
