@@ -11,6 +11,7 @@ from typing import Any
 import pytest
 
 from followup.core.forecast.due import forecast_cars
+from followup.core.forecast.explain import explain
 from followup.core.forecast.history import history_of_lines
 from followup.core.forecast.window import DueWindow
 from followup.core.inspection import BadLine, read_line
@@ -106,6 +107,7 @@ def test_what_rises_with_the_miles_is_due_when_its_way_is_gone() -> None:
     assert window.early < date(2028, 1, 1) < window.late
     assert isinstance(window.now, float) and 2 < window.now < 20
     assert window.because.unit == "clicks per 1000 mi"
+    assert "wearing 1 clicks every" in explain(window)
 
 
 def test_what_falls_with_time_is_due_when_its_way_is_gone() -> None:
@@ -115,6 +117,7 @@ def test_what_falls_with_time_is_due_when_its_way_is_gone() -> None:
     (window,) = forecast({own.code: own}, readings)
     assert window.likely is not None and abs(window.likely - date(2027, 11, 1)) < timedelta(days=60)
     assert window.because.unit == "V a year"
+    assert "falling about 1.5 V a year" in explain(window)
     told = {"2026-11-01": [{"item": own.code, "changed_on": "2025-11-01"}]}
     (unread,) = forecast({own.code: own}, told)
     assert unread.likely is not None and abs(unread.likely - date(2027, 11, 1)) < timedelta(days=60)

@@ -111,7 +111,7 @@ def _of_distance_wear(window: DueWindow) -> str:
 
 
 def _a_unit(unit: str) -> str:
-    return f"1{UNIT_WORDS.get(unit, '')}"
+    return f"1{UNIT_WORDS.get(unit, f' {unit}')}"
 
 
 def _every(per_1000: float) -> str:
@@ -120,8 +120,10 @@ def _every(per_1000: float) -> str:
 
 
 def _of_time_wear(window: DueWindow) -> str:
-    rate, unit = window.because.wear_per_1000 or 0.0, window.limit.unit if window.limit else ""
-    return f"{_now(window)}, rising about {rate:.1f}{UNIT_WORDS.get(unit, '')} a year"
+    rate, limit = window.because.wear_per_1000 or 0.0, window.limit
+    is_above = limit is not None and isinstance(window.now, float) and window.now > limit.value
+    unit = UNIT_WORDS.get(limit.unit, f" {limit.unit}") if limit else ""
+    return f"{_now(window)}, {'falling' if is_above else 'rising'} about {rate:.1f}{unit} a year"
 
 
 def _of_life(window: DueWindow) -> str:
