@@ -25,7 +25,7 @@ from followup.core.wording_checks import stopping
 from followup.storage import own_items, shops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
-from followup.wording import review_item
+from followup.wording import LANGUAGES, review_item
 
 MOST_ITEMS = 100
 SOMEBODY_ELSE = "Somebody changed this item in the meantime. Look at it again; what you typed still stands here."
@@ -71,10 +71,25 @@ def checked(raw: Mapping[str, Any], taken: Container[str], own_domain: str) -> t
     try:
         own = read_own_item(raw, taken)
     except BadItem as bad:
-        return None, bad.faults
+        return None, tuple(dict.fromkeys([*bad.faults, *_faults_of_words_alone(raw, own_domain)]))
+    return own, _faults_of_words(own, own_domain)
+
+
+def _faults_of_words(own: OwnItem, own_domain: str) -> tuple[Fault, ...]:
     said = review_item(item_of(own), own_domain=own_domain)
     faults = [Fault(one.language, fault.says) for one in said for fault in stopping(one.faults)]
-    return own, tuple(dict.fromkeys(faults))
+    return tuple(dict.fromkeys(faults))
+
+
+def _faults_of_words_alone(raw: Mapping[str, Any], own_domain: str) -> tuple[Fault, ...]:
+    """What the words of a row say wrongly although its values cannot be read yet, so that all is told at once."""
+    plain = {"part": "lift", "kind": "looks", "looks": ["dirty"], "skill": "general", "hours": 1.0, "work": "look"}
+    words = {language: raw.get(language) for language in LANGUAGES}
+    try:
+        own = read_own_item({**plain, "name": "Item", **words})
+    except BadItem:
+        return ()
+    return _faults_of_words(own, own_domain)
 
 
 def switch_own_item(

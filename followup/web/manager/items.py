@@ -10,9 +10,9 @@ from typing import Any
 from flask import flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
+from followup.core.inspection_check import Fault
 from followup.core.item import Catalogue, in_use
 from followup.core.own_item import KINDS, OwnItem
-from followup.core.own_item_check import BadItem, read_own_item
 from followup.core.vehicle import Vehicle
 from followup.web import forms
 from followup.web.house import house
@@ -133,12 +133,11 @@ def _keep(seen: OwnItemSeen | None) -> ResponseReturnValue:
     row, code = own_form.row_of(sent), seen.item.code if seen else None
     row["is_in_use"] = seen.item.is_in_use if seen else True
     example = own_form.number(sent.get("example", ""))
-    try:
-        own = read_own_item({**row, "code": code or ""}, () if code else catalogue())
-    except BadItem as bad:
-        return _page(seen, given, own_form.by_field(bad.faults), 422)
+    own, faults = keeping.checked({**row, "code": code or ""}, () if code else catalogue(), own_domain())
     if isinstance(example, str) and example:
-        return _page(seen, given, {"example": "Give a number, like 4 or 4.5."}, 422)
+        faults = (*faults, Fault("example", "give a number, like 4 or 4.5"))
+    if own is None or any(one.field == "example" for one in faults):
+        return _page(seen, given, own_form.by_field(faults), 422)
     if sent.get("does") != "keep":
         return _page(seen, given, {}, own=own, example=example or None)
     based_on = sent.get("based_on", "")
@@ -165,7 +164,8 @@ def _page(
     page = render_template(
         "manager/item.html", seen=seen, given=given, wrong=wrong, preview=preview, rows=_rows(preview),
         choices=own_form.choices(), languages=LANGUAGE_NAMES, places=PLACES, how=[("", "not told"), *HOW_WORDS.items()],
-        reasons=[("", "-"), *REASONS.items()], kinds=KINDS, spreads=own_form.SPREADS, month=month,
+        reasons=[("", "-"), *REASONS.items()], kinds=KINDS, spreads=own_form.SPREADS, labels=own_form.LABELS,
+        month=month,
         row_text=json.dumps(seen.newest.own.row(), ensure_ascii=False) if seen else "",
     )  # fmt: skip
     return page, status

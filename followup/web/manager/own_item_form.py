@@ -30,6 +30,29 @@ NUMBERS = (
 TEXTS = ("name", "unit", "work", "part", "kind", "skill", "direction", "found")
 TICKS = ("by_axle", "is_top_off_free")
 LISTS = ("positions", "looks", "powertrains")
+# Words of the fields that hold numbers; what is wrong with one begins with them.
+LABELS = {
+    "least": "Least that can be read",
+    "most": "Most that can be read",
+    "action_limit": "Recommend work at",
+    "legal_limit": "Legal limit, if there is one",
+    "new_value": "Measures when new",
+    "per_1000_miles": "Wears so much in 1,000 miles",
+    "per_year": "Goes so much in a year",
+    "months": "Months",
+    "miles": "Miles",
+    "hours": "Labor hours",
+    "example": "An example of what is measured, to look at",
+    "spreads.log_spread": "Lives or rates, log standard deviation",
+    "spreads.between_cars": "Between cars, log standard deviation",
+    "spreads.between_items": "Between places of a car, the same",
+    "spreads.new_spread": "New ones, standard deviation",
+    "spreads.reading_error": "One reading, standard deviation",
+    "spreads.gauge_step": "Step of the gauge",
+    "spreads.mate_error": "Between the two sides",
+    "spreads.replaced_at": "Usually replaced at",
+    "spreads.replaced_spread": "The same, standard deviation",
+}
 BESIDE = ("where", "because", "based_on", "does", "example")
 SPREADS = tuple(f"spreads.{name}" for name in Spreads.__dataclass_fields__)
 WORDS = tuple(f"{language}.{name}" for language in LANGUAGES for name in WORD_LENGTHS)
@@ -104,7 +127,8 @@ def by_field(faults: Iterable[Fault]) -> dict[str, str]:
     """Faults by the field of the page that they belong to; those of the words as a whole by their language."""
     said: dict[str, str] = {}
     for fault in faults:
-        words = fault.says[:1].upper() + fault.says[1:]
+        label = LABELS.get(fault.field)
+        words = f"{label}: {fault.says}" if label else fault.says[:1].upper() + fault.says[1:]
         words = words if words.endswith((".", "!", "?")) else f"{words}."
         place = fault.field if fault.field in NAMES or fault.field in ("", *LANGUAGES) else ""
         said[place] = f"{said[place]} {words}" if place in said else words

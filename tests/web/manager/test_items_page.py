@@ -96,6 +96,14 @@ def test_everything_that_is_wrong_is_told_at_once_and_nothing_typed_is_lost(
         assert typed in unescape(page.text), typed
 
 
+def test_words_and_numbers_are_told_in_one_go(house: TestHouse, signed_in: SignIn) -> None:
+    form = sent(ROWS["brake_shoe"], does="look", hours="x", most="1") | {"en.why": "Worn ones are dangerous."}
+    page = press(signed_in("manager"), "/manager/items/new", form)
+    assert page.status_code == 422
+    for told in ("Labor hours: give a number", "Recommend work at: lies outside", "“dangerous” may not be said"):
+        assert told in unescape(page.text), told
+
+
 def test_what_no_text_says_is_refused_in_the_customers_words_too(house: TestHouse, signed_in: SignIn) -> None:
     manager = signed_in("manager")
     for words in ("Worn ones are dangerous.", "It will last.", "See https://elsewhere.example/now", "Only $40."):
