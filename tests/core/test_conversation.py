@@ -213,3 +213,54 @@ def test_an_odometer_reading_is_kept_whatever_it_stands_beside() -> None:
         assert AddOdometer(48_200, "mi") in step.effects, meanings
     doubtful = respond(Conversation("odometer", NOW), said("odometer", question="odometer"), OPEN, NOW)
     assert answers(doubtful) == ["ask_odometer"]
+
+
+# What comes in beside words, and what is asked again -----------------------------------------------------------------
+def test_a_picture_beside_words_is_listed_for_a_person() -> None:
+    from followup.core.conversation.effects import ListForEndOfDay
+
+    heard = replace(said("accept", question="day"), pictures=1)
+    step = respond(Conversation("visit", NOW), heard, OPEN, NOW)
+    assert answers(step) == ["ask_day"]
+    assert of(step, ListForEndOfDay)
+    with_alert = respond(Conversation("visit", NOW), replace(said("unclear"), pictures=1), OPEN, NOW)
+    assert alerts(with_alert) == ["unclear"] and not of(with_alert, ListForEndOfDay)
+
+
+@pytest.mark.parametrize(
+    ("asked", "answer", "asks", "alert"),
+    [
+        ("visit", "ask_again", "day", []),
+        ("day", "ask_again", "day", []),
+        ("slot", "ask_again", "day", []),
+        ("odometer", "ask_odometer", "odometer", []),
+        ("car", "ask_car", "car", []),
+        ("confirm", "a_person_reads", "confirm", ["unclear"]),
+        ("after_visit", "a_person_reads", "after_visit", ["unclear"]),
+    ],
+)
+def test_an_unsure_reply_is_asked_again_for_what_was_asked(
+    asked: str, answer: str, asks: str, alert: list[str]
+) -> None:
+    step = respond(Conversation(asked, NOW), said("later", certainty=0.5), OPEN, NOW)
+    (told,) = of(step, Answer)
+    assert (told.reason, told.asks, alerts(step)) == (answer, asks, alert)
+
+
+def test_calling_off_what_is_only_asked_for_closes_it() -> None:
+    from followup.core.conversation.effects import CloseRequest
+
+    step = respond(Conversation(None, NOW, has_open_request=True), said("cancel"), OPEN, NOW)
+    assert of(step, CloseRequest) and answers(step) == ["cancel_noted"]
+    nothing = respond(Conversation(None, NOW), said("cancel"), OPEN, NOW)
+    assert alerts(nothing) == ["unclear"]
+
+
+def test_an_answer_weeks_later_is_still_answered() -> None:
+    weeks = NOW + timedelta(days=40)
+    for asked in EVERY_ASKED:
+        for meaning in MEANINGS:
+            step = respond(Conversation(asked, NOW), said(meaning), OPEN, weeks)
+            assert step.effects or meaning in ("thanks", "accept", "done", "later"), (asked, meaning)
+    old = respond(Conversation("slot", NOW), said("choose", times=(TUESDAY,)), OPEN, weeks)
+    assert answers(old) == ["ask_slot"] and not of(old, MakeRequest)

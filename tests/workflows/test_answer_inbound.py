@@ -171,3 +171,28 @@ def test_only_a_stop_is_told_after_confirm_stop_is_not_answered(demo: Demo, numb
 def test_what_nobody_can_read_goes_to_a_person_once(demo: Demo, number: str) -> None:
     assert "One of us will read" in _say(demo, number, "qzxv wvbq ptrk")
     assert "unclear" in _alerts(demo)
+
+
+def test_what_is_only_asked_for_can_be_called_off_in_two_words(demo: Demo, number: str) -> None:
+    _say(demo, number, "yes, monday at 9")
+    assert len(_requests(demo)) == 1
+    assert _say(demo, number, "cancel it")
+    assert _requests(demo) == []
+
+
+def test_what_is_only_asked_for_can_be_changed(demo: Demo, number: str) -> None:
+    _say(demo, number, "yes, monday at 9")
+    assert "day" in _say(demo, number, "need to change it")
+    assert "Tuesday, December 1 at 10:00 AM" in _say(demo, number, "tuesday at 10")
+    (made,) = _requests(demo)
+    assert [one["start"][:16] for one in made["wanted"]] == ["2026-12-01T10:00"]
+
+
+def test_the_answer_is_in_the_language_that_the_customer_writes(demo: Demo, number: str) -> None:
+    assert "Abrimos" in _say(demo, number, "si me interesa")
+    assert "Tuesday, December 1" in _say(demo, number, "tuesday the 1st at 10 would be good for me")
+
+
+def test_an_empty_text_is_read_by_a_person(demo: Demo, number: str) -> None:
+    _say(demo, number, " ")
+    assert "unclear" in _alerts(demo)

@@ -74,8 +74,15 @@ def respond(state: Conversation, heard: Heard, around: Around, now: datetime) ->
     for rule in (_reaction, _death, _stop, _stop_question, _symptom, _legal_words, _person_has_it, _unsure, _missing):
         effects = rule(state, heard, around, now)
         if effects is not None:
-            return _step(state, effects, now, rule.__name__.strip("_"))
-    return _step(state, _by_table(state, heard, around, now), now, "table")
+            return _step(state, _and_pictures(heard, effects), now, rule.__name__.strip("_"))
+    return _step(state, _and_pictures(heard, _by_table(state, heard, around, now)), now, "table")
+
+
+def _and_pictures(heard: Heard, effects: list[Effect]) -> list[Effect]:
+    """A picture is seen by a person, also beside words that were answered: it may show what the words do not say."""
+    if not heard.pictures or any(isinstance(effect, RaiseAlert) for effect in effects):
+        return effects
+    return [*effects, ListForEndOfDay("a picture came with the text")]
 
 
 def _step(state: Conversation, effects: list[Effect], now: datetime, why: str) -> Step:
@@ -239,7 +246,19 @@ def _unsure(state: Conversation, heard: Heard, around: Around, now: datetime) ->
         return _hand_over("unclear", "the reply could not be read with certainty")
     if reply.question:
         return [Answer(f"ask_{reply.question}", asks=reason(f"ask_{reply.question}").asks)]
-    return [Answer("ask_again", asks=state.asked or "day")]
+    return _ask_again(state)
+
+
+def _ask_again(state: Conversation) -> list[Effect]:
+    """What was asked is asked once more; what has no second question of its own is read by a person."""
+    if state.asked in ("odometer", "car"):
+        return [Answer(f"ask_{state.asked}", asks=state.asked)]
+    if state.asked in ("confirm", "after_visit", "confirm_stop"):
+        return [
+            RaiseAlert("unclear", "the reply could not be read with certainty"),
+            Answer("a_person_reads", state.asked),
+        ]
+    return [Answer("ask_again", asks="day")]
 
 
 def _hand_over(kind: AlertKind, words: str) -> list[Effect]:

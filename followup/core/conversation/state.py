@@ -60,7 +60,8 @@ class Heard:
     """One reply: what it means by the contract, and what the safety word lists found in it.
 
     `symptom` None beside the meaning `symptom` counts as "now": the stricter in doubt. `is_judgment`: it asks whether
-    it is safe, can wait, makes the trip. `is_reaction`: a phone's reaction to one of our texts.
+    it is safe, can wait, makes the trip. `is_reaction`: a phone's reaction to one of our texts. `pictures`: how many
+    came with it.
     """
 
     reply: ReplyOut
@@ -69,6 +70,7 @@ class Heard:
     tells_of_death: bool = False
     is_judgment: bool = False
     is_reaction: bool = False
+    pictures: int = 0
 
 
 @dataclass(frozen=True)

@@ -23,39 +23,41 @@ _PLAIN = frozenset({"stop", "symptom", "choose", "odometer", "running_late"})
 """Meanings that stand on words of their own and are rarely taken for another."""
 
 WEIGHTS: dict[str, float] = {
-    "one": 1.59,
-    "length": -0.94,
-    "alike": 1.57,
-    "strange": 0.42,
-    "guessed": -0.21,
-    "doubts": 0.05,
-    "unclear": -1.56,
-    "plain": 0.41,
-    "thanks": -0.72,
-    "times": 1.09,
-    "many times": -0.89,
-    "bare hour": -0.40,
+    "one": 1.62,
+    "length": -0.80,
+    "alike": 1.41,
+    "strange": 0.30,
+    "guessed": -0.20,
+    "doubts": 0.07,
+    "unclear": -1.47,
+    "plain": 0.44,
+    "thanks": -0.38,
+    "times": 0.89,
+    "many times": -0.86,
+    "bare hour": -0.44,
     "both ways": 0.00,
-    "several": -1.15,
+    "several": -1.20,
 }
 
 
 def features(now: Situation, made: Decision) -> dict[str, float]:
     """What the parse shows of how sure it is, each about 0 to 1."""
     lead = in_rank(made.codes)[0]
+    is_time = bool(made.times) and (lead in _ABOUT_TIMES or {"accept", "propose"} <= made.codes)
+    alike = {"accept", "propose"} if {"accept", "propose"} <= made.codes else {lead}
     words = now.plain.text.split()
     guess = resembles(now.reply.text, _ALL)
     return {
         "one": 1.0,
         "length": log(1 + len(words)) / 3,
-        "alike": guess.shares.get(lead, 0.0) if guess else 0.0,
+        "alike": sum(guess.shares[code] for code in alike) if guess else 0.0,
         "strange": 1 - guess.known if guess else 1.0,
         "guessed": float("guessed" in made.doubts),
         "doubts": float(bool(set(made.doubts) - {"guessed"})),
         "unclear": float(lead == "unclear"),
         "plain": float(lead in _PLAIN),
         "thanks": float(lead == "thanks"),
-        "times": float(lead in _ABOUT_TIMES and bool(made.times)),
+        "times": float(is_time),
         "many times": float(len(made.times) > 2),
         "bare hour": float(now.read.has_bare_hour and bool(made.times)),
         "both ways": float(bool(made.times and made.avoid)),

@@ -171,7 +171,7 @@ def _settle_asked(now: Situation, made: Decision) -> None:
         _settle_car(now, made)
     elif now.reply.cars:
         made.car = cars.find_car(now.text, now.reply.cars, False)[0]
-    if asked is None and made.codes <= {"accept", "thanks"} and not _YES.match(now.text):
+    if asked is None and made.codes and made.codes <= {"accept", "thanks"} and not _YES.match(now.text):
         made.codes = {"thanks"}
     if asked == "odometer" and _WILL_LOOK.search(now.text) and "odometer" not in made.codes:
         made.forget_times()

@@ -92,6 +92,7 @@ class Plain:
 _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(?<=[a-z])\"(?=[a-z])"), "'"),
     (re.compile(r"\bo ?[\"'] ?clock"), "oclock"),
+    (re.compile(r"(?<=\d)[ -]?k\b"), "k"),
     (re.compile(r"(?<=\d)'s\b"), " is"),
     (re.compile(r"\b(twenty|thirty|forty|fifty|half|quarter|mid)-(?=[a-z])"), r"\1 "),
     (re.compile(r"(?<=\d)[.:](?=[ap]\.? ?m\b)"), " "),

@@ -10,6 +10,7 @@ All of it is one transaction: if the process dies, nothing happened and the cloc
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
 
 from followup.core.conversation import respond
@@ -30,7 +31,8 @@ def answer_inbound(store: Store, inbound_id: int, now: datetime, secret: str) ->
         thread = open_thread(connection, row, now)
         asked_of = reply_in(connection, thread)
         reply = understand(asked_of)
-        step = respond(thread.state, hear(row["body"], reply), thread.around, now)
+        heard = replace(hear(row["body"], reply), pictures=row["pictures"])
+        step = respond(thread.state, heard, thread.around, now)
         carry_out(connection, thread, reply, step.effects, secret)
         thread.keep(connection, step.state)
         inbox.keep_meaning(

@@ -10,7 +10,7 @@ from followup.core.conversation import Around, Conversation
 from followup.core.forecast.window import DueCurve
 from followup.core.replies.contract import KnownOdometer, ReplyIn
 from followup.core.shop import Shop, closed_days, is_open
-from followup.core.wall import day_of, to_wall
+from followup.core.wall import day_of, to_utc, to_wall
 from followup.storage import consents, inbox, inspections, people, requests, shops, windows
 from followup.storage.rows import Row
 from followup.storage.store import Connection
@@ -156,7 +156,8 @@ def _is_at_limit(row: Row, today: date) -> bool:
 def reply_in(connection: Connection, thread: Thread) -> ReplyIn:
     """The text with its context, by the reply contract."""
     shop, wall = thread.shop, to_wall(thread.now, thread.shop.zone)
-    booked = to_wall(thread.booking["slot_at"], shop.zone) if thread.booking else None
+    booked_at = thread.booking["slot_at"] if thread.booking else _asked_for_at(thread)
+    booked = to_wall(booked_at, shop.zone) if booked_at else None
     offered = [datetime.fromisoformat(one) for one in thread.about.get("offered", [])]
     about = thread.about.get("day")
     return ReplyIn(
@@ -174,6 +175,18 @@ def reply_in(connection: Connection, thread: Thread) -> ReplyIn:
         order="day-first" if shop.order == "day-first" else "month-first",
         language=None,
     )
+
+
+def _asked_for_at(thread: Thread) -> datetime | None:
+    """The time of a request that is only asked for: to the customer, who is asked nothing more, it is what `cancel it`
+    and `make it Friday` are about; the conversation knows that no booking stands."""
+    if thread.request is None or thread.state.asked is not None:
+        return None
+    wanted = [one for one in thread.request["wanted"] if one["grain"] == "time" and not one["start"].startswith("T")]
+    at = thread.request["slot_at"]
+    if at is None and len(wanted) == 1:
+        at = to_utc(datetime.fromisoformat(wanted[0]["start"]), thread.shop.zone)
+    return at if at and at + STANDS_AFTER_START > thread.now else None
 
 
 def last_odometer(connection: Connection, vehicle_id: int) -> KnownOdometer | None:

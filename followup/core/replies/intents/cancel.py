@@ -43,7 +43,7 @@ _TOLD = phrases(
     r"take me off the (?:schedule|calendar|books?)",
     r"remove (?:me|my appointment) from the (?:schedule|calendar|books?)",
     r"(?:dont|no longer|do not) (?:need|want) (?:\w+ ){0,2}" + _VISIT,
-    r"cancel(?:ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
+    r"cancel(?:al[ao]|el[ao]|ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
 )
 _UNABLE = phrases(
     r"(?:im |we are |i am |were )?not coming(?: in)?(?: \w+day| tomorrow| today)?(?=\Z|[.,!])",
@@ -89,7 +89,7 @@ _NOT_THE_BOOKING = phrases(
     r"(?:can|could|may) i cancel (?:any ?time|later|if|free)",
     r"cancel\w* (?:\w+ ){0,3}(?:suscripcion|mensajes|textos)",
 )
-_KEYWORD = whole(r"cancel", r"cancelar", r"cancelen?", r"cancel (?:it|this|that|mine|appointment)")
+_KEYWORD = whole(r"cancel", r"cancelar", r"cancelen?")
 _TODAY_ONLY = phrases(r"(?:cant|wont|no puedo|not) (?:\w+ ){0,4}(?:before|until|till|after|by|antes|hasta|despues)")
 
 _MORE_LIKE = phrases(r"more like", r"but (?:ill|i will|can) be there", r"pero llego")
