@@ -202,6 +202,8 @@ _ALL_GOOD = phrases(
     r"content[oa]",
     r"love it",
     r"all set",
+    r"not (?:too |so |half )?bad",
+    r"couldnt (?:be|have been) (?:better|happier)",
     r"(?:todo )?al (?:cien|100)",
     r"like new",
     r"no me puedo quejar",

@@ -42,6 +42,9 @@ BULGE = (
     r"bulto en (?:la|una) llanta",
 )
 BRAKES = (
+    r"cant get (?:it|the car|her|my car|this thing) to stop",
+    r"without pumping",
+    r"se (?:me |le )?(?:fue|fueron|acabo) (?:el |los )?(?:frenos?|pedal)",
     r"pedals? (?:\w+ ){0,5}floor",
     r"(?:hits?|hitting|goes|going|drops?|sinks?|presses?|pushing|push) (?:\w+ ){0,4}to the floor",
     r"(?:push|pushing|press|pressing|stomp|stomping|step|stepping|slam|slammed|mash|stand) (?:\w+ "
@@ -60,7 +63,7 @@ BRAKES = (
     r"(?:pedal|freno) (?:\w+ ){0,2}(?:brinca|salta|pulsa|golpea|rebota|tiembla)",
     r"(?:wont|cant|doesnt|dont|didnt|barely|hardly|not|couldnt|almost didnt|almost couldnt|"
     r"nearly didnt|can barely|wouldnt|trouble|hard time) (?:\w+ )?(?:stop(?:ping)?|brak(?:e|"
-    r"ing))(?! (?:by|in|over|at|and|texting|to|for|sending|calling|messaging|the (?:text|mess)))",
+    r"ing))(?! (?:by|in|over|at|and|texting|to|for|sending|calling|messaging|the (?:text|mess|remind|alert|notif)))",
     r"cant stop in time",
     r"(?:cant|couldnt|barely|hardly|wont|not) (?:\w+ )?stop in (?:time|the)",
     r"no brakes?(?! (?:job|problem|issue|pads? (?:need|today)|work|service|check|fluid))",

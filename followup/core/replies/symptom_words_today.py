@@ -6,6 +6,7 @@ Each line is a regular expression; what must not be driven on stands in `symptom
 from __future__ import annotations
 
 TODAY = (
+    r"starts? (?:up )?(?:then|and|but) (?:then |it )?(?:dies|stalls|quits|shuts)",
     r"(?:acceleration|power|engine|motor|car|it|throttle) (?:\w+ ){0,2}(?:sluggish|laggy|weak|rough|dead)",
     r"sluggish",
     r"(?:exhaust|muffler|engine|car|it) (?:\w+ ){0,4}(?:loud|louder)(?! music)",

@@ -57,7 +57,8 @@ _WIPER_NOISE = re.compile(
     r"squeak|squeal|nois|chatter|streak|screech|rechin|chill|chirri|ruido|scrap|judder|shudder|vibra|grind|rubber"
 )
 _HARMLESS = re.compile(
-    r"\b(?:make some noise|se (?:lo|la) llevo la grua|(?:quit|quitting|stop|stopped|no) smoking|"
+    r"\b(?:make some noise|flat tire on (?:\w+ ){0,3}(?:bike|bicycle|trailer|stroller)|se (?:lo|la) "
+    r"llevo la grua|(?:quit|quitting|stop|stopped|no) smoking|"
     r"smok(?:e|ing) (?:weed|pot|cigar\w*|breaks?)|"
     r"drip coffee|no smoking|smoke free|fire (?:away|when ready)|youre fired|"
     r"got fired|on fire sale|fuego artificial\w*|fireworks?|leak ?proof|traffic (?:is |"

@@ -29,6 +29,20 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _STRONG = (
+    r"no doubt",
+    r"not a bad idea",
+    r"cant say no(?: to \w+)?",
+    r"(?:i )?dont see why not",
+    r"dont mind if i do",
+    r"(?:i )?(?:wont|wouldnt) miss it",
+    r"cant wait",
+    r"no changes?(?! (?:the|my|it))",
+    r"nothing (?:has |is )?changed",
+    r"(?:please )?(?:dont|do not) cancel(?: \w+){0,3}",
+    r"no (?:la )?cancel(?:en?|es)(?: \w+){0,3}",
+    r"(?:no|nah) (?:yeah|yes)",
+    r"no,? si (?:quiero|voy|puedo|me interesa)",
+    r"ni modo",
     r"al ?righty?",
     r"of course",
     r"for sure",
@@ -272,6 +286,8 @@ _WEAK_ALONE = re.compile(
     + r"))*\Z"
 )
 _FREE = phrases(
+    r"si (?:quiero|voy|me interesa)\Z",
+    r"si voy",
     r"(?:then|so|guess) (?:ok|yes|sure)\Z",
     r"set it up\Z",
     r"(?:get|have|do) (?:that|it|this) (?:\w+ ){0,4}(?:yes|yeah|yep|ya)\Z",
@@ -303,12 +319,16 @@ _NO = re.compile(
     r"gracias)\b|\bok (?:no|not|never)\b|\bas if\b|\byeah (?:no|right)\b|\byeah,? (?:no|right)\b|"
     r"\bsi no\b|\bsure,? (?:not|no)\b"
 )
+_MOCKS = re.compile(r"\b(?:when pigs|hell freezes|in your dreams|fat chance|dream on|as if)\b")
+"""What turns any yes beside it into a no."""
 
 
 def holds(said: Said) -> bool:
     """Whether a yes to what was asked stands in it."""
     if said.asked == "car" and said.has_car:
         return True
+    if _MOCKS.search(said.text):
+        return False
     plain = said.text
     if any(_STRONG_AT_START.match(one) and not _NO.search(one) for one in said.parts):
         return True
@@ -335,4 +355,4 @@ _YES_WORD = re.compile(
 
 def has_yes_word(said: Said) -> bool:
     """Whether a part of the text begins with a yes word, which counts beside a time that is named."""
-    return any(_YES_WORD.match(one) for one in said.parts)
+    return any(_YES_WORD.match(one) for one in said.parts) and not _MOCKS.search(said.text)

@@ -81,6 +81,7 @@ _UNABLE = phrases(
     r"no (?:asistire|llegare|podre)",
 )
 _NOT_THE_BOOKING = phrases(
+    r"no (?:la |me )?cancel(?:en?|es)",
     r"cancel (?:\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)",
     r"(?:dont|do not|didnt|not|no|never)(?! (?:mind|thanks|problem|wait)) (?:\w+ )?cancel\w*",
     r"noise cancel\w*",

@@ -42,6 +42,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"couldnt (?:be|have been|get) worse",
+    r"(?:great|good|fine|lovely|awesome|perfect),? if you (?:like|enjoy|love|dont mind)(?: \w+){0,4}",
     r"(?:repair|fix|work|job|part|brakes?|it) (?:\w+ )?(?:didnt|did not|only) last(?:ed)?(?: \w+){0,3}",
     r"(?:still |im |i am )?waiting (?:on|for) my (?:refund|money)(?: \w+)?",
     r"(?:you|yall|they|u) (?:guys )?(?:\w+ )?put (?:the )?wrong(?: \w+){0,4}",
@@ -268,7 +270,8 @@ _NO_COMPLAINT = phrases(
     r"no es queja",
 )
 _NO_TO_AFTER_VISIT = re.compile(
-    r"^(?:no+|not (?:really|at all|ok|great|good|happy)|nope|nah|thumbsdown|not|no no|kinda|"
+    r"^(?:no+|not(?! (?:too |so |half |)bad) (?:really|at all|ok|great|good|happy)|nope|nah|"
+    r"thumbsdown|not(?! (?:too |so |half |)bad)|no no|kinda|"
     r"could be better|so so|mas o menos|regular|mal|nada bien|no del todo|para nada|"
     r"mas mal que bien|meh|bad|terrible|horrible)(?= |\Z)(?! (?:problem|issues?|complaints?|"
     r"worries|questions?|problema|quejas|thanks|gracias|nada|all good))"

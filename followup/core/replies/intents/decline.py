@@ -45,6 +45,13 @@ _NO_START = re.compile(
     r"ha|han|he|se|da|entran?|agarran?|responden?|prende|enciende|jala) \w|da marcha))"
 )
 _SAYS = phrases(
+    r"when pigs fly",
+    r"hell freezes(?: over)?",
+    r"in your dreams",
+    r"fat chance",
+    r"^as if\Z",
+    r"dream on",
+    r"not in a million(?: \w+)?",
     r"thanks? (?:you )?(?:anyway|any way|regardless)",
     r"(?:nothing|none) (?:is )?(?:needed|required|necessary)",
     r"(?:so|say|saying|be a|its a|that is a|still) no\Z",
@@ -192,6 +199,15 @@ _DICE = phrases(
     r"no por favor",
 )
 _NO_DECLINE = phrases(
+    r"cant say no(?: to \w+)?",
+    r"dont see why not",
+    r"(?:no|nah) (?:yeah|yes)\b",
+    r"no doubt",
+    r"no,? si (?:quiero|voy|puedo|me)",
+    r"ni modo",
+    r"no changes?",
+    r"no (?:la )?cancel\w*",
+    r"dont mind if",
     r"no es aqui",
     r"no,? (?:esta|estas) marcando",
     r"no sirvio(?: \w+)*",
@@ -224,7 +240,7 @@ _NO_DECLINE = phrases(
 def holds(said: Said) -> bool:
     """Whether a no to what was asked stands in it."""
     plain = _NO_DECLINE.sub(" ", said.text)
-    if any(_NO_START.match(one) for one in said.parts):
+    if any(_NO_START.match(_NO_DECLINE.sub(" ", one).strip()) for one in said.parts):
         return True
     if is_about_one_subject(plain) or is_for_good(plain):
         return True

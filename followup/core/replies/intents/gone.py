@@ -36,7 +36,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _CAR = r"(?:it|them|her|him|that|this|the|my|our|mine|both)"
 _SAYS = phrases(
     r"wrote it off",
-    r"^sold(?=[ ,.!]|\Z)(?! me| out)",
+    r"^sold(?=[ ,.!]|\Z)(?! me| out| on)",
     r"(?:it was|was|got) written off",
     r"passed (?:it|that|the|this|my) (?:\w+ )?(?:along|on|down)(?: to)?",
     r"traded (?:up|down|it|in)",
@@ -58,7 +58,7 @@ _SAYS = phrases(
     r"(?:bank|finance company|dealer) took (?:it|the car|her) back",
     r"(?:scrapped|junked|crushed)",
     rf"(?:already |just |have |had |we |i |recently )?sold {_CAR}(?! (?:me|us))",
-    r"(?:i|we|ive|just|already) (?:\w+ )?sold(?! (?:me|us|out))",
+    r"(?:i|we|ive|just|already) (?:\w+ )?sold(?! (?:me|us|out|on))",
     r"sold\Z",
     r"(?:car|truck|van|vehicle|suv|it|that one|one) (?:is |was |has been |got |"
     r"been )+(?:\w+ )?(?:sold|stolen|totaled|totalled|repossessed|repoed|junked|scrapped|donated|"

@@ -274,6 +274,9 @@ _LIBRE = phrases(
     r"no (?:me )?(?:molesten|molestes|molestar|fastidien|esten molestando|chinguen|frieguen)",
 )
 _HARMLESS = phrases(
+    r"no need to (?:stop|unsubscribe|opt out)(?: \w+){0,3}",
+    r"(?:please )?(?:dont|do not|never) (?:ever )?stop (?:the |my |sending |texting |with )?(?:\w+ "
+    r"){0,2}(?:texts?|messages?|reminders?|me|alerts?)",
     r"como (?:le )?(?:\w+ )?(?:hago|hacer|hacerle) (?:para )?(?:que )?(?:\w+ ){0,5}(?:mand|envi|escrib|"
     r"molest|lleg)\w*(?: mas)?(?: mensajes)?",
     r"como (?:cancelo|paro|detengo|quito|salgo|dejo|me (?:quito|salgo|doy|borro|saco)|"

@@ -96,6 +96,7 @@ _ASKS = phrases(
     r"queda lejos",
 )
 _NO_QUESTION = phrases(
+    r"\d+ (?:\w+ )?hours",
     r"direccion (?:se |esta |anda )?(?:traba|atora|dura|floja|rara|pega|falla)\w*",
     r"trabajan? (?:en )?(?:motos?|transmisiones|diesel|aire|frenos|llantas|con)(?: \w+)?",
     r"de donde (?:me |nos )?(?:son|escriben|hablan|mandan|textean|eres|es|sac\w+|consigui\w+|obtuv\w+)(?: "
