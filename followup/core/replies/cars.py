@@ -19,6 +19,7 @@ _KINDS = {
 }  # fmt: skip
 _EMPTY = frozenset(["the", "my", "your", "our", "el", "la", "mi", "su", "tu", "a", "of", "de", "los", "las", "s"])
 _BOTH = re.compile(r"\b(?:both|all of them|all (?:the |my )?cars|both cars|los dos|las dos|ambos|ambas|each)\b")
+_JOINED = re.compile(r"\w (?:and|&|y) \w")
 _PLACES = (
     (re.compile(r"\b(?:the )?(?:first|1 ?st) one\b|\bfirst\b$|^1$|\b(?:el|la) primer[oa]\b"), 0),
     (
@@ -56,6 +57,8 @@ def find_car(plain: str, cars: tuple[str, ...], is_asked: bool) -> tuple[str | N
     named = named_cars(plain, cars)
     if len(named) == 1:
         return named[0], False
+    if is_asked and len(named) == len(cars) and _JOINED.search(plain):
+        return None, True
     if is_asked:
         for pattern, place in _PLACES:
             if pattern.search(plain) and place < len(cars):

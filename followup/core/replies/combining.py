@@ -126,6 +126,10 @@ def _settle_yes_and_no(now: Situation, made: Decision) -> None:
 def _settle_offers(now: Situation, made: Decision) -> None:
     """The reply against the offered times."""
     pick = now.pick
+    if now.reply.offered and _ANOTHER_DAY.search(now.text) and not made.times and not now.read.later:
+        made.become("decline", ("accept", "later", "move", "propose"))
+        made.question = "day"
+        return
     if not now.reply.offered or made.has("later", "running_late", *_OVER_WITH):
         made.drop(("choose",))
         return
@@ -143,6 +147,9 @@ def _settle_offers(now: Situation, made: Decision) -> None:
         made.avoid, made.question = tuple(point(offer) for offer in pick.ruled_out), "slot"
     elif "accept" in made.codes and now.asked in ("slot", "time", "day", "visit", "confirm"):
         _choose_all(now, made)
+
+
+_ANOTHER_DAY = phrases(r"(?:another|a different|some other|different|other) (?:day|date)s?", r"otro dia", r"otra fecha")
 
 
 def _choose(now: Situation, made: Decision) -> None:
@@ -193,13 +200,13 @@ _ALL_GOOD = phrases(
     r"no (?:problems?|issues?|complaints?)",
     r"cant complain",
     r"todo (?:bien|perfecto|excelente|muy bien)",
-    r"muy bien",
+    r"(?<!no )muy bien",
     r"excelente",
     r"sin (?:problemas?|quejas)",
     r"happy with",
     r"very happy",
     r"satisfied",
-    r"content[oa]",
+    r"(?<!no quede )content[oa]",
     r"love it",
     r"all set",
     r"not (?:too |so |half )?bad",
@@ -207,7 +214,7 @@ _ALL_GOOD = phrases(
     r"(?:todo )?al (?:cien|100)",
     r"like new",
     r"no me puedo quejar",
-    r"bien",
+    r"(?<!no )(?<!nada )(?<!muy )bien",
 )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from followup.core.replies.decision import Decision
+from followup.core.replies.intents import move
 from followup.core.replies.meaning import MEANINGS
 from followup.core.replies.resemblance import resembles
 from followup.core.replies.situation import Situation
@@ -30,6 +31,8 @@ def guess(now: Situation, made: Decision) -> None:
     made.codes = {"unclear"}
     found = resembles(now.reply.text, _GUESSED | (_WITH_BOOKING if now.booked else frozenset()))
     if found is None or now.asked in ("odometer", "car") or now.plain.is_emoji_only or now.read.other:
+        return
+    if now.booked is None and move.speaks_of_moving(now.text):
         return
     if found.code in ("stop", "symptom") and _DENIED.search(now.text):
         return

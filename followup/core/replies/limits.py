@@ -10,6 +10,8 @@ _STOPPING = (
 )
 _TEXTING = r"(?:text\w*|messag\w*|send\w*|contact\w*|remind\w*|notif\w*|bother\w*|bug\w*|alerts?|asking|ask)"
 _MINDED = phrases(
+    r"(?:third|second|fourth|fifth|tenth|\d+ ?(?:rd|th|nd)) (?:text|message) (?:today|this week|already)",
+    r"mensajes (?:bien|muy|tan) (?:tarde|temprano|noche|seguido)",
     r"not so many(?: \w+)?",
     r"(?:llegan|mandan|envian|escriben) (?:\w+ )?(?:muchos|demasiados|tantos) (?:mensajes|textos|"
     r"recordatorios)",

@@ -86,6 +86,7 @@ _PLACES = (
         r"(?:la|el) cuart[oa]",
     ),
 )
+_FIRST_OF_ALL = phrases(r"(?:how|what|when|call|talk|speak|ask|check|know|see|think) (?:\w+ ){0,6}first\Z")
 _MIDDLE = phrases(
     r"(?:the )?middle(?: one| option| time)?", r"(?:la|el) (?:de|del) (?:en )?medio", r"(?:la|el) del centro"
 )
@@ -207,6 +208,8 @@ def _by_place(plain: str, offers: tuple[datetime, ...], has_times: bool) -> tupl
         return ()
     if _MIDDLE.search(plain) and len(offers) % 2:
         return (offers[len(offers) // 2],)
+    if _FIRST_OF_ALL.search(plain):
+        return ()
     places = [n for n, pattern in enumerate(_PLACES) if n < len(offers) and pattern.search(plain)]
     if places:
         return tuple(offers[n] for n in places)

@@ -10,7 +10,7 @@ _SENTENCE_END = re.compile(r"[.!?;\n]+")
 _CLAUSE_END = re.compile(r"[.!?;,\n]+| - |\b(?:but|pero|however|although|though|aunque)\b")
 _FILLER = re.compile(
     r"\b(?:please|por favor|thanks|thank you|gracias|now|already|ya|just|ok|hi|hello|hola|hey|sir|guys|man|omg|ugh|lol"
-    r"|oh|um|uh|well|so|jaja|haha|actually|sorry|disculpe|perdon|right|pues|mire|oiga|amigo|bro|dude|maam|everyone)\b"
+    r"|oh|um|uh|well|so|jaja|haha|actually|sorry|disculpe|perdon|right|pues|mire|oiga|amigo|bro|bruh|dude|maam|everyone|yo|seriously|jeez|dang|damn|kindly|again|immediately|people)\b"
 )
 
 

@@ -14,6 +14,8 @@ _SIDE = re.compile(
     r"|\b(?:the )?next (?:day|morning) pick ?up\b"
     r"|\b(?:after|in|for|since) \d+ (?:visits?|times|tries|attempts)\b"
     r"|\b(?:wait\w*|sat there|was there|esper\w+|tard\w+) (?:\w+ ){0,3}(?:\d+|an?|una?) (?:hours?|horas?)\b"
+    r"|\b(?:done|ready|finished|in and out) in (?:an?|one|two|\d+|half an?|a couple(?: of)?) "
+    r"(?:hours?|minutes?|mins?|days?|hrs)\b"
     r"|\b(?:quit|stopped|quitting) smoking\b"
 )
 _CLAUSES = re.compile(r"((?:[.!?;,\n]+|\b(?:but|pero|and|because|porque)\b))")

@@ -63,7 +63,8 @@ BRAKES = (
     r"(?:pedal|freno) (?:\w+ ){0,2}(?:brinca|salta|pulsa|golpea|rebota|tiembla)",
     r"(?:wont|cant|doesnt|dont|didnt|barely|hardly|not|couldnt|almost didnt|almost couldnt|"
     r"nearly didnt|can barely|wouldnt|trouble|hard time) (?:\w+ )?(?:stop(?:ping)?|brak(?:e|"
-    r"ing))(?! (?:by|in|over|at|and|texting|to|for|sending|calling|messaging|the (?:text|mess|remind|alert|notif)))",
+    r"ing))(?! (?:by|in|over|at|and|texting|to|for|sending|calling|messaging|all\b|them\b|me\b|"
+    r"those\b|everything|the (?:text|mess|remind|alert|notif)))",
     r"cant stop in time",
     r"(?:cant|couldnt|barely|hardly|wont|not) (?:\w+ )?stop in (?:time|the)",
     r"no brakes?(?! (?:job|problem|issue|pads? (?:need|today)|work|service|check|fluid))",

@@ -6,6 +6,10 @@ Each line is a regular expression; what must not be driven on stands in `symptom
 from __future__ import annotations
 
 TODAY = (
+    r"(?:alternator|starter|transmission|brakes?|battery|clutch|engine|water pump|fuel pump|belt|wheel "
+    r"bearing|bearing|ac|compressor) (?:\w+ ){0,2}(?:going (?:out|bad)|on (?:its|the) way out|about to go|"
+    r"shot|toast)",
+    r"(?:lost|missing|lose) (?:a |some |one )?lug nuts?",
     r"starts? (?:up )?(?:then|and|but) (?:then |it )?(?:dies|stalls|quits|shuts)",
     r"(?:acceleration|power|engine|motor|car|it|throttle) (?:\w+ ){0,2}(?:sluggish|laggy|weak|rough|dead)",
     r"sluggish",

@@ -57,7 +57,10 @@ _WIPER_NOISE = re.compile(
     r"squeak|squeal|nois|chatter|streak|screech|rechin|chill|chirri|ruido|scrap|judder|shudder|vibra|grind|rubber"
 )
 _HARMLESS = re.compile(
-    r"\b(?:make some noise|flat tire on (?:\w+ ){0,3}(?:bike|bicycle|trailer|stroller)|se (?:lo|la) "
+    r"\b(?:make some noise|(?:lo|la) choque,? (?:y )?ya no (?:existe|lo tengo|la tengo|sirvio|quedo)|"
+    r"(?:will|would|could|is|are|gonna) (?:it|they|this|that|my \w+) (?:\w+ ){0,3}(?:break down|die|"
+    r"fail|leak|overheat|stall|leave me stranded)(?: on me)?|flat tire on (?:\w+ ){0,3}(?:bike|"
+    r"bicycle|trailer|stroller)|se (?:lo|la) "
     r"llevo la grua|(?:quit|quitting|stop|stopped|no) smoking|"
     r"smok(?:e|ing) (?:weed|pot|cigar\w*|breaks?)|"
     r"drip coffee|no smoking|smoke free|fire (?:away|when ready)|youre fired|"

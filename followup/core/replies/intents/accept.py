@@ -29,6 +29,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _STRONG = (
+    r"i think so",
+    r"(?:that is|thats|its|it is) a (?:big |definite )?yes",
+    r"(?:please )?(?:add|put) (?:me|us|it) (?:to|on) (?:the|your) (?:schedule|calendar|books?|list for)",
+    r"(?:we |i )?will be there(?! (?:in|at|by|around|soon|late|shortly|\d))",
     r"no doubt",
     r"not a bad idea",
     r"cant say no(?: to \w+)?",
@@ -286,6 +290,8 @@ _WEAK_ALONE = re.compile(
     + r"))*\Z"
 )
 _FREE = phrases(
+    r"book me\b",
+    r"(?:add|put) me (?:to|on) (?:the|your) (?:schedule|calendar|books?)",
     r"si (?:quiero|voy|me interesa)\Z",
     r"si voy",
     r"(?:then|so|guess) (?:ok|yes|sure)\Z",

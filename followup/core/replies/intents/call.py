@@ -72,6 +72,7 @@ _SAYS = phrases(
     r"on))",
 )
 _DICE = phrases(
+    r"(?:ech|d[ae]n?|me d)\w* (?:un |una )?(?:fonazo|telefonazo|llamadita|timbrazo)",
     r"(?:me )?(?:regres|devuelv)\w*(?:me|nme|eme|n)? (?:la )?llamada",
     r"(?:llame|llamen|marque|marquen|hable|hablen)(?:le|nle)? a (?:mi|la|el|este|mi esposa|mi esposo)(?: "
     r"\w+){0,2}",

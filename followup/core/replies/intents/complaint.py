@@ -42,6 +42,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:dirtier|worse|louder|filthier) (?:\w+ )?than (?:i|when|before|it)(?: \w+){0,3}",
+    r"(?:said|told me|claimed|swore) (?:it|that|they|this) (?:was|were|is) (?:\w+ )?(?:and|but) (?:it |"
+    r"they )?(?:wasnt|isnt|werent|not)(?: \w+)?",
+    r"(?:third|second|fourth|fifth|tenth) (?:text|message|time)(?: \w+){0,2} (?:today|this week|already)",
     r"couldnt (?:be|have been|get) worse",
     r"(?:great|good|fine|lovely|awesome|perfect),? if you (?:like|enjoy|love|dont mind)(?: \w+){0,4}",
     r"(?:repair|fix|work|job|part|brakes?|it) (?:\w+ )?(?:didnt|did not|only) last(?:ed)?(?: \w+){0,3}",

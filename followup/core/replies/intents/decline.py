@@ -45,6 +45,13 @@ _NO_START = re.compile(
     r"ha|han|he|se|da|entran?|agarran?|responden?|prende|enciende|jala) \w|da marcha))"
 )
 _SAYS = phrases(
+    r"(?:car|truck|van|it|that|everything|tires? (?:are|look)|brakes? (?:are|feel)) (?:is |are |s |runs |"
+    r"drives |running |works )?(?:\w+ )?(?:fine|good|great|ok|perfect)(?: as is| thanks| thank you)?(?=\Z|"
+    r"[.,!])(?<!sounds good)(?<!that is fine)(?<!that is good)(?<!that is great)(?<!that is ok)(?<!that "
+    r"is perfect)(?<!it is fine)(?<!it is good)(?<!it is ok)(?<!it is perfect)(?<!it is great)",
+    r"(?:appointment|visit|booking) (?:elsewhere|somewhere else|at another)",
+    r"(?:says?|said|saying) no\b",
+    r"not paying (?:for|that|this)(?: \w+){0,3}",
     r"when pigs fly",
     r"hell freezes(?: over)?",
     r"in your dreams",
@@ -162,7 +169,7 @@ _DICE = phrases(
     r"gastar)(?: \w+){0,3}",
     r"ahi muere",
     r"(?:ya )?no (?:lo |la |los )?(?:ocupo|ocupamos)",
-    r"(?:muy|bien|super|re) car(?:o|a|os|as)",
+    r"(?:muy|bien|super|re) car(?:o|a|os|as)(?! ?\?)",
     r"no(?: muchas)? gracias",
     r"(?:ya )?no (?:me |nos )?(?:interesa|interesan|hace falta|es necesario|conviene|gusta|"
     r"apetece|urge)",
@@ -173,7 +180,7 @@ _DICE = phrases(
     r"(?:ya )?no (?:lo |la |los )?(?:quiero|necesito|ocupo|deseo|queremos|necesitamos|"
     r"requiero)(?! (?:ir antes|esperar|que me lleven|mas mensajes|mensajes|recibir|que me|grua|"
     r"carro|transporte|un))",
-    r"(?:muy|demasiado|bien|esta|que) car[oa]s?",
+    r"(?:muy|demasiado|bien|esta|que) car[oa]s?(?! ?\?)",
     r"no (?:me )?alcanza",
     r"no hace falta",
     r"mejor no",

@@ -47,6 +47,7 @@ _WHO = (
     r"somebody|boss|work)"
 )
 _SAYS = phrases(
+    r"been (?:\w+ )?(?:done|fixed|replaced|changed) since(?: \w+)?",
     r"(?:ive|i have|we have|weve|i) (?:already )?done (?:it|that|them|those)",
     r"(?:new )?(?:battery|tires?|brakes?|pads?|wipers?|rotors?) (?:\w+ )?(?:went|were put|was put|put) "
     r"(?:in|on)(?: \w+){0,3}",
@@ -154,9 +155,13 @@ _NOT_DONE = re.compile(
     r"them|someone|supposed) to|after you|no (?:lo|la|los|las|me|se|he|hemos|le|nos)|todavia no|"
     r"aun no|nunca|cuando|si (?:me|ya|lo)) (?:\w+ ){0,4}\Z"
 )
-_NOT_YET_AFTER = re.compile(r"^[^.,!]{0,15}\b(?:yet|right\?|by you\?|or not)\b")
+_NOT_YET_AFTER = re.compile(
+    r"^[^.,!]{0,15}\b(?:yet|right\?|by you\?|or not|and it (?:wasnt|isnt)|"
+    r"but it (?:wasnt|isnt|still)|but (?:wasnt|isnt))\b"
+)
 
 
+_OTHER = re.compile(r"my mind|appointment|wasnt|isnt")
 _PRESENT = re.compile(
     r"\byo (?:solo |mismo |siempre |se )?(?:le |lo |la |los |las )?(?:cambio|arreglo|reparo|reviso|llevo)\b"
     r"|(?<!ya )(?<!se )(?<!me )\b(?:lo|la) llevo\b|\b(?:lo|la|los|las) (?:arreglo|cambio|reparo) yo\b"
@@ -172,7 +177,7 @@ def holds(said: Said) -> bool:
         for match in pattern.finditer(said.text):
             clause_start = max(said.text.rfind(mark, 0, match.start()) for mark in ".!?,;") + 1
             left = said.text[max(clause_start, match.start() - 45) : match.start()]
-            if _PRESENT.search(said.text[clause_start : match.end() + 6]) or "my mind" in match.group():
+            if _PRESENT.search(said.text[clause_start : match.end() + 6]) or _OTHER.search(match.group()):
                 continue
             if not _NOT_DONE.search(left) and not _NOT_YET_AFTER.search(said.text[match.end() :]):
                 return True

@@ -30,6 +30,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"how(?: is|s) the wait(?: time)?",
+    r"(?:done|finished|ready) in (?:an?|one|two|half|under|less than|\d+)(?: \w+){0,2}\?",
     r"(?:what|whats|what is) the wait(?: \w+)?",
     r"time (?:it|that|this) (?:takes?|will take)",
     r"(?:do|will|can|would) (?:you|yall|it|they) (?:\w+ )?(?:finish|be done|get done|be finished)(?: "

@@ -31,6 +31,12 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:is|are|will|would|could) (?:it|they|this|that|my \w+) (?:\w+ ){0,3}(?:break down|die|fail|leak|"
+    r"overheat|stall|leave me stranded|blow up)(?: on me)?",
+    r"do (?:they|these|those|it|my \w+|the \w+) (?:really |actually )?(?:need|have) (?:to|replac\w+|"
+    r"chang\w+)(?: \w+){0,4}",
+    r"how(?:s| is| are| do| does| did)? (?:it|they|the \w+|my \w+) (?:look|looks|looking)(?: \w+){0,3}",
+    r"what (?:this|that|it) (?:is|was) for",
     r"(?:which|what) (?:brakes?|tires?|side|wheels?|filter|one|ones|axle)(?: \w+){0,3}(?=\Z|\?)",
     r"(?:de )?que (?:se )?trata",
     r"how (?:many|much) (?:more )?(?:miles|months|weeks|time|life|longer)(?: \w+){0,4} (?:get out|left|"
@@ -128,6 +134,7 @@ _ASKS = phrases(
     r"^que\?",
 )
 _OTHER_QUESTION = phrases(
+    r"is (?:it|this|that) (?:really |actually )?free",
     r"what (?:is|s) (?:that|it|this)(?: all)? (?:run|cost|going to (?:run|cost|be)|gonna (?:run|cost|be)|"
     r"total)(?: \w+)*",
     r"why not",

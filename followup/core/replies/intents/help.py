@@ -32,6 +32,8 @@ KEYWORDS = word_set(
     "help info ayuda informacion aide helpme",
 ) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}
 _ASKS = phrases(
+    r"remind me (?:again )?who(?: \w+){0,3}",
+    r"who wants to know",
     r"como (?:le hago )?(?:para )?(?:puedo )?(?:dejo|dejar|paro) de (?:recibir|que me)(?: \w+){0,3}",
     r"who (?:gave|told) (?:you|u|yall) (?:guys )?(?:\w+ )?(?:number|info|name)?",
     r"(?:which|what) (?:\w+ )?(?:shop|garage|company|business|place|mechanic|dealer\w*)(?: \w+)? (?:is|"

@@ -36,6 +36,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"cant commit(?: \w+){0,3}",
+    r"(?:in the )?middle of (?:moving|a move|\w+ing)(?: \w+)?",
     r"too (?:much|many) (?:\w+ )?(?:going on|on my plate|to do|stuff)(?: \w+){0,3}",
     r"on vacation",
     r"need (?:a )?(?:couple|few|some|another|\d+|two|three)(?: more)? (?:weeks?|days?|months?)",
@@ -159,6 +161,7 @@ _SAYS = phrases(
     r"on the fence",
 )
 _DICE = phrases(
+    r"no (?:\w+ ){0,4}(?:ahorita|orita|por ahora|por el momento|de momento)(?=\Z|[.,!])",
     r"(?:ahora|ahorita|orita) (?:\w+ )?(?:estoy|ando) (?:\w+ )?(?:trabajando|ocupad\w+|en el trabajo|"
     r"manejando no|lejos|fuera|de)",
     r"(?:mas |mejor |ya )?para (?:el|la) (?:verano|invierno|otono|primavera|otro mes|otra quincena|otro "
@@ -255,6 +258,8 @@ _ALONE = whole(
     r"remind me",
 )
 _NOT_LATER = phrases(
+    r"remind me (?:who|what|where|why|which|how)(?: \w+)*",
+    r"going out(?! of)",
     r"(?:still |todavia )?(?:waiting|espero|esperando)(?: on| for)? (?:my |mi |el |the )?(?:refund|"
     r"reembolso|dinero|money back)",
     r"(?:need|have|want|got) to (?:talk|speak) (?:to|with) (?:the|a|your|someone|somebody|manager)(?: "

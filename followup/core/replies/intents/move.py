@@ -91,5 +91,9 @@ _NO_WISH = phrases(
 
 def holds(said: Said) -> bool:
     """Whether the standing booking is to be changed."""
-    plain = _NO_WISH.sub(" ", said.text)
-    return said.has_booking and bool(_WISH.search(plain))
+    return said.has_booking and speaks_of_moving(said.text)
+
+
+def speaks_of_moving(plain: str) -> bool:
+    """Whether a plain text speaks of another time, whether or not a booking stands."""
+    return bool(_WISH.search(_NO_WISH.sub(" ", plain)))

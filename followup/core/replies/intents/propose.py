@@ -31,6 +31,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 
 
 _ASKS_FOR_TIMES = phrases(
+    r"when can (?:you|yall|u) (?:guys )?(?:take|fit|get|see|do|squeeze|look)(?: \w+){0,3}",
+    r"^any\Z",
+    r"(?:as )?(?:early|soon|quick) as (?:possible|you can|u can)",
     r"the (?:earlier|sooner) the better",
     r"(?:next|first|earliest|soonest) available(?: \w+)?",
     r"lo (?:mas pronto|antes) (?:que se pueda|posible)",

@@ -52,6 +52,8 @@ KEYWORDS = word_set(
     "activar",
 }
 _SAYS = phrases(
+    r"start (?:it|them) (?:back )?up(?: again)?",
+    r"send me (?:the |those |my )?(?:reminders|texts|messages) (?:again|back)",
     r"sign (?:me|us) (?:back )?up for (?:the |your )?(?:texts?|messages?|reminders?|alerts)(?: \w+)?",
     r"(?:empezar|comenzar|iniciar) (?:otra vez|de nuevo)",
     r"(?:turn|switch|put) (?:the |my |those |these )?(?:texts?|messages?|reminders?|alerts?|it|them|"

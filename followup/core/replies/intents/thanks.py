@@ -26,6 +26,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"good look(?:ing?|n)? out",
+    r"good lookin out",
     r"(?:you|yall) (?:guys )?rock",
     r"que amables?",
     r"thanks (?:for (?:letting|the|reaching|checking|telling|your|reminding|everything)|again|a (?:bunch|"

@@ -29,6 +29,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"what (?:town|city|area|neighborhood|state|part of town)(?: \w+){0,4}",
+    r"donde (?:mero|exactamente|mismo)(?: \w+)?",
     r"^hours(?: please)?\Z",
     r"how (?:do|can) (?:i|we) (?:get|go|drive) (?:to|there)(?: \w+){0,2}",
     r"cuando (?:abren|cierran|estan abiertos)",
@@ -96,6 +98,7 @@ _ASKS = phrases(
     r"queda lejos",
 )
 _NO_QUESTION = phrases(
+    r"if (?:it is|its|that is|thats|they are) (?:still )?(?:open|available)",
     r"\d+ (?:\w+ )?hours",
     r"direccion (?:se |esta |anda )?(?:traba|atora|dura|floja|rara|pega|falla)\w*",
     r"trabajan? (?:en )?(?:motos?|transmisiones|diesel|aire|frenos|llantas|con)(?: \w+)?",
