@@ -2,9 +2,9 @@
 
     python -m tests.replies.fit_certainty
 
-Fitted by maximum likelihood with a ridge penalty on `labeled_for_certainty.py`; near-duplicates (token-set ratio of
+Fitted by maximum likelihood with a ridge penalty on the replies of `fitted_on`; near-duplicates (token-set ratio of
 rapidfuzz from `NEAR` on) stay in one fold of the cross-validation. Prints the weights to paste, the reliability table
-of the cross-validation, its expected calibration error (ten bins of equal width), and the same on the replies aside.
+of the cross-validation and its expected calibration error (ten bins of equal width), whole and by set.
 """
 
 from __future__ import annotations
@@ -118,21 +118,32 @@ def show(title: str, said: Numbers, y: Numbers) -> None:
         print(f"  {start:.1f}-{start + 0.1:.1f}  {count:4d}  said {mean:.2f}  right {right:.2f}")
 
 
+def fitted_on() -> list[Sample]:
+    """What the weights are fitted on: replies that no word list was mended by, those aside among them."""
+    certain, aside = labeled_for_certainty, labeled_aside
+    return read_samples(certain.ENGLISH + certain.SPANISH + aside.ENGLISH + aside.SPANISH)
+
+
+def as_numbers(samples: Sequence[Sample], names: Sequence[str]) -> tuple[Numbers, Numbers]:
+    """The features as rows in the order of their names, and 1 for each reading that is right."""
+    x = np.array([[one.features[name] for name in names] for one in samples])
+    return x, np.array([float(one.is_right) for one in samples])
+
+
 def main() -> None:
     """Fit, check and print."""
-    samples = read_samples(labeled_for_certainty.ENGLISH + labeled_for_certainty.SPANISH)
+    samples = fitted_on()
     names = list(samples[0].features)
-    x = np.array([[one.features[name] for name in names] for one in samples])
-    y = np.array([float(one.is_right) for one in samples])
-    weights = fit(x, y)
+    x, y = as_numbers(samples, names)
     print("WEIGHTS: dict[str, float] = {")
-    for name, weight in zip(names, weights, strict=True):
+    for name, weight in zip(names, fit(x, y), strict=True):
         print(f'    "{name}": {weight:.2f},')
     print("}")
-    show("cross-validated", cross_validated(x, y, groups_of(samples)), y)
-    aside = read_samples(labeled_aside.ENGLISH + labeled_aside.SPANISH)
-    aside_x = np.array([[one.features[name] for name in names] for one in aside])
-    show("aside", chances(aside_x, weights), np.array([float(one.is_right) for one in aside]))
+    said = cross_validated(x, y, groups_of(samples))
+    show("cross-validated", said, y)
+    aside = len(read_samples(labeled_aside.ENGLISH + labeled_aside.SPANISH))
+    show("of these, those labeled for certainty", said[:-aside], y[:-aside])
+    show("of these, those aside", said[-aside:], y[-aside:])
 
 
 if __name__ == "__main__":

@@ -23,20 +23,20 @@ _PLAIN = frozenset({"stop", "symptom", "choose", "odometer", "running_late"})
 """Meanings that stand on words of their own and are rarely taken for another."""
 
 WEIGHTS: dict[str, float] = {
-    "one": 1.62,
-    "length": -0.80,
-    "alike": 1.41,
-    "strange": 0.30,
-    "guessed": -0.20,
-    "doubts": 0.07,
-    "unclear": -1.47,
-    "plain": 0.44,
-    "thanks": -0.38,
-    "times": 0.89,
-    "many times": -0.86,
-    "bare hour": -0.44,
-    "both ways": 0.00,
-    "several": -1.20,
+    "one": 2.33,
+    "length": -1.17,
+    "alike": 1.67,
+    "strange": 0.47,
+    "guessed": -1.04,
+    "doubts": 0.10,
+    "unclear": -1.37,
+    "plain": 0.66,
+    "thanks": -0.54,
+    "times": 0.19,
+    "many times": -0.87,
+    "bare hour": -0.36,
+    "both ways": 0.03,
+    "several": -1.11,
 }
 
 

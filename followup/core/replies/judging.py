@@ -14,7 +14,8 @@ _NOT_BEFORE = re.compile(
     r"\b(?:cant|not|wont|dont|doesnt|isnt|except|never|unable|anything but|any day but|"
     r"any time but|busy|(?:im|i am|we are|were|fully|all|already) booked(?! (?:for|at|under|in|on|with)\b)|"
     r"booked (?:up|solid|out)|tied up|unavailable"
-    r"|no puedo|menos|excepto|tampoco|salvo|ocupad[oa]|out of town|(?:im|am|are|is|be|going|were) away|im off|im out|"
+    r"|no puedo|menos|excepto|tampoco|salvo|ocupad[oa]|out of town|(?:im|am|are|is|be|going|were) "
+    r"away|im off (?=to\b|from\b|at\b|until\b|till\b|for\b)|im out|"
     r"nor|neither|"
     r"any ?(?:day|time|thing)? ?(?:but|except|other than|besides)|ni)\b"
     r"|\bno (?:more |to |on |for |the |in |early |late |can do |way )*$"
@@ -22,7 +23,8 @@ _NOT_BEFORE = re.compile(
 _NO_BEFORE = re.compile(r"\bno\b")
 """In Spanish a `no` rules out what follows at any distance; in English it is an answer, unless it stands beside it."""
 _NOT_REALLY = re.compile(
-    r"\b(?:no (?:worries|worry|problem|prob|problema|issues?|doubt|rush|hay problema|pasa nada)|"
+    r"\b(?:no (?:tienen?|hay|habra|tendran?) (?:\w+ )?(?:para|lugar|cita|espacio|chance)|no "
+    r"(?:worries|worry|problem|prob|problema|issues?|doubt|rush|hay problema|pasa nada)|"
     r"why not|porque no|not only|dont mind|dont care|dont forget|cant wait|"
     r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|"
     r"whether or not|no se si|not sure if|dont know if|not too|no mas|nomas|cant complain|no (?=i|"

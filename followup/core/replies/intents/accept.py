@@ -352,7 +352,7 @@ _YES_WORD = re.compile(
     r"sounds (?:\w+ )?(?:good|great|perfect|fine|awesome)|perfect|great|awesome|cool|fine|deal|"
     r"why not|works for me|that works|lets do it|go ahead|please do|for sure|bet|you bet|thumbsup|"
     r"im (?:in|interested)|no problem"
-    r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien|"
+    r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien(?! car)|"
     r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
     r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?)(?![a-z\d])(?! (?:no|not|enough|morning|"
     r"afternoon|que no|days?|idea|si no|thing)\b)"

@@ -258,6 +258,7 @@ _ALONE = whole(
     r"remind me",
 )
 _NOT_LATER = phrases(
+    r"(?:ill|i will|we will|well|i can) see (?:you|u|ya|yall)(?: \w+){0,2}",
     r"remind me (?:who|what|where|why|which|how)(?: \w+)*",
     r"going out(?! of)",
     r"(?:still |todavia )?(?:waiting|espero|esperando)(?: on| for)? (?:my |mi |el |the )?(?:refund|"

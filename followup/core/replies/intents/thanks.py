@@ -26,6 +26,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"see (?:ya|you|u)(?: later| soon| around)?\Z",
     r"good look(?:ing?|n)? out",
     r"good lookin out",
     r"(?:you|yall) (?:guys )?rock",

@@ -98,6 +98,8 @@ _ASKS = phrases(
     r"queda lejos",
 )
 _NO_QUESTION = phrases(
+    r"what (?:time|day|date) (?:was|is) (?:it|my|that|the (?:appointment|visit))(?: \w+){0,3}",
+    r"cuando (?:es|era) mi cita",
     r"if (?:it is|its|that is|thats|they are) (?:still )?(?:open|available)",
     r"\d+ (?:\w+ )?hours",
     r"direccion (?:se |esta |anda )?(?:traba|atora|dura|floja|rara|pega|falla)\w*",
