@@ -23,20 +23,20 @@ _PLAIN = frozenset({"stop", "symptom", "choose", "odometer", "running_late"})
 """Meanings that stand on words of their own and are rarely taken for another."""
 
 WEIGHTS: dict[str, float] = {
-    "one": 2.33,
-    "length": -1.17,
-    "alike": 1.67,
-    "strange": 0.47,
-    "guessed": -1.04,
+    "one": 2.40,
+    "length": -1.20,
+    "alike": 1.56,
+    "strange": 0.35,
+    "guessed": -0.80,
     "doubts": 0.10,
-    "unclear": -1.37,
+    "unclear": -1.42,
     "plain": 0.66,
     "thanks": -0.54,
-    "times": 0.19,
-    "many times": -0.87,
-    "bare hour": -0.36,
+    "times": 0.18,
+    "many times": -0.86,
+    "bare hour": -0.35,
     "both ways": 0.03,
-    "several": -1.11,
+    "several": -1.08,
 }
 
 

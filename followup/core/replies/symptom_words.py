@@ -155,6 +155,8 @@ HEAT = (
     r"vapor",
 )
 LAMPS = (
+    r"(?:red|yellow|orange|warning) triangle",
+    r"triangulo (?:rojo|amarillo)",
     r"(?:red|rojo) (?:\w+ ){0,3}(?:light|lamp|warning|symbol)",
     r"(?:brake|oil(?: pressure)?|temp(?:erature)?|airbag|air bag|srs) (?:warning )?(?:light|lamp|"
     r"symbol|icon)(?: \w+){0,3}",

@@ -6,6 +6,10 @@ Each line is a regular expression; what must not be driven on stands in `symptom
 from __future__ import annotations
 
 TODAY = (
+    r"hood (?:\w+ )?(?:popped|flew|came) (?:open|up)(?: \w+)?",
+    r"(?:car|truck|it|van) (?:lunges|surges|bucks|lurches)(?: \w+)?",
+    r"bateria (?:\w+ ){0,2}(?:no aguanta|no carga|muere|baja|descargada)",
+    r"(?:carro|coche|troca|auto|volante) (?:\w+ ){0,2}(?:se )?jala(?= |\Z)(?! bien)",
     r"(?:alternator|starter|transmission|brakes?|battery|clutch|engine|water pump|fuel pump|belt|wheel "
     r"bearing|bearing|ac|compressor) (?:\w+ ){0,2}(?:going (?:out|bad)|on (?:its|the) way out|about to go|"
     r"shot|toast)",

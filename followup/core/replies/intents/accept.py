@@ -17,6 +17,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "yessss", "ok do it", "lets schedule", "that'd be great", "yeah id like to come in",
         "ok i will bring it in", "i'm interested", "sign me up", "alrighty", "yes we would", "definitely need that",
         "okay let's set something up", "ya lets do it", "yes that works", "great thanks, yes", "for sure man",
+        "yep yep", "yesss please", "sure do", "let's get it in", "yes ma'am please", "id like that yes",
+        "ok book it", "yes schedule", "im ready", "sounds fine", "ok why not", "yes i am", "affirmative",
+        "that's good", "alright lets go", "do it", "definitely yes", "yeah go for it", "ok set me up",
+        "yes i want to", "let's roll", "sure whenever",
     ),
     "es": (
         "si", "claro que si", "sale", "si por favor", "esta bien, agendeme", "me parece bien", "dale", "simon",
@@ -24,11 +28,15 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "de una", "como no", "por supuesto", "si hagalo", "si ocupo eso", "apunteme", "me late", "si adelante",
         "perfecto", "ta bien", "esta perfecto", "sale pues", "si porfis", "si claro", "si senor", "me parece",
         "va que va", "si gracias", "si quiero que lo revisen", "agendame", "me interesa",
-        "si, necesito ese servicio", "bueno si", "esta bueno", "si me gustaria", "si con gusto",
+        "si, necesito ese servicio", "bueno si", "esta bueno", "si me gustaria", "si con gusto", "sii", "si xfa",
+        "dele", "jale", "si hombre", "hagale", "si agendelo", "si lo llevo", "me apunto", "si como no",
+        "si quiero cita", "perfecto si", "si me sirve",
     ),
 }  # fmt: skip
 
 _STRONG = (
+    r"im ready(?! (?:to sell|for))",
+    r"lets roll",
     r"i think so",
     r"(?:that is|thats|its|it is) a (?:big |definite )?yes",
     r"(?:please )?(?:add|put) (?:me|us|it) (?:to|on) (?:the|your) (?:schedule|calendar|books?|list for)",
@@ -153,6 +161,11 @@ _STRONG = (
     r"looking forward",
 )
 _FUERTE = (
+    r"dele(?: pues)?(?=\Z|[ ,.!])",
+    r"jale(?=\Z|[,.!])",
+    r"hagale",
+    r"me apunto",
+    r"me anoto",
     r"si(?= pero cuanto)",
     r"de una",
     r"como no",

@@ -16,7 +16,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "prefer a phone call", "connect me with someone", "please call", "call me when you can",
         "can you guys call me real quick", "i need to talk to the manager", "give me a ring tomorrow",
         "let's talk on the phone", "have the tech call me", "i want to speak with someone",
-        "could someone phone me", "just call my wife", "talk to me by phone please",
+        "could someone phone me", "just call my wife", "talk to me by phone please", "just call", "call me instead",
+        "can you call my wife", "i want a phone call", "have the owner call me", "can u ring me", "call me at work",
+        "who do i speak to", "i'd like to talk about it over the phone",
     ),
     "es": (
         "llamenme", "me pueden marcar?", "quiero hablar con alguien", "hableme por favor despues de las 5",
@@ -27,7 +29,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "me marcan porfavor", "regresenme la llamada", "llame a mi esposa", "comuniqueme con el dueno",
         "prefiero que me hablen", "puede alguien llamarme", "llameme", "me llaman porfa", "quiero que me llamen",
         "pueden llamarme", "prefiero hablar por telefono", "que me hable el mecanico", "necesito que me llamen",
-        "marcame", "me habla por favor",
+        "marcame", "me habla por favor", "llamen a mi esposo", "quiero que me marquen", "mejor llameme",
+        "hable con mi esposa", "me urge hablar con ustedes", "deme una llamada",
     ),
 }  # fmt: skip
 
@@ -72,6 +75,7 @@ _SAYS = phrases(
     r"on))",
 )
 _DICE = phrases(
+    r"(?:me urge|necesito|quiero) hablar con (?:ustedes|usted|el|la)(?: \w+)?",
     r"(?:ech|d[ae]n?|me d)\w* (?:un |una )?(?:fonazo|telefonazo|llamadita|timbrazo)",
     r"(?:me )?(?:regres|devuelv)\w*(?:me|nme|eme|n)? (?:la )?llamada",
     r"(?:llame|llamen|marque|marquen|hable|hablen)(?:le|nle)? a (?:mi|la|el|este|mi esposa|mi esposo)(?: "

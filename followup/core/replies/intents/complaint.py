@@ -24,7 +24,13 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "ridiculous prices and bad service", "you put the wrong oil in my car",
         "why are you always trying to sell me stuff", "another text?? really",
         "i had to come back 3 times for the same problem", "you people are crooks", "this is unacceptable",
-        "you guys messed it up worse", "great more money out of my pocket", "not impressed",
+        "you guys messed it up worse", "great more money out of my pocket", "not impressed", "you ruined my rim",
+        "i got charged for stuff i never asked for", "took my car in twice and same issue",
+        "your people have no manners", "that was the worst waiting room ever",
+        "how come my bill is higher than the quote", "my bumper has a scratch since i left it with you",
+        "not ok with how i was treated", "i was lied to", "never got my car back on time", "you kept my car a week",
+        "what a nightmare last time", "you owe me a refund", "i don't trust you guys",
+        "not going through that again", "yall take forever", "i feel ripped off", "the price kept changing",
     ),
     "es": (
         "me cobraron de mas", "pesimo servicio", "estoy muy molesto con ustedes", "me rayaron el carro",
@@ -37,11 +43,26 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "que mal trabajo hicieron", "quiero poner una queja", "muy mal servicio", "me cobraron dos veces",
         "me danaron el carro", "todavia espero mi reembolso", "que groseros", "siempre es lo mismo con ustedes",
         "me hicieron mal el trabajo", "puros problemas desde que fui con ustedes", "no me gusto el servicio",
-        "son unos rateros", "otro mensaje? ya cansan",
+        "son unos rateros", "otro mensaje? ya cansan", "quede muy molesta la ultima vez",
+        "me dijeron una cosa y me cobraron otra", "no confio en ustedes", "salio con un rayon",
+        "tuve que regresar dos veces", "me vendieron piezas malas", "que desorden de taller",
+        "nunca me avisaron nada", "el trabajo no duro nada", "la atencion es mala", "me quieren ver la cara",
+        "es un robo lo que cobran", "me lo devolvieron peor",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"no manners",
+    r"(?:not ok|not okay|unhappy|upset) with (?:how|the way|what)(?: \w+){0,4}",
+    r"(?:was|been|got|were) (?:\w+ )?(?:lied to|misled|treated (?:badly|poorly|like)|mistreated|"
+    r"overcharged)",
+    r"(?:brakes?|tires?|parts?|work|battery|pads?) (?:you|yall) (?:\w+ )?(?:put|did|sold|installed|"
+    r"gave)(?: \w+){0,3} (?:junk|bad|wrong|broke|broken|failed|already|crap|garbage|worn)",
+    r"(?:dont|do not|cant|never) trust (?:you|yall|your|this)(?: \w+){0,2}",
+    r"not (?:going through|doing|dealing with) (?:that|this|you guys) again",
+    r"(?:you|yall|they) (?:guys )?(?:always )?take (?:forever|too long|so long)",
+    r"(?:price|bill|quote|cost|story) (?:kept|keeps) (?:changing|going up|growing)",
+    r"pick up (?:your|the) phone",
     r"(?:dirtier|worse|louder|filthier) (?:\w+ )?than (?:i|when|before|it)(?: \w+){0,3}",
     r"(?:said|told me|claimed|swore) (?:it|that|they|this) (?:was|were|is) (?:\w+ )?(?:and|but) (?:it |"
     r"they )?(?:wasnt|isnt|werent|not)(?: \w+)?",
@@ -179,6 +200,14 @@ _SAYS = phrases(
     r"fed up",
 )
 _DICE = phrases(
+    r"no (?:les |le )?(?:confio|tengo confianza)(?: \w+){0,3}",
+    r"(?:me |nos )?(?:lo |la )?(?:entregaron|devolvieron|regresaron) (?:\w+ )?(?:tarde|peor|mal|suci[oa]|"
+    r"rayad[oa]|golpead[oa])(?: \w+){0,3}",
+    r"(?:salio|salia|quedo) (?:\w+ )?(?:rayon|rayad[oa]|golpe|abolladura|manchad[oa]|mal)(?: \w+)?",
+    r"me vendieron (?:\w+ )?(?:mal[oa]s?|usad[oa]s?|piezas|chafa)(?: \w+)?",
+    r"que (?:desorden|cochinero|desastre|mal|feo)(?: \w+){0,3}",
+    r"(?:ver|vieron) la cara",
+    r"contesten(?: el telefono)?",
     r"no sirvio (?:la |el |lo )?\w+",
     r"(?:todavia |sigo )?(?:espero|esperando) (?:mi|el) reembolso",
     r"siempre (?:es )?lo mismo(?: \w+){0,3}",
@@ -268,6 +297,7 @@ _NO_COMPLAINT = phrases(
     r"no (?:me )?(?:quejo|puedo quejar\w*)",
     r"is (?:this|it) (?:a )?(?:scam|spam)",
     r"es (?:una )?estafa\?",
+    r"es (?:un )?fraude(?: esto)?\?",
     r"not a (?:complaint|rip off)",
     r"(?:sorry|dont want) (?:to|for) (?:complain|bother)\w*",
     r"(?:hope|hopefully) (?:\w+ ){0,3}(?:rip|scam)\w*",

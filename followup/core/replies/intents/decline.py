@@ -18,7 +18,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "gonna have to say no", "nah", "no need thanks", "I'm all set", "we'll pass", "no i dont want that",
         "not interested at this time thanks", "nope im good", "no, too much money", "going somewhere else",
         "ill fix it myself", "don't think so", "not needed", "thanks anyway", "im ok", "id rather not", "no sir",
-        "not worth the money", "nothing needed", "leave it", "no im fine",
+        "not worth the money", "nothing needed", "leave it", "no im fine", "no way jose", "i think ill pass",
+        "im set for now thanks", "were fine thanks", "negative", "no interest", "dont think ill be needing that",
+        "not gonna bother", "nah were good", "its fine how it is", "we have someone", "ill pass on that",
+        "thank you but no", "i'd rather take it elsewhere", "no not interested sorry", "nope thanks",
     ),
     "es": (
         "no", "no gracias", "no me interesa", "asi estoy bien", "no hace falta", "esta muy caro, paso", "nel",
@@ -28,7 +31,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "no por ahi no", "ahi muere, no gracias", "no vale la pena", "sale muy caro", "no, asi dejalo", "no senor",
         "no, gracias", "no lo voy a hacer", "no me hace falta", "esta caro", "mejor no gracias",
         "no, yo lo arreglo", "estamos bien", "ya no", "no necesito nada", "no gracias, voy a otro taller",
-        "no por favor", "dejelo asi",
+        "no por favor", "dejelo asi", "no, ya tengo", "no por hoy, gracias", "no nos interesa", "gracias pero no",
+        "no la necesito", "asi la dejo", "no, muy amable", "no, para que", "no me hace falta gracias", "ni al caso",
     ),
 }  # fmt: skip
 
@@ -45,6 +49,10 @@ _NO_START = re.compile(
     r"ha|han|he|se|da|entran?|agarran?|responden?|prende|enciende|jala) \w|da marcha))"
 )
 _SAYS = phrases(
+    r"(?:im|we are|were) (?:all )?set(?: for now)?(?: thanks| thank you)?\Z",
+    r"(?:we|were|we are) fine(?: thanks| thank you)?\Z",
+    r"(?:it is|its) fine (?:how|the way|as) (?:it )?is",
+    r"(?:i|we) (?:already )?have someone(?: \w+){0,3}",
     r"(?:car|truck|van|it|that|everything|tires? (?:are|look)|brakes? (?:are|feel)) (?:is |are |s |runs |"
     r"drives |running |works )?(?:\w+ )?(?:fine|good|great|ok|perfect)(?: as is| thanks| thank you)?(?=\Z|"
     r"[.,!])(?<!sounds good)(?<!that is fine)(?<!that is good)(?<!that is great)(?<!that is ok)(?<!that "
@@ -147,6 +155,7 @@ _SAYS = phrases(
     r"changed my mind",
 )
 _DICE = phrases(
+    r"ni al caso",
     r"(?:estamos|estoy|todo) bien(?:,? gracias)?(?=\Z|[.,!])",
     r"^ya no\Z",
     r"gracias de todos modos(?= no)",
@@ -206,6 +215,13 @@ _DICE = phrases(
     r"no por favor",
 )
 _NO_DECLINE = phrases(
+    r"not a good time",
+    r"no es (?:un )?buen momento",
+    r"no (?:les |le )?confio(?: \w+)*",
+    r"no tengo guardado(?: \w+)*",
+    r"no es de aqui",
+    r"no tengo ese (?:carro|coche)(?: \w+)*",
+    r"(?:that is|thats) (?:great|good|awesome|perfect|fine) thanks",
     r"cant say no(?: to \w+)?",
     r"dont see why not",
     r"(?:no|nah) (?:yeah|yes)\b",

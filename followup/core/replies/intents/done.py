@@ -20,7 +20,11 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "got it done last thursday", "had the brakes replaced in march", "dealer already took care of it",
         "ive done it", "been taken care of", "someone beat you to it", "new battery went in yesterday",
         "i did the oil myself", "its been fixed", "my dad already did it", "already replaced those",
-        "had it looked at elsewhere",
+        "had it looked at elsewhere", "i handled it", "that got done with my last service", "new tires already on",
+        "went ahead and did it elsewhere", "my shop near home did it", "had it done by a friend",
+        "swapped them out last week", "oil was just done", "just did brakes", "that was fixed already",
+        "we got it fixed in vegas", "my warranty shop already replaced it", "ive already replaced it",
+        "the dealership took care of it", "yep did that last week",
     ),
     "es": (
         "ya lo hice", "ya me los cambiaron en otro lado", "mi esposo ya los cambio", "ya quedo, gracias",
@@ -33,7 +37,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "ya le hicimos el servicio", "ya tiene frenos nuevos", "ya lo hicieron", "ya me hicieron ese trabajo",
         "ya lo cambie", "lo hizo mi hermano", "ya los cambiaron", "ya tiene llantas nuevas",
         "ya le hicieron el cambio de aceite", "ya lo resolvimos", "eso ya esta", "ya lo arreglo mi esposo",
-        "ya me pusieron una nueva",
+        "ya me pusieron una nueva", "ya quedo listo", "eso ya lo cambie", "ya se lo cambie yo",
+        "lo hicimos en otro taller", "la agencia ya lo hizo", "ya me pusieron las llantas", "ya compre bateria",
+        "ya los puse", "hace un mes lo arreglaron", "ya le hicieron servicio",
     ),
 }  # fmt: skip
 
@@ -47,6 +53,7 @@ _WHO = (
     r"somebody|boss|work)"
 )
 _SAYS = phrases(
+    r"(?:that|it|those) got (?:done|fixed|replaced|changed)(?: \w+){0,5}",
     r"been (?:\w+ )?(?:done|fixed|replaced|changed) since(?: \w+)?",
     r"(?:ive|i have|we have|weve|i) (?:already )?done (?:it|that|them|those)",
     r"(?:new )?(?:battery|tires?|brakes?|pads?|wipers?|rotors?) (?:\w+ )?(?:went|were put|was put|put) "

@@ -15,7 +15,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "is it a quick job", "ready the same day?", "how much time do u need", "how long u need it for",
         "approx how long", "how long", "how long will that take", "whats the wait", "time it takes?",
         "when will it be done", "could i wait for it or does it take all day", "how long is the appointment",
-        "do you finish same day", "how many days", "would it be ready by 5",
+        "do you finish same day", "how many days", "would it be ready by 5", "how long are we talking",
+        "how long does that usually take", "will it take all day", "what time would it be done",
+        "how long do i have to wait", "how many hours is that",
     ),
     "es": (
         "cuanto tarda", "cuanto tiempo toma", "queda el mismo dia?", "a que hora estaria listo?", "es rapido?",
@@ -25,11 +27,17 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "en un ratito queda?", "cuanto tiempo lo ocupan", "a que hora lo recojo", "cuanto demora",
         "cuantos dias se queda", "lo puedo recoger hoy mismo?", "que tan rapido es", "toma mucho tiempo?",
         "cuanto se tarda", "que tiempo toma", "cuanto tiempo es", "tardan mucho", "a que hora me lo entregan",
-        "se hace rapido?", "cuantas horas tardan", "cuanto tiempo se queda el carro",
+        "se hace rapido?", "cuantas horas tardan", "cuanto tiempo se queda el carro", "cuanto tardaria",
+        "cuanto tiempo me lo detienen", "sale el mismo dia", "para cuando lo tienen", "cuanto me espero",
+        "es cosa de cuanto tiempo",
     ),
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:do|fix|finish|change) it while i wait",
+    r"how long do i have to (?:wait|stay|be)",
+    r"when (?:can|do|will) i get it back",
+    r"cuanto (?:me )?espero",
     r"how(?: is|s) the wait(?: time)?",
     r"(?:done|finished|ready) in (?:an?|one|two|half|under|less than|\d+)(?: \w+){0,2}\?",
     r"(?:what|whats|what is) the wait(?: \w+)?",

@@ -16,7 +16,11 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "what for", "what's that mean", "why is that", "how serious is it", "is it dangerous to drive",
         "can i wait on it", "whats wrong with it", "what needs to be done", "what did you find",
         "do i have to do it now", "explain please", "what is brake fluid flush", "how much life is left on them",
-        "is that bad", "which brakes front or back",
+        "is that bad", "which brakes front or back", "what is that service", "what do you mean by worn",
+        "what's it do", "how do you know its bad", "how thin are the pads", "do i need all four",
+        "why would i need that", "what happens if i wait", "could you tell me more", "what was the measurement",
+        "how long before it fails", "is it a must", "what does the code mean", "are they really that bad",
+        "how come", "whats the difference",
     ),
     "es": (
         "que es eso?", "por que es necesario", "que tan grave es", "puedo seguir manejando asi?",
@@ -26,11 +30,24 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "no entiendo que es", "es necesario?", "puedo viajar asi", "que encontraron", "y eso que es",
         "cuanto mas me duran", "que tan malo esta", "que es un filtro de cabina", "que significa", "que tiene",
         "es peligroso manejar asi", "que le falta", "puedo esperar", "que es lo que tiene", "cual es el problema",
-        "para que es", "que tan urgente es", "explicame", "de que trata",
+        "para que es", "que tan urgente es", "explicame", "de que trata", "que es ese servicio",
+        "como saben que esta mal", "para que lo necesito", "cuanto les queda", "que pasa si espero",
+        "me explica por favor", "de verdad estan tan mal", "por que tan pronto", "que fue lo que midieron",
+        "es obligatorio?",
     ),
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"what (?:was|were|is|are) the (?:measurements?|readings?|numbers?|difference)(?: \w+)?",
+    r"is (?:it|this|that) a must",
+    r"^how come\Z",
+    r"whats the difference",
+    r"como (?:saben|sabe|se dieron cuenta)(?: \w+){0,4}",
+    r"es (?:necesario|obligatorio) \w+(?: \w+){0,3}",
+    r"(?:de verdad|en serio|tan) (?:\w+ ){0,2}(?:mal|malos|gastados)(?: \w+)?\??(?=\Z)",
+    r"por que tan (?:pronto|caro|rapido)",
+    r"que fue lo que(?: \w+){0,3}",
+    r"que pasa si (?:espero|no)(?: \w+){0,3}",
     r"(?:is|are|will|would|could) (?:it|they|this|that|my \w+) (?:\w+ ){0,3}(?:break down|die|fail|leak|"
     r"overheat|stall|leave me stranded|blow up)(?: on me)?",
     r"do (?:they|these|those|it|my \w+|the \w+) (?:really |actually )?(?:need|have) (?:to|replac\w+|"

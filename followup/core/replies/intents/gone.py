@@ -18,6 +18,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "i dont have it no more", "junked it", "sold her last spring", "it was repossessed", "we donated the car",
         "the van got stolen", "wrote it off after the accident", "i gave it back to the dealer",
         "my daughter owns it now", "got rid of that lemon", "car was totaled in the flood", "no longer own it",
+        "we sold it", "car's been sold", "i dont have the truck anymore", "traded last week", "its gone",
+        "got totaled", "gave the car away", "my ex took the car", "car was repoed", "no longer have the van",
     ),
     "es": (
         "ya lo vendi", "ya no tengo ese carro", "me lo robaron", "lo cambie por otro", "fue perdida total",
@@ -29,7 +31,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "el seguro se lo llevo por perdida", "lo traspase", "ya se fue ese carro lo vendi", "lo vendi hace un ano",
         "ya no es mi carro", "el carro fue robado", "lo mandaron a la chatarra", "lo entregamos a la agencia",
         "se lo dimos a mi suegro", "quedo en perdida total", "ya no la tengo la camioneta", "me lo quito el banco",
-        "la cambie por una nueva",
+        "la cambie por una nueva", "lo vendimos", "ya no tengo la van", "ya no es mio ese carro",
+        "se lo vendi a mi vecino", "lo choque perdida total", "lo regale", "ya lo cambie por otro carro",
     ),
 }  # fmt: skip
 

@@ -14,7 +14,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "sorry who is this", "who sent this", "is this really the shop", "how do i get off this list",
         "what is this about?", "do i know you?", "who are you guys", "what place is this", "who are you",
         "who's texting", "what is this number", "how did you get this number", "info please", "what company",
-        "whose number is this", "how can i opt out of this", "who is texting me",
+        "whose number is this", "how can i opt out of this", "who is texting me", "who are u",
+        "whos number is this", "what is this about", "who gave you this number", "is this a scam",
+        "how do i turn these off", "identify yourself please", "wait who", "what company is this from",
+        "sorry dont have this number saved who is it",
     ),
     "es": (
         "AYUDA", "quien es?", "quienes son ustedes", "de donde sacaron mi numero", "como cancelo estos mensajes",
@@ -24,7 +27,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "es en serio este mensaje? quien es", "que numero es este", "de donde son", "y ustedes quienes son",
         "informacion", "quien manda esto", "ayuda", "quien eres tu", "quien manda este mensaje",
         "de donde es este numero", "quien me texteo", "de que compania", "como obtuvieron mi numero",
-        "como dejo de recibir estos",
+        "como dejo de recibir estos", "quien es usted", "quien me manda esto", "de quien es este numero",
+        "no tengo guardado este numero quien es", "como le hago para no recibir esto", "es fraude esto?",
+        "de que negocio es",
     ),
 }  # fmt: skip
 
@@ -32,6 +37,9 @@ KEYWORDS = word_set(
     "help info ayuda informacion aide helpme",
 ) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}
 _ASKS = phrases(
+    r"is this for real",
+    r"(?:wait )?who\Z",
+    r"es (?:un )?fraude(?: esto)?\?",
     r"remind me (?:again )?who(?: \w+){0,3}",
     r"who wants to know",
     r"como (?:le hago )?(?:para )?(?:puedo )?(?:dejo|dejar|paro) de (?:recibir|que me)(?: \w+){0,3}",

@@ -21,6 +21,11 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "too much going on right now", "not sure yet", "on vacation", "after my vacation", "cant at the moment",
         "need a couple weeks", "i get paid on the 15th", "let me see what my week looks like",
         "will schedule later", "hold off for now", "ask me in the spring", "dont have time this week",
+        "busy season at work, later", "after graduation maybe", "let me wait til i get my raise",
+        "i'll swing by when i have time", "not a good time", "ask me again in a bit", "im in the hospital",
+        "dealing with a family thing right now", "i'm between checks", "when school lets out",
+        "ill schedule when im back in town", "saving for a trip first", "need to hold off", "im overseas",
+        "my schedule is insane", "i need to budget for it", "once baseball season is over",
     ),
     "es": (
         "ahorita no", "mas adelante", "cuando me paguen", "yo les aviso", "al rato", "dejeme ver con mi esposa",
@@ -31,11 +36,20 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "pasando las fiestas", "deje junto dinero", "tal vez despues", "ahorita no tengo tiempo", "despues",
         "ahora estoy trabajando", "cuando cobre", "yo le hablo", "la otra semana le digo", "lo pensare",
         "no por ahora", "estoy de vacaciones", "el mes que entra", "en unos dias le confirmo", "dejeme checar",
-        "mas tarde le aviso", "ahora no tengo dinero", "hasta que me paguen", "recuerdeme en un mes",
+        "mas tarde le aviso", "ahora no tengo dinero", "hasta que me paguen", "recuerdeme en un mes", "ando fuera",
+        "estoy en el hospital", "tengo mucho trabajo", "cuando termine la escuela", "ya que pase el frio",
+        "deje me organizo", "estoy juntando", "no es buen momento", "despues de mis vacaciones",
+        "ahorita andamos apretados", "al rato le aviso", "yo creo que el otro mes", "estoy de luto, despues",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"not a good time",
+    r"between (?:checks|paychecks|jobs)",
+    r"(?:when|once|after) (?:school|the kids|baseball|football|soccer|hockey|basketball|the season|summer|"
+    r"winter|tax)(?: \w+){0,3}(?: (?:lets out|starts|ends|over|is over|done|is done|season))?",
+    r"saving (?:up )?(?:for|money)(?: \w+){0,3}",
+    r"(?:need|have|got) to (?:budget|save|plan)(?: \w+){0,3}",
     r"cant commit(?: \w+){0,3}",
     r"(?:in the )?middle of (?:moving|a move|\w+ing)(?: \w+)?",
     r"too (?:much|many) (?:\w+ )?(?:going on|on my plate|to do|stuff)(?: \w+){0,3}",
@@ -161,6 +175,12 @@ _SAYS = phrases(
     r"on the fence",
 )
 _DICE = phrases(
+    r"tengo (?:\w+ )?mucho (?:trabajo|que hacer|jale)",
+    r"ya que (?:pase|acabe|termine|cobre|pague)(?: \w+){0,3}",
+    r"deje(?:me)? (?:me )?(?:organizo|acomodo|arreglo|desocupo)",
+    r"(?:estoy|ando) (?:juntando|ahorrando)(?: \w+)?",
+    r"no es (?:un )?buen momento",
+    r"(?:andamos|ando|estamos|estoy) (?:\w+ )?(?:apretad[oa]s?|gastad[oa]s?|quebrad[oa]s?|cort[oa]s?)",
     r"no (?:\w+ ){0,4}(?:ahorita|orita|por ahora|por el momento|de momento)(?=\Z|[.,!])",
     r"(?:ahora|ahorita|orita) (?:\w+ )?(?:estoy|ando) (?:\w+ )?(?:trabajando|ocupad\w+|en el trabajo|"
     r"manejando no|lejos|fuera|de)",
@@ -258,6 +278,14 @@ _ALONE = whole(
     r"remind me",
 )
 _NOT_LATER = phrases(
+    r"for now thanks",
+    r"set for now",
+    r"que pasa si espero",
+    r"por que tan pronto",
+    r"how long do i have to wait",
+    r"cuanto me espero",
+    r"(?:dont|do not) know any (?!when|what|yet)\w+\Z",
+    r"need to speak (?:with|to)(?: \w+)*",
     r"(?:ill|i will|we will|well|i can) see (?:you|u|ya|yall)(?: \w+){0,2}",
     r"remind me (?:who|what|where|why|which|how)(?: \w+)*",
     r"going out(?! of)",

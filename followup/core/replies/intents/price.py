@@ -15,7 +15,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "can u send me a price", "what would i owe", "how much will it cost", "price for brakes?",
         "what's the total", "quote please", "what do you charge", "cost", "how much is an oil change",
         "what would that be", "any coupons", "whats the price", "how much with tax", "is there a fee for that",
-        "what are you charging",
+        "what are you charging", "what's the cost", "how much for both", "gimme a price", "whats the labor",
+        "how much are we looking at", "any specials", "is there a charge for the inspection", "how much to fix it",
+        "can i get an estimate", "what's your price on tires", "does it cost anything",
     ),
     "es": (
         "cuanto cuesta", "cuanto me sale?", "que precio tiene", "me da una cotizacion",
@@ -25,11 +27,15 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "hay especiales", "cuanto tengo que pagar", "cobran por revisar?", "cual es el precio", "que tan caro es",
         "si pero cuanto", "cuanto vale el servicio", "cuanto sale", "que precio", "cuanto va a salir",
         "en cuanto me lo deja", "cuanto cobran", "cuanto es el total", "dan descuento?", "precio de las llantas",
-        "cuanto me cuesta", "que cobran por eso",
+        "cuanto me cuesta", "que cobran por eso", "cuanto me saldria", "que tan caro sale", "precio por favor",
+        "cuanto por los dos", "me da un estimado", "cobran la revision?", "cuanto de labor",
     ),
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"precio(?:s)? (?:por favor|porfa|del?|para|por)(?: \w+)?",
+    r"(?:me )?(?:da|dan|pasa|pasan|dar) (?:un )?(?:estimado|presupuesto|aproximado)",
+    r"cobran (?:la|el|por|los|las) \w+",
     r"(?:quote|price|cost|estimate|total) please",
     r"what (?:are|r|do|would|will) (?:you|yall) (?:guys )?(?:charging|charge|asking)(?: \w+)?",
     r"en cuanto (?:me )?(?:lo|la|los|las)? ?(?:deja|dejan|sale|queda|da|dan)(?: \w+)?",

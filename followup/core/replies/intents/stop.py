@@ -23,7 +23,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "I'm asking you to stop contacting me", "dont want ur texts", "pull my number", "do not call or text",
         "knock it off with the texts", "I want to unsubscribe", "take us off your mailing list", "Remove",
         "stop stop", "hey stop texting my phone", "you dont have permission to text me",
-        "never signed up, remove me", "quit spamming me",
+        "never signed up, remove me", "quit spamming me", "stop please", "STOP texting", "pls remove me", "stop it",
+        "i said stop", "don't text me", "do not message me", "take me off", "delete my number please",
+        "stop sending texts", "enough texts", "unsubscribe now",
     ),
     "es": (
         "ALTO", "Basta ya", "no me manden mas mensajes x favor", "quitenme de su lista", "dejen de escribirme",
@@ -35,7 +37,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "me quiero salir de esto", "salir", "no mas mensajes", "ya dejen de chingar con los mensajes",
         "para de mandarme textos", "ya no quiero mensajes", "por favor dejen de mandarme", "no me escriban mas",
         "sáquenme de ahi", "ya paren", "detengan los mensajes", "no autorizo que me escriban", "borren mi contacto",
-        "quiero cancelar los mensajes", "no manden mas", "que ya no me manden",
+        "quiero cancelar los mensajes", "no manden mas", "que ya no me manden", "alto", "no me manden mensajes",
+        "ya no manden mensajes", "quitenme", "no escriban mas", "quiten mi numero de la lista",
+        "dejenme de molestar", "no quiero mensajes",
     ),
 }  # fmt: skip
 
@@ -224,6 +228,7 @@ _MENSAJES = (
     r"promociones|spam|mensajeria)"
 )
 _LIBRE = phrases(
+    r"dej(?:en|enme|eme|ame|en)(?:me)? de molestar(?:me)?",
     r"no (?:quiero|deseo|queremos|necesito) (?:que me (?:llegue|manden|envien)|recibir|seguir recibiendo|"
     r"saber|que me llegue) (?:\w+ )?(?:nada|mas|de ustedes|cosas|esto|estos|nada de ustedes)",
     r"no quiero (?:saber )?(?:mas )?nada de ustedes",

@@ -21,7 +21,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "not me", "im not who you think i am", "there is no Sarah here", "this number isnt hers anymore",
         "i dont have a car there", "you've reached a different person", "nope wrong dude",
         "i live in canada and dont know you", "I'm not the owner of that car", "never heard of this shop",
-        "u have the wrong phone", "this phone belongs to my kid", "no idea who you are",
+        "u have the wrong phone", "this phone belongs to my kid", "no idea who you are", "i dont know any bob",
+        "sorry wrong person", "you're texting the wrong number", "no one named that", "im not the owner",
+        "i think you got the wrong guy", "this is a landlord's phone, wrong number", "this isnt his number",
+        "not my vehicle", "we dont know you",
     ),
     "es": (
         "numero equivocado", "se equivocaron de persona", "yo no soy Maria", "no los conozco",
@@ -33,11 +36,13 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "el ya no usa este telefono", "creo que se equivocaron", "ese mensaje no es para mi", "yo ni carro tengo",
         "no se quienes son", "no es aqui", "esta equivocado de numero", "yo no conozco ese taller",
         "no soy esa persona", "no, esta marcando mal", "yo no he llevado carro con ustedes", "no se quien es usted",
-        "aqui no es", "ese senor ya no tiene este numero", "nunca los he contratado",
+        "aqui no es", "ese senor ya no tiene este numero", "nunca los he contratado", "se equivoco de numero",
+        "no soy el dueno", "no la conozco", "no es de aqui", "no tengo ese carro ni los conozco",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:dont|do not) know any \w+\Z",
     r"^not me\Z",
     r"reached (?:a|the) (?:different|wrong|other)(?: \w+)?",
     r"(?:no|zero) idea who (?:you|u|this)(?: \w+)?",
@@ -92,7 +97,7 @@ _SAYS = phrases(
     r"any|no) (?:car|vehicle|automobile|truck|van|suv|license|motor vehicle)(?! (?:seat|wash|loan|"
     r"that day|then|to get|for|payment|until))",
     r"i dont (?:even )?drive\Z",
-    r"i dont (?:even )?(?:own|have|drive) (?:a|an|that|this|the) (?!way|ride|time|minute|day|"
+    r"i dont (?:even )?(?:own|have|drive) (?:a|an|that|this|the) (?!(?:\w+ )?any ?more|way|ride|time|minute|day|"
     r"problem|preference|choice|appointment|clue|reason|car|date|lot|question|moment|chance|"
     r"specific|particular|second|code|job|good|great|loaner|warranty|receipt|thing|number|plan|"
     r"set|anymore|any|bill|copy|schedule|coupon|quote|spare|garage|shop|mechanic|driver|babysitter|"
@@ -108,6 +113,8 @@ _SAYS = phrases(
     r"the other|somebody)",
 )
 _DICE = phrases(
+    r"^no es de aqui",
+    r"no tengo ese (?:carro|coche) ni",
     r"^no es aqui",
     r"(?:esta |estas )?marcando mal",
     r"(?:yo )?no he (?:ido|llevado|estado|usado|tenido)(?: \w+){0,5}",

@@ -13,7 +13,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "happy thanksgiving", "🙏", "appreciate yall", "merry christmas to you all", "thanks again",
         "much appreciated", "thx so much", "have a blessed day", "thank you", "thx", "thanks so much",
         "appreciated", "thanks for the reminder", "you guys rock", "thank you have a great day", "ty!", "bless you",
-        "thanks buddy",
+        "thanks buddy", "thanks for telling me", "thanks for everything", "thank u very much", "good night",
+        "have a good weekend", "you as well", "thanks bud", "super thanks", "blessings",
     ),
     "es": (
         "gracias", "muchas gracias", "igualmente, buen dia", "se lo agradezco", "bendiciones", "mil gracias",
@@ -21,11 +22,16 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "feliz fin de semana", "te lo agradezco", "buenas noches gracias", "gracias igualmente", "saludos",
         "muy amables gracias", "feliz navidad", "gracias de todos modos", "grasias", "gracias por avisarme",
         "buen dia", "que pasen bonito dia", "muchisimas gracias", "se agradece", "gracias por el recordatorio",
-        "le agradezco", "gracias amigo", "que amables", "gracias, bonito dia",
+        "le agradezco", "gracias amigo", "que amables", "gracias, bonito dia", "gracias por todo",
+        "muchas gracias por avisar", "que dios te bendiga", "buen fin", "le agradezco mucho", "gracias, igual",
+        "hasta luego gracias",
     ),
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"you as well",
+    r"blessings",
+    r"(?:thats|that is) (?:great|good|awesome|perfect) thanks",
     r"see (?:ya|you|u)(?: later| soon| around)?\Z",
     r"good look(?:ing?|n)? out",
     r"good lookin out",

@@ -15,7 +15,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "when do you open tomorrow", "r u open today", "are yall downtown", "where is your shop",
         "what's the address", "location?", "what time do you close today", "are you open now", "hours please",
         "where do i go", "how do i get to you", "are you guys open on the weekend", "what street",
-        "do you open before 8",
+        "do you open before 8", "send address", "address please", "what's your location", "you open today?",
+        "what time do you guys open tomorrow", "are you guys on 5th street", "where yall at", "directions?",
+        "are you closed sundays", "how far are you from downtown",
     ),
     "es": (
         "donde estan ubicados", "cual es la direccion", "a que hora abren", "abren los sabados?",
@@ -24,11 +26,15 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
         "donde esta el taller", "abren temprano?", "hasta que hora estan", "su direccion porfa", "abren manana",
         "por donde estan", "que dias abren", "estan cerrados el lunes?", "siguen en el mismo lugar?", "horario?",
         "en que parte estan", "donde es el taller", "a que horas cierran", "direccion?", "me da la direccion",
-        "donde estan", "abren hoy", "cual es la ubicacion",
+        "donde estan", "abren hoy", "cual es la ubicacion", "mande direccion", "donde se ubican",
+        "a que hora abren el sabado", "ya estan abiertos?", "hasta que hora abren", "por que rumbo estan",
+        "que horario tienen", "cierran los domingos?",
     ),
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"^address(?: please| pls)?\Z",
+    r"(?:por|en) que (?:rumbo|lado|calle|esquina)(?: \w+)?",
     r"what (?:town|city|area|neighborhood|state|part of town)(?: \w+){0,4}",
     r"donde (?:mero|exactamente|mismo)(?: \w+)?",
     r"^hours(?: please)?\Z",
