@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from datetime import date
+from itertools import islice
 from typing import Literal
 
 from followup.core.replies.contract import KnownOdometer
@@ -64,6 +65,16 @@ _MONEY = re.compile(
 )
 
 
+_SPEAKS_OF_IT = re.compile(
+    r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it|my miles|reads|rolled over|"
+    r"showing|on the (?:clock|dash)|just (?:hit|turned|passed|reached))\b"
+)
+MOST_NUMBERS = 24
+"""Numbers of one text that are looked at: a reading stands among the first, a list of hundreds is none."""
+BEFORE = 60
+"""Characters before a number that are looked at for what it counts."""
+
+
 @dataclass(frozen=True)
 class Found:
     """A reading as told; the unit is None where none was named."""
@@ -106,7 +117,7 @@ def _with_hundreds(match: re.Match[str]) -> str:
 def find_reading(plain: str, asked: str | None) -> Found | None:
     """The reading that a plain text tells; a bare number only where the odometer was asked."""
     text = _spelled_out(plain)
-    for match in _READING.finditer(text):
+    for match in islice(_READING.finditer(text), MOST_NUMBERS):
         found = _read(match, text, asked)
         if found:
             return found
@@ -114,7 +125,7 @@ def find_reading(plain: str, asked: str | None) -> Found | None:
 
 
 def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
-    after, left = text[match.end() : match.end() + 120], text[max(0, match.start() - 120) : match.start()]
+    after, left = text[match.end() : match.end() + BEFORE], text[max(match.start() - BEFORE, 0) : match.start()]
     if _MONEY.match(after) or _AFTER_NOT.match(after) or (_NOT_A_READING.search(left) and asked != "odometer"):
         return None
     unit: DistanceUnit | None = None
@@ -134,16 +145,7 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
         is_range = False
     if asked == "odometer":
         return Found(value, unit, is_range) if (is_large or unit or _is_alone(text, match)) and value > 0 else None
-    if value < 1000:
-        return None
-    has_cue = bool(unit) or bool(
-        re.search(
-            r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it|my miles|reads|rolled over|"
-            r"showing|on the (?:clock|dash)|just (?:hit|"
-            r"turned|passed|reached))\b",
-            text,
-        )
-    )
+    has_cue = value >= SURELY_A_READING and (bool(unit) or bool(_SPEAKS_OF_IT.search(text)))
     return Found(value, unit, is_range) if has_cue else None
 
 
