@@ -91,7 +91,9 @@ _NOT_THE_BOOKING = phrases(
     r"cancel\w* (?:\w+ ){0,3}(?:suscripcion|mensajes|textos)",
 )
 _KEYWORD = whole(r"cancel", r"cancelar", r"cancelen?")
-_TODAY_ONLY = phrases(r"(?:cant|wont|no puedo|not) (?:\w+ ){0,4}(?:before|until|till|after|by|antes|hasta|despues)")
+_TODAY_ONLY = phrases(
+    r"(?:cant|wont|no puedo|not) (?:\w+ ){0,4}(?:before|until|till|after(?! all)|by|antes|hasta|despues)"
+)
 
 _MORE_LIKE = phrases(r"more like", r"but (?:ill|i will|can) be there", r"pero llego")
 

@@ -229,7 +229,7 @@ _DICE = phrases(
     r"no quede (?:\w+ )?(?:content|satisf|conform|agusto|a gusto|feliz|bien)\w*(?: \w+){0,3}",
     r"tardaron (?:\w+ )?(?:mucho|todo el dia|demasiado|horas|\d+|como|bastante|un buen)(?: \w+)?",
     r"(?:me |nos )?(?:quebraron|rompieron|perdieron|rasparon|golpearon|ensuciaron|mancharon|rayaron|"
-    r"descompusieron|tumbaron|robaron)(?: \w+){0,4}",
+    r"descompusieron|tumbaron|robaron(?! (?:el|la|mi|mis)? ?(?:carro|coche|auto|troca|camioneta|van)))(?: \w+){0,4}",
     r"(?:me )?hicieron (?:esperar|perder|dar vueltas|mal)(?: \w+){0,2}",
     r"no me gusto (?:como|el|la|lo que|nada)(?: \w+){0,4}",
     r"no me (?:\w+ )?(?:arreglaron|repararon|solucionaron|resolvieron)(?: nada| bien)?",

@@ -53,8 +53,9 @@ _WISH = phrases(
     r"(?:tengo que|necesito|quiero|voy a|puedo) (?:cambi|mov|reprogram|reagend|pospon)\w+",
     r"re ?-?sched\w*",
     r"rebook\w*",
-    rf"(?:move|moving|switch|push|bump|swap|postpone|shift|bring|change|changing|delay|slide|kick|"
+    rf"(?:move|moving|switch|push|bump|swap|postpone|shift|change|changing|delay|slide|kick|"
     rf"pull|scoot) {_IT}",
+    rf"bring {_IT} (?:forward|back to|up to|up an?|in (?:earlier|later|sooner)|earlier|later|sooner)",
     r"(?:move|push|bump|bring|pull) (?:back|up|forward|out|ahead)",
     r"(?:another|a different|different|some other|other|new) (?:day|time|date|week|slot|"
     r"appointment|hour)",
