@@ -170,7 +170,7 @@ FACTS_OF: dict[str, ReasonFacts] = {
     "ask_again": _facts(),
     "request_noted": _facts("", "time times needs"),
     "change_noted": _facts("old_time", "time"),
-    "cancel_noted": _facts("time"),
+    "cancel_noted": _facts("", "time"),
     "booking_stands": _facts("time"),
     "running_late_noted": _facts("", "time arrival"),
     "later_noted": _facts("", "until"),
