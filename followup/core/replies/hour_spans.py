@@ -122,10 +122,15 @@ def _is_half_day(text: Text, at: int) -> bool:
     return text.cat(at - 1) in ("relday", "weekday", "num", "the", "in", "or", "any", "", "this", "month", "ordinal")
 
 
+def _is_all(text: Text, at: int) -> bool:
+    """Whether nothing but marks stands beside this symbol."""
+    return all(one.category == "mark" for place, one in enumerate(text.symbols) if place != at)
+
+
 def instant(text: Text, at: int) -> tuple[Instant, int] | None:
     """`in 2 hours`, `in half an hour`, `in 20 min`, `en media hora`."""
     if text.cat(at) == "now":
-        is_answer = text.setting.asked in ("day", "time", "slot") and len(text.symbols) <= 2
+        is_answer = text.setting.asked in ("day", "time", "slot") and _is_all(text, at)
         return (Instant(text.setting.now), at + 1) if is_answer or comes_now(text, at) else None
     start = text.skip(at + 1, "around") if text.cat(at) == "in" else at
     if text.cat(start) == "half_hour" and (text.cat(at) == "in" or text.cat(start + 1) == "ahead"):

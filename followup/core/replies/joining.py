@@ -138,6 +138,9 @@ def _merge_day(choices: list[Choice], value: Days, negated: bool, between: list[
         return True
     if last.day is None or (last.is_negated != negated and value.weekday is None):
         return False
+    if last.day.is_open_days and value.month and not is_list and not negated:
+        choices[-1] = replace(last, day=value)
+        return True
     if last.day.week and value.weekday is not None:
         moved = _in_week(last.day.week, value)
         if not negated and not last.is_negated and not (is_list and not last.day.is_span):

@@ -96,6 +96,7 @@ _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(?<=\d)'s\b"), " is"),
     (re.compile(r"\b(twenty|thirty|forty|fifty|half|quarter|mid)-(?=[a-z])"), r"\1 "),
     (re.compile(r"(?<=\d)[.:](?=[ap]\.? ?m\b)"), " "),
+    (re.compile(r"\b(\d{1,2}): +(?=[0-5]\d\b)"), r"\1:"),
     (re.compile(r"([a-z])\1{2,}"), r"\1"),
 )
 """What is written in one way before words are looked at; a letter three times and more counts once."""

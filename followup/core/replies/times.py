@@ -81,7 +81,8 @@ _ANY = re.compile(
     r"\b(any ?time|any ?day|whenever|im flexible|flexible|asap|as soon as (possible|you can)|"
     r"soonest|earliest (you have|available|possible|opening|appointment)"
     r"|first available|next available|cualquier (dia|hora|momento)|cuando (sea|puedan|quieran|"
-    r"gusten|tengan)|lo antes posible|lo mas pronto( posible)?|cuanto antes|right away|"
+    r"gusten|tengan)|lo antes posible|tan pronto como (?:sea posible|se pueda|puedan)|lo mas pronto( posible)?|"
+    r"cuanto antes|right away|"
     r"today or tomorrow soon)\b"
 )
 

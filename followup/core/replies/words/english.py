@@ -61,10 +61,8 @@ ENTRIES: tuple[Entry, ...] = (
     *(entry for word, value in _NUMBERS.items() for entry in entries("num", value, word)),
     *(entry for value, word in enumerate(_ORDINALS, 1) for entry in entries("ordinal", value, word)),
     *entries("ordinal", 30, "thirtieth"),
-    *entries("relday", 0, "today|2day|todays|tday"),
-    *entries(
-        "relday", 1, "tomorrow|tmrw|tmw|tmr|tmrow|tomorow|tommorow|tommorrow|tomorrows|2morrow|2moro|2mrw|tom|tomoro"
-    ),
+    *entries("relday", 0, "today|todays|tday"),
+    *entries("relday", 1, "tomorrow|tmrw|tmw|tmr|tmrow|tomorow|tommorow|tommorrow|tomorrows|tom|tomoro"),
     *entries("relday", 1, "the next day"),
     *entries("relday", 2, "day after tomorrow|the day after tomorrow|overmorrow|day after tmrw|the day after tmrw"),
     *entries("relday", -1, "yesterday|day before|last night"),
@@ -122,7 +120,7 @@ ENTRIES: tuple[Entry, ...] = (
         "after im off work|when i get off work|after i get off|when i get off|once i get off work|"
         "after im done with work|when im off work|after my shift|late evening|early evening",
     ),
-    *entries("part", "tonight", "tonight|tonite|2nite|2night|tonights|this evening tonight"),
+    *entries("part", "tonight", "tonight|tonite|tonights|this evening tonight"),
     *entries("part", "midnight", "midnight"),
     *entries("ampm", "am", "am|a.m|a m|in the am|ams"),
     *entries("ampm", "pm", "pm|p.m|p m|in the pm|pms"),

@@ -227,6 +227,7 @@ ENTRIES: tuple[Entry, ...] = (
         "accion de gracias|dia de accion de gracias|dia de gracias|thanksgiving|el dia de accion de gracias|sanguivin",
     ),
     *entries("holiday", "labor_day", "dia del trabajo|dia del trabajador|labor day"),
+    *entries("holiday", "fathers_day", "dia del padre"),
     *entries("holiday", "memorial_day", "dia de los caidos|memorial day"),
     *entries("holiday", "independence_day", "4 de julio|cuatro de julio|dia de la independencia"),
     *entries("holiday", "presidents_day", "dia de los presidentes"),
