@@ -8,19 +8,22 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Table, delete, exists, func, select
 
-from followup.storage import rows, tables
+from followup.storage import learned_priors, rows, tables
 from followup.storage.rows import Row
 
 
 def cars_to_score(connection: Connection, shop_id: int) -> list[tuple[int, str]]:
     """(vehicle id, what is known) of cars that were inspected, and of which something else is known than when their
-    forecasts were scored last. What is known are the last versions of inspections and the lines of work."""
+    forecasts were scored last: the last versions of inspections, the lines of work, the priors in use."""
     inspected, work, scored = tables.inspections, tables.work_done, tables.scored_vehicles
     last = _newest(connection, inspected, shop_id, inspected.c.is_current.is_(True))
     done = _newest(connection, work, shop_id)
     query = select(scored.c.vehicle_id, scored.c.known).where(scored.c.shop_id == shop_id)
     before = {row["vehicle_id"]: row["known"] for row in rows.every(connection, query)}
-    known = {vehicle_id: f"{newest} {done.get(vehicle_id, '')}".strip() for vehicle_id, newest in last.items()}
+    # What is looked back on is forecast by the priors that are in use.
+    used = learned_priors.in_use(connection, shop_id)
+    version = f" priors {used['version']}" if used else ""
+    known = {vehicle_id: f"{newest} {done.get(vehicle_id, '-')}{version}" for vehicle_id, newest in last.items()}
     # A correction may leave a car without any inspection.
     known |= {vehicle_id: "" for vehicle_id in before if vehicle_id not in known}
     return sorted((vehicle_id, one) for vehicle_id, one in known.items() if before.get(vehicle_id) != one)

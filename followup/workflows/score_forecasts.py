@@ -1,11 +1,11 @@
 """Score forecasts: what was read next, held against what was forecast.
 
 1. The cars are found of which something else is known than when they were scored last: a new inspection, a correction,
-   work that was told later.
+   work that was told later; or all, where the shop goes by other priors than then.
 2. All windows that were ever kept of such a car are read. Of those that were made on the same knowledge of an item the
    ones of the first day count (of that day the last), and those that a planned text rests on: a car that is forecast
    anew each night is not counted each night. For days on which an item was read but no window was kept (readings that
-   came in from a file), it is forecast now what would have been forecast then, from what was known then.
+   came in from a file), the forecast of today says what it would have said then, from what was known then.
 3. `core/forecast/scored.py` scores each by the first reading after it.
 4. The car's scores are replaced as a whole, in one transaction with the note of what was known: scoring twice, or by
    two processes, leaves the same, and if the process dies the car is found again. Windows are never thrown away, so
@@ -22,12 +22,12 @@ from typing import TYPE_CHECKING, Any
 
 from followup.core.forecast.history import CarHistory
 from followup.core.forecast.priors import ShopPriors
-from followup.core.forecast.tire_seasons import tire_seasons
 from followup.core.forecast.window import DueWindow
 from followup.core.shop import Shop
 from followup.storage import scores, shops
 from followup.storage.histories import history_of
 from followup.storage.rows import Row
+from followup.storage.shop_priors import priors_of
 from followup.storage.store import Store
 
 if TYPE_CHECKING:
@@ -49,13 +49,14 @@ def score_forecasts(
     """Score the cars that have news, or so many of them; how many. `progress` is told of each finished handful."""
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
+        priors = priors_of(connection, shop)
         wanted = scores.cars_to_score(connection, shop_id)[:most_cars]
     waiting, done = iter(wanted), 0
     while batch := list(islice(waiting, _CARS_AT_ONCE)):
         with store.read() as connection:
             histories = {one: history_of(connection, shop, one) for one, _ in batch}
             kept = {one: scores.windows_ever(connection, one) for one, _ in batch}
-        found = dict(_scored(shop, {one: it for one, it in histories.items() if it is not None}, kept))
+        found = dict(_scored(shop, priors, {one: it for one, it in histories.items() if it is not None}, kept))
         with store.write() as connection:
             for vehicle_id, known in batch:
                 scores.replace_scores(connection, shop_id, vehicle_id, known, found.get(vehicle_id, []), now)
@@ -72,12 +73,11 @@ def count_cars_to_score(store: Store, shop_id: int) -> int:
 
 
 def _scored(
-    shop: Shop, histories: dict[int, CarHistory], kept: dict[int, list[Row]]
+    shop: Shop, priors: ShopPriors, histories: dict[int, CarHistory], kept: dict[int, list[Row]]
 ) -> Iterator[tuple[int, list[dict[str, Any]]]]:
     # Imported here: numpy and scipy take longer than a page may.
     from followup.core.forecast.scored import score_windows
 
-    priors = ShopPriors(tire_seasons=tire_seasons(shop.state), gauges_round_down=shop.rules.gauges_round_down)
     made = {one: _kept_windows(rows) for one, rows in kept.items()}
     for vehicle_id, window in _looked_back(shop, histories, made, priors):
         made[vehicle_id].append((window, None))

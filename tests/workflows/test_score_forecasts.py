@@ -6,13 +6,15 @@ What a score must be is held against scipy and simulation in tests/core/forecast
 from __future__ import annotations
 
 import json
+import math
 from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
 import pytest
 from sqlalchemy import func, select
 
-from followup.storage import outbox, people, scores, tables, windows
+from followup.core.forecast.priors import ShopPriors, WearLesson
+from followup.storage import learned_priors, outbox, people, scores, tables, windows
 from followup.storage.rows import Row
 from followup.storage.store import Store, make_engine
 from followup.workflows.change_rules import change_rules
@@ -305,3 +307,25 @@ def note_a_text(shop: Shop, vehicle_id: int) -> None:
         )  # fmt: skip
         assert text_id is not None
         scores.note_use(connection, shop.shop_id, text_id, vehicle_id, [("brake_pad", "front_left")])
+
+
+def test_other_priors_look_back_anew_and_leave_alone_what_was_said(shop: Shop) -> None:
+    """A shop that learned that its pads wear twice as fast: what is looked back on says so, what was made stays."""
+    a_year(shop)
+    shop.inspect("2024-06-03", 21_000, 10.5, 10.5, received_on="2025-12-04")
+    shop.score("2025-12-04")
+    before = {(row["position"], row["forecast_on"]): row for row in shop.scores()}
+    lesson = WearLesson("brake_pad", (("every", math.log(2.0)),), cars=40)
+    body = {"priors": ShopPriors(wear=(lesson,)).to_json(), "cars": 40}
+    with shop.store.write() as connection:
+        learned_priors.keep(connection, shop.shop_id, at("2025-12-08"), "the night", "learned", True, body, 0)
+    assert shop.score("2025-12-09") == 1
+    after = {(row["position"], row["forecast_on"]): row for row in shop.scores()}
+    assert after.keys() == before.keys() and len(after) == 4
+    for (position, on), row in after.items():
+        was = before[(position, on)]
+        if row["window_id"] is None:
+            assert row["expected"] < was["expected"] - 0.3
+        else:
+            assert row["expected"] == was["expected"]
+    assert shop.score("2025-12-10") == 0
