@@ -59,6 +59,7 @@ def fill_up(template: Path, folder: Path) -> None:
         _write_and_wait(counter)
         _bring_the_car_in(counter)
         _change_what_managers_change(demo)
+        demo.house.learn(demo.shop_id, "nightly")
         demo.house.close()
 
 

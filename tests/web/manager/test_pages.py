@@ -26,6 +26,7 @@ PAGES = (
     "/manager/wording/due_work/en", "/manager/wording/caution_now_open/es", "/manager/duty",
     f"/manager/may-text?number=%2B{NUMBER[1:]}", "/manager/may-text?number=(312)+555-0199",
     "/manager/forecasts", "/manager/forecasts?days=all", "/manager/forecasts?days=none",
+    "/manager/learned",
 )  # fmt: skip
 
 
