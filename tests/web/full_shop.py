@@ -172,6 +172,6 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             "request_id": newest(tables.booking_requests, state="asked"), "text_id": held["id"],
             "letter_id": newest(tables.dead_letters), "staff_id": newest(tables.staff, login="rui"),
             "wording_id": newest(tables.wordings), "manager.back_to.version": rules["version"],
-            "manager.duty_back_to.version": duty["version"],
+            "manager.duty_back_to.version": duty["version"], "manager.use_learned.version": 1,
             "item_code": OWN_ITEM, "item_version": 1, "public_id": held["public_id"], "attempt": held["attempt"],
         }  # fmt: skip
