@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 import numpy as np
 
 from followup.core.forecast.due import forecast_cars, worn_axles
+from followup.core.forecast.first_of_several import first_of_windows
 from followup.core.forecast.history import CarHistory
 from followup.core.forecast.priors import PUBLISHED, ShopPriors
 from followup.core.forecast.score import calibration_error, coverage, crps_of_quantiles
 from followup.core.forecast.season import Array
+from followup.core.forecast.window import DueWindow
 from followup.rehearsal.bench.naive_rules import RULES, Seen, fitted_bands, points_of, seen_by_rules, with_bands
 from followup.rehearsal.fleet.build import Fleet, Key
 from followup.rehearsal.fleet.living import HORIZON_DAYS
@@ -28,6 +30,23 @@ SOON_DAYS = 730
 
 
 @dataclass(frozen=True)
+class FirstJudged:
+    """The first item of each car (rows): truth, quantiles at the bounds of the 80 % window and the median.
+
+    `apart` are the same as if the items of a car had nothing in common.
+    """
+
+    truth: Array
+    together: Array
+    apart: Array
+
+    def held(self, quantiles: Array) -> float:
+        """Share of the truths within the 80 % window, of cars likely due within two years by these quantiles."""
+        soon = quantiles[:, 1] < SOON_DAYS
+        return coverage(quantiles[soon, 0], quantiles[soon, 2], self.truth[soon])
+
+
+@dataclass(frozen=True)
 class Judged:
     """Items of one fleet (rows): truth, our quantiles at `LEVELS` and at the bounds, chances within so many days."""
 
@@ -36,6 +55,7 @@ class Judged:
     quantiles: Array
     at: dict[float, Array]
     chances: dict[int, Array]
+    first: FirstJudged
 
     @property
     def is_soon(self) -> np.ndarray:
@@ -64,7 +84,21 @@ def judge(fleet: Fleet, histories: Sequence[CarHistory], priors: ShopPriors = PU
         days[:, : len(LEVELS)],
         {bound: days[:, len(LEVELS) + place] for place, bound in enumerate(_BOUNDS)},
         {asked_days: chances[:, place] for place, asked_days in enumerate(within)},
+        _first_of(known, fleet),
     )
+
+
+def _first_of(windows: Sequence[DueWindow], fleet: Fleet) -> FirstJudged:
+    first, cars = first_of_windows(windows)
+    truth = dict.fromkeys(cars, np.inf)
+    for (car, _, _), days in fleet.due_days.items():
+        truth[car] = min(truth.get(car, np.inf), days)
+    alone = replace(first, shared=np.zeros(len(first.shared)))
+    together, apart = (
+        np.stack([np.minimum(one.quantile(chance), HORIZON_DAYS) for chance in (0.1, 0.5, 0.9)], axis=1)
+        for one in (first, alone)
+    )
+    return FirstJudged(np.array([truth[car] for car in cars]), together, apart)
 
 
 def joined(parts: Sequence[Judged]) -> Judged:
@@ -75,6 +109,11 @@ def joined(parts: Sequence[Judged]) -> Judged:
         np.concatenate([part.quantiles for part in parts]),
         {bound: np.concatenate([part.at[bound] for part in parts]) for bound in parts[0].at},
         {days: np.concatenate([part.chances[days] for part in parts]) for days in parts[0].chances},
+        FirstJudged(
+            np.concatenate([part.first.truth for part in parts]),
+            np.concatenate([part.first.together for part in parts]),
+            np.concatenate([part.first.apart for part in parts]),
+        ),
     )
 
 
