@@ -59,7 +59,8 @@ def _replay(path: Path) -> bool:
     """Write what is read differently; whether nothing is worse and every line could be read."""
     from pydantic import ValidationError
 
-    from followup.core.replies.correction import Correction, replay
+    from followup.core.replies.contract import Correction
+    from followup.core.replies.correction import replay
 
     counted: Counter[str] = Counter()
     with path.open(encoding="utf-8", errors="replace") as lines:

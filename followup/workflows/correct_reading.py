@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from followup.core.replies.correction import Meant
+from followup.core.replies.contract import Meant
 from followup.storage import alerts, corrections, inbox
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store

@@ -29,6 +29,7 @@ Need = Literal["wait", "ride", "loaner", "early_drop", "late_pickup"]
 DistanceUnit = Literal["mi", "km"]
 Grain = Literal["time", "part", "day", "week"]
 Language = Literal["en", "es"]
+Verdict = Literal["same", "better", "worse", "other"]
 
 
 def _as_tuple(value: object) -> object:
@@ -163,3 +164,44 @@ class ReplyOut(BaseModel):
         if unknown:
             raise ValueError(f"no such meaning: {', '.join(unknown)}")
         return codes
+
+
+class Meant(BaseModel):
+    """What the customer meant: the meaning that leads and, where one was said, the start of the visit or its day (ISO).
+
+    `start` None: nothing was said about the time, so none is compared.
+    """
+
+    model_config = ConfigDict(strict=True, frozen=True, extra="forbid")
+
+    meaning: str
+    start: str | None = None
+
+    @field_validator("meaning")
+    @classmethod
+    def _is_known(cls, meaning: str) -> str:
+        if meaning not in MEANINGS:
+            raise ValueError(f"no such meaning: {meaning!r}; there are {', '.join(MEANINGS)}")
+        return meaning
+
+
+class Correction(BaseModel):
+    """One line of what advisors put right, as it is kept, exported and replayed."""
+
+    model_config = ConfigDict(strict=True, frozen=True, extra="forbid")
+
+    reply: ReplyIn
+    read: ReplyOut
+    meant: Meant
+
+
+class Replayed(BaseModel):
+    """What a correction gives with the present program beside what it gave then."""
+
+    model_config = ConfigDict(strict=True, frozen=True)
+
+    text: str
+    meant: Meant
+    then: ReplyOut
+    now: ReplyOut
+    verdict: Verdict

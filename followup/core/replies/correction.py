@@ -2,59 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Literal
-
-from pydantic import BaseModel, ConfigDict, field_validator
-
-from followup.core.replies.contract import ReplyIn, ReplyOut
-from followup.core.replies.meaning import MEANINGS
+from followup.core.replies.contract import Correction, Meant, Replayed, ReplyOut, Verdict
 from followup.core.replies.understand import understand
 
 ACTED_ON_FROM = 0.7
 """The certainty from which the program acts by itself, where a shop did not set another."""
-
-Verdict = Literal["same", "better", "worse", "other"]
-
-
-class Meant(BaseModel):
-    """What the customer meant: the meaning that leads and, where one was said, the start of the visit or its day (ISO).
-
-    `start` None: nothing was said about the time, so none is compared.
-    """
-
-    model_config = ConfigDict(strict=True, frozen=True, extra="forbid")
-
-    meaning: str
-    start: str | None = None
-
-    @field_validator("meaning")
-    @classmethod
-    def _is_known(cls, meaning: str) -> str:
-        if meaning not in MEANINGS:
-            raise ValueError(f"no such meaning: {meaning!r}; there are {', '.join(MEANINGS)}")
-        return meaning
-
-
-class Correction(BaseModel):
-    """One line of what advisors put right, as it is kept, exported and replayed."""
-
-    model_config = ConfigDict(strict=True, frozen=True, extra="forbid")
-
-    reply: ReplyIn
-    read: ReplyOut
-    meant: Meant
-
-
-class Replayed(BaseModel):
-    """What a correction gives with the present program beside what it gave then."""
-
-    model_config = ConfigDict(strict=True, frozen=True)
-
-    text: str
-    meant: Meant
-    then: ReplyOut
-    now: ReplyOut
-    verdict: Verdict
 
 
 def replay(correction: Correction) -> Replayed:

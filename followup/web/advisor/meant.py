@@ -7,7 +7,7 @@ from datetime import datetime
 from flask import render_template, request
 from flask.typing import ResponseReturnValue
 
-from followup.core.replies.correction import Meant
+from followup.core.replies.contract import Meant
 from followup.core.replies.meaning import MEANINGS
 from followup.web import forms
 from followup.web.advisor.blueprint import blueprint
