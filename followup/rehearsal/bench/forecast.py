@@ -141,7 +141,12 @@ def _honesty(ours: Judged) -> list[Figure]:
     figures.append(
         at_most("late: due before the text at P20 - 14 d, likely < 730 d", 100 * late_share(ours, soon), 20, 1, " %")
     )
-    return figures
+    first = ours.first
+    return [
+        *figures,
+        beside("first item of a car, 80 % windows hold", 100 * first.held(first.together), 1, " %"),
+        beside("  the same as if its items had nothing in common", 100 * first.held(first.apart), 1, " %"),
+    ]
 
 
 def _resets(resets: Sequence[dict[str, ResetsFound]]) -> list[Figure]:
