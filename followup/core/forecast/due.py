@@ -22,7 +22,7 @@ from followup.core.forecast.timed_evidence import timed_evidence
 from followup.core.forecast.timed_items import found_due, timed_batches, timed_model
 from followup.core.forecast.wear import STRAIGHTNESS_VARIANCE
 from followup.core.forecast.wear_batch import wear_batches
-from followup.core.forecast.wear_items import WearAxle, axles_of, stored_sets, wear_model
+from followup.core.forecast.wear_items import WearAxle, axles_of, stored_sets, wear_limit
 from followup.core.forecast.window import HORIZON_DAYS, DueWindow
 from followup.core.item import Limit
 from followup.core.items import is_at_limit, present_condition
@@ -137,16 +137,16 @@ def _gathered(
             worn: list[ItemHistory] = []
             limit_of: dict[str, Limit] = {}
             for one in group:
-                limit = one.item.limit(kind, limits, one.last.tire_set)
-                if limit is not None and wear_model(one) is not None:
+                if (limit := wear_limit(one, kind, limits)) is not None:
                     worn.append(one)
                     limit_of[one.position] = limit
                 else:
+                    limit = one.item.limit(kind, limits, one.last.tire_set)
                     timed.append(TimedItem(one, timed_model(one), limit))
             if worn:
                 axles += axles_of(worn, limit_of, priors)
             for of_set in stored_sets(worn):
-                own = {one.position: one.item.limit(kind, limits, one.stored_set) for one in of_set}
+                own = {one.position: wear_limit(one, kind, limits) for one in of_set}
                 axles += axles_of(of_set, {place: limit for place, limit in own.items() if limit}, priors)
     return axles, timed
 

@@ -94,7 +94,7 @@ class Evidence:
 
     `marks` are words on the chart's scale, `due_at` where an amount is due on it. `known_share` is how much of what is
     known of the wear rate comes from this car, `own_share` how much from the readings of this very part (the rest is
-    what is usual); rates are per thousand miles or a year. `interval` is (days, miles) of what is done regularly,
+    what is usual). `interval` is (days, miles) of what is done regularly,
     `life_days` the usual (low, median, high).
     """
 
@@ -104,7 +104,6 @@ class Evidence:
     marks: tuple[tuple[str, float], ...] = ()
     due_at: float | None = None
     odometer: OdometerUse | None = None
-    rate_between: tuple[float, float] | None = None
     miles_a_day_between: tuple[float, float] | None = None
     known_share: float | None = None
     own_share: float | None = None
@@ -134,7 +133,7 @@ class Evidence:
             for line in kept.get("lines", ())
         )
         told["marks"] = tuple((word, value) for word, value in kept.get("marks", ()))
-        for name in ("rate_between", "miles_a_day_between", "interval", "life_days"):
+        for name in ("miles_a_day_between", "interval", "life_days"):
             told[name] = tuple(kept[name]) if kept.get(name) is not None else None
         if told.get("odometer") is not None:
             entries = told["odometer"]

@@ -17,7 +17,7 @@ from followup.core.forecast.cars import Car, ItemHistory, items_of
 from followup.core.forecast.priors import EVERY, ShopPriors, WearLesson, traits_of
 from followup.core.forecast.season import Array
 from followup.core.forecast.sets import Observation, PartSet
-from followup.core.forecast.wear_items import WearAxle, axles_of, doubt_of, gauge_step, wear_model
+from followup.core.forecast.wear_items import WearAxle, axles_of, doubt_of, gauge_step, wear_limit
 from followup.core.item import Limit, WearPrior
 
 # That a part was new when it was put on is believed as long as the first reading comes within this share of the way
@@ -116,8 +116,8 @@ def wear_axles(cars: Iterable[Car], usual: ShopPriors) -> dict[str, list[WearAxl
         worn: dict[str, list[ItemHistory]] = defaultdict(list)
         limit_of: dict[str, dict[str, Limit]] = defaultdict(dict)
         for one in items_of(car):
-            limit = one.item.limit("action", {}, one.last.tire_set)
-            if limit is not None and wear_model(one) is not None:
+            limit = wear_limit(one, "action", {})
+            if limit is not None:
                 worn[one.item.code].append(one)
                 limit_of[one.item.code][one.position] = limit
         for code, group in worn.items():

@@ -60,7 +60,7 @@ class ReadAgain:
 def place_together(together: Sequence[ReadAgain], history: CarHistory, priors: ShopPriors) -> list[ForecastScore]:
     """The scores of places of one item that were forecast on one day and read on another."""
     read_on = together[0].reading.on
-    if together[0].window.item == "tire_tread" and _has_several_sets(history, read_on):
+    if together[0].item.goes_with_tires and _has_several_sets(history, read_on):
         return [replace(one.score, how="other_set") for one in together]
     car = make_ready(0, history, read_on, priors.usage)
     ahead, values = [one.ahead for one in together], np.array([one.value for one in together])

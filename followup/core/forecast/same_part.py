@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import exp, log, pi, sqrt
+from math import log
 from typing import Literal
 
 import numpy as np
@@ -16,14 +16,12 @@ import numpy as np
 from followup.core.forecast.history import axle_of
 from followup.core.forecast.next_reading import expected_after
 from followup.core.forecast.priors import ShopPriors
-from followup.core.forecast.sets import ACROSS_AXLES, PAD_RESETS, TIRE_RESETS
+from followup.core.forecast.sets import ACROSS_AXLES, SEEN_AT, log_new, robust_log
 from followup.core.forecast.value_ahead import ValueAhead
-from followup.core.item import DistanceWear, Item, WearPrior
+from followup.core.forecast.wear_items import resets_of
+from followup.core.item import DistanceWear, Item
 from followup.core.vehicle import Vehicle
 
-# Every density keeps this much for gross errors, spread over 12 units: one of them makes no new part.
-_GOOD, _GROSS = 0.98, 0.02 / 12
-_SEEN_AT = log(0.8)
 _LEAST_MILES = 10.0
 
 SamePart = Literal["measured", "seems_changed", "seems_moved"]
@@ -45,10 +43,8 @@ def same_parts(places: Sequence[ReadPlace], item: Item, vehicle: Vehicle, priors
 
     Both sides of an axle are changed together; tires are moved between the axles together.
     """
-    resets = TIRE_RESETS if item.job.skill == "tires" else PAD_RESETS
     driven = max(max(one.miles for one in places), _LEAST_MILES) / 1000
-    changed = min(resets.most_replaced, resets.replaced * driven)
-    moved = min(resets.most_rotated, resets.rotated * driven)
+    changed, moved = resets_of(item).within(driven)
     worn_on = log(max(1 - changed - moved, 0.05))
     own = _log_densities(places, [one.ahead for one in places])
     if moved > 0 and _seems_moved(places, own, log(moved) - worn_on):
@@ -56,8 +52,8 @@ def same_parts(places: Sequence[ReadPlace], item: Item, vehicle: Vehicle, priors
     found: dict[str, SamePart] = {}
     for axle in {axle_of(one.position) for one in places}:
         rows = [row for row, one in enumerate(places) if axle_of(one.position) == axle]
-        fresh = sum(_log_fresh(places[row], _prior(item, vehicle, places[row].position, priors)) for row in rows)
-        is_fresh = fresh + log(changed) > sum(own[row] for row in rows) + worn_on + _SEEN_AT
+        fresh = sum(_log_fresh(places[row], item, vehicle, priors) for row in rows)
+        is_fresh = fresh + log(changed) > sum(own[row] for row in rows) + worn_on + SEEN_AT
         found[axle] = "seems_changed" if is_fresh else "measured"
     return [found[axle_of(one.position)] for one in places]
 
@@ -69,24 +65,18 @@ def _seems_moved(places: Sequence[ReadPlace], own: Sequence[float], odds: float)
         return False
     others = [by_position[ACROSS_AXLES[places[row].position]].ahead for row in crossed]
     moved = _log_densities([places[row] for row in crossed], others)
-    return sum(moved) + odds > sum(own[row] for row in crossed) + _SEEN_AT
+    return sum(moved) + odds > sum(own[row] for row in crossed) + SEEN_AT
 
 
 def _log_densities(places: Sequence[ReadPlace], ahead: Sequence[ValueAhead]) -> list[float]:
     expected = expected_after(
         ahead, [max(one.miles, _LEAST_MILES) for one in places], np.array([one.variance for one in places])
     )
-    return [log(_GOOD * one + _GROSS) for one in expected.density(np.array([one.value for one in places])).tolist()]
+    return [robust_log(one) for one in expected.density(np.array([one.value for one in places])).tolist()]
 
 
-def _log_fresh(place: ReadPlace, prior: WearPrior) -> float:
+def _log_fresh(place: ReadPlace, item: Item, vehicle: Vehicle, priors: ShopPriors) -> float:
     """Log density of the reading of a part that was new somewhere in between."""
-    worn = prior.rate_per_1000_miles * place.miles / 1000
-    variance = prior.new_spread**2 + place.variance + (0.35 * worn) ** 2
-    miss = place.value - prior.new_value + 0.5 * worn
-    return log(_GOOD * exp(-(miss**2) / (2 * variance)) / sqrt(2 * pi * variance) + _GROSS)
-
-
-def _prior(item: Item, vehicle: Vehicle, position: str, priors: ShopPriors) -> WearPrior:
     model = next(one for one in item.models if isinstance(one, DistanceWear))
-    return priors.wear_prior(item.code, model.prior(vehicle, position), vehicle, position)
+    prior = priors.wear_prior(item.code, model.prior(vehicle, place.position), vehicle, place.position)
+    return log_new(place.value, place.variance, prior, place.miles / 1000)

@@ -15,12 +15,12 @@ from followup.core.forecast.window import SinceHow
 from followup.core.item import WearPrior
 
 # Every density keeps this much for gross errors, spread over 12 units.
-_GROSS = 0.02 / 12
+_GOOD, _GROSS = 0.98, 0.02 / 12
 _NEVER = -1e9
 # A told install that misses the next reading by more standard deviations is not believed.
 _BELIEVED_WITHIN = 2.6
 # A set is called seen where the readings speak at least so strongly for it (log of 0.8).
-_SEEN_AT = log(0.8)
+SEEN_AT = log(0.8)
 
 
 @dataclass(frozen=True)
@@ -86,6 +86,10 @@ class ResetChances:
     most_replaced: float = 0.25
     rotated: float = 0.0
     most_rotated: float = 0.3
+
+    def within(self, driven: float) -> tuple[float, float]:
+        """The chances of a replacement and of a rotation within so many thousand miles."""
+        return min(self.most_replaced, self.replaced * driven), min(self.most_rotated, self.rotated * driven)
 
 
 TIRE_RESETS = ResetChances(replaced=0.012, rotated=0.03)
@@ -222,11 +226,10 @@ def _change_seen(
 ) -> str:
     """What the readings themselves speak for against worn on: "replaced", "rotated", or "" for neither."""
     driven = max(reading.where - before.where, 0.01)
-    replaced_prior = min(resets.most_replaced, resets.replaced * driven)
-    rotated_prior = min(resets.most_rotated, resets.rotated * driven)
+    replaced_prior, rotated_prior = resets.within(driven)
     pairs = _pairs(before, reading, prior)
     same = log(max(1 - replaced_prior - rotated_prior, 0.05)) + _log_worn_on(pairs, prior, driven)
-    fresh = log(replaced_prior) + _log_new(pairs, prior, driven)
+    fresh = log(replaced_prior) + sum(log_new(value, variance, prior, driven) for value, _, variance in pairs)
     moved = _NEVER
     other_before, other_reading = other.get(before.day), other.get(reading.day)
     if rotated_prior > 0 and other_before is not None:
@@ -236,9 +239,10 @@ def _change_seen(
             of_other = _pairs(other_before, other_reading, other_prior)
             moved += _log_moved(other_reading, before, prior, driven) - max(
                 _log_worn_on(of_other, other_prior, driven),
-                log(replaced_prior) + _log_new(of_other, other_prior, driven),
+                log(replaced_prior)
+                + sum(log_new(value, variance, other_prior, driven) for value, _, variance in of_other),
             )
-    if max(fresh, moved) <= same + _SEEN_AT:
+    if max(fresh, moved) <= same + SEEN_AT:
         return ""
     return "rotated" if moved > fresh else "replaced"
 
@@ -268,12 +272,10 @@ def _log_worn_on(pairs: list[_Pair], prior: WearPrior, driven: float) -> float:
     )
 
 
-def _log_new(pairs: list[_Pair], prior: WearPrior, driven: float) -> float:
+def log_new(value: float, variance: float, prior: WearPrior, driven: float) -> float:
+    """Log density of a reading of a part that was new somewhere within the last so many thousand miles."""
     worn = prior.rate_per_1000_miles * driven
-    return sum(
-        _log_density(value - prior.new_value + 0.5 * worn, prior.new_spread**2 + variance + (0.35 * worn) ** 2)
-        for value, _, variance in pairs
-    )
+    return _log_density(value - prior.new_value + 0.5 * worn, prior.new_spread**2 + variance + (0.35 * worn) ** 2)
 
 
 def _log_moved(reading: AxleReading, source: AxleReading, prior: WearPrior, driven: float) -> float:
@@ -292,5 +294,10 @@ def _log_moved(reading: AxleReading, source: AxleReading, prior: WearPrior, driv
 
 
 def _log_density(miss: float, variance: float) -> float:
-    """Log of 0.98 N(miss; 0, variance) + 0.02/12: one gross error does not make a new set."""
-    return log(0.98 * exp(-(miss**2) / (2 * variance)) / sqrt(2 * pi * variance) + _GROSS)
+    """The same of N(miss; 0, variance)."""
+    return robust_log(exp(-(miss**2) / (2 * variance)) / sqrt(2 * pi * variance))
+
+
+def robust_log(density: float) -> float:
+    """Log of 0.98 times the density plus 0.02/12: one gross error does not make a new set."""
+    return log(_GOOD * density + _GROSS)

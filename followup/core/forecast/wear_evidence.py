@@ -152,7 +152,6 @@ class WornRows:
         log_rate, rate_variance = float(in_use.log_rate[row]), float(in_use.log_rate_variance[row])
         behind = _behind(axle, begin, origin, value, variance, log_rate, rate_variance, float(in_use.covariance[row]))
         points = [*behind, *zip((origin + days).tolist(), *ahead.tolist(), strict=True)]
-        step = math.exp(_PROBITS[2] * math.sqrt(rate_variance))
         swing = math.exp(_PROBITS[2] * math.sqrt(miles_variance))
         rate, miles = math.exp(log_rate), math.exp(log_miles)
         known, own = _shares(axle, side, rate, float(self.belief.log_rate_variance[row]))
@@ -162,7 +161,6 @@ class WornRows:
             readings=readings,
             lines=(ShownLine("value", _points(axle, points)),),
             odometer=None if axle.is_by_time else odometer_use(axle.car),
-            rate_between=(rate / step, rate * step),
             miles_a_day_between=None if axle.is_by_time else (miles / swing, miles * swing),
             known_share=known,
             own_share=own,

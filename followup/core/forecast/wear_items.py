@@ -6,7 +6,7 @@ thousand miles, so that one arithmetic serves all. Neither asks for the other: a
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from itertools import groupby
@@ -83,6 +83,12 @@ def wear_model(one: ItemHistory) -> DistanceWear | Rise | None:
     return None
 
 
+def wear_limit(one: ItemHistory, kind: str, limits: Mapping[str, float]) -> Limit | None:
+    """The limit that it wears to; None where it is not forecast by measured wear."""
+    limit = one.item.limit(kind, limits, one.last.tire_set)
+    return limit if limit is not None and wear_model(one) is not None else None
+
+
 def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual: ShopPriors) -> list[WearAxle]:
     """The axles of one item of one car; `histories` are its positions, `limit_of` the limit of each.
 
@@ -97,7 +103,7 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual
         axle: _axle_readings(sides, priors[axle], limit_of, copied, scales[axle], usual.gauges_round_down)
         for axle, sides in by_axle.items()
     }
-    resets = _resets(item)
+    resets = resets_of(item)
     found = []
     for axle, sides in by_axle.items():
         other, scale = _other_axle(axle), scales[axle]
@@ -122,13 +128,13 @@ def axles_of(histories: Sequence[ItemHistory], limit_of: dict[str, Limit], usual
 def _scale(sides: Sequence[ItemHistory], usual: ShopPriors) -> Scale:
     """The scale of an axle; the label of a line is that of its tires, and says nothing of its pads."""
     one = sides[0]
-    readings = [it for side in sides for it in side.readings] if one.item.job.skill == "tires" else []
+    readings = [it for side in sides for it in side.readings] if one.item.goes_with_tires else []
     return scale_of(one.car, readings, _goes_by_time(one.item), one.stored_set, usual.tire_seasons)
 
 
 def stored_sets(histories: Sequence[ItemHistory]) -> list[list[ItemHistory]]:
     """The places of one item once more for each labelled set that was measured but is not the one seen on last."""
-    if not histories or histories[0].item.job.skill != "tires":
+    if not histories or not histories[0].item.goes_with_tires:
         return []
     labels = {
         (reading.on, reading.tire_set)
@@ -159,10 +165,11 @@ def _goes_by_time(item: Item) -> bool:
     return any(isinstance(model, Rise) for model in item.models)
 
 
-def _resets(item: Item) -> ResetChances:
+def resets_of(item: Item) -> ResetChances:
+    """How often such parts are replaced or moved."""
     if _goes_by_time(item):
         return TIME_RESETS
-    return TIRE_RESETS if item.job.skill == "tires" else PAD_RESETS
+    return TIRE_RESETS if item.goes_with_tires else PAD_RESETS
 
 
 def _in_own_unit(limit: Limit, item: Item) -> float:

@@ -57,14 +57,12 @@ class Fleet:
     """Lines of the inspection contract in the order of time, by car.
 
     `due_days` tells, for each (car, item, position) read above its limit at the car's last visit, the days from then
-    until the truth reaches the limit if nothing is done; at most `HORIZON_DAYS`. `unlabeled` are cars that change to
-    winter tires without telling.
+    until the truth reaches the limit if nothing is done; at most `HORIZON_DAYS`.
     """
 
     lines: tuple[dict[str, Any], ...]
     due_days: dict[Key, float]
     pairs: tuple[Pair, ...]
-    unlabeled: frozenset[str]
 
     def histories(self) -> list[CarHistory]:
         """The cars as the forecast reads them, by the way of every line that comes in."""
@@ -91,8 +89,7 @@ def build_fleet(habits: FleetHabits, cars: int, seed: int, progress: Callable[[i
         pairs += seen.pairs()
         if progress:
             progress(1)
-    silent = lived.cars.has_winter_set & ~lived.cars.is_labeled
-    return Fleet(tuple(lines), due_days, tuple(pairs), frozenset(_code(car) for car in np.nonzero(silent)[0].tolist()))
+    return Fleet(tuple(lines), due_days, tuple(pairs))
 
 
 def _code(car: int) -> str:
