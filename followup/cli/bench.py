@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-import json
 import sys
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 import click
+
+from followup.cli.json_file import json_option, write_json
 
 if TYPE_CHECKING:
     from followup.rehearsal.bench.figures import Figure
@@ -21,36 +22,35 @@ def bench() -> None:
 @bench.command()
 @click.option("--cars", type=click.IntRange(min=200), default=3_000, show_default=True, help="Cars in each fleet.")
 @click.option("--seed", type=int, default=7001, show_default=True, help="Of the first fleet; the others follow.")
-@click.option("--json", "to", type=click.Path(dir_okay=False, path_type=Path), help="Also write the figures here.")
-def forecast(cars: int, seed: int, to: Path | None) -> None:
+@json_option
+def forecast(cars: int, seed: int, json_file: Path | None) -> None:
     """How right the forecast is on invented fleets whose truth is known, and how fast."""
     from followup.rehearsal.bench.forecast import Asked, bench_forecast
 
     asked = Asked(cars, seed)
     with click.progressbar(length=asked.steps, label="living and judging fleets", file=sys.stderr) as bar:
         figures = bench_forecast(asked, bar.update)
-    _tell(figures, to)
+    _tell(figures, json_file)
 
 
 @bench.command()
 @click.option("--said", type=click.IntRange(min=20), default=400, show_default=True, help="Sentences from the grammar.")
 @click.option("--rounds", type=click.IntRange(min=1), default=5, show_default=True, help="Rounds that are timed.")
 @click.option("--seed", type=int, default=7001, show_default=True, help="Of the sentences from the grammar.")
-@click.option("--json", "to", type=click.Path(dir_okay=False, path_type=Path), help="Also write the figures here.")
-def replies(said: int, rounds: int, seed: int, to: Path | None) -> None:
+@json_option
+def replies(said: int, rounds: int, seed: int, json_file: Path | None) -> None:
     """How right times are read from replies, and how fast, beside general-purpose readers where they are installed."""
     from followup.rehearsal.bench.replies import LANGUAGE_WORDS, Asked, bench_replies
 
     with click.progressbar(length=2 * len(LANGUAGE_WORDS), label="reading replies", file=sys.stderr) as bar:
         figures = bench_replies(Asked(said, rounds, seed), bar.update)
-    _tell(figures, to)
+    _tell(figures, json_file)
 
 
-def _tell(figures: list[Figure], to: Path | None) -> None:
+def _tell(figures: list[Figure], json_file: Path | None) -> None:
     """Write the table (and the file), and exit with 1 where a bar was missed."""
     from followup.rehearsal.bench.figures import as_table
 
     click.echo(as_table(figures))
-    if to is not None:
-        to.write_text(json.dumps([one.to_json() for one in figures], indent=1) + "\n", encoding="utf-8")
+    write_json(json_file, [one.to_json() for one in figures])
     sys.exit(1 if any(one.holds is False for one in figures) else 0)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import sys
 from pathlib import Path
 from typing import Any
@@ -10,6 +9,7 @@ from typing import Any
 import click
 
 from followup.cli.house import shop_id_of, shop_option, the_house
+from followup.cli.json_file import json_option, write_json
 from followup.wiring import House
 from followup.workflows.learn_priors import LearnedRun
 
@@ -19,13 +19,7 @@ _AUTHOR = "command line"
 @click.command()
 @click.option("--published", "is_back", is_flag=True, help="Go back to the published values; learning then rests.")
 @click.option("--use", "version", type=click.IntRange(min=1), default=None, help="Go by this earlier version again.")
-@click.option(
-    "--json",
-    "json_file",
-    type=click.Path(dir_okay=False, path_type=Path),
-    default=None,
-    help="Also write all of it here.",
-)
+@json_option
 @shop_option
 def learn(is_back: bool, version: int | None, json_file: Path | None, shop_code: str) -> None:
     """Learn from all cars of the shop now, and say what is kept. Exit 1 where nothing is.
@@ -42,8 +36,7 @@ def learn(is_back: bool, version: int | None, json_file: Path | None, shop_code:
             return
         run = _learn(house, shop_id)
         words = _words(house, shop_id, run)
-    if json_file is not None:
-        json_file.write_text(json.dumps(_as_json(run, words), indent=1), encoding="utf-8")
+    write_json(json_file, _as_json(run, words))
     for line in words:
         click.echo(line)
     raise SystemExit(0 if run.learned.is_news else 1)

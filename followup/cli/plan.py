@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from datetime import UTC, datetime, time
 from pathlib import Path
 from typing import Any
@@ -11,11 +10,12 @@ from zoneinfo import ZoneInfo
 import click
 
 from followup.cli.house import shop_id_of, shop_option, the_house
+from followup.cli.json_file import json_option, write_json
 
 
 @click.command()
 @click.option("--on", "on", type=click.DateTime(["%Y-%m-%d"]), default=None, help="As of 10:30 of that day.")
-@click.option("--json", "json_file", type=click.Path(dir_okay=False, path_type=Path), default=None)
+@json_option
 @shop_option
 def plan(on: datetime | None, json_file: Path | None, shop_code: str) -> None:
     """Show the decision for every car with a phone. Nothing is planned by it. Exit 1 where nothing would leave."""
@@ -34,8 +34,7 @@ def plan(on: datetime | None, json_file: Path | None, shop_code: str) -> None:
         click.echo(_line(one))
     texts = sum(one["text"] is not None for one in found)
     click.echo(f"{len(found)} cars, {texts} texts")
-    if json_file is not None:
-        json_file.write_text(json.dumps(found, indent=1), encoding="utf-8")
+    write_json(json_file, found)
     raise SystemExit(0 if texts else 1)
 
 

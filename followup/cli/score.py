@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Any
 import click
 
 from followup.cli.house import shop_id_of, shop_option, the_house
+from followup.cli.json_file import json_option, write_json
 from followup.core.item import Catalogue
 from followup.core.items import catalogue_of
 
@@ -30,13 +31,7 @@ _NAME = 34
     metavar="DATE",
     help="Only readings of this day and later.",
 )
-@click.option(
-    "--json",
-    "json_file",
-    type=click.Path(dir_okay=False, path_type=Path),
-    default=None,
-    help="Also write all of it here.",
-)
+@json_option
 @shop_option
 def score(since: datetime | None, json_file: Path | None, shop_code: str) -> None:
     """Show how many due windows held, by item, by readings and over time. Exit 1 where forecasts drift.
@@ -55,8 +50,7 @@ def score(since: datetime | None, json_file: Path | None, shop_code: str) -> Non
         card = look_at_scores(house.store, shop_id, since.date() if since else None)
         items = catalogue_of(house.shop(shop_id))
     said = sentences(card)
-    if json_file is not None:
-        json_file.write_text(json.dumps(_as_json(card, said), indent=1), encoding="utf-8")
+    write_json(json_file, _as_json(card, said))
     for line in said:
         click.echo(line)
     if card.usual.count:

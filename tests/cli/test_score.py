@@ -17,6 +17,8 @@ from tests.workflows.demo import Demo
 def test_the_demo_shop_looks_back(demo: Demo, tmp_path: Path) -> None:
     file = tmp_path / "score.json"
     done = CliRunner().invoke(main, ["score", "--json", str(file)])
+    # What a command writes may tell of customers.
+    assert file.stat().st_mode & 0o777 == 0o600
     card = look_at_scores(demo.house.store, demo.shop_id)
     assert done.exit_code == (1 if card.drift else 0)
     usual = card.usual
