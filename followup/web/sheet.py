@@ -197,7 +197,7 @@ def _was(seen: tuple[Reading, date] | None) -> str:
 
 
 def said(reading: Reading) -> str:
-    """What a reading says, numbers first: `6 6 5 32nds, cupped`."""
+    """What a reading says, numbers first: `6/6/5 32nds, cupped`, `inner 4, outer 5 mm`."""
     told = reading.told()
     if reason := told.get("not_checked"):
         return f"not checked: {REASONS[reason]}"
@@ -206,7 +206,7 @@ def said(reading: Reading) -> str:
         if name in ("item", "position", "unit", "how", "note"):
             continue
         if isinstance(value, list):
-            numbers.append(" ".join(f"{one:g}" for one in value))
+            numbers.append("/".join(f"{one:g}" for one in value))
         elif isinstance(value, bool):
             words.append(f"{name} {'yes' if value else 'no'}")
         elif isinstance(value, int | float):
@@ -214,11 +214,20 @@ def said(reading: Reading) -> str:
         else:
             words.append(str(value).replace("_", " "))
     unit = [told["unit"]] if "unit" in told and numbers else []
-    return ", ".join(filter(None, [" ".join(numbers + unit), *words]))
+    return ", ".join(filter(None, [" ".join([", ".join(numbers), *unit]), *words]))
 
 
 # Beside other numbers of the same reading a number says what it is.
-_SAY = {"minimum": "least", "placard": "placard", "set_to": "set to", "cca": "CCA", "cca_rated": "rated", "volts": "V"}
+_SAY = {
+    "inner": "inner",
+    "outer": "outer",
+    "minimum": "least",
+    "placard": "placard",
+    "set_to": "set to",
+    "cca": "CCA",
+    "cca_rated": "rated",
+    "volts": "V",
+}
 
 
 def _number(name: str, value: float) -> str:

@@ -163,7 +163,7 @@ def test_a_new_car_is_kept_and_its_windows_are_shown_in_words(floor: Floor) -> N
         {"item": "wiper_blade", "position": "front", "decision": "later", "until": "2027-01-15"}
     ]
     page = client.get(answer.headers["Location"]).text
-    assert "3 4 5 32nds" in page
+    assert "3/4/5 32nds" in page
     assert "due now" in page
     assert "not checked" in page
     assert not re.search(r"\d %|555-", page)
@@ -280,7 +280,7 @@ def test_the_last_reading_stands_beside_its_field(floor: Floor) -> None:
     )
     kept = floor.house.keep_inspection(floor.shop_id, json.dumps(told), "test")
     page = floor.sign_in("technician").get(f"/shop-floor/cars/{kept.vehicle_id}/inspect").text
-    assert page.count("last time 6 6 5 32nds on 2026-03-02") == 2
+    assert page.count("last time 6/6/5 32nds on 2026-03-02") == 2
     assert "last time 41,230 mi on 2026-03-02" in page
 
 
