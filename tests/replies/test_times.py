@@ -7,10 +7,11 @@ from typing import Any
 import pytest
 
 from followup.rehearsal.bench.labeled_times import ENGLISH, SPANISH
+from tests.replies import more_times
 from tests.replies.reading import avoided, read, times
 
 
-@pytest.mark.parametrize(("asked_in", "text", "expected"), ENGLISH + SPANISH)
+@pytest.mark.parametrize(("asked_in", "text", "expected"), ENGLISH + SPANISH + more_times.ENGLISH)
 def test_a_time_is_read_as_it_is_meant(asked_in: str, text: str, expected: dict[str, Any]) -> None:
     # source: the reply contract, conventions for times; the sentences are ours
     out = read(text, asked_in)

@@ -5,7 +5,9 @@ from __future__ import annotations
 from followup.core.replies.mentions import Hour, Text
 
 FoundHour = tuple[Hour, int]
-_SHORT_PARTS = {"morning": "am", "early": "am", "afternoon": "pm", "evening": "pm", "tonight": "pm", "dawn": "am"}
+_SHORT_PARTS = {
+    "morning": "am", "early": "am", "afternoon": "pm", "evening": "pm", "tonight": "pm", "dawn": "am", "midnight": "am",
+}  # fmt: skip
 _MINUTES_PAST = {"past": 1, "after": 1, "to": -1, "before": -1, "of": -1, "until": -1}
 
 
@@ -90,7 +92,9 @@ def _minutes_in_spanish(text: Text, at: int, number: int) -> FoundHour | None:
     return (Hour(number, minutes), end) if minutes > 12 or text.word(at - 1) in ("las", "la") else None
 
 
-_SHOWS_HOUR = ("at", "around", "by", "after", "before", "weekday", "relday", "ordinal", "month")
+_SHOWS_HOUR = (
+    "at", "around", "by", "after", "before", "weekday", "relday", "ordinal", "month", "from", "between", "to", "until",
+)  # fmt: skip
 
 
 def _minutes_after(text: Text, at: int, number: int) -> FoundHour | None:
@@ -99,9 +103,13 @@ def _minutes_after(text: Text, at: int, number: int) -> FoundHour | None:
         return Hour(number, text.value(at + 2)), at + 3
     if text.cat(at + 1) != "num":
         return None
-    if number > 12 or number == 0:
-        return (Hour(number % 24, text.value(at + 1)), at + 2) if _is_minutes_pair(text, at) else None
     minutes, end = _minutes(text, at + 1)
+    if number > 12 or number == 0:
+        is_said = not (text.word(at)[:1].isdigit() or text.word(at + 1)[:1].isdigit())
+        is_day_time = is_said and 12 < number <= 20 and minutes in (*range(10, 20), 20, 30, 40, 45, 50)
+        if is_day_time and text.cat(at - 1) in _SHOWS_HOUR:
+            return Hour(number, minutes), end
+        return (Hour(number % 24, text.value(at + 1)), at + 2) if _is_minutes_pair(text, at) else None
     is_told = text.cat(end) == "ampm" or text.cat(at - 1) in _SHOWS_HOUR or at == 0
     is_spelled = not text.word(at + 1).isdigit()
     is_likely = minutes % 5 == 0 or is_spelled or text.cat(end) == "ampm"
@@ -233,12 +241,14 @@ def _with_part(text: Text, told: Hour, end: int) -> FoundHour:
         return told, end
     if text.word(part_at) in _NIGHT and told.hour in (12, 1, 2, 3, 4):
         half = "am"
+    elif text.word(part_at) == "midnight":
+        return told, end
     if (half == "am" and told.hour == 12 and text.word(part_at) not in _NIGHT) or text.name(part_at) == "tonight":
         return told, end
     return Hour(told.hour, told.minute, half, True), part_at + 1
 
 
-_NIGHT = ("night", "nite", "la noche", "por la noche", "de la noche")
+_NIGHT = ("night", "nite", "midnight", "la noche", "por la noche", "de la noche")
 
 
 def _after_same_part(text: Text, at: int, half: str) -> int:

@@ -44,6 +44,9 @@ def weekday(text: Text, at: int) -> Found | None:
     beside = _beside_a_named_date(text, number, start, end)
     if beside:
         return beside
+    in_weeks = None if modifier else _weeks_from_now(text, end)
+    if in_weeks:
+        return one_day(cal.weekday_of_week(text.today + timedelta(7 * in_weeks[0]), number)), in_weeks[1]
     days, end = _modified(text, number, modifier, end)
     weeks, end = _weeks_on(text, end)
     if weeks:
@@ -119,6 +122,17 @@ def _modified(text: Text, number: int, modifier: str, end: int) -> Found:
     return Days((coming,), weekday=number), end
 
 
+def _weeks_from_now(text: Text, at: int) -> tuple[int, int] | None:
+    """How many weeks on `two weeks from now`, `in three weeks` is after a weekday, and the place after it."""
+    has_in = text.cat(at) == "in"
+    start = at + 1 if has_in else at
+    count = 2 if text.cat(start) == "couple" else text.value(start) if text.cat(start) == "num" else 0
+    is_told = text.name(start + 1) == "week" and (has_in or text.cat(start + 2) == "ahead")
+    if not 2 <= count <= 12 or not is_told:
+        return None
+    return count, start + 2 + (text.cat(start + 2) == "ahead")
+
+
 def _of_a_week(text: Text, at: int) -> tuple[int, int] | None:
     """How many weeks on `of next week`, `this week`, `la semana que viene` is, and the place after it."""
     start = text.skip(at, "of", "in", "the") if text.word(text.skip(at, "of", "in", "the")) != "," else at
@@ -136,11 +150,11 @@ def _with_a_date(text: Text, number: int, end: int) -> Found | None:
     """`Friday the 5th`, `Friday, March 5`, `viernes 5`: the date, checked against the weekday."""
     start = text.skip(end, "the", "on") if text.word(end) != "," else text.skip(end + 1, "the", "on")
     found = numeric_date(text, start) or month_and_day(text, start)
-    if not found and text.cat(start) in ("ordinal",):
+    if not found and "ordinal" in (text.cat(start), text.cat(start + 1) if text.value(start) in (20, 30) else ""):
         found = day_of_month(text, start)
     least = 1 if text.setting.language == "es" else 13
     if not found and text.cat(start) == "num" and start == end and least <= text.value(start) <= 31:
-        if text.cat(start + 1) in ("ampm", "oclock", "unit", "half_after", "quarter_after", "past"):
+        if text.cat(start + 1) in ("ampm", "oclock", "unit", "half_after", "quarter_after", "past", "num"):
             return None
         day = cal.next_day_of_month(text.today, text.value(start))
         found = (one_day(day), start + 1) if day else None

@@ -19,6 +19,8 @@ def time_range(text: Text, at: int) -> tuple[Hours, int] | None:
     )
     if is_opened:
         start = text.skip(at + 1, "the", "like", "around", "at")
+    elif opener == "at":
+        start = text.skip(at, "at")
     first = hour(text, start)
     if not first:
         return None

@@ -120,6 +120,8 @@ def _half_for(told: Hour, part: str) -> str | None:
     half = _HALF_OF_PART.get(part)
     if half == "am" and told.hour == 12:
         return "pm"
+    if part == "lunch" and 4 <= told.hour <= 9:
+        return None  # the meal that is meant, not the time at which it is had
     is_before_noon = (part == "lunch" and told.hour in (10, 11)) or (
         part in ("tonight", "evening") and told.hour in (12, 1, 2, 3)
     )

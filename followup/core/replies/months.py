@@ -32,13 +32,19 @@ def month(text: Text, at: int) -> Found | None:
         after = start + 1
     after = text.skip(after, "of", "the", "in")
     first, end = _which_month(text, after, bool(section) or has_in)
-    if first is None:
+    if first is None or (section and _is_day_of_month(text, end)):
         return None
     if section:
         return _part_of_month(first, section), end
     if first == text.today.replace(day=1):
         return (Days((text.today, cal.last_day_of_month(first)), is_span=True), end) if not has_in else None
     return Days((first,), is_later=True, month=first), end
+
+
+def _is_day_of_month(text: Text, at: int) -> bool:
+    """Whether a day follows the name of the month: `early on April 29` is a day, no part of the month."""
+    day_at = text.skip(at, "the")
+    return text.cat(at - 1) == "month" and text.cat(day_at) in ("ordinal", "num") and 1 <= text.value(day_at) <= 31
 
 
 def last_day_of_month(text: Text, at: int) -> Found | None:

@@ -109,6 +109,15 @@ _FAREWELL = (
     r"happy|pleasant|awesome|amazing|beautiful|fun|super|fabulous|relaxing|terrific|splendid|fine)\b(?: \w+){0,2} $"
 )
 _NO_VISIT_BEFORE = re.compile("|".join((_CALL, _BACK, _ELSEWHERE, _PAST, _FAREWELL)))
+_ENTERS = re.compile(
+    r"^\W*(?:(?:and|also|then|now|yes|ok|sure|please|hi|hey|can|could|will|would|you|lets|just|i|need|want|like|to|"
+    r"id|kindly|go|ahead) )*"
+    r"(?:create|add|schedule|book|put|set up|make (?:an?|the|another) (?:\w+ )?(?:event|appointment|booking|entry))\b"
+    r"(?! (?:an? |the |my )?(?:pick ?up|call) (?:for|at|on|by|$))"
+    r"(?: (?!(?:and|so|because|need|want|have|has|had|it|this|car|truck|vehicle|me|us|that|before|by|while|where|"
+    r"when|since|i|we|call|phone|ready|was|were)\b)[^ ,.?!]+){0,12} $"
+)
+"""A clause that asks for an entry at the time that follows, whatever it is called (`add the school run at 3`)."""
 _WANTS_BACK = re.compile(r"\b(?:need|want|have|get|like)\b[^,.]{0,16}$")
 _GET_VISIT = re.compile(
     r"\b(?:get|have) (?:it|her|him|the car|my car|my \w+|the \w+) (?:in|there|over|to you|"
@@ -147,7 +156,7 @@ _JUST_PAST = phrases(
 def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bool:
     """Whether a time is told for something else than the visit; `left` and `right` are its clause beside it."""
     opener = text.plain[text.symbols[one.start].start : text.symbols[one.end - 1].end]
-    if _MOVED_TO.search(left):
+    if _MOVED_TO.search(left) or _ENTERS.search(left):
         return False
     if _NO_VISIT_BEFORE.search(left) and not _GET_VISIT.search(left):
         return not opener.startswith("after work")

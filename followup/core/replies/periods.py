@@ -72,7 +72,14 @@ def _count(text: Text, at: int) -> tuple[int | None, int, bool]:
         return 1, at + 1, False
     if cat == "unit" and text.word(at) in ("week", "month") and text.cat(at + 1) == "ahead":
         return 1, at, False
+    if text.word(at) == "week" and text.word(at + 1) == "from" and _opens_a_phrase(text, at):
+        return 1, at, False
     return None, at, False
+
+
+def _opens_a_phrase(text: Text, at: int) -> bool:
+    """Whether a `week` is not the end of `next week`, `the week`, `of the week`: then it is one week."""
+    return text.cat(at - 1) in ("", "mark", "at", "word", "in", "on") and text.word(at - 1) not in ("all", "last")
 
 
 def _base(text: Text, at: int) -> tuple[date, int, bool]:
@@ -113,7 +120,8 @@ def _added(text: Text, base: date, count: int, unit_at: int, is_loose: bool, end
             return week_span(cal.monday_of(day)), end
         return Days((day,)), end
     if unit == "month":
-        return Days((cal.add_months(base, min(count, 60)),), is_later=True), end
+        day = cal.add_months(base, min(count, 60))
+        return Days((day,), is_later=base == text.today), end
     if unit == "year":
         return Days((cal.add_months(base, 12 * min(count, 5)),), is_later=True), end
     return None

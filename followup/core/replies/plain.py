@@ -6,6 +6,7 @@ import re
 import unicodedata
 from dataclasses import dataclass
 
+from followup.core.replies.spelled_years import with_years
 from followup.core.replies.spelling import mended
 from followup.core.replies.words.english import MARKERS as ENGLISH
 from followup.core.replies.words.spanish import MARKERS
@@ -97,6 +98,7 @@ _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"\b(twenty|thirty|forty|fifty|half|quarter|mid)-(?=[a-z])"), r"\1 "),
     (re.compile(r"(?<=\d)[.:](?=[ap]\.? ?m\b)"), " "),
     (re.compile(r"\b(\d{1,2}): +(?=[0-5]\d\b)"), r"\1:"),
+    (re.compile(r"\ba t ?(?=\d)"), "at "),
     (re.compile(r"([a-z])\1{2,}"), r"\1"),
 )
 """What is written in one way before words are looked at; a letter three times and more counts once."""
@@ -115,6 +117,7 @@ def make_plain(received: str, language: str | None) -> Plain:
         folded = _CONTRACTED.sub(lambda match: match[1] + (" would" if match[2] == "d" else " will"), folded)
     for pattern, instead in _FOLDS:
         folded = pattern.sub(instead, folded)
+    folded = with_years(folded)
     for short, pattern, long in _LETTER_DIGIT_WORDS:
         folded = pattern.sub(long, folded) if short in folded else folded
     seen = seen_language(folded.replace("'", ""))

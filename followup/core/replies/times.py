@@ -54,10 +54,13 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
     kept: list[Mention] = []
     other: list[Mention] = []
     for number, one in enumerate(found):
-        follows_other = (
-            bool(other) and number > 0 and found[number - 1] is other[-1] and _is_one_phrase(text, other[-1], one)
-        )
-        (other if follows_other or is_no_visit(text, one) else kept).append(one)
+        goes_on = number > 0 and _is_one_phrase(text, found[number - 1], one)
+        follows_other = goes_on and bool(other) and found[number - 1] is other[-1]
+        is_day_past = number + 1 < len(found) and _is_past(found[number + 1])
+        is_of_past = _is_past(one) or (is_day_past and _is_one_phrase(text, one, found[number + 1]))
+        is_visit = goes_on and _is_time_of_day(text, one, found[number - 1])
+        is_other = follows_other or is_of_past or (not is_visit and is_no_visit(text, one))
+        (other if is_other else kept).append(one)
     kept = _without_taken_back(text, kept)
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
@@ -71,6 +74,17 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
 def _is_one_phrase(text: Text, one: Mention, following: Mention) -> bool:
     """Whether only glue stands between two mentions, so that they are one time."""
     return all(part in _GLUE for part in stands_between(text, one, following))
+
+
+def _is_past(one: Mention) -> bool:
+    """Whether it is a day gone by (`yesterday`, `two weeks ago`), which no hour beside it can make a visit."""
+    return isinstance(one.value, Days) and not one.value.days and not one.value.is_impossible
+
+
+def _is_time_of_day(text: Text, one: Mention, day: Mention) -> bool:
+    """Whether it is the hour at which a day just judged is meant, as in `to Friday at 6:30pm`."""
+    joint = stands_between(text, day, one)
+    return isinstance(day.value, Days) and isinstance(one.value, Hours) and joint in ([], ["at"])
 
 
 def _is_any(plain: str) -> bool:
@@ -141,8 +155,7 @@ def _scan(text: Text) -> list[Mention]:
             text.has_plain_hour = True
         if isinstance(one.value, PartOfDay) and one.value.name == "tonight":
             found.append(Mention(Days((text.today,)), one.start, one.end))
-        if not (isinstance(one.value, Days) and not one.value.days and not one.value.is_impossible):
-            found.append(one)
+        found.append(one)
         at = one.end
     return found
 
