@@ -15,11 +15,21 @@ def hour(text: Text, at: int) -> FoundHour | None:
     """A clock time at this place: `9`, `9:30`, `930am`, `half past 3`, `25 to 7`, `las tres y media`, `noon`."""
     while text.cat(at) == "the" and text.word(at) not in ("el", "los", "lo"):
         at += 1
-    found = _told_by_minutes(text, at) or _written(text, at)
+    by_minutes = _told_by_minutes(text, at)
+    found = by_minutes or _written(text, at)
     if not found:
         return None
+    told = _with_half(text, *found)
+    return _before_twelve(text, told, by_minutes[1] - 1) if told and by_minutes else told
+
+
+def _before_twelve(text: Text, found: FoundHour, number_at: int) -> FoundHour:
+    """`quarter to 12 pm` lies before noon: am and pm belong to the hour that is named, not to the one before it."""
     told, end = found
-    return _with_half(text, told, end)
+    is_of_twelve = text.value(number_at) == 12 and told.hour == 11 and told.half
+    if not is_of_twelve or (text.cat(end - 1) != "ampm" and text.name(end - 1) != "afternoon"):
+        return found
+    return Hour(told.hour, told.minute, "am" if told.half == "pm" else "pm"), end
 
 
 def _written(text: Text, at: int) -> FoundHour | None:
@@ -110,7 +120,8 @@ def _minutes_after(text: Text, at: int, number: int) -> FoundHour | None:
         if is_day_time and text.cat(at - 1) in _SHOWS_HOUR:
             return Hour(number, minutes), end
         return (Hour(number % 24, text.value(at + 1)), at + 2) if _is_minutes_pair(text, at) else None
-    is_told = text.cat(end) == "ampm" or text.cat(at - 1) in _SHOWS_HOUR or at == 0
+    is_told = text.cat(end) == "ampm" or text.cat(at - 1) in _SHOWS_HOUR or at == 0 or _has_part(text, end)
+    is_told = is_told or text.word(at - 1) == "time"
     is_spelled = not text.word(at + 1).isdigit()
     is_likely = minutes % 5 == 0 or is_spelled or text.cat(end) == "ampm"
     if 10 <= minutes < 60 and is_told and is_likely:
@@ -123,8 +134,27 @@ def _is_minutes_pair(text: Text, at: int) -> bool:
     minutes, end = text.word(at + 1), at + 2
     if not (minutes.isdigit() and len(minutes) == 2 and int(minutes) < 60 and text.word(at).isdigit()):
         return False
-    is_led = text.cat(at - 1) in ("at", "around", "by", "after", "before", "weekday", "relday", "ordinal", "month", "")
-    return text.cat(end) in ("ampm", "part") or (is_led and text.cat(end) in ("", "mark", "in"))
+    if text.cat(end) == "ampm" or _has_part(text, end):
+        return True
+    is_led = text.cat(at - 1) in (*_SHOWS_HOUR, "mark", "") or text.word(at - 1) == "time"
+    return is_led and (text.cat(end) in ("", "mark", "in") or (text.value(at) > 12 and _goes_on(text, end)))
+
+
+def _has_part(text: Text, at: int) -> bool:
+    """Whether a part of the day is told for the time that ends here: `in the evening`, `at night`."""
+    part_at = text.skip(at, "in", "the", "at")
+    return text.cat(part_at) == "part" and part_at - at <= 2
+
+
+_GOES_ON = ("then", "please", "i", "we", "is", "if", "works", "would", "thanks", "ok", "under", "for", "suits")
+
+
+def _goes_on(text: Text, at: int) -> bool:
+    """Whether a reply goes on here after its time, so that two numbers before it count nothing."""
+    if text.cat(at) == "month":
+        return text.cat(text.skip(at + 1, "the")) in ("num", "ordinal")
+    is_to = text.cat(at) == "to" and text.cat(at + 1) not in ("num", "clock")
+    return is_to or text.cat(at) in ("on", "weekday", "relday", "and", "or") or text.word(at) in _GOES_ON
 
 
 def _minutes(text: Text, at: int) -> tuple[int, int]:
@@ -188,9 +218,21 @@ def _are_minutes(text: Text, at: int, minutes: int, way: int, end: int, number: 
         return minutes >= 5 and minutes % 5 == 0
     if minutes % 5 == 0 and minutes >= 20:
         return True
-    is_to = word in ("to", "til", "till")
-    is_led = text.cat(at - 1) in ("at", "around", "by")
-    return is_to and ((minutes == 15 and number <= 12) or (minutes in (5, 10, 15) and is_led))
+    if word not in ("to", "til", "till") or minutes not in (5, 10, 15):
+        return False
+    is_led = text.cat(at - 1) in _LEADS_TO_ONE or text.word(at - 1) in ("time", "my")
+    return is_led or (minutes == 15 and number <= 12) or _is_no_range(text, minutes, number, end + 2)
+
+
+_LEADS_TO_ONE = ("at", "around", "by", "after", "before", "to")
+"""What stands before one time and never before a range."""
+
+
+def _is_no_range(text: Text, first: int, last: int, end: int) -> bool:
+    """Whether hours so far apart are no visit (`5 to 3`, `10 to 4 in the afternoon`), so the first are minutes."""
+    if first == last or (first == 5 and (last < 5 or last > 12)):
+        return True
+    return first > last and _has_part(text, end)
 
 
 def _past_noon(text: Text, minutes: int, way: int | None, at: int) -> FoundHour | None:

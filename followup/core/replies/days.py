@@ -81,12 +81,20 @@ def _is_no_weekday(text: Text, at: int) -> bool:
     if word == "sun":
         return before in ("the", "in", "hot") or after in ("is", "visor", "roof", "screen")
     if word == "sat":
-        return before in _SITTERS or after in ("in", "there", "for", "around", "together", "down", "here", "outside")
+        is_there = after in ("there", "together", "down", "here", "outside")
+        return before in _SITTERS or is_there or (after in ("in", "for", "around") and not _is_clock(text, at + 2))
     if word == "wed":
         return before in ("newly", "to", "get")
     if word == "tu":
         return text.setting.language == "es" or before in ("i",)
     return word == "mar" and text.setting.language == "es" and before in ("al", "el") and after in ("y",)
+
+
+def _is_clock(text: Text, at: int) -> bool:
+    """Whether a time of the day stands here: `around 9`, `in the morning`, but not `for 3 hours`."""
+    start = text.skip(at, "the", "a")
+    is_number = text.cat(start) in ("num", "clock") and text.cat(start + 1) not in ("unit", "word")
+    return is_number or text.cat(start) in ("part", "half", "quarter", "quarter_of")
 
 
 def _modified(text: Text, number: int, modifier: str, end: int) -> Found:

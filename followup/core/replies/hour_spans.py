@@ -66,6 +66,7 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
         return None
     told, end = found
     is_shown = bool(kind) or told.is_plain or start > at or text.word(start) in ("las", "la")
+    is_shown = is_shown or (text.word(start - 1) == "time" and text.cat(start - 2) == "the")
     if text.cat(end) == "dash" and text.cat(end + 1) == "ish":
         end += 1
     if text.cat(end) == "ish":

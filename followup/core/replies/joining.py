@@ -140,6 +140,9 @@ def _merge_day(choices: list[Choice], value: Days, negated: bool, between: list[
         return True
     if last.day is None or (last.is_negated != negated and value.weekday is None):
         return False
+    if last.day.is_open_days and value.week and not negated and set(between) <= {"in", "of", "the"}:
+        choices[-1] = replace(last, day=Days((value.week + timedelta(5), value.week + timedelta(6)), is_open_days=True))
+        return True
     if last.day.is_open_days and value.month and not is_list and not negated:
         choices[-1] = replace(last, day=value)
         return True

@@ -27,6 +27,7 @@ _NOT_REALLY = re.compile(
     r"(?:worries|worry|problem|prob|problema|issues?|doubt|rush|hay problema|pasa nada)|"
     r"why not|porque no|not only|dont mind|dont care|dont forget|cant wait|"
     r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|"
+    r"(?:why|reason)\b[^.?!,]{0,24}\b(?:not (?:being )?able|cant|unable|not)\b|"
     r"whether or not|no se si|not sure if|dont know if|not too|no mas|nomas|cant complain|no (?=i|"
     r"we|que|mejor|wait|espera|perdon|sorry)|wait no|no no|not today but|"
     r"dont (?:want to )?(?:cancel|change|move|worry|text|call))\b"
@@ -38,6 +39,7 @@ _NOT_AFTER = re.compile(
     r"(?:doesnt|does not|dont|wont|isnt|is not|is no|no good|not good|is bad|no me|not work|"
     r"not gonna|not going|im busy|i cant|cant|am busy|is out|isnt good|not possible|is booked"
     r"|no puedo|no me|no se puede|imposible|impossible|is too|im working|i work\b|not available|"
+    r"no(?= ?(?:,|$| y | and ))|"
     r"no go|aint|wouldnt|would not|are no|are out|are bad|estoy ocupad|trabajo|tengo|"
     r"out of the question|is tough|is hard|is rough|wont do|busy|no work|a no)\b"
 )
@@ -51,11 +53,14 @@ _MEANT = re.compile(
 )
 """Words after which what was said before, also a `not`, counts for nothing."""
 _MOVES = re.compile(
-    r"\b(?:make it|move|moving|moved|change|changing|changed|switch|reschedule|rescheduled|swap|push|bump|"
+    r"\b(?:make it|move|moving|moved|delay|delaying|delayed|change|changing|changed|switch|reschedule|"
+    r"rescheduled|swap|push|bump|"
     r"bring|mover|muevan|mueva|cambiar|cambien|cambie|cambio|pasar|pasen|recorrer|reprogramar|"
     r"reagendar|postpone)\b"
 )
-_CHANGED_TO = re.compile(r"\b(?:chang|mov|switch|push|bump|swap|reschedul)\w* (?:back |up |over )?(?:to|for|until) $")
+_CHANGED_TO = re.compile(
+    r"\b(?:chang|mov|delay|switch|push|bump|swap|reschedul)\w* (?:back |up |over )?(?:to|for|until) $"
+)
 _OLD_TIME_AFTER = re.compile(
     r"^\W*(?:appointment|appt|booking|slot|one|visit|cita|reservation)\b.*\b(?:to|for|a|al|para|until)\b"
 )

@@ -16,7 +16,7 @@ _CALL = (
 )
 _BACK = (
     r"\b(?:need|want|have|get|got to have|necesito|ocupo|quiero)\b (?:\w+ ){0,4}(?:back|ready|"
-    r"finished|out|de vuelta)\b[^,.]{0,12}$"
+    r"finished|(?<!check )out|de vuelta)\b[^,.]{0,12}$"
     r"|\bpick(?:ing)? (?:it|her|him|the car|my car|my \w+)(?: back)? ?(?:up)?\b[^,.]{0,10}$"
     r"|\bpick(?:ing)? (?:\w+ ){0,3}(?:up|back)\b[^,.]{0,26}$|\brecoger(?:lo|la)?\b[^,.]{0,18}$"
     r"|\b(?:ready|finished|listo|lista) (?:before|by|antes)?[^,.?]{0,6}$"
@@ -38,7 +38,8 @@ _ELSEWHERE = (
     r"|\b(?:i|we|he|she) (?:get off|get out|work|am working|got off|start work|finish work|"
     r"am at work|am in \w+)\b[^,.?]{0,18}$|\b(?:salgo|trabajo|entro)\b[^,.?]{0,18}$|"
     r"\boff (?:work )?at $"
-    r"|\b(?:have to be|need to be|gotta be|got to be|must be|supposed to be|tengo que estar) (?:\w+ ){0,4}$"
+    r"|\b(?:have to be|need to be|gotta be|got to be|(?<!it )(?<!that )must be|supposed to be|"
+    r"tengo que estar) (?!(?:changed|moved|delayed|rescheduled|switched)\b)(?:\w+ ){0,4}$"
     r"|\b(?:(?:do|are|you|u|guys|shop|yall) (?:\w+ )?(?:open|close|closed)(?! at| for|ings?)|abren|cierran|abierto|"
     r"abiertos) (?:\w+ ){0,4}$|\b(?:in a|my|a) meeting (?:at|until|till|from) $|\b(?:and that|which|work|shift|"
     r"school|class) starts (?:\w+ ){0,2}$"
@@ -124,7 +125,7 @@ _GET_VISIT = re.compile(
     r"serviced|looked|checked|down)\b"
 )
 _MOVED_TO = re.compile(
-    r"\b(?:change|move|push|switch|reschedule|bump|swap|cambi\w+|mov\w+|pas\w+)\b[^.?!]{0,60} (?:to|for|until|"
+    r"\b(?:change|move|delay|push|switch|reschedule|bump|swap|cambi\w+|mov\w+|pas\w+)\b[^.?!]{0,60} (?:to|for|until|"
     r"al?|para) $"
 )
 _NO_VISIT_AFTER = re.compile(

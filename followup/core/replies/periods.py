@@ -14,6 +14,7 @@ from followup.core.replies.written_dates import day_of_month
 
 Found = tuple[Days, int]
 WEEK = timedelta(7)
+LAST_WORKDAY = 4
 
 
 def week_span(monday: date) -> Days:
@@ -86,6 +87,8 @@ def _base(text: Text, at: int) -> tuple[date, int, bool]:
     """What the distance is counted from: a named day, else today; and whether words say so."""
     if text.cat(at) == "ahead":
         return text.today, at + 1, True
+    if text.cat(at) == "after" and text.word(at) in _FROM_ON:
+        return text.today, at, False
     if text.cat(at) in ("from", "after") or text.word(at) in ("desde", "despues de"):
         start = at + 1
         if text.word(start) == "now":
@@ -171,6 +174,8 @@ def _which_week(text: Text, at: int) -> tuple[date | None, int]:
         return this + WEEK, at + 2
     if after == "after" and text.cat(at + 2) == "next":
         return this + 2 * WEEK, at + 3
+    if after == "after" and text.word(at + 1) in _FROM_ON:
+        return (None, at) if text.cat(at - 1) in ("a", "num") else _week_around(text, text.skip(at + 2, "on"), WEEK * 0)
     if after == "after":
         return _week_around(text, at + 2, WEEK)
     if after in ("of", "before"):
@@ -179,12 +184,18 @@ def _which_week(text: Text, at: int) -> tuple[date | None, int]:
 
 
 def _week_around(text: Text, at: int, shift: timedelta) -> tuple[date | None, int]:
+    found = _single_day(text, at)
+    return (cal.monday_of(found[0]) + shift, found[1]) if found else (None, at)
+
+
+def _single_day(text: Text, at: int) -> tuple[date, int] | None:
+    """The day that stands here, and the place after it."""
     start = text.skip(at, "the")
     for rule in (*day_rules.RULES, day_of_month):
         found = rule(text, at) or rule(text, start)
         if found and found[0].days:
-            return cal.monday_of(found[0].days[0]) + shift, found[1]
-    return None, at
+            return found[0].days[0], found[1]
+    return None
 
 
 def _current_or_next(text: Text, section: str) -> date:
@@ -224,13 +235,20 @@ def weekend(text: Text, at: int) -> Found | None:
         modifier, end = ("next" if text.cat(end) == "next" else "coming"), end + 1
     monday = cal.monday_of(text.today) + (WEEK if modifier == "next" else WEEK * 0)
     if text.cat(end) == "of":
-        around, after = _week_around(text, end + 1, WEEK * 0)
-        if around is not None:
-            return Days((around + timedelta(5), around + timedelta(6)), is_open_days=True), after
+        named = _single_day(text, end + 1)
+        if named:
+            return _weekend_of(named[0]), named[1]
     if text.setting.language == "es" and modifier == "next" and text.today.weekday() < 5:
         monday -= WEEK
     days = (monday + timedelta(5), monday + timedelta(6))
     return Days(tuple(day for day in days if day >= text.today), is_open_days=True), end
+
+
+def _weekend_of(day: date) -> Days:
+    """The weekend that holds a day; one told by a day in the middle of a week is asked about."""
+    monday = cal.monday_of(day)
+    is_told_wrong = day.weekday() < LAST_WORKDAY
+    return Days((monday + timedelta(5), monday + timedelta(6)), is_open_days=True, disagrees=is_told_wrong)
 
 
 RULES: tuple[Callable[[Text, int], Found | None], ...] = (
@@ -249,7 +267,16 @@ def any_day(text: Text, at: int) -> Found | None:
     """The longest day or period that begins here."""
     found = [rule(text, at) for rule in (*day_rules.RULES, day_of_month, *RULES)]
     there = [one for one in found if one]
-    return max(there, key=lambda one: one[1]) if there else None
+    return _onward(text, at, max(there, key=lambda one: one[1])) if there else None
+
+
+def _onward(text: Text, at: int, found: Found) -> Found:
+    """`the 20th or later`, `from Monday on`: a day from which any day will do."""
+    days, end = found
+    is_on = text.word(end) == "on" and text.cat(at - 1) == "from" and text.cat(end + 1) in ("", "mark")
+    if len(days.days) != 1 or days.is_later or not (text.cat(end) == "onward" or is_on):
+        return found
+    return Days((days.days[0], days.days[0] + timedelta(6)), is_span=True, bound="after", anchor=days.days[0]), end + 1
 
 
 def bounded_day(text: Text, at: int) -> Found | None:

@@ -63,12 +63,20 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
         (other if is_other else kept).append(one)
     kept = _without_taken_back(text, kept)
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
+    kept = _without_kinds(text, kept)
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
     choices = tuple(spread_times(join_mentions(text, visit)))
     if _EVERY_DAY.search(plain):
         choices = tuple(replace(choice, is_any_day=True) for choice in choices)
     bare = any(isinstance(one.value, Hours) and not one.value.first.is_plain for one in visit)
     return Read(choices, later, _is_any(plain), tuple(other), bare), text
+
+
+def _without_kinds(text: Text, found: list[Mention]) -> list[Mention]:
+    """The mentions without `a weekend`, which is a kind of day beside a date that is named."""
+    if not any(isinstance(one.value, Days) and (one.value.month or one.value.is_later) for one in found):
+        return found
+    return [one for one in found if not (text.cat(one.end - 1) == "weekend" and text.cat(one.end - 2) == "a")]
 
 
 def _is_one_phrase(text: Text, one: Mention, following: Mention) -> bool:
@@ -235,6 +243,8 @@ def _is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mentio
         return _is_after_loose_opener(text, at, end)
     if before == "to" and _ends_here(text, end) and moves(_head(text, at)):
         return True
+    if _is_asked_about(text, before, end):
+        return True
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
     if before in ("make it", "make that") and told.first.hour >= 1:
         return _may_be_told(text) or previous is not None
@@ -272,6 +282,20 @@ def _is_pronoun(text: Text, at: int, end: int, told: Hours, is_shown: bool) -> b
 
 
 _AFTER_PRONOUN = word_set("of that which with for at on in day time thing more del de for car is was")
+
+
+_ASKS = word_set("is would does will can could")
+_ALL_RIGHT = word_set("ok good fine possible available free open work works be alright")
+
+
+def _is_asked_about(text: Text, before: str, end: int) -> bool:
+    """`is 8 ok`, `would 3 work`, `do 11 that day`: a question that only a time of the day can be put to."""
+    after, next_after = text.word(end), text.word(end + 1)
+    if before == "do":
+        return (
+            after == "instead" or (after == "that" and next_after == "day") or (after == "the" and next_after == "same")
+        )
+    return before in _ASKS and after in _ALL_RIGHT
 
 
 def _is_after_loose_opener(text: Text, at: int, end: int) -> bool:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from followup.core.replies.contract import TimeWindow
 from followup.core.replies.decision import Decision
 from followup.core.replies.mentions import Instant
 from followup.core.replies.situation import Situation
-from followup.core.replies.windows import Resolved, point, resolve
+from followup.core.replies.windows import Choice, Resolved, point, resolve
 
 _ORDER_OF_QUESTIONS = ("day", "am_or_pm", "time")
 
@@ -17,7 +18,7 @@ _ORDER_OF_QUESTIONS = ("day", "am_or_pm", "time")
 def resolve_times(now: Situation, made: Decision) -> None:
     """Fills times, avoid and the question that the times leave open."""
     zone = now.reply.zone
-    wanted = [choice for choice in now.read.choices if not choice.is_negated]
+    wanted = [_on_that_day(now, choice) for choice in now.read.choices if not choice.is_negated]
     resolved = [resolve(choice, now.setting, now.about, zone) for choice in wanted]
     ruled_out = [resolve(choice, now.setting, now.about, zone) for choice in now.read.choices if choice.is_negated]
     made.times = _unique(resolved)
@@ -30,6 +31,16 @@ def resolve_times(now: Situation, made: Decision) -> None:
         made.codes -= {"propose"}
     if any(choice.day and choice.day.disagrees for choice in wanted):
         made.doubts.append("disagrees")
+
+
+_THAT_DAY = re.compile(r"\b(?:that|the same|same) day\b|\b(?:ese(?: mismo)?|el mismo) dia\b")
+
+
+def _on_that_day(now: Situation, choice: Choice) -> Choice:
+    """`at 11 that day`, where several days are under discussion: not today, so the day is asked."""
+    if choice.day or now.about or not now.reply.offered or not _THAT_DAY.search(now.text):
+        return choice
+    return replace(choice, is_any_day=True)
 
 
 def _unique(resolved: list[Resolved]) -> tuple[TimeWindow, ...]:

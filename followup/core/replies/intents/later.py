@@ -306,7 +306,8 @@ _NOT_LATER = phrases(
     r"let me (?:talk|speak) to (?:somebody|someone|a|the|your)(?: \w+)*",
     r"cuanto (?:me )?tengo que esperar",
     r"who. .*",
-    r"(?:not|no) later than",
+    r"(?:not |no )?later than",
+    r"check(?:ing)? ?(?:out|in) (?:later than|at|on|before|after|by|around|from)",
     r"(?:any|some)(?:thing|time)? later(?: (?:time|slot|day))?",
     r"later (?:slot|time|appointment|one|in the (?:day|morning|afternoon|week)|that (?:day|"
     r"morning|afternoon)|today|than|this (?:week|afternoon|morning|evening))",
