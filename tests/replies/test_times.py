@@ -12,6 +12,7 @@ from tests.replies.reading import avoided, read, times
 
 ALL = ENGLISH + SPANISH + labeled_hours.ENGLISH + labeled_hours.SPANISH + more_times.ENGLISH
 
+
 @pytest.mark.parametrize(("asked_in", "text", "expected"), ALL)
 def test_a_time_is_read_as_it_is_meant(asked_in: str, text: str, expected: dict[str, Any]) -> None:
     # source: the reply contract, conventions for times; the sentences are ours

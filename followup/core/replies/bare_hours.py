@@ -1,0 +1,218 @@
+"""Whether a bare number is an hour: what stands around it must say so."""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.replies import hour_spans
+from followup.core.replies.judging import moves
+from followup.core.replies.mentions import Days, Hours, Mention, PartOfDay, Text
+from followup.core.replies.words.entry import word_set
+
+GLUE = {"at", "on", "in", "the", "any", "of", "around", "from", "a", "this", "between", "coming"}
+NO_HOUR_AFTER = word_set(
+    "people persons adults kids cars car vehicles tires tire wheels brakes miles mile mi km k kms kilometers millas",
+    "dollars bucks percent guys times others more years year old month months day days week weeks pads llantas",
+    "pounds quid euros bags",
+    "carros personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm dolares % $",
+    "mph ago kilometros thousand grand messages texts calls",
+)
+_OF_WHOM = word_set("us them you my our the those these nosotros ellos")
+_NO_HOUR_BEFORE = word_set("$ # option number opcion numero")
+_LOOSE_OPENERS = word_set("for say maybe around about para por near como sobre a from to")
+"""Words before a number that alone do not make it an hour."""
+_GOES_WITH_HOUR = word_set(
+    "works work is would please sounds good if can ok fine be better best suits would will then thanks should",
+    "instead me esta si seria porfavor sale funciona queda it perfect great would for sharp y for that perfecto",
+    "mejor gracias actually",
+)
+
+
+_SHORT_ANSWER = 20
+"""Symbols of an answer that can be nothing but hours."""
+
+
+def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention | None) -> bool:
+    """Whether a bare number is an hour: what stands around it must say so."""
+    told, end, is_shown = got
+    after, before = text.word(end), text.word(at - 1)
+    is_counted = after in NO_HOUR_AFTER or (after == "of" and text.word(end + 1) in _OF_WHOM)
+    if (is_counted and not told.first.is_plain) or before in _NO_HOUR_BEFORE:
+        return False
+    if text.cat(end) == "unit" and not told.first.is_plain:
+        return False
+    if told.first.is_plain:
+        return True
+    is_date = text.cat(end) == "month" and text.cat(end + 1) not in ("num", "ordinal", "the")
+    if is_date or (text.cat(end) == "weekday" and text.cat(end + 1) == "ahead"):
+        return False
+    if text.setting.language == "en" and text.cat(text.skip(at, "at", "around") - 1) == "a":
+        return False
+    if _is_address(text, end) or _is_pronoun(text, at, end, told, is_shown):
+        return False
+    if told.first.minute and is_shown:
+        return True
+    if text.word(at) == "for" and previous and isinstance(previous.value, Hours) and previous.end == at:
+        return False
+    if text.word(at) in _LOOSE_OPENERS and not _near_time(text, at, end, previous):
+        return _is_after_loose_opener(text, at, end)
+    if before == "to" and _ends_here(text, end) and moves(_head(text, at)):
+        return True
+    if _is_asked_about(text, before, end):
+        return True
+    spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
+    if before in ("make it", "make that") and told.first.hour >= 1:
+        return _may_be_told(text) or previous is not None
+    if spelled and told.first.hour == 1 and not is_shown and text.setting.asked != "time":
+        return False
+    if is_shown or _near_time(text, at, end, previous):
+        return True
+    if text.setting.asked in ("time", "slot", "day", "confirm") and _stands_alone(text, at, end):
+        return text.setting.asked == "time" or not (spelled and told.first.hour < 3)
+    return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
+
+
+_STREETS = word_set("street st ave avenue road rd drive dr lane ln blvd boulevard court way highway hwy calle avenida")
+
+
+def _is_address(text: Text, end: int) -> bool:
+    """`455 Main St`: the number of a house."""
+    return len(text.word(end - 1)) >= 3 and any(
+        text.word(n) in _STREETS and text.cat(n - 1) == "word" for n in range(end + 1, end + 4)
+    )
+
+
+def _is_pronoun(text: Text, at: int, end: int, told: Hours, is_shown: bool) -> bool:
+    """`make one on Monday`, `the one at 3`, `one of us`: the word, not the hour."""
+    if text.word(end - 1) not in ("one", "un", "una", "uno") or told.last is not None:
+        return False
+    if text.word(end) == "of" or text.word(end - 2) in ("the", "this", "that", "another", "first", "last"):
+        return text.word(end - 2) != "las"
+    is_led = text.word(at) in ("at", "@", "by", "after", "before", "until", "till", "around", "about") or text.word(
+        end - 2
+    ) in ("la", "las")
+    if is_led and is_shown:
+        return False
+    return text.word(end) in _AFTER_PRONOUN or text.setting.asked != "time"
+
+
+_AFTER_PRONOUN = word_set("of that which with for at on in day time thing more del de for car is was")
+
+
+_ASKS = word_set("is would does will can could")
+_ALL_RIGHT = word_set("ok good fine possible available free open work works be alright")
+
+
+def _is_asked_about(text: Text, before: str, end: int) -> bool:
+    """`is 8 ok`, `would 3 work`, `do 11 that day`: a question that only a time of the day can be put to."""
+    after, next_after = text.word(end), text.word(end + 1)
+    if before == "do":
+        return (
+            after == "instead" or (after == "that" and next_after == "day") or (after == "the" and next_after == "same")
+        )
+    return before in _ASKS and after in _ALL_RIGHT
+
+
+def _is_after_loose_opener(text: Text, at: int, end: int) -> bool:
+    """Whether a bare number after `for`, `say`, `around` is an hour."""
+    if text.word(at) in ("from", "to") or (text.word(at) == "a" and text.word(at + 1) not in ("las", "la")):
+        return False
+    if text.word(at) == "for" and not _may_be_told(text) and not _BOOKS.search(_head(text, at)):
+        return False
+    if text.word(at) == "for" and text.has_plain_hour:
+        return False
+    if text.word(at) == "for" and _SEATS.search(_head(text, at)):
+        return False
+    return _ends_here(text, end) or text.word(end) in _GOES_WITH_HOUR
+
+
+def _head(text: Text, at: int) -> str:
+    """The words before this place, as far back as they can bear on it."""
+    start = text.symbols[at].start
+    return text.plain[max(0, start - 160) : start]
+
+
+_BOOKS = re.compile(
+    r"\b(?:book|put|schedule|set|pencil|sign|fit|squeeze|get|see|expect|make|reserve|appointment|slot|spot|opening)\b"
+    r"(?: \w+){0,4} $"
+)
+_SEATS = re.compile(r"\b(?:table|room|rooms|seats?|tickets?|bed|party|tires?|price|quote)(?: \w+)? $")
+
+
+def _may_be_told(text: Text) -> bool:
+    """Whether an hour alone was to be expected: one was asked for, or a day or offers are under discussion."""
+    return text.setting.asked != "visit" or text.setting.has_offer
+
+
+def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
+    """Whether another time stands right before or after this number."""
+    if previous and isinstance(previous.value, Days | PartOfDay | Hours):
+        between = [text.symbols[n] for n in range(previous.end, at)]
+        if isinstance(previous.value, Hours) and any(one.category == "correction" for one in between):
+            return len(between) <= 4
+        if all(one.category in (*GLUE, "or", "and") or one.text == "," for one in between):
+            is_list = any(one.category in ("or", "and") or one.text == "," for one in between)
+            return isinstance(previous.value, Hours) or not is_list or isinstance(previous.value, PartOfDay)
+    if text.cat(text.skip(end, "this")) == "part" or (
+        text.word(end) == "," and text.cat(text.skip(end + 1, "this")) == "part"
+    ):
+        return True
+    after = text.skip(end, "on", "the", "this", "or", "next", "coming")
+    if text.cat(end) == "or":
+        ahead = hour_spans.bounded_hour(text, end + 1)
+        return bool(
+            ahead
+            and (
+                ahead[0].first.is_plain
+                or _ends_here(text, ahead[1])
+                or text.word(ahead[1]) in _GOES_WITH_HOUR
+                or text.cat(text.skip(ahead[1], "on", "the")) in ("weekday", "relday")
+            )
+        )
+    return text.cat(after) in ("weekday", "relday") and text.word(end) != "."
+
+
+def _ends_here(text: Text, at: int) -> bool:
+    return text.cat(at) in ("", "mark", "or", "and", "except")
+
+
+def _stands_alone(text: Text, at: int, end: int) -> bool:
+    """Whether nothing but marks and polite words stands beside the number."""
+    polite = {
+        "please",
+        "thanks",
+        "ok",
+        "yes",
+        "sure",
+        "maybe",
+        "works",
+        "gracias",
+        "si",
+        "por",
+        "favor",
+        "um",
+        "uh",
+        "like",
+        "is",
+        "good",
+        "fine",
+        "then",
+        "great",
+        "yeah",
+        "perfect",
+        "umm",
+        "hmm",
+        "so",
+        "probably",
+        "think",
+        "i",
+        "lets",
+        "do",
+        "can",
+        "still",
+        "just",
+    }
+    if len(text.symbols) > _SHORT_ANSWER:
+        return False
+    others = [one for n, one in enumerate(text.symbols) if not at <= n < end]
+    return all(one.category in ("mark", "at", "or", "num", "the", "and") or one.text in polite for one in others)
