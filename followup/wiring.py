@@ -94,7 +94,7 @@ class House:
             report = self.transport.read_status(fields)
         except UnusableHook:
             return False
-        keep_status(self.store, public_id, report, self.now(), self.ledger_secret)
+        keep_status(self.store, public_id, attempt, report, self.now(), self.ledger_secret)
         return True
 
     # Coming in ---------------------------------------------------------------------------------------------------

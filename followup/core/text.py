@@ -11,16 +11,18 @@ Cover = Literal["visits", "upkeep", "offers"]
 COVERS: tuple[Cover, ...] = ("visits", "upkeep", "offers")
 
 TEXT_STATES = ("planned", "claimed", "in_flight", "sent", "failed", "unknown", "held", "dropped")
-# Where each state may go; `held -> planned` only by a person's click.
+# Where each state may go. `held -> planned` only by a person's click; `unknown -> planned` only by the very process
+# that had the text and knows that no byte left; `dropped -> sent` where a report came of what a person had let be;
+# `sent -> unknown` where the id that a list had shown turned out to be another text's.
 TEXT_MOVES: dict[str, tuple[str, ...]] = {
-    "planned": ("claimed", "dropped", "failed"),
-    "claimed": ("in_flight", "planned", "dropped", "failed"),
+    "planned": ("claimed", "dropped", "failed", "sent"),
+    "claimed": ("in_flight", "planned", "dropped", "failed", "sent"),
     "in_flight": ("sent", "failed", "unknown", "planned"),
-    "unknown": ("sent", "held", "failed"),
-    "held": ("planned", "dropped"),
-    "sent": (),
+    "unknown": ("sent", "held", "planned"),
+    "held": ("planned", "dropped", "sent"),
+    "sent": ("unknown",),
     "failed": (),
-    "dropped": (),
+    "dropped": ("planned", "sent"),
 }
 # Delivery reports arrive in any order: a report counts only if its rank is higher than the one kept.
 DELIVERY_RANK = {

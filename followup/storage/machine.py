@@ -10,7 +10,7 @@ from sqlalchemy.exc import IntegrityError
 from followup.storage import rows, tables
 
 
-def _database_now(connection: Connection) -> datetime:
+def database_now(connection: Connection) -> datetime:
     """The database's own clock, the same for every process: the only one that leases go by."""
     if connection.dialect.name == "sqlite":
         told = connection.exec_driver_sql("SELECT strftime('%Y-%m-%dT%H:%M:%f', 'now')").scalar_one()
@@ -24,7 +24,7 @@ def take_lease(connection: Connection, name: str, holder: str, lasts: timedelta)
 
     A new holder raises the term, so that what an earlier holder still does can be told apart.
     """
-    table, now = tables.leases, _database_now(connection)
+    table, now = tables.leases, database_now(connection)
     found = rows.first(connection, select(table).where(table.c.name == name))
     if found is None:
         try:
@@ -47,7 +47,7 @@ def take_lease(connection: Connection, name: str, holder: str, lasts: timedelta)
 def give_back_lease(connection: Connection, name: str, holder: str) -> None:
     """Let another process take over at once."""
     table = tables.leases
-    now = _database_now(connection)
+    now = database_now(connection)
     connection.execute(update(table).where(table.c.name == name, table.c.holder == holder).values(until=now))
 
 

@@ -1,19 +1,20 @@
 """Texts that leave: rows first. Who may claim one, and each move of its state (`core/text.py`).
 
 Claims and moves are updates that name the state they expect; whoever changes the row owns it. `attempt` is the fence:
-a worker that was paused past its lease finds another attempt number and changes nothing.
+a worker that was paused past its lease finds another attempt number and changes nothing. Leases of claims go by the
+database's clock (`machine.database_now`); everything that people see goes by the caller's `now`.
 """
 
 from __future__ import annotations
 
 import secrets
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 from sqlalchemy import Connection, and_, case, desc, func, or_, select, update
 
-from followup.core.text import DELIVERY_RANK, VALID_FOR, reason
-from followup.storage import rows, tables
+from followup.core.text import VALID_FOR, reason
+from followup.storage import machine, rows, tables
 from followup.storage.rows import Row
 
 # Alerts to staff before answers, answers before visit texts, invites last: what somebody waits for goes first.
@@ -61,12 +62,16 @@ def add_text(connection: Connection, **values: Any) -> int | None:
 
 
 def _planned_anew(connection: Connection, values: dict[str, Any]) -> int | None:
-    """An invite that never left and whose time is over takes the same row again: that try was never made."""
+    """An invite that never left and whose time is over takes the same row again: that try was never made.
+
+    What may have left (it was in flight, and no refusal was proven since) is not planned anew.
+    """
     table, by = tables.texts, ("shop_id", "number", "reason_id", "try_no")
     is_same = [table.c[name] == values[name] for name in by]
     never_left = [
         table.c.state.in_(("planned", "dropped")),
         table.c.sent_at.is_(None),
+        table.c.in_flight_at.is_(None),
         table.c.valid_until <= values["planned_at"],
     ]
     news = {"state": "planned", "state_because": None, **values}
@@ -136,9 +141,10 @@ def due_texts(connection: Connection, shop_id: int, now: datetime, most: int) ->
     return rows.every(connection, query)
 
 
-def claim(connection: Connection, text_id: int, worker: str, until: datetime) -> int | None:
-    """Claim one planned text; its new attempt number, or None where another worker was first."""
+def claim(connection: Connection, text_id: int, worker: str, lasts: timedelta) -> int | None:
+    """Claim one planned text for so long; its new attempt number, or None where another worker was first."""
     table = tables.texts
+    until = machine.database_now(connection) + lasts
     done = connection.execute(
         update(table)
         .where(table.c.id == text_id, table.c.state == "planned")
@@ -148,46 +154,29 @@ def claim(connection: Connection, text_id: int, worker: str, until: datetime) ->
     return int(done[0]) if done else None
 
 
-def move(connection: Connection, text_id: int, attempt: int, from_state: str, to_state: str, **values: Any) -> bool:
-    """Move a text on if it is still in the state and attempt that this worker saw; False where it is not."""
+def move(
+    connection: Connection, text_id: int, attempt: int, from_state: str | tuple[str, ...], to_state: str, **values: Any
+) -> bool:
+    """Move a text on if it is still in a state and in the attempt that this worker saw; False where it is not."""
     table = tables.texts
+    states = (from_state,) if isinstance(from_state, str) else from_state
     done = connection.execute(
         update(table)
-        .where(table.c.id == text_id, table.c.attempt == attempt, table.c.state == from_state)
+        .where(table.c.id == text_id, table.c.attempt == attempt, table.c.state.in_(states))
         .values(state=to_state, **values)
     )
     return done.rowcount == 1
 
 
-def release_expired_claims(connection: Connection, shop_id: int, now: datetime) -> int:
+def release_expired_claims(connection: Connection, shop_id: int) -> int:
     """Claims whose lease ran out are provably unsent: back to planned at once. How many there were."""
-    table = tables.texts
+    table, now = tables.texts, machine.database_now(connection)
     done = connection.execute(
         update(table)
         .where(table.c.shop_id == shop_id, table.c.state == "claimed", table.c.claimed_until < now)
         .values(state="planned", claimed_by=None, claimed_until=None)
     )
     return done.rowcount
-
-
-def mark_lost_in_flight(connection: Connection, shop_id: int, now: datetime, first_look: datetime) -> int:
-    """Texts in flight whose worker is gone: we do not know, so they are `unknown` and looked up."""
-    table = tables.texts
-    done = connection.execute(
-        update(table)
-        .where(table.c.shop_id == shop_id, table.c.state == "in_flight", table.c.claimed_until < now)
-        .values(state="unknown", state_because="the process that sent it ended", look_at=first_look)
-    )
-    return done.rowcount
-
-
-def unknown_texts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
-    """Texts of unknown outcome whose next look has come."""
-    table = tables.texts
-    query = select(table).where(
-        table.c.shop_id == shop_id, table.c.state == "unknown", or_(table.c.look_at.is_(None), table.c.look_at <= now)
-    )
-    return rows.every(connection, query.order_by(table.c.id))
 
 
 def drop_planned(
@@ -211,21 +200,6 @@ def drop_planned(
         wanted.append(table.c.reason.in_(reason_codes))
     done = connection.execute(update(table).where(and_(*wanted)).values(state="dropped", state_because=because))
     return done.rowcount
-
-
-def bind_delivery(connection: Connection, text_id: int, provider_id: str, status: str, error_code: str | None) -> None:
-    """Take over a delivery report: ranks only rise, and a report proves that an unknown or held text was sent."""
-    table = tables.texts
-    found = rows.first(connection, select(table).where(table.c.id == text_id))
-    if found is None or (found["provider_id"] and found["provider_id"] != provider_id):
-        return
-    news: dict[str, Any] = {}
-    if DELIVERY_RANK.get(status, 0) > DELIVERY_RANK.get(found["delivery"] or "", 0):
-        news.update(delivery=status, error_code=error_code)
-    if found["state"] in ("in_flight", "unknown", "held"):
-        news.update(state="sent", provider_id=provider_id, state_because="its delivery report came")
-    if news:
-        rows.change(connection, table, text_id, **news)
 
 
 def load_text(connection: Connection, text_id: int) -> Row | None:
@@ -278,13 +252,6 @@ def last_asking(connection: Connection, phone_id: int) -> Row | None:
     return rows.first(connection, query.order_by(desc(table.c.id)).limit(1))
 
 
-def held_texts(connection: Connection, shop_id: int) -> list[Row]:
-    """Texts of which nobody knows whether they went out."""
-    table = tables.texts
-    query = select(table).where(table.c.shop_id == shop_id, table.c.state == "held").order_by(table.c.id)
-    return rows.every(connection, query)
-
-
 def queued_texts(connection: Connection, shop_id: int) -> list[Row]:
     """Planned texts, the next first."""
     table = tables.texts
@@ -322,9 +289,3 @@ def drop_one(connection: Connection, text_id: int, because: str) -> bool:
         .values(state="dropped", state_because=because)
     )
     return done.rowcount == 1
-
-
-def is_bound(connection: Connection, provider_id: str) -> bool:
-    """True where a text of ours already has that id of the provider: it cannot be another one's proof."""
-    table = tables.texts
-    return rows.first(connection, select(table.c.id).where(table.c.provider_id == provider_id)) is not None

@@ -103,15 +103,17 @@ class Twilio:
         auth_tokens: Sequence[str],
         sender_number: str,
         address: str = ADDRESS,
-        connect_seconds: float = CONNECT_SECONDS,
-        read_seconds: float = READ_SECONDS,
+        connect_seconds: float | None = None,
+        read_seconds: float | None = None,
     ) -> None:
         """The first token signs our requests; hooks may be signed by any of them, so that tokens can be changed."""
         self.address: str | None = address
+        # Read when called, so that a trial need not wait for half a minute.
+        seconds = (connect_seconds or CONNECT_SECONDS, read_seconds or READ_SECONDS)
         self._account_sid = account_sid
         self._sender_number = sender_number
         self._validators = [RequestValidator(token) for token in auth_tokens]
-        self._messages = _messages(account_sid, auth_tokens[0], address, (connect_seconds, read_seconds))
+        self._messages = _messages(account_sid, auth_tokens[0], address, seconds)
 
     def send(self, text: OutgoingText) -> SentReceipt:
         """See Transport. One POST, whatever comes back."""

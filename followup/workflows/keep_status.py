@@ -10,14 +10,15 @@ from __future__ import annotations
 from datetime import datetime
 
 from followup.core.wall import day_of
-from followup.storage import consents, inbox, outbox, people, shops
+from followup.storage import consents, inbox, outbox, outcomes, people, shops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 from followup.transports.transport import BadNumber, OptedOut, StatusReport
 
 
-def keep_status(store: Store, public_id: str, report: StatusReport, now: datetime, secret: str) -> bool:
-    """Keep one report about the text of that public id; False where there is no such text (kept as a dead letter)."""
+def keep_status(store: Store, public_id: str, attempt: int, report: StatusReport, now: datetime, secret: str) -> bool:
+    """Keep one report about an attempt of the text of that public id; False where there is no such text (kept as a
+    dead letter)."""
     with store.write() as connection:
         text = outbox.text_of_public_id(connection, public_id)
         if text is None:
@@ -29,7 +30,7 @@ def keep_status(store: Store, public_id: str, report: StatusReport, now: datetim
             connection, shop_id=text["shop_id"], public_id=public_id, provider_id=report.provider_id,
             status=report.status, error_code=code, at=now,
         )  # fmt: skip
-        outbox.bind_delivery(connection, text["id"], report.provider_id, report.status, code)
+        outcomes.bind_delivery(connection, text["id"], attempt, report.provider_id, report.status, code, now)
         # A report that comes again, or is replayed, must not undo what the customer did since.
         if is_news is not None:
             _act_on_problem(connection, text, report, now, secret)

@@ -10,7 +10,7 @@ from datetime import date, datetime, timedelta
 
 from followup.core.text import reason
 from followup.core.wall import day_of
-from followup.storage import alerts, inbox, inspections, outbox, requests, seen, shops
+from followup.storage import alerts, inbox, inspections, outcomes, requests, seen, shops
 from followup.storage.rows import Row
 from followup.storage.seen import SeenAlert, SeenBooking, Whom
 from followup.storage.store import Connection, Store
@@ -83,7 +83,7 @@ def look_at_today(store: Store, shop_id: int, now: datetime) -> Today:
         return Today(
             alerts=tuple(seen.see_alert(connection, shop_id, one) for one in urgent),
             requests=tuple(seen.see_booking(connection, shop_id, one) for one in waiting),
-            held=tuple(_held(connection, shop_id, one, now) for one in outbox.held_texts(connection, shop_id)),
+            held=tuple(_held(connection, shop_id, one, now) for one in outcomes.held_texts(connection, shop_id)),
             failed=tuple(
                 _held(connection, shop_id, one, now)
                 for one in seen.text_rows(connection, shop_id, "failed", now - FAILED_SINCE)

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from followup.core.duty import gaps
 from followup.core.wall import day_of, to_wall
-from followup.storage import alerts, inbox, machine, outbox, shops
+from followup.storage import alerts, inbox, machine, outcomes, shops
 from followup.storage.store import Connection, Store
 
 # Three missed ticks of the slowest that every shop depends on.
@@ -42,7 +42,7 @@ def _shop(connection: Connection, shop_id: int, now: datetime, needs_registratio
         yield "texts to US numbers wait: enter brand, campaign, use case and day of the registration in the settings."
     if shop.rules.is_everything_off or shop.rules.is_sending_stopped:
         yield "sending is stopped by the owner's switch."
-    held = outbox.held_texts(connection, shop_id)
+    held = outcomes.held_texts(connection, shop_id)
     if held:
         yield f"{len(held)} texts may or may not have gone out: decide on the advisor's page."
     if inbox.dead_letters(connection, shop_id):

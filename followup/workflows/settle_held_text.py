@@ -33,6 +33,7 @@ def send_again(store: Store, shop_id: int, text_id: int, who: str, now: datetime
         moved = outbox.move(
             connection, text_id, text["attempt"], "held", "planned", due_at=now, valid_until=until, claimed_by=None,
             claimed_until=None, state_because="sent again by a person's click", looks=0, look_at=None,
+            refused_count=0,
         )  # fmt: skip
         if moved:
             shops.note(connection, shop_id, now, who, "sent a held text again", f"text {text_id}")

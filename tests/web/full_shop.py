@@ -14,7 +14,7 @@ from typing import Any
 import pytest
 from sqlalchemy import Table, select
 
-from followup.storage import inbox, outbox, shops, staff, tables
+from followup.storage import inbox, outcomes, shops, staff, tables
 from followup.wiring import House
 from followup.workflows import (
     answer_alert,
@@ -159,7 +159,7 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             return connection.execute(query.order_by(tables.inbound.c.id.desc())).scalars().first()
 
         phone = newest(tables.phones, number=counters.NUMBER)
-        held = outbox.held_texts(connection, shop_id)[0]
+        held = outcomes.held_texts(connection, shop_id)[0]
         rules, duty = (shops.newest_version(connection, shop_id, kind) for kind in ("rules", "duty"))
         assert rules and duty
         return {

@@ -14,7 +14,7 @@ import pytest
 from followup.core.consent import ConsentEntry
 from followup.core.conversation.effects import AlertKind
 from followup.core.duty import CLOCKS
-from followup.storage import alerts, consents, inbox, outbox, people
+from followup.storage import alerts, consents, inbox, outcomes, people
 from followup.storage.requests import SomebodyWasFirst
 from followup.workflows import (
     answer_alert,
@@ -249,7 +249,7 @@ def test_a_held_text_whose_time_ran_out_gets_a_new_one_and_its_report_still_coun
     assert counter.texts()[0]["valid_until"] > later
     held = counter.hold(cause="other")
     with counter.store.write() as connection:
-        outbox.bind_delivery(connection, held, "SM1", "delivered", None)
+        outcomes.bind_delivery(connection, held, 1, "SM1", "delivered", None, NOW)
     assert not settle_held_text.send_again(counter.store, counter.shop_id, held, WHO, NOW)
 
 

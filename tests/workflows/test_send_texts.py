@@ -15,7 +15,7 @@ import pytest
 from followup.core.segments import segments
 from followup.core.text import TEXT_MOVES, TEXT_STATES
 from followup.core.wording_checks.length import MOST_SEGMENTS
-from followup.storage import consents, outbox, people, shops
+from followup.storage import consents, machine, outbox, people, shops
 from followup.storage.rows import Row
 from followup.transports.transport import (
     BadNumber,
@@ -151,7 +151,7 @@ def test_a_report_settles_doubt_and_ranks_only_rise(demo: Demo) -> None:
     _send(demo, wire)
     public_id = wire.handed[0].public_id
     for status in ("delivered", "sent", "queued", "delivered"):
-        keep_status(demo.house.store, public_id, StatusReport("SMx", status), demo.house.now(), "secret for tests")
+        keep_status(demo.house.store, public_id, 1, StatusReport("SMx", status), demo.house.now(), "secret for tests")
     row = _first(demo, wire)
     assert (row["state"], row["provider_id"], row["delivery"]) == ("sent", "SMx", "delivered")
 
@@ -197,11 +197,14 @@ def test_without_registration_nothing_reaches_us_numbers(demo: Demo) -> None:
     assert wire.handed == []
 
 
-def test_a_claim_that_ran_out_is_planned_again_and_the_late_worker_changes_nothing(demo: Demo) -> None:
+def test_a_claim_that_ran_out_is_planned_again_and_the_late_worker_changes_nothing(
+    demo: Demo, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(machine, "database_now", lambda _connection: demo.house.now())
     demo.at(AT_ELEVEN)
     with demo.house.store.write() as connection:
         row = outbox.due_texts(connection, demo.shop_id, demo.house.now(), 1)[0]
-        attempt = outbox.claim(connection, row["id"], "paused", demo.house.now() + timedelta(seconds=60))
+        attempt = outbox.claim(connection, row["id"], "paused", timedelta(seconds=60))
     assert attempt == 1
     demo.at("2026-11-23T11:02")
     wire = Wire(_taken)
@@ -275,11 +278,11 @@ def test_a_replayed_report_does_not_undo_a_consent_given_since(demo: Demo) -> No
         with demo.house.store.read() as connection:
             return consents.standing_of(connection, demo.shop_id, row["number"]).is_stopped
 
-    keep_status(demo.house.store, row["public_id"], report, demo.house.now(), "secret for tests")
+    keep_status(demo.house.store, row["public_id"], 1, report, demo.house.now(), "secret for tests")
     assert stands()
     demo.at("2026-11-23T12:00")
     demo.write(row["number"], "START")
     assert not stands()
     demo.at("2026-11-23T12:05")
-    keep_status(demo.house.store, row["public_id"], report, demo.house.now(), "secret for tests")
+    keep_status(demo.house.store, row["public_id"], 1, report, demo.house.now(), "secret for tests")
     assert not stands()

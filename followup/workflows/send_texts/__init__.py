@@ -9,7 +9,8 @@
    is proven and may pass.
 
 If another process was first, each move finds another state or attempt and changes nothing. If this process dies before
-`in_flight`, nothing left; after it, the text becomes `unknown`.
+`in_flight`, nothing left; after it, the text becomes `unknown`. If it stood still for so long that its lease might run
+out while it hands the text over, it hands over nothing and says so.
 """
 
 from __future__ import annotations
@@ -21,27 +22,26 @@ from typing import Any
 
 from followup.core.segments import segments
 from followup.core.shop import Shop
-from followup.core.wall import day_of
-from followup.storage import consents, inbox, outbox, people, shops
+from followup.points import reached
+from followup.storage import inbox, outbox, outcomes, shops
 from followup.storage.rows import Row
 from followup.storage.store import Store
 from followup.transports.transport import (
     LONGEST_VALIDITY_SECONDS,
-    BadNumber,
-    OptedOut,
     OutcomeUnknown,
     OutgoingText,
     ProvenRefused,
+    RateLimited,
     Transport,
 )
 from followup.workflows.send_texts.body import CannotBeRendered, body_of
 from followup.workflows.send_texts.check import Verdict, ask_once_more
+from followup.workflows.send_texts.outcome import FIRST_LOOK, keep_doubt, keep_receipt, keep_refusal, put_back
 
-# Longer than the transport may take to connect and read, so that a claim never runs out under a living worker.
+# What the transport may take to connect and read.
+LONGEST_CALL = timedelta(seconds=35)
+# Longer, so that a claim never runs out under a living worker.
 LEASE = timedelta(seconds=60)
-FIRST_LOOK = timedelta(seconds=30)
-MOST_ATTEMPTS = 5
-BACK_OFF = timedelta(minutes=2)
 
 
 @dataclass(frozen=True)
@@ -73,8 +73,9 @@ def send_texts(
 ) -> SentCount:
     """Send up to `most` due texts of the shop; see the module's words."""
     with store.write() as connection:
-        outbox.release_expired_claims(connection, shop_id, now())
-        outbox.mark_lost_in_flight(connection, shop_id, now(), now() + FIRST_LOOK)
+        outbox.release_expired_claims(connection, shop_id)
+        outcomes.mark_lost_in_flight(connection, shop_id, now() + FIRST_LOOK)
+        reached("expired released")
     sent = other = 0
     for _ in range(most):
         row = _claim_next(store, shop_id, now(), worker)
@@ -82,38 +83,48 @@ def send_texts(
             break
         outcome = _send_one(store, shop_id, sender, now, row)
         sent, other = (sent + 1, other) if outcome == "sent" else (sent, other + 1)
+        if outcome == "the sender rests":
+            break
     return SentCount(sent, other)
 
 
 def _claim_next(store: Store, shop_id: int, now: datetime, worker: str) -> Row | None:
+    claimed = None
     with store.write() as connection:
         for row in outbox.due_texts(connection, shop_id, now, 5):
-            attempt = outbox.claim(connection, row["id"], worker, now + LEASE)
+            attempt = outbox.claim(connection, row["id"], worker, LEASE)
             if attempt is not None:
-                return {**row, "attempt": attempt, "state": "claimed"}
-    return None
+                claimed = {**row, "attempt": attempt, "state": "claimed"}
+                break
+        reached("claim written")
+    reached("claim kept")
+    return claimed
 
 
 def _send_one(store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], row: Row) -> str:
     ready = _make_ready(store, shop_id, sender, now(), row)
     if ready is None:
         return "not wanted"
+    reached("in flight kept")
+    with store.read() as connection:
+        is_in_time = outcomes.has_time_left(connection, row["id"], row["attempt"], LONGEST_CALL)
+    if not is_in_time:
+        put_back(store, row, now())
+        return "put back"
+    reached("handing over")
     try:
         receipt = sender.transport.send(ready)
     except ProvenRefused as refused:
-        return _refused(store, sender, row, refused, now())
+        reached("answered")
+        outcome = keep_refusal(store, row, refused, now(), sender.secret)
+        # The next text would meet the same.
+        return "the sender rests" if isinstance(refused, RateLimited) or refused.is_about_sender else outcome
     except OutcomeUnknown:
-        with store.write() as connection:
-            outbox.move(
-                connection, row["id"], row["attempt"], "in_flight", "unknown", look_at=now() + FIRST_LOOK,
-                state_because="the provider did not say whether it took the text",
-            )  # fmt: skip
+        reached("answered")
+        keep_doubt(store, row, now())
         return "unknown"
-    with store.write() as connection:
-        outbox.move(
-            connection, row["id"], row["attempt"], "in_flight", "sent", sent_at=now(), provider_id=receipt.provider_id,
-            delivery=receipt.status, state_because=None,
-        )  # fmt: skip
+    reached("answered")
+    keep_receipt(store, row, receipt, now())
     sender.wait(segments(ready.body).count / sender.segments_per_second)
     return "sent"
 
@@ -133,6 +144,9 @@ def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: 
         except CannotBeRendered as cannot:
             outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=str(cannot)[:200])
             return None
+        # Made before the text is in flight: what cannot be handed over must not look as if it had been.
+        ready = _outgoing(shop, sender, row, rendered.text, verdict.lands_by, now)
+        reached("rendered")
         moved = outbox.move(
             connection, row["id"], row["attempt"], "claimed", "in_flight", body=rendered.text, in_flight_at=now,
             segments=segments(rendered.text).count, wording_version=rendered.wording_version,
@@ -140,7 +154,8 @@ def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: 
         if not moved:
             return None
         _note_question(connection, shop, row, now)
-    return _outgoing(shop, sender, row, rendered.text, verdict.lands_by, now)
+        reached("in flight written")
+    return ready
 
 
 def _needs_registration(sender: Sender, number: str) -> bool:
@@ -184,27 +199,3 @@ def _note_question(connection: Any, shop: Shop, row: Row, now: datetime) -> None
     if row["asks"]:
         thread["offered"] = row["offered"] or []
     inbox.keep_conversation(connection, shop.id, row["phone_id"], now, state, thread)
-
-
-def _refused(store: Store, sender: Sender, row: Row, refused: ProvenRefused, now: datetime) -> str:
-    """A proven refusal: tried again later, or at an end; permanent ones act on consent and number."""
-    code = str(refused.code) if refused.code else None
-    is_over = refused.is_permanent or (refused.counts_as_attempt and row["attempt"] >= MOST_ATTEMPTS)
-    with store.write() as connection:
-        if not is_over:
-            wait = timedelta(seconds=refused.retry_after_seconds or 0) or BACK_OFF * row["attempt"]
-            outbox.move(
-                connection, row["id"], row["attempt"], "in_flight", "planned", due_at=now + wait, error_code=code,
-                state_because=refused.words[:200],
-            )  # fmt: skip
-            return "later"
-        outbox.move(
-            connection, row["id"], row["attempt"], "in_flight", "failed", error_code=code,
-            state_because=refused.words[:200],
-        )  # fmt: skip
-        if isinstance(refused, OptedOut):
-            on = day_of(now, shops.load_shop(connection, row["shop_id"]).zone)
-            consents.take_back_for_provider(connection, row["shop_id"], row["number"], now, on, sender.secret)
-        if isinstance(refused, BadNumber) and row["phone_id"]:
-            people.change_phone(connection, row["phone_id"], bad_because=refused.words[:200])
-    return "failed"

@@ -1,0 +1,92 @@
+"""What the transport made of a text moves its row on: sent, unknown, or refused and tried again or at an end.
+
+Each move names the attempt that was handed over. If the row went on meanwhile, nothing changes.
+"""
+
+from __future__ import annotations
+
+import logging
+from datetime import datetime, timedelta
+from random import Random
+
+from followup.core.wall import day_of
+from followup.points import reached
+from followup.storage import consents, outbox, outcomes, people, shops
+from followup.storage.rows import Row
+from followup.storage.store import Store
+from followup.transports.transport import BadNumber, OptedOut, ProvenRefused, SentReceipt
+
+# Late accepts of up to 26 s after a broken call were reported by users of the provider.
+FIRST_LOOK = timedelta(seconds=30)
+MOST_REFUSALS = 5
+BACK_OFF = timedelta(minutes=2)
+IN_LINE = timedelta(seconds=30)
+LONGEST_BACK_OFF = timedelta(minutes=30)
+
+_LOG = logging.getLogger(__name__)
+
+
+def keep_receipt(store: Store, row: Row, receipt: SentReceipt, now: datetime) -> None:
+    """The provider took it."""
+    with store.write() as connection:
+        kept = outcomes.keep_receipt(connection, row["id"], row["attempt"], receipt.provider_id, receipt.status, now)
+        reached("outcome written")
+    reached("outcome kept")
+    if not kept:
+        # Its delivery report was faster, or a person had it sent again while this process stood still.
+        _LOG.info("text %s went on before the receipt of attempt %s came", row["id"], row["attempt"])
+
+
+def keep_doubt(store: Store, row: Row, now: datetime) -> None:
+    """Nobody can tell: it is looked up."""
+    with store.write() as connection:
+        outbox.move(
+            connection, row["id"], row["attempt"], "in_flight", "unknown", look_at=now + FIRST_LOOK,
+            state_because="the provider did not say whether it took the text",
+        )  # fmt: skip
+        reached("outcome written")
+    reached("outcome kept")
+
+
+def put_back(store: Store, row: Row, now: datetime) -> None:
+    """This process knows that it handed nothing over: planned again, even where another one doubts it already."""
+    with store.write() as connection:
+        outbox.move(
+            connection, row["id"], row["attempt"], ("in_flight", "unknown"), "planned", due_at=now, in_flight_at=None,
+            look_at=None, looks=0, state_because="the process stood still before it handed the text over",
+        )  # fmt: skip
+
+
+def keep_refusal(store: Store, row: Row, refused: ProvenRefused, now: datetime, secret: str) -> str:
+    """A proven refusal: tried again later, or at an end; permanent ones act on consent and number.
+
+    What was provably refused did not leave, so it is no longer marked as having been in flight.
+    """
+    code = str(refused.code) if refused.code else None
+    counted = row["refused_count"] + int(refused.counts_as_attempt)
+    is_over = refused.is_permanent or counted >= MOST_REFUSALS
+    news = {"error_code": code, "refused_count": counted, "state_because": refused.words[:200], "in_flight_at": None}
+    with store.write() as connection:
+        if is_over:
+            outbox.move(connection, row["id"], row["attempt"], "in_flight", "failed", **news)
+        else:
+            due_at = now + _wait(row, refused, counted)
+            outbox.move(connection, row["id"], row["attempt"], "in_flight", "planned", due_at=due_at, **news)
+        if isinstance(refused, OptedOut):
+            on = day_of(now, shops.load_shop(connection, row["shop_id"]).zone)
+            consents.take_back_for_provider(connection, row["shop_id"], row["number"], now, on, secret)
+        if isinstance(refused, BadNumber) and row["phone_id"]:
+            people.change_phone(connection, row["phone_id"], bad_because=refused.words[:200])
+        reached("outcome written")
+    reached("outcome kept")
+    return "failed" if is_over else "later"
+
+
+def _wait(row: Row, refused: ProvenRefused, counted: int) -> timedelta:
+    """How long to back off: as the provider says, else twice as long each time, never for all texts alike."""
+    if refused.retry_after_seconds:
+        return timedelta(seconds=refused.retry_after_seconds)
+    times: int = counted - 1 if refused.counts_as_attempt else row["attempt"] - 1
+    first = BACK_OFF if refused.counts_as_attempt else IN_LINE
+    jitter = Random(f"{row['public_id']}/{row['attempt']}").uniform(1.0, 1.5)
+    return min(first * (1 << min(times, 10)), LONGEST_BACK_OFF) * jitter
