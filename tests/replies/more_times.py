@@ -34,4 +34,32 @@ ENGLISH: list[Told] = [
     ("visit", "i was there yesterday at 4", {}),
     ("visit", "at 4 pm yesterday i saw your message", {}),
     ("visit", "i called yesterday, friday at 9 works", t("3-6 09:00")),
+    ("visit", "i have a fitting monday at 9, please add that to my calendar", t("3-9 09:00")),
+    ("visit", "i have a fitting monday at 9", {}),
+    ("visit", "i need it for a deadline on friday", {}),
+    # a bare twelve is noon; the hour that replaces one stays in its half-day
+    ("visit", "friday at 12", t("3-6 12:00")),
+    ("visit", "a few hours later than 1 pm, maybe 4 on friday", t("3-6 16:00")),
+    ("visit", "11, lunchtime tomorrow", t("3-5 11:00")),
+    # dates in other orders
+    ("visit", "03 12 2026", t("3-12")),
+    ("visit", "3-14 at 9am", t("3-14 09:00")),
+    ("visit", "april 22 (wed) at 9am", t("4-22 09:00")),
+    ("visit", "march 12 (fri) at 9am", t("3-12 09:00", "3-13 09:00", q="day")),
+    # holidays
+    ("visit", "the day before thanksgiving", t("11-25")),
+    ("visit", "a week before easter saturday", t("3-28")),
+    ("visit", "earth day", t("4-22")),
+    ("visit", "the weekend after easter", t("4-11")),
+    ("visit", "easter weekend", t("4-4")),
+    ("visit", "eve of christmas", t("12-24")),
+    ("visit", "mardi gras next year", t("2-9")),
+    ("visit", "the monday after passover", t("4-6")),
+    # counted
+    ("visit", "on the third tuesday", t("3-17")),
+    ("visit", "first week of april on friday", t("4-3")),
+    ("visit", "three days before the 20th", t("3-17")),
+    ("visit", "any time the rest of this week", t("3-4..3-7")),
+    ("visit", "the following day", t("3-5")),
+    ("visit", "in less than an hour", t("3-4 11:00")),
 ]  # fmt: skip

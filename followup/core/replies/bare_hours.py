@@ -153,9 +153,8 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
         if all(one.category in (*GLUE, "or", "and") or one.text == "," for one in between):
             is_list = any(one.category in ("or", "and") or one.text == "," for one in between)
             return isinstance(previous.value, Hours) or not is_list or isinstance(previous.value, PartOfDay)
-    if text.cat(text.skip(end, "this")) == "part" or (
-        text.word(end) == "," and text.cat(text.skip(end + 1, "this")) == "part"
-    ):
+    part_at = end + 1 if text.word(end) == "," else end
+    if text.cat(text.skip(part_at, "this", "at", "in", "the")) == "part":
         return True
     after = text.skip(end, "on", "the", "this", "or", "next", "coming")
     if text.cat(end) == "or":

@@ -1,10 +1,9 @@
-"""Arithmetic on dates for the reading of days: coming weekdays, days of the month, holidays by name, weeks."""
+"""Arithmetic on dates for the reading of days: coming weekdays, days of the month, weeks; holidays have their own."""
 
 from __future__ import annotations
 
 from calendar import monthrange
 from datetime import date, timedelta
-from functools import lru_cache
 
 
 def monday_of(day: date) -> date:
@@ -93,45 +92,3 @@ def _nth_weekday(year: int, month: int, weekday: int, nth: int) -> date:
 def _last_weekday(year: int, month: int, weekday: int) -> date:
     last = last_day_of_month(date(year, month, 1))
     return last - timedelta((last.weekday() - weekday) % 7)
-
-
-def easter_sunday(year: int) -> date:
-    """Easter Sunday of the Gregorian calendar, by the computus of Meeus (Astronomical Algorithms, chapter 8)."""
-    a, (b, c) = year % 19, divmod(year, 100)
-    d, e = divmod(b, 4)
-    h = (19 * a + b - d - (b - (b + 8) // 25 + 1) // 3 + 15) % 30
-    i, k = divmod(c, 4)
-    weekday = (32 + 2 * e + 2 * i - h - k) % 7
-    m = (a + 11 * h + 22 * weekday) // 451
-    month, day = divmod(h + weekday - 7 * m + 114, 31)
-    return date(year, month, day + 1)
-
-
-@lru_cache(maxsize=1024)
-def holiday_in(year: int, name: str) -> date:
-    """The date of a US federal or common holiday (5 U.S.C. 6103 for the federal ones). KeyError for an unknown name."""
-    fixed = {
-        "christmas": (12, 25), "christmas_eve": (12, 24), "boxing_day": (12, 26), "new_year": (1, 1),
-        "new_years_eve": (12, 31), "independence_day": (7, 4), "juneteenth": (6, 19), "veterans_day": (11, 11),
-        "valentines_day": (2, 14), "halloween": (10, 31), "st_patricks_day": (3, 17), "groundhog_day": (2, 2),
-        "three_kings": (1, 6), "day_of_the_dead": (11, 2), "workers_day": (5, 1),
-    }  # fmt: skip
-    if name in fixed:
-        return date(year, *fixed[name])
-    nth = {
-        "thanksgiving": (11, 3, 4), "labor_day": (9, 0, 1), "mlk_day": (1, 0, 3), "presidents_day": (2, 0, 3),
-        "columbus_day": (10, 0, 2), "mothers_day": (5, 6, 2), "fathers_day": (6, 6, 3), "super_bowl": (2, 6, 2),
-    }  # fmt: skip
-    if name in nth:
-        return _nth_weekday(year, *nth[name])
-    if name == "memorial_day":
-        return _last_weekday(year, 5, 0)
-    if name in ("black_friday", "cyber_monday"):
-        return holiday_in(year, "thanksgiving") + timedelta(1 if name == "black_friday" else 4)
-    return easter_sunday(year) + timedelta({"easter": 0, "easter_monday": 1, "good_friday": -2}[name])
-
-
-def next_holiday(today: date, name: str) -> date:
-    """The next date of the holiday from today on."""
-    this_year = holiday_in(today.year, name)
-    return this_year if this_year >= today else holiday_in(today.year + 1, name)

@@ -44,6 +44,8 @@ def _written(text: Text, at: int) -> FoundHour | None:
     if cat != "num" or text.word(at + 1) == ":" or text.word(at - 1) == ":":
         return None
     number = text.value(at)
+    if number == 20 and text.word(at) == "twenty" and 0 < text.value(at + 1) < 4 and text.cat(at + 1) == "num":
+        at, number = at + 1, 20 + text.value(at + 1)
     if len(text.word(at)) in (3, 4) and text.word(at).isdigit():
         return _run_together(text, at, number)
     if not 0 <= number <= 24 or (number == 0 and text.word(at) != "00" and not _is_minutes_pair(text, at)):
@@ -116,8 +118,9 @@ def _minutes_after(text: Text, at: int, number: int) -> FoundHour | None:
     minutes, end = _minutes(text, at + 1)
     if number > 12 or number == 0:
         is_said = not (text.word(at)[:1].isdigit() or text.word(at + 1)[:1].isdigit())
-        is_day_time = is_said and 12 < number <= 20 and minutes in (*range(10, 20), 20, 30, 40, 45, 50)
-        if is_day_time and text.cat(at - 1) in _SHOWS_HOUR:
+        is_day_time = is_said and 12 < number <= 23 and minutes in (*range(10, 20), 20, 30, 40, 45, 50)
+        led_by = text.cat(at - 2 if number > 20 else at - 1)
+        if is_day_time and (led_by in _SHOWS_HOUR or text.cat(end) in ("ampm", "relday", "weekday")):
             return Hour(number, minutes), end
         return (Hour(number % 24, text.value(at + 1)), at + 2) if _is_minutes_pair(text, at) else None
     is_told = text.cat(end) == "ampm" or text.cat(at - 1) in _SHOWS_HOUR or at == 0 or _has_part(text, end)

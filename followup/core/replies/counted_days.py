@@ -8,6 +8,7 @@ from followup.core.replies import calendar_days as cal
 from followup.core.replies.mentions import Days, Text
 
 Found = tuple[Days, int]
+_SUITS = ("works", "is", "would", "please", "then", "sounds", "suits")
 
 
 def counted_weekday(text: Text, at: int) -> Found | None:
@@ -26,10 +27,21 @@ def counted_weekday(text: Text, at: int) -> Found | None:
     return None
 
 
+def _of_the_coming_months(text: Text, at: int) -> Found | None:
+    """`the third Tuesday`: of this month if it is still ahead, else of the next one."""
+    follows = text.cat(at + 2) in ("", "mark", "at", "part", "ampm", "in") or text.word(at + 2) in _SUITS
+    is_led = text.cat(at - 1) in ("the", "on") and follows
+    if text.cat(at) != "ordinal" or not 2 <= text.value(at) <= 4 or not is_led:
+        return None
+    first = text.today.replace(day=1)
+    both = (cal.nth_weekday_of_month(cal.add_months(first, n), text.value(at + 1), text.value(at)) for n in (0, 1))
+    return next(((Days((day,)), at + 2) for day in both if day and day >= text.today), None)
+
+
 def _in_month(text: Text, at: int) -> Found | None:
     month_at = text.skip(at + 2, "of", "in", "the")
     if month_at == at + 2:
-        return None
+        return _of_the_coming_months(text, at)
     weekday, number = text.value(at + 1), text.value(at)
     if text.cat(month_at) == "month":
         first, end = cal.next_first_of_month(text.today, text.value(month_at)), month_at + 1

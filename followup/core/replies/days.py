@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from followup.core.replies import calendar_days as cal
+from followup.core.replies.holidays import holiday_in, next_holiday
 from followup.core.replies.mentions import Days, Text
 from followup.core.replies.words.entry import word_set
 from followup.core.replies.written_dates import (
@@ -168,10 +169,11 @@ def _with_a_date(text: Text, number: int, end: int) -> Found | None:
         found = (one_day(day), start + 1) if day else None
     if not found or not found[0].days:
         return found
-    return _checked(text, number, found[0], found[1])
+    return checked(text, number, found[0], found[1])
 
 
-def _checked(text: Text, number: int, dated: Days, end: int) -> Found:
+def checked(text: Text, number: int, dated: Days, end: int) -> Found:
+    """A date with the weekday told beside it: both days where they do not agree in the coming weeks."""
     told = dated.days[0]
     if told.weekday() == number:
         return dated, end
@@ -203,14 +205,18 @@ def holiday(text: Text, at: int) -> Found | None:
         and shift == 0
     ):
         return None
-    day = cal.next_holiday(text.today, text.name(start))
+    day = next_holiday(text.today, text.name(start))
     if shift:
         day += timedelta(shift)
         if day < text.today:
-            day = cal.holiday_in(day.year + 1, text.name(start)) + timedelta(shift)
+            day = holiday_in(day.year + 1, text.name(start)) + timedelta(shift)
     end = start + 1
-    if is_year(text, end) and shift == 0:
-        return one_day(cal.holiday_in(text.value(end), text.name(start))), end + 1
+    year, after_year = _year_told(text, end)
+    if year and shift == 0:
+        return one_day(holiday_in(year, text.name(start))), after_year
+    if text.cat(end) == "weekend" and shift == 0:
+        saturday = day - timedelta((day.weekday() + 2) % 7 if day.weekday() in (5, 6, 0, 1) else day.weekday() - 5)
+        return Days((saturday, saturday + timedelta(1)), is_open_days=True), end + 1
     if text.cat(end) == "unit" and text.word(end) == "week":
         return _span(cal.monday_of(day), cal.monday_of(day) + timedelta(6), week=cal.monday_of(day)), end + 1
     if text.word(end) == "eve":
@@ -219,10 +225,22 @@ def holiday(text: Text, at: int) -> Found | None:
     return one_day(day), end
 
 
+def _year_told(text: Text, at: int) -> tuple[int, int]:
+    """The year in `2027`, `of next year`, `this year` after a holiday, and the place after it; 0 where none is told."""
+    start = text.skip(at, "of", "in")
+    if is_year(text, start):
+        return text.value(start), start + 1
+    if text.cat(start) in ("next", "this") and text.name(start + 1) == "year":
+        return text.today.year + (text.cat(start) == "next"), start + 2
+    return 0, at
+
+
 def _shift_from(text: Text, at: int) -> tuple[int, int]:
     """Days between a holiday and what is meant, in `day after`, `dia antes de`; 0 where there is no such word."""
     if text.cat(at) == "unit" and text.word(at) in ("day", "dia") and text.cat(at + 1) in ("after", "before"):
         return (1 if text.cat(at + 1) == "after" else -1), at + 2
+    if text.word(at) == "day before":
+        return -1, at + 1
     return 0, at
 
 
@@ -274,7 +292,7 @@ _NAMES_TOM = word_set(
 
 def _is_tomorrow(text: Text, at: int) -> bool:
     """Whether `tom` is short for tomorrow and not a name."""
-    if text.word(at - 1) in _NAMES_TOM or text.cat(at - 1) == "and":
+    if text.word(at - 1) in _NAMES_TOM or text.cat(at - 1) == "and" or text.word(at - 1) == text.word(at + 1) == ",":
         return False
     after = text.cat(at + 1)
     return after != "word" or text.word(at + 1) in ("works", "is", "if", "please", "would", "if", "morn")

@@ -136,6 +136,8 @@ def instant(text: Text, at: int) -> tuple[Instant, int] | None:
         is_answer = text.setting.asked in ("day", "time", "slot") and _is_all(text, at)
         return (Instant(text.setting.now), at + 1) if is_answer or comes_now(text, at) else None
     start = text.skip(at + 1, "around") if text.cat(at) == "in" else at
+    if text.word(start) == "less" and text.word(start + 1) == "than":
+        start += 2
     if text.cat(start) == "half_hour" and (text.cat(at) == "in" or text.cat(start + 1) == "ahead"):
         return Instant(text.setting.now + timedelta(minutes=30)), start + (1 if text.cat(at) == "in" else 2)
     number = 1 if text.cat(start) in ("a",) or text.word(start) in ("una", "un") else text.value(start)

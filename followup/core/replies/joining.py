@@ -146,6 +146,11 @@ def _merge_day(choices: list[Choice], value: Days, negated: bool, between: list[
     if last.day.is_open_days and value.month and not is_list and not negated:
         choices[-1] = replace(last, day=value)
         return True
+    seven = last.day.days if last.day.is_span and not (last.day.week or last.day.bound) else ()
+    if seven and (seven[-1] - seven[0]).days == 6 and value.weekday is not None and not (negated or is_list):
+        day = seven[0] + timedelta((value.weekday - seven[0].weekday()) % 7)
+        choices[-1] = replace(last, day=Days((day,), weekday=value.weekday, part=value.part))
+        return True
     if last.day.week and value.weekday is not None:
         moved = _in_week(last.day.week, value)
         if not negated and not last.is_negated and not (is_list and not last.day.is_span):

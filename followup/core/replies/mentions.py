@@ -47,10 +47,12 @@ class Hour:
     """Whether something beside the bare number shows that it is a clock time."""
 
     def minutes(self) -> tuple[int, ...]:
-        """The minutes of the day that it can mean."""
+        """The minutes of the day that it can mean; a bare twelve is noon, for midnight is called by its name."""
         if self.hour > 12 or self.hour == 0:
             return (self.hour * 60 + self.minute,)
         base = self.hour % 12 * 60 + self.minute
+        if self.hour == 12 and not self.half:
+            return (base + 720,)
         return {"am": (base,), "pm": (base + 720,)}.get(self.half or "", (base, base + 720))
 
 

@@ -32,6 +32,7 @@ _ELSEWHERE = (
     r"\b(?:my|our|the|mi|nuestro|un) (?:trip|flight|vacation|road trip|surgery|wedding|viaje|"
     r"vuelo|boda|payday|birthday|shift|turno|interview|lease|registration|tags|warranty|kids? \w+|"
     r"school|class)\b[^,.?]{0,25}$"
+    r"|\bdeadline (?:\w+ ){0,1}$"
     r"|\b(?:leaving|leave (?:for|town|on a|work)|(?:we|i|ill|we will) leave (?!it|the|my|her|him)|"
     r"fly(?:ing)?|travel(?:ing)?|salgo de viaje|me voy|viajo|driving to \w+|heading out|"
     r"out of town)\b[^,.?]{0,22}$"
@@ -119,6 +120,9 @@ _ENTERS = re.compile(
     r"when|since|i|we|call|phone|ready|was|were)\b)[^ ,.?!]+){0,12} $"
 )
 """A clause that asks for an entry at the time that follows, whatever it is called (`add the school run at 3`)."""
+_IS_COMPARED = re.compile(r"(?:later than|earlier than|sooner than|after|before) \d")
+_SO_LONG = re.compile(r"\b(?:hours?|hrs?|minutes?|mins?) $")
+"""`a few hours later than 3` tells no time by itself."""
 _WANTS_BACK = re.compile(r"\b(?:need|want|have|get|like)\b[^,.]{0,16}$")
 _GET_VISIT = re.compile(
     r"\b(?:get|have) (?:it|her|him|the car|my car|my \w+|the \w+) (?:in|there|over|to you|"
@@ -165,8 +169,10 @@ def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bo
         return True
     if opener.startswith("back") and _WANTS_BACK.search(left):
         return True
+    if _IS_COMPARED.match(opener) and _SO_LONG.search(left):
+        return True
     event = _OWN_EVENT.search(left)
-    if event and _is_own_event((event["what"] or event["que"]) + opener + right[:24]):
+    if event and not _is_noted(text, one) and _is_own_event((event["what"] or event["que"]) + opener + right[:24]):
         return True
     after = _OWN_EVENT_AFTER.match(right)
     if after and _is_own_event(after["what"]):
@@ -174,6 +180,19 @@ def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bo
     if _is_of_today(text, one) and (_CLOSES.search(left) or _JUST_PAST.search(left)):
         return True
     return bool(_NO_VISIT_AFTER.search(right))
+
+
+_NOTED_BEFORE = re.compile(r"\b(?:calendar|schedule|agenda) that (?:i|we) [^.?!]*$")
+_NOTED_AFTER = re.compile(
+    r"^[^.?!]*[,.;]? *(?:so |and |can you |could you |please )*(?:add|put|enter) (?:that|this) (?:in|on|to|into) "
+    r"(?:my|the|your) (?:calendar|schedule|agenda)\b"
+)
+
+
+def _is_noted(text: Text, one: Mention) -> bool:
+    """Whether the text asks to enter that very event: `I have a fitting on Friday, please add that to the calendar`."""
+    left, right = text.plain[: text.symbols[one.start].start], text.plain[text.symbols[one.end - 1].end :]
+    return bool(_NOTED_BEFORE.search(left[-160:]) or _NOTED_AFTER.match(right[:160]))
 
 
 def _is_own_event(what: str) -> bool:

@@ -47,6 +47,9 @@ def distance(text: Text, at: int) -> Found | None:
     end = unit_at + 1
     if text.word(end) in ("ago", "old") or text.word(at - 1) in ("hace", "every", "each"):
         return Days(()), end + 1
+    back = _back_from(text, count, unit_at, is_loose, end + 1) if text.cat(end) == "before" else None
+    if back:
+        return back
     base, end, is_anchored = _base(text, end)
     if not (has_in or is_anchored):
         return None
@@ -107,6 +110,18 @@ def _base(text: Text, at: int) -> tuple[date, int, bool]:
     return text.today, at, False
 
 
+def _back_from(text: Text, count: int, unit_at: int, is_loose: bool, at: int) -> Found | None:
+    """`two weeks before Easter`, `three days before the 20th`: counted back from a named day that lies ahead."""
+    length = {"day": 1, "week": 7, "fortnight": 14}.get(text.name(unit_at), 0)
+    for rule in (*day_rules.RULES, day_of_month):
+        found = rule(text, at)
+        if found and len(found[0].days) == 1 and length:
+            day = found[0].days[0] - timedelta(min(count, 60) * length)
+            days = (day, day + timedelta(1)) if is_loose else (day,)
+            return (Days(days, is_span=is_loose) if day >= text.today else Days((), is_impossible=True)), found[1]
+    return None
+
+
 def _added(text: Text, base: date, count: int, unit_at: int, is_loose: bool, end: int) -> Found | None:
     unit = text.name(unit_at)
     if unit == "day":
@@ -152,12 +167,16 @@ def week(text: Text, at: int) -> Found | None:
         return None
     if not section and text.cat(end) in ("ish",):
         end += 1
+    if monday != cal.monday_of(monday):
+        return Days((monday, cal.monday_of(monday) + timedelta(6)), is_span=True, week=cal.monday_of(monday)), end
     return _part_of_week(text, monday, section), end
 
 
 def _which_week(text: Text, at: int) -> tuple[date | None, int]:
     this = cal.monday_of(text.today)
     cat, word = text.cat(at), text.word(at)
+    if word == "rest" and text.name(text.skip(at + 1, "of", "the", "this")) == "week":
+        return text.today, text.skip(at + 1, "of", "the", "this") + 1
     is_week_after = text.cat(at + 1) == "unit" and text.name(at + 1) == "week"
     if cat == "this" and is_week_after:
         return this, at + 2
@@ -234,6 +253,10 @@ def weekend(text: Text, at: int) -> Found | None:
     if text.cat(end) in ("next", "coming_after") and text.word(end + 1) not in ("week", "semana"):
         modifier, end = ("next" if text.cat(end) == "next" else "coming"), end + 1
     monday = cal.monday_of(text.today) + (WEEK if modifier == "next" else WEEK * 0)
+    if text.cat(end) in ("after", "before") and not modifier:
+        beside = _weekend_beside(text, end)
+        if beside:
+            return beside
     if text.cat(end) == "of":
         named = _single_day(text, end + 1)
         if named:
@@ -249,6 +272,23 @@ def _weekend_of(day: date) -> Days:
     monday = cal.monday_of(day)
     is_told_wrong = day.weekday() < LAST_WORKDAY
     return Days((monday + timedelta(5), monday + timedelta(6)), is_open_days=True, disagrees=is_told_wrong)
+
+
+def _weekend_beside(text: Text, at: int) -> Found | None:
+    """`the weekend after Easter`, `the weekend before the 20th`, `the weekend after next`."""
+    is_after = text.cat(at) == "after"
+    if is_after and text.cat(at + 1) == "next":
+        saturday, end = cal.monday_of(text.today) + timedelta(19), at + 2
+        return Days((saturday, saturday + timedelta(1)), is_open_days=True), end
+    start = text.skip(at + 1, "the")
+    for rule in (*day_rules.RULES, day_of_month):
+        found = rule(text, at + 1) or rule(text, start)
+        if found and len(found[0].days) == 1:
+            day = found[0].days[0]
+            saturday = cal.next_weekday(day, 5) if is_after else day - timedelta((day.weekday() + 1) % 7 + 1)
+            days = (saturday, saturday + timedelta(1))
+            return Days(tuple(one for one in days if one >= text.today), is_open_days=True), found[1]
+    return None
 
 
 RULES: tuple[Callable[[Text, int], Found | None], ...] = (
@@ -267,7 +307,7 @@ def any_day(text: Text, at: int) -> Found | None:
     """The longest day or period that begins here."""
     found = [rule(text, at) for rule in (*day_rules.RULES, day_of_month, *RULES)]
     there = [one for one in found if one]
-    return _onward(text, at, max(there, key=lambda one: one[1])) if there else None
+    return _onward(text, at, _with_weekday_beside(text, max(there, key=lambda one: one[1]))) if there else None
 
 
 def _onward(text: Text, at: int, found: Found) -> Found:
@@ -277,6 +317,15 @@ def _onward(text: Text, at: int, found: Found) -> Found:
     if len(days.days) != 1 or days.is_later or not (text.cat(end) == "onward" or is_on):
         return found
     return Days((days.days[0], days.days[0] + timedelta(6)), is_span=True, bound="after", anchor=days.days[0]), end + 1
+
+
+def _with_weekday_beside(text: Text, found: Found) -> Found:
+    """`May 22 (Fri)`: the date, checked against the weekday in brackets."""
+    days, end = found
+    is_date = days.month is not None and len(days.days) == 1 and not days.is_later
+    if is_date and text.word(end) == "(" and text.cat(end + 1) == "weekday" and text.word(end + 2) == ")":
+        return day_rules.checked(text, text.value(end + 1), days, end + 3)
+    return found
 
 
 def bounded_day(text: Text, at: int) -> Found | None:

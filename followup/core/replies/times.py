@@ -14,7 +14,7 @@ from followup.core.replies.symbols import read_symbols
 from followup.core.replies.windows import Choice
 from followup.core.replies.words.entry import word_set
 
-_WORDS_THAT_OPEN = frozenset({"otra", "otro", "other"})
+_WORDS_THAT_OPEN = frozenset({"otra", "otro", "other", "rest"})
 """Words outside the lists with which a time can begin."""
 
 
@@ -199,6 +199,16 @@ def _day_of_the_same_month(text: Text, at: int, previous: Mention | None) -> Men
     return Mention(Days((day,), month=month), at, number_at + 1) if day >= text.today else None
 
 
+def _in_same_half(old: Mention, new: Mention) -> Mention:
+    """`8pm needs to be changed to 9`: a bare hour near the one it replaces is in the same half-day."""
+    if not (isinstance(old.value, Hours) and isinstance(new.value, Hours)) or new.value.kind != "at":
+        return new
+    was, told = old.value.first, new.value.first
+    if not was.half or told.half or told.hour > 12 or abs(was.hour % 12 - told.hour % 12) > 2:
+        return new
+    return replace(new, value=replace(new.value, first=replace(told, half=was.half)))
+
+
 def _without_taken_back(text: Text, found: list[Mention]) -> list[Mention]:
     """The mentions without those that the text itself corrects (`tues, no wait wed`) or moves away from."""
     kept: list[Mention] = []
@@ -207,6 +217,7 @@ def _without_taken_back(text: Text, found: list[Mention]) -> list[Mention]:
         if way == "this":
             continue
         if way == "before":
+            one = _in_same_half(found[number - 1], one)
             is_time = not isinstance(one.value, Days)
             while kept and (not is_time or not isinstance(kept[-1].value, Days)):
                 kept.pop()

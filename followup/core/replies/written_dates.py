@@ -22,6 +22,8 @@ _DEL = ("el", "del", "al", "dia")
 
 def numeric_date(text: Text, at: int) -> Found | None:
     """`3/5`, `3/5/26`, `2026-03-05`, by the shop's order unless only the other order is a date."""
+    if text.cat(at) == "num" and text.cat(at + 1) == "num" and is_year(text, at + 2):
+        return _spaced_date(text, at)
     if text.cat(at) in ("decimal", "num"):
         return _dotted_date(text, at)
     if text.cat(at) != "date":
@@ -35,9 +37,18 @@ def numeric_date(text: Text, at: int) -> Found | None:
     return _ordered_date(text, at, numbers)
 
 
+def _spaced_date(text: Text, at: int) -> Found | None:
+    """`03 05 2026`: day, month and year with nothing but spaces between them."""
+    numbers = (text.value(at), text.value(at + 1), text.value(at + 2))
+    if not all(text.word(n).isdigit() for n in (at, at + 1, at + 2)):
+        return None
+    found = _ordered_date(text, at, numbers)
+    return (found[0], at + 3) if found else None
+
+
 def _dotted_date(text: Text, at: int) -> Found | None:
-    """`on 4.22`, `on 4-22`: a date only after `on` and where it is no clock time."""
-    if text.word(at - 1) not in ("on", "el", "dia", "del"):
+    """`on 4.22`, `on 4-22`, `4-22 at 8am`: a date only after `on` or before an hour, and where it is no clock time."""
+    if text.word(at - 1) not in ("on", "el", "dia", "del") and not _is_before_an_hour(text, at + 3):
         return None
     if text.cat(at) == "decimal" and "." in text.word(at):
         numbers, end = text.symbols[at].numbers, at + 1
@@ -49,6 +60,12 @@ def _dotted_date(text: Text, at: int) -> Found | None:
         return None
     found = _ordered_date(text, at, numbers)
     return (found[0], end) if found else None
+
+
+def _is_before_an_hour(text: Text, at: int) -> bool:
+    """Whether an hour that shows itself as one follows: `, 8am`, `at 8:30`."""
+    start = at + 1 if text.word(at) == "," or text.cat(at) == "at" else at
+    return start > at and (text.cat(start) == "clock" or (text.cat(start) == "num" and text.cat(start + 1) == "ampm"))
 
 
 def _ordered_date(text: Text, at: int, numbers: tuple[int, ...]) -> Found | None:

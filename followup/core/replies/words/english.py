@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from followup.core.replies.words import holidays
 from followup.core.replies.words.entry import Entry, entries, word_set
 
 _WEEKDAYS = (
@@ -63,7 +64,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("ordinal", 30, "thirtieth"),
     *entries("relday", 0, "today|todays|tday"),
     *entries("relday", 1, "tomorrow|tmrw|tmw|tmr|tmrow|tomorow|tommorow|tommorrow|tomorrows|tom|tomoro"),
-    *entries("relday", 1, "the next day"),
+    *entries("relday", 1, "the next day|the following day|following day"),
     *entries("relday", 2, "day after tomorrow|the day after tomorrow|overmorrow|day after tmrw|the day after tmrw"),
     *entries("relday", -1, "yesterday|day before|last night"),
     *entries("relday", -2, "day before yesterday|the day before yesterday"),
@@ -87,7 +88,12 @@ ENTRIES: tuple[Entry, ...] = (
         "before midday|early part of the day",
     ),
     *entries("part", "late_morning", "late morning|late in the morning|mid morning|midmorning|later in the morning"),
-    *entries("part", "noon", "noon|midday|mid day|noontime|noonish|high noon|12 noon|12 midday|noon time"),
+    *entries(
+        "part",
+        "noon",
+        "noon|midday|mid day|noontime|noonish|high noon|middle of the day|the middle of the day|12 noon|12 midday|"
+        "noon time",
+    ),
     *entries(
         "part",
         "lunch",
@@ -229,41 +235,7 @@ ENTRIES: tuple[Entry, ...] = (
         "holidays|the holidays|holiday season|the holiday season|xmas holidays|christmas holidays|festive season|"
         "christmas time|christmastime|xmas time",
     ),
-    *entries("holiday", "christmas", "christmas|xmas|x mas|christmas day|xmas day"),
-    *entries("holiday", "christmas_eve", "christmas eve|xmas eve"),
-    *entries("holiday", "boxing_day", "boxing day"),
-    *entries("holiday", "new_year", "new years day|new year day|new years|new year|the new year"),
-    *entries("holiday", "new_years_eve", "new years eve|nye|new year eve"),
-    *entries("holiday", "thanksgiving", "thanksgiving|turkey day|thanksgiving day"),
-    *entries("holiday", "black_friday", "black friday"),
-    *entries("holiday", "cyber_monday", "cyber monday"),
-    *entries("holiday", "labor_day", "labor day|labour day"),
-    *entries("holiday", "memorial_day", "memorial day"),
-    *entries(
-        "holiday",
-        "independence_day",
-        "independence day|4th of july|the 4th of july|the fourth|fourth of july|july 4th holiday|the fourth of july",
-    ),
-    *entries("holiday", "mlk_day", "mlk day|mlk|martin luther king day|martin luther king jr day|mlk jr day"),
-    *entries("holiday", "presidents_day", "presidents day|president day|washingtons birthday"),
-    *entries("holiday", "juneteenth", "juneteenth"),
-    *entries("holiday", "columbus_day", "columbus day|indigenous peoples day"),
-    *entries("holiday", "veterans_day", "veterans day|veteran day"),
-    *entries("holiday", "easter", "easter|easter sunday|easter day"),
-    *entries("holiday", "easter_monday", "easter monday"),
-    *entries("holiday", "good_friday", "good friday"),
-    *entries("holiday", "mothers_day", "mothers day"),
-    *entries("holiday", "fathers_day", "fathers day"),
-    *entries("holiday", "valentines_day", "valentines day|valentines|v day"),
-    *entries("holiday", "halloween", "halloween"),
-    *entries("holiday", "workers_day", "workers day|international workers day|may day|intl workers day"),
-    *entries(
-        "holiday",
-        "st_patricks_day",
-        "saint patrick|st patrick|st pattys|st patricks day|st pattys day|st paddys day|saint patricks day",
-    ),
-    *entries("holiday", "groundhog_day", "groundhog day"),
-    *entries("holiday", "super_bowl", "super bowl sunday"),
+    *holidays.ENGLISH,
     *entries(
         "except", 0, "but|except|but not|except for|excluding|other than|besides|apart from|aside from|anything but"
     ),

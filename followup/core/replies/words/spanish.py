@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from followup.core.replies.words import holidays
 from followup.core.replies.words.entry import Entry, entries, word_set
 
 _WEEKDAYS = (
@@ -216,29 +217,7 @@ ENTRIES: tuple[Entry, ...] = (
         "fiestas|las fiestas|fiestas navidenas|fiestas decembrinas|las fiestas decembrinas|"
         "las fiestas navidenas|vacaciones de navidad",
     ),
-    *entries("holiday", "christmas", "navidad|dia de navidad|navidades"),
-    *entries("holiday", "christmas_eve", "nochebuena|noche buena"),
-    *entries("holiday", "new_year", "ano nuevo|dia de ano nuevo"),
-    *entries("holiday", "new_years_eve", "fin de ano|nochevieja|vispera de ano nuevo|noche vieja"),
-    *entries("holiday", "three_kings", "dia de reyes|reyes|reyes magos|el dia de reyes"),
-    *entries(
-        "holiday",
-        "thanksgiving",
-        "accion de gracias|dia de accion de gracias|dia de gracias|thanksgiving|el dia de accion de gracias|sanguivin",
-    ),
-    *entries("holiday", "labor_day", "dia del trabajo|dia del trabajador|labor day"),
-    *entries("holiday", "fathers_day", "dia del padre"),
-    *entries("holiday", "memorial_day", "dia de los caidos|memorial day"),
-    *entries("holiday", "independence_day", "4 de julio|cuatro de julio|dia de la independencia"),
-    *entries("holiday", "presidents_day", "dia de los presidentes"),
-    *entries("holiday", "veterans_day", "dia de los veteranos"),
-    *entries("holiday", "columbus_day", "dia de la raza|dia de la hispanidad"),
-    *entries("holiday", "easter", "pascua|domingo de pascua|domingo de resurreccion"),
-    *entries("holiday", "good_friday", "viernes santo"),
-    *entries("holiday", "valentines_day", "san valentin|dia de san valentin|dia del amor"),
-    *entries("holiday", "halloween", "halloween|dia de brujas"),
-    *entries("holiday", "day_of_the_dead", "dia de muertos|dia de los muertos"),
-    *entries("holiday", "black_friday", "viernes negro|black friday"),
+    *holidays.SPANISH,
     *entries(
         "except", 0, "menos|excepto|salvo|menos el|excepto el|pero no|pero no el|que no sea|que no sea el|menos los"
     ),
