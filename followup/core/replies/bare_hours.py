@@ -37,7 +37,8 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
     told, end, is_shown = got
     after, before = text.word(end), text.word(at - 1)
     is_counted = after in NO_HOUR_AFTER or (after == "of" and text.word(end + 1) in _OF_WHOM)
-    if (is_counted and not told.first.is_plain) or before in _NO_HOUR_BEFORE:
+    is_pair = text.cat(end - 1) == "num" and text.cat(end - 2) == "num"
+    if (is_counted and (is_pair or not told.first.is_plain)) or before in _NO_HOUR_BEFORE:
         return False
     if text.cat(end) == "unit" and not told.first.is_plain:
         return False
@@ -59,6 +60,8 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
     if before == "to" and _ends_here(text, end) and moves(_head(text, at)):
         return True
     if _is_asked_about(text, before, end):
+        return True
+    if _is_told_as_time(text, at, end):
         return True
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
     if before in ("make it", "make that") and told.first.hour >= 1:
@@ -100,7 +103,7 @@ _AFTER_PRONOUN = word_set("of that which with for at on in day time thing more d
 
 
 _ASKS = word_set("is would does will can could")
-_ALL_RIGHT = word_set("ok good fine possible available free open work works be alright")
+_ALL_RIGHT = word_set("ok good fine possible available free open work works be alright suit")
 
 
 def _is_asked_about(text: Text, before: str, end: int) -> bool:
@@ -111,6 +114,18 @@ def _is_asked_about(text: Text, before: str, end: int) -> bool:
             after == "instead" or (after == "that" and next_after == "day") or (after == "the" and next_after == "same")
         )
     return before in _ASKS and after in _ALL_RIGHT
+
+
+_TIME_IS = re.compile(r"\btime (?:is|to be|would be|was|should be|for that is|:) ?$")
+_SAID = re.compile(r"\b(?:i (?:said|mean|meant|asked for)|only(?: do| make| come)?) $")
+
+
+def _is_told_as_time(text: Text, at: int, end: int) -> bool:
+    """`my preferred time is 2`, `I said 3`: a number that is called a time, or is said again."""
+    if not _ends_here(text, end) and text.word(end) not in _GOES_WITH_HOUR:
+        return False
+    head = _head(text, at)
+    return bool(_TIME_IS.search(head)) or (text.setting.asked in ("time", "slot", "day") and bool(_SAID.search(head)))
 
 
 def _is_after_loose_opener(text: Text, at: int, end: int) -> bool:
@@ -152,6 +167,8 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
             return len(between) <= 4
         if all(one.category in (*GLUE, "or", "and") or one.text == "," for one in between):
             is_list = any(one.category in ("or", "and") or one.text == "," for one in between)
+            if text.cat(previous.end - 1) in ("weekday", "relday") and [one.text for one in between] == [","]:
+                return text.cat(end) in ("", "mark")
             return isinstance(previous.value, Hours) or not is_list or isinstance(previous.value, PartOfDay)
     part_at = end + 1 if text.word(end) == "," else end
     if text.cat(text.skip(part_at, "this", "at", "in", "the")) == "part":
@@ -168,7 +185,8 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
                 or text.cat(text.skip(ahead[1], "on", "the")) in ("weekday", "relday")
             )
         )
-    return text.cat(after) in ("weekday", "relday") and text.word(end) != "."
+    is_on_date = text.cat(end) == "on" and text.cat(after) in ("month", "ordinal") and text.cat(after + 1) != "word"
+    return (text.cat(after) in ("weekday", "relday", "date", "holiday") or is_on_date) and text.word(end) != "."
 
 
 def _ends_here(text: Text, at: int) -> bool:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from followup.core.replies.mentions import Hour, Text
+from followup.core.replies.words.entry import word_set
 
 FoundHour = tuple[Hour, int]
 _SHORT_PARTS = {
@@ -41,7 +42,7 @@ def _written(text: Text, at: int) -> FoundHour | None:
         return _decimal(text, at)
     if cat == "part" and text.name(at) in ("noon", "midnight"):
         return Hour(12, 0, "pm" if text.name(at) == "noon" else "am"), at + 1
-    if cat != "num" or text.word(at + 1) == ":" or text.word(at - 1) == ":":
+    if cat != "num" or text.word(at + 1) == ":" or (text.word(at - 1) == ":" and text.cat(at - 2) == "num"):
         return None
     number = text.value(at)
     if number == 20 and text.word(at) == "twenty" and 0 < text.value(at + 1) < 4 and text.cat(at + 1) == "num":
@@ -139,8 +140,13 @@ def _is_minutes_pair(text: Text, at: int) -> bool:
         return False
     if text.cat(end) == "ampm" or _has_part(text, end):
         return True
-    is_led = text.cat(at - 1) in (*_SHOWS_HOUR, "mark", "") or text.word(at - 1) == "time"
-    return is_led and (text.cat(end) in ("", "mark", "in") or (text.value(at) > 12 and _goes_on(text, end)))
+    is_led = text.cat(at - 1) in (*_SHOWS_HOUR, "mark", "") or text.word(at - 1) in _LEADS_PAIR
+    if is_led and text.cat(end) in ("", "mark", "in"):
+        return True
+    is_sure = text.value(at) > 12 or (
+        text.setting.asked in ("day", "time", "slot", "confirm") and int(minutes) % 5 == 0
+    )
+    return is_led and is_sure and _goes_on(text, end)
 
 
 def _has_part(text: Text, at: int) -> bool:
@@ -149,15 +155,29 @@ def _has_part(text: Text, at: int) -> bool:
     return text.cat(part_at) == "part" and part_at - at <= 2
 
 
-_GOES_ON = ("then", "please", "i", "we", "is", "if", "works", "would", "thanks", "ok", "under", "for", "suits")
+_LEADS_PAIR = word_set(
+    "be time ok yes yeah yep sure would is does will do my only said mean meant prefer like then"
+) | {
+    "make it",
+    "make that",
+    "i mean",
+    "i meant",
+}
+_GOES_ON = word_set(
+    "then please i we is if works would thanks ok under for suits will be can that so work good fine should",
+    "appointment instead sounds it suit suits possible available free only",
+)
 
 
 def _goes_on(text: Text, at: int) -> bool:
     """Whether a reply goes on here after its time, so that two numbers before it count nothing."""
     if text.cat(at) == "month":
         return text.cat(text.skip(at + 1, "the")) in ("num", "ordinal")
+    if text.cat(at) == "the":
+        return text.cat(at + 1) in ("num", "ordinal")
     is_to = text.cat(at) == "to" and text.cat(at + 1) not in ("num", "clock")
-    return is_to or text.cat(at) in ("on", "weekday", "relday", "and", "or") or text.word(at) in _GOES_ON
+    is_date = text.cat(at) in ("num", "ordinal") and text.cat(at + 1) == "month"
+    return is_to or is_date or text.cat(at) in ("on", "weekday", "relday", "and", "or") or text.word(at) in _GOES_ON
 
 
 def _minutes(text: Text, at: int) -> tuple[int, int]:
@@ -223,7 +243,8 @@ def _are_minutes(text: Text, at: int, minutes: int, way: int, end: int, number: 
         return True
     if word not in ("to", "til", "till") or minutes not in (5, 10, 15):
         return False
-    is_led = text.cat(at - 1) in _LEADS_TO_ONE or text.word(at - 1) in ("time", "my")
+    is_led = text.cat(at - 1) in _LEADS_TO_ONE or text.word(at - 1) in ("time", "my", "make it", "make that")
+    is_led = is_led or (text.word(at - 1) in ("is", "be", ":") and "time" in (text.word(at - 2), text.word(at - 3)))
     return is_led or (minutes == 15 and number <= 12) or _is_no_range(text, minutes, number, end + 2)
 
 
@@ -249,7 +270,7 @@ def _past_noon(text: Text, minutes: int, way: int | None, at: int) -> FoundHour 
 
 def _with_half(text: Text, told: Hour, end: int) -> FoundHour | None:
     """The hour with am, pm or a part of the day that follows it."""
-    is_number = text.cat(end - 1) == "num" and told.minute == 0
+    is_number = text.cat(end - 1) == "num" and told.minute == 0 and text.word(end - 1) != "00"
     is_plain = told.is_plain and not is_number
     after = end
     is_hour_unit = text.name(after) == "hour" and text.cat(after) == "unit" and text.setting.language == "es"

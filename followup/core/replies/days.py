@@ -40,7 +40,7 @@ def weekday(text: Text, at: int) -> Found | None:
     if text.word(end) == "." and text.cat(end + 1) in ("ordinal", "month"):
         end += 1
     found = _with_a_date(text, number, end)
-    if found:
+    if found and not _is_instead(text, start, end, found[0]):
         return found
     beside = _beside_a_named_date(text, number, start, end)
     if beside:
@@ -71,6 +71,11 @@ def _beside_a_named_date(text: Text, number: int, start: int, end: int) -> Found
         return one_day(cal.next_weekday(day, number)), found[1]
     told = day - timedelta((day.weekday() - number - 1) % 7 + 1)
     return (one_day(told), found[1]) if told >= text.today else None
+
+
+def _is_instead(text: Text, start: int, end: int, both: Days) -> bool:
+    """`not today, the 8th of April`: two days that disagree because the second is meant instead of the first."""
+    return both.disagrees and text.word(end) == "," and text.word(start - 1) in ("not", "no", "never")
 
 
 _SITTERS = word_set("i just it car has we us he she they who all been")
@@ -262,7 +267,9 @@ def named_day(text: Text, at: int) -> Found | None:
     if shift < 0:
         return Days(()), end
     weeks, end = _weeks_on(text, end)
-    return _beside_a_date(text, text.today + timedelta(shift + 7 * weeks), end)
+    day = text.today + timedelta(shift + 7 * weeks)
+    found = _beside_a_date(text, day, end)
+    return (one_day(day), end) if _is_instead(text, start, end, found[0]) else found
 
 
 def _weeks_on(text: Text, at: int) -> tuple[int, int]:

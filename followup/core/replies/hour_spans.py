@@ -79,7 +79,20 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
         kind, end, is_shown = "by", end + 1, True
     if text.cat(at) == "from" and kind is None:
         kind = "after"
+    bound = _told_as_bound(text, at) if kind is None else None
+    if bound:
+        kind, is_shown = bound, True
     return Hours(kind or "at", told), end, is_shown
+
+
+def _told_as_bound(text: Text, at: int) -> str | None:
+    """`the earliest I can do is 9`, `my latest would be 3`: the bound that the words before an hour make of it."""
+    if text.word(at - 1) not in ("is", "be"):
+        return None
+    before = [text.cat(n) for n in range(max(0, at - 8), at - 1)]
+    if any(cat == "mark" for cat in before):
+        return None
+    return "after" if "onward" in before else "by" if "orearlier" in before else None
 
 
 def part_of_day(text: Text, at: int) -> tuple[PartOfDay, int] | None:

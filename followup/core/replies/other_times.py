@@ -41,7 +41,8 @@ _ELSEWHERE = (
     r"\boff (?:work )?at $"
     r"|\b(?:have to be|need to be|gotta be|got to be|(?<!it )(?<!that )must be|supposed to be|"
     r"tengo que estar) (?!(?:changed|moved|delayed|rescheduled|switched)\b)(?:\w+ ){0,4}$"
-    r"|\b(?:(?:do|are|you|u|guys|shop|yall) (?:\w+ )?(?:open|close|closed)(?! at| for|ings?)|abren|cierran|abierto|"
+    r"|\b(?:(?:do|are|you|u|guys|shop|yall) (?:\w+ )?(?:open|close|closed)(?! at| for|ings?| it\b| the\b| my\b)|"
+    r"abren|cierran|abierto|"
     r"abiertos) (?:\w+ ){0,4}$|\b(?:in a|my|a) meeting (?:at|until|till|from) $|\b(?:and that|which|work|shift|"
     r"school|class) starts (?:\w+ ){0,2}$"
 )

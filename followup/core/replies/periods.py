@@ -32,7 +32,7 @@ def distance(text: Text, at: int) -> Found | None:
         start = text.skip(start, "around")
         if text.cat(start) in ("next", "coming", "this"):
             return _next_few(text, start + 1)
-    if text.word(at - 1) in ("for", "stay", "staying", "spend") and not has_in:
+    if text.word(at - 1) in ("for", "stay", "staying", "spend") and not has_in and text.cat(at + 2) != "relday":
         return None
     if text.cat(start) == "next" and text.cat(start + 1) in ("num", "couple", "few"):
         return _next_few(text, start + 1)

@@ -63,6 +63,10 @@ _IS_COMING = word_set("im am are were be is was not ill keep")
 """Before `coming`: the verb, not the coming Monday."""
 
 
+_COUNTED = ("unit", "weekday", "weekend")
+"""Before `from today`: days that are counted from it; after anything else it is the first of the days."""
+
+
 def read_symbols(text: str, language: str) -> list[Symbol]:
     """The symbols of a plain text; words of the other language count where they are long enough to be no accident."""
     tokens = [(match.lastgroup or "", match.group(), match.start(), match.end()) for match in _TOKEN.finditer(text)]
@@ -75,6 +79,8 @@ def read_symbols(text: str, language: str) -> list[Symbol]:
             symbol = Symbol("on", 0, "on", symbol.end - 2, symbol.end)
         if symbol.text == "coming" and symbols and symbols[-1].text in _IS_COMING:
             symbol = Symbol("word", 0, "coming", symbol.start, symbol.end)
+        if symbol.text == "from today" and not (symbols and symbols[-1].category in _COUNTED):
+            symbol = Symbol("relday", 0, "today", symbol.start, symbol.end)
         symbols.append(symbol)
         at += taken
     return symbols

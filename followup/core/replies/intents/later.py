@@ -161,7 +161,7 @@ _SAYS = phrases(
     r"remind me",
     r"ask (?:me )?again",
     r"in (?:a )?(?:few|couple) (?:of )?(?:months|years)",
-    r"next (?:month|year|season|time)",
+    r"(?<!st of )(?<!nd of )(?<!rd of )(?<!th of )next (?:month|year|season|time)",
     r"at (?:\d+ ?k|\d\d,?\d{3})",
     r"(?:at|around|hits?|reach(?:es)?|til|till|until|when it gets to) (?:\d{2,3} ?k|"
     r"\d{2,3},? ?\d{3}|\d{2,3} ?thousand)(?: (?:miles|mi|km))?",
