@@ -14,6 +14,8 @@ from followup.core.text import COVERS, Cover
 
 HOW = ("signed_paper", "tablet", "web_form", "text_in", "spoken", "imported_unproven")
 KEPT_AS_IT_HAPPENS = frozenset({"tablet", "web_form", "text_in"})
+# Why a stop is written before it is asked whether all was meant; it is held against what is queued, which waits.
+HELD = "held until it is told whether all was meant"
 Event = Literal["given", "narrowed", "taken_back", "given_again"]
 
 
@@ -56,6 +58,11 @@ class ConsentStanding:
     covers: frozenset[str]
     is_stopped: bool
     decided_by: ConsentEntry | None
+
+    @property
+    def is_held(self) -> bool:
+        """True while it is asked whether the stop was meant for everything."""
+        return self.is_stopped and self.decided_by is not None and self.decided_by.because == HELD
 
     def allows(self, cover: Cover | None) -> bool:
         """True where a text of that cover may leave; None (answers) needs only that no stop stands."""
@@ -100,3 +107,18 @@ def _lifts(entry: ConsentEntry, stopped_by: ConsentEntry) -> bool:
     if not covers_of_grant(entry) or entry.given_on < stopped_by.given_on:
         return False
     return entry.given_on > stopped_by.given_on or entry.how in KEPT_AS_IT_HAPPENS
+
+
+_SAYS: dict[Event, str] = {
+    "given": "given",
+    "narrowed": "a part was taken back",
+    "taken_back": "taken back",
+    "given_again": "given again",
+}
+
+
+def in_words(entry: ConsentEntry) -> str:
+    """One line of the ledger for a page or a command: what happened, when, how, and of which words."""
+    words = f", words of version {entry.words_version}" if entry.words_version else ""
+    because = f"; {entry.because}" if entry.because else ""
+    return f"{_SAYS[entry.event]} on {entry.given_on} ({entry.how.replace('_', ' ')}{words}{because})"

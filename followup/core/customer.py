@@ -12,7 +12,8 @@ ROLES_OF_TIES = ("owner", "driver", "payer")
 class Phone:
     """A number. `zones` are all IANA zones that the number may be in, worked out at entry; () = unknown.
 
-    `line` is "mobile", "landline", "voip" or "unknown"; `bad_because` says why it cannot be texted, if so.
+    `line` is what `phone_numbers` reads, "fixed_voip" by a person's word, or "unknown"; `bad_because` says why it
+    cannot be texted, `held_because` why a person looks before anything we start leaves: it may be somebody else's.
     """
 
     id: int
@@ -21,6 +22,7 @@ class Phone:
     line: str = "unknown"
     language: str | None = None
     bad_because: str | None = None
+    held_because: str | None = None
 
 
 @dataclass(frozen=True)

@@ -31,6 +31,11 @@ DELIVERY_RANK = {
 }  # fmt: skip
 
 VALID_FOR: dict[str, timedelta] = {"invite": timedelta(days=3), "answer": timedelta(minutes=30)}
+# An answer to what was written longer ago answers nobody who is waiting: it keeps to the hours of texts about visits.
+ANSWERS_WITHIN = timedelta(minutes=30)
+CONFIRMED_WITHIN = timedelta(minutes=5)  # of a stop: 47 CFR 64.1200(a)(12); of a consent the same
+# An answer that leaves although a stop stands: HELP, the one confirmation, and what asks about or undoes the stop.
+LEAVES_IN_SPITE_OF_A_STOP = frozenset({"help", "stopped", "resumed", "ask_confirm_stop"})
 
 
 @dataclass(frozen=True)
@@ -117,6 +122,10 @@ REASONS: tuple[Reason, ...] = (
     _answer("caution_run_flat", "a flat on a run-flat car", phone=True),
 )
 
+# What is written at any hour however late: cautions, and what has minutes of its own.
+AT_ANY_HOUR = frozenset(
+    {one.code for one in REASONS if one.code.startswith("caution_")} | {"opted_in", "stopped", "ask_confirm_stop"}
+)
 REASON_BY_CODE: dict[str, Reason] = {reason.code: reason for reason in REASONS}
 
 

@@ -1,15 +1,18 @@
-"""The consent ledger: append-only; what stands is played from it by `core/consent.py`."""
+"""The consent ledger: append-only; what stands is played from it by `core/consent.py`.
+
+Whoever writes a line and whoever lets a text leave holds the number's lock until its transaction ends: so a text is
+in flight before a stop is kept, or it finds the stop.
+"""
 
 from __future__ import annotations
 
 import hashlib
 import hmac
-from datetime import date, datetime
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, func, or_, select, update
 
 from followup.core.consent import ConsentEntry, ConsentStanding, standing
-from followup.storage import outbox, rows, tables
+from followup.storage import rows, tables
 from followup.storage.rows import Row
 
 
@@ -18,9 +21,28 @@ def hash_number(number: str, secret: str) -> str:
     return hmac.new(secret.encode(), number.encode(), hashlib.sha256).hexdigest()
 
 
+def lock(connection: Connection, shop_id: int, number: str) -> None:
+    """Wait for whoever decides about that number, and keep others waiting until this transaction ends.
+
+    SQLite has one writer at a time anyway.
+    """
+    if connection.dialect.name == "postgresql":
+        key = func.hashtextextended(f"consent of {number} at shop {shop_id}", 0)
+        connection.execute(select(func.pg_advisory_xact_lock(key)))
+
+
+def know_again(connection: Connection, shop_id: int, number: str, secret: str) -> None:
+    """Give a number that comes in again the lines that its hash alone had kept: a stop has no end."""
+    table = tables.consents
+    mine = (table.c.shop_id == shop_id, table.c.number_hash == hash_number(number, secret), table.c.number.is_(None))
+    connection.execute(update(table).where(*mine).values(number=number))
+
+
 def append(connection: Connection, shop_id: int, entry: ConsentEntry, secret: str, kept_by: str) -> int | None:
     """Append one line; a consent counts once by (number, given_on, words): the same again is None."""
     table = tables.consents
+    lock(connection, shop_id, entry.number)
+    know_again(connection, shop_id, entry.number, secret)
     if entry.event == "given":
         same = select(table.c.id).where(
             table.c.shop_id == shop_id,
@@ -51,16 +73,6 @@ def append(connection: Connection, shop_id: int, entry: ConsentEntry, secret: st
     )
 
 
-def take_back_for_provider(
-    connection: Connection, shop_id: int, number: str, now: datetime, on: date, secret: str
-) -> None:
-    """The provider keeps the number as opted out: a stop like any other, and nothing queued leaves."""
-    because = "the provider keeps it opted out"
-    entry = ConsentEntry(number, "taken_back", (), now, on, "text_in", because=because)
-    append(connection, shop_id, entry, secret, "provider")
-    outbox.drop_planned(connection, shop_id, "the customer stopped the texts", number=number)
-
-
 def entry_of(row: Row) -> ConsentEntry:
     """The plain value of a line of the ledger."""
     return ConsentEntry(
@@ -69,16 +81,19 @@ def entry_of(row: Row) -> ConsentEntry:
     )  # fmt: skip
 
 
-def ledger(connection: Connection, shop_id: int, number: str) -> list[ConsentEntry]:
-    """Every line of that number, oldest first."""
+def ledger(connection: Connection, shop_id: int, number: str, secret: str | None = None) -> list[ConsentEntry]:
+    """Every line of that number, oldest first; with the secret also those of a number that only its hash knows."""
     table = tables.consents
-    query = select(table).where(table.c.shop_id == shop_id, table.c.number == number)
+    is_mine = table.c.number == number
+    if secret is not None:
+        is_mine = or_(is_mine, table.c.number_hash == hash_number(number, secret))
+    query = select(table).where(table.c.shop_id == shop_id, is_mine)
     return [entry_of(row) for row in rows.every(connection, query.order_by(table.c.at, table.c.id))]
 
 
-def standing_of(connection: Connection, shop_id: int, number: str) -> ConsentStanding:
+def standing_of(connection: Connection, shop_id: int, number: str, secret: str | None = None) -> ConsentStanding:
     """What the ledger of that number allows now."""
-    return standing(ledger(connection, shop_id, number))
+    return standing(ledger(connection, shop_id, number, secret))
 
 
 def standings(connection: Connection, shop_id: int) -> dict[str, ConsentStanding]:

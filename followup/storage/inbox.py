@@ -23,6 +23,14 @@ def unhandled(connection: Connection, shop_id: int) -> list[int]:
     return [row["id"] for row in rows.every(connection, query)]
 
 
+def unread_since(connection: Connection, phone_id: int) -> datetime | None:
+    """When the oldest text of the phone came that nothing has read yet; None where all are read."""
+    table = tables.inbound
+    query = select(table.c.received_at).where(table.c.phone_id == phone_id, table.c.handled_at.is_(None))
+    found = rows.first(connection, query.order_by(table.c.received_at).limit(1))
+    return found["received_at"] if found else None
+
+
 def begin_handling(connection: Connection, inbound_id: int, now: datetime) -> Row | None:
     """Take an inbound text in this transaction; None where another process was first."""
     table = tables.inbound

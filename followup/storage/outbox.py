@@ -20,6 +20,7 @@ from followup.storage.rows import Row
 # Alerts to staff before answers, answers before visit texts, invites last: what somebody waits for goes first.
 _ORDER = case({"alert": 0, "answer": 1, "visit": 2, "invite": 3}, value=tables.texts.c.kind, else_=4)
 _REACHED = ("claimed", "in_flight", "sent", "unknown", "held")
+MAY_HAVE_LEFT = ("in_flight", "sent", "unknown", "held")
 
 
 def raise_reason(
@@ -243,6 +244,17 @@ def invites_by_phone(
     for row in rows.every(connection, query.order_by(at, table.c.id)):
         found.setdefault(row["phone_id"], []).append(row)
     return found
+
+
+def told_about(connection: Connection, text: Row, since: datetime) -> tuple[datetime, ...]:
+    """When other texts about the same booking, or of the same reason where there is none, left to the phone."""
+    table = tables.texts
+    subject = table.c.request_id == text["request_id"] if text["request_id"] else table.c.reason_id == text["reason_id"]
+    query = select(table.c.in_flight_at).where(
+        table.c.phone_id == text["phone_id"], subject, table.c.id != text["id"], table.c.kind.in_(("invite", "visit")),
+        table.c.state.in_(MAY_HAVE_LEFT), table.c.in_flight_at >= since,
+    )  # fmt: skip
+    return tuple(row["in_flight_at"] for row in rows.every(connection, query))
 
 
 def last_asking(connection: Connection, phone_id: int) -> Row | None:

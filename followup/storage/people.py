@@ -18,7 +18,10 @@ _VEHICLE_FIELDS = {one.name for one in fields(Vehicle)}
 
 def phone_of(row: Row) -> Phone:
     """The plain value of a phone's row."""
-    return Phone(row["id"], row["number"], tuple(row["zones"]), row["line"], row["language"], row["bad_because"])
+    return Phone(
+        row["id"], row["number"], tuple(row["zones"]), row["line"], row["language"], row["bad_because"],
+        row["held_because"],
+    )  # fmt: skip
 
 
 def person_of(row: Row) -> Person:

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import date, datetime
 from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Table
 
 from followup.core.advisories import Advisory
 from followup.core.consent import ConsentStanding, standing
-from followup.core.conversation.state import PERSON_STAYS
 from followup.core.forecast.window import DueCurve
 from followup.core.item import Catalogue
 from followup.core.items import catalogue_of
@@ -29,12 +28,9 @@ from followup.core.shop import Shop
 from followup.core.vehicle import AXLES
 from followup.core.visit import Recommendation, Visit, Work
 from followup.core.wall import day_of
-from followup.storage import consents, inbox, outbox, people, rows, shops, tables
+from followup.storage import consents, inbox, numbers, outbox, people, rows, shops, tables
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
-
-# Caps count a year of invites; a little more keeps the first day's edge.
-_INVITES_SINCE = timedelta(days=400)
 
 
 @dataclass(frozen=True)
@@ -84,7 +80,7 @@ def gather(connection: Connection, shop_id: int, now: datetime, phone_id: int | 
         rests=of_cars(tables.rests),
         recalls=of_cars(tables.recalls, tables.recalls.c.ended_at.is_(None)),
         bookings=of_cars(tables.booking_requests),
-        invites=outbox.invites_by_phone(connection, shop_id, now - _INVITES_SINCE, now, phone_id),
+        invites=outbox.invites_by_phone(connection, shop_id, now - numbers.INVITES_SINCE, now, phone_id),
         alerts=rows.grouped(connection, tables.alerts, "phone_id", shop_id, None if phone_id is None else [phone_id]),
         states={row["phone_id"]: row["state"] for row in inbox.conversations_of_shop(connection, shop_id, phone_id)},
         standings={number: consents.standing_of(connection, shop_id, number)}
@@ -249,15 +245,5 @@ def _items_of(text: Row) -> tuple[tuple[str, str], ...]:
 
 def _thread(gathered: Gathered, phone_id: int, shop: Shop, now: datetime) -> dict[str, Any]:
     state, about = gathered.states.get(phone_id, {}), gathered.alerts.get(phone_id, [])
-    complaints = [row for row in about if row["kind"] == "complaint"]
-    person_at = state.get("person_at")
-    with_person = bool(state.get("is_frozen")) or bool(
-        person_at and now - datetime.fromisoformat(person_at) < PERSON_STAYS
-    )
-    return {
-        "has_open_complaint": any(row["closed_at"] is None for row in complaints),
-        "has_open_symptom": bool(state.get("open_symptom"))
-        or any(row["closed_at"] is None and row["kind"].startswith("symptom") for row in about),
-        "complained_on": max((day_of(row["raised_at"], shop.zone) for row in complaints), default=None),
-        "is_with_a_person": with_person,
-    }
+    complaints = [day_of(row["raised_at"], shop.zone) for row in about if row["kind"] == "complaint"]
+    return {"complained_on": max(complaints, default=None), **numbers.thread_facts(state, about, now)}

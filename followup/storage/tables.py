@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from sqlalchemy import Boolean, Column, Date, Float, Index, Integer, String, Table, UniqueConstraint
+from sqlalchemy import Boolean, Column, Date, Float, Index, Integer, String, Table, UniqueConstraint, event
 
 from followup.core import booking, text
 from followup.core.customer import ROLES_OF_TIES
 from followup.core.forecast import forecast_score
 from followup.core.forecast.learned import SOURCES
+from followup.storage import append_only
 from followup.storage.columns import at, data, key, one_of, ref, shop, word, words
 from followup.storage.columns import metadata as metadata
 
@@ -66,7 +67,8 @@ audit = Table(
 # People, phones, cars -------------------------------------------------------------------------------------------
 phones = Table(
     "phones", metadata, key(), shop(), word("number"), data("zones"), word("line", default="unknown"),
-    word("language", needed=False), word("bad_because", needed=False), at("created_at"),
+    word("language", needed=False), word("bad_because", needed=False), word("held_because", needed=False),
+    word("reassigned", needed=False), _on("reassigned_asked_on", needed=False), at("created_at"),
     UniqueConstraint("shop_id", "number"),
 )  # fmt: skip
 persons = Table(
@@ -89,14 +91,17 @@ ties = Table(
     _on("from_on", needed=False), _on("to_on", needed=False), word("ended_because", needed=False),
     UniqueConstraint("person_id", "vehicle_id", "role"), one_of("role", ROLES_OF_TIES),
 )  # fmt: skip
-# Append-only: what stands is played from it (core/consent.py). The number stays here when the person is deleted
-# only as its keyed hash.
+# Append-only, by the database itself: what stands is played from it (core/consent.py). When a person is deleted, the
+# number and the words go; the keyed hash, the time and the kind stay without end.
 consents = Table(
     "consents", metadata, key(), shop(), word("number", needed=False), word("number_hash", indexed=True),
     word("event"), data("covers"), at("at"), _on("given_on"), word("how"), words("words"), word("words_version"),
     word("language"), _flag("is_own_and_adult"), word("because"), word("kept_by"),
     one_of("event", ("given", "narrowed", "taken_back", "given_again")),
 )  # fmt: skip
+for _dialect, _statements in append_only.ledger().items():
+    for _statement in _statements:
+        event.listen(consents, "after_create", _statement.execute_if(dialect=_dialect))
 
 # What was measured ----------------------------------------------------------------------------------------------
 visits = Table(

@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from followup.phone_numbers import NotANumber, read_number
-from followup.storage import inbox, people, shops
+from followup.storage import consents, inbox, people, shops
 from followup.storage.store import Store
 from followup.transports.transport import InboundText
 
@@ -42,6 +42,8 @@ def keep_inbound(store: Store, text: InboundText, now: datetime) -> KeptText:
         except NotANumber:
             inbox.add_dead_letter(connection, shop_id, now, "it came from no number that can be answered", raw)
             return KeptText(shop_id, None)
+        # A text of ours to that number is in flight before this is kept, or it waits until this was read.
+        consents.lock(connection, shop_id, read.e164)
         phone_id = people.keep_phone(connection, shop_id, read.e164, read.zones, read.line, now)
         inbound_id = inbox.keep_raw(
             connection, shop_id=shop_id, provider_id=text.provider_id, number=read.e164, phone_id=phone_id,

@@ -10,7 +10,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from followup.core.wall import day_of
-from followup.storage import consents, inbox, outbox, outcomes, people, shops
+from followup.storage import inbox, outbox, outcomes, people, shops, stops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 from followup.transports.transport import BadNumber, OptedOut, StatusReport
@@ -42,4 +42,4 @@ def _act_on_problem(connection: Connection, text: Row, report: StatusReport, now
         people.change_phone(connection, text["phone_id"], bad_because=f"the provider says: {report.problem.__doc__}")
     if report.problem is OptedOut:
         on = day_of(now, shops.load_shop(connection, text["shop_id"]).zone)
-        consents.take_back_for_provider(connection, text["shop_id"], text["number"], now, on, secret)
+        stops.take_back_for_provider(connection, text["shop_id"], text["number"], now, on, secret)

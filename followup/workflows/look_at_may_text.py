@@ -1,118 +1,83 @@
-"""Look whether a number may be texted now, for a cover, and which rule or line of the ledger decides. Reads only.
+"""Look whether a number may be texted now, for every cover, and which rule or line of the ledger decides. Reads only.
 
-What binds the number counts: the owner's switch, registration, the line, stops, consent, a death, hours, and for
-invites their spacing and caps. What rests one car or one item is on `followup plan`.
+What binds the number counts, by the same function that planning and sending ask (`core/planning/number_rules.py`).
+What rests one car or one item is on `followup plan`.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from datetime import datetime, timedelta
+from dataclasses import dataclass, replace
+from datetime import date, datetime
 
 from followup.core.consent import ConsentEntry, ConsentStanding
-from followup.core.customer import Person, Phone
-from followup.core.planning.hours import may_leave, next_moment
-from followup.core.planning.picture import Because, CarPicture, EarlierInvite
-from followup.core.planning.spacing import too_often
-from followup.core.planning.stops import stops_of_number
-from followup.core.text import COVERS, Cover
-from followup.phone_numbers import candidate_zones
-from followup.storage import consents, outbox, people, shops
-from followup.storage.store import Connection, Store
+from followup.core.planning.number_rules import About, MayText, may_text
+from followup.core.planning.picture import NumberPicture
+from followup.core.planning.state_hours import BY_STATE
+from followup.core.text import COVERS, Cover, Kind
+from followup.storage import consents, numbers, people, shops
+from followup.storage.store import Store
 
-KIND_OF_COVER: dict[Cover, str] = {"visits": "visit", "upkeep": "invite", "offers": "invite"}
-_INVITES_SINCE = timedelta(days=400)
-# Spacing that binds the phone, for a reason that was never told before.
-_ANY_REASON = ("due_work", "a look-up")
-
-
-@dataclass(frozen=True)
-class MayText:
-    """Whether a text of that cover may leave at that instant; `because` names every rule against it, or those that
-    allow it. `next_at` (aware UTC) is the next moment at which hours and rules allow it; None where a person has to
-    act first."""
-
-    cover: Cover
-    may: bool
-    because: tuple[Because, ...]
-    next_at: datetime | None
+KIND_OF_COVER: dict[Cover, Kind] = {"visits": "visit", "upkeep": "invite", "offers": "invite"}
 
 
 @dataclass(frozen=True)
 class NumberSeen:
-    """All that decides about a number. `persons` use it now; `is_known` where the shop has it."""
+    """All that decides about a number. `persons` use it now; `is_known` where the shop has it.
+
+    `answers` are by cover; `to_them` is for an answer to a text that they would write now. `states` are rows that
+    narrow the hours. `reassigned` is what the check of reassigned numbers said, asked as of `reassigned_asked_on`.
+    """
 
     number: str
     is_known: bool
+    phone_id: int | None
     persons: tuple[str, ...]
     line: str
     zones: tuple[str, ...]
+    states: tuple[str, ...]
     standing: ConsentStanding
     ledger: tuple[ConsentEntry, ...]
-    answers: tuple[MayText, ...]
+    answers: dict[Cover, MayText]
+    to_them: MayText
+    reassigned: str | None = None
+    reassigned_asked_on: date | None = None
 
 
 def look_at_may_text(
-    store: Store, shop_id: int, number: str, at: datetime, *, needs_registration: bool = False
+    store: Store,
+    shop_id: int,
+    number: str,
+    at: datetime,
+    *,
+    needs_registration: bool = False,
+    secret: str | None = None,
 ) -> NumberSeen:
-    """What stands for that number (E.164) at that instant, for every cover."""
+    """What stands for that number (E.164) at that instant, for every cover. `secret` keys the hash of the ledger."""
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
+        picture = numbers.number_picture(
+            connection, shop, number, at, needs_registration=needs_registration, secret=secret
+        )
         row = people.find_phone(connection, shop_id, number)
-        rows = people.persons_of_phone(connection, row["id"]) if row else []
-        phone = people.phone_of(row) if row else Phone(0, number, candidate_zones(number))
-        ledger = tuple(consents.ledger(connection, shop_id, number))
-        standing = consents.standing_of(connection, shop_id, number)
-        invites = _invites(connection, shop_id, phone.id, at)
-    persons = [people.person_of(one) for one in rows]
-    # A death of one who uses the phone turns it all off, as everywhere.
-    who = next((one for one in persons if one.is_deceased), persons[0] if persons else Person(0, ""))
-    picture = CarPicture(shop, phone, who, "", standing, invites=invites, needs_registration=needs_registration)
+        persons = people.persons_of_phone(connection, row["id"]) if row else []
+        ledger = tuple(consents.ledger(connection, shop_id, number, secret))
     return NumberSeen(
-        number=number, is_known=row is not None, persons=tuple(one.name or "no name" for one in persons),
-        line=phone.line, zones=phone.zones, standing=standing, ledger=ledger,
-        answers=tuple(_answer(picture, cover, at) for cover in COVERS),
-    )  # fmt: skip
-
-
-def _answer(picture: CarPicture, cover: Cover, at: datetime) -> MayText:
-    kind = KIND_OF_COVER[cover]
-    stops = list(stops_of_number(picture, cover, at))
-    if picture.person.is_fleet and kind == "invite":
-        stops.append(Because("fleet", "a fleet contact gets the weekly list instead"))
-    hours = may_leave(kind, at, picture.shop, picture.where)
-    spacing = list(_spacing(picture, at)) if kind == "invite" else []
-    against = [*stops, *spacing, *([] if hours.may else [Because(hours.rule, hours.says)])]
-    if not against:
-        return MayText(cover, True, (_allowed_by(picture.consent, cover), Because(hours.rule, hours.says)), at)
-    return MayText(cover, False, tuple(against), None if stops else _next_moment(picture, kind, at))
-
-
-def _allowed_by(standing: ConsentStanding, cover: Cover) -> Because:
-    """The line of the ledger that allows it, in words."""
-    entry = standing.decided_by
-    told = f", last by the line of {entry.given_on.isoformat()} ({entry.how.replace('_', ' ')})" if entry else ""
-    return Because("consent", f"consent for {cover} stands{told}")
-
-
-def _spacing(picture: CarPicture, at: datetime) -> list[Because]:
-    reason, cause = _ANY_REASON
-    return list(too_often(picture, reason, cause, at, is_legal=False))
-
-
-def _next_moment(picture: CarPicture, kind: str, at: datetime) -> datetime | None:
-    """The next moment within hours at which spacing and caps allow it; looked for day by day, a year at most."""
-    moment = next_moment(kind, at, picture.shop, picture.where)
-    for _ in range(366):
-        if moment is None or kind != "invite" or not _spacing(picture, moment):
-            return moment
-        moment = next_moment(kind, moment + timedelta(days=1), picture.shop, picture.where)
-    return None
-
-
-def _invites(connection: Connection, shop_id: int, phone_id: int, at: datetime) -> tuple[EarlierInvite, ...]:
-    rows = outbox.invites_by_phone(connection, shop_id, at - _INVITES_SINCE, at, phone_id).get(phone_id, [])
-    return tuple(
-        EarlierInvite(row["reason"], row["raised_by"], row["try_no"], row["sent_at"] or row["due_at"], "")
-        for row in rows
+        number=number,
+        is_known=row is not None,
+        phone_id=row["id"] if row else None,
+        persons=tuple(one["name"] or "no name" for one in persons),
+        line=picture.phone.line,
+        zones=picture.phone.zones,
+        states=_states(picture),
+        standing=picture.consent,
+        ledger=ledger,
+        answers={cover: may_text(About(KIND_OF_COVER[cover], cover), picture, at) for cover in COVERS},
+        to_them=may_text(About("answer", None), replace(picture, written_at=at, unread_since=None), at),
+        reassigned=row["reassigned"] if row else None,
+        reassigned_asked_on=row["reassigned_asked_on"] if row else None,
     )
+
+
+def _states(picture: NumberPicture) -> tuple[str, ...]:
+    states = dict.fromkeys((picture.shop.state, picture.where.state))
+    return tuple(BY_STATE[one].says for one in states if one in BY_STATE)

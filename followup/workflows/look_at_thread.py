@@ -11,9 +11,11 @@ from typing import Any
 
 from followup.core.consent import ConsentEntry, ConsentStanding
 from followup.core.conversation.state import PERSON_STAYS
+from followup.core.planning.number_rules import by_a_person, may_text
+from followup.core.planning.picture import NumberPicture
 from followup.core.text import reason
 from followup.core.wall import day_of
-from followup.storage import alerts, consents, inbox, inspections, outbox, people, requests, seen, shops
+from followup.storage import alerts, consents, inbox, inspections, numbers, outbox, people, requests, seen, shops
 from followup.storage.rows import Row
 from followup.storage.seen import SeenAlert, SeenBooking
 from followup.storage.store import Connection, Store
@@ -74,6 +76,7 @@ class ThreadPage:
     number: str
     line: str
     bad_because: str | None
+    held_because: str | None
     persons: tuple[Customer, ...]
     cars: tuple[Car, ...]
     lines: tuple[Line, ...]
@@ -87,7 +90,15 @@ class ThreadPage:
     today: date
 
 
-def look_at_thread(store: Store, shop_id: int, phone_id: int, now: datetime) -> ThreadPage | None:
+def look_at_thread(
+    store: Store,
+    shop_id: int,
+    phone_id: int,
+    now: datetime,
+    *,
+    needs_registration: bool = False,
+    secret: str | None = None,
+) -> ThreadPage | None:
     """The thread with a phone; None where the shop has none of that id."""
     with store.read() as connection:
         phone = people.load_phone(connection, shop_id, phone_id)
@@ -96,27 +107,30 @@ def look_at_thread(store: Store, shop_id: int, phone_id: int, now: datetime) -> 
         persons = people.persons_of_phone(connection, phone_id)
         ids = [one["id"] for one in persons]
         state, _ = inbox.conversation_of(connection, phone_id)
-        standing = consents.standing_of(connection, shop_id, phone["number"])
+        shop = shops.load_shop(connection, shop_id)
+        number = numbers.number_picture(
+            connection, shop, phone["number"], now, needs_registration=needs_registration, secret=secret
+        )
         about = [row for row in alerts.alerts_of_phone(connection, phone_id) if _is_open(row)]
         booked = requests.requests_of_persons(connection, ids) if ids else []
         cars = people.vehicles_of_persons(connection, ids) if ids else []
-        lines = _lines(connection, shop_id, phone_id)
         return ThreadPage(
             phone_id=phone_id,
             number=phone["number"],
             line=phone["line"],
             bad_because=phone["bad_because"],
+            held_because=phone["held_because"],
             persons=tuple(_customer(row) for row in persons),
             cars=tuple(_car(connection, row) for row in cars),
-            lines=lines,
-            standing=standing,
-            ledger=tuple(consents.ledger(connection, shop_id, phone["number"])),
+            lines=_lines(connection, shop_id, phone_id),
+            standing=number.consent,
+            ledger=tuple(consents.ledger(connection, shop_id, phone["number"], secret)),
             silent_because=_silent_because(state, now),
             has_symptom=bool(state.get("open_symptom")),
-            may_not_write=_may_not_write(phone, standing, any(one.is_theirs for one in lines)),
+            may_not_write=_may_not_write(number, now),
             alerts=tuple(seen.see_alert(connection, shop_id, row) for row in about),
             bookings=tuple(seen.see_booking(connection, shop_id, row) for row in booked[:10]),
-            today=day_of(now, shops.load_shop(connection, shop_id).zone),
+            today=day_of(now, shop.zone),
         )
 
 
@@ -151,14 +165,9 @@ def _silent_because(state: dict[str, Any], now: datetime) -> str | None:
     return None
 
 
-def _may_not_write(phone: Row, standing: ConsentStanding, has_written: bool) -> str | None:
-    if standing.is_stopped:
-        return "The number asked us to stop texting: call."
-    if phone["bad_because"]:
-        return "The number cannot be texted: call."
-    if not standing.allows("visits") and not has_written:
-        return "There is no consent for texts about visits, and they never wrote to us: call."
-    return None
+def _may_not_write(number: NumberPicture, now: datetime) -> str | None:
+    found = may_text(by_a_person(number), number, now)
+    return None if found.next_at else f"{found.says} Call instead."
 
 
 def _lines(connection: Connection, shop_id: int, phone_id: int) -> tuple[Line, ...]:

@@ -13,12 +13,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from followup.core.planning.hours import Where, may_leave, next_moment
-from followup.core.text import reason
-from followup.storage import consents, inbox, outbox, people, shops
+from followup.core.planning.number_rules import BY_A_PERSON, by_a_person, may_text
+from followup.storage import inbox, numbers, outbox, people, shops
 from followup.storage.store import Store
 
-CODE = "from_a_person"
 LONGEST = 600
 _WAITS = timedelta(days=1)
 
@@ -31,7 +29,17 @@ class Written:
     why_not: str | None = None
 
 
-def write_to_customer(store: Store, shop_id: int, phone_id: int, words: str, staff_id: int, now: datetime) -> Written:
+def write_to_customer(
+    store: Store,
+    shop_id: int,
+    phone_id: int,
+    words: str,
+    staff_id: int,
+    now: datetime,
+    *,
+    needs_registration: bool = False,
+    secret: str | None = None,
+) -> Written:
     """Plan a person's own words to a phone; see the module's words."""
     if len(words) > LONGEST:
         return Written(why_not=f"This is {len(words)} characters: at most {LONGEST}. Shorten it, or call.")
@@ -40,21 +48,17 @@ def write_to_customer(store: Store, shop_id: int, phone_id: int, words: str, sta
         if phone is None:
             return Written(why_not="There is no such phone.")
         shop = shops.load_shop(connection, shop_id)
-        standing = consents.standing_of(connection, shop_id, phone["number"])
-        if standing.is_stopped:
-            return Written(why_not="The number asked us to stop texting. Call instead.")
-        if phone["bad_because"]:
-            return Written(why_not="The number cannot be texted. Call instead.")
-        if not standing.allows(reason(CODE).cover) and inbox.last_inbound_at(connection, phone_id) is None:
-            return Written(why_not="There is no consent for texts about visits, and they never wrote to us. Call.")
-        where = Where(tuple(phone["zones"]), None)
-        leaves_at = now if may_leave("visit", now, shop, where).may else next_moment("visit", now, shop, where)
+        number = numbers.number_picture(
+            connection, shop, phone["number"], now, needs_registration=needs_registration, secret=secret
+        )
+        found = may_text(by_a_person(number), number, now)
+        leaves_at = found.next_at
         if leaves_at is None:
-            return Written(why_not="No hour fits every zone in which the phone may be. Call instead.")
+            return Written(why_not=f"{found.says} Call instead.")
         state, thread = inbox.conversation_of(connection, phone_id)
         persons = people.persons_of_phone(connection, phone_id)
         outbox.plan_text(
-            connection, shop_id, CODE, f"person:{staff_id}:{now.isoformat()}", now, phone_id=phone_id,
+            connection, shop_id, BY_A_PERSON, f"person:{staff_id}:{now.isoformat()}", now, phone_id=phone_id,
             number=phone["number"], person_id=persons[0]["id"] if persons else None,
             vehicle_id=thread.get("vehicle_id"), language=thread.get("language") or phone["language"] or "en",
             facts={"message": words}, due_at=leaves_at, valid_until=leaves_at + _WAITS, author_id=staff_id,

@@ -46,7 +46,7 @@ def _others(full: Demo) -> Iterator[tuple[str, str]]:
     yield "technician", f"/shop-floor/top-off?car={car}"
     yield "technician", f"/shop-floor/consent/{person}/{phone}/tablet/es"
     yield "advisor", "/advisor/find?q=marlow"
-    yield "manager", f"/manager/may-text?number=%2B{NUMBER[1:]}"
+    yield "advisor", f"/advisor/may-text?number=%2B{NUMBER[1:]}"
     yield "manager", "/manager/wording/due_work/es"
     yield "phone", "/phone/?number=12"
     for table, column, address in (

@@ -31,8 +31,8 @@ from followup.core.conversation.effects import (
     TurnAllOff,
 )
 from followup.core.conversation.listen import hear, is_reaction
-from followup.core.conversation.respond import LEAVES_IN_SPITE_OF_A_STOP
 from followup.core.replies.meaning import MEANINGS
+from followup.core.text import LEAVES_IN_SPITE_OF_A_STOP
 from tests.core.replied import CLOSED, EVERY_ASKED, NOW, OPEN, TUESDAY, alerts, answers, of, said
 
 

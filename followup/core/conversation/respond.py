@@ -43,10 +43,8 @@ from followup.core.conversation.state import (
 )
 from followup.core.conversation.table import Row, ask_for_time, row_for
 from followup.core.replies.contract import ReplyOut
-from followup.core.text import reason
+from followup.core.text import CONFIRMED_WITHIN, LEAVES_IN_SPITE_OF_A_STOP, reason
 
-# An answer that leaves although a stop stands: HELP, the one confirmation, and what asks about or undoes the stop.
-LEAVES_IN_SPITE_OF_A_STOP = frozenset({"help", "stopped", "resumed", "ask_confirm_stop"})
 # Questions of the customer that are answered first, before what we ask or note.
 ANSWERED_FIRST = ("help", "price", "duration", "explain", "where")
 # What is never asked back about, however unsure the reading: doubt itself means the careful way.
@@ -54,7 +52,7 @@ NEVER_ASKED_BACK = frozenset(
     {"stop", "symptom", "stranger", "gone", "complaint", "call", "resume", "help", "thanks", "unclear"}
 )
 ABOUT_TIMES = frozenset({"move", "choose", "accept", "propose"})
-STOP_CONFIRMED_WITHIN_MINUTES = 5  # 47 CFR 64.1200(a)(12)
+STOP_CONFIRMED_WITHIN_MINUTES = int(CONFIRMED_WITHIN.total_seconds() // 60)
 
 
 @dataclass(frozen=True)
@@ -148,8 +146,8 @@ def _stop(state: Conversation, heard: Heard, around: Around, now: datetime) -> l
     effects: list[Effect] = [TakeBackConsent("asked and confirmed" if is_asked else "stop")]
     if (not state.is_stopped or is_asked) and not around.is_stop_confirmed:
         effects.append(Answer("stopped", valid_minutes=STOP_CONFIRMED_WITHIN_MINUTES))
-    if state.has_booking or state.has_open_request:
-        effects.append(AddPhoneTask("texts are stopped, but a booking stands or was asked for: is it kept?"))
+    if not is_asked:  # else it was listed when everything was held
+        effects += _to_be_called(state)
     if "symptom" in reply.meanings:
         effects += _caution(heard, around)
     elif state.open_symptom:
@@ -162,13 +160,19 @@ def _stop(state: Conversation, heard: Heard, around: Around, now: datetime) -> l
     return effects
 
 
+def _to_be_called(state: Conversation) -> list[Effect]:
+    if state.has_booking or state.has_open_request:
+        return [AddPhoneTask("texts are stopped, but a booking stands or was asked for: is it kept?")]
+    return []
+
+
 def _stop_question(state: Conversation, heard: Heard, around: Around, now: datetime) -> list[Effect] | None:
     """A stop that may be meant for a part only: all is held and it is asked once; limited again, only visits stay."""
     if heard.reply.question != "confirm_stop" or "symptom" in heard.reply.meanings:
         return None
     if state.asked != "confirm_stop":
         ask = Answer("ask_confirm_stop", "confirm_stop", valid_minutes=STOP_CONFIRMED_WITHIN_MINUTES)
-        effects: list[Effect] = [] if state.is_stopped else [HoldForStop(), ask]
+        effects: list[Effect] = [] if state.is_stopped else [HoldForStop(), ask, *_to_be_called(state)]
     else:
         effects = [GiveConsentAgain(), NarrowConsent(("upkeep", "offers")), Answer("a_person_reads")]
         effects.append(RaiseAlert("unclear", "wants fewer texts: only those about visits are left on"))

@@ -10,6 +10,7 @@ from followup.core.advisories import Advisory
 from followup.core.consent import ConsentStanding
 from followup.core.customer import Person, Phone
 from followup.core.planning.hours import Where
+from followup.core.planning.state_hours import state_of
 from followup.core.shop import Shop
 from followup.core.visit import Recommendation, Visit, Work
 
@@ -85,6 +86,42 @@ class Recall:
 
 
 @dataclass(frozen=True)
+class NumberPicture:
+    """All that decides about one number, whatever the car: what `number_rules.may_text` is asked with.
+
+    The persons' facts hold where one of those who use the phone has them. `has_open_symptom`, `has_open_complaint` and
+    `is_with_a_person` are the thread's. `written_at` is when the number last wrote, `unread_since` when the oldest text
+    came that nothing has read yet. `invites` are the others to this number; `told_at` when texts about the same
+    subject left. `needs_registration`: texts would reach real phones, and the registration is missing.
+    """
+
+    shop: Shop
+    phone: Phone
+    consent: ConsentStanding
+    is_deceased: bool = False
+    is_fleet: bool = False
+    paused_until: date | None = None
+    has_open_symptom: bool = False
+    has_open_complaint: bool = False
+    is_with_a_person: bool = False
+    is_frozen: bool = False
+    needs_registration: bool = False
+    written_at: datetime | None = None
+    unread_since: datetime | None = None
+    invites: tuple[EarlierInvite, ...] = ()
+    told_at: tuple[datetime, ...] = ()
+
+    @property
+    def where(self) -> Where:
+        """Where the phone may be."""
+        return Where(self.phone.zones, state_of(self.phone.number))
+
+    def day(self, now: datetime) -> date:
+        """The shop's day at that instant."""
+        return now.astimezone(ZoneInfo(self.shop.zone)).date()
+
+
+@dataclass(frozen=True)
 class CarPicture:
     """One car with the phone and person that an invite about it would go to, as everything stands at `now`.
 
@@ -109,7 +146,6 @@ class CarPicture:
     bookings: tuple[BookingSeen, ...] = ()
     rests: tuple[Rest, ...] = ()
     recalls: tuple[Recall, ...] = ()
-    number_state: str | None = None
     is_tie_over: bool = False
     is_tie_held: bool = False
     has_open_complaint: bool = False
@@ -120,9 +156,18 @@ class CarPicture:
     is_odometer_worth_a_text: bool = False
 
     @property
+    def of_number(self) -> NumberPicture:
+        """What of it decides about the number, whatever the car."""
+        return NumberPicture(
+            self.shop, self.phone, self.consent, self.person.is_deceased, self.person.is_fleet,
+            self.person.paused_until, self.has_open_symptom, self.has_open_complaint, self.is_with_a_person,
+            needs_registration=self.needs_registration, invites=self.invites,
+        )  # fmt: skip
+
+    @property
     def where(self) -> Where:
         """Where the phone may be."""
-        return Where(self.phone.zones, self.number_state)
+        return self.of_number.where
 
     def day(self, now: datetime) -> date:
         """The shop's day at that instant."""

@@ -5,30 +5,30 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import datetime, timedelta
 
-from followup.core.planning.picture import Because, CarPicture, EarlierInvite
+from followup.core.planning.picture import Because, CarPicture, EarlierInvite, NumberPicture
 
 # Said once, never again: asking twice whether all was well, or what was missed, is nagging.
 ASKED_ONCE = frozenset({"missed_visit", "after_visit", "odometer_question"})
 
 
-def tries_so_far(picture: CarPicture, reason_code: str, raised_by: str) -> list[EarlierInvite]:
+def tries_so_far(picture: CarPicture | NumberPicture, reason_code: str, raised_by: str) -> list[EarlierInvite]:
     """The invites for that very reason, oldest first."""
     made = [one for one in picture.invites if one.reason == reason_code and one.raised_by == raised_by]
     return sorted(made, key=lambda one: one.at)
 
 
-def most_tries(picture: CarPicture, reason_code: str) -> int:
+def most_tries(picture: CarPicture | NumberPicture, reason_code: str) -> int:
     """How many texts that reason may have in all."""
     return 1 if reason_code in ASKED_ONCE else picture.shop.rules.tries
 
 
-def try_again_days(picture: CarPicture, is_legal: bool) -> int:
+def try_again_days(picture: CarPicture | NumberPicture, is_legal: bool) -> int:
     """Days between the first and the second try."""
     return picture.shop.rules.try_again_days_legal if is_legal else picture.shop.rules.try_again_days
 
 
 def too_often(
-    picture: CarPicture, reason_code: str, raised_by: str, now: datetime, *, is_legal: bool
+    picture: CarPicture | NumberPicture, reason_code: str, raised_by: str, now: datetime, *, is_legal: bool
 ) -> Iterator[Because]:
     """What spacing and caps say against one more invite for that reason now. `now` is aware UTC."""
     tries = tries_so_far(picture, reason_code, raised_by)
@@ -40,7 +40,7 @@ def too_often(
     yield from _caps(picture, now)
 
 
-def _phone_spacing(picture: CarPicture, tries: list[EarlierInvite], now: datetime) -> Iterator[Because]:
+def _phone_spacing(picture: CarPicture | NumberPicture, tries: list[EarlierInvite], now: datetime) -> Iterator[Because]:
     """One invite a phone in 14 days; only the first try of the same reason may be nearer, by its own spacing."""
     days = picture.shop.rules.invite_every_days
     last = max((one.at for one in picture.invites if one not in tries), default=None)
@@ -48,7 +48,7 @@ def _phone_spacing(picture: CarPicture, tries: list[EarlierInvite], now: datetim
         yield Because("spacing", f"invited on {picture.day(last)}; one invite a phone in {days} days")
 
 
-def _caps(picture: CarPicture, now: datetime) -> Iterator[Because]:
+def _caps(picture: CarPicture | NumberPicture, now: datetime) -> Iterator[Because]:
     rules = picture.shop.rules
     for days, most in ((30, rules.invites_in_30_days), (365, rules.invites_a_year)):
         count = sum(one.at > now - timedelta(days=days) for one in picture.invites)

@@ -56,10 +56,11 @@ def write(phone_id: int) -> ResponseReturnValue:
     form, wrong = forms.read(Words, request.form)
     if form is None:
         return _page(phone_id, forms.shown_again(request.form), wrong, 422)
-    or_404(looking.look_at_thread(house().store, me().shop_id, phone_id, house().now()))
+    or_404(_seen(phone_id))
     done = write_to_customer.write_to_customer(
-        house().store, me().shop_id, phone_id, form.words, me().staff_id, house().now()
-    )
+        house().store, me().shop_id, phone_id, form.words, me().staff_id, house().now(),
+        needs_registration=house().needs_registration, secret=house().ledger_secret,
+    )  # fmt: skip
     if done.leaves_at is None:
         return _page(phone_id, forms.shown_again(request.form), {"words": done.why_not or ""}, 422)
     said = "It leaves now." if done.leaves_at <= house().now() else f"It leaves {at(done.leaves_at)}."
@@ -109,5 +110,12 @@ def pause(phone_id: int) -> ResponseReturnValue:
 
 
 def _page(phone_id: int, given: dict[str, Any], wrong: dict[str, str], status: int = 200) -> ResponseReturnValue:
-    seen = or_404(looking.look_at_thread(house().store, me().shop_id, phone_id, house().now()))
+    seen = or_404(_seen(phone_id))
     return render_template("advisor/thread.html", seen=seen, given=given, wrong=wrong), status
+
+
+def _seen(phone_id: int) -> looking.ThreadPage | None:
+    return looking.look_at_thread(
+        house().store, me().shop_id, phone_id, house().now(), needs_registration=house().needs_registration,
+        secret=house().ledger_secret,
+    )  # fmt: skip

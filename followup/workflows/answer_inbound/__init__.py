@@ -16,7 +16,7 @@ from datetime import datetime
 from followup.core.conversation import respond
 from followup.core.conversation.listen import hear
 from followup.core.replies.understand import understand
-from followup.storage import inbox
+from followup.storage import consents, inbox
 from followup.storage.store import Store
 from followup.workflows.answer_inbound.effects import carry_out
 from followup.workflows.answer_inbound.thread import Thread, open_thread, reply_in
@@ -28,6 +28,7 @@ def answer_inbound(store: Store, inbound_id: int, now: datetime, secret: str) ->
         row = inbox.begin_handling(connection, inbound_id, now)
         if row is None:
             return False
+        consents.lock(connection, row["shop_id"], row["number"])
         thread = open_thread(connection, row, now)
         asked_of = reply_in(connection, thread)
         reply = understand(asked_of)

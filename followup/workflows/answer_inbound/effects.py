@@ -7,15 +7,18 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from followup.core.consent import ConsentEntry, Event
+from followup.core.consent import HELD, ConsentEntry, Event
 from followup.core.conversation import effects as do
 from followup.core.conversation.listen import asks_whether_machine
 from followup.core.item import MILES_PER_KM
 from followup.core.items import catalogue_of
+from followup.core.planning.hours import Where, next_moment
 from followup.core.planning.slots import hours_of
+from followup.core.planning.state_hours import state_of
 from followup.core.replies.contract import ReplyOut
+from followup.core.text import ANSWERS_WITHIN
 from followup.core.wall import day_of, to_utc
-from followup.storage import alerts, consents, inspections, outbox, people, requests
+from followup.storage import alerts, consents, inspections, outbox, people, requests, stops
 from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.workflows.answer_inbound.thread import Thread
@@ -79,12 +82,7 @@ def _note_thread(doing: _Doing) -> None:
 def _answer(doing: _Doing, effect: do.Answer) -> None:
     thread, connection = doing.thread, doing.connection
     vehicle = thread.vehicle
-    until = None
-    if effect.valid_minutes is not None:
-        until = thread.inbound["received_at"] + timedelta(minutes=effect.valid_minutes)
-        # Late handling (an outage) must not turn answers into silence, but a stop is never confirmed late.
-        if effect.reason != "stopped":
-            until = max(until, doing.now + timedelta(minutes=effect.valid_minutes))
+    until = _valid_until(doing, effect)
     request = doing.request_id or (thread.request["id"] if thread.request else None)
     standing = request or (thread.booking["id"] if thread.booking else None)
     if effect.asks is not None:
@@ -97,6 +95,22 @@ def _answer(doing: _Doing, effect: do.Answer) -> None:
         offered=list(effect.offered) or None, alert_id=doing.raised if effect.waits_for_alert else None,
         request_id=standing,
     )  # fmt: skip
+
+
+def _valid_until(doing: _Doing, effect: do.Answer) -> datetime | None:
+    """Late handling (an outage) must not turn answers into silence, but a stop is never confirmed late, and what is
+    answered late waits for the hours of texts about visits."""
+    if effect.valid_minutes is None:
+        return None
+    lasts = timedelta(minutes=effect.valid_minutes)
+    received_at: datetime = doing.thread.inbound["received_at"]
+    if effect.reason == "stopped":
+        return received_at + lasts
+    if doing.now - received_at <= ANSWERS_WITHIN:
+        return max(received_at, doing.now) + lasts
+    number = doing.thread.phone["number"]
+    where = Where(tuple(doing.thread.phone["zones"]), state_of(number))
+    return (next_moment("visit", doing.now, doing.thread.shop, where) or doing.now) + lasts
 
 
 def _facts(doing: _Doing) -> dict[str, Any]:
@@ -219,32 +233,34 @@ def _running_late(doing: _Doing, _effect: do.NoteRunningLate) -> None:
         requests.note(doing.connection, doing.thread.booking, doing.now, WHO, f"running late: {said}")
 
 
-def _consent(doing: _Doing, event: Event, covers: tuple[str, ...], because: str) -> None:
+def _entry(doing: _Doing, event: Event, covers: tuple[str, ...], because: str) -> ConsentEntry:
     thread = doing.thread
-    entry = ConsentEntry(
+    return ConsentEntry(
         thread.phone["number"], event, covers, doing.now, doing.today, "text_in", thread.inbound["body"][:500],
         because=because, language=thread.language,
     )  # fmt: skip
+
+
+def _append(doing: _Doing, entry: ConsentEntry) -> None:
     consents.append(doing.connection, doing.shop_id, entry, doing.secret, WHO)
 
 
 def _take_back(doing: _Doing, effect: do.TakeBackConsent) -> None:
-    _consent(doing, "taken_back", (), effect.because)
-    outbox.drop_planned(
-        doing.connection, doing.shop_id, "the customer stopped the texts", number=doing.thread.phone["number"]
-    )
+    entry = _entry(doing, "taken_back", (), effect.because)
+    stops.take_back(doing.connection, doing.shop_id, entry, doing.secret, WHO)
 
 
 def _hold_for_stop(doing: _Doing, _effect: do.HoldForStop) -> None:
-    _take_back(doing, do.TakeBackConsent("held until it is told whether all was meant"))
+    """What is queued waits for the answer: the sender finds the stop and asks again later."""
+    _append(doing, _entry(doing, "taken_back", (), HELD))
 
 
 def _give_again(doing: _Doing, _effect: do.GiveConsentAgain) -> None:
-    _consent(doing, "given_again", (), "by text")
+    _append(doing, _entry(doing, "given_again", (), "by text"))
 
 
 def _narrow(doing: _Doing, effect: do.NarrowConsent) -> None:
-    _consent(doing, "narrowed", effect.covers, "by text")
+    _append(doing, _entry(doing, "narrowed", effect.covers, "by text"))
 
 
 def _rest(doing: _Doing, because: str, until: date | None) -> None:

@@ -22,8 +22,9 @@ from typing import Any
 
 from followup.core.segments import segments
 from followup.core.shop import Shop
+from followup.core.text import reason
 from followup.points import reached
-from followup.storage import inbox, outbox, outcomes, shops
+from followup.storage import alerts, consents, inbox, outbox, outcomes, shops
 from followup.storage.rows import Row
 from followup.storage.store import Store
 from followup.transports.transport import (
@@ -133,11 +134,11 @@ def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: 
     """The text to hand over, with `in_flight` committed; None where it is not wanted, not now, or cannot be said."""
     with store.write() as connection:
         shop = shops.load_shop(connection, shop_id)
-        verdict = ask_once_more(
-            connection, shop, row, now, needs_registration=_needs_registration(sender, row["number"])
-        )
+        consents.lock(connection, shop_id, row["number"])
+        needs = _needs_registration(sender, row["number"])
+        verdict = ask_once_more(connection, shop, row, now, needs_registration=needs, secret=sender.secret)
         if verdict.what != "send":
-            _put_aside(connection, row, verdict)
+            _put_aside(connection, row, verdict, now)
             return None
         try:
             rendered = body_of(connection, shop, row, now)
@@ -163,11 +164,18 @@ def _needs_registration(sender: Sender, number: str) -> bool:
     return sender.transport.address is not None and number.startswith("+1") and not sender.is_registered
 
 
-def _put_aside(connection: Any, row: Row, verdict: Verdict) -> None:
+def _put_aside(connection: Any, row: Row, verdict: Verdict, now: datetime) -> None:
     if verdict.what == "later":
         outbox.move(connection, row["id"], row["attempt"], "claimed", "planned", due_at=verdict.at)
-    else:
-        outbox.move(connection, row["id"], row["attempt"], "claimed", "dropped", state_because=verdict.because)
+        return
+    because = verdict.because[:200]
+    is_mine = outbox.move(connection, row["id"], row["attempt"], "claimed", "dropped", state_because=because)
+    if is_mine and verdict.is_for_a_call:
+        alerts.raise_alert(
+            connection, shop_id=row["shop_id"], kind="phone_task", phone_id=row["phone_id"],
+            vehicle_id=row["vehicle_id"], request_id=row["request_id"], raised_at=now, raised_by=f"text:{row['id']}",
+            says=f"could not be told by text: {reason(row['reason']).words} ({verdict.because})",
+        )  # fmt: skip
 
 
 def _outgoing(

@@ -15,8 +15,9 @@ from hypothesis import strategies as st
 
 from followup.core.consent import ConsentStanding
 from followup.core.planning.decide import decide
+from followup.core.planning.number_rules import about_reason, stops_of_number
 from followup.core.planning.picture import BookingSeen, EarlierInvite, Rest
-from followup.core.planning.stops import stops_against, stops_of_number
+from followup.core.planning.stops import stops_against
 from followup.core.visit import Recommendation, Visit, Work
 from tests.core.planning.cars import (
     DUE_TIRE,
@@ -136,9 +137,10 @@ def test_nothing_stops_once_it_is_over(changes: dict[str, Any]) -> None:
 
 
 def test_the_stop_of_a_number_is_told_for_any_cover() -> None:
-    assert [one.rule for one in stops_of_number(a_car(consent=STOPPED), "visits", NOW)] == ["stop"]
-    assert [one.rule for one in stops_of_number(a_car(consent=VISITS_ONLY), "upkeep", NOW)] == ["no_consent"]
-    assert list(stops_of_number(a_car(consent=VISITS_ONLY), "visits", NOW)) == []
+    visit, invite = about_reason("reminder"), about_reason("due_work")
+    assert [one.rule for one in stops_of_number(visit, a_car(consent=STOPPED).of_number, NOW)] == ["stop"]
+    assert [one.rule for one in stops_of_number(invite, a_car(consent=VISITS_ONLY).of_number, NOW)] == ["no_consent"]
+    assert list(stops_of_number(visit, a_car(consent=VISITS_ONLY).of_number, NOW)) == []
 
 
 def test_the_after_visit_question_alone_comes_within_the_days_of_rest() -> None:

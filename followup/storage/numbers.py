@@ -1,0 +1,81 @@
+"""All that decides about one number, read from the store as the plain value of `core/planning/picture.py`."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import datetime, timedelta
+from typing import Any
+
+from sqlalchemy import Connection
+
+from followup.core.conversation.state import PERSON_STAYS
+from followup.core.customer import Phone
+from followup.core.planning.picture import EarlierInvite, NumberPicture
+from followup.core.shop import Shop
+from followup.phone_numbers import candidate_zones
+from followup.storage import alerts, consents, inbox, outbox, people
+from followup.storage.rows import Row
+
+# Caps count a year of invites; a little more keeps the first day's edge.
+INVITES_SINCE = timedelta(days=400)
+
+
+def number_picture(
+    connection: Connection,
+    shop: Shop,
+    number: str,
+    now: datetime,
+    *,
+    needs_registration: bool,
+    secret: str | None = None,
+    text: Row | None = None,
+) -> NumberPicture:
+    """The number (E.164) as it stands; `text` is the one that is asked about, which does not count against itself.
+    `secret` keys the ledger's hash of numbers.
+
+    Of invites those count that left or may have left. A number that the shop does not have is one without persons.
+    """
+    row = people.find_phone(connection, shop.id, number)
+    standing = consents.standing_of(connection, shop.id, number, secret)
+    if row is None:
+        return NumberPicture(
+            shop, Phone(0, number, candidate_zones(number)), standing, needs_registration=needs_registration
+        )
+    phone_id, persons = row["id"], [people.person_of(one) for one in people.persons_of_phone(connection, row["id"])]
+    state, _ = inbox.conversation_of(connection, phone_id)
+    return NumberPicture(
+        shop=shop,
+        phone=people.phone_of(row),
+        consent=standing,
+        is_deceased=any(one.is_deceased for one in persons),
+        is_fleet=any(one.is_fleet for one in persons),
+        paused_until=max((one.paused_until for one in persons if one.paused_until), default=None),
+        is_frozen=bool(state.get("is_frozen")),
+        needs_registration=needs_registration,
+        written_at=inbox.last_inbound_at(connection, phone_id),
+        unread_since=inbox.unread_since(connection, phone_id),
+        invites=tuple(_invites(connection, shop.id, phone_id, now, text)),
+        told_at=outbox.told_about(connection, text, now - timedelta(days=1)) if text else (),
+        **thread_facts(state, alerts.alerts_of_phone(connection, phone_id), now),
+    )
+
+
+def thread_facts(state: dict[str, Any], about: Iterable[Row], now: datetime) -> dict[str, bool]:
+    """What a thread holds that stops invites: a symptom, a complaint, a person who writes in it."""
+    is_open = {row["kind"] for row in about if row["closed_at"] is None}
+    person_at = state.get("person_at")
+    writes = bool(person_at and now - datetime.fromisoformat(person_at) < PERSON_STAYS)
+    return {
+        "has_open_complaint": "complaint" in is_open,
+        "has_open_symptom": bool(state.get("open_symptom")) or any(kind.startswith("symptom") for kind in is_open),
+        "is_with_a_person": bool(state.get("is_frozen")) or writes,
+    }
+
+
+def _invites(
+    connection: Connection, shop_id: int, phone_id: int, now: datetime, text: Row | None
+) -> Iterable[EarlierInvite]:
+    found = outbox.invites_by_phone(connection, shop_id, now - INVITES_SINCE, now, phone_id).get(phone_id, [])
+    for row in found:
+        if row["state"] in outbox.MAY_HAVE_LEFT and (text is None or row["id"] != text["id"]):
+            yield EarlierInvite(row["reason"], row["raised_by"], row["try_no"], row["sent_at"] or row["due_at"], "")
