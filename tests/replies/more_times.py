@@ -62,4 +62,14 @@ ENGLISH: list[Told] = [
     ("visit", "any time the rest of this week", t("3-4..3-7")),
     ("visit", "the following day", t("3-5")),
     ("visit", "in less than an hour", t("3-4 11:00")),
-]  # fmt: skip
+    ("confirm", "my visit with your crew was moved to 3pm on friday", t("3-6 15:00")),
+    ("confirm", "cancel my thursday appointment and book one on saturday at 9am", t("3-7 09:00")),
+    ("visit", "make it last from 3 to 5 pm friday", t("3-6 15:00-17:00")),
+    ("visit", "time: 3pm, date: friday", t("3-6 15:00")),
+    ("visit", "in an hour and a half", t("3-4 11:30")),
+    ("visit", "the 13th of march, friday, at noon", t("3-13 12:00")),
+    ("visit", "on the second of the month", t("4-2")),
+    ("visit", "12-13 march", t("3-12", "3-13")),
+    ("visit", "the 12th or 13th of march at 9", t("3-12 09:00", "3-13 09:00")),
+    ("confirm", "move it from the 12th to the 13th of march", t("3-13")),
+]

@@ -76,6 +76,11 @@ def add_workdays(day: date, count: int) -> date:
     return day
 
 
+def days_until(first: date, last: date) -> tuple[date, ...]:
+    """The days from the first to the last, at most seven."""
+    return tuple(first + timedelta(n) for n in range(min((last - first).days, 6) + 1))
+
+
 def nth_weekday_of_month(month: date, weekday: int, nth: int) -> date | None:
     """The nth weekday (-1 is the last) of the month that holds this day; None where it has no fifth."""
     if nth < 0:

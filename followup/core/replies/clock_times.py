@@ -202,7 +202,7 @@ def _told_by_minutes(text: Text, at: int) -> FoundHour | None:
     if cat == "a" and text.cat(at + 1) == "quarter":
         at += 1
     if text.cat(at) == "quarter":
-        minutes, end = 15, at + 1
+        minutes, end = text.value(at), at + 1
     elif cat == "num":
         minutes, end = _minutes(text, at)
         end = end + 1 if text.name(end) == "minute" else end

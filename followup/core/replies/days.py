@@ -13,6 +13,7 @@ from followup.core.replies.words.entry import word_set
 from followup.core.replies.written_dates import (
     Found,
     day_of_month,
+    days_of_one_month,
     is_year,
     month_after,
     month_and_day,
@@ -333,6 +334,7 @@ RULES: tuple[Callable[[Text, int], Found | None], ...] = (
     weekday,
     holiday,
     month_and_day,
+    days_of_one_month,
     named_day,
     weekday_of_month,
 )

@@ -166,4 +166,6 @@ def instant(text: Text, at: int) -> tuple[Instant, int] | None:
     ):
         return None
     minutes = number * (60 if unit == "hour" else 1)
+    if text.word(start + 2) == "and" and text.word(start + 3) == "a" and text.cat(start + 4) == "half":
+        return Instant(text.setting.now + timedelta(minutes=minutes + 30 * (unit == "hour"))), start + 5
     return Instant(text.setting.now + timedelta(minutes=minutes)), start + 2

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 
+from followup.core.replies.calendar_days import days_until
 from followup.core.replies.judging import is_ruled_out
 from followup.core.replies.mentions import Days, Hour, Hours, Instant, Mention, PartOfDay, Text
-from followup.core.replies.windows import Choice, days_until
+from followup.core.replies.windows import Choice
 
 _HALF_OF_PART = {
     "first_thing": "am", "early": "am", "morning": "am", "late_morning": "am", "afternoon": "pm", "after_lunch": "pm",

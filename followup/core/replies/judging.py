@@ -64,6 +64,10 @@ _CHANGED_TO = re.compile(
 _OLD_TIME_AFTER = re.compile(
     r"^\W*(?:appointment|appt|booking|slot|one|visit|cita|reservation)\b.*\b(?:to|for|a|al|para|until)\b"
 )
+_CALLS_OFF = re.compile(r"\b(?:cancel|delete|remove|scrap|drop) (?:my |the |that |this )*$")
+_GIVEN_UP_AFTER = re.compile(
+    r"^\W*(?:appointment|booking|slot|one|visit|reservation|meeting)\b[^.?!]*\b(?:add|book|make|schedule|put|set)\b"
+)
 _IN_PLACE_OF = re.compile(
     r"\b(?:instead of|rather than|in place of|en vez del?|en lugar del?)(?: the| on| at| my| el| la)*\W*$"
 )
@@ -75,10 +79,10 @@ def moves(plain: str) -> bool:
 
 
 def moves_before(text: Text, at: int) -> bool:
-    """Whether the sentence before this place speaks of moving a booking."""
+    """Whether the sentence before this place speaks of moving a booking; `make it` may as well tell how long."""
     start = text.symbols[at].start if at < len(text.symbols) else len(text.plain)
     head = text.plain[max(0, start - 160) : start]
-    return moves(re.split(r"[.!?]", head)[-1])
+    return moves(re.split(r"[.!?]", head)[-1].replace("make it", ""))
 
 
 _COMES = re.compile(
@@ -178,4 +182,6 @@ def _is_old_time(text: Text, one: Mention) -> bool:
     """`move my Tuesday appointment to ...`: the time of the booking that stands."""
     head = text.plain[: text.symbols[one.start].start]
     tail = text.plain[text.symbols[one.end - 1].end :]
+    if _CALLS_OFF.search(head) and _GIVEN_UP_AFTER.search(tail):
+        return True
     return bool(_MOVES.search(head) and _OLD_TIME_AFTER.search(tail))

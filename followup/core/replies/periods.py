@@ -320,12 +320,15 @@ def _onward(text: Text, at: int, found: Found) -> Found:
 
 
 def _with_weekday_beside(text: Text, found: Found) -> Found:
-    """`May 22 (Fri)`: the date, checked against the weekday in brackets."""
+    """`May 22 (Fri)`, `May 22, a Friday`: the date, checked against the weekday that is told after it."""
     days, end = found
-    is_date = days.month is not None and len(days.days) == 1 and not days.is_later
-    if is_date and text.word(end) == "(" and text.cat(end + 1) == "weekday" and text.word(end + 2) == ")":
+    if days.month is None or len(days.days) != 1 or days.is_later:
+        return found
+    if text.word(end) == "(" and text.cat(end + 1) == "weekday" and text.word(end + 2) == ")":
         return day_rules.checked(text, text.value(end + 1), days, end + 3)
-    return found
+    weekday_at = text.skip(end + 1 if text.word(end) == "," else end, "a", "on")
+    is_same = text.cat(weekday_at) == "weekday" and text.value(weekday_at) == days.days[0].weekday()
+    return (days, weekday_at + 1) if is_same else found
 
 
 def bounded_day(text: Text, at: int) -> Found | None:

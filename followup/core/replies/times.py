@@ -42,7 +42,7 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
         follows_other = goes_on and bool(other) and found[number - 1] is other[-1]
         is_day_past = number + 1 < len(found) and _is_past(found[number + 1])
         is_of_past = _is_past(one) or (is_day_past and _is_one_phrase(text, one, found[number + 1]))
-        is_visit = goes_on and _is_time_of_day(text, one, found[number - 1])
+        is_visit = goes_on and _completes(text, found[number - 1], one)
         is_other = follows_other or is_of_past or (not is_visit and is_no_visit(text, one))
         (other if is_other else kept).append(one)
     kept = _without_taken_back(text, kept)
@@ -73,10 +73,12 @@ def _is_past(one: Mention) -> bool:
     return isinstance(one.value, Days) and not one.value.days and not one.value.is_impossible
 
 
-def _is_time_of_day(text: Text, one: Mention, day: Mention) -> bool:
-    """Whether it is the hour at which a day just judged is meant, as in `to Friday at 6:30pm`."""
-    joint = stands_between(text, day, one)
-    return isinstance(day.value, Days) and isinstance(one.value, Hours) and joint in ([], ["at"])
+def _completes(text: Text, one: Mention, following: Mention) -> bool:
+    """Whether a mention is the hour of the day just judged or the day of the hour: `to Friday at 6:30pm`."""
+    joint = stands_between(text, one, following)
+    if isinstance(one.value, Days):
+        return isinstance(following.value, Hours) and joint in ([], ["at"], ["dash"])
+    return isinstance(one.value, Hours) and isinstance(following.value, Days) and joint in ([], ["on"])
 
 
 def _is_any(plain: str) -> bool:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, time
 from zoneinfo import ZoneInfo
 
 from followup.core.replies.contract import Grain, TimeWindow
@@ -302,8 +302,3 @@ def overlaps(chosen: datetime, entry: TimeWindow) -> bool:
 def day_of(entry: TimeWindow) -> date | None:
     """The day on which a window begins, None for hours alone."""
     return None if entry.start.startswith("T") else datetime.fromisoformat(entry.start).date()
-
-
-def days_until(first: date, last: date) -> tuple[date, ...]:
-    """The days from the first to the last, at most seven."""
-    return tuple(first + timedelta(n) for n in range(min((last - first).days, 6) + 1))

@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import date
 
 from followup.core.replies import calendar_days as cal
+from followup.core.replies.judging import moves_before
 from followup.core.replies.mentions import Days, Text
 
 Found = tuple[Days, int]
@@ -114,6 +115,27 @@ def month_and_day(text: Text, at: int) -> Found | None:
     return _dated(text, text.value(month_at), number, end if is_year(text, end) else month_at + 1)
 
 
+def days_of_one_month(text: Text, at: int) -> Found | None:
+    """`12-14 March`, `the 12th or 13th of March`: several days before the name of their month."""
+    first_at = text.skip(at, "the")
+    joint = text.cat(first_at + 1)
+    last_at = text.skip(first_at + 2, "the")
+    month_at = text.skip(last_at + 1, "of")
+    days = text.value(first_at), text.value(last_at)
+    are_days = all(text.cat(n) in ("num", "ordinal") for n in (first_at, last_at)) and 1 <= days[0] < days[1] <= 31
+    if not are_days or joint not in ("dash", "to", "and", "or") or text.cat(month_at) != "month":
+        return None
+    if joint == "to" and moves_before(text, at):
+        return None
+    if text.cat(month_at + 1) in ("num", "ordinal", "the") or text.cat(at - 1) in ("at", "around", "after", "before"):
+        return None
+    first, last = (cal.next_month_day(text.today, text.value(month_at), day) for day in days)
+    if not first or not last or first > last or _is_verb_may(text, last_at, month_at, month_at):
+        return None
+    both = (first, last) if joint in ("and", "or") else cal.days_until(first, last)
+    return Days(both, month=first.replace(day=1)), month_at + 1
+
+
 def _is_verb_may(text: Text, start: int, after: int, at: int) -> bool:
     """`9 may work`: the verb, not the month."""
     return text.word(at) == "may" and text.word(at + 1) in _AFTER_VERB_MAY and at == after and text.cat(start) == "num"
@@ -187,6 +209,8 @@ def _stands_for_a_day(text: Text, at: int, start: int, end: int, cat: str) -> bo
     spelled = not text.word(start)[:1].isdigit()
     if cat == "ordinal":
         has_month = text.cat(text.skip(end, "of", "the")) in ("month", "next", "this")
+        is_of_month = text.cat(end) == "of" and text.name(text.skip(end, "of", "the")) == "month"
+        has_month = has_month or (is_of_month and text.cat(start - 2) != "after")
         if spelled and text.value(start) < 4 and end == start + 1:
             is_alone = (
                 text.word(start - 1) == "the" and text.word(start - 2) == "on" and text.cat(end) in ("", "mark", "at")

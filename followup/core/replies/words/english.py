@@ -220,6 +220,7 @@ ENTRIES: tuple[Entry, ...] = (
     ),
     *entries("half", 0, "half past|half after|half"),
     *entries("quarter", 15, "quarter|a quarter"),
+    *entries("quarter", 45, "three quarters"),
     *entries("past", 0, "past"),
     *entries("oclock", 0, "oclock|o clock|clock|hundred hours|hrs sharp|sharp|on the dot|on the nose|hundred"),
     *entries("couple", 2, "couple|couple of|a couple of|a couple|cple"),
