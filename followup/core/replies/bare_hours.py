@@ -15,7 +15,7 @@ NO_HOUR_AFTER = word_set(
     "dollars bucks percent guys times others more years year old month months day days week weeks pads llantas",
     "pounds quid euros bags",
     "carros personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm dolares % $",
-    "mph ago kilometros thousand grand messages texts calls",
+    "mph ago inch inches kilometros thousand grand messages texts calls",
 )
 _OF_WHOM = word_set("us them you my our the those these nosotros ellos")
 _NO_HOUR_BEFORE = word_set("$ # option number opcion numero")
@@ -113,7 +113,7 @@ def _is_asked_about(text: Text, before: str, end: int) -> bool:
         return (
             after == "instead" or (after == "that" and next_after == "day") or (after == "the" and next_after == "same")
         )
-    return before in _ASKS and after in _ALL_RIGHT
+    return (before in _ASKS and after in _ALL_RIGHT) or (after == "it" and next_after == "is")
 
 
 _TIME_IS = re.compile(r"\btime (?:is|to be|would be|was|should be|for that is|:) ?$")

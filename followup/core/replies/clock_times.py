@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from followup.core.replies.judging import moves_before
 from followup.core.replies.mentions import Hour, Text
 from followup.core.replies.words.entry import word_set
 
@@ -49,6 +50,8 @@ def _written(text: Text, at: int) -> FoundHour | None:
         at, number = at + 1, 20 + text.value(at + 1)
     if len(text.word(at)) in (3, 4) and text.word(at).isdigit():
         return _run_together(text, at, number)
+    if text.cat(at + 1) == "ordinal" and number in (20, 30) and not text.word(at).isdigit():
+        return None
     if not 0 <= number <= 24 or (number == 0 and text.word(at) != "00" and not _is_minutes_pair(text, at)):
         return None
     return _spoken(text, at, number)
@@ -66,7 +69,7 @@ def _run_together(text: Text, at: int, number: int) -> FoundHour | None:
     """`930`, `1530`, `0900`; a number that can be a year needs am or pm."""
     hours, minutes = divmod(number, 100)
     has_half = text.cat(at + 1) == "ampm"
-    if hours > 23 or minutes > 59 or (2000 <= number <= 2100 and not has_half):
+    if hours > 23 or minutes > 59 or (2000 <= number <= 2100 and not has_half and text.word(at - 1) != "at"):
         return None
     if not has_half and number % 5:
         return None
@@ -127,6 +130,7 @@ def _minutes_after(text: Text, at: int, number: int) -> FoundHour | None:
     is_told = text.cat(end) == "ampm" or text.cat(at - 1) in _SHOWS_HOUR or at == 0 or _has_part(text, end)
     is_told = is_told or text.word(at - 1) == "time"
     is_spelled = not text.word(at + 1).isdigit()
+    is_told = is_told or (is_spelled and not text.word(at).isdigit() and (_ends(text, end) or _goes_on(text, end)))
     is_likely = minutes % 5 == 0 or is_spelled or text.cat(end) == "ampm"
     if 10 <= minutes < 60 and is_told and is_likely:
         return Hour(number, minutes), end + 1 if text.name(end) == "minute" else end
@@ -141,12 +145,17 @@ def _is_minutes_pair(text: Text, at: int) -> bool:
     if text.cat(end) == "ampm" or _has_part(text, end):
         return True
     is_led = text.cat(at - 1) in (*_SHOWS_HOUR, "mark", "") or text.word(at - 1) in _LEADS_PAIR
-    if is_led and text.cat(end) in ("", "mark", "in"):
+    if is_led and _ends(text, end):
         return True
     is_sure = text.value(at) > 12 or (
         text.setting.asked in ("day", "time", "slot", "confirm") and int(minutes) % 5 == 0
     )
     return is_led and is_sure and _goes_on(text, end)
+
+
+def _ends(text: Text, at: int) -> bool:
+    """Whether a clause ends at this place."""
+    return text.cat(at) in ("", "mark", "in")
 
 
 def _has_part(text: Text, at: int) -> bool:
@@ -243,8 +252,13 @@ def _are_minutes(text: Text, at: int, minutes: int, way: int, end: int, number: 
         return True
     if word not in ("to", "til", "till") or minutes not in (5, 10, 15):
         return False
-    is_led = text.cat(at - 1) in _LEADS_TO_ONE or text.word(at - 1) in ("time", "my", "make it", "make that")
-    is_led = is_led or (text.word(at - 1) in ("is", "be", ":") and "time" in (text.word(at - 2), text.word(at - 3)))
+    is_led = text.cat(at - 1) in _LEADS_TO_ONE or text.word(at - 1) in ("time", "make it", "make that")
+    is_told = text.word(at - 1) in ("is", "be", ":") and (
+        "time" in (text.word(at - 2), text.word(at - 3)) or text.cat(at - 2) in ("onward", "orearlier")
+    )
+    is_moved = moves_before(text, at)
+    is_led = is_led or is_told or (text.word(at - 1) == "my" and not is_moved)
+    is_led = is_led or (is_moved and text.cat(at - 1) == "mark")
     return is_led or (minutes == 15 and number <= 12) or _is_no_range(text, minutes, number, end + 2)
 
 
@@ -254,7 +268,8 @@ _LEADS_TO_ONE = ("at", "around", "by", "after", "before", "to")
 
 def _is_no_range(text: Text, first: int, last: int, end: int) -> bool:
     """Whether hours so far apart are no visit (`5 to 3`, `10 to 4 in the afternoon`), so the first are minutes."""
-    if first == last or (first == 5 and (last < 5 or last > 12)):
+    is_early = text.name(end) == "am" or text.name(text.skip(end, "in", "the")) == "morning"
+    if first == last or (first == 5 and (last < 5 or last > 10 or is_early)):
         return True
     return first > last and _has_part(text, end)
 

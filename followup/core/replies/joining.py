@@ -108,6 +108,8 @@ def _combined(old: Hours | PartOfDay | Instant, new: Hours | PartOfDay | Instant
         return Hours("between", after.first, before.first)
     part, told = (old, new) if isinstance(old, PartOfDay) else (new, old)
     if isinstance(part, PartOfDay) and isinstance(told, Hours):
+        if part.name in ("noon", "midnight") and told.first.hour != 12:
+            return part
         first = told.first if told.first.half else replace(told.first, half=_half_for(told.first, part.name))
         last = told.last
         if last and not last.half:

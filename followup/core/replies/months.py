@@ -32,7 +32,7 @@ def month(text: Text, at: int) -> Found | None:
         after = start + 1
     after = text.skip(after, "of", "the", "in")
     first, end = _which_month(text, after, bool(section) or has_in)
-    if first is None or (section and _is_day_of_month(text, end)):
+    if first is None or ((section or has_in) and _is_day_of_month(text, end)):
         return None
     if section:
         return _part_of_month(first, section), end
@@ -43,8 +43,10 @@ def month(text: Text, at: int) -> Found | None:
 
 def _is_day_of_month(text: Text, at: int) -> bool:
     """Whether a day follows the name of the month: `early on April 29` is a day, no part of the month."""
-    day_at = text.skip(at, "the")
-    return text.cat(at - 1) == "month" and text.cat(day_at) in ("ordinal", "num") and 1 <= text.value(day_at) <= 31
+    is_short = text.word(at) == "." and len(text.word(at - 1)) <= 4 and text.word(at - 1) not in ("may", "june", "july")
+    day_at = text.skip(at + 1 if is_short else at, "the")
+    is_day = text.cat(day_at) in ("ordinal", "num") and 1 <= text.value(day_at) <= 31
+    return text.cat(at - 1) == "month" and is_day and text.cat(day_at + 1) not in ("ampm", "unit")
 
 
 def last_day_of_month(text: Text, at: int) -> Found | None:

@@ -32,7 +32,7 @@ def distance(text: Text, at: int) -> Found | None:
         start = text.skip(start, "around")
         if text.cat(start) in ("next", "coming", "this"):
             return _next_few(text, start + 1)
-    if text.word(at - 1) in ("for", "stay", "staying", "spend") and not has_in and text.cat(at + 2) != "relday":
+    if _lasts(text, at) and not has_in:
         return None
     if text.cat(start) == "next" and text.cat(start + 1) in ("num", "couple", "few"):
         return _next_few(text, start + 1)
@@ -54,6 +54,25 @@ def distance(text: Text, at: int) -> Found | None:
     if not (has_in or is_anchored):
         return None
     return _added(text, base, count, unit_at, is_loose, end)
+
+
+def _lasts(text: Text, at: int) -> bool:
+    """Whether a number of days tells how long something lasts (`for 3 days`) and not when (`for 3 days from now`)."""
+    if text.word(at - 1) != "for":
+        return text.word(at - 1) in ("stay", "staying", "spend")
+    unit_at = _count(text, at)[1]
+    is_when = text.cat(unit_at + 1) in ("ahead", "relday")
+    return not is_when or text.word(at - 2) in (
+        "stay",
+        "staying",
+        "rent",
+        "away",
+        "gone",
+        "out",
+        "back",
+        "here",
+        "there",
+    )
 
 
 def _count(text: Text, at: int) -> tuple[int | None, int, bool]:
@@ -369,6 +388,9 @@ _FROM_ON = {
 def _day_after_bound(text: Text, at: int, start: int) -> Found | None:
     found = any_day(text, at + 1) or any_day(text, start)
     if found:
+        day_at = text.skip(found[1], "on")
+        if found[0].week and text.cat(day_at) == "weekday":
+            return Days((found[0].week + timedelta(text.value(day_at)),)), day_at + 1
         return found
     # Spanish bound words hold the article: `antes del 20`, `hasta el 12`.
     is_article = text.word(at).split(" ")[-1] in ("el", "del", "al") or text.word(at + 1) in ("el", "del")

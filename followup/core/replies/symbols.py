@@ -81,6 +81,8 @@ def read_symbols(text: str, language: str) -> list[Symbol]:
             symbol = Symbol("word", 0, "coming", symbol.start, symbol.end)
         if symbol.text == "from today" and not (symbols and symbols[-1].category in _COUNTED):
             symbol = Symbol("relday", 0, "today", symbol.start, symbol.end)
+        if symbol.text == "fourth of july" and symbols and symbols[-1].value in (20, "20"):
+            symbol, taken = Symbol("ordinal", 4, "fourth", symbol.start, symbol.start + len("fourth")), 1
         symbols.append(symbol)
         at += taken
     return symbols

@@ -87,7 +87,7 @@ def _ordered_date(text: Text, at: int, numbers: tuple[int, ...]) -> Found | None
 
 
 def month_and_day(text: Text, at: int) -> Found | None:
-    """`March 5`, `Mar. the 5th, 2027`, `5 March`, `the 5th of March`, `5 de marzo`."""
+    """`March 5`, `Mar. the 5th, 2027`, `5 March`, `the 5th of March`, `5 de marzo`; in `2 June 23rd` the last two."""
     start = text.skip(at, "on", "this", "next", "coming", "the")
     if text.cat(start) == "month":
         day_at = text.skip(start + 1, "the", "slash", "dash")
@@ -110,6 +110,8 @@ def month_and_day(text: Text, at: int) -> Found | None:
     if text.word(month_at) in ("mes", "-", "/"):
         month_at += 1
     if text.cat(month_at) != "month" or _is_verb_may(text, start, after, month_at):
+        return None
+    if text.cat(start) == "num" and text.cat(text.skip(month_at + 1, "the")) == "ordinal":
         return None
     end = text.skip(month_at + 1, "of")
     return _dated(text, text.value(month_at), number, end if is_year(text, end) else month_at + 1)

@@ -18,7 +18,7 @@ ENGLISH: tuple[Entry, ...] = (
     *entries(
         "holiday",
         "independence_day",
-        "independence day|4th of july|the 4th of july|the fourth|fourth of july|july 4th holiday|the fourth of july",
+        "independence day|4th of july|the 4th of july|fourth of july|july 4th holiday|the fourth of july",
     ),
     *entries("holiday", "mlk_day", "mlk day|mlk|martin luther king day|martin luther king jr day|mlk jr day"),
     *entries("holiday", "presidents_day", "presidents day|president day|washingtons birthday"),
