@@ -72,4 +72,13 @@ ENGLISH: list[Told] = [
     ("visit", "12-13 march", t("3-12", "3-13")),
     ("visit", "the 12th or 13th of march at 9", t("3-12 09:00", "3-13 09:00")),
     ("confirm", "move it from the 12th to the 13th of march", t("3-13")),
+    # an old time and a new one of another kind
+    ("confirm", "move my tuesday 9am to friday", t("3-6 09:00")),
+    ("confirm", "move my 1 pm visit tomorrow to 1:30", t("3-5 13:30")),
+    ("confirm", "please move my visit on the 10th at 10 to friday at 2", t("3-6 14:00")),
+    ("confirm", "move it to friday at 3 from monday", t("3-6 15:00")),
+    ("visit", "i came in last monday at 3", {}),
+    ("visit", "on veterans' day", t("11-11")),
+    ("visit", "please invite ann to the school visit on friday at 2", t("3-6 14:00")),
+    ("visit", "the 2nd visit is good on friday", t("3-6")),
 ]

@@ -35,8 +35,10 @@ def weekday(text: Text, at: int) -> Found | None:
         part = None
     modifier = text.cat(start) if text.cat(start) in ("this", "next", "coming", "last") else ""
     day_at = start + 1 if modifier else start
-    if text.cat(day_at) != "weekday" or modifier == "last" or _is_no_weekday(text, day_at):
+    if text.cat(day_at) != "weekday" or _is_no_weekday(text, day_at):
         return None
+    if modifier == "last":
+        return (Days(()), day_at + 1) if text.word(start) in ("last", "previous") else None
     number, end = text.value(day_at), day_at + 1
     if text.word(end) == "." and text.cat(end + 1) in ("ordinal", "month"):
         end += 1

@@ -73,7 +73,9 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
         kind, end, is_shown = kind or "around", end + 1, True
         if text.cat(end) == "ampm":
             told, end = Hour(told.hour, told.minute, text.name(end)), end + 1
-    elif text.cat(end) == "onward" or (text.word(end) == "on" and text.cat(end + 1) in ("", "mark") and kind is None):
+    elif text.cat(end) == "onward" or (
+        text.word(end) == "on" and text.cat(end + 1) in ("", "mark") and kind is None and text.word(end - 1) != "one"
+    ):
         kind, end, is_shown = "after", end + 1, True
     elif text.cat(end) == "orearlier":
         kind, end, is_shown = "by", end + 1, True

@@ -150,7 +150,10 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
 
 
 def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
-    """`before` where this mention corrects what stands before it, `this` where it is left behind, else empty."""
+    """`before` where this mention corrects what stands before it, `this` where it is left behind, else empty.
+
+    `other kind` where it is the hour to which a day before it is moved, or the day of an hour.
+    """
     start = text.symbols[one.start].start
     if _IN_PLACE_OF.search(text.plain[max(0, start - 40) : start]):
         return "this"
@@ -163,15 +166,14 @@ def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
     head = text.plain[: text.symbols[previous.start].start]
     if _CHANGED_TO.search(between) and is_same_kind:
         return "before"
-    if (
-        _MOVES.search(head)
-        and is_same_kind
-        and re.search(
-            r"\b(?:to|for|until|a|al|para|hasta)\s*(?:the|el|la|las|\w+ing)?\s*$", between + " " + _opening(text, one)
-        )
-    ):
-        return "before"
+    if isinstance(one.value, Days) and between.rstrip().endswith(" from") and _MOVES.search(head):
+        return "this"
+    if _MOVES.search(head) and _LEADS_TO.search(between + " " + _opening(text, one)):
+        return "before" if is_same_kind else "other kind"
     return ""
+
+
+_LEADS_TO = re.compile(r"\b(?:to|for|until|a|al|para|hasta)\s*(?:the|el|la|las|\w+ing)?\s*$")
 
 
 def _opening(text: Text, one: Mention) -> str:

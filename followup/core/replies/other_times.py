@@ -113,10 +113,12 @@ _FAREWELL = (
 )
 _NO_VISIT_BEFORE = re.compile("|".join((_CALL, _BACK, _ELSEWHERE, _PAST, _FAREWELL)))
 _ENTERS = re.compile(
-    r"^\W*(?:(?:and|also|then|now|yes|ok|sure|please|hi|hey|can|could|will|would|you|lets|just|i|need|want|like|to|"
-    r"id|kindly|go|ahead) )*"
-    r"(?:create|add|schedule|book|put|set up|make (?:an?|the|another) (?:\w+ )?(?:event|appointment|booking|entry))\b"
+    r"^\W*(?:(?:and|also|then|now|yes|ok|sure|please|hi|hey|can|could|will|would|you|lets|just|need|want|like|to|"
+    r"kindly|go|ahead|(?P<own>i|id|we)) )*"
+    r"(?:create|add|schedule|book|put|set up|enter|log|block|reserve|arrange|organize|invite|include|plan(?! to\b)|"
+    r"make (?:an?|the|another) (?:\w+ )?(?:event|appointment|booking|entry))\b"
     r"(?! (?:an? |the |my )?(?:pick ?up|call) (?:for|at|on|by|$))"
+    r"(?(own)(?! (?:an? |the |my |our )?(?:surgery|flight|trip|vacation|ride)))"
     r"(?: (?!(?:and|so|because|need|want|have|has|had|it|this|car|truck|vehicle|me|us|that|before|by|while|where|"
     r"when|since|i|we|call|phone|ready|was|were)\b)[^ ,.?!]+){0,12} $"
 )

@@ -266,8 +266,10 @@ def weekend(text: Text, at: int) -> Found | None:
     start = text.skip(at, "the", "on", "in", "any", "of")
     modifier = text.cat(start) if text.cat(start) in ("this", "next", "coming", "last") else ""
     at_weekend = start + 1 if modifier else start
-    if text.cat(at_weekend) != "weekend" or modifier == "last":
+    if text.cat(at_weekend) != "weekend":
         return None
+    if modifier == "last":
+        return Days(()), at_weekend + 1
     end = at_weekend + 1
     if text.cat(end) in ("next", "coming_after") and text.word(end + 1) not in ("week", "semana"):
         modifier, end = ("next" if text.cat(end) == "next" else "coming"), end + 1

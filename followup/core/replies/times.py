@@ -42,7 +42,7 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
         follows_other = goes_on and bool(other) and found[number - 1] is other[-1]
         is_day_past = number + 1 < len(found) and _is_past(found[number + 1])
         is_of_past = _is_past(one) or (is_day_past and _is_one_phrase(text, one, found[number + 1]))
-        is_visit = goes_on and _completes(text, found[number - 1], one)
+        is_visit = number > 0 and found[number - 1] in kept[-1:] and _completes(text, found[number - 1], one)
         is_other = follows_other or is_of_past or (not is_visit and is_no_visit(text, one))
         (other if is_other else kept).append(one)
     kept = _without_taken_back(text, kept)
@@ -218,10 +218,13 @@ def _without_taken_back(text: Text, found: list[Mention]) -> list[Mention]:
         way = is_taken_back(text, found[number - 1] if number else None, one)
         if way == "this":
             continue
+        is_time = not isinstance(one.value, Days)
+        is_whole = number + 1 < len(found) and _completes(text, one, found[number + 1])
         if way == "before":
             one = _in_same_half(found[number - 1], one)
-            is_time = not isinstance(one.value, Days)
-            while kept and (not is_time or not isinstance(kept[-1].value, Days)):
+            while kept and (not is_time or is_whole or not isinstance(kept[-1].value, Days)):
                 kept.pop()
+        elif way == "other kind" and any(isinstance(old.value, Days) != is_time for old in kept):
+            kept = [old for old in kept if not is_whole and isinstance(old.value, Days) == is_time]
         kept.append(one)
     return kept

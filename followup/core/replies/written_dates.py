@@ -16,6 +16,7 @@ _NOT_A_DAY = {
     "one", "ones", "option", "slot", "time", "times", "available", "opening", "openings", "appointment", "thing",
     "choice", "street", "st", "ave", "avenue", "floor", "gear", "grade", "place", "opcion",
     "cita", "hora", "vez", "row", "car", "owner", "reminder", "message", "text",
+    "meeting", "visit", "event", "birthday", "anniversary", "attempt",
 }  # fmt: skip
 _AFTER_VERB_MAY = {"i", "we", "you", "be", "have", "not", "need", "come", "take", "want", "work", "suit", "do", "fit"}
 _DEL = ("el", "del", "al", "dia")

@@ -8,7 +8,7 @@ ENGLISH: tuple[Entry, ...] = (
     *entries("holiday", "christmas", "christmas|xmas|x mas|christmas day|xmas day"),
     *entries("holiday", "christmas_eve", "christmas eve|xmas eve"),
     *entries("holiday", "boxing_day", "boxing day"),
-    *entries("holiday", "new_year", "new years day|new year day|new years|new year|the new year"),
+    *entries("holiday", "new_year", "new years day|new year day|yuandan|new years|new year|the new year"),
     *entries("holiday", "new_years_eve", "new years eve|nye|new year eve"),
     *entries("holiday", "thanksgiving", "thanksgiving|turkey day|thanksgiving day"),
     *entries("holiday", "black_friday", "black friday"),
