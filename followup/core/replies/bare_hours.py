@@ -53,7 +53,10 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
         return False
     if told.first.minute and is_shown:
         return True
-    if text.word(at) == "for" and previous and isinstance(previous.value, Hours) and previous.end == at:
+    if text.word(at) == "for" and text.word(end) == "," and _has_hour(text, end + 1):
+        return False
+    is_after_for = "for" in (text.word(at), text.word(at - 1))
+    if is_after_for and previous and isinstance(previous.value, Hours) and previous.end in (at, at - 1):
         return False
     if text.word(at) in _LOOSE_OPENERS and not _near_time(text, at, end, previous):
         return _is_after_loose_opener(text, at, end)
@@ -73,6 +76,12 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
     if text.setting.asked in ("time", "slot", "day", "confirm") and _stands_alone(text, at, end):
         return text.setting.asked == "time" or not (spelled and told.first.hour < 3)
     return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
+
+
+def _has_hour(text: Text, at: int) -> bool:
+    """Whether what stands here is surely an hour."""
+    ahead = hour_spans.bounded_hour(text, at)
+    return bool(ahead and ahead[0].first.is_plain)
 
 
 _STREETS = word_set("street st ave avenue road rd drive dr lane ln blvd boulevard court way highway hwy calle avenida")
@@ -113,7 +122,7 @@ def _is_asked_about(text: Text, before: str, end: int) -> bool:
         return (
             after == "instead" or (after == "that" and next_after == "day") or (after == "the" and next_after == "same")
         )
-    return (before in _ASKS and after in _ALL_RIGHT) or (after == "it" and next_after == "is")
+    return (before in _ASKS and after in _ALL_RIGHT) or (after == "it" and next_after == "is" and _may_be_told(text))
 
 
 _TIME_IS = re.compile(r"\btime (?:is|to be|would be|was|should be|for that is|:) ?$")
@@ -130,6 +139,8 @@ def _is_told_as_time(text: Text, at: int, end: int) -> bool:
 
 def _is_after_loose_opener(text: Text, at: int, end: int) -> bool:
     """Whether a bare number after `for`, `say`, `around` is an hour."""
+    if text.word(at) == "from" and text.word(at - 1) in ("free", "available", "around", "open", "home"):
+        return _ends_here(text, end)
     if text.word(at) in ("from", "to") or (text.word(at) == "a" and text.word(at + 1) not in ("las", "la")):
         return False
     if text.word(at) == "for" and not _may_be_told(text) and not _BOOKS.search(_head(text, at)):

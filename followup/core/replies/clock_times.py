@@ -144,12 +144,12 @@ def _is_minutes_pair(text: Text, at: int) -> bool:
         return False
     if text.cat(end) == "ampm" or _has_part(text, end):
         return True
+    is_expected = text.setting.asked in ("day", "time", "slot", "confirm") and int(minutes) % 5 == 0
     is_led = text.cat(at - 1) in (*_SHOWS_HOUR, "mark", "") or text.word(at - 1) in _LEADS_PAIR
+    is_led = is_led or (is_expected and text.cat(at - 1) == "word" and text.word(at - 1) not in _COUNTS)
     if is_led and _ends(text, end):
         return True
-    is_sure = text.value(at) > 12 or (
-        text.setting.asked in ("day", "time", "slot", "confirm") and int(minutes) % 5 == 0
-    )
+    is_sure = text.value(at) > 12 or is_expected
     return is_led and is_sure and _goes_on(text, end)
 
 
@@ -172,9 +172,13 @@ _LEADS_PAIR = word_set(
     "i mean",
     "i meant",
 }
+_COUNTS = word_set(
+    "option number no pads tires brakes front rear left right size unit apartment highway route room code are"
+)
 _GOES_ON = word_set(
     "then please i we is if works would thanks ok under for suits will be can that so work good fine should",
     "appointment instead sounds it suit suits possible available free only",
+    "exactly might could may too yes yeah",
 )
 
 
@@ -186,7 +190,12 @@ def _goes_on(text: Text, at: int) -> bool:
         return text.cat(at + 1) in ("num", "ordinal")
     is_to = text.cat(at) == "to" and text.cat(at + 1) not in ("num", "clock")
     is_date = text.cat(at) in ("num", "ordinal") and text.cat(at + 1) == "month"
-    return is_to or is_date or text.cat(at) in ("on", "weekday", "relday", "and", "or") or text.word(at) in _GOES_ON
+    return (
+        is_to
+        or is_date
+        or text.cat(at) in ("onward", "orearlier", "oclock", "on", "weekday", "relday", "and", "or")
+        or text.word(at) in _GOES_ON
+    )
 
 
 def _minutes(text: Text, at: int) -> tuple[int, int]:
@@ -252,7 +261,7 @@ def _are_minutes(text: Text, at: int, minutes: int, way: int, end: int, number: 
         return True
     if word not in ("to", "til", "till") or minutes not in (5, 10, 15):
         return False
-    is_led = text.cat(at - 1) in _LEADS_TO_ONE or text.word(at - 1) in ("time", "make it", "make that")
+    is_led = text.cat(at - 1) in _LEADS_TO_ONE or text.word(at - 1) in _LEADS_WORD
     is_told = text.word(at - 1) in ("is", "be", ":") and (
         "time" in (text.word(at - 2), text.word(at - 3)) or text.cat(at - 2) in ("onward", "orearlier")
     )
@@ -262,6 +271,7 @@ def _are_minutes(text: Text, at: int, minutes: int, way: int, end: int, number: 
     return is_led or (minutes == 15 and number <= 12) or _is_no_range(text, minutes, number, end + 2)
 
 
+_LEADS_WORD = ("time", "make it", "make that", "arrive", "arriving", "there")
 _LEADS_TO_ONE = ("at", "around", "by", "after", "before", "to")
 """What stands before one time and never before a range."""
 

@@ -56,16 +56,17 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
     """`after 3`, `before 10`, `by 2`, `around 10`, `10ish`, `3 or later`; the last value: whether words show a time."""
     kinds = {"after": "after", "before": "before", "by": "by", "around": "around", "until": "by"}
     kind = kinds.get(text.cat(at))
+    is_from = text.cat(at) == "from" and not moves_before(text, at)
     start = (
         text.skip(at, "after", "before", "by", "around", "until", "at", "the", "in", "any")
         if kind
-        else text.skip(at, "at")
+        else text.skip(at + 1 if is_from else at, "at")
     )
     found = hour(text, start)
     if not found:
         return None
     told, end = found
-    is_shown = bool(kind) or told.is_plain or start > at or text.word(start) in ("las", "la")
+    is_shown = bool(kind) or told.is_plain or start > at + is_from or text.word(start) in ("las", "la")
     is_shown = is_shown or (text.word(start - 1) == "time" and text.cat(start - 2) == "the")
     if text.cat(end) == "dash" and text.cat(end + 1) == "ish":
         end += 1
@@ -79,7 +80,7 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
         kind, end, is_shown = "after", end + 1, True
     elif text.cat(end) == "orearlier":
         kind, end, is_shown = "by", end + 1, True
-    if text.cat(at) == "from" and kind is None:
+    if is_from and kind is None:
         kind = "after"
     bound = _told_as_bound(text, at) if kind is None else None
     if bound:

@@ -157,6 +157,7 @@ _JUST_PAST = phrases(
     r"(?:i|just|i already) called",
     r"took (?:it|me|her|the)",
     r"started (?:making|doing)",
+    r"how (?:are|is|r) (?:you|u|things|it|everything|everyone|yall)(?: going| doing| all| guys)?",
     r"i made|drove|paso|hizo|empezo|note|escuche|llame|hable",
 )
 

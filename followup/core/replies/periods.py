@@ -382,8 +382,8 @@ def bounded_day(text: Text, at: int) -> Found | None:
 
 
 _FROM_ON = {
-    "a partir de", "a partir del", "starting", "starting from", "as of", "beginning at", "desde", "desde el",
-    "apartir de", "apartir del", "from", "no earlier than", "no sooner than", "starting at",
+    "a partir de", "a partir del", "starting", "starting from", "as of", "beginning at", "beginning", "desde",
+    "desde el", "apartir de", "apartir del", "from", "no earlier than", "no sooner than", "starting at",
 }  # fmt: skip
 
 
