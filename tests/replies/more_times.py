@@ -81,4 +81,12 @@ ENGLISH: list[Told] = [
     ("visit", "on veterans' day", t("11-11")),
     ("visit", "please invite ann to the school visit on friday at 2", t("3-6 14:00")),
     ("visit", "the 2nd visit is good on friday", t("3-6")),
+    # marks between the parts of a date; a day that is asked about
+    ("visit", "mon., 9 mar 2026 at 2 pm", t("3-9 14:00")),
+    ("visit", "march 06,2026", t("3-6")),
+    ("visit", "sept, 08, 2026", t("9-8")),
+    ("visit", "is the 14th available?", t("3-14")),
+    ("time", "11 preferably", t("3-5 11:00")),
+    ("visit", "how busy are you at 3 tomorrow", t("3-5 15:00")),
+    ("visit", "i was wondering if there was a slot on friday", t("3-6")),
 ]

@@ -232,6 +232,8 @@ def _stands_alone(text: Text, at: int, end: int) -> bool:
         "hmm",
         "so",
         "probably",
+        "preferably",
+        "ideally",
         "think",
         "i",
         "lets",

@@ -40,7 +40,9 @@ def weekday(text: Text, at: int) -> Found | None:
     if modifier == "last":
         return (Days(()), day_at + 1) if text.word(start) in ("last", "previous") else None
     number, end = text.value(day_at), day_at + 1
-    if text.word(end) == "." and text.cat(end + 1) in ("ordinal", "month"):
+    if text.word(end) == "." and (
+        text.cat(end + 1) in ("ordinal", "month", "num", "date") or text.word(end + 1) == ","
+    ):
         end += 1
     found = _with_a_date(text, number, end)
     if found and not _is_instead(text, start, end, found[0]):

@@ -28,6 +28,7 @@ _NOT_REALLY = re.compile(
     r"why not|porque no|not only|dont mind|dont care|dont forget|cant wait|"
     r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|"
     r"(?:why|reason)\b[^.?!,]{0,24}\b(?:not (?:being )?able|cant|unable|not)\b|"
+    r"how busy|if (?:\w+ ){1,2}(?:too |so |that )?busy|"
     r"whether or not|no se si|not sure if|dont know if|not too|no mas|nomas|cant complain|no (?=i|"
     r"we|que|mejor|wait|espera|perdon|sorry)|wait no|no no|not today but|"
     r"dont (?:want to )?(?:cancel|change|move|worry|text|call))\b"

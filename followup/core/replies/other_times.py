@@ -26,14 +26,14 @@ _BACK = (
     r"[^,.?]{0,12}$|\b(?:it|they|parts?|tires|pads|order|package) (?:\w+ )?(?:arrives?|arriving|gets? here|"
     r"comes? in) (?:for |by |on )?$"
     r"|\b(?:it|that|this|they|job|long) (?:will |does |should |would |wont |doesnt |dont )?take (?:\w+ ){0,3}$"
-    r"|\b(?:takes|(?:is|its|been|was) taking|tarda\w*|dura) (?:\w+ ){0,3}$"
+    r"|\b(?:takes(?! place)|(?:is|its|been|was) taking|tarda\w*|dura) (?:\w+ ){0,3}$"
 )
 _ELSEWHERE = (
     r"\b(?:my|our|the|mi|nuestro|un) (?:trip|flight|vacation|road trip|surgery|wedding|viaje|"
     r"vuelo|boda|payday|birthday|shift|turno|interview|lease|registration|tags|warranty|kids? \w+|"
     r"school|class)\b[^,.?]{0,25}$"
     r"|\bdeadline (?:\w+ ){0,1}$"
-    r"|\b(?:leaving|leave (?:for|town|on a|work)|(?:we|i|ill|we will) leave (?!it|the|my|her|him)|"
+    r"|\b(?:leaving|leave (?:for|town|on a|work)|(?:we|i) leave (?!it|the|my|her|him)|"
     r"fly(?:ing)?|travel(?:ing)?|salgo de viaje|me voy|viajo|driving to \w+|heading out|"
     r"out of town)\b[^,.?]{0,22}$"
     r"|\b(?:i|we|he|she) (?:get off|get out|work|am working|got off|start work|finish work|"
@@ -90,8 +90,8 @@ _DONE_TO = r"(?:changed|replaced|serviced|checked|fixed|rotated|done|inspected|i
 _PAST = (
     r"\b(?:bought|replaced|since|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|"
     r"paid|expires?|vence|told me|quoted|brought) (?:\w+ ){0,5}$"
-    r"|\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|going|gonna|talking|"
-    r"able|good|available|asking|saying)) (?:\w+ ){0,5}$|\bwere(?! (?:\w+ing|booked|gonna|good|free|open|able|"
+    r"|(?<!if there )\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|going|gonna|"
+    r"talking|able|good|available|asking|saying)) (?:\w+ ){0,5}$|\bwere(?! (?:\w+ing|booked|gonna|good|free|open|able|"
     r"available|ok|"
     r"fine)\b) (?:\w+ ){0,5}$"
     r"|\bdid(?! (?:you|u|ya|they)\b) (?:\w+ ){0,5}$|(?<!you )(?<!guys )(?<!i )\bsaid (?:\w+ ){0,5}$"

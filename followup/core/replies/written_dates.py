@@ -18,6 +18,8 @@ _NOT_A_DAY = {
     "cita", "hora", "vez", "row", "car", "owner", "reminder", "message", "text",
     "meeting", "visit", "event", "birthday", "anniversary", "attempt",
 }  # fmt: skip
+_OF_A_DAY_TOO = {"available", "opening", "openings", "slot", "appointment"}
+"""After a high ordinal these speak of the day: `is the 14th available`."""
 _AFTER_VERB_MAY = {"i", "we", "you", "be", "have", "not", "need", "come", "take", "want", "work", "suit", "do", "fit"}
 _DEL = ("el", "del", "al", "dia")
 
@@ -92,7 +94,7 @@ def month_and_day(text: Text, at: int) -> Found | None:
     start = text.skip(at, "on", "this", "next", "coming", "the")
     if text.cat(start) == "month":
         day_at = text.skip(start + 1, "the", "slash", "dash")
-        if text.word(day_at) == ".":
+        if text.word(day_at) == "." or (text.word(day_at) == "," and _is_day_and_year(text, day_at + 1)):
             day_at += 1
         number, end = _day_number(text, day_at)
         is_of_us = text.word(end) == "of" and text.word(end + 1) in ("us", "them", "you")
@@ -137,6 +139,11 @@ def days_of_one_month(text: Text, at: int) -> Found | None:
         return None
     both = (first, last) if joint in ("and", "or") else cal.days_until(first, last)
     return Days(both, month=first.replace(day=1)), month_at + 1
+
+
+def _is_day_and_year(text: Text, at: int) -> bool:
+    """Whether a day of the month and a year follow: `Sept, 03, 2026`."""
+    return text.cat(at) in ("num", "ordinal") and is_year(text, at + 1 + (text.word(at + 1) == ","))
 
 
 def _is_verb_may(text: Text, start: int, after: int, at: int) -> bool:
@@ -201,7 +208,8 @@ def _stands_for_a_day(text: Text, at: int, start: int, end: int, cat: str) -> bo
     after = text.word(end)
     before = text.word(start - 1)
     if (
-        after in _NOT_A_DAY
+        (after in _NOT_A_DAY and not (after in _OF_A_DAY_TOO and cat == "ordinal" and text.value(start) > 4))
+        or (after == "of" and text.word(end + 1) in ("us", "them", "you"))
         or before == "$"
         or text.cat(end) in ("ampm", "oclock", "half_after", "quarter_after", "last")
         or (text.cat(end) == "unit" and not (text.word(end) in ("day", "dia") and text.cat(end + 1) == "of"))
