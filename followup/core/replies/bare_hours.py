@@ -24,7 +24,7 @@ _LOOSE_OPENERS = word_set("for say maybe around about para por near como sobre a
 _GOES_WITH_HOUR = word_set(
     "works work is would please sounds good if can ok fine be better best suits would will then thanks should",
     "instead me esta si seria porfavor sale funciona queda it perfect great would for sharp y for that perfecto",
-    "mejor gracias actually",
+    "mejor gracias actually preferably ideally",
 )
 
 
@@ -62,6 +62,8 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
         return _is_after_loose_opener(text, at, end)
     if before == "to" and _ends_here(text, end) and moves(_head(text, at)):
         return True
+    if before == "of" and text.setting.language == "en":
+        return False
     if _is_asked_about(text, before, end):
         return True
     if _is_told_as_time(text, at, end):
@@ -75,6 +77,8 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
         return True
     if text.setting.asked in ("time", "slot", "day", "confirm") and _stands_alone(text, at, end):
         return text.setting.asked == "time" or not (spelled and told.first.hour < 3)
+    if before == "for" and _SEATS.search(_head(text, at - 1)):
+        return False
     return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
 
 
@@ -98,8 +102,11 @@ def _is_pronoun(text: Text, at: int, end: int, told: Hours, is_shown: bool) -> b
     """`make one on Monday`, `the one at 3`, `one of us`: the word, not the hour."""
     if text.word(end - 1) not in ("one", "un", "una", "uno") or told.last is not None:
         return False
+    after_one = text.word(end)
     if text.word(end) == "of" or text.word(end - 2) in ("the", "this", "that", "another", "first", "last"):
         return text.word(end - 2) != "las"
+    if text.word(end - 1) == "one" and text.cat(end) in ("word", "ahead") and after_one not in _GOES_WITH_HOUR:
+        return True
     is_led = text.word(at) in ("at", "@", "by", "after", "before", "until", "till", "around", "about") or text.word(
         end - 2
     ) in ("la", "las")

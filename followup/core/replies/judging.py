@@ -28,7 +28,7 @@ _NOT_REALLY = re.compile(
     r"why not|porque no|not only|dont mind|dont care|dont forget|cant wait|"
     r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|"
     r"(?:why|reason)\b[^.?!,]{0,24}\b(?:not (?:being )?able|cant|unable|not)\b|"
-    r"how busy|if (?:\w+ ){1,2}(?:too |so |that )?busy|"
+    r"how busy|if (?:\w+ ){1,2}(?:too |so |that )?busy|(?:are|r) (?:you|u|yall|they|things) (?:\w+ )?busy|"
     r"whether or not|no se si|not sure if|dont know if|not too|no mas|nomas|cant complain|no (?=i|"
     r"we|que|mejor|wait|espera|perdon|sorry)|wait no|no no|not today but|"
     r"dont (?:want to )?(?:cancel|change|move|worry|text|call))\b"
@@ -141,7 +141,7 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
         left = left[-max(0, text.symbols[one.start].start - start) :] if text.symbols[one.start].start > start else ""
     corrected = [match.end() for match in _MEANT.finditer(left)]
     left = left[corrected[-1] :] if corrected else left
-    if text.word(one.start) == "for":
+    if text.word(one.start) in ("for", "at", "@"):
         left = left.removesuffix("booked ")
     parts = re.split(r",", left)
     if _NOT_BEFORE.search(parts[-1]) or (text.setting.language == "es" and _NO_BEFORE.search(parts[-1])):

@@ -90,10 +90,9 @@ _DONE_TO = r"(?:changed|replaced|serviced|checked|fixed|rotated|done|inspected|i
 _PAST = (
     r"\b(?:bought|replaced|since|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|"
     r"paid|expires?|vence|told me|quoted|brought) (?:\w+ ){0,5}$"
-    r"|(?<!if there )\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|going|gonna|"
-    r"talking|able|good|available|asking|saying)) (?:\w+ ){0,5}$|\bwere(?! (?:\w+ing|booked|gonna|good|free|open|able|"
-    r"available|ok|"
-    r"fine)\b) (?:\w+ ){0,5}$"
+    r"|(?<!if there )(?<!if it )\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|"
+    r"going|gonna|talking|able|good|available|asking|saying)) (?:\w+ ){0,5}$"
+    r"|\bwere(?! (?:\w+ing|booked|gonna|good|free|open|able|available|ok|fine)\b) (?:\w+ ){0,5}$"
     r"|\bdid(?! (?:you|u|ya|they)\b) (?:\w+ ){0,5}$|(?<!you )(?<!guys )(?<!i )\bsaid (?:\w+ ){0,5}$"
     r"|\bdue (?!for)(?:\w+ ){0,5}$|\bhad(?! (?:hoped|planned|wanted)) (?:\w+ ){0,5}$"
     r"|(?<!you )(?<!u )(?<!guys )(?<!yall )(?<!have )(?<!has )\bgot (?!any|time|some|room|space|to\b|nothing|"

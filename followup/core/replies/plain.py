@@ -95,6 +95,7 @@ _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"\bo ?[\"'] ?clock"), "oclock"),
     (re.compile(r"(?<=\d)[ -]?k\b"), "k"),
     (re.compile(r"(?<=\d)'s\b"), " is"),
+    (re.compile(r"\b(\d{1,2}),(?=20\d\d\b)"), r"\1, "),
     (re.compile(r"\b(twenty|thirty|forty|fifty|half|quarter|mid)-(?=[a-z])"), r"\1 "),
     (re.compile(r"(?<=\d)[.:](?=[ap]\.? ?m\b)"), " "),
     (re.compile(r"\b(\d{1,2}): +(?=[0-5]\d\b)"), r"\1:"),

@@ -204,8 +204,14 @@ def day_of_month(text: Text, at: int) -> Found | None:
     return (one_day(found) if found else Days((), is_impossible=True)), end
 
 
+_ALSO_OF_A_DAY = {"available", "opening", "openings", "appointment", "slot"}
+"""Of those words the ones that a later day can have too: `the 14th available`, but `the first available`."""
+
+
 def _stands_for_a_day(text: Text, at: int, start: int, end: int, cat: str) -> bool:
     after = text.word(end)
+    if cat == "ordinal" and text.value(start) > 4 and after in _ALSO_OF_A_DAY:
+        after = ""
     before = text.word(start - 1)
     if (
         (after in _NOT_A_DAY and not (after in _OF_A_DAY_TOO and cat == "ordinal" and text.value(start) > 4))

@@ -118,7 +118,7 @@ _NO_QUESTION = phrases(
     r"(?:cuando|en cuanto|apenas|antes de que|tan pronto) (?:abran|abren|cierren|cierran)(?!\?)",
     r"(?:are|is) (?:there )?(?:any|anything|something) (?:\w+ )?open",
     r"my hours",
-    r"(?:from|in|for) (?:work|a few|\d+|two|three|couple) hours",
+    r"(?:from|in|for) (?:work|a few|\d+|two|three|four|five|six|(?:a )?couple(?: of)?) hours",
     r"what (?:do|times? do) you have open",
     r"(?:what|which) (?:days?|times?) (?:are|do you have) open",
     r"no se (?:por )?donde",
