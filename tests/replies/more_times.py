@@ -89,4 +89,13 @@ ENGLISH: list[Told] = [
     ("time", "11 preferably", t("3-5 11:00")),
     ("visit", "how busy are you at 3 tomorrow", t("3-5 15:00")),
     ("visit", "i was wondering if there was a slot on friday", t("3-6")),
+    # asked for, and not told of the customer's own day
+    ("visit", "can we have the class inspection at 3pm on friday", t("3-6 15:00")),
+    ("visit", "set the school van check for 3pm on friday", t("3-6 15:00")),
+    ("visit", "we have a class friday at 3", {}),
+    ("visit", "have the tires done by friday", {}),
+    ("visit", "my wife said friday works", t("3-6")),
+    ("visit", "he said he can do friday at 3", t("3-6 15:00")),
+    ("visit", "they said the part arrives friday", {}),
+    ("visit", "i want to hang out with ann there on friday at 3pm", t("3-6 15:00")),
 ]

@@ -16,7 +16,7 @@ _CALL = (
 )
 _BACK = (
     r"\b(?:need|want|have|get|got to have|necesito|ocupo|quiero)\b (?:\w+ ){0,4}(?:back|ready|"
-    r"finished|(?<!check )out|de vuelta)\b[^,.]{0,12}$"
+    r"finished|(?<!check )(?<!go )(?<!hang )(?<!eat )(?<!dine )(?<!work )out|de vuelta)\b[^,.]{0,12}$"
     r"|\bpick(?:ing)? (?:it|her|him|the car|my car|my \w+)(?: back)? ?(?:up)?\b[^,.]{0,10}$"
     r"|\bpick(?:ing)? (?:\w+ ){0,3}(?:up|back)\b[^,.]{0,26}$|\brecoger(?:lo|la)?\b[^,.]{0,18}$"
     r"|\b(?:ready|finished|listo|lista) (?:before|by|antes)?[^,.?]{0,6}$"
@@ -48,7 +48,8 @@ _ELSEWHERE = (
 )
 _OWN_EVENT = re.compile(
     r"(?<!can )(?<!could )(?<!may )(?<!should )(?<!do )(?<!if )"
-    r"(?:\b(?:i|we|ive|weve|he|she|wife|husband|and|but) (?:\w+ )?|^(?:also |just |already )?)"
+    r"(?:\b(?:i|we|ive|weve|he|she|wife|husband|and|but) (?:(?!should|could|can|would|want|must|may)\w+ )?|"
+    r"^(?:also |just |already )?)"
     r"(?:have|has|got|had|tengo|tenemos) (?:got )?"
     r"(?P<what>(?:a|an|my|un|una|another|some|to help|to get|to take|to pick|to go|to work|to attend|school|work|"
     r"class|church|court|practice|plans)\b[^,.?]{0,34})$"
@@ -93,7 +94,8 @@ _PAST = (
     r"|(?<!if there )(?<!if it )\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|"
     r"going|gonna|talking|able|good|available|asking|saying)) (?:\w+ ){0,5}$"
     r"|\bwere(?! (?:\w+ing|booked|gonna|good|free|open|able|available|ok|fine)\b) (?:\w+ ){0,5}$"
-    r"|\bdid(?! (?:you|u|ya|they)\b) (?:\w+ ){0,5}$|(?<!you )(?<!guys )(?<!i )\bsaid (?:\w+ ){0,5}$"
+    r"|\bdid(?! (?:you|u|ya|they)\b) (?:\w+ ){0,5}$|(?<!you )(?<!guys )(?<!i )\bsaid "
+    r"(?!(?:\w+ ){0,2}(?:can|could) (?:do|come|make|bring)\b)(?:\w+ ){0,5}$"
     r"|\bdue (?!for)(?:\w+ ){0,5}$|\bhad(?! (?:hoped|planned|wanted)) (?:\w+ ){0,5}$"
     r"|(?<!you )(?<!u )(?<!guys )(?<!yall )(?<!have )(?<!has )\bgot (?!any|time|some|room|space|to\b|nothing|"
     r"free|open\w*|off|"
@@ -115,13 +117,23 @@ _ENTERS = re.compile(
     r"^\W*(?:(?:and|also|then|now|yes|ok|sure|please|hi|hey|can|could|will|would|you|lets|just|need|want|like|to|"
     r"kindly|go|ahead|(?P<own>i|id|we)) )*"
     r"(?:create|add|schedule|book|put|set up|enter|log|block|reserve|arrange|organize|invite|include|plan(?! to\b)|"
-    r"make (?:an?|the|another) (?:\w+ )?(?:event|appointment|booking|entry))\b"
+    r"set|(?:make|have)(?! (?:it|sure)\b))\b"
     r"(?! (?:an? |the |my )?(?:pick ?up|call) (?:for|at|on|by|$))"
     r"(?(own)(?! (?:an? |the |my |our )?(?:surgery|flight|trip|vacation|ride)))"
     r"(?: (?!(?:and|so|because|need|want|have|has|had|it|this|car|truck|vehicle|me|us|that|before|by|while|where|"
-    r"when|since|i|we|call|phone|ready|was|were)\b)[^ ,.?!]+){0,12} $"
+    r"when|since|i|we|call|phone|ready|done|fixed|finished|was|were)\b)[^ ,.?!]+){0,12} $"
 )
 """A clause that asks for an entry at the time that follows, whatever it is called (`add the school run at 3`)."""
+_OWN_HAVING = re.compile(
+    r"(?<!can )(?<!could )(?<!should )(?<!may )\b(?:i|we) (?:(?!should|could|can)\w+ ){0,2}(?:have|make)\b"
+    r"|^\W*(?:also |just |then |and )?have (?:an?|my|some)\b"
+)
+"""`I have a class at 3` tells of the customer's own day; `can we have the class at 3` asks for an entry."""
+_SUITS_AFTER = re.compile(
+    r"^\W*(?:(?:at|after|before|around) )?(?:[\d: ]+(?:[ap]m )?)?"
+    r"(?:works?|suits|will work|would work|is (?:good|fine|ok|better|best|great|perfect|open|free))\b"
+)
+_IN_PAST_TENSE = re.compile(r"\b(?:said|due)\b")
 _IS_COMPARED = re.compile(r"(?:later than|earlier than|sooner than|after|before) \d")
 _SO_LONG = re.compile(r"\b(?:hours?|hrs?|minutes?|mins?) $")
 """`a few hours later than 3` tells no time by itself."""
@@ -164,7 +176,9 @@ _JUST_PAST = phrases(
 def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bool:
     """Whether a time is told for something else than the visit; `left` and `right` are its clause beside it."""
     opener = text.plain[text.symbols[one.start].start : text.symbols[one.end - 1].end]
-    if _MOVED_TO.search(left) or _ENTERS.search(left):
+    if _MOVED_TO.search(left) or (_ENTERS.search(left) and not _OWN_HAVING.search(left)):
+        return False
+    if _SUITS_AFTER.match(right) and _IN_PAST_TENSE.search(left):
         return False
     if _NO_VISIT_BEFORE.search(left) and not _GET_VISIT.search(left):
         return not opener.startswith("after work")
