@@ -42,6 +42,8 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
         return False
     if text.cat(end) == "unit" and not told.first.is_plain:
         return False
+    if _is_stay(text, at, end):
+        return False
     if told.first.is_plain:
         return True
     is_date = text.cat(end) == "month" and text.cat(end + 1) not in ("num", "ordinal", "the")
@@ -68,6 +70,8 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
         return True
     if _is_told_as_time(text, at, end):
         return True
+    if _is_for_so_many(text, at) or _is_for_so_many(text, at - 1):
+        return False
     spelled = not any(char.isdigit() for symbol in text.symbols[at:end] for char in symbol.text)
     if before in ("make it", "make that") and told.first.hour >= 1:
         return _may_be_told(text) or previous is not None
@@ -77,7 +81,7 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
         return True
     if text.setting.asked in ("time", "slot", "day", "confirm") and _stands_alone(text, at, end):
         return text.setting.asked == "time" or not (spelled and told.first.hour < 3)
-    if before == "for" and _SEATS.search(_head(text, at - 1)):
+    if before == "for" and _is_for_so_many(text, at - 1):
         return False
     return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
 
@@ -86,6 +90,12 @@ def _has_hour(text: Text, at: int) -> bool:
     """Whether what stands here is surely an hour."""
     ahead = hour_spans.bounded_hour(text, at)
     return bool(ahead and ahead[0].first.is_plain)
+
+
+def _is_stay(text: Text, at: int, end: int) -> bool:
+    """`a four night stay`: how many nights, no hour of one."""
+    is_night = text.word(end - 1) in ("night", "nite") and text.cat(end - 2) == "num"
+    return is_night and end - at == 2 and hour_spans.is_of_nights(text, end - 1)
 
 
 _STREETS = word_set("street st ave avenue road rd drive dr lane ln blvd boulevard court way highway hwy calle avenida")
@@ -154,7 +164,7 @@ def _is_after_loose_opener(text: Text, at: int, end: int) -> bool:
         return False
     if text.word(at) == "for" and text.has_plain_hour:
         return False
-    if text.word(at) == "for" and _SEATS.search(_head(text, at)):
+    if _is_for_so_many(text, at):
         return False
     return _ends_here(text, end) or text.word(end) in _GOES_WITH_HOUR
 
@@ -170,6 +180,13 @@ _BOOKS = re.compile(
     r"(?: \w+){0,4} $"
 )
 _SEATS = re.compile(r"\b(?:table|room|rooms|seats?|tickets?|bed|party|tires?|price|quote)(?: \w+)? $")
+_SEATS_UNTIL = re.compile(r"\b(?:table|room|rooms|seats|tickets|beds) (?:from|between)\b[^.,;]{0,40} $")
+
+
+def _is_for_so_many(text: Text, at: int) -> bool:
+    """`a table for 4`, `a room from Monday to Friday for 2`: how many people, and no hour."""
+    head = _head(text, at) if text.word(at) == "for" else ""
+    return bool(_SEATS.search(head) or _SEATS_UNTIL.search(head))
 
 
 def _may_be_told(text: Text) -> bool:

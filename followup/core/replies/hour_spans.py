@@ -102,12 +102,23 @@ def part_of_day(text: Text, at: int) -> tuple[PartOfDay, int] | None:
     """A named part of the day, am or pm alone, a bare `early`."""
     start = text.skip(at, "in", "the", "at", "on", "around", "any", "of", "by")
     if text.cat(start) == "part":
-        return None if _is_greeting(text, start) else (PartOfDay(text.name(start)), start + 1)
+        is_no_time = _is_greeting(text, start) or is_of_nights(text, start)
+        return None if is_no_time else (PartOfDay(text.name(start)), start + 1)
     if text.cat(start) == "ampm":
         if text.word(start) == "am" and not _is_half_day(text, start):
             return None
         return PartOfDay("morning" if text.name(start) == "am" else "afternoon"), start + 1
     return None
+
+
+_STAYS = ("stay", "trip", "booking", "break", "package", "rental", "reservation", "loan")
+
+
+def is_of_nights(text: Text, at: int) -> bool:
+    """`a four night stay`: the night at this place is one of several, and no part of a day."""
+    if text.word(at) not in ("night", "nite") or text.cat(at - 1) != "num":
+        return False
+    return text.cat(at - 2) == "a" or text.word(at + 1) in _STAYS
 
 
 _GREETED = ("all", "buddy", "guys", "folks", "team", "sir", "maam", "there", "everyone", "mate", "yall", "to")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 
+from followup.core.replies import calendar_days as cal
 from followup.core.replies.calendar_days import days_until
 from followup.core.replies.judging import is_ruled_out
 from followup.core.replies.mentions import Days, Hour, Hours, Instant, Mention, PartOfDay, Text
@@ -175,6 +176,8 @@ def _merge_same_day(choices: list[Choice], last: Choice, value: Days, between: l
     if last.day.days == value.days:
         return True
     is_range = bool({"to", "dash", "until"} & set(between)) and len(between) <= 3
+    if is_range and len(value.days) == 1 and len(last.day.days) == 1:
+        value = _next_after(last.day.days[0], value)
     if is_range and len(value.days) == 1 and len(last.day.days) == 1 and value.days[0] > last.day.days[0]:
         choices[-1] = replace(last, day=Days(days_until(last.day.days[0], value.days[0])))
         return True
@@ -184,6 +187,16 @@ def _merge_same_day(choices: list[Choice], last: Choice, value: Days, between: l
         choices[-1] = replace(last, day=Days(both, disagrees=True))
         return True
     return False
+
+
+def _next_after(first: date, value: Days) -> Days:
+    """The last day of a range, which comes after its first: `Monday to Thursday`, `the 28th to the 3rd`."""
+    day = value.days[0]
+    is_plain = value.month in (None, first.replace(day=1)) and not value.is_later
+    if day > first or not is_plain or value.part or value.disagrees:
+        return value
+    told = cal.next_day_of_month(first, day.day) if value.weekday is None else cal.next_weekday(first, value.weekday)
+    return replace(value, days=(told or day,))
 
 
 def _in_week(monday: date, value: Days) -> Days:

@@ -13,6 +13,7 @@ from followup.core.replies.mentions import Days, Hours, Mention, PartOfDay, Sett
 from followup.core.replies.symbols import read_symbols
 from followup.core.replies.windows import Choice
 from followup.core.replies.words.entry import word_set
+from followup.core.replies.written_dates import days_of_one_month
 
 _WORDS_THAT_OPEN = frozenset({"otra", "otro", "other", "rest"})
 """Words outside the lists with which a time can begin."""
@@ -154,6 +155,8 @@ def _scan(text: Text) -> list[Mention]:
 
 def _mention_at(text: Text, at: int, previous: Mention | None) -> Mention | None:
     """The longest thing that begins here."""
+    if text.cat(at) in ("from", "between") and days_of_one_month(text, at + 1):
+        return None
     candidates: list[Mention] = []
     for rule in (
         hour_spans.instant,

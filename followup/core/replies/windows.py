@@ -91,7 +91,8 @@ def resolve(choice: Choice, setting: Setting, about: date | None, zone: str = ""
     windows = tuple(entry for one in each for entry in one.windows)
     if days.disagrees:
         return Resolved(windows, "day")
-    questions = [one.question for one in each if one.question]
+    is_open_beside = any(one.windows and not one.is_closed for one in each)
+    questions = [one.question for one in each if one.question and not (one.is_closed and is_open_beside)]
     return Resolved(windows, questions[0] if questions else None, all(one.is_closed for one in each))
 
 

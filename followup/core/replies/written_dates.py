@@ -137,7 +137,8 @@ def days_of_one_month(text: Text, at: int) -> Found | None:
     first, last = (cal.next_month_day(text.today, text.value(month_at), day) for day in days)
     if not first or not last or first > last or _is_verb_may(text, last_at, month_at, month_at):
         return None
-    both = (first, last) if joint in ("and", "or") else cal.days_until(first, last)
+    is_span = text.cat(at - 1) == "between" or joint not in ("and", "or")
+    both = (first, last) if not is_span else cal.days_until(first, last)
     return Days(both, month=first.replace(day=1)), month_at + 1
 
 
