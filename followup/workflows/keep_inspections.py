@@ -23,15 +23,18 @@ from itertools import islice
 from typing import Literal
 
 from followup.core.consent import ConsentEntry
-from followup.core.inspection import BadLine, InspectionLine, VisitLine, content_hash, read_line
+from followup.core.inspection import BadLine, ConsentLine, InspectionLine, VisitLine, content_hash, read_line
 from followup.core.inspection_check import Fault
 from followup.core.inspection_doubts import doubts_of
 from followup.core.item import Catalogue
 from followup.core.items import catalogue_of
+from followup.core.planning.hours import Where, may_leave
+from followup.core.planning.state_hours import state_of
 from followup.core.shop import Shop
+from followup.core.text import CONFIRMED_WITHIN
 from followup.core.visit import Work
 from followup.core.wall import day_of, start_of, to_utc, to_wall
-from followup.phone_numbers import NotANumber, read_number
+from followup.phone_numbers import NotANumber, PhoneNumber, read_number
 from followup.storage import consents, inspections, outbox, people, shops
 from followup.storage.store import Connection, Store
 
@@ -174,26 +177,32 @@ def _keep_customer(connection: Connection, task: _Task, line: InspectionLine, ve
     if customer.phone:
         read = read_number(customer.phone, task.shop.country)
         phone_id = people.keep_phone(connection, shop_id, read.e164, read.zones, read.line, task.now)
+        consents.know_again(connection, shop_id, read.e164, task.secret)
         people.tie_phone(connection, shop_id, person_id, phone_id, on)
-        _keep_consent(connection, task, line, phone_id, person_id)
+        if customer.consent:
+            _keep_consent(connection, task, line, customer.consent, read, phone_id, person_id)
     return person_id
 
 
-def _keep_consent(connection: Connection, task: _Task, line: InspectionLine, phone_id: int, person_id: int) -> None:
-    told, number = line.customer.consent, line.customer.phone
-    if told is None or number is None:
-        return
+def _keep_consent(
+    connection: Connection, task: _Task, line: InspectionLine, told: ConsentLine, read: PhoneNumber, phone_id: int,
+    person_id: int,
+) -> None:  # fmt: skip
+    """What was agreed to goes into the ledger. Only a consent of today is confirmed by text, and only at an hour at
+    which people are written to: a file may be read in at night."""
     entry = ConsentEntry(
-        number, "given", told.covers, task.now, told.given_on, told.how, told.words, told.words_version, told.language,
-        told.number_is_own_and_adult, f"inspection {line.inspection}",
+        read.e164, "given", told.covers, task.now, told.given_on, told.how, told.words, told.words_version,
+        told.language, told.number_is_own_and_adult, f"inspection {line.inspection}",
     )  # fmt: skip
     made = consents.append(connection, task.shop.id, entry, task.secret, task.kept_by)
     is_fresh = told.given_on == day_of(task.now, task.shop.zone)
-    covers = consents.standing_of(connection, task.shop.id, number).covers
-    if made is not None and is_fresh and covers:
+    covers = consents.standing_of(connection, task.shop.id, read.e164).covers
+    where = Where(read.zones, state_of(read.e164))
+    if made is not None and is_fresh and covers and may_leave("visit", task.now, task.shop, where).may:
         outbox.plan_text(
-            connection, task.shop.id, "opted_in", f"consent:{made}", task.now, phone_id=phone_id, number=number,
+            connection, task.shop.id, "opted_in", f"consent:{made}", task.now, phone_id=phone_id, number=read.e164,
             person_id=person_id, language=told.language, facts={"is_upkeep": "upkeep" in covers},
+            valid_until=task.now + CONFIRMED_WITHIN,
         )  # fmt: skip
 
 

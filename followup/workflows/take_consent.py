@@ -16,6 +16,7 @@ from typing import Literal
 from followup.core.consent import ConsentEntry, ConsentStanding
 from followup.core.phrasing import phrase_phone
 from followup.core.shop import Shop
+from followup.core.text import CONFIRMED_WITHIN
 from followup.core.wall import day_of
 from followup.phone_numbers import NotANumber, read_number
 from followup.storage import consents, outbox, people, shops
@@ -78,8 +79,9 @@ def words_shown(store: Store, shop_id: int, language: str) -> ConsentWords:
         return _words(shops.load_shop(connection, shop_id), language)
 
 
-def add_number(store: Store, shop_id: int, person_id: int, written: str, now: datetime) -> str | None:
-    """Keep a number of the person as written; why not, or None. A new number starts without consent."""
+def add_number(store: Store, shop_id: int, person_id: int, written: str, now: datetime, secret: str) -> str | None:
+    """Keep a number of the person as written; why not, or None. A new number starts without consent; of one that is
+    known by its hash alone (`secret` keys it) a stop still stands."""
     with store.write() as connection:
         shop = shops.load_shop(connection, shop_id)
         try:
@@ -89,6 +91,7 @@ def add_number(store: Store, shop_id: int, person_id: int, written: str, now: da
         if people.load_person(connection, shop_id, person_id) is None:
             return "There is no such customer."
         phone_id = people.keep_phone(connection, shop_id, read.e164, read.zones, read.line, now)
+        consents.know_again(connection, shop_id, read.e164, secret)
         people.tie_phone(connection, shop_id, person_id, phone_id, day_of(now, shop.zone))
     return None
 
@@ -153,6 +156,7 @@ def _keep(
     outbox.plan_text(
         connection, shop.id, "opted_in", f"consent:{made}", entry.at, phone_id=phone_id, number=entry.number,
         person_id=person_id, language=entry.language, facts={"is_upkeep": "upkeep" in standing.covers},
+        valid_until=entry.at + CONFIRMED_WITHIN,
     )  # fmt: skip
     return "kept"
 

@@ -30,7 +30,7 @@ def counter(database_url: str) -> tuple[Store, int, int, int]:
     shop_id = add_shop(store)
     with store.write() as connection:
         person = people.keep_person(connection, shop_id, "C-1", "Ada Moreno", "es", BEGIN.date(), BEGIN)
-    assert add_number(store, shop_id, person, "312 555 0147", BEGIN) is None
+    assert add_number(store, shop_id, person, "312 555 0147", BEGIN, SECRET) is None
     seen = look_at_person(store, shop_id, person)
     assert seen is not None
     assert [(phone.number, phone.language) for phone in seen.phones] == [(NUMBER, "es")]
@@ -111,5 +111,5 @@ def test_after_a_stop_spoken_words_lift_nothing_and_no_text_leaves(counter: Coun
 
 def test_a_number_that_cannot_exist_is_refused(counter: Counter) -> None:
     store, shop_id, person, _ = counter
-    assert add_number(store, shop_id, person, "555", BEGIN)
-    assert add_number(store, shop_id, 999, "312 555 0148", BEGIN)
+    assert add_number(store, shop_id, person, "555", BEGIN, SECRET)
+    assert add_number(store, shop_id, 999, "312 555 0148", BEGIN, SECRET)

@@ -80,7 +80,9 @@ def add_number(person_id: int) -> ResponseReturnValue:
     person = _person(person_id)
     form, wrong = forms.read(NewNumber, request.form)
     if form is not None:
-        why_not = take_consent.add_number(house().store, me().shop_id, person_id, form.number, house().now())
+        why_not = take_consent.add_number(
+            house().store, me().shop_id, person_id, form.number, house().now(), house().ledger_secret
+        )
         wrong = {"number": why_not} if why_not else {}
     if wrong:
         given = forms.shown_again(request.form)
