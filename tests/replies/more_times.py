@@ -98,4 +98,13 @@ ENGLISH: list[Told] = [
     ("visit", "he said he can do friday at 3", t("3-6 15:00")),
     ("visit", "they said the part arrives friday", {}),
     ("visit", "i want to hang out with ann there on friday at 3pm", t("3-6 15:00")),
+    # a day and its hour are ruled out together
+    ("visit", "i cant do tonight", {"a": ["3-4 17:00-18:00"], "q": "day"}),
+    ("visit", "not tomorrow morning", {"a": ["3-5 07:30-12:00"], "q": "day"}),
+    ("visit", "i cant do friday at 3", {"a": ["3-6 15:00"], "q": "day"}),
+    ("day", "friday at 3 doesnt work, 4 is fine", t("3-6 16:00", a=["3-6 15:00"])),
+    ("visit", "not monday morning, tuesday is fine", t("3-10", a=["3-9 07:30-12:00"])),
+    ("visit", "cant friday before 10", t("3-6 10:00-18:00")),
+    ("visit", "cant do thursday or friday morning", {"a": ["3-5", "3-6 07:30-12:00"], "q": "day"}),
+    ("visit", "no puedo el viernes por la mañana", {"a": ["3-6 07:30-12:00"], "q": "day"}),
 ]

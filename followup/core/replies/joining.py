@@ -31,15 +31,10 @@ def join_mentions(text: Text, found: list[Mention]) -> list[Choice]:
     choices: list[Choice] = []
     previous: Mention | None = None
     was_negated = False
-    for one in found:
+    for one, is_out in zip(found, _ruled_out(text, found), strict=True):
         between = stands_between(text, previous, one) if previous else []
         is_list = bool({"or", "and", "slash"} & set(between))
-        is_bare_list = (
-            bool(between)
-            and all(part in ("or", "and", ",", "slash", "nor", "the", "on") for part in between)
-            and is_list
-        )
-        negated = is_ruled_out(text, one, previous) or (was_negated and is_bare_list)
+        negated = is_out or (was_negated and _is_bare_list(between))
         one_value = _turned(one.value) if negated else one.value
         still_negated = negated and one_value is one.value
         choice_open = isinstance(one.value, Days) and text.cat(one.start) == "any"
@@ -49,6 +44,46 @@ def join_mentions(text: Text, found: list[Mention]) -> list[Choice]:
         _add(choices, one_value, still_negated, between, is_list, choice_open, text)
         was_negated, previous = still_negated, one
     return choices
+
+
+def _is_bare_list(between: list[str]) -> bool:
+    """Whether only the words of a list stand between two mentions."""
+    is_list = bool({"or", "and", "slash"} & set(between))
+    return is_list and all(part in ("or", "and", ",", "slash", "nor", "the", "on") for part in between)
+
+
+_WITHIN_ONE_TIME = {"at", "on", "in", "the", "of", "around", "from", "this"}
+
+
+def _ruled_out(text: Text, found: list[Mention]) -> list[bool]:
+    """For each mention whether it is ruled out; a day and its hour go together: `not Friday at 3` rules out the hour.
+
+    A bound leaves the day as it is: `can't Friday before 10` is Friday after 10.
+    """
+    told: list[bool] = []
+    for number, one in enumerate(found):
+        before = found[number - 1] if number else None
+        is_whole = before is not None and told[-1] and _turned(before.value) is before.value
+        is_listed = before is not None and is_whole and _is_bare_list(stands_between(text, before, one))
+        told.append(is_ruled_out(text, one, before) or is_listed)
+    first = 0
+    for number in range(1, len(found) + 1):
+        if number < len(found) and _are_one_time(text, found[number - 1], found[number]):
+            continue
+        group = range(first, number)
+        if len(group) > 1 and any(told[n] for n in group):
+            is_bound = any(_turned(found[n].value) is not found[n].value for n in group)
+            for n in group:
+                told[n] = not (is_bound and isinstance(found[n].value, Days))
+        first = number
+    return told
+
+
+def _are_one_time(text: Text, one: Mention, following: Mention) -> bool:
+    """Whether a day and an hour, or two words for the time of day, stand together as one time."""
+    if isinstance(one.value, Days) and isinstance(following.value, Days):
+        return one.start == following.start
+    return set(stands_between(text, one, following)) <= _WITHIN_ONE_TIME
 
 
 def _turned(value: Days | Hours | PartOfDay | Instant) -> Days | Hours | PartOfDay | Instant:

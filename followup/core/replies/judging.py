@@ -136,7 +136,7 @@ def is_no_visit(text: Text, one: Mention) -> bool:
 def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
     """Whether the customer rules a time out (`not Monday`, `Tuesday doesn't work`)."""
     left = _NOT_REALLY.sub(" ", before(text, one))
-    if previous:
+    if previous and previous.start != one.start:
         start = text.symbols[previous.end - 1].end
         left = left[-max(0, text.symbols[one.start].start - start) :] if text.symbols[one.start].start > start else ""
     corrected = [match.end() for match in _MEANT.finditer(left)]

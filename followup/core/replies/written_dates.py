@@ -16,7 +16,7 @@ _NOT_A_DAY = {
     "one", "ones", "option", "slot", "time", "times", "available", "opening", "openings", "appointment", "thing",
     "choice", "street", "st", "ave", "avenue", "floor", "gear", "grade", "place", "opcion",
     "cita", "hora", "vez", "row", "car", "owner", "reminder", "message", "text",
-    "meeting", "visit", "event", "birthday", "anniversary", "attempt",
+    "president", "century", "meeting", "visit", "event", "birthday", "anniversary", "attempt",
 }  # fmt: skip
 _OF_A_DAY_TOO = {"available", "opening", "openings", "slot", "appointment"}
 """After a high ordinal these speak of the day: `is the 14th available`."""
