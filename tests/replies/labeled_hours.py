@@ -121,6 +121,15 @@ ENGLISH: list[Told] = [
     ("day", "a four night trip from friday", t("3-6")),
     ("day", "a room from thu to sat for 1", t("3-5", "3-6", "3-7")),
     ("day", "friday for 3", t("3-6 15:00")),
+    ("day", "book me for a week from friday", t("3-13")),
+    ("day", "anything for a week on friday?", t("3-13")),
+    ("day", "put it down for 2 days", {}),
+    ("day", "at 15 20 10/2", t("10-2 15:20")),
+    # typing errors
+    ("day", "friday at quater past 2", t("3-6 14:15")),
+    ("day", "qurter to three on friday", t("3-6 14:45")),
+    ("day", "a fortnigth today", t("3-18")),
+    ("day", "toady at 3", t("3-4 15:00")),
     # what a day is told for
     ("day", "why am i not able to book for friday", t("3-6")),
     ("day", "are you busy friday?", t("3-6")),

@@ -193,7 +193,7 @@ def _goes_on(text: Text, at: int) -> bool:
     return (
         is_to
         or is_date
-        or text.cat(at) in ("onward", "orearlier", "oclock", "on", "weekday", "relday", "and", "or")
+        or text.cat(at) in ("date", "onward", "orearlier", "oclock", "on", "weekday", "relday", "and", "or")
         or text.word(at) in _GOES_ON
     )
 

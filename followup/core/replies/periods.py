@@ -56,12 +56,18 @@ def distance(text: Text, at: int) -> Found | None:
     return _added(text, base, count, unit_at, is_loose, end)
 
 
+_BOOKED = ("me", "us", "it", "her", "him", "down", "in", "appointment", "slot", "car", "truck")
+"""Before `for a week from Friday`: what is booked for that day, and not what lasts a week."""
+
+
 def _lasts(text: Text, at: int) -> bool:
     """Whether a number of days tells how long something lasts (`for 3 days`) and not when (`for 3 days from now`)."""
     if text.word(at - 1) != "for":
         return text.word(at - 1) in ("stay", "staying", "spend")
     unit_at = _count(text, at)[1]
     is_when = text.cat(unit_at + 1) in ("ahead", "relday")
+    is_when = is_when or (text.cat(unit_at + 1) == "on" and text.cat(unit_at + 2) == "weekday")
+    is_when = is_when or (text.cat(unit_at + 1) == "from" and text.word(at - 2) in _BOOKED)
     return not is_when or text.word(at - 2) in (
         "stay",
         "staying",

@@ -22,6 +22,7 @@ _TARGETS = {
                 " wrong person please"
                 " interested thanks mileage odometer loaner shuttle price perfect sounds works change different another"
                 " complaint manager removed remove stopped working second third first finished going until starting"
+                " quarter fortnight midday twenty thirty eleven twelve independence halloween valentines"
             )
         )
     ),
@@ -57,7 +58,7 @@ _NEVER = word_set(
     " another mother other brother bother and amount before berate after alter offer officer aftermath always"
     " already ready read reads early yearly nearly dearly clearly mark marks marked market marry marvel mars harsh"
     " march marched augur just must august june jane jute dune tune jury july fully bully juicy april apron apply"
-    " apple noon nook nine none nope today toady stopped shopped stepped dropped swapped stop shop shops step steps"
+    " apple noon nook nine none nope today stopped shopped stepped dropped swapped stop shop shops step steps"
     " drop drops messages massage massages texting testing tasting resting nesting texted working walking waking"
     " worked finished finish finishing furnished until unit unlit shuttle subtle settle shuttled loaner loader loner"
     " loan loans manager managed manage managers pleasing smoking choking smoke stoke between sometime whether weather"
@@ -84,7 +85,7 @@ _NEVER = word_set(
     "griping prince prick judy"
     " jude blake christian smoker finishes stalling stalls stalled whirring gauge blowing dialing selling scaring"
     " spelling filling stealing healing dealing sealing marcha tocando orden ordenar vuelta suelta cuelga brinca"
-    " latch hatch catch patch wont went want"
+    " latch hatch catch patch wont went want thirsty quartet quarters"
     " lease leased ease marca marcan marcar marco latch hatch"
     " tenga antier ante unos una tiene tienen gracia gracioso temprana despide standing stating"
 )
