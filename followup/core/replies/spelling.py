@@ -42,7 +42,8 @@ _TARGETS = {
     ),
 }
 _NEVER = word_set(
-    "money matches match marsh mach marches month mouth moth months soon moon noun neon might light right fight sight"
+    "squeezing squeezed squeeze squeezes freaking streaming speaking sneaking"
+    " money matches match marsh mach marches month mouth moth months soon moon noun neon might light right fight sight"
     " tight eight weight weak weed meek seek weeks cheek wheel wheels west beak peak nest smock smile smart spoke"
     " spoken launch lunch bunch latter lather water waiter ladder alter altered otter later rather letter mourning"
     " warning learning pricy prize pride pries pricey please pleased pleases place places work worked worker words"

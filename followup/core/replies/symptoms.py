@@ -6,9 +6,16 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
+from functools import lru_cache
 from typing import Literal
 
+from followup.core.replies import fault_excuses as excuses
+from followup.core.replies.fault_phrases import NOW
+from followup.core.replies.fault_phrases import TODAY as TODAY_PHRASES
+from followup.core.replies.fault_rules import Kind
+from followup.core.replies.faults import Found, found_in
 from followup.core.replies.plain import make_plain
 from followup.core.replies.said import Said, phrases
 from followup.core.replies.symptom_words import BRAKES, BULGE, FLAT, HEAT, LAMPS, STEERING
@@ -25,55 +32,17 @@ _OVER = re.compile(
     r"se (?:incendio|quemo)|demandar\w*)\b"
 )
 
-_FLAT_PATTERN, _STOP_NOW_PATTERN, _TODAY_PATTERN = (
-    phrases(*FLAT),
-    phrases(*FLAT, *BULGE, *BRAKES, *STEERING, *HEAT, *LAMPS),
-    phrases(*TODAY),
+_LISTS: tuple[tuple[Kind, re.Pattern[str]], ...] = (
+    ("flat", phrases(*FLAT)),
+    ("now", phrases(*BULGE, *BRAKES, *STEERING, *HEAT, *LAMPS, *NOW)),
+    ("today", phrases(*TODAY, *TODAY_PHRASES)),
 )
 _BEYOND_FLAT = phrases(*BULGE, *BRAKES, *STEERING)
-_DENIED = re.compile(
-    r"(?:\b(?:no|not|without|isnt|doesnt|didnt|never|arent|wasnt|havent|hasnt|sin|ningun|ninguna|"
-    r"nunca|ni|nothing|any)\b(?! (?:sure|only|just about|longer|more|mas))(?: (?:been|had|made|a|"
-    r"an|any|hay|hace|hacen|have|having|hear|heard|hearing|see|seen|seeing|feel|felt|notice|"
-    r"noticed|noticing|show|showing|tiene|tengo|veo|escucho|siento|trae|se|me|longer|really|more|"
-    r"weird|strange|bad|such|making|make|signs? of|the|warning|other|check|engine|funny|new|of|"
-    r"luces|nada|de|flat|or|ni|y|leaks?|noises?|vibrations?|smoke|shaking|ruidos?|fugas?|otro|"
-    r"otra|red|lights?|esta|on|issues?|problems?|with)){0,5} ?)$"
+_NEGATIVE = re.compile(
+    r"(?:wont|cant|no|not|doesnt|dont|barely|hardly|didnt|couldnt|wouldnt|without|lost|sin|casi|never|trouble|ni|"
+    r"hasnt|havent|nothing|nomas)\b"
 )
-_CURED = re.compile(
-    r"\b(?:fix(?:ed)?|repaired|replaced|took care of|taken care of|solved|resolved|patched|"
-    r"plugged|towed it to|arregl(?:o|aron|e|ado|ada)|repar(?:o|aron|ado|ada)|cambiaron|"
-    r"compusieron|parcharon)\b"
-)
-_NOT_CURED = re.compile(
-    r"\b(?:still|again|not (?:fix|repair)\w*|didnt fix|wasnt fixed|never fixed|isnt fixed|needs?|"
-    r"need to|have to|want|get it|to be|can you|could you|please|when|back|todavia|sigue|otra vez|"
-    r"no (?:lo )?(?:arregl|repar)\w*|after|since you|desde que|aun|need|want|puedo|pueden|"
-    r"necesito|(?:but|pero)(?! (?:\w+ ){0,3}(?:fixed|repaired|replaced|patched|solved|took care|"
-    r"arregl\w+|repar\w+))|now)\b"
-)
-_WIPER = re.compile(r"\b(?:wiper|wipers|blade|blades|limpiaparabrisas|limpiadores?|plumas|plumillas|escobillas)\b")
-_WIPER_NOISE = re.compile(
-    r"squeak|squeal|nois|chatter|streak|screech|rechin|chill|chirri|ruido|scrap|judder|shudder|vibra|grind|rubber"
-)
-_HARMLESS = re.compile(
-    r"\b(?:make some noise|(?:lo|la) choque,? (?:y )?ya no (?:existe|lo tengo|la tengo|sirvio|quedo)|"
-    r"(?:will|would|could|is|are|gonna) (?:it|they|this|that|my \w+) (?:\w+ ){0,3}(?:break down|die|"
-    r"fail|leak|overheat|stall|leave me stranded)(?: on me)?|flat tire on (?:\w+ ){0,3}(?:bike|"
-    r"bicycle|trailer|stroller)|se (?:lo|la) "
-    r"llevo la grua|(?:quit|quitting|stop|stopped|no) smoking|"
-    r"smok(?:e|ing) (?:weed|pot|cigar\w*|breaks?)|"
-    r"drip coffee|no smoking|smoke free|fire (?:away|when ready)|youre fired|"
-    r"got fired|on fire sale|fuego artificial\w*|fireworks?|leak ?proof|traffic (?:is |"
-    r"was )?(?:crash|accident)|there(?:s| is| was) (?:an|a) (?:accident|crash|wreck) on|"
-    r"accident on (?:the|i|hwy|highway|route)|hay un (?:accidente|choque) (?:en|adelante)|"
-    r"accident ahead|wreck on|(?:hit |every |at (?:a|the|every) )red lights?|(?:kids|traffic|boss|phone) (?:made|was)|"
-    r"shake on it|shaking my head|smoking deal|smoke detector|(?:red|rojo) light (?:camera)|"
-    r"stuck (?:in|at|behind|with)|phone (?:is |just |was )?(?:died|dead|dies)|my phone (?:died|"
-    r"quit|is dead)|(?:cant|couldnt|wont|dont|didnt) stop (?:by|in (?!time)|laughing|over|at)|dont stop (?:by|in)|dog|"
-    r"cat sounds|warning you|price increase|fallando (?:a|en) (?:la )?cita|the crash course|"
-    r"out of gas|vapor rub|temblor de|on fire today|fire department)\b"
-)
+"""How a report begins of which a `not` is a part."""
 _JUDGMENT = re.compile(
     r"\b(?:(?:is|was) (?:it|that|this) (?:still )?(?:safe|ok|okay|dangerous|alright|fine|bad|"
     r"urgent|serious)|safe to|ok to drive|okay to drive|can (?:it|this|that) wait|"
@@ -98,62 +67,75 @@ def _plain(text: str) -> str:
     return make_plain(text, None).text
 
 
-def _clauses(plain: str) -> list[str]:
-    return [part for part in re.split(r"[.!?;\n]+", plain) if part.strip()]
+def _reports_in(plain: str) -> Iterator[Found]:
+    """The reports of a plain text, from the lists and from the grammar, excused or not, at their places in it."""
+    for match in _CLAUSE.finditer(plain):
+        clause, offset = match.group(), match.start()
+        for kind, pattern in _LISTS:
+            for one in pattern.finditer(clause):
+                is_negative = bool(_NEGATIVE.match(one.group()))
+                yield Found(one.start() + offset, one.end() + offset, one.start() + offset, kind, is_negative)
+        for found in found_in(clause):
+            yield found.moved(offset)
 
 
-def _holds(pattern: re.Pattern[str], plain: str) -> bool:
-    """Whether the text reports something of this pattern that is not denied, cured, or a wiper's noise."""
-    for clause in _clauses(plain):
-        for match in pattern.finditer(clause):
-            if not _is_excused(clause, match.start(), match.group()):
-                return True
-    return False
+_CLAUSE = re.compile(r"[^.!?;\n]+")
 
 
-def _is_excused(clause: str, start: int, words: str) -> bool:
-    left = clause[max(0, start - 60) : start]
-    left = re.split(r",|\b(?:but|pero|because|porque|and it|y (?:se|el|la|me))\b", left)[-1]
-    is_negative_itself = re.match(
-        r"(?:wont|cant|no|not|doesnt|dont|barely|hardly|didnt|couldnt|without|lost|sin|casi|never|trouble)\b", words
-    )
-    if not is_negative_itself and _DENIED.search(left):
+def _standing(plain: str) -> Iterator[Found]:
+    """The reports that nothing takes away."""
+    cleaned = excuses.HARMLESS.sub(lambda match: " " * len(match.group()), plain)
+    reports_ = list(_reports_in(cleaned))
+    if not reports_ or excuses.is_of_the_past(plain) or excuses.is_of_a_bike(plain) or excuses.is_a_joke(plain):
+        return
+    for one in reports_:
+        if not _is_excused(cleaned, one):
+            yield one
+
+
+def _is_excused(plain: str, one: Found) -> bool:
+    begin = max(plain.rfind(mark, 0, one.start) for mark in ".!?;\n") + 1
+    ends = [place for mark in ".!?;\n" if (place := plain.find(mark, one.start)) >= 0]
+    clause = plain[begin : min(ends, default=len(plain))]
+    words = plain[one.start : one.end]
+    if not one.is_negative and excuses.is_denied(clause, one.fault - begin, excuses.tells_of_repair(plain)):
         return True
-    return bool(_WIPER.search(clause) and _WIPER_NOISE.search(words))
+    return (
+        excuses.is_of_a_wiper(clause, words)
+        or excuses.is_of_another_thing(clause, one.start - begin, one.end - begin)
+        or excuses.is_supposed(plain, one.start)
+        or excuses.is_cured(plain, one.start, one.end, one.fault)
+        or excuses.is_what_we_told(clause, one.start - begin)
+    )
 
 
+@lru_cache(maxsize=256)
 def reports(plain: str) -> bool:
     """Whether a plain text reports a symptom."""
-    cleaned = _HARMLESS.sub(" ", plain)
-    found = _holds(_STOP_NOW_PATTERN, cleaned) or _holds(_TODAY_PATTERN, cleaned)
-    if not found:
-        return False
-    return not _is_cured(cleaned)
+    return any(True for _ in _standing(plain))
 
 
 def without_reports(said: Said) -> Said:
     """The same text without the words of its symptoms, for what else stands in it."""
-    return replace(said, text=_TODAY_PATTERN.sub(" ; ", _STOP_NOW_PATTERN.sub(" ; ", said.text)))
-
-
-def _is_cured(plain: str) -> bool:
-    return bool(_CURED.search(plain)) and not _NOT_CURED.search(plain)
+    text = said.text
+    for one in sorted(_reports_in(text), key=lambda found: -found.start):
+        text = text[: one.start] + " ; " + text[one.end :]
+    return replace(said, text=text)
 
 
 def severity(text: str) -> Severity | None:
     """How soon a person must act on what this text reports; None where it reports nothing. The stricter in doubt."""
-    plain = _HARMLESS.sub(" ", _plain(text))
-    if _is_cured(plain):
-        return None
-    if _holds(_STOP_NOW_PATTERN, plain):
+    kinds = {one.kind for one in _standing(_plain(text))}
+    if kinds & {"flat", "now"}:
         return "stop_now"
-    return "today" if _holds(_TODAY_PATTERN, plain) else None
+    return "today" if kinds else None
 
 
 def is_flat_only(text: str) -> bool:
     """Whether a flat is all that it reports, with nothing about brakes, steering, a wobble, a bulge or cord."""
-    plain = _HARMLESS.sub(" ", _plain(text))
-    return _holds(_FLAT_PATTERN, plain) and not _holds(_BEYOND_FLAT, plain)
+    plain = _plain(text)
+    kinds = {one.kind for one in _standing(plain)}
+    return "flat" in kinds and not _BEYOND_FLAT.search(plain)
 
 
 def has_legal_words(text: str) -> bool:

@@ -58,8 +58,8 @@ _AUTOMATIC = phrases(
     r"whats up\Z",
     r"(?:mensaje|respuesta|contestacion) automatic[oa]",
     r"respondo (?:en cuanto|cuando|mas tarde)",
-    r"(?:estoy|voy) (?:manejando|conduciendo)(?= ?(?:\Z|[.,!]|y (?:le|te|respond)|te|le|con|ahora|"
-    r"en este))",
+    r"(?<!cuando )(?<!mientras )(?:estoy|voy) (?:manejando|conduciendo)(?= ?(?:\Z|[.,!]|"
+    r"y (?:le|te|respond)|te|le|con|ahora|en este))",
     r"no molestar",
     r"fuera de (?:la )?oficina",
     r"este (?:buzon|numero) no (?:recibe|esta)(?: \w+)*",

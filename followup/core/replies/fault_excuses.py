@@ -1,0 +1,311 @@
+"""What takes a report of a fault away: denied, repaired, only supposed, another thing's, or of a car that is gone."""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.replies.fault_words import OTHERS
+from followup.core.replies.words.entry import word_set
+
+HARMLESS = re.compile(
+    r"\b(?:make some noise|(?:lo|la) choque,? (?:y )?ya no (?:existe|lo tengo|la tengo|sirvio|quedo)|"
+    r"(?:will|would|could|is|are|gonna) (?:it|they|this|that|my \w+) (?:\w+ ){0,3}(?:break down|die|"
+    r"fail|leak|overheat|stall|leave me stranded)(?: on me)?|flat tire on (?:\w+ ){0,3}(?:bike|"
+    r"bicycle|trailer|stroller)|se (?:lo|la) "
+    r"llevo la grua|(?:quit|quitting|stop|stopped|no|second ?hand|gave up) smoking|smok(?:ed|ing) (?:brisket|"
+    r"meat|ribs|pork|gun|hot)|"
+    r"smok(?:e|ing) (?:weed|pot|cigar\w*|breaks?)|"
+    r"drip coffee|no smoking|smoke (?:free|test|signals?|shop)|(?:love|enjoy|hate|fun|spending|spend) (?:\w+ "
+    r"){0,3}smelling|(?:circled|marked|highlighted|printed|written|underlined) in (?:red|orange|yellow)|humo "
+    r"(?:que|de) (?:\w+ ){0,4}(?:verificacion|smog)|prueba de humo|apagando incendios|golpe (?:en|de) (?:la|el) "
+    r"(?:salpicadera|puerta|pintura|defensa que)|^\W*knock knock\W*$|me quede (?:parad|atorad|atascad)\w+ (?:en|"
+    r"por|detras de) (?:un|el|la) (?:tren|trafico|tranque|fila|junta|embotellamiento|caseta|trafico)|(?:camion|"
+    r"carro|troca|trailer) de (?:adelante|enfrente)|(?:truck|car|van|bus|guy) (?:in front of|ahead of) (?:me|us)|"
+    r"fire (?:away|when ready|me|you|him|her|drill|works)|youre fired|"
+    r"got fired|on fire sale|fuego artificial\w*|fireworks?|leak ?proof|traffic (?:is |"
+    r"was )?(?:crash|accident)|there(?:s| is| was) (?:an|a) (?:accident|crash|wreck) on|"
+    r"accident on (?:the|i|hwy|highway|route)|hay un (?:accidente|choque) (?:en|adelante)|"
+    r"accident ahead|wreck on|(?:hit |every |at (?:a|the|every) |caught )(?:\w+ )?red lights?|(?:kids|traffic|"
+    r"boss|phone) (?:made|was)|"
+    r"shake on it|shak(?:e|ing) my head|smoking deal|(?:smoke|carbon monoxide) (?:detectors?|alarms?)|(?:red|"
+    r"rojo) light (?:camera)|"
+    r"stuck (?:in|at|behind|with)(?! (?:park|gear|drive|reverse|neutral|first|second|third|the middle|my "
+    r"driveway|the road))|"
+    r"phone (?:is |just |was )?(?:died|dead|dies)|my phone (?:died|"
+    r"quit|is dead)|(?:cant|couldnt|wont|dont|didnt) stop (?:by|in (?!time)|laughing|over|at|being|smiling|"
+    r"thinking|talking)|"
+    r"dont stop (?:by|in|being|believing|now|them|it)|dont stop(?=\Z|[.,!])|hot ?dogs?|"
+    r"cat sounds|warning you|price increase|fallando (?:a|en) (?:la )?cita|the crash course|"
+    r"out of gas|vapor rub|temblor de|on fire today|fire department|fire (?:station|sale)|"
+    r"flat(?:tened| out)? (?:broke|refuse\w*|no|dont|rate|fee|price)|crashed and burned|crash(?:ed|ing)? (?:on "
+    r"(?:the|my|a) (?:couch|sofa|bed)|at "
+    r"(?:my|a|his|her|the)|early|out|the party|course|diet)|(?:scrap|scrape|scraping|shake|shaking) (?:up|(?:\w+ "
+    r")?out of)(?: \w+ (?:money|cash|funds))?|"
+    r"pit stops?|you(?: guys| people|all)? (?:broke|scratched|cracked|dented|bent|ripped|tore)|only ever got "
+    r"towed|(?:me )?echo humo el (?:camion|trailer|bus|carro)|buzz (?:me|you|us|off|in|the|from)|(?:a|me a|us a) "
+    r"buzz\b(?! (?:from|in|when|at|coming|under))|give (?:me|us|him|her) a (?:buzz|ring|knock|shout)|"
+    r"knock(?:ed)? (?:it )?(?:out|off|on (?:the|your|my) door)|knock on wood|pop(?:ping)? (?:in|by|over|into)(?! "
+    r"(?:gear|second|third|first|reverse|neutral))|"
+    r"(?:about|ready) to pop|squeez(?:e|ed|ing) (?:me|us|it|in)|(?:scraping|scrape) (?:ice|the ice|snow|frost|"
+    r"by)|no sweat|"
+    r"rings? a bell|rub(?:bed)? (?:it in|me the)|hit the (?:road|sack|gym|hay)|break(?:ing)? the bank|gave me "
+    r"the runaround|"
+    r"burn(?:ed|t)? (?:out|me|through (?:cash|money))|money leak|spark plugs?|vibrator|buenas? vibras?|malas? "
+    r"vibras?|vibes?|"
+    r"dead(?:line|lines| tired| broke| serious| set| end)|(?:died|dying) (?:laughing|to|of)|to die for|me muero "
+    r"de|muert[oa] de|"
+    r"se murio (?:mi|el papa|la mama|un|una|su) (?!carro|troca|motor|bateria|coche|auto|camioneta|pila)\w+|se "
+    r"quedo (?:con|alla|en) "
+    r"(?:el|la|guatemala|mexico)(?= en| con|\Z)|en el divorcio|airbag recall|recall (?:\w+ )?air ?bags?)\b"
+)
+
+_NEGATORS = word_set(
+    "no not without isnt doesnt didnt never arent wasnt werent havent hasnt dont nor zero sin ningun ninguna nunca ni"
+    " nothing any cero hardly_any tampoco nada dejo aint nomore none stopped quit"
+)
+_NOT_NEGATING = word_set("sure only just longer more mas matter wonder kidding idea")
+_CROSSED = word_set(
+    "been had made a an any hay hace hacen have having hear heard hearing see seen seeing feel felt notice "
+    "noticed noticing"
+    " show showing tiene tengo veo escucho siento trae traen se me longer really weird strange bad such making "
+    "make sign"
+    " signs of warning other check engine funny new luces de or ni y leak leaks noise noises vibration vibrations smoke"
+    " shaking ruido ruidos fuga fugas otro otra red light lights esta issue issues problem problems with and le "
+    "del algun"
+    " alguna kind ever even once pull pulls pulling shake shakes squeak squeal grind rattle brake brakes tire tires oil"
+    " one single at all is it getting or nor smell smells drip drips hum clunk humo gotas goteras vibraciones "
+    "nada hacer"
+    " do does doing haciendo oigo oye oyen escucha siente nunca prendido prendida prendidos luz foco focos "
+    "ningun ninguna"
+    " smelled smelling smells leaking anymore un una uno vibra tiembla jala rechina rechinan suena suenan truena "
+    "huele tira gotea more"
+)
+_ANSWERS_BEFORE = word_set("the my el la mi los las it its i he she they lo")
+_CLAUSE_EDGE = re.compile(
+    r",| - |\b(?:but|pero|because|porque|except|aunque|although|and it|and the|and now|so|then|y (?:se|el|la|me|los))\b"
+)
+_CURE = (
+    r"(?:fixed|repaired|replaced|took care of|taken care of|solved|resolved|patched|plugged|cured|sorted(?: "
+    r"out)?|swapped|"
+    r"(?:put|got|installed|threw|has|have|with) (?:\w+ ){0,4}(?:brand )?new (?:\w+ ){0,3}(?:pads?|rotors?|"
+    r"battery|tires?|one|ones|belt|bearing|hose|"
+    r"brakes?|parts?|starter|alternator|wheel|gasket|muffler|exhaust|shocks?|struts?|wheel bearing|pump)|new "
+    r"(?:pads|rotors|tires|battery|brakes)|"
+    r"put (?:a |in a |in )?new|"
+    r"arregl(?:o|aron|e|ado|ada|amos)|repar(?:o|aron|ado|ada)|cambi(?:o|aron|e|ado)|compus(?:o|ieron)|"
+    r"parch(?:aron|o|ado)|"
+    r"quitaron|(?:pusieron|puso|puse|trae) (?:\w+ ){0,3}(?:otr[oa]s?|nuev[oa]s?)|(?:pastillas|balatas|llantas|"
+    r"frenos|bujias) nuev[oa]s|solucion\w+)"
+)
+_CURED = re.compile(r"\b" + _CURE + r"\b")
+_CURING = re.compile(
+    r"\b(?:fixed|repaired|replaced|solved|resolved|patched|plugged|cured|stopped|stopping|fixing|took care of|"
+    r"taking care of|getting rid of|"
+    r"got rid of|arreglaron|arreglo|arregle|repararon|reparo|quitaron|compusieron|parcharon|cambiaron|quitarle|"
+    r"quitarme|"
+    r"arreglar|dejo de|dejaron de) (?:(?:the|that|this|my|all|le|el|la|los|las|ese|esa|mi|lo|de|del|me|up) "
+    r"?){0,3}(?:\w+ )?$"
+)
+_OVER = re.compile(
+    r"^(?:\W|\w+ ){0,4}?(?:is|are|was|s|es|esta|ya|se|its|has)? ?(?:history|cured|all gone|gone(?= (?:since|"
+    r"thanks|now that|after|for good|away since|"
+    r"because|now my|with the new|with new|thanks))|no more|thing of the past|quedo (?:de lujo|perfecto|listo|"
+    r"como nuevo)|"
+    r"desaparecio (?:con|desde|despues)|never came back|se (?:acabo|quito|fue) (?:con|cuando|desde))\b"
+)
+_AT_THE_TIME = re.compile(r"\b(?:when|after|because|where|the day|cuando|despues de que|porque)(?: \w+){0,3} ?$")
+"""How a repair tells its reason: `a new battery when it died`."""
+_SAID_BY_US = re.compile(
+    r"\b(?:(?:why|what|how come) (?:are|do|did|would|does) (?:you|u|he|they) (?:say|saying|think|mean)|(?:you|he|"
+    r"she|they|yall) (?:guys )?(?:meant|mean) by|"
+    r"(?:you|u|your (?:guy|text|report|message|tech|sheet)) (?:guys )?(?:said|says|say|wrote|claim|claims|"
+    r"mentioned)|(?:ustedes|me) (?:dicen|dijeron|pusieron) que|"
+    r"por que dicen que)\b[^,]{0,40}$"
+)
+"""Words before what we ourselves told, which the customer only asks about."""
+_JOKED = re.compile(
+    r"\b(?:the only (?:thing|one|part)|la que|el que|lo que|la unica|lo unico|el unico|el del|la del)\b[^.,]{0,40}$"
+)
+_OF_ME = re.compile(
+    r"^[^.,]{0,40}\b(?:es|soy|son|is|are|am|was|would be) (?:yo|me|my (?!car|truck|van|brakes|tires|engine)|mi "
+    r"(?!carro|coche|troca|camioneta|llanta|motor))\w*"
+)
+"""`the only thing leaking is my roof`: it is told of a car that nothing is wrong with."""
+_PRAISED = re.compile(
+    r"\b(?:quedo (?:de lujo|perfecto|muy bien|bien|como nuev[oa]|al (?:100|cien|tiro))|thanks to you|dry as a "
+    r"bone|quiet as a?|"
+    r"like new|purrs|runs like a (?:dream|top|champ)|smooth as)\b"
+)
+_AGAIN = re.compile(
+    r"\b(?:still|again|not (?:fix|repair)\w*|didnt (?:fix|help|last)|wasnt fixed|never fixed|isnt fixed|needs?|"
+    r"need to|have to|had to|has to|"
+    r"wants?|get it|can you|could you|please|(?<!never )came back|is back|right back|come back|back now|todavia|"
+    r"sigue|siguen|otra vez|aun|"
+    r"no (?:lo |la |me lo )?(?:arregl|repar)\w*|puedo|pueden|necesito|worse|going to|gonna|must|should|(?:and|"
+    r"but) now (?:it|the|theres|there|"
+    r"im|i hear)|pero ahora|y ahora|ahora (?:hace|trae|suena|truena|vibra|tiembla)|como quiera|de todos modos|de nuevo|"
+    r"(?:but|pero)(?! (?:\w+ ){0,3}(?:fixed|repaired|replaced|patched|solved|took care|plugged|arregl\w+|"
+    r"repar\w+|compus\w+))|"
+    r"how (?:much|long)|cuanto|keeps?|keep getting|want it|get (?:that|this)|quiero)\b"
+)
+_SUPPOSED = re.compile(
+    r"\b(?:till|til|until|unless|hasta que|a menos que)\b(?! (?:now|today|this)\b)(?: \w+){0,5} ?$|"
+    r"\b(?:what (?:happens|would happen) (?:if|when)|what if|que pasa si|in case|por si|no vaya a|before (?:it|"
+    r"the|they|something|anything)|"
+    r"dont want (?:it|the|to be|them|to get|to end up)|antes de que|rather than|instead of)\b(?: \w+){0,5} ?$"
+)
+_IF = re.compile(
+    r"\b(?:(?:if|should|whenever|once|when|the day) (?:it|the|anything|something|she|they|that|my|any|one|ever|"
+    r"things?|he|a|i (?:hear|notice|see|feel|smell))"
+    r"\b|(?:si|cuando) (?:algun dia|llega|empieza|empiezan|le|algo|oigo|noto|veo|hace|el carro|la troca|se|un "
+    r"dia|truena|acaso)\b)(?: \w+){0,6} ?$"
+)
+_THEN = re.compile(
+    r"\b(?:ill (?:be sure|call|let|text|holler|reach|come|shout|bring|give|contact|drop|swing|ring|know|buzz|"
+    r"get)|(?:i|we) (?:will|would) (?:call|let|text|"
+    r"holler|reach|come|shout|bring|contact|give|be|get)|id (?:call|let|bring|come|text|know|reach)|let (?:you|"
+    r"yall|u) know|i know where|you are the first|"
+    r"youll be the first|youll hear|call you|les (?:aviso|llamo|marco|hablo|digo)|le (?:aviso|llamo|marco|hablo)|"
+    r"yo (?:les|le) (?:aviso|hablo|marco|"
+    r"llamo)|los busco|ahi los|ahi le|entonces (?:si|lo)|te aviso|voy con ustedes|lo llevo|los llamo)\b"
+)
+_LOOKS_BACK = re.compile(
+    r"\b(?:totaled|totalled|total loss|scrap ?yard|junk ?yard|scrapped|junked|salvage|wrote it off|written off|"
+    r"(?:sold|traded|got rid of|donated|gave) (?:it|her|him|that|"
+    r"the (?:car|truck|van)|them)|charity|tax write ?off|had to let (?:the|it|her)|perdida total|total loss|"
+    r"(?:lo|la) vendi|(?:lo|la) vendimos|"
+    r"(?:mejor|ya) (?:lo|la) vendi|chatarr\w+|yonke|deshuesadero|pa(?:ra)? guatemala|en el divorcio|puro fierro|"
+    r"aseguranza (?:nos|me) dio|"
+    r"(?:nos|me) dio el cheque|se hizo acordeon|lo remate|lo regale)\b"
+)
+_PRESENT = re.compile(
+    r"\b(?:still (?:have|drive|driving|making|makes|mine|here)|other (?:car|truck|van|one)|the new one|my new|"
+    r"but the|but my|this one|todavia|el otro|la otra|el nuevo|la nueva|pero (?:el|la)|"
+    r"ahora (?:el|la|traigo)|now (?:the|my|driving|have))\b"
+)
+_WIPER = re.compile(r"\b(?:wiper|wipers|blade|blades|limpiaparabrisas|limpiadores?|plumas|plumillas|escobillas)\b")
+_WIPER_NOISE = re.compile(
+    r"squeak|squeal|nois|chatter|streak|screech|rechin|chill|chirri|ruido|scrap|judder|shudder|vibra|grind|rubber"
+)
+_OTHER = re.compile(r"\b(?:" + "|".join(word.replace("_", " ") for word in OTHERS.split()) + r")\b")
+_LIKENESS = re.compile(r"\b(?:like|than|as|como|parece|igual que|que (?=una?\b))\b")
+_OF_A_CAR = re.compile(
+    r"\b(?:cars?|trucks?|van|suv|vehicle|engine|motor|brakes?|tires?|wheels?|transmission|exhaust|tailpipe|"
+    r"steering|dash|hood|driving|drive|"
+    r"carro|coche|troca|camioneta|llantas?|frenos?|volante|cofre|escape|mofle|auto|it|pedal|muffler|trunk)\b"
+)
+_BEFORE = 24
+
+
+def is_denied(clause: str, start: int, is_repaired: bool = False) -> bool:
+    """Whether a `no` before this place reaches it; what is no longer so counts as denied only beside a repair."""
+    left = clause[max(0, start - 70) : start]
+    words = re.findall(r"[a-z]+|\d+", _CLAUSE_EDGE.split(left)[-1])
+    before = ""
+    for number, word in enumerate(reversed(words)):
+        if number > 7:
+            return False
+        if word in _NEGATORS and before not in _NOT_NEGATING:
+            is_answer = word == "no" and before in _ANSWERS_BEFORE
+            is_past = word == "no" and len(words) > number + 1 and words[-number - 2] == "ya"
+            is_stopped = word in ("stopped", "quit", "dejo")
+            return not is_answer and (is_repaired or not (is_past or is_stopped))
+        if word not in _CROSSED and not (word == "que" and words[: -number - 1][-1:] == ["sin"]):
+            return False
+        before = word
+    return False
+
+
+def is_cured(plain: str, start: int, end: int, fault: int) -> bool:
+    """Whether what stands here was repaired: told after it, or as what was repaired."""
+    if _CURING.search(plain[max(0, start - 60) : start]):
+        return not _AGAIN.search(plain[end:])
+    after = plain[fault:]
+    if _AGAIN.search(after):
+        return False
+    if _OVER.match(plain[end:]) or _CURED.search(after) or _PRAISED.search(after):
+        return True
+    last_word = max(fault, plain.rfind(" ", 0, end) + 1)
+    before = re.split(r"[.!?;\n]", plain[:last_word])[-1]
+    return bool(_AT_THE_TIME.search(before)) and bool(_CURED.search(before))
+
+
+def tells_of_repair(plain: str) -> bool:
+    """Whether a repair stands anywhere in it, or that all is well, and nothing that came after."""
+    return bool(_CURED.search(plain) or _PRAISED.search(plain)) and not _AGAIN.search(plain)
+
+
+def is_a_joke(plain: str) -> bool:
+    """Whether the words of a fault are a joke beside a car that is well."""
+    return bool(_LAUGHS.search(plain)) and bool(_CAR_IS_WELL.search(plain))
+
+
+_LAUGHS = re.compile(r"\b(?:ja(?:ja)+|jeje|lol|haha|lmao)\b")
+_CAR_IS_WELL = re.compile(
+    r"\b(?:mi|el|la) (?:carro|troca|camioneta|coche) (?:no (?:sale|tira|hace|trae|tiene) nada|(?:esta|anda|va) "
+    r"(?:muy )?bien)|"
+    r"(?:my|the) (?:car|truck|van) (?:is|runs|drives) (?:just |doing )?(?:fine|great|good|perfect)|not the car|"
+    r"no el carro"
+)
+
+
+def is_supposed(plain: str, start: int) -> bool:
+    """Whether it is only supposed: `if it starts shaking, I'll call`."""
+    left = plain[max(0, start - 80) : start]
+    sentence = re.split(r"[.!?;\n]", left)[-1]
+    if _SUPPOSED.search(sentence):
+        return True
+    return bool(_IF.search(sentence)) and bool(_THEN.search(plain))
+
+
+def is_what_we_told(clause: str, start: int) -> bool:
+    """Whether it only repeats what we told, to ask about it."""
+    left = re.split(r"\b(?:but|pero|and now|y ahora)\b", clause[:start])[-1]
+    return bool(_SAID_BY_US.search(left))
+
+
+def is_of_a_bike(plain: str) -> bool:
+    """Whether it tells of a bicycle, whose wheels and brakes are no car's."""
+    return bool(_BIKE.search(plain)) and not _CAR_ALONE.search(plain)
+
+
+_BIKE = re.compile(
+    r"\b(?:bikes?|bicycles?|bicis?|bicicletas?|tricycle|stroller|wheelchair|skateboard|carriola|patineta)\b"
+)
+_CAR_ALONE = re.compile(
+    r"\b(?:car|truck|van|suv|engine|motor|steering|dash|exhaust|carro|coche|troca|camioneta|volante|escape|mofle|"
+    r"auto|hood|it|mine|brakes)\b"
+)
+
+
+def is_of_the_past(plain: str) -> bool:
+    """Whether the car that it tells of is gone."""
+    return bool(_LOOKS_BACK.search(plain)) and not _PRESENT.search(plain)
+
+
+def is_of_another_thing(clause: str, start: int, end: int) -> bool:
+    """Whether a bike, a mower, a phone or a knee has it, and no car."""
+    if _JOKED.search(clause[:start]) and _OF_ME.search(clause[end - 1 :]):
+        return True
+    for found in _OTHER.finditer(clause):
+        likeness = _LIKENESS.search(clause[max(0, found.start() - 24) : found.start()])
+        if likeness:
+            continue
+        is_near = found.start() < end or found.start() - end <= 12
+        if is_near and not _OF_A_CAR.search(_OTHER.sub(" ", clause)):
+            return True
+        between = clause[found.end() : start]
+        if (
+            0 < len(between) <= _BEFORE
+            and not re.search(r",|\b(?:and|me|us|y|pero|but)\b", between)
+            and not _OF_A_CAR.search(between)
+        ):
+            return True
+        if 0 <= found.start() - end <= 10:
+            return True
+    return False
+
+
+def is_of_a_wiper(clause: str, words: str) -> bool:
+    """Whether it is the noise of a wiper."""
+    return bool(_WIPER_NOISE.search(words)) and bool(_WIPER.search(clause)) and not _OF_A_CAR.search(words)
