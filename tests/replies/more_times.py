@@ -107,4 +107,9 @@ ENGLISH: list[Told] = [
     ("visit", "cant friday before 10", t("3-6 10:00-18:00")),
     ("visit", "cant do thursday or friday morning", {"a": ["3-5", "3-6 07:30-12:00"], "q": "day"}),
     ("visit", "no puedo el viernes por la mañana", {"a": ["3-6 07:30-12:00"], "q": "day"}),
+    ("visit", "i booked for the 24th, please change that to the 27th", t("3-27")),
+    ("visit", "fui el lunes pasado a las 3", {}),
+    ("visit", "puedo el dia antes de navidad por favor", t("12-24")),
+    ("visit", "puedo ir en una hora y media", t("3-4 11:30")),
+    ("visit", "pasado mañana a las 3 por favor", t("3-6 15:00")),
 ]

@@ -40,6 +40,8 @@ def weekday(text: Text, at: int) -> Found | None:
     if modifier == "last":
         return (Days(()), day_at + 1) if text.word(start) in ("last", "previous") else None
     number, end = text.value(day_at), day_at + 1
+    if text.setting.language == "es" and text.word(end) in ("pasado", "anterior"):
+        return Days(()), end + 1
     if text.word(end) == "." and (
         text.cat(end + 1) in ("ordinal", "month", "num", "date") or text.word(end + 1) == ","
     ):
@@ -251,6 +253,8 @@ def _shift_from(text: Text, at: int) -> tuple[int, int]:
         return (1 if text.cat(at + 1) == "after" else -1), at + 2
     if text.word(at) == "day before":
         return -1, at + 1
+    if text.word(at - 1) == "el dia" and text.cat(at) in ("after", "before"):
+        return (1 if text.cat(at) == "after" else -1), at + 1
     return 0, at
 
 

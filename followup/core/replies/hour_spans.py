@@ -182,4 +182,6 @@ def instant(text: Text, at: int) -> tuple[Instant, int] | None:
     minutes = number * (60 if unit == "hour" else 1)
     if text.word(start + 2) == "and" and text.word(start + 3) == "a" and text.cat(start + 4) == "half":
         return Instant(text.setting.now + timedelta(minutes=minutes + 30 * (unit == "hour"))), start + 5
+    if text.cat(start + 2) == "half_after" and unit == "hour":
+        return Instant(text.setting.now + timedelta(minutes=minutes + text.value(start + 2))), start + 3
     return Instant(text.setting.now + timedelta(minutes=minutes)), start + 2

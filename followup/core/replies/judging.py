@@ -60,7 +60,8 @@ _MOVES = re.compile(
     r"reagendar|postpone)\b"
 )
 _CHANGED_TO = re.compile(
-    r"\b(?:chang|mov|delay|switch|push|bump|swap|reschedul)\w* (?:back |up |over )?(?:to|for|until) $"
+    r"\b(?:chang|mov|delay|switch|push|bump|swap|reschedul)\w* (?:it |that |this |them )?(?:back |up |over )?"
+    r"(?:to|for|until) $"
 )
 _OLD_TIME_AFTER = re.compile(
     r"^\W*(?:appointment|appt|booking|slot|one|visit|cita|reservation)\b.*\b(?:to|for|a|al|para|until)\b"
