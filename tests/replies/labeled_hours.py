@@ -125,6 +125,9 @@ ENGLISH: list[Told] = [
     ("day", "anything for a week on friday?", t("3-13")),
     ("day", "put it down for 2 days", {}),
     ("day", "at 15 20 10/2", t("10-2 15:20")),
+    ("day", "friday 5 to 8", t("3-6 17:00-18:00")),
+    ("day", "friday 6 to 8", t("3-6 07:30-08:00")),
+    ("day", "can we do 11 that day", t("11:00", q="day")),
     # typing errors
     ("day", "friday at quater past 2", t("3-6 14:15")),
     ("day", "qurter to three on friday", t("3-6 14:45")),
@@ -149,6 +152,15 @@ ENGLISH: list[Told] = [
 ]
 
 SPANISH: list[Told] = [
+    ("day", "el jueves a las 15 45", t("3-5 15:45")),
+    ("day", "cuarto para las 12 pm el lunes", t("3-9 11:45")),
+    ("day", "sab como a las 9", t("3-7 08:30-09:30")),
+    ("day", "el viernes de 5 a 8", t("3-6 17:00-18:00")),
+    ("day", "de lunes a jueves", t("3-9", "3-10", "3-11", "3-12")),
+    ("day", "hoy no, el 8 de abril", {"t": ["4-8"], "a": ["3-4"]}),
+    ("day", "por que no puedo el viernes?", t("3-6")),
+    ("day", "puedo a las 11 ese dia", t("11:00", q="day")),
+    ("visit", "tal vez un fin de semana en mayo", {"un": "2026-05-01"}),
     ("day", "el viernes no, el sabado si", {"t": ["3-7"], "a": ["3-6"]}),
     ("day", "el lunes si, el martes no", {"t": ["3-9"], "a": ["3-10"]}),
     ("day", "el viernes no pero el sabado si", {"t": ["3-7"], "a": ["3-6"]}),

@@ -165,7 +165,7 @@ def _has_part(text: Text, at: int) -> bool:
 
 
 _LEADS_PAIR = word_set(
-    "be time ok yes yeah yep sure would is does will do my only said mean meant prefer like then"
+    "las la be time ok yes yeah yep sure would is does will do my only said mean meant prefer like then"
 ) | {
     "make it",
     "make that",

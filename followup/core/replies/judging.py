@@ -25,7 +25,7 @@ _NO_BEFORE = re.compile(r"\bno\b")
 _NOT_REALLY = re.compile(
     r"\b(?:no (?:tienen?|hay|habra|tendran?) (?:\w+ )?(?:para|lugar|cita|espacio|chance)|no "
     r"(?:worries|worry|problem|prob|problema|issues?|doubt|rush|hay problema|pasa nada)|"
-    r"why not|porque no|not only|dont mind|dont care|dont forget|cant wait|"
+    r"why not|por ?que no|not only|dont mind|dont care|dont forget|cant wait|"
     r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|"
     r"(?:why|reason)\b[^.?!,]{0,24}\b(?:not (?:being )?able|cant|unable|not)\b|"
     r"how busy|if (?:\w+ ){1,2}(?:too |so |that )?busy|(?:are|r) (?:you|u|yall|they|things) (?:\w+ )?busy|"

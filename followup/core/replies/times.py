@@ -57,11 +57,15 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
     return Read(choices, later, _is_any(plain), tuple(other), bare), text
 
 
+def _is_article(text: Text, at: int) -> bool:
+    return text.cat(at) == "a" or text.word(at) == "un"
+
+
 def _without_kinds(text: Text, found: list[Mention]) -> list[Mention]:
     """The mentions without `a weekend`, which is a kind of day beside a date that is named."""
     if not any(isinstance(one.value, Days) and (one.value.month or one.value.is_later) for one in found):
         return found
-    return [one for one in found if not (text.cat(one.end - 1) == "weekend" and text.cat(one.end - 2) == "a")]
+    return [one for one in found if not (text.cat(one.end - 1) == "weekend" and _is_article(text, one.end - 2))]
 
 
 def _is_one_phrase(text: Text, one: Mention, following: Mention) -> bool:

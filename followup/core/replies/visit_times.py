@@ -38,7 +38,7 @@ _THAT_DAY = re.compile(r"\b(?:that|the same|same) day\b|\b(?:ese(?: mismo)?|el m
 
 def _on_that_day(now: Situation, choice: Choice) -> Choice:
     """`at 11 that day`, where several days are under discussion: not today, so the day is asked."""
-    if choice.day or now.about or not now.reply.offered or not _THAT_DAY.search(now.text):
+    if choice.day or now.about or not _THAT_DAY.search(now.text):
         return choice
     return replace(choice, is_any_day=True)
 

@@ -183,12 +183,15 @@ def _between(told: Hours, span: Span, starts: list[int]) -> list[tuple[int, int 
     opens, closes = span
     ends = [minute for minute in told.last.minutes() if opens < minute <= closes]
     early = [minute for minute in told.first.minutes() if minute < opens]
+    late = [first for first in starts for last in told.last.minutes() if closes < last and last - first < 720]
     pairs = [(first, last) for first in starts for last in ends if last > first]
     if not pairs:
         pairs = [(opens, last) for first in early for last in ends if last - first < 720]
+        longest = max((last - first for first, last in pairs), default=0)
+        if late and closes - late[0] > longest:
+            return [(late[0], closes)]
     if not pairs:
-        late = [first for first in starts for last in told.last.minutes() if closes < last and last - first < 720]
-        return [(first, closes) for first in late[:1]]
+        return []
     nearest: dict[int, tuple[int, int]] = {}
     for first, last in pairs:
         if first not in nearest or last < nearest[first][1]:
