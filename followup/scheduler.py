@@ -22,6 +22,7 @@ from followup.wiring import House
 
 _LOG = logging.getLogger(__name__)
 LOOK_EVERY_SECONDS = 1
+WAIT_FOR_LEASE_SECONDS = 0.05
 LEASE_LASTS = timedelta(seconds=15)
 
 
@@ -74,15 +75,19 @@ def run_until(house: House, until: datetime) -> int:
     """Step a clock that can be moved through every due tick up to `until`, and return how many ran.
 
     Between two steps nothing can be due: a step goes to the next planned text, the next telling of an alert, or the
-    next round of planning, whichever is first. The lease, which goes by real time, is given back at the end.
+    next round of planning, whichever is first. Only the process that holds the lease moves the clock; another one waits
+    for it. The lease, which goes by real time, is given back at the end.
     """
-    worker, ran = _worker(), 0
+    worker, ran, pause = _worker(), 0, threading.Event()
     try:
         while True:
             ran += _run_all_now(house, worker)
             now = house.now()
             if now >= until:
                 return ran
+            if house.take_lease("clock", worker, LEASE_LASTS) is None:
+                pause.wait(WAIT_FOR_LEASE_SECONDS)
+                continue
             clock.move_to(min(until, max(house.next_due(now), now + timedelta(seconds=2))))
     finally:
         house.give_back_lease("clock", worker)

@@ -9,6 +9,7 @@ import itertools
 import os
 import pwd
 import shutil
+import signal
 import subprocess
 import tempfile
 import time
@@ -37,18 +38,19 @@ class PostgreSQL:
         """The SQLAlchemy address of one database."""
         return f"postgresql+psycopg://{USER}@/{database}?host={self.folder}&port={PORT}"
 
-    def new_database(self) -> str:
-        """Creates an empty database and gives its SQLAlchemy address."""
+    def new_database(self, template: str = "template0") -> str:
+        """Creates an empty database, or a copy of one that nobody uses, and gives its SQLAlchemy address."""
         import psycopg
 
         name = f"test_{next(self._numbers)}"
         with psycopg.connect(host=str(self.folder), port=PORT, user=USER, dbname="postgres", autocommit=True) as link:
-            link.execute(f"CREATE DATABASE {name} TEMPLATE template0")
+            link.execute(f"CREATE DATABASE {name} TEMPLATE {template}")
         return self.url(name)
 
     def stop(self) -> None:
         """Ends the server at once (its data are thrown away) and removes its folder."""
-        self.process.terminate()
+        # At once, whoever is still connected.
+        self.process.send_signal(signal.SIGINT)
         try:
             self.process.wait(timeout=20)
         except subprocess.TimeoutExpired:

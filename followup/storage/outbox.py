@@ -220,6 +220,20 @@ def texts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
     return rows.every(connection, query.order_by(func.coalesce(table.c.sent_at, table.c.due_at), table.c.id))
 
 
+def texts_of_shop(connection: Connection, shop_id: int) -> list[Row]:
+    """All texts of a shop, in the order in which they were planned."""
+    return rows.every(
+        connection, select(tables.texts).where(tables.texts.c.shop_id == shop_id).order_by(tables.texts.c.id)
+    )
+
+
+def reasons_without_text(connection: Connection, shop_id: int) -> list[Row]:
+    """Reasons for texts of which no text was planned: there are none, since both are written in one transaction."""
+    texts, reasons = tables.texts, tables.reasons
+    has_text = select(texts.c.id).where(texts.c.reason_id == reasons.c.id).exists()
+    return rows.every(connection, select(reasons).where(reasons.c.shop_id == shop_id, ~has_text))
+
+
 def invites_by_phone(
     connection: Connection, shop_id: int, since: datetime, now: datetime, phone_id: int | None = None
 ) -> dict[int, list[Row]]:

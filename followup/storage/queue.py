@@ -10,11 +10,14 @@ from followup.storage import tables
 
 
 def next_instants(connection: Connection, now: datetime) -> list[datetime]:
-    """The next instants after `now` at which a text, a look-up, an alert or a held offer is due; may be []."""
+    """The next instants after `now` at which a text, a look-up, the end of a claim, an alert or a held offer is due."""
     texts, alerts, requests = tables.texts, tables.alerts, tables.booking_requests
     asked = (
         select(func.min(texts.c.due_at)).where(texts.c.state == "planned", texts.c.due_at > now),
         select(func.min(texts.c.look_at)).where(texts.c.state == "unknown", texts.c.look_at > now),
+        select(func.min(texts.c.claimed_until)).where(
+            texts.c.state.in_(("claimed", "in_flight")), texts.c.claimed_until > now
+        ),
         select(func.min(alerts.c.next_at)).where(
             alerts.c.closed_at.is_(None), alerts.c.acknowledged_at.is_(None), alerts.c.next_at > now
         ),

@@ -15,7 +15,7 @@ from typing import Any
 from sqlalchemy import Connection as Connection  # workflows hand it on; only storage may name sqlalchemy
 from sqlalchemy import Engine, create_engine, event, text
 from sqlalchemy.engine import make_url
-from sqlalchemy.pool import NullPool, StaticPool
+from sqlalchemy.pool import QueuePool, StaticPool
 
 _BUSY_MS = 10_000
 
@@ -29,7 +29,9 @@ def make_engine(url: str) -> Engine:
     if parsed.database in (None, "", ":memory:"):
         options["poolclass"] = StaticPool
     else:
-        options["poolclass"] = NullPool
+        # Kept open: opening one and its settings cost more than most transactions, and the last one that closes
+        # writes the whole log back.
+        options.update(poolclass=QueuePool, pool_size=20, max_overflow=20)
     engine = create_engine(parsed, **options)
     event.listen(engine, "connect", _set_up_sqlite)
     event.listen(engine, "begin", _begin_sqlite)

@@ -145,8 +145,13 @@ def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: 
         except CannotBeRendered as cannot:
             outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=str(cannot)[:200])
             return None
+        seconds = _valid_seconds(row, verdict.lands_by, now)
+        if seconds < 1:
+            # Looked at again when its time or its hours are over: dropped, or planned for the next hours.
+            outbox.move(connection, row["id"], row["attempt"], "claimed", "planned", due_at=now + LEASE)
+            return None
         # Made before the text is in flight: what cannot be handed over must not look as if it had been.
-        ready = _outgoing(shop, sender, row, rendered.text, verdict.lands_by, now)
+        ready = _outgoing(shop, sender, row, rendered.text, seconds)
         reached("rendered")
         moved = outbox.move(
             connection, row["id"], row["attempt"], "claimed", "in_flight", body=rendered.text, in_flight_at=now,
@@ -178,17 +183,20 @@ def _put_aside(connection: Any, row: Row, verdict: Verdict, now: datetime) -> No
         )  # fmt: skip
 
 
-def _outgoing(
-    shop: Shop, sender: Sender, row: Row, body: str, lands_by: datetime | None, now: datetime
-) -> OutgoingText:
+def _valid_seconds(row: Row, lands_by: datetime | None, now: datetime) -> int:
+    """How long the provider may try. It may take the text as late as our lease ends, and nothing lands after hours."""
     until = min((one for one in (row["valid_until"], lands_by) if one is not None), default=None)
-    seconds = int((until - now).total_seconds()) if until else LONGEST_VALIDITY_SECONDS
+    seconds = int((until - now - LEASE).total_seconds()) if until else LONGEST_VALIDITY_SECONDS
+    return min(seconds, LONGEST_VALIDITY_SECONDS)
+
+
+def _outgoing(shop: Shop, sender: Sender, row: Row, body: str, valid_seconds: int) -> OutgoingText:
     return OutgoingText(
         to=row["number"],
         sender=shop.texts_from,
         body=body,
         status_callback_url=f"{sender.public_base_url}/hooks/status/{row['public_id']}/{row['attempt']}",
-        valid_seconds=max(1, min(seconds, LONGEST_VALIDITY_SECONDS)),
+        valid_seconds=valid_seconds,
         public_id=row["public_id"],
         attempt=row["attempt"],
     )

@@ -1,0 +1,254 @@
+"""A provider on this machine that speaks HTTP to the real client and misbehaves as its fates say.
+
+It takes texts, lists them, gives one back, and posts signed delivery reports to the address that came with a text. It
+keeps every request that would have made a text, so that a judge can tell what was taken and how often.
+"""
+
+from __future__ import annotations
+
+import base64
+import json
+import select
+import socket
+import struct
+import threading
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from email.utils import format_datetime
+from http.client import HTTPConnection
+from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from typing import Any
+from urllib.parse import parse_qs, urlencode, urlsplit
+
+from followup.rehearsal.faults.fate import Fate, Fates
+from followup.transports.local_phone import sign
+
+# Where a process of the trial asks that time go on; nothing of a provider's.
+TIME = "/time"
+ACCOUNT, TOKEN = "AC" + "0" * 32, "a token of this trial"
+_CLIENT_WAITS_AT_MOST = 10.0
+
+
+@dataclass(frozen=True)
+class Post:
+    """One request that would have made a text; `sid` where one was taken."""
+
+    public_id: str
+    attempt: int
+    to: str
+    sender: str
+    body: str
+    valid_seconds: int
+    callback: str
+    at: datetime
+    fate: Fate
+    sid: str | None
+
+    @property
+    def taken_at(self) -> datetime:
+        """When it was taken."""
+        return self.at + self.fate.late_by
+
+
+class _Form(dict[str, str]):
+    def getlist(self, key: str, /) -> list[str]:
+        return [self[key]] if key in self else []
+
+
+class Provider:
+    """Use as a context. `now` tells the time that the trial steps, `pass_time` steps it on."""
+
+    def __init__(
+        self, fates: Fates, now: Callable[[], datetime], pass_time: Callable[[datetime], object] = lambda _instant: None
+    ) -> None:
+        self.posts: list[Post] = []
+        self.reported: list[tuple[datetime, str, str]] = []
+        self.refused_reports: list[int] = []
+        self.when_taken: Callable[[int], None] = lambda _count: None
+        self.pass_time = pass_time
+        self._fates, self._now = fates, now
+        self._due: list[tuple[datetime, int, Post, str]] = []
+        self._lock = threading.Lock()
+        provider = self
+
+        class Handler(_Handler):
+            at = provider
+
+        self._server = _Server(("127.0.0.1", 0), Handler)
+        self.address = f"http://127.0.0.1:{self._server.server_address[1]}"
+
+    def __enter__(self) -> Provider:
+        threading.Thread(target=self._server.serve_forever, args=(0.02,), daemon=True).start()
+        return self
+
+    def __exit__(self, *_: object) -> None:
+        self._server.shutdown()
+        self._server.server_close()
+
+    @property
+    def taken(self) -> list[Post]:
+        """Every text that was taken."""
+        return [post for post in self.posts if post.sid]
+
+    def take(self, form: dict[str, str]) -> Post:
+        """Keep a request, and where its fate is so, the text."""
+        parts = urlsplit(form["StatusCallback"]).path.split("/")
+        with self._lock:
+            fate, at = self._fates.draw(form["To"]), self._now()
+            sid = f"SM{len(self.posts):032x}" if fate.is_taken else None
+            post = Post(
+                parts[-2], int(parts[-1]), form["To"], form["From"], form["Body"], int(form["ValidityPeriod"]),
+                form["StatusCallback"], at, fate, sid,
+            )  # fmt: skip
+            self.posts.append(post)
+            for number, (delay, status) in enumerate(fate.reports if sid else ()):
+                self._due.append((post.taken_at + delay, number, post, status))
+        return post
+
+    def shown(self, number: str | None, sender: str | None) -> list[dict[str, Any]]:
+        """What the list shows now, the newest first."""
+        now = self._now()
+        found = [
+            post for post in self.taken
+            if post.taken_at + post.fate.lag <= now and number in (None, post.to) and sender in (None, post.sender)
+        ]  # fmt: skip
+        return [as_json(post) for post in reversed(found)]
+
+    def next_report_at(self) -> datetime | None:
+        """When the next delivery report is due."""
+        with self._lock:
+            return min((due for due, *_ in self._due), default=None)
+
+    def report_due(self) -> None:
+        """Post every delivery report that is due."""
+        with self._lock:
+            due = sorted((one for one in self._due if one[0] <= self._now()), key=lambda one: (one[0], one[1]))
+            self._due = [one for one in self._due if one not in due]
+        for _, _, post, status in due:
+            self._report(post, status)
+
+    def report_early(self, post: Post) -> None:
+        """Post those reports that come before the answer to the request."""
+        with self._lock:
+            due = [one for one in self._due if one[2] is post and one[0] == post.at]
+            self._due = [one for one in self._due if one not in due]
+        for _, _, _, status in due:
+            self._report(post, status)
+
+    def list_fails(self) -> bool:
+        """Whether the list cannot be read this time."""
+        with self._lock:
+            return self._fates.list_fails()
+
+    def _report(self, post: Post, status: str) -> None:
+        form = _Form(
+            AccountSid=ACCOUNT, MessageSid=str(post.sid), MessageStatus=status, To=post.to, From=post.sender,
+            ApiVersion="2010-04-01",
+        )  # fmt: skip
+        headers = {"X-Twilio-Signature": sign(post.callback, form, TOKEN)}
+        headers["Content-Type"] = "application/x-www-form-urlencoded"
+        parts = urlsplit(post.callback)
+        link = HTTPConnection(parts.hostname or "", parts.port, timeout=15)
+        try:
+            link.request("POST", parts.path, urlencode(form), headers)
+            answer = link.getresponse().status
+        finally:
+            link.close()
+        if answer // 100 == 2:
+            self.reported.append((self._now(), post.public_id, status))
+        else:
+            self.refused_reports.append(answer)
+
+
+def as_json(post: Post) -> dict[str, Any]:
+    """A text as the provider's documents show it."""
+    return {
+        "sid": post.sid, "to": post.to, "from": post.sender, "body": "" if post.fate.is_redacted else post.body,
+        "status": "queued", "direction": "outbound-api", "date_created": format_datetime(post.taken_at),
+        "date_sent": None, "num_media": "0", "error_code": None,
+    }  # fmt: skip
+
+
+class _Server(ThreadingHTTPServer):
+    daemon_threads = True
+
+    def handle_error(self, request: object, client_address: object) -> None:
+        """Nothing to say: who asked was killed."""
+
+
+class _Handler(BaseHTTPRequestHandler):
+    """Reads requests, and answers or breaks off as the fate of each says."""
+
+    protocol_version = "HTTP/1.1"
+    at: Provider
+
+    def log_message(self, format: str, *args: object) -> None:  # noqa: A002  # the name that it overrides
+        """Say nothing."""
+
+    def do_POST(self) -> None:  # called by that name
+        """Take a text."""
+        raw = self.rfile.read(int(self.headers["Content-Length"])).decode()
+        if not self._may_enter():
+            self._answer(401, {"code": 20003})
+            return
+        post = self.at.take({name: values[0] for name, values in parse_qs(raw).items()})
+        self.at.when_taken(len(self.at.posts))
+        self.at.report_early(post)
+        self._do_as(post.fate.how, as_json(post))
+
+    def do_GET(self) -> None:  # called by that name
+        """List texts, or give one back."""
+        target = urlsplit(self.path)
+        asked = {name: values[0] for name, values in parse_qs(target.query).items()}
+        if target.path == TIME:
+            self.at.pass_time(datetime.fromisoformat(asked["to"]))
+            self._answer(200, {})
+            return
+        if not self._may_enter() or self.at.list_fails():
+            self._answer(503, {"code": 20503})
+            return
+        found = self.at.shown(asked.get("To"), asked.get("From"))
+        if not target.path.endswith("/Messages.json"):
+            wanted = target.path.rsplit("/", 1)[-1].removesuffix(".json")
+            one = next((text for text in found if text["sid"] == wanted), None)
+            self._answer(200 if one else 404, one or {"code": 20404})
+            return
+        self._answer(200, {"messages": found, "next_page_uri": None, "page": 0, "page_size": 1000, "uri": self.path})
+
+    def _may_enter(self) -> bool:
+        given = base64.b64encode(f"{ACCOUNT}:{TOKEN}".encode()).decode()
+        return self.headers.get("Authorization") == f"Basic {given}"
+
+    def _do_as(self, how: str, text: dict[str, Any]) -> None:
+        if how.startswith(("silent", "late")):
+            # Until the client gives up or is killed.
+            select.select([self.connection], [], [], _CLIENT_WAITS_AT_MOST)
+        elif how == "reset":
+            self.connection.setsockopt(socket.SOL_SOCKET, socket.SO_LINGER, struct.pack("ii", 1, 0))
+        elif how == "half an answer":
+            self._answer(201, text, cut=True)
+        elif how == "HTML":
+            self._answer(201, {}, page="<html><body>Please wait</body></html>")
+        elif how == "no sid":
+            self._answer(201, {"status": "queued"})
+        elif how in ("21211", "21610", "20003"):
+            self._answer(401 if how == "20003" else 400, {"code": int(how)})
+        elif how[:3] in ("429", "500", "503", "400"):
+            self._answer(int(how[:3]), {"code": 20429 if how[:3] == "429" else 20500}, wait="for" in how)
+        elif how == "answered":
+            self._answer(201, text)
+            return
+        self.close_connection = True
+
+    def _answer(
+        self, status: int, words: dict[str, Any], *, page: str | None = None, cut: bool = False, wait: bool = False
+    ) -> None:
+        body = (page or json.dumps(words)).encode()
+        self.send_response(status)
+        self.send_header("Content-Type", "text/html" if page else "application/json")
+        self.send_header("Content-Length", str(len(body)))
+        if wait:
+            self.send_header("Retry-After", str(int(timedelta(seconds=20).total_seconds())))
+        self.end_headers()
+        self.wfile.write(body[: len(body) // 2] if cut else body)

@@ -1,0 +1,1 @@
+"""Trials that break things: no text is lost, and nobody is texted twice."""
