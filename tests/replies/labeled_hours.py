@@ -128,6 +128,12 @@ ENGLISH: list[Told] = [
     ("day", "friday 5 to 8", t("3-6 17:00-18:00")),
     ("day", "friday 6 to 8", t("3-6 07:30-08:00")),
     ("day", "can we do 11 that day", t("11:00", q="day")),
+    ("day", "book it friday for 2 at 1:15 pm", t("3-6 13:15")),
+    ("day", "friday for 3 or 4:30 pm", t("3-6 15:00", "3-6 16:30")),
+    ("day", "we land at noon so friday for 1pm", t("3-6 13:00")),
+    ("day", "at 11:15am and on monday", t("3-9 11:15")),
+    ("day", "at 11:15am and on", t("3-4 11:15-18:00")),
+    ("day", "on 3/13 and 10 people", t("3-13")),
     # typing errors
     ("day", "friday at quater past 2", t("3-6 14:15")),
     ("day", "qurter to three on friday", t("3-6 14:45")),

@@ -11,7 +11,8 @@ from followup.core.replies.words.entry import word_set
 
 GLUE = {"at", "on", "in", "the", "any", "of", "around", "from", "a", "this", "between", "coming"}
 NO_HOUR_AFTER = word_set(
-    "people persons adults kids cars car vehicles tires tire wheels brakes miles mile mi km k kms kilometers millas",
+    "people person persons adults adult kids kid child children members women men ladies friends couples",
+    "cars car vehicles tires tire wheels brakes miles mile mi km k kms kilometers millas",
     "dollars bucks percent guys times others more years year old month months day days week weeks pads llantas",
     "pounds quid euros bags",
     "carros personas veces cosas things weeks ones options rooms guests tickets nights lbs psi mm dolares % $",

@@ -74,7 +74,7 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
         kind, end, is_shown = kind or "around", end + 1, True
         if text.cat(end) == "ampm":
             told, end = Hour(told.hour, told.minute, text.name(end)), end + 1
-    elif text.cat(end) == "onward" or (
+    elif (text.cat(end) == "onward" and _ends_on(text, end)) or (
         text.word(end) == "on" and text.cat(end + 1) in ("", "mark") and kind is None and text.word(end - 1) != "one"
     ):
         kind, end, is_shown = "after", end + 1, True
@@ -86,6 +86,11 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
     if bound:
         kind, is_shown = bound, True
     return Hours(kind or "at", told), end, is_shown
+
+
+def _ends_on(text: Text, at: int) -> bool:
+    """Whether `and on` at this place means later too, and is not the start of `and on Monday`."""
+    return text.word(at) != "and on" or text.cat(at + 1) in ("", "mark")
 
 
 def _told_as_bound(text: Text, at: int) -> str | None:

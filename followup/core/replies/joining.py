@@ -144,7 +144,7 @@ def _combined(old: Hours | PartOfDay | Instant, new: Hours | PartOfDay | Instant
         return Hours("between", after.first, before.first)
     part, told = (old, new) if isinstance(old, PartOfDay) else (new, old)
     if isinstance(part, PartOfDay) and isinstance(told, Hours):
-        if part.name in ("noon", "midnight") and told.first.hour != 12:
+        if part.name in ("noon", "midnight") and told.first.hour != 12 and not told.first.is_plain:
             return part
         first = told.first if told.first.half else replace(told.first, half=_half_for(told.first, part.name))
         last = told.last

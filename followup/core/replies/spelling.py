@@ -158,7 +158,7 @@ def _parted(word: str, language: str) -> str | None:
             head in _TARGETS[language]
             and tail in _KNOWN[language]
             and len(tail) > 1
-            and tail not in ("of", "an", "all")
+            and tail not in ("of", "an", "all", "us")
         ):
             return f"{head} {tail}"
     return None

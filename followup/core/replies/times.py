@@ -48,13 +48,28 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
         (other if is_other else kept).append(one)
     kept = _without_taken_back(text, kept)
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
-    kept = _without_kinds(text, kept)
+    kept = _without_counts(text, _without_kinds(text, kept))
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
     choices = tuple(spread_times(join_mentions(text, visit)))
     if _EVERY_DAY.search(plain):
         choices = tuple(replace(choice, is_any_day=True) for choice in choices)
     bare = any(isinstance(one.value, Hours) and not one.value.first.is_plain for one in visit)
     return Read(choices, later, _is_any(plain), tuple(other), bare), text
+
+
+def _without_counts(text: Text, found: list[Mention]) -> list[Mention]:
+    """The mentions without the 4 of `for 4 at 1:15 pm`, which counts something where an hour is surely told."""
+    if not any(isinstance(one.value, Hours) and one.value.first.is_plain for one in found):
+        return found
+    return [one for one in found if not _is_count(text, one)]
+
+
+def _is_count(text: Text, one: Mention) -> bool:
+    if not isinstance(one.value, Hours) or one.value.kind != "at" or one.value.first.is_plain:
+        return False
+    is_for = text.word(one.start) == "for" or text.word(one.start - 1) == "for"
+    is_listed = text.cat(one.end) in ("or", "and") or text.cat(one.start - 1) in ("or", "and")
+    return is_for and not is_listed
 
 
 def _is_article(text: Text, at: int) -> bool:
@@ -198,7 +213,11 @@ def _day_of_the_same_month(text: Text, at: int, previous: Mention | None) -> Men
     number_at = text.skip(at, "the")
     if text.cat(at - 1) not in ("or", "and", "to", "dash") or text.cat(number_at) not in ("num", "ordinal"):
         return None
-    if text.cat(number_at + 1) in ("ampm", "oclock", "month") or not 1 <= text.value(number_at) <= 31:
+    if (
+        text.cat(number_at + 1) in ("ampm", "oclock", "month")
+        or text.word(number_at + 1) in NO_HOUR_AFTER
+        or not 1 <= text.value(number_at) <= 31
+    ):
         return None
     month = previous.value.month
     try:
