@@ -3,6 +3,9 @@
 APScheduler only ticks, in its own process, in UTC intervals, without a store of its own; what is due stands in our
 tables. How long ago a tick ran is asked by `clock.py`, from the heartbeats: a clock that was moved on is caught up with
 in one tick, and nothing fires twice when hours repeat. Only the process that holds the lease acts.
+
+What talks to the provider may take half a minute a call, so it runs in a lane of its own for each shop (`Lanes`): no
+shop waits for another's calls, and nothing else waits for any.
 """
 
 from __future__ import annotations
@@ -13,8 +16,10 @@ import secrets
 import signal
 import threading
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from functools import partial
 from typing import Any
 
 from followup import clock
@@ -22,6 +27,7 @@ from followup.wiring import House
 
 _LOG = logging.getLogger(__name__)
 LOOK_EVERY_SECONDS = 1
+MOST_LANES = 32
 WAIT_FOR_LEASE_SECONDS = 0.05
 LEASE_LASTS = timedelta(seconds=15)
 
@@ -33,6 +39,7 @@ class Tick:
     name: str
     every: timedelta
     run: Callable[[House, int], object]
+    talks_to_provider: bool = False
 
 
 # In the order in which they follow from each other within one look.
@@ -42,15 +49,47 @@ TICKS: tuple[Tick, ...] = (
     Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),
     Tick("plan", timedelta(hours=6), House.plan),
     Tick("score", timedelta(seconds=20), House.score_some),
-    Tick("send", timedelta(seconds=1), House.send),
-    Tick("look_up", timedelta(seconds=10), House.look_up),
+    Tick("send", timedelta(seconds=1), House.send, talks_to_provider=True),
+    Tick("look_up", timedelta(seconds=10), House.look_up, talks_to_provider=True),
     Tick("settle", timedelta(minutes=10), House.settle),
     Tick("learn", timedelta(minutes=30), House.learn_at_night),
 )
 
 
-def run_due(house: House, worker: str) -> int:
-    """Run every tick whose time has come, if this process holds the lease; how many ran."""
+class Lanes:
+    """A thread for each (tick, shop) that is busy; a lane that is still busy is left alone."""
+
+    def __init__(self, most: int = MOST_LANES) -> None:
+        self._pool = ThreadPoolExecutor(most, thread_name_prefix="lane")
+        self._busy: set[tuple[str, int]] = set()
+        self._lock = threading.Lock()
+
+    def start(self, lane: tuple[str, int], work: Callable[[], object]) -> bool:
+        """Run it beside all else; False where the lane is busy."""
+        with self._lock:
+            if lane in self._busy:
+                return False
+            self._busy.add(lane)
+        self._pool.submit(self._run, lane, work)
+        return True
+
+    def end(self) -> None:
+        """Wait until every lane is free; nothing more starts."""
+        self._pool.shutdown(wait=True, cancel_futures=True)
+
+    def _run(self, lane: tuple[str, int], work: Callable[[], object]) -> None:
+        try:
+            work()
+        finally:
+            with self._lock:
+                self._busy.discard(lane)
+
+
+def run_due(house: House, worker: str, lanes: Lanes | None = None) -> int:
+    """Run every tick whose time has come, if this process holds the lease; how many ran.
+
+    With `lanes` what talks to the provider is only started here; without, it has ended when this returns.
+    """
     now = house.now()
     if house.take_lease("clock", worker, LEASE_LASTS) is None:
         return 0
@@ -61,14 +100,22 @@ def run_due(house: House, worker: str) -> int:
         if last is not None and last <= now and now - last < tick.every:
             continue
         for shop_id, code in house.shops():
-            try:
-                tick.run(house, shop_id)
-            except Exception:
-                # One shop's trouble must not stop the others, nor the next tick.
-                _LOG.exception("the tick %s failed for shop %s", tick.name, code)
+            work = partial(_run_tick, house, tick, shop_id, code)
+            if lanes is not None and tick.talks_to_provider:
+                lanes.start((tick.name, shop_id), work)
+            else:
+                work()
         house.beat(tick.name)
         ran += 1
     return ran
+
+
+def _run_tick(house: House, tick: Tick, shop_id: int, code: str) -> None:
+    try:
+        tick.run(house, shop_id)
+    except Exception:
+        # One shop's trouble must not stop the others, nor the next tick.
+        _LOG.exception("the tick %s failed for shop %s", tick.name, code)
 
 
 def run_until(house: House, until: datetime) -> int:
@@ -106,25 +153,26 @@ def _run_all_now(house: House, worker: str) -> int:
 
 
 def tick_for_ever(house: House) -> None:
-    """Tick until SIGTERM or SIGINT; a round that has begun is ended first."""
+    """Tick until SIGTERM or SIGINT; a text that is being handed over is ended first, the others stay planned."""
     from apscheduler.schedulers.background import BackgroundScheduler
 
-    worker, stopped = _worker(), threading.Event()
+    worker, stopped, lanes = _worker(), house.stopping, Lanes()
     options: dict[str, Any] = {"misfire_grace_time": None, "coalesce": True, "max_instances": 1}
     ticking = BackgroundScheduler(timezone="UTC", job_defaults=options)
-    ticking.add_job(_look, "interval", seconds=LOOK_EVERY_SECONDS, args=(house, worker))
+    ticking.add_job(_look, "interval", seconds=LOOK_EVERY_SECONDS, args=(house, worker, lanes))
     for name in (signal.SIGTERM, signal.SIGINT):
         signal.signal(name, lambda *_: stopped.set())
     ticking.start()
     _LOG.info("ticking as %s", worker)
     stopped.wait()
     ticking.shutdown(wait=True)
+    lanes.end()
     house.give_back_lease("clock", worker)
 
 
-def _look(house: House, worker: str) -> None:
+def _look(house: House, worker: str, lanes: Lanes) -> None:
     try:
-        run_due(house, worker)
+        run_due(house, worker, lanes)
     except Exception:
         _LOG.exception("a look failed; the next one tries again")
 

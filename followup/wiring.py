@@ -47,7 +47,8 @@ class House:
     settings: Settings
     store: Store
     transport: Transport
-    wait: Any = field(default_factory=lambda: threading.Event().wait)
+    # Set when the process is to end: what waits goes on at once, what sends ends after the text it is at.
+    stopping: threading.Event = field(default_factory=threading.Event)
 
     def now(self) -> datetime:
         """This instant, aware, UTC."""
@@ -160,7 +161,8 @@ class House:
             segments_per_second=self.settings.sender_segments_per_second,
             secret=self.ledger_secret,
             # Texts that stay on this machine need no carrier's pace.
-            wait=self.wait if self.transport.address is not None else _no_wait,
+            wait=self.stopping.wait if self.transport.address is not None else _no_wait,
+            is_over=self.stopping.is_set,
         )
         return send_texts(self.store, shop_id, sender, self.now, worker)
 

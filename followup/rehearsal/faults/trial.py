@@ -24,6 +24,7 @@ from followup.rehearsal.faults.provider import Provider
 from followup.rehearsal.faults.shop import BEGINS_AT, WROTE, Shop, demo_address, free_port
 from followup.rehearsal.faults.worker import AFTER_COMMIT, BEFORE_COMMIT, Order
 from followup.storage import inbox, outbox, people, shops
+from followup.storage.rows import Row
 from followup.storage.store import Store, make_engine
 
 AT_THE_PROVIDER = "taken, not answered"
@@ -88,9 +89,14 @@ def drawn_stop(seed: int) -> Plan:
 
 def run(plan: Plan, shop: Shop, nursery: Nursery) -> Verdict:
     """The verdict on one trial. Every process that it started has ended when it returns."""
+    return run_with_posts(plan, shop, nursery)[0]
+
+
+def run_with_posts(plan: Plan, shop: Shop, nursery: Nursery) -> tuple[Verdict, Provider, list[Row]]:
+    """The same with the provider, which keeps every request, and the texts as they ended."""
     with _Trial(plan, shop, nursery).with_provider_and_pages() as trial:
         trial.go_to_the_end()
-        return trial.verdict()
+        return trial.verdict(), trial.provider, trial.texts()
 
 
 @dataclass
@@ -169,13 +175,17 @@ class _Trial:
         """What came of it."""
         with self.store.read() as connection:
             shop_id = shops.shop_codes(connection)[0][0]
-            texts = outbox.texts_of_shop(connection, shop_id)
             unanswered = [f"inbound {one} was never answered" for one in inbox.unhandled(connection, shop_id)]
         self._note_halves()
         orphans = [*self.halves, *unanswered]
         stood = STANDS_STILL + BETWEEN_STEPS[-1] if any(one.does == "stop" for one in self.plan.strikes) else None
         struck = Struck(self.kills, stood_still=stood or timedelta(0))
-        return judge(self.plan.seed, texts, orphans, self.provider, struck, DUE_BY)
+        return judge(self.plan.seed, self.texts(), orphans, self.provider, struck, DUE_BY)
+
+    def texts(self) -> list[Row]:
+        """Every text of the shop as it stands."""
+        with self.store.read() as connection:
+            return outbox.texts_of_shop(connection, shops.shop_codes(connection)[0][0])
 
     def _set(self, instant: datetime) -> None:
         self.at = max(self.at, instant)

@@ -50,7 +50,8 @@ class Sender:
     """What sending needs besides the store: how texts leave, the hooks' address, and what the law asks to be set.
 
     `is_registered` is about US numbers (brand, campaign, use case and day stand in the settings); texts that stay on
-    this machine need none. `pause_seconds` waits between texts of one number, as its carrier allows.
+    this machine need none. `wait` waits between texts of one number, as its carrier allows; once `is_over`, no
+    further text is begun.
     """
 
     transport: Transport
@@ -59,6 +60,7 @@ class Sender:
     segments_per_second: float
     secret: str
     wait: Callable[[float], object]
+    is_over: Callable[[], bool] = lambda: False
 
 
 @dataclass(frozen=True)
@@ -79,6 +81,8 @@ def send_texts(
         reached("expired released")
     sent = other = 0
     for _ in range(most):
+        if sender.is_over():
+            break
         row = _claim_next(store, shop_id, now(), worker)
         if row is None:
             break

@@ -1,0 +1,130 @@
+"""The ticking clock: no shop waits for another's provider, nothing else waits for any, and the end is quick and clean.
+
+The bars are this project's own: a wait of one tick at most beside a silent provider, a call that ends within 35 s.
+"""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Iterator
+from datetime import timedelta
+from pathlib import Path
+from typing import cast
+
+import pytest
+from pydantic import SecretStr
+
+from followup import clock, scheduler
+from followup.settings import Settings
+from followup.storage import shops, staff
+from followup.transports import twilio
+from followup.transports.transport import OutgoingText, SentReceipt, Transport
+from followup.wiring import House
+from followup.workflows.send_texts import LEASE, LONGEST_CALL
+from tests.workflows.counter import NOW, SECRET, Counter, fill, open_counter
+
+ELM, OAK = "+13125550101", "+13125550102"
+ONE_TICK_SECONDS = 1.0
+
+
+class HalfSilent:
+    """A provider that says nothing to one number's texts until it is let go, and answers the others at once."""
+
+    name = "half silent"
+    address = "http://127.0.0.1:9"
+
+    def __init__(self) -> None:
+        self.asked = {ELM: threading.Event(), OAK: threading.Event()}
+        self.go_on = threading.Event()
+        self.handed: list[OutgoingText] = []
+
+    def send(self, text: OutgoingText) -> SentReceipt:
+        self.handed.append(text)
+        self.asked[text.sender].set()
+        if text.sender == ELM:
+            assert self.go_on.wait(20)
+        return SentReceipt(f"SM{text.public_id}", "queued")
+
+
+Two = tuple[House, HalfSilent, Counter]
+
+
+@pytest.fixture
+def two(
+    sqlite_url: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[tuple[House, HalfSilent, Counter]]:
+    """Two shops with an answer to send each, and the first one's record."""
+    (tmp_path / "clock").write_text(NOW.isoformat().replace("+00:00", "Z"), encoding="utf-8")
+    monkeypatch.setenv("FOLLOWUP_CLOCK", str(tmp_path / "clock"))
+    elm = open_counter(sqlite_url)
+    with elm.store.write() as connection:
+        facts = {"name": "Oak Road Auto", "zone": "America/Chicago", "phone": "+13125550103", "texts_from": OAK}
+        oak_id = shops.add_shop(connection, NOW, "oak", facts)
+        staff_id = staff.add(connection, oak_id, "blair", "Blair Lane", "advisor", "no password", NOW)
+    oak = fill(elm.store, oak_id, staff_id)
+    for counter in (elm, oak):
+        for cause in ("first", "second"):
+            counter.plan("help", cause)
+    secret = SecretStr(SECRET * 3)
+    settings = Settings(database_url=sqlite_url, secret_key=secret, ledger_hash_key=secret,
+                        us_registration_brand="a", us_registration_campaign="b", us_registration_use_case="c",
+                        us_registration_on=NOW.date(), sender_segments_per_second=1000.0)  # fmt: skip
+    wire = HalfSilent()
+    house = House(settings, elm.store, cast(Transport, wire))
+    yield house, wire, elm
+    wire.go_on.set()
+    house.close()
+
+
+def test_no_shop_waits_for_the_silence_of_anothers_provider(two: Two) -> None:
+    house, wire, elm = two
+    lanes = scheduler.Lanes()
+    ticks = len(scheduler.TICKS)
+    assert scheduler.run_due(house, "test", lanes) == ticks
+    assert wire.asked[ELM].wait(10)
+    # The call to the silent one still hangs; the other shop's texts leave, and further ticks run.
+    assert wire.asked[OAK].wait(10 * ONE_TICK_SECONDS)
+    _wait_until(lambda: len(wire.handed) == 3)
+    clock.move_by(timedelta(seconds=30))
+    assert scheduler.run_due(house, "test", lanes) > 0
+    assert [text.sender for text in wire.handed].count(ELM) == 1
+    wire.go_on.set()
+    lanes.end()
+    assert {one["state"] for one in elm.texts()} == {"sent"}
+
+
+def test_at_the_end_the_text_at_hand_is_finished_and_no_other_begun(two: Two) -> None:
+    house, wire, elm = two
+    lanes = scheduler.Lanes()
+    scheduler.run_due(house, "test", lanes)
+    assert wire.asked[ELM].wait(10)
+    house.stopping.set()
+    wire.go_on.set()
+    lanes.end()
+    assert sorted(one["state"] for one in elm.texts()) == ["planned", "sent"]
+
+
+def test_a_lane_that_is_busy_is_left_alone() -> None:
+    lanes, go_on, ran = scheduler.Lanes(2), threading.Event(), []
+    assert lanes.start(("send", 1), lambda: go_on.wait(10))
+    assert not lanes.start(("send", 1), lambda: ran.append("again"))
+    assert lanes.start(("send", 2), lambda: ran.append("other"))
+    _wait_until(lambda: ran == ["other"])
+    go_on.set()
+    _wait_until(lambda: lanes.start(("send", 1), lambda: ran.append("later")))
+    _wait_until(lambda: ran == ["other", "later"])
+    lanes.end()
+
+
+def test_a_call_ends_before_its_lease_does() -> None:
+    assert twilio.CONNECT_SECONDS + twilio.READ_SECONDS <= LONGEST_CALL.total_seconds() <= 35
+    assert LEASE > LONGEST_CALL
+
+
+def _wait_until(holds: object) -> None:
+    assert callable(holds)
+    for _ in range(2000):
+        if holds():
+            return
+        threading.Event().wait(0.005)
+    pytest.fail("it did not come to be")
