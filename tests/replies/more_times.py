@@ -112,4 +112,12 @@ ENGLISH: list[Told] = [
     ("visit", "puedo el dia antes de navidad por favor", t("12-24")),
     ("visit", "puedo ir en una hora y media", t("3-4 11:30")),
     ("visit", "pasado mañana a las 3 por favor", t("3-6 15:00")),
+    # bounds that hold the named day, and days of another month
+    ("visit", "on or after march 10", t("3-10..3-16")),
+    ("visit", "on or before march 20", t("3-4..3-20")),
+    ("visit", "before the end of the month", t("3-4..3-31")),
+    ("visit", "by friday at noon", t("3-6 12:00")),
+    ("visit", "week commencing the 6th of april", t("4-6..4-11")),
+    ("visit", "any weekend in april", {"un": "2026-04-01"}),
+    ("visit", "the last weekend in april", t("4-25")),
 ]

@@ -49,7 +49,7 @@ def weekday(text: Text, at: int) -> Found | None:
     found = _with_a_date(text, number, end)
     if found and not _is_instead(text, start, end, found[0]):
         return found
-    beside = _beside_a_named_date(text, number, start, end)
+    beside = _beside_a_named_date(text, number, start, end) or some_day_of_month(text, end)
     if beside:
         return beside
     in_weeks = None if modifier else _weeks_from_now(text, end)
@@ -62,6 +62,16 @@ def weekday(text: Text, at: int) -> Found | None:
     if text.cat(end) == "part" and text.word(end) == "temprano":
         return days, end
     return replace(days, part=part), end
+
+
+def some_day_of_month(text: Text, at: int) -> Found | None:
+    """`a Saturday in May`, `any weekend in May`: no day of the coming week, so the month is when to ask again."""
+    if text.cat(at) != "in" or text.cat(at + 1) != "month" or text.cat(at + 2) in ("num", "ordinal", "the"):
+        return None
+    if text.value(at + 1) == text.today.month:
+        return None
+    first = cal.next_first_of_month(text.today, text.value(at + 1))
+    return Days((first,), is_later=True, month=first), at + 2
 
 
 def _beside_a_named_date(text: Text, number: int, start: int, end: int) -> Found | None:

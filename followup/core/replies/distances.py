@@ -14,6 +14,7 @@ WEEK = timedelta(7)
 FROM_ON = {
     "a partir de", "a partir del", "starting", "starting from", "as of", "beginning at", "beginning", "desde",
     "desde el", "apartir de", "apartir del", "from", "no earlier than", "no sooner than", "starting at",
+    "on or after", "commencing",
 }  # fmt: skip
 """Words of `after` that mean the named day too."""
 

@@ -157,6 +157,8 @@ def bounded_day(text: Text, at: int) -> Found | None:
     if bound == "after":
         first = day if "not" in text.word(at) or text.word(at) in FROM_ON else day + timedelta(1)
         return Days((first, first + timedelta(6)), is_span=True, bound="after", anchor=day), end
+    if text.cat(text.skip(start, "the")) == "late" and len(days.days) > 1:
+        day, bound = days.days[-1], "by"  # `before the end of the month` is any day of it
     last = day if bound == "by" else day - timedelta(1)
     if last < text.today:
         return Days((), is_impossible=True), end

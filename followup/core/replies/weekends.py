@@ -22,7 +22,7 @@ def weekend(text: Text, at: int) -> Found | None:
     if text.cat(at_weekend) != "weekend":
         return None
     if modifier == "last":
-        return Days(()), at_weekend + 1
+        return _last_of_month(text, at_weekend + 1) or (Days(()), at_weekend + 1)
     end = at_weekend + 1
     if text.cat(end) in ("next", "coming_after") and text.word(end + 1) not in ("week", "semana"):
         modifier, end = ("next" if text.cat(end) == "next" else "coming"), end + 1
@@ -31,6 +31,9 @@ def weekend(text: Text, at: int) -> Found | None:
         beside = _weekend_beside(text, end)
         if beside:
             return beside
+    some_day = day_rules.some_day_of_month(text, end)
+    if some_day:
+        return some_day
     if text.cat(end) == "of":
         named = single_day(text, end + 1)
         if named:
@@ -39,6 +42,20 @@ def weekend(text: Text, at: int) -> Found | None:
         monday -= WEEK
     days = (monday + timedelta(5), monday + timedelta(6))
     return Days(tuple(day for day in days if day >= text.today), is_open_days=True), end
+
+
+def _last_of_month(text: Text, at: int) -> Found | None:
+    """`the last weekend in May`, `of the month`: its last Saturday, and the Sunday after it."""
+    month_at = text.skip(at, "of", "in", "the")
+    if month_at == at or not (text.cat(month_at) == "month" or text.name(month_at) == "month"):
+        return None
+    first = text.today.replace(day=1)
+    if text.cat(month_at) == "month" and text.value(month_at) != first.month:
+        first = cal.next_first_of_month(text.today, text.value(month_at))
+    saturday = cal.nth_weekday_of_month(first, 5, -1)
+    if saturday is None:
+        return None
+    return Days((saturday, saturday + timedelta(1)), is_open_days=True), month_at + 1
 
 
 def _weekend_of(day: date) -> Days:

@@ -204,7 +204,8 @@ def _between(told: Hours, span: Span, starts: list[int]) -> list[tuple[int, int 
 
 def _over_span(days: Days, told: Hours | PartOfDay | Instant | None, setting: Setting) -> Resolved:
     """A week or another span of days: from its first opening to its last close, or the part of each open day."""
-    if days.anchor and days.bound == "before" and isinstance(told, Hours) and told.kind == "at" and days.is_up_to:
+    is_point = (isinstance(told, Hours) and told.kind == "at") or told == PartOfDay("noon")
+    if days.anchor and days.bound == "before" and is_point and days.is_up_to:
         return _on_day(days.anchor, told, setting, "")
     first, last = days.days[0], days.days[-1]
     first = max(first, setting.now.date())

@@ -150,7 +150,8 @@ ENTRIES: tuple[Entry, ...] = (
     *entries(
         "after",
         0,
-        "starting from|anytime past|any time past|sometime past|after|any time after|anytime after|later than|"
+        "starting from|on or after|commencing|"
+        "anytime past|any time past|sometime past|after|any time after|anytime after|later than|"
         "past like|starting at|starting|from about|"
         "no earlier than|not before|not earlier than|not until|no sooner than|not till|"
         "sometime after|beginning|after about|after around|aftr|beginning at|any earlier than|as of|"
@@ -161,7 +162,7 @@ ENTRIES: tuple[Entry, ...] = (
         0,
         "before|earlier than|prior to|b4|any time before|anytime before|sometime before|bfore|ahead of|sooner than",
     ),
-    *entries("by", 0, "by|no later than|not later than|at the latest by|not after|by about|by around"),
+    *entries("by", 0, "by|on or before|no later than|not later than|at the latest by|not after|by about|by around"),
     *entries(
         "around",
         0,
