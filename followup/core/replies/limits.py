@@ -22,8 +22,12 @@ _MINDED = phrases(
     r"(?:so|too|this|way too) (?:many|much) (?:\w+ )?(?:texts?|messages?|reminders?|texting|notifications?)",
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,3}}(?:every ?day|at night|after \d+|"
     rf"before \d+|in the middle|on (?:the )?(?:weekends?|sundays?)"
-    r"|(?:when|while) im (?:at work|working|sleeping|asleep|driving)|at work|during (?:work|"
+    r"|(?:when|while) im (?:at work|working|sleeping|asleep|driving)|(?<!im )at work|during (?:work|"
     r"the day|dinner)|before noon|twice|at this hour|at midnight|in the morning|at dinner)",
+    r"(?:texts?|messages?|texting|reminders?) (?:\w+ ){0,2}(?:on|during) (?:a |the |my )?(?:sundays?|saturdays?|"
+    r"weekends?|holidays?|church|nights?)",
+    r"(?:mand|envi|escrib|text|molest|recib)\w+ (?:\w+ ){0,3}(?:en|los|el|un|de) (?:domingos?|sabados?|fines? de "
+    r"semana|dias? festivos?|dia de descanso)",
     r"(?:text|message)\w* (?:\w+ )?(?:less|fewer)(?: often)?",
     r"(?:fewer|less|not as many|not so many) (?:texts?|messages?|reminders?)",
     r"(?:once|one text) (?:is|was) enough",
@@ -47,7 +51,7 @@ _SUBJECT = phrases(
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
     rf"my |that |this )?(?!it\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
     rf"good|a while|ever)\w+",
-    r"no more (?:\w+ )?(?:texts?|messages?|reminders?) (?:about|for|on) (?:the |my )?(?!it\b|"
+    r"no more (?:\w+ )?(?:texts?|messages?|reminders?) (?:about|for|on) (?:the |my )?(?!it\b|me\b|us\b|now\b|"
     r"this\b|that\b|anything)\w+",
     r"(?:no me|ya no|dejen de|ya no me|no) (?:\w+ )?(?:mand\w+|envi\w+|escrib\w+|record\w+|"
     r"molest\w+) (?:\w+ ){0,2}(?:sobre|de|por|acerca de|con) (?:el |la |los |las |"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from followup.core.replies import stop_grammar
 from followup.core.replies.said import Said, phrases
 from followup.core.replies.words.entry import word_set
 
@@ -110,4 +111,5 @@ def holds(said: Said) -> bool:
     """Whether it asks who we are or how to stop."""
     if any(one in KEYWORDS for one in said.bare):
         return True
-    return bool(_ASKS.search(_NO_QUESTION.sub(" ", said.text)))
+    plain = _NO_QUESTION.sub(" ", said.text)
+    return bool(_ASKS.search(plain)) or stop_grammar.asks_how_to_stop(plain)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from followup.core.replies import stop_grammar
 from followup.core.replies.said import Said, phrases
 from followup.core.replies.words.entry import word_set
 
@@ -107,4 +108,5 @@ def holds(said: Said) -> bool:
     """Whether the consent is given again."""
     if any(one in KEYWORDS for one in said.bare):
         return True
-    return bool(_SAYS.search(_NO_RESUME.sub(" ", said.text)))
+    plain = _NO_RESUME.sub(" ", said.text)
+    return bool(_SAYS.search(plain)) or stop_grammar.gives_back(plain)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies import stop_grammar
 from followup.core.replies.limits import is_about_one_subject, minds_number_or_hour
 from followup.core.replies.said import Said, phrases
 from followup.core.replies.words.entry import word_set
@@ -145,7 +146,7 @@ _FREE = phrases(
     r"appointments?|parts))",
     r"no more of (?:these|this|your)",
     r"cut (?:it )?out (?:with )?(?:the|these|this|your)? ?(?:texts?|messages?|texting)",
-    r"(?:pull|remove|delete|drop|nix|scrap) my (?:number|name|contact|info)",
+    r"(?:pull|remove|delete|drop|nix|scrap) my (?:number|contact|info)",
     r"(?:do not|dont|never) (?:call|text|message|contact) (?:or|and|nor) (?:text|call|message|contact|"
     r"email)",
     r"(?:number|phone|line|cell)(?: \w+){0,4} (?:remove|take|delete) (?:it|this|me)",
@@ -195,7 +196,7 @@ _FREE = phrases(
     r"contact|cell|information)",
     r"(?:remove|delete|unsubscribe) (?:me|us)\b(?! from the (?:schedule|calendar))",
     r"leave (?:me|us) (?:the \w+ )?alone",
-    r"(?:go away|get lost|buzz off|piss off|fuck off|f off|fuk off|screw off|bugger off|bug off|"
+    r"(?:get lost|buzz off|piss off|fuck off|f off|fuk off|screw off|bugger off|bug off|"
     r"get bent)",
     r"unsubscribe(?! button)",
     r"opt(?:ing|ed)? (?:me |us |myself )?out",
@@ -271,7 +272,7 @@ _LIBRE = phrases(
     r"(?:revoco|retiro|quito) (?:mi |el )?(?:consentimiento|permiso|autorizacion)",
     r"ya no me (?:manden?|envien?|escriban?|molesten?|texteen|busquen|contacten)",
     r"no autorizo",
-    r"ya basta(?: de)?",
+    r"ya basta(?=\Z|[.,!]| (?:por favor|porfa|de (?:tant|mensaj|text|molest|escrib|mand)))",
     r"ya estuvo bueno",
     r"ya estuvo(?=\Z|[.!])",
     r"olviden(?:se de)? mi numero",
@@ -300,7 +301,9 @@ _HARMLESS = phrases(
 )
 
 
-_SHOUTED = re.compile(r"^\W*STOP\b(?! *(?:BY|IN|AT|OVER|SIGN|LIGHT)\b)(?=[^a-zA-Z]*[a-z])")
+_SHOUTED = re.compile(
+    r"^\W*STOP\b(?! *(?:BY|IN|AT|OVER|SIGN|LIGHT|ENGINE|VEHICLE|LAMP|SAFELY|WARNING)\b)(?=[^a-zA-Z]*[a-z])"
+)
 """The keyword in capitals before words that are not: what our own texts ask for."""
 
 
@@ -315,15 +318,22 @@ def holds(said: Said) -> bool:
         return True
     if is_keyword(said) or _SHOUTED.match(said.received):
         return True
-    plain = _HARMLESS.sub(" ", said.text)
-    if not (_FREE.search(plain) or _LIBRE.search(plain)):
+    plain = stop_grammar.without_other_uses(_HARMLESS.sub(" ", said.text), said.has_booking)
+    if stop_grammar.gives_back(plain):
+        return False
+    if not (_FREE.search(plain) or _LIBRE.search(plain) or stop_grammar.takes_back(plain)):
         return False
     return not (minds_number_or_hour(plain) or is_about_one_subject(plain))
 
 
 _YES = re.compile(
     r"(?:yes|yeah|yep|y|sure|ok|si|claro|correct|absolutely|definitely|of course|do it|go ahead|"
-    r"that is right|thumbsup|yes all of them|all of them|everything|todos?|por supuesto|asi es|"
+    r"(?:that (?:is|would be)|thatd be|that will be) (?:right|correct|lovely|great|nice|good|perfect|fine|"
+    r"appreciated|wonderful|ideal)|obviously|"
+    r"naturally|you bet|bet|indeed|exactly|100|por supuesto|simon|afirmativ\w*|correct[oa]|desde luego|"
+    r"efectivamente|obvio|"
+    r"do|id (?:like|love|appreciate) that|would appreciate|thumbsup|yes all of them|all of them|everything|"
+    r"todos?|por supuesto|asi es|"
     r"dale|sale|adelante|por favor|exactly|confirm(?:ed)?|affirmative|please do|si todos?|"
     r"correcto)\b"
 )

@@ -1,0 +1,219 @@
+"""How a consent is taken back in free words: ceasing, removing, refusing, being left alone; and what only sounds so.
+
+Verbs, what is sent, whose number and the list are parts from which the phrases are made, in both languages.
+"""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.replies.said import phrases
+
+_SENT = (
+    r"(?:texts?|text messages?|texting|messages?|messaging|msgs?|sms|reminders?|notifications?|alerts?|promos?|"
+    r"promotions?|spam|ads?|blasts?|pings?|"
+    r"correspondence|communications?|solicitations?|nonsense|crap|bs|junk|garbage|stuff|things?)"
+)
+_WORK = (
+    r"(?! (?:done|fixed|repaired|replaced|checked|repairs?|services?|tires?|brakes?|parts?|appointments?|times?|"
+    r"days?|slots?|dates?))"
+)
+_CEASE = (
+    r"(?:stop|stahp|stawp|stoppp*|quit|cease|discontinue|end|halt|kill|terminate|suspend|disable|deactivate|axe|"
+    r"nix|can|cancel|drop|lose|shut down|cut)"
+)
+_OFF = r"(?:turn|switch|shut|knock|lay|call|cut)"
+_REMOVE = (
+    r"(?:remove|delete|take|erase|scrub|strike|cross|x|ditch|drop|pull|get|scratch|wipe|rmv|rmove|purge|clear|"
+    r"eliminate|nix|zap|boot|kick|unlist|dump|lose|"
+    r"forget|scrap|toss|throw away|trash|cut|keep|leave|want|need|unenroll|unregister|yank)"
+)
+_MINE = (
+    r"(?:me|us|(?:my|our|this|the) (?:\w+ )?(?:number|cell|phone|line|name|info|information|contact|contacts|"
+    r"details|data|device|no|digits|email)|this|it|mine)"
+)
+_LIST = (
+    r"(?:lists?|records?|files?|system|database|computer|robot|contacts?|texts?|reminders?|mailings?|phone ?book|"
+    r"rolodex|texting|group|thread|thing|program|"
+    r"messages?|notifications?|alerts?|crm|directory|rotation|service)"
+)
+_ENGLISH = phrases(
+    # removing
+    rf"{_REMOVE} (?:\w+ )?{_MINE} (?:\w+ ){{0,3}}(?:off|from|out of|outta) (?:of )?(?:\w+ ){{0,4}}{_LIST}",
+    r"(?:off|from|out of) (?:of )?(?:your|ur|yalls|the|this|whatever|any) (?:\w+ )?(?:text(?:ing)? |mailing |"
+    r"contact |message |marketing )?(?:lists?|database|computer|"
+    r"robot|records|contacts|phone ?book|rolodex)",
+    r"(?:erase|delete|remove|rmv|rmove|unlist|purge|unenroll|unregister|x|zap) (?:me|us|my number|this "
+    r"number)(?: (?:off|out|completely|entirely|for good|from everything))?(?=\Z|[.,!?])",
+    r"(?:cross|strike|scratch|take|x|get) (?:me|us) (?:off|out)(?: for good| completely| permanently)?(?=\Z|[.!?])",
+    rf"(?:be|being|get|getting) (?:removed|taken off|unsubscribed|deleted|dropped|left off|taken out|off)(?: "
+    rf"(?:of|from|the|your|these|this|all|any|getting|receiving)){{1,3}} (?:\w+ )?{_LIST}",
+    r"(?:want|need|like|get) (?:you |u |yall |this |these |them )?(?:off|out) (?:of )?my (?:phone|cell|inbox|"
+    r"messages|life|face|screen)",
+    r"^off (?:the|your|this) list",
+    r"(?:im|i am|i want|want|let me|get me) out(?: of (?:this|here|these|it))?(?=\Z|[.!])(?<!im out)(?<!i am out)",
+    r"un ?sub ?s?c?ri?be?",
+    r"(?:please |pls )?(?:rmv|dnc|remv|unsub)(?: me)?(?=\Z|[.,!])",
+    r"(?:is|are) off limits",
+    # refusing
+    rf"(?:no longer|do not|dont|never|not|didnt|nor do i|neither do i) (?:\w+ ){{0,2}}(?:wish|want|care|like|"
+    rf"agree|consent|need|desire|wanna) (?:to )?(?:\w+ ){{0,2}}(?:receiv\w*|reciev\w*|get|see|"
+    rf"have|hear|accept)(?:ing)? (?:\w+ ){{0,3}}(?:these|those|your texts|from you|from u|from yall|another|"
+    rf"{_SENT}){_WORK}",
+    rf"(?:prefer|rather|like|appreciate|request|ask|asking|request|want) (?:it if you )?(?:to )?not (?:to "
+    rf")?(?:be |get |getting |receive |receiving |hear |hearing |have )?(?:\w+ ){{0,2}}(?:contacted|texted|"
+    rf"messaged|bothered|these|from you|{_SENT}|on (?:your|any|the) (?:\w+ )?list){_WORK}",
+    r"not (?:to )?be (?:contacted|texted|messaged|bothered|reminded)(?: \w+){0,3}",
+    r"not (?:hear|hearing) from (?:you|u|yall)(?: \w+){0,3}",
+    r"never (?:\w+ ){0,2}(?:want|need|wish) (?:to )?(?:see|hear|get|read|receive) (?:\w+ ){0,3}(?:these|you|from "
+    r"you|another|texts?|messages?)" + _WORK,
+    rf"(?:no|any|zero|without) (?:more |further |additional |future |mas |others? )(?:\w+ )?(?:of "
+    rf")?{_SENT}(?<!any more things)(?<!more stuff)(?<!any more stuff)",
+    r"no (?:more|further|additional) (?:from|of) (?:you|u|these|this|yall|your)",
+    r"no (?:mas )?(?:textos|mensajes|texts|msgs)(?=\Z|[.,!]| (?:for me|to me|please|thanks|ever|from you))",
+    r"(?<!i )(?<!we )(?:do not|dont|never) (?:ever )?(?:text|message|contact|sms|msg)(?:(?= (?:me |us )?(?:again|"
+    r"ever|anymore|any more|back|here|at this))|(?=\Z|[.!,]))",
+    r"(?:how about|what if) you (?:dont|stop|quit) (?:text|messag|contact|send)\w*",
+    r"(?:i )?(?:did not|didnt|never) (?:ask|sign up|agree|consent|opt in|subscribe)(?: \w+){0,4} (?:texts?|"
+    r"messages?|this|these|list)(?= |\Z|[.,!])(?! appointment| service| work)",
+    # ceasing
+    rf"(?:please |kindly |just )?{_CEASE} (?:\w+ ){{0,3}}(?:texts|messages|msgs|messaging|texting|sms|reminders|"
+    rf"notifications|alerts|spam|communications?|correspondence|outreach)",
+    r"(?:stop|stahp|stawp|staph|quit|cease) (?:text|messag|contact|send|bother|bug|spam|harass|remind|ping|blow|"
+    r"annoy|pester|writ|hit)\w*",
+    rf"{_OFF} (?:all |the |these |those |your |my )*{_SENT} off",
+    rf"{_OFF} off (?:all |the |these |those |your |my )*{_SENT}",
+    rf"(?:{_SENT}|these|those)\b.{{0,60}}\b{_OFF} (?:them|it|these|those) off",
+    r"(?:please |kindly )(?:discontinue|cease|desist|refrain|terminate|unsubscribe)(?: (?:this|these|it|"
+    r"all))?(?=\Z|[.,!])",
+    r"(?:the )?last (?:text|message) i (?:want|ever want|expect|better)(?: \w+){0,4}",
+    r"(?:blocking|block) (?:you|u|yall|this|ur) (?:\w+ ){0,2}(?:now|number|unless|if|today|next|guys)?",
+    # being left alone
+    r"(?:leave|let) (?:me|us) (?:alone|be|the \w+ alone|in peace)(?! able)",
+    r"(?:^|[.,!?] |go |please |just )(?:bother|bug|text|annoy|pester|harass|spam|message) (?:some ?(?:one|body)|"
+    r"any ?(?:one|body)|other people) else",
+    r"(?:^|[.,!?] ?)(?:please |just |so )?go away",
+    r"(?:honor|respect|comply with) my (?:request|wishes|opt ?out)",
+    r"so should i(?: be)?\b.{0,20}\blist",
+)
+_ENVIADO = (
+    r"(?:mensaj\w*|textos?|msgs?|sms|recordatorios?|avisos?|notificaciones|publicidad|propaganda|promociones|"
+    r"spam|alertas?|campanas?|cosas|correos)"
+)
+_ENVIAR = (
+    r"(?:mand|envi|escrib|text|tecst|contact|molest|busqu|busc|insist|fastidi|chin[gu]|fre[gu]|jod|acos|lleg|yeg|"
+    r"notific|record|avis)"
+)
+_MIO = r"(?:mi|este|mis|ese|el) (?:\w+ )?(?:numero|telefono|tel|cel|celular|contacto|datos|nombre|informacion|linea)"
+_SPANISH = phrases(
+    rf"(?:qui[tc]|saqu|sak|sac|borr|elimin|remuev|remov|retir|tach|baj|suprim|dej|desinscrib|desapunt)\w*me "
+    rf"(?:\w+ ){{0,3}}(?:de|del|fuera)(?: de)? (?:\w+ ){{0,3}}(?:lista|base|sistema|registros?|"
+    rf"campanas?|grupo|clientes|contactos|text|{_ENVIADO})",
+    rf"(?!\w*(?:aron|aste|ado) )(?:qui[tc]|saqu|sac|borr|elimin|remuev|remov|retir|tach|suprim|olvid|limpi)\w* "
+    rf"(?:\w+ ){{0,2}}{_MIO}(?! (?:de|del|en) (?:la agenda|ese|la cita|el horario|manana|la lista de espera))",
+    r"(?:que )?(?:ya )?me (?:borren|quiten|saquen|eliminen|den de baja|tachen)(?= |\Z|[.,!])(?! (?:la|el|los|las|"
+    r"de la agenda|de manana))",
+    rf"(?:delete|borron|remove|block) (?:a|al|de|en) {_MIO}",
+    r"des(?:us|in)cri\w*",
+    r"fuera de (?:mi (?:cel|celular|telefono|vida|numero)|su lista)",
+    rf"(?:ya )?no (?:\w+ ){{0,2}}(?:vuelvan?|vuelvas|sigan?|sigas|anden?) (?:a |de )?{_ENVIAR}\w*",
+    rf"(?:no|nunca|tampoco|sin) (?:\w+ ){{0,3}}que (?:ya )?(?:no )?me (?:\w+ )?{_ENVIAR}\w+",
+    rf"que (?:ya )?no (?:me |nos |le )?(?:\w+ )?{_ENVIAR}(?:e|a|en|an|ue|uen)(?: \w+)?(?= |\Z|[.,!])",
+    rf"no (?:se )?(?:me )?{_ENVIAR}(?:e|a|en|an|ue|uen) (?:\w+ ){{0,2}}(?:mas|nunca|jamas)(?= |\Z|[.,!])",
+    rf"(?:no|ni|ya no|tampoco) (?:\w+ )?(?:quier\w+|kier\w+|dese\w+|necesit\w+|acept\w+|autoriz\w+|me interesa|"
+    rf"pedi|solicite) (?:\w+ ){{0,4}}{_ENVIADO}",
+    r"no (?:quiero|deseo|me interesa) (?:ser|estar|seguir|aparecer) (?:\w+ ){0,4}(?:lista|base|datos|clientes|"
+    r"sistema|grupo)",
+    rf"(?:par\w+|dej\w+|ces\w+|termin\w+|suspend\w+|evit\w+|favor) (?:ya )?de (?:no )?(?:\w+ )?{_ENVIAR}\w*(?! y llam)",
+    rf"(?:par\w*|bast\w*|ya estuvo|ya) (?:\w+ ){{0,2}}con (?:los|tanto|tantos|sus|esos|estos|tus) {_ENVIADO}",
+    rf"(?:suspend|desactiv|apag|ces|cort|termin|anul|inhabilit|cancel|deten|quit|paren|parar|pare)\w* (?:\w+ "
+    rf"){{0,3}}(?:{_ENVIADO}|(?:eso|lo) que me mand\w+)",
+    r"(?:suspend|desactiv|cancel)(?:an|en|a|e)lo(?=\Z|[.,!])",
+    rf"(?:pon|den|dar|pong)\w* fin a (?:\w+ )?{_ENVIADO}",
+    r"(?:nunca|no|jamas) (?:les |le )?(?:di|he dado|doy|dimos|autorice|autorizo|autorizamos|acepte) (?:\w+ "
+    r")?(?:permiso|autorizacion|consentimiento|que|a que)",
+    r"(?:los|las|les|te|lo|la) (?:voy a |vamos a |estoy )bloque\w+",
+    rf"(?:ni un|cero|sin|nada de|no mas|ningun) (?:\w+ )?{_ENVIADO}(?: mas)?(?! (?:de la|del|sobre|de que))",
+    r"(?:dej\w+|dejar)(?:me|nos)? (?:ya )?en paz",
+    r"(?:ya )?no (?:\w+ )?insist\w+",
+    r"ya no quiero nada(?=\Z|[.,!])",
+)
+_RESUMES = phrases(
+    r"(?:opted out|unsubscribed|stopped(?: it| them)?|blocked|texted stop|said stop|hit stop|sent stop)(?: "
+    r"\w+){0,4} (?:by|on) (?:accident|mistake|error)",
+    r"(?:(?:wasnt|was not) (?:supposed|meant) to|didnt mean to|did not mean to|accidentally|mistakenly) (?:opt "
+    r"out|unsubscribe|stop|block|send|text|say|hit)\w*",
+    r"(?<!dont )(?<!never )(?<!not )(?<!didnt )(?:sign|put|add|get|opt|let|include) me (?:back )?(?:up again|"
+    r"back|in again|on again|up once)(?: \w+)?",
+    r"reinstate(?: \w+)?",
+    r"re ?(?:activat|enroll|subscrib|join|start|sum)\w*",
+    r"un ?(?:cancel|stop|block)(?:ed|led)?",
+    r"start (?:them|it|the texts?|those|these|texting|sending|messaging|the messages)(?: \w+)?(?: up)?",
+    r"(?:regret|forgive|ignore|disregard|undo|take back|sorry about|cancel) (?:the|my|that) (?:\w+ )?(?:stop|"
+    r"unsubscribe|opt ?out)",
+    r"(?:my|i give|giving|give you|gave) (?:\w+ )?consent to be (?:contacted|texted)",
+    r"keep me on",
+    r"turn(?:ed)? (?:\w+ )?back on",
+    r"(?:want|like) (?:the|your|those|my) (?:texts?|messages?|reminders?) (?:back|again)",
+    r"(?:texts|messages|reminders) (?:back|again) (?:please|on)",
+    r"(?:inscrib|anot|apunt|met|pong|agreg)\w* de (?:vuelta|nuevo)",
+    r"autorizo (?:de nuevo|otra vez|nuevamente)",
+    r"(?<!no )(?<!no me )(?<!que )sigan? (?:escrib|mand|envi|text)\w*",
+    r"(?<!no )(?<!no me )vuelvan? a (?:mand|escrib|envi|text)\w+(?= (?:por favor|los|mis|porfa|gracias)|"
+    r"\Z)(?<!no me vuelvan a mandar)",
+    r"(?:restart|reactiv|reanud|reinici)\w*",
+)
+_RETAINS = re.compile(r"\b(?:no|nunca|jamas|never|dont|do not|not)\b[^.]{0,12}$")
+_ASKS_HOW = re.compile(
+    r"\b(?:how(?!ev| many| often| come| about| dare| rude| hard| else)|howd|hows|is there (?:a|any) (?:way|"
+    r"number|word|link|option)|any way|what (?:do|can|should|would) (?:i|you|we|one) "
+    r"(?:\w+ )?(?:text|send|say|type|press|write|do|reply)|what is the (?:way|word|keyword)|which word|como "
+    r"(?:le |me |se |puedo |podria |hago|cancel|par[oa]|det|quit|salg|dej|doy|borr|desact|dar|elimin|hacer)|cual "
+    r"es la (?:forma|manera|palabra)|hay (?:forma|manera|modo)|"
+    r"que (?:pongo|escribo|tengo que|hago|mando|le hago)|se puede|es posible|where do i (?:go|click|sign))[^.!?,\n]*"
+)
+"""A question how to stop is `help`: what it holds is no stop."""
+_FOR_NOW = phrases(
+    r"(?:off|out|me|name) (?:for |from |of |on |de )?(?:for )?(?:this (?:one|time|round|visit|month|week)|now|"
+    r"today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)day|"
+    r"(?:the |your |ur |that |ese |el )?(?:schedule|calendar|books?|appointment|slot|horario|agenda|cita|"
+    r"waiting list|wait list|shuttle|lista de espera))(?: \w+)?",
+)
+"""A booking or this one time is called off, not the texts."""
+_NAME = phrases(
+    r"(?:pull|scratch|drop|remove|delete|take|nix|scrap|qui\w+|borr\w+|saqu\w+) (?:my name|mi nombre)(?: off| "
+    r"out)?(?=\Z|[.,!])"
+)
+_WARNING = re.compile(r"\bstop (?:engine|vehicle|the (?:car|vehicle|engine)|lamp|light|sign|safely|warning)\b")
+"""What a dashboard says."""
+_ONE_BY_ONE = re.compile(r"\b(\w+)\. (?=\w+\.)")
+
+
+_STOPPING = re.compile(
+    r"\b(?:stop\w*|quit\w*|unsub\w*|opt\w*|(?:turn|shut|switch|get|take|be)\b.*\boff|cancel\w* (?:the|these|"
+    r"those|los|estos|texts?)|end (?:the|these|this)|remove\w*|no (?:longer|more)|"
+    r"not (?:get|receive|be)|(?:ya )?no (?:me |quiero |recibir|mas)|parar\w*|dejar de|quitar\w*|salir\w*|dar\w* "
+    r"de baja|baja|cancelo|paro|detengo|borrar\w*|desactiv\w*|block)\b"
+)
+
+
+def takes_back(text: str) -> bool:
+    """Whether the words, free of what is harmless, take the consent back."""
+    return bool(_ENGLISH.search(text) or _SPANISH.search(text))
+
+
+def without_other_uses(text: str, has_booking: bool) -> str:
+    """The text without questions how to stop, warnings of a dashboard, and words that call off a booking."""
+    plain = _WARNING.sub(" ; ", _ONE_BY_ONE.sub(r"\1 ", text))
+    plain = _FOR_NOW.sub(" ; ", _ASKS_HOW.sub(" ; ", plain))
+    return _NAME.sub(" ; ", plain) if has_booking else plain
+
+
+def asks_how_to_stop(text: str) -> bool:
+    """Whether it asks how to stop the texts."""
+    return any(_STOPPING.search(match.group()) for match in _ASKS_HOW.finditer(text))
+
+
+def gives_back(text: str) -> bool:
+    """Whether the consent is given again: a stop beside it is the one that it takes back."""
+    return any(not _RETAINS.search(text[: match.start()]) for match in _RESUMES.finditer(text))
