@@ -122,3 +122,16 @@ def in_words(entry: ConsentEntry) -> str:
     words = f", words of version {entry.words_version}" if entry.words_version else ""
     because = f"; {entry.because}" if entry.because else ""
     return f"{_SAYS[entry.event]} on {entry.given_on} ({entry.how.replace('_', ' ')}{words}{because})"
+
+
+def last_given_on(ledger: Iterable[ConsentEntry]) -> date | None:
+    """The day of the newest consent that stands, as the check of reassigned numbers asks for it; None where none does.
+
+    A consent that was given again counts from the day on which it was.
+    """
+    lines = list(ledger)
+    now = standing(lines)
+    if not now.covers:
+        return None
+    given = [one for one in lines if one.event == "given_again" or (one.event == "given" and covers_of_grant(one))]
+    return max((one.given_on for one in given), default=None)

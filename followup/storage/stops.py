@@ -1,4 +1,5 @@
-"""Take back the consent of a number: one way for a text, the counter, the phone, an e-mail and a provider's error.
+"""Take back the consent of a number: one way for a text, the counter, the phone, an e-mail and a provider's error;
+and what follows where a number takes no texts.
 
 The line of the ledger, what is queued, and what a person has to settle by phone change in one transaction.
 """
@@ -24,6 +25,12 @@ def take_back(connection: Connection, shop_id: int, entry: ConsentEntry, secret:
     outbox.drop_planned(connection, shop_id, QUEUE_DROPPED, number=entry.number)
 
 
+def narrow(connection: Connection, shop_id: int, entry: ConsentEntry, secret: str, kept_by: str) -> None:
+    """Keep what was taken back of it; an invite that is queued finds that out as it leaves, and is dropped now."""
+    consents.append(connection, shop_id, entry, secret, kept_by)
+    outbox.drop_planned(connection, shop_id, "the customer wants fewer texts", number=entry.number, kinds=("invite",))
+
+
 def take_back_for_provider(
     connection: Connection, shop_id: int, number: str, now: datetime, on: date, secret: str
 ) -> None:
@@ -32,6 +39,18 @@ def take_back_for_provider(
     entry = ConsentEntry(number, "taken_back", (), now, on, "provider", because=because)
     take_back(connection, shop_id, entry, secret, "provider")
     list_what_stands(connection, shop_id, number, now)
+
+
+def mark_bad(connection: Connection, text: Row, because: str, now: datetime) -> None:
+    """A provider called the number of a text bad: nothing more leaves to it, and a person asks for another one."""
+    if text["phone_id"] is None:
+        return
+    people.change_phone(connection, text["phone_id"], bad_because=because[:200])
+    alerts.raise_alert(
+        connection, shop_id=text["shop_id"], kind="phone_task", phone_id=text["phone_id"],
+        vehicle_id=text["vehicle_id"], request_id=text["request_id"], raised_at=now, raised_by=f"bad:{text['id']}",
+        says=f"the number takes no texts ({because[:120]}): ask for another, and say what the text was about",
+    )  # fmt: skip
 
 
 def list_what_stands(connection: Connection, shop_id: int, number: str, now: datetime) -> None:

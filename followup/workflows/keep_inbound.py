@@ -45,6 +45,8 @@ def keep_inbound(store: Store, text: InboundText, now: datetime) -> KeptText:
         # A text of ours to that number is in flight before this is kept, or it waits until this was read.
         consents.lock(connection, shop_id, read.e164)
         phone_id = people.keep_phone(connection, shop_id, read.e164, read.zones, read.line, now)
+        # Whoever writes can be written to, whatever a provider said of the number before.
+        people.change_phone(connection, phone_id, bad_because=None)
         inbound_id = inbox.keep_raw(
             connection, shop_id=shop_id, provider_id=text.provider_id, number=read.e164, phone_id=phone_id,
             body=text.body, raw=raw, received_at=text.received_at or now, pictures=text.media_count,

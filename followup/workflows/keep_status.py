@@ -10,7 +10,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from followup.core.wall import day_of
-from followup.storage import inbox, outbox, outcomes, people, shops, stops
+from followup.storage import inbox, outbox, outcomes, shops, stops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 from followup.transports.transport import BadNumber, OptedOut, StatusReport
@@ -38,8 +38,8 @@ def keep_status(store: Store, public_id: str, attempt: int, report: StatusReport
 
 
 def _act_on_problem(connection: Connection, text: Row, report: StatusReport, now: datetime, secret: str) -> None:
-    if report.problem is BadNumber and text["phone_id"]:
-        people.change_phone(connection, text["phone_id"], bad_because=f"the provider says: {report.problem.__doc__}")
+    if report.problem is BadNumber:
+        stops.mark_bad(connection, text, f"the provider says: {report.problem.__doc__}", now)
     if report.problem is OptedOut:
         on = day_of(now, shops.load_shop(connection, text["shop_id"]).zone)
         stops.take_back_for_provider(connection, text["shop_id"], text["number"], now, on, secret)

@@ -41,6 +41,7 @@ class NumberSeen:
     to_them: MayText
     reassigned: str | None = None
     reassigned_asked_on: date | None = None
+    held_because: str | None = None
 
 
 def look_at_may_text(
@@ -75,6 +76,7 @@ def look_at_may_text(
         to_them=may_text(About("answer", None), replace(picture, written_at=at, unread_since=None), at),
         reassigned=row["reassigned"] if row else None,
         reassigned_asked_on=row["reassigned_asked_on"] if row else None,
+        held_because=picture.phone.held_because,
     )
 
 

@@ -8,6 +8,7 @@ text that was read as something else.
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime
 from typing import Literal
 
@@ -16,13 +17,24 @@ from followup.core.wall import day_of
 from followup.storage import people, shops, stops
 from followup.storage.store import Store
 
+BUT_VISITS = ("upkeep", "offers")
 How = Literal["counter", "phone", "e-mail", "text"]
 
 
 def take_back_consent(
-    store: Store, shop_id: int, phone_id: int, how: How, words: str, who: str, now: datetime, secret: str
+    store: Store,
+    shop_id: int,
+    phone_id: int,
+    how: How,
+    words: str,
+    who: str,
+    now: datetime,
+    secret: str,
+    *,
+    keeps_visits: bool = False,
 ) -> bool:
-    """Write a stop for the number; False where the shop has no such phone. `secret` keys the hash of the ledger."""
+    """Write a stop for the number, or take everything but texts about visits back; False where the shop has no such
+    phone. `secret` keys the hash of the ledger."""
     with store.write() as connection:
         phone = people.load_phone(connection, shop_id, phone_id)
         if phone is None:
@@ -31,6 +43,9 @@ def take_back_consent(
         entry = ConsentEntry(
             phone["number"], "taken_back", (), now, day_of(now, zone), how, words, because=f"told by {how}"
         )
+        if keeps_visits:
+            stops.narrow(connection, shop_id, replace(entry, event="narrowed", covers=BUT_VISITS), secret, who)
+            return True
         stops.take_back(connection, shop_id, entry, secret, who)
         stops.list_what_stands(connection, shop_id, phone["number"], now)
     return True

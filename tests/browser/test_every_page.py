@@ -14,14 +14,14 @@ from followup.web.app import create_app
 from followup.web.security import who_may_use
 from tests.browser.look import check_page, sign_in
 from tests.browser.served import served
-from tests.web.full_shop import LOGINS, variables
+from tests.web.full_shop import LOGINS, held_number, variables
 from tests.web.test_every_route import QUERIES
 from tests.web.url_map import routes
 from tests.workflows.counter import NUMBER
 from tests.workflows.demo import Demo
 
 # Files to keep, which a browser does not show.
-FILES = ("manager.corrected_readings",)
+FILES = ("manager.corrected_readings", "manager.numbers_to_check")
 FOLDERS = ("login", "technician", "advisor", "manager", "owner", "phone")
 
 
@@ -47,6 +47,7 @@ def _others(full: Demo) -> Iterator[tuple[str, str]]:
     yield "technician", f"/shop-floor/consent/{person}/{phone}/tablet/es"
     yield "advisor", "/advisor/find?q=marlow"
     yield "advisor", f"/advisor/may-text?number=%2B{NUMBER[1:]}"
+    yield "advisor", f"/advisor/may-text?number=%2B{held_number(full.house, full.shop_id)[0][1:]}"
     yield "manager", "/manager/wording/due_work/es"
     yield "phone", "/phone/?number=12"
     for table, column, address in (

@@ -8,6 +8,7 @@ map, by `endpoint.name` where a name means different things, else by its name.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -19,6 +20,7 @@ from followup.wiring import House
 from followup.workflows import (
     answer_alert,
     change_rules,
+    check_reassigned,
     keep_own_item,
     keep_tokens,
     keep_visit,
@@ -134,9 +136,17 @@ def _change_what_managers_change(demo: Demo) -> None:
     )  # fmt: skip
     assert rules.version, rules.wrong
     keep_tokens.new_token(store, shop_id, TOKEN, now, "Ines Calloway")
+    number, on = held_number(demo.house, shop_id)
+    check_reassigned.keep_answers(store, shop_id, f"number,consent_on,answer\n{number},{on},yes\n", manager.name, now)
     with store.write() as connection:
         gone = staff.add(connection, shop_id, "olive", "Olive Brandt", "advisor", "no password", now)
         staff.set_active(connection, gone, False)
+
+
+def held_number(house: House, shop_id: int) -> tuple[str, date]:
+    """The number that the check of reassigned numbers holds, with the day that it was asked as of."""
+    found = check_reassigned.numbers_to_check(house.store, shop_id)
+    return next(one for one in found if one[0] != counters.NUMBER)
 
 
 def _member(demo: Demo, role: str) -> staff.StaffMember:

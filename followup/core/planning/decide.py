@@ -14,6 +14,8 @@ from followup.core.planning.spacing import too_often, tries_so_far, try_again_da
 from followup.core.planning.stops import stops_against
 from followup.core.text import reason
 
+# What an advisor calls about where the line takes no texts.
+WORTH_A_CALL = ("recall", "missed_visit", "due_work")
 PRESSING = ("recall", "missed_visit", "after_visit", "due_work", "free_service", "odometer_question")
 
 
@@ -24,7 +26,11 @@ def decide(picture: CarPicture, now: datetime) -> Decision:
     that nothing stops wins; why the more pressing ones before it do not leave stands in `why_not`.
     """
     found = candidates(picture, now)
-    tasks = (*calls_to_make(picture, now), *_calls_after_tries(picture, found, now))
+    tasks = (
+        *calls_to_make(picture, now),
+        *_calls_after_tries(picture, found, now),
+        *_calls_instead(picture, found, now),
+    )
     why_not = list(items_left_out(picture, now))
     for candidate in found:
         stops = list(_stops(picture, candidate, now))
@@ -119,6 +125,17 @@ def _calls_after_tries(picture: CarPicture, found: Iterable[Candidate], now: dat
         if len(tries) >= picture.shop.rules.tries and now >= tries[-1].at + wait:
             key = f"unanswered {candidate.raised_by}"
             yield PhoneTask(key, f"told {len(tries)} times without an answer: {candidate.says}", candidate.items)
+
+
+def _calls_instead(picture: CarPicture, found: Iterable[Candidate], now: datetime) -> Iterable[PhoneTask]:
+    """A line that takes no texts is called instead, where nothing but that and a consent for texts is missing."""
+    for candidate in found:
+        if candidate.reason not in WORTH_A_CALL:
+            continue
+        stops = {one.rule: one for one in stops_against(picture, candidate.reason, now)}
+        line = stops.get("landline") or stops.get("bad_number")
+        if line and set(stops) <= {"landline", "bad_number", "no_consent"} and not picture.consent.is_stopped:
+            yield PhoneTask(f"no text {candidate.raised_by}", f"{line.says}: {candidate.says}", candidate.items)
 
 
 def _pressing(text: PlannedText) -> tuple[bool, int, float, str]:

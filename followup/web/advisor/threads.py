@@ -32,6 +32,7 @@ class TakeBack(forms.Form):
     """How the customer took the consent back, and in which words, if somebody wrote them down."""
 
     how: Literal["counter", "phone", "e-mail"]
+    what: Literal["all", "but_visits"] = "all"
     words: forms.Words = ""
 
 
@@ -88,11 +89,12 @@ def take_back(phone_id: int) -> ResponseReturnValue:
     or_404(
         take_back_consent.take_back_consent(
             house().store, me().shop_id, phone_id, form.how, form.words, me().name, house().now(),
-            house().ledger_secret,
+            house().ledger_secret, keeps_visits=form.what == "but_visits",
         )
         or None
     )  # fmt: skip
-    return go("No text leaves to this number any more.", "advisor.thread", phone_id=phone_id)
+    said = "No text leaves to this number any more." if form.what == "all" else "Only texts about visits leave."
+    return go(said, "advisor.thread", phone_id=phone_id)
 
 
 @blueprint.post("/threads/<int:phone_id>/pause")

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from followup.web.manager import corrections, duty, forecasts, home, items, learned, timing, wording
+from followup.web.manager import corrections, duty, forecasts, home, items, learned, reassigned, timing, wording
 from followup.web.manager.blueprint import blueprint
 from followup.web.navigation import Link
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, corrections, forecasts, learned, timing, wording, items, duty)
+PAGES = (home, corrections, forecasts, learned, reassigned, timing, wording, items, duty, reassigned)
 LINKS = (
     Link("manager.home", "How it went"),
     Link("manager.forecasts", "How right we were"),
@@ -18,4 +18,5 @@ LINKS = (
     Link("manager.wordings", "What we say"),
     Link("manager.items", "What we look at"),
     Link("manager.duty", "Duty"),
+    Link("manager.reassigned", "Reassigned numbers"),
 )

@@ -260,7 +260,8 @@ def _give_again(doing: _Doing, _effect: do.GiveConsentAgain) -> None:
 
 
 def _narrow(doing: _Doing, effect: do.NarrowConsent) -> None:
-    _append(doing, _entry(doing, "narrowed", effect.covers, "by text"))
+    entry = _entry(doing, "narrowed", effect.covers, "by text")
+    stops.narrow(doing.connection, doing.shop_id, entry, doing.secret, WHO)
 
 
 def _rest(doing: _Doing, because: str, until: date | None) -> None:

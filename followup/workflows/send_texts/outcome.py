@@ -11,7 +11,7 @@ from random import Random
 
 from followup.core.wall import day_of
 from followup.points import reached
-from followup.storage import outbox, outcomes, people, shops, stops
+from followup.storage import outbox, outcomes, shops, stops
 from followup.storage.rows import Row
 from followup.storage.store import Store
 from followup.transports.transport import BadNumber, OptedOut, ProvenRefused, SentReceipt
@@ -75,8 +75,8 @@ def keep_refusal(store: Store, row: Row, refused: ProvenRefused, now: datetime, 
         if isinstance(refused, OptedOut):
             on = day_of(now, shops.load_shop(connection, row["shop_id"]).zone)
             stops.take_back_for_provider(connection, row["shop_id"], row["number"], now, on, secret)
-        if isinstance(refused, BadNumber) and row["phone_id"]:
-            people.change_phone(connection, row["phone_id"], bad_because=refused.words[:200])
+        if isinstance(refused, BadNumber):
+            stops.mark_bad(connection, row, refused.words, now)
         reached("outcome written")
     reached("outcome kept")
     return "failed" if is_over else "later"

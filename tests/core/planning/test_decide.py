@@ -18,7 +18,7 @@ from followup.core.planning.decide import decide, decide_for_phone, still_wanted
 from followup.core.planning.picture import BookingSeen, CarPicture, DueItem, EarlierInvite, PlannedText, Recall, Rest
 from followup.core.text import reason
 from followup.core.visit import Recommendation, Visit, Work
-from tests.core.planning.cars import DUE_TIRE, FAR_PAD, LAST_VISIT, LOW_WASHER, MEASURED_ON, NOW, days_ago, shop
+from tests.core.planning.cars import DUE_TIRE, FAR_PAD, LAST_VISIT, LOW_WASHER, MEASURED_ON, NOW, PHONE, days_ago, shop
 from tests.core.planning.cars import car as a_car
 
 OIL = DueItem("oil_service", "", 0.10, 0.26, MEASURED_ON)
@@ -214,3 +214,17 @@ def test_a_late_text_is_dropped_and_an_early_one_waits() -> None:
 def test_caps_are_the_shops_within_their_bounds() -> None:
     rules = {rule.name: rule.metadata for rule in type(shop().rules).__dataclass_fields__.values()}
     assert (rules["invites_in_30_days"]["most"], rules["invites_a_year"]["most"], rules["tries"]["most"]) == (2, 8, 2)
+
+
+def test_a_line_that_takes_no_texts_is_called_about_due_work_once() -> None:
+    landline = a_car(phone=replace(PHONE, line="landline"))
+    first, again = decide(landline, NOW), decide(landline, NOW + timedelta(days=1))
+    assert first.text is None and [one.key for one in first.phone_tasks] == [one.key for one in again.phone_tasks]
+    assert "call instead" in first.phone_tasks[0].says and first.phone_tasks[0].items == (DUE_TIRE.at,)
+    bad = a_car(
+        phone=replace(PHONE, bad_because="21614 not a mobile number"), consent=ConsentStanding(frozenset(), False, None)
+    )
+    assert len(decide(bad, NOW).phone_tasks) == 1, "no text was agreed to, but a call needs no such consent"
+    stopped = replace(landline, consent=ConsentStanding(frozenset(), True, None))
+    assert decide(stopped, NOW).phone_tasks == (), "whoever stopped the texts is left alone"
+    assert decide(replace(landline, due=(LOW_WASHER,)), NOW).phone_tasks == (), "nobody calls about a top-off"
