@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from sqlalchemy import String, Table, update
+from sqlalchemy import DDL, String, Table, update
 
 from followup.rehearsal.demo_shop import PASSWORD
 from followup.storage import tables
@@ -44,10 +44,10 @@ FACTS = ("label", "plate", "vin")
 # Codes, keys, hashes, states, numbers, languages: the program makes them or checks them on their way in.
 WRITTEN_BY_PROGRAM = {
     "asks", "bad_because", "because", "came_from", "claimed_by", "code", "content_hash", "country", "decision",
-    "delivery", "did", "direction", "ended_because", "error_code", "event", "from_state", "holder", "how", "item",
-    "kind", "known", "language", "line", "login", "number", "number_hash", "order", "outcome", "part", "parts",
-    "password_hash", "payer", "phone", "position", "provider_id", "public_id", "raised_by", "reason",
-    "roadside_phone", "role", "source", "state", "status", "status_url", "stored_set", "texts_from",
+    "delivery", "did", "direction", "ended_because", "error_code", "event", "from_state", "held_because", "holder",
+    "how", "item", "kind", "known", "language", "line", "login", "number", "number_hash", "order", "outcome", "part",
+    "parts", "password_hash", "payer", "phone", "position", "provider_id", "public_id", "raised_by", "reason",
+    "reassigned", "roadside_phone", "role", "source", "state", "status", "status_url", "stored_set", "texts_from",
     "to_state", "token_hash", "words_version", "zone",
 }  # fmt: skip
 OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures"}
@@ -55,6 +55,8 @@ OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures"}
 
 def _fill(demo: Demo, text: str) -> None:
     with demo.house.store.write() as connection:
+        # Behind the guard's back: hostile words come in with a new line of the ledger.
+        connection.execute(DDL("DROP TRIGGER consents_unchanged"))
         for table, columns in TYPED.items():
             lengths = {name: getattr(table.c[name].type, "length", None) for name in columns}
             connection.execute(update(table).values({name: text[:length] for name, length in lengths.items()}))
