@@ -31,6 +31,16 @@ def unread_since(connection: Connection, phone_id: int) -> datetime | None:
     return found["received_at"] if found else None
 
 
+def unread_by_phone(connection: Connection, shop_id: int) -> dict[int, datetime]:
+    """The same for every phone of the shop that has one."""
+    table = tables.inbound
+    query = select(table.c.phone_id, table.c.received_at).where(
+        table.c.shop_id == shop_id, table.c.handled_at.is_(None), table.c.phone_id.is_not(None)
+    )
+    newest_first = rows.every(connection, query.order_by(desc(table.c.received_at)))
+    return {row["phone_id"]: row["received_at"] for row in newest_first}
+
+
 def begin_handling(connection: Connection, inbound_id: int, now: datetime) -> Row | None:
     """Take an inbound text in this transaction; None where another process was first."""
     table = tables.inbound

@@ -12,6 +12,7 @@ from followup.storage import alerts, inbox, machine, outcomes, shops
 from followup.storage.store import Connection, Store
 
 # Three missed ticks of the slowest that every shop depends on.
+UNREAD_FOR = timedelta(minutes=10)
 CLOCK_STANDS_AFTER = timedelta(minutes=2)
 
 
@@ -42,6 +43,9 @@ def _shop(connection: Connection, shop_id: int, now: datetime, needs_registratio
         yield "texts to US numbers wait: enter brand, campaign, use case and day of the registration in the settings."
     if shop.rules.is_everything_off or shop.rules.is_sending_stopped:
         yield "sending is stopped by the owner's switch."
+    waits = [at for at in inbox.unread_by_phone(connection, shop_id).values() if now - at > UNREAD_FOR]
+    if waits:
+        yield f"{len(waits)} customers wrote and nothing read it yet; no text leaves to them: look into the log."
     held = outcomes.held_texts(connection, shop_id)
     if held:
         yield f"{len(held)} texts may or may not have gone out: decide on the advisor's page."

@@ -7,6 +7,7 @@ told; consent in writing for marketing, (a)(2). Spacing and caps are this projec
 from __future__ import annotations
 
 import json
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -22,8 +23,8 @@ NOBODY = "+13125550199"
 TUESDAY = "2026-11-24T10:30"
 
 
-def ask(number: str, cover: str, at: str | None = TUESDAY) -> tuple[int, dict[str, Any]]:
-    arguments = ["may-text", number, "--cover", cover, *(["--at", at] if at else [])]
+def ask(number: str, cover: str, at: str | None = TUESDAY, *more: str) -> tuple[int, dict[str, Any]]:
+    arguments = ["may-text", number, "--cover", cover, *(["--at", at] if at else []), *more]
     done = CliRunner().invoke(main, arguments)
     return done.exit_code, json.loads(done.stdout) if done.exit_code in (0, 1) else {}
 
@@ -83,6 +84,26 @@ def test_a_second_invite_waits_for_the_spacing(demo: Demo) -> None:
     assert (status, "spacing" in rules(answer)) == (1, True)
     assert answer["next_at"] >= "2026-12-07"
     assert ask(number, "visits", "2026-11-25T12:00")[0] == 0
+
+
+def test_the_row_that_decided_is_named_and_a_file_holds_the_same(demo: Demo, tmp_path: Path) -> None:
+    agree(demo, NOBODY, "visits", "upkeep", "offers")
+    day = demo.house.now().date()
+    file = tmp_path / "may.json"
+    status, answer = ask(NOBODY, "upkeep", TUESDAY, "--json", str(file))
+    assert (status, json.loads(file.read_text())) == (0, answer)
+    assert answer["because"][0]["says"] == f"consent for upkeep stands: given on {day} (tablet, words of version 1)"
+    assert file.stat().st_mode & 0o777 == 0o600
+    agree(demo, NOBODY, "offers", event="narrowed", how="text_in")
+    assert f"a part was taken back on {day} (text in" in ask(NOBODY, "offers")[1]["because"][0]["says"]
+    assert ask(NOBODY, "upkeep")[0] == 0
+
+
+def test_a_number_is_held_to_the_state_of_its_area_code(demo: Demo) -> None:
+    # Dialing guides: Rhode Island on weekdays from 9 to 18; 401 is its area code. It is an hour ahead of the shop.
+    agree(demo, "+14015550147", "visits")
+    assert ask("+14015550147", "visits", "2026-11-24T16:59:59")[0] == 0
+    assert ask("+14015550147", "visits", "2026-11-24T17:00:00")[0] == 1
 
 
 @pytest.mark.parametrize("arguments", [["12", "--cover", "upkeep"], [NOBODY, "--cover", "ads"], [NOBODY],

@@ -10,8 +10,10 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
 from typing import Any, cast
 
-from followup.storage import outbox
-from followup.transports.transport import OutgoingText, SentReceipt, Transport
+from followup.storage import inbox, outbox
+from followup.transports.transport import InboundText, OutgoingText, SentReceipt, Transport
+from followup.workflows.answer_inbound import answer_inbound, answer_waiting
+from followup.workflows.keep_inbound import keep_inbound
 from followup.workflows.send_texts import Sender, send_texts
 from followup.workflows.settle_held_text import send_again
 from tests.workflows.counter import NUMBER, SECRET, Counter, open_counter
@@ -106,4 +108,22 @@ def test_two_people_who_press_send_again_send_it_once(database_url: str) -> None
         send_texts(store, shop_id, sender, lambda: NOW, "one", most=10)
     assert pressed == TRIES // 4, "one press of each two counted"
     assert len({text.body for text in wire.handed}) == len(wire.handed) == TRIES // 4
+    store.close()
+
+
+def test_two_stops_at_once_are_confirmed_once(database_url: str) -> None:
+    """47 CFR 64.1200(a)(12): one confirmation, none for a second STOP, also where two processes answer them."""
+    counter = open_counter(database_url)
+    store, shop_id = counter.store, counter.shop_id
+    with store.engine.connect():
+        for n in range(25):
+            at = NOW + timedelta(minutes=10 * n)
+            for which in ("a", "b"):
+                keep_inbound(store, InboundText(f"{which}{n}", NUMBER, "+13125550101", "stop"), at)
+            with store.read() as connection:
+                waiting = inbox.unhandled(connection, shop_id)
+            _at_once(*(lambda one=one, at=at: answer_inbound(store, one, at, SECRET) for one in waiting))
+            keep_inbound(store, InboundText(f"c{n}", NUMBER, "+13125550101", "start"), at + timedelta(minutes=1))
+            answer_waiting(store, shop_id, at + timedelta(minutes=1), SECRET)
+    assert sum(row["reason"] == "stopped" for row in counter.texts()) == 25
     store.close()
