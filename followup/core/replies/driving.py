@@ -5,7 +5,11 @@ from __future__ import annotations
 import re
 
 _ACT = (
-    r"(?:brake|braking|accelerat\w+|shift(?:s|ing)?|hit(?:ting)? (?:the |a |my )?(?:brakes?|gas|bumps?|potholes?|speed "
+    r"(?:brake|braking|pull(?:ing)? away|loosen\w*|take (?:my )?hands? off|(?:make|take) an? (?:\w+ )?(?:turn|"
+    r"corner|curve)|tak(?:e|ing) (?:off|corners|curves)|floor(?:ing)? it|punch(?:ing)? it|speed(?:ing)? up|"
+    r"(?:get|getting) up to speed|pass(?:ing)? (?:someone|people|a)|lift(?:ing)? off|cruis(?:e|ing)|"
+    r"coast(?:ing)?|hold(?:ing)? the brake|accelerat\w+|shift(?:s|ing)?|hit(?:ting)? (?:the |a |my )?(?:brakes?|"
+    r"gas|bumps?|potholes?|speed "
     r"bumps?|dips?|throttle|anchors)|(?:press|push|step|stomp|stand)\w* (?:on |down )?(?:on )?(?:the |it|my "
     r")?(?:brakes?|"
     r"pedal|gas|clutch|it)|turn(?:s|ing)? (?:the )?(?:wheel|left|right|key|corners?|sharp|the key|hard)|turn(?:s|"
@@ -27,8 +31,9 @@ _CUANDO = (
     r"met\w+ (?:la )?(?:reversa|drive|cambio|segunda|primera|velocidad)\w*|sub\w+|baj\w+|pis\w+|gir\w+|retroced\w+|"
     r"ech\w+ (?:pa|para|reversa|a andar)\w*|le (?:doy|acelero|piso|doy al aire)|va (?:despacio|rapido|en)|voy "
     r"(?:a|en|manejando|"
-    r"despacio|rapido)|cambi\w+ (?:de )?(?:velocidad|cambio|marcha)\w*|llueve|apag\w+|agarr\w+ (?:un )?(?:tope|"
-    r"bache|hoyo)s?)"
+    r"despacio|rapido)|cambi\w+ (?:de )?(?:velocidad|cambio|marcha)\w*|llueve|(?:agarr|tom)\w+ (?:velocidad|"
+    r"(?:una |la )?curva)|(?:le|lo) (?:meto|piso|prendo|arranco|acelero)|apag\w+|agarr\w+ (?:un )?(?:tope|bache|"
+    r"hoyo)s?)"
 )
 STRONG = re.compile(
     r"\b(?:(?:when|whenever|while|every time|each time|any ?time|once|as soon as|if) (?:(?:i|we|you|it|she|he|im|were|"
@@ -47,7 +52,8 @@ STRONG = re.compile(
     r"min|minutes|hours|percent|days|miles|people|years|weeks|th|k miles|mi)\b)\b|"
     r"\d\d (?:mph|kph)|at (?:idle|(?:low|high|highway|any|higher|lower|slow) speeds?|a stop|(?:red|stop) ?lights?|"
     r"stop signs?|speed)|going (?:uphill|downhill|up hills?|down hills?)|(?:up|down) (?:a |the )?hills?|uphill|"
-    r"downhill|"
+    r"downhill|(?:on|up) (?:the )?(?:hills|inclines|grades)|pulling away|taking off|after (?:the|that|a) (?:hill|"
+    r"pothole|curb|bump|long drive)|"
     r"en (?:frio|reversa|neutral|las? (?:vueltas?|curvas?|subidas?|bajadas?)|los (?:altos|topes|baches|semaforos)|"
     r"segunda|tercera|el (?:freeway|fwy|highway|trafico|semaforo|alto)|la (?:carretera|autopista|freeway|loma))|"
     r"de (?:subida|bajada)|cuesta arriba|(?:a los|a|arriba de|pasando de) (?:[3-9]\d|1[0-2]0)(?! ?(?:dolares|"

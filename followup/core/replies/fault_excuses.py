@@ -17,11 +17,15 @@ HARMLESS = re.compile(
     r"smok(?:e|ing) (?:weed|pot|cigar\w*|breaks?)|"
     r"drip coffee|no smoking|smoke (?:free|test|signals?|shop)|(?:love|enjoy|hate|fun|spending|spend) (?:\w+ "
     r"){0,3}smelling|(?:circled|marked|highlighted|printed|written|underlined) in (?:red|orange|yellow)|humo "
-    r"(?:que|de) (?:\w+ ){0,4}(?:verificacion|smog)|prueba de humo|apagando incendios|golpe (?:en|de) (?:la|el) "
-    r"(?:salpicadera|puerta|pintura|defensa que)|^\W*knock knock\W*$|me quede (?:parad|atorad|atascad)\w+ (?:en|"
-    r"por|detras de) (?:un|el|la) (?:tren|trafico|tranque|fila|junta|embotellamiento|caseta|trafico)|(?:camion|"
-    r"carro|troca|trailer) de (?:adelante|enfrente)|(?:truck|car|van|bus|guy) (?:in front of|ahead of) (?:me|us)|"
-    r"fire (?:away|when ready|me|you|him|her|drill|works)|youre fired|"
+    r"(?:que|de) (?:\w+ ){0,4}(?:verificacion|smog)|prueba de humo|(?:oliendo|huele|olor|apesta|smell\w*|"
+    r"stink\w*|reek\w*) (?:\w+ )?(?:a|of|like) (?:cigar\w*|tabaco|mota|perfume|weed|tobacco|fries|feet|wet dog|"
+    r"febreze|vomit|pizza)|(?:smoke|haze|humo) (?:\w+ )?(?:from|de) (?:the |los |las |el |la |my |mi )?(?:wild "
+    r"?fires?|fires|incendios?|quemas?|grill|bbq|neighbors?|vecin\w+|canada|hills|asado|carne)|wild ?fires?|"
+    r"incendios? (?:forestales|en|de)|apagando incendios|golpe (?:en|de) (?:la|el) (?:salpicadera|puerta|pintura|"
+    r"defensa que)|^\W*knock knock\W*$|me quede (?:parad|atorad|atascad)\w+ (?:en|por|detras de) (?:un|el|la) "
+    r"(?:tren|trafico|tranque|fila|junta|embotellamiento|caseta|trafico)|(?:camion|carro|troca|trailer) de "
+    r"(?:adelante|enfrente)|(?:truck|car|van|bus|guy) (?:in front of|ahead of) (?:me|us)|fire (?:away|when ready|"
+    r"me|you|him|her|drill|works)|youre fired|"
     r"got fired|on fire sale|fuego artificial\w*|fireworks?|leak ?proof|traffic (?:is |"
     r"was )?(?:crash|accident)|there(?:s| is| was) (?:an|a) (?:accident|crash|wreck) on|"
     r"accident on (?:the|i|hwy|highway|route)|hay un (?:accidente|choque) (?:en|adelante)|"
@@ -258,10 +262,18 @@ def is_supposed(plain: str, start: int) -> bool:
     return bool(_IF.search(sentence)) and bool(_THEN.search(plain))
 
 
+_ASKS = re.compile(r"^\W*(?:\w+ ){0,3}?(?:what|why|how|is|are|que|cual|como|por que)\b")
+_ON_PAPER = re.compile(
+    r"\b(?:on|in|from|of) (?:your|the|my|that|this) (?:report|sheet|list|paper|inspection|estimate|printout|text|"
+    r"message|video|picture)\b|"
+    r"\b(?:en|de|del) (?:su|el|la|mi) (?:reporte|hoja|lista|papel|inspeccion|presupuesto|mensaje|video)\b"
+)
+
+
 def is_what_we_told(clause: str, start: int) -> bool:
     """Whether it only repeats what we told, to ask about it."""
     left = re.split(r"\b(?:but|pero|and now|y ahora)\b", clause[:start])[-1]
-    return bool(_SAID_BY_US.search(left))
+    return bool(_SAID_BY_US.search(left)) or (bool(_ON_PAPER.search(clause)) and bool(_ASKS.search(clause)))
 
 
 def is_of_a_bike(plain: str) -> bool:

@@ -226,6 +226,16 @@ TODAY = (
     r"creaks|crunches|shakes|shudders|vibrates|wobbles|shimmies|pulls|drifts|wanders|leaks|drips|smokes|stalls|"
     r"surges|hesitates|lurches|jerks|bucks|slips|sputters|overheats|bounces|veers|thumps|thuds|bangs|trembles|"
     r"weaves|sways|misfires|backfires|steams|scrapes|rubs)(?! my)(?: \w+)?",
+    r"(?:it|she|he|car|truck|van|brakes?|engine|wheel) (?:does|did|do|can|will|started to|starts to|tends to|"
+    r"seems to|begins to|likes to|wants to) (?:\w+ )?(?:whine|rattle|shake|squeak|squeal|grind|groan|hum|click|"
+    r"clunk|knock|pull|drift|vibrate|wobble|leak|drip|smoke|stall|shudder|hesitate|jerk|slip|roar|howl|hiss|"
+    r"creak|pop|thump|buzz|moan|growl|overheat|wander|bounce|lurch|buck|shimmy|tick|whistle|chirp|screech|bog|"
+    r"weave|die|quit|grab)(?: \w+)?",
+    r"(?:idle|idles|idling) (?:\w+ )?(?:hunts|jumps|surges|up and down|bounces|lopes|rough|all over)(?: \w+)?",
+    r"key (?:wont|doesnt) (?:turn|go)(?: \w+)?",
+    r"(?:lope|misfire|stumble|hiccup|flutter|skip|shake)s? (?:at|when|on) (?:idle|idling|acceleration)(?: \w+)?",
+    r"(?:llanta|goma|rueda)s? (?:\w+ ){0,3}(?:inflad[oa]|embarazada|panzona|hinchada)(?: \w+)?",
+    r"jitterbug\w*|does (?:the|a) (?:jitter\w*|dance|shimmy|shake|wobble)(?: \w+)?",
     r"(?:started|starts?|keeps?|began|beginning|been|is|its|was|are|still|kept) (?:to )?(?!not |no |never |isnt "
     r")(?:\w+ )?(?:roar|groan|moan|howl|growl|humm?|whin|clunk|clank|rattl|squeal|squeak|screech|chirp|grind|"
     r"tick|click|hiss|gurgl|whistl|rumbl|creak|crunch|shak|shudder|vibrat|wobbl|shimmy|drift|wander|leak|dripp|"

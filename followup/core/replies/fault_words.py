@@ -21,12 +21,13 @@ CLASSES: dict[str, str] = {
     ),
     "HANDBRAKE": ("handbrake hand_brake parking_brake emergency_brake e_brake freno_de_mano freno_de_emergencia"),
     "FEEL": (
-        "soft softer spong* mush* squish* marshmallow carpet firewall floorboard sinks sinking sank"
-        " creeps creeping drops dropping numb mud dead rock_hard brick stiff twice both_feet two_feet"
-        " all_the_way way_down farther further jello pudding butter balloon_like fades fade fading"
-        " gives_out thumps pulses pulsat* kicks jumps stutter* sticky bland* suav* aguad* esponjos* floj*"
-        " hundid* hund* larg* dur* piedra muert* bombear bombearle bombeo respira brinca brinco tiembl*"
-        " gelatina no_responde no_sirve no_sirven no_agarra no_agarran no_regresa trabad*"
+        "pillow balloon foam memory_foam wet_sponge slow_leak almohada algodon colchon chicle pesad*"
+        " tieso tiesa soft softer spong* mush* squish* marshmallow carpet firewall floorboard sinks"
+        " sinking sank creeps creeping drops dropping numb mud dead rock_hard brick stiff twice both_feet"
+        " two_feet all_the_way way_down farther further jello pudding butter balloon_like fades fade"
+        " fading gives_out thumps pulses pulsat* kicks jumps stutter* sticky bland* suav* aguad* esponjos*"
+        " floj* hundid* hund* larg* dur* piedra muert* bombear bombearle bombeo respira brinca brinco"
+        " tiembl* gelatina no_responde no_sirve no_sirven no_agarra no_agarran no_regresa trabad*"
     ),
     "FEELAFTER": (
         "floor mat nothing hard lower low wood pan agua aire nada fondo piso tapete alfombra suelo al_metal down"
@@ -54,13 +55,14 @@ CLASSES: dict[str, str] = {
         " steering_rack power_steering ball_joint ball_joints rotula rotulas terminales"
     ),
     "STEERFAULT": (
-        "stiff stiffer hard harder heavy heavier tight notch* loose looser sloppy play wander* crooked"
-        " off_center jump* jerk* lock* stuck seized shak* vibrat* shimm* wobbl* trembl* nothing two_hands"
-        " both_hands both_arms fight fights dead slack sticks sticky binds binding pulls groan* whin*"
-        " moan* grind* creak* clunk* squeal* chirp* snapped broke broken hanging dur* pesad* floj* trabad*"
-        " traba traban chuec* juego vibr* tiembl* brinc* se_va no_regresa no_responde no_vuelve jala"
-        " golpe* rechin* zumb* gem* cruj* gim* suelt* sin_control tieso tiesa trono rompio quebro colgando"
-        " rar* hace_ruido temblor"
+        "torcid* clunky rough stuttery twitchy wanders drifts vague slop numb mushy squirrely rechin*"
+        " truen* tronando zumbando dura durita chilla vencid* stiff stiffer hard harder heavy heavier"
+        " tight notch* loose looser sloppy play wander* crooked off_center jump* jerk* lock* stuck seized"
+        " shak* vibrat* shimm* wobbl* trembl* nothing two_hands both_hands both_arms fight fights dead"
+        " slack sticks sticky binds binding pulls groan* whin* moan* grind* creak* clunk* squeal* chirp*"
+        " snapped broke broken hanging dur* pesad* floj* trabad* traba traban chuec* juego vibr* tiembl*"
+        " brinc* se_va no_regresa no_responde no_vuelve jala golpe* zumb* gem* cruj* gim* suelt*"
+        " sin_control tieso tiesa trono rompio quebro colgando rar* hace_ruido temblor"
     ),
     "WHEEL": (
         "wheel wheels rim rims hub tire tires tyre tyres llanta llantas goma gomas rueda ruedas rin rines"
@@ -68,17 +70,19 @@ CLASSES: dict[str, str] = {
         " lug_nuts birlo birlos tuerca tuercas ball_joint"
     ),
     "WHEELFAULT": (
-        "flat bulg* bubble lump lumps egg knot goiter nail nails screw bolt bald cords strings wires wire"
-        " steel shredded ripped ripping torn split splitting blew let_go popped deflated deflating leaning"
-        " crooked squishy hiss* hole gash puncture* losing loses leaking loose looser looseness missing"
-        " tilts tilting rock wobbl* wiggl* fell_off falling_off came_off coming_off folded stabbing rubs"
-        " rubbing cracked cracking bent wet glow* smok* hum humming howl* roar* growl* chirp* squeal*"
-        " squeak* grind* clunk* click* knock* finger_tight pointing ponch* espich* pinch* desinfl*"
-        " baja_baja bola bolita chipote huevo bulto chichon clavo tornillo pelona pelonas lis* alambr*"
-        " tela acero cuerdas lona revent* trono suelt* floj* chuec* vaci* sin_aire pica* tirando_aire"
-        " pierde_aire raj* cort* zafa* salir salirse salio caer baila bailan rug* zumb* rechin* truena"
-        " suena raspa rasp* vidrio grapa en_el_rin en_el_piso en_el_suelo doblad* perdio tembl* tiembl*"
-        " brinq* bambole* cayo"
+        "needs_air needing_air add_air adding_air losing_air chunk chunks going_down goes_down gone_down"
+        " slashed shot_out worn_to exploded torcid* le_echo_aire echarle_aire ponerle_aire inflar inflarla"
+        " inflarlas deforme deformada chipot* desgajad* separada se_baja baja_cada flat bulg* bubble lump"
+        " lumps egg knot goiter nail nails screw bolt bald cords strings wires wire steel shredded ripped"
+        " ripping torn split splitting blew let_go popped deflated deflating leaning crooked squishy hiss*"
+        " hole gash puncture* losing loses leaking loose looser looseness missing tilts tilting rock"
+        " wobbl* wiggl* fell_off falling_off came_off coming_off folded stabbing rubs rubbing cracked"
+        " cracking bent wet glow* smok* hum humming howl* roar* growl* chirp* squeal* squeak* grind*"
+        " clunk* click* knock* finger_tight pointing ponch* espich* pinch* desinfl* baja_baja bola bolita"
+        " chipote huevo bulto chichon clavo tornillo pelona pelonas lis* alambr* tela acero cuerdas lona"
+        " revent* trono suelt* floj* chuec* vaci* sin_aire pica* tirando_aire pierde_aire raj* cort* zafa*"
+        " salir salirse salio caer baila bailan rug* zumb* rechin* truena suena raspa rasp* vidrio grapa"
+        " en_el_rin en_el_piso en_el_suelo doblad* perdio tembl* tiembl* brinq* bambole* cayo"
     ),
     "PART": (
         "engine motor transmission tranny gearbox clutch axle axles driveshaft drive_shaft u_joint"
@@ -95,8 +99,11 @@ CLASSES: dict[str, str] = {
         " cabina banda parrilla grill grille tapon eje defensa facia"
     ),
     "LOOSE": (
-        "loose tilts tilting crooked bent snapped broke broken cracked burst busted hanging hangs"
-        " dangling dragging drags fell_off falling_off falls_off came_off coming_off fell_out let_go"
+        "torcid* dejo_de dejaron_de no_sirve no_sirven no_funciona fell_apart rattling wobbling whining"
+        " grinding clunking squealing howling shot toast kaput fried cooked blown blew ruined split torn"
+        " punctured crushed smashed dented_in quema quemo quemad* tronando rechinando zumbando calentando"
+        " goteando raja loose tilts tilting crooked bent snapped broke broken cracked burst busted hanging"
+        " hangs dangling dragging drags fell_off falling_off falls_off came_off coming_off fell_out let_go"
         " ripped rusted_through hole stabbing swollen seized stuck jammed sparks sparking chewed slips"
         " slipping grabs dead died failing failed smoking shaking leaking gone_out going_out acting_up"
         " screams screaming collapsed sagging sags rusted_out rotted suelt* chuec* doblad* rot* rompio"
@@ -112,11 +119,12 @@ CLASSES: dict[str, str] = {
         " cuartos horn claxon bocina pito wipers limpiaparabrisas_no"
     ),
     "LAMPFAULT": (
-        "out died dead dim dimmer dims flicker* quit quits stuck cut_out cuts_out went_out goes_out"
-        " burned_out burnt_out blinks blinking super_fast fundid* fundio apag* no_prende no_prenden"
-        " no_enciende no_encienden no_sirve no_sirven no_alumbran no_alumbra no_funcionan ni_alumbran"
-        " ni_prenden parpade* bajan titil* debil* tenue* fallan falla flojas cut not_working doesnt_work"
-        " dont_work stopped_working doesnt_come_on wont_come_on isnt_working arent_working"
+        "barely apenas dejo_de dejaron_de no_jala no_jalan blown blew fuse weak faint yellowish flicker"
+        " low quemad* quemo out died dead dim dimmer dims flicker* quit quits stuck cut_out cuts_out"
+        " went_out goes_out burned_out burnt_out blinks blinking super_fast fundid* fundio apag* no_prende"
+        " no_prenden no_enciende no_encienden no_sirve no_sirven no_alumbran no_alumbra no_funcionan"
+        " ni_alumbran ni_prenden parpade* bajan titil* debil* tenue* fallan falla flojas cut not_working"
+        " doesnt_work dont_work stopped_working doesnt_come_on wont_come_on isnt_working arent_working"
     ),
     "DASH": ("dash dashboard instrument_cluster gauges speedometer speedo tablero velocimetro"),
     "ICON": (
@@ -151,33 +159,40 @@ CLASSES: dict[str, str] = {
         " colorado tope arriba subio sube subiendo alta altisima max limite way_up buried redline"
     ),
     "HOTPART": (
-        "too_hot hot_to_touch boiling boiled boiled_over glowing scalding hirviendo hierve caliente"
-        " calientes melted melting derretid* toasty cooked overheating smoldering red_hot al_rojo_vivo"
+        "sizzling steaming red_hot burning_up overheats recalient* sobrecal* ardiendo too_hot"
+        " hot_to_touch boiling boiled boiled_over glowing scalding hirviendo hierve caliente calientes"
+        " melted melting derretid* toasty cooked overheating smoldering al_rojo_vivo"
     ),
     "SMELL": (
-        "smell smells smelled smelling smelt stink stinks stank reek reeks odor odour fumes whiff huele"
-        " huelo olia oler olor apesta peste"
+        "stench stinky aroma scent whiffs apestando oliendo olorcito tufo hediondo hiede peste_a smell"
+        " smells smelled smelling smelt stink stinks stank reek reeks odor odour fumes whiff huele huelo"
+        " olia oler olor apesta peste"
     ),
     "SCENT": (
-        "burn* gas gasoline petrol fuel smoke sweet syrup maple rubber plastic rotten egg eggs sulfur"
-        " exhaust electrical wire wires wiring chemical chemistry match matchstick toast toasted hair"
-        " melted oil fishy fish antifreeze diesel hot pancakes skunk quemad* quema quemand* gasolina humo"
-        " hule plastico dulce miel huevo huevos quimico cable cables caucho pescado podrido crudo calcetin"
-        " aceite raro feo acido balata clutch azufre gas_station"
+        "campfire clutch barbecue bbq ammonia paint glue crayons vinegar popcorn iron tar sulphur tires"
+        " tire nail_polish matches propane kerosene cooked scorched singed charcoal coolant rotting leña"
+        " cera barniz fierro lumbre llanta frenos balatas solvente thinner asado bateria burn* gas"
+        " gasoline petrol fuel smoke sweet syrup maple rubber plastic rotten egg eggs sulfur exhaust"
+        " electrical wire wires wiring chemical chemistry match matchstick toast toasted hair melted oil"
+        " fishy fish antifreeze diesel hot pancakes skunk quemad* quema quemand* gasolina humo hule"
+        " plastico dulce miel huevo huevos quimico cable cables caucho pescado podrido crudo calcetin"
+        " aceite raro feo acido balata azufre gas_station"
     ),
     "SMOKE": (
-        "smoke smokes smoky smoldering humo humito humareda humea humeando humeaba steam steaming steams"
-        " vapor puffs clouds flame flames sparks spark lumbre candela chispas chispa chisporrotea llamas"
-        " embers echando_humo smokes_like"
+        "haze fuming puff puffing billow* plume smoulder* ahumando ahum* humazo fumarola vaho smoke"
+        " smokes smoky smoldering humo humito humareda humea humeando humeaba steam steaming steams vapor"
+        " puffs clouds flame flames sparks spark lumbre candela chispas chispa chisporrotea llamas embers"
+        " echando_humo smokes_like"
     ),
     "FLUID": (
         "oil coolant antifreeze fluid water liquid goo stuff gas diesel aceite liquido anticongelante"
         " agua gasolina refrigerante transmission_fluid power_steering_fluid syrup slime brake_fluid"
     ),
     "LEAK": (
-        "leak leaks leaked leaking leaky drip drips dripping dripped puddle puddles spot spots stain"
-        " stains goo gunk all_over everywhere trail pissing puking puke spew* spit spits spitting dribbl*"
-        " seep* oozing gush* spraying sprays charco charcos gota gotas gotea gotean goteo goteando gotera"
+        "disappear* vanish* empties puddling weep* ooz* trickl* sprinkl* escurrim* goteand* vaciando leak"
+        " leaks leaked leaking leaky drip drips dripping dripped puddle puddles spot spots stain stains"
+        " goo gunk all_over everywhere trail pissing puking puke spew* spit spits spitting dribbl* seep*"
+        " oozing gush* spraying sprays charco charcos gota gotas gotea gotean goteo goteando gotera"
         " chorrea chorro chorreando escurr* fuga fugas derram* mancha manchas tirando tira bota botando"
         " escupe se_le_sale se_sale saliendo drops rajad*"
     ),
@@ -185,58 +200,80 @@ CLASSES: dict[str, str] = {
         "under underneath driveway garage carport beneath below where_i_park parking_spot parking_space"
         " ground debajo abajo cochera garaje piso suelo estacionamiento"
     ),
+    "LOWNESS": (
+        "keeps_going_down always_low low_again runs_low running_low bone_dry empty dropping"
+        " drops_overnight gone_again bajo_otra_vez baja_mucho se_baja se_acaba se_desaparece desaparece"
+        " vacio vacia"
+    ),
     "SOUND": (
-        "grumbl* groan* moan* howl* growl* hum hums humming whin* whir* click clicks clicking clicky tick"
-        " ticks ticking clunk* clank* clack* thud* thump* thunk* bang bangs banging pop pops popping knock"
-        " knocks knocking rattl* hiss* gurgl* whistle whistles whistling roar* rumbl* buzz buzzes buzzing"
-        " creak* crunch* squeal* squeak* screech* chirp* scrape scrapes scraping rub rubs rubbing grind"
-        " grinds grinding grindy jingl* tinny tapping flapping clatter* pinging wail* scream screams"
+        "squawk* whoosh* whump wump raspy rasping scratching scratchy chatter* chug* putter* thwack slap"
+        " slaps slapping snapping crackl* pounding hammering drumming plink* burbl* belch* wheez* shrill"
+        " jangl* tinkl* clapping booming boom growly clunky bzzz chirpy clicky squeaky squealy whiny"
+        " knocky rumbly rattly beeping beeps dinging chasquid* chasquea* crepita estruendo estallido"
+        " estallidos sisea siseo grunid* grune aull* retumba castanet* cencerr* campane* tabletea"
+        " chicharra grillo abejorro pajarito rechinad* crujir chillar zumbar tronar rechinar traqueo"
+        " martill* golpetear raspon ronronea tamborea choca_algo cadena tornillos_sueltos tracatraca"
+        " pujido puja grumbl* groan* moan* howl* growl* hum hums humming whin* whir* click clicks clicking"
+        " tick ticks ticking clunk* clank* clack* thud* thump* thunk* bang bangs banging pop pops popping"
+        " knock knocks knocking rattl* hiss* gurgl* whistle whistles whistling roar* rumbl* buzz buzzes"
+        " buzzing creak* crunch* squeal* squeak* screech* chirp* scrape scrapes scraping rub rubs rubbing"
+        " grind grinds grinding grindy jingl* tinny tapping flapping clatter* pinging wail* scream screams"
         " screaming shriek* warbl* drone droning noise noises noisy racket metal_on_metal bag_of_hammers"
         " bag_of_marbles ruido ruidos ruidito ruidillo ruidazo sonido suena suenan sonando truena truenan"
         " tronido tronidos tronando trono rechin* chilla chillan chillando chillido chillidos chirri*"
         " zumba zumban zumbido zumbando golpetea* golpeteo golpe golpes golpea golpeando cruje crujen"
         " crujido crujidos crujiendo ruge rugen rugido silba silbido silban chifla chiflido chiflando"
         " cascabel* matraca matraquea* sonaja maraca traquetea* traqueteo gemido gime quejido quejidos"
-        " raspa raspando rozando roza clac cloc clonc toc tac trac cuas crac tronazo fierro_con_fierro"
-        " metal_con_metal se_oye se_oyen se_escucha ronca ronquido aulla pita pitido suene truene rechine"
-        " zumbe cruja ruidote"
+        " raspa raspan raspando rozando roza clac cloc clonc toc tac trac cuas crac tronazo"
+        " fierro_con_fierro metal_con_metal se_oye se_oyen se_escucha ronca ronquido aulla pita pitido"
+        " suene truene rechine zumbe cruja ruidote"
     ),
     "SHAKE": (
-        "shake shakes shaking shaky shook shudder* shimmy shimmies shimmying vibrat* wobbl* judder*"
-        " trembl* bounce bounces bouncy bouncing sways swaying weave weaves weaving wanders wandering jerk"
-        " jerks jerking jerky lurch* buck bucks bucking hops hopping lunge* jolts jolting quiver* jitter*"
-        " fishtail* hiccup* cough coughs coughing sputter* stutter* surges surging hesitates sags ripples"
-        " tiembl* temblando temblor* temblequ* vibra vibran vibrando vibracion brinca brincan brinco"
-        " brincos brinquito brincotea salta saltos jalonea* jalones tironea* tirones cabecea* bambole*"
-        " bailotea sacude sacudidas meciendo mece zangolote* cimbra patada patadas rebota tosiendo tose"
-        " corcovea vibre tiemble brinque jalonee sacuda"
+        "skids skidding floats floating pogo rocks rocking twitchy twitches tremor tremors lags lagging"
+        " lunges chugs bogs bogging lugs choppy jumpy jolty trembly wobbly jiggl* wiggl* tirita saltea"
+        " zarandea vibrando trepida cimbrea culebrea zigzag* menea meneo baila bailando temblar vibrar"
+        " brincar jalonear shake shakes shaking shaky shook shudder* shimmy shimmies shimmying vibrat*"
+        " wobbl* judder* trembl* bounce bounces bouncy bouncing sways swaying weave weaves weaving wanders"
+        " wandering jerk jerks jerking jerky lurch* buck bucks bucking hops hopping lunge* jolts jolting"
+        " quiver* jitter* fishtail* hiccup* cough coughs coughing sputter* stutter* surges surging"
+        " hesitates sags ripples tiembl* temblando temblor* temblequ* vibra vibran vibracion brinca"
+        " brincan brinco brincos brinquito brincotea salta saltos jalonea* jalones tironea* tirones"
+        " cabecea* bambole* bailotea sacude sacudidas meciendo mece zangolote* cimbra patada patadas"
+        " rebota tosiendo tose corcovea vibre tiemble brinque jalonee sacuda"
     ),
     "HEARD": ("sound sounds sounded sounding"),
     "LIKENESS": ("like_a like_an like_something como_un como_una as_if como_si"),
     "VEER": (
-        "drift drifts drifting veer* wander* weave* weaving steers heads darts dives goes_sideways pulls"
-        " pulling jala jale jalar carga ladea desvia se_va cambia_de_carril"
+        "slides sliding tugs tugging yanks leans swerves swerving crabs edges floats dragging drags tira"
+        " jalaba tiraba inclina recuesta drift drifts drifting veer* wander* weave* weaving steers heads"
+        " darts dives goes_sideways pulls pulling jala jale jalar carga ladea desvia se_va"
+        " cambia_de_carril"
     ),
     "SIDE": (
-        "lane lanes left right curb ditch shoulder sideways izquierda derecha lado lados cuneta carril solo solito"
+        "centerline line oncoming side shoulder banqueta orilla ladito lane lanes left right curb ditch"
+        " sideways izquierda derecha lado lados cuneta carril solo solito"
     ),
     "STALL": (
-        "stall stalls stalled stalling conks conked quits cuts_out cut_out cutting_out shuts_off shut_off"
-        " shutting_off shuts_down dies ahoga se_apaga se_me_apaga apagarse apagar calla se_muere"
-        " se_me_muere durmio se_me_durmio se_me_quedo se_le_quedo se_apago se_me_apago"
+        "dies_out killed shuts chokes sputters_out se_muere_sola se_detiene stall stalls stalled stalling"
+        " conks conked quits cuts_out cut_out cutting_out shuts_off shut_off shutting_off shuts_down dies"
+        " ahoga se_apaga se_me_apaga apagarse apagar calla se_muere se_me_muere durmio se_me_durmio"
+        " se_me_quedo se_le_quedo se_apago se_me_apago"
     ),
     "GEAR": (
-        "gear gears into_gear in_gear out_of_gear into_reverse in_reverse into_drive in_drive into_park"
-        " in_park into_second into_third into_first in_second in_third in_fourth in_fifth out_of_third"
-        " out_of_second out_of_fourth second_gear third_gear first_gear cambios velocidad velocidades"
-        " reversa en_segunda en_tercera en_drive en_primera en_park de_park meto_drive palanca shifter"
-        " four_wheel_drive"
+        "reverse palanca_de_cambios la_reversa la_segunda la_tercera la_primera sobremarcha overdrive"
+        " cambio gear gears into_gear in_gear out_of_gear into_reverse in_reverse into_drive in_drive"
+        " into_park in_park into_second into_third into_first in_second in_third in_fourth in_fifth"
+        " out_of_third out_of_second out_of_fourth second_gear third_gear first_gear cambios velocidad"
+        " velocidades reversa en_segunda en_tercera en_drive en_primera en_park de_park meto_drive palanca"
+        " shifter four_wheel_drive"
     ),
     "GEARFAULT": (
-        "slip slips slipped slipping slam slams slammed jump jumps pop pops popped kick kicks kicked"
-        " grind grinds grinding stuck clunk* bang* thud hunts hunting wont doesnt refuses jerk* crunch*"
-        " no_entra no_entran no_agarra traba trabada pegado pegada patada cruje patina brinca golpe bota"
-        " truena nomas atora atorado brusco tarda rolled rolls gravel stir stirring"
+        "takes_forever slow_to delays delayed late hard_to lags cuesta brinca sale salta batalla"
+        " hesitates slow thunk* shudder* no_mete no_quiere rechina zumba se_bota se_sale slip slips"
+        " slipped slipping slam slams slammed jump jumps pop pops popped kick kicks kicked grind grinds"
+        " grinding stuck clunk* bang* thud hunts hunting wont doesnt refuses jerk* crunch* no_entra"
+        " no_entran no_agarra traba trabada pegado pegada patada cruje patina golpe bota truena nomas"
+        " atora atorado brusco tarda rolled rolls gravel stir stirring"
     ),
     "OPENING": ("hood bonnet door doors hatch trunk tailgate seat liftgate cofre capo bonete puerta cajuela asiento"),
     "OPENED": (
@@ -245,9 +282,11 @@ CLASSES: dict[str, str] = {
         " suelta se_mueve not_attached"
     ),
     "PLACE": (
-        "front rear back underneath under below beneath behind left right corner passenger driver_side"
-        " middle inside up_front adelante enfrente atras abajo debajo trasera trasero delantera delantero"
-        " adentro alante ventilas vents cabin cab interior radio"
+        "wheel_well floorboards engine_bay glove_box column footwell trunk back_seat below dashboard"
+        " consola tablero parte_de_abajo copiloto chofer front rear back underneath under beneath behind"
+        " left right corner passenger driver_side middle inside up_front adelante enfrente atras abajo"
+        " debajo trasera trasero delantera delantero adentro alante ventilas vents cabin cab interior"
+        " radio"
     ),
     "GOOD": ("fine great smooth smoothly good quiet perfect perfectly bien perfecto suavecito excelente awesome"),
 }

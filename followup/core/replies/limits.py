@@ -42,14 +42,16 @@ _MINDED = phrases(
 )
 _SUBJECT = phrases(
     r"(?:stop|quit|no more|enough) (?:with )?(?:the|those|these|your|any|of the) (?!texts?\b|messages?\b|"
-    r"reminders?\b|same\b|damn\b|constant\b|annoying\b|stupid\b)(?:\w+ ){1,2}(?:texts?|messages?|"
+    r"reminders?\b|same\b|robo\b|robot\b|auto\w*|spam\w*|nonstop\b|endless\b|daily\b|dumb\b|silly\b|damned\b|"
+    r"freaking\b|useless\b|junk\b|text\b|"
+    r"damn\b|constant\b|annoying\b|stupid\b)(?:\w+ ){1,2}(?:texts?|messages?|"
     r"reminders?|ones|stuff)",
     r"(?:solo|nomas|nada mas) (?:mand|envi|escrib|text|avis)\w+ (?:\w+ ){0,2}(?:de|sobre|por|para|"
     r"cuando)(?: \w+){0,4}",
     r"ya no (?:de|sobre|los de|las de) (?:el |la |los |las )?\w+",
     r"only (?:text|message|contact|send)(?: me)? (?:about|for|when|if|regarding)(?: \w+){0,4}",
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
-    rf"my |that |this )?(?!it\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
+    rf"my |that |this )?(?!it\b|me\b|us\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
     rf"good|a while|ever)\w+",
     r"no more (?:\w+ )?(?:texts?|messages?|reminders?) (?:about|for|on) (?:the |my )?(?!it\b|me\b|us\b|now\b|"
     r"this\b|that\b|anything)\w+",

@@ -55,6 +55,16 @@ _ENGLISH = phrases(
     r"un ?sub ?s?c?ri?be?",
     r"(?:please |pls )?(?:rmv|dnc|remv|unsub)(?: me)?(?=\Z|[.,!])",
     r"(?:is|are) off limits",
+    r"(?:remove|delete|wipe|erase|scrub|purge|clear|ditch|lose|forget|toss|trash|dump) my (?:\w+ )?(?:number|"
+    r"info|information|contact|details|data|digits|cell)(?! (?:is|was|changed))",
+    r"no (?:more|further|additional) (?:contact|outreach|communication)",
+    r"(?:never|didnt|did not|dont) (?:agree|agreed|ask|asked|sign up|signed up|consent|consented|want|wanted) to "
+    r"be (?:on|in|part of|added to|put on)(?: \w+){0,3} (?:list|texts?|group|thread)",
+    r"(?:text|contact|messag|bother)\w* (?:me|us|this number|this phone|it|here) again (?:and|or|will|is|ill|"
+    r"youll|gets)",
+    r"(?:keep|kept|keeps) (?:saying|telling (?:you|u|yall)(?: to)?|texting(?: you)?|replying|writing) (?:to )?stop",
+    r"(?:dont|do not|never|not) (?:\w+ )?(?:text|message|contact|call) (?:it|them|her|him|us|here|this (?:phone|"
+    r"number|line|cell)) (?:again|anymore|any more|ever)",
     # refusing
     rf"(?:no longer|do not|dont|never|not|didnt|nor do i|neither do i) (?:\w+ ){{0,2}}(?:wish|want|care|like|"
     rf"agree|consent|need|desire|wanna) (?:to )?(?:\w+ ){{0,2}}(?:receiv\w*|reciev\w*|get|see|"
@@ -115,6 +125,7 @@ _SPANISH = phrases(
     r"de la agenda|de manana))",
     rf"(?:delete|borron|remove|block) (?:a|al|de|en) {_MIO}",
     r"des(?:us|in)cri\w*",
+    rf"(?:den|de|dar|dando|deme|dame) de baja (?:a |de )?(?:{_MIO}|(?:este|mi))",
     r"fuera de (?:mi (?:cel|celular|telefono|vida|numero)|su lista)",
     rf"(?:ya )?no (?:\w+ ){{0,2}}(?:vuelvan?|vuelvas|sigan?|sigas|anden?) (?:a |de )?{_ENVIAR}\w*",
     rf"(?:no|nunca|tampoco|sin) (?:\w+ ){{0,3}}que (?:ya )?(?:no )?me (?:\w+ )?{_ENVIAR}\w+",
@@ -182,7 +193,7 @@ _FOR_NOW = phrases(
 """A booking or this one time is called off, not the texts."""
 _NAME = phrases(
     r"(?:pull|scratch|drop|remove|delete|take|nix|scrap|qui\w+|borr\w+|saqu\w+) (?:my name|mi nombre)(?: off| "
-    r"out)?(?=\Z|[.,!])"
+    r"out)?(?=\Z|[.,!]| (?:de|del|from) (?:ese|esa|la|el|the|that) (?:\w+ ?)$)"
 )
 _WARNING = re.compile(r"\bstop (?:engine|vehicle|the (?:car|vehicle|engine)|lamp|light|sign|safely|warning)\b")
 """What a dashboard says."""

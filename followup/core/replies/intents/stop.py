@@ -280,7 +280,7 @@ _LIBRE = phrases(
     r"no (?:me )?(?:molesten|molestes|molestar|fastidien|esten molestando|chinguen|frieguen)",
 )
 _HARMLESS = phrases(
-    r"no need to (?:stop|unsubscribe|opt out)(?: \w+){0,3}",
+    r"no need to (?:stop|unsubscribe|opt out|remove|delete|take me off)(?: \w+){0,3}",
     r"(?:please )?(?:dont|do not|never) (?:ever )?stop (?:the |my |sending |texting |with )?(?:\w+ "
     r"){0,2}(?:texts?|messages?|reminders?|me|alerts?)",
     r"como (?:le )?(?:\w+ )?(?:hago|hacer|hacerle) (?:para )?(?:que )?(?:\w+ ){0,5}(?:mand|envi|escrib|"
@@ -290,7 +290,7 @@ _HARMLESS = phrases(
     r"(?:how|como) (?:do|can|to|would|puedo|le hago|hago|le) (?:\w+ ){0,4}(?:stop|unsubscribe|"
     r"opt out|get off|get these|end|parar|cancelar|dar)\w*",
     r"dont (?:ever )?stop (?:texting|sending|the|reminding)",
-    r"no (?:me )?(?:dejen|deje) de (?:mandar|avisar|escribir)\w*",
+    r"no (?:me )?(?:dejen|deje|paren|pare|cesen) de (?:mandar|avisar|escribir)\w*",
     r"didnt (?:get|receive|see|want to bother)",
     r"no (?:need|problem) (?:\w+ )?(?:text|message)\w* (?:is|are) (?:fine|ok)",
     r"stop (?:by|in|over|at|sign|light)",
