@@ -92,6 +92,28 @@ def test_a_taken_text_is_sent_with_its_receipt(demo: Demo) -> None:
     assert wire.handed[0].valid_seconds <= 7 * 3600
 
 
+def test_no_text_lands_after_the_allowed_hours_however_late_it_is_taken(demo: Demo) -> None:
+    """Invites have until 18:00 at the shop (trade); the provider may take a text as late as the lease ends."""
+    demo.at("2026-11-23T17:50")
+    wire = Wire(_taken)
+    _send(demo, wire)
+    assert 0 < wire.handed[0].valid_seconds <= 10 * 60 - 60
+    demo.at("2026-11-23T17:59:30")
+    _send(demo, wire, most=200)
+    assert len([one for one in wire.handed if "invite" in _kind(demo, one)]) == 1
+    # What came too late leaves in the next hours.
+    demo.at("2026-11-24T10:30")
+    _send(demo, wire, most=200)
+    assert len(wire.handed) > 20
+
+
+def _kind(demo: Demo, text: OutgoingText) -> str:
+    with demo.house.store.read() as connection:
+        row = outbox.text_of_public_id(connection, text.public_id)
+    assert row is not None
+    return str(row["kind"])
+
+
 def test_in_flight_is_on_the_disk_before_the_first_byte(demo: Demo) -> None:
     demo.at(AT_ELEVEN)
     seen: list[str] = []

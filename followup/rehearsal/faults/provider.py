@@ -27,7 +27,8 @@ from followup.transports.local_phone import sign
 # Where a process of the trial asks that time go on; nothing of a provider's.
 TIME = "/time"
 ACCOUNT, TOKEN = "AC" + "0" * 32, "a token of this trial"
-_CLIENT_WAITS_AT_MOST = 10.0
+# Longer than the client waits.
+_SILENT_FOR_SECONDS = 60.0
 
 
 @dataclass(frozen=True)
@@ -153,6 +154,9 @@ class Provider:
         try:
             link.request("POST", parts.path, urlencode(form), headers)
             answer = link.getresponse().status
+        except OSError:
+            # Nobody is there: the provider gives up.
+            return
         finally:
             link.close()
         if answer // 100 == 2:
@@ -223,7 +227,7 @@ class _Handler(BaseHTTPRequestHandler):
     def _do_as(self, how: str, text: dict[str, Any]) -> None:
         if how.startswith(("silent", "late")):
             # Until the client gives up or is killed.
-            select.select([self.connection], [], [], _CLIENT_WAITS_AT_MOST)
+            select.select([self.connection], [], [], _SILENT_FOR_SECONDS)
         elif how == "reset":
             self.connection.setsockopt(socket.SOL_SOCKET, socket.SO_LINGER, struct.pack("ii", 1, 0))
         elif how == "half an answer":
