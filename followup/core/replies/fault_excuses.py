@@ -45,9 +45,10 @@ HARMLESS = re.compile(
     r"(?:the|my|a) (?:couch|sofa|bed)|at "
     r"(?:my|a|his|her|the)|early|out|the party|course|diet)|(?:scrap|scrape|scraping|shake|shaking) (?:up|(?:\w+ "
     r")?out of)(?: \w+ (?:money|cash|funds))?|"
-    r"pit stops?|you(?: guys| people|all)? (?:broke|scratched|cracked|dented|bent|ripped|tore)|only ever got "
-    r"towed|(?:me )?echo humo el (?:camion|trailer|bus|carro)|buzz (?:me|you|us|off|in|the|from)|(?:a|me a|us a) "
-    r"buzz\b(?! (?:from|in|when|at|coming|under))|give (?:me|us|him|her) a (?:buzz|ring|knock|shout)|"
+    r"pit stops?|you(?: guys| people|all)? (?:ruined|damaged|broke|scratched|cracked|dented|bent|ripped|tore)|"
+    r"only ever got towed|(?:do|does|did|doing|change|changed|changing) (?:\w+ ){0,2}oil|(?:me )?echo humo el "
+    r"(?:camion|trailer|bus|carro)|buzz (?:me|you|us|off|in|the|from)|(?:a|me a|us a) buzz\b(?! (?:from|in|when|"
+    r"at|coming|under))|give (?:me|us|him|her) a (?:buzz|ring|knock|shout)|"
     r"knock(?:ed)? (?:it )?(?:out|off|on (?:the|your|my) door)|knock on wood|pop(?:ping)? (?:in|by|over|into)(?! "
     r"(?:gear|second|third|first|reverse|neutral))|"
     r"(?:about|ready) to pop|squeez(?:e|ed|ing) (?:me|us|it|in)|(?:scraping|scrape) (?:ice|the ice|snow|frost|"
@@ -99,7 +100,8 @@ _CURE = (
     r"arregl(?:o|aron|e|ado|ada|amos)|repar(?:o|aron|ado|ada)|cambi(?:o|aron|e|ado)|compus(?:o|ieron)|"
     r"parch(?:aron|o|ado)|"
     r"quitaron|(?:pusieron|puso|puse|trae) (?:\w+ ){0,3}(?:otr[oa]s?|nuev[oa]s?)|(?:pastillas|balatas|llantas|"
-    r"frenos|bujias) nuev[oa]s|solucion\w+)"
+    r"frenos|bujias) nuev[oa]s|solucion\w+|aline(?:aron|o|ado)|balance(?:aron|o|ado)|aligned|realigned|balanced|"
+    r"rebalanced)"
 )
 _CURED = re.compile(r"\b" + _CURE + r"\b")
 _CURING = re.compile(
@@ -117,6 +119,8 @@ _OVER = re.compile(
     r"como nuevo)|"
     r"desaparecio (?:con|desde|despues)|never came back|se (?:acabo|quito|fue) (?:con|cuando|desde))\b"
 )
+_BEFORE_NOW = re.compile(r"\b(?:antes|used to|before you \w+ it|before it used to)(?: \w+){0,2} ?$")
+"""What was so once: `antes rechinaba`."""
 _AT_THE_TIME = re.compile(r"\b(?:when|after|because|where|the day|cuando|despues de que|porque)(?: \w+){0,3} ?$")
 """How a repair tells its reason: `a new battery when it died`."""
 _SAID_BY_US = re.compile(
@@ -138,7 +142,8 @@ _OF_ME = re.compile(
 _PRAISED = re.compile(
     r"\b(?:quedo (?:de lujo|perfecto|muy bien|bien|como nuev[oa]|al (?:100|cien|tiro))|thanks to you|dry as a "
     r"bone|quiet as a?|"
-    r"like new|purrs|runs like a (?:dream|top|champ)|smooth as)\b"
+    r"chulada|bien bonito|que bonito|una joya|de pelos|a todo dar|quedo chido|(?<!no )frena (?:muy )?bien|(?<!no "
+    r")jala (?:muy )?bien|like new|purrs|runs like a (?:dream|top|champ)|smooth as)\b"
 )
 _AGAIN = re.compile(
     r"\b(?:still|again|not (?:fix|repair)\w*|didnt (?:fix|help|last)|wasnt fixed|never fixed|isnt fixed|needs?|"
@@ -180,7 +185,8 @@ _LOOKS_BACK = re.compile(
     r"(?:lo|la) vendi|(?:lo|la) vendimos|"
     r"(?:mejor|ya) (?:lo|la) vendi|chatarr\w+|yonke|deshuesadero|pa(?:ra)? guatemala|en el divorcio|puro fierro|"
     r"aseguranza (?:nos|me) dio|"
-    r"(?:nos|me) dio el cheque|se hizo acordeon|lo remate|lo regale)\b"
+    r"(?:nos|me) dio el cheque|(?:lo|la) (?:choque|chocaron|choco \w+) y (?:fue|quedo|lo|la)|(?:fue|was a) \w+ "
+    r"loss|se hizo acordeon|lo remate|lo regale)\b"
 )
 _PRESENT = re.compile(
     r"\b(?:still (?:have|drive|driving|making|makes|mine|here)|other (?:car|truck|van|one)|the new one|my new|"
@@ -253,11 +259,11 @@ _CAR_IS_WELL = re.compile(
 )
 
 
-def is_supposed(plain: str, start: int) -> bool:
+def is_supposed(plain: str, start: int, fault: int) -> bool:
     """Whether it is only supposed: `if it starts shaking, I'll call`."""
     left = plain[max(0, start - 80) : start]
     sentence = re.split(r"[.!?;\n]", left)[-1]
-    if _SUPPOSED.search(sentence):
+    if _SUPPOSED.search(sentence) or _BEFORE_NOW.search(plain[:fault]):
         return True
     return bool(_IF.search(sentence)) and bool(_THEN.search(plain))
 
@@ -278,12 +284,14 @@ def is_what_we_told(clause: str, start: int) -> bool:
 
 def is_of_a_bike(plain: str) -> bool:
     """Whether it tells of a bicycle, whose wheels and brakes are no car's."""
-    return bool(_BIKE.search(plain)) and not _CAR_ALONE.search(plain)
+    own = _LIKENED.sub(" ", plain)
+    return bool(_BIKE.search(own)) and not _CAR_ALONE.search(plain)
 
 
 _BIKE = re.compile(
     r"\b(?:bikes?|bicycles?|bicis?|bicicletas?|tricycle|stroller|wheelchair|skateboard|carriola|patineta)\b"
 )
+_LIKENED = re.compile(r"\b(?:like|como|than|as)\b(?: \w+){1,7}")
 _CAR_ALONE = re.compile(
     r"\b(?:car|truck|van|suv|engine|motor|steering|dash|exhaust|carro|coche|troca|camioneta|volante|escape|mofle|"
     r"auto|hood|it|mine|brakes)\b"
@@ -303,7 +311,8 @@ def is_of_another_thing(clause: str, start: int, end: int) -> bool:
         likeness = _LIKENESS.search(clause[max(0, found.start() - 24) : found.start()])
         if likeness:
             continue
-        is_near = found.start() < end or found.start() - end <= 12
+        gap = clause[found.end() : start] if found.start() < start else clause[end : found.start()]
+        is_near = "," not in gap and len(gap) <= (60 if found.start() < start else 12)
         if is_near and not _OF_A_CAR.search(_OTHER.sub(" ", clause)):
             return True
         between = clause[found.end() : start]

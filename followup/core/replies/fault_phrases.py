@@ -60,6 +60,9 @@ NOW = (
     r"birlos?|tuercas)(?! (?:tool|wrench))",
     r"(?:that is|thats) (?:my|the) (?:brakes|pedal|steering) (?:today|now|lately|these days)",
     r"shredded (?:rubber|tire|tyre)",
+    r"(?:sank|sunk|dropped|sits|sitting|leans?|leaning) (?:\w+ ){0,3}(?:rim|corner|one side)",
+    r"(?:casi )?no (?:le queda|tiene|trae) aire",
+    r"(?:metal|fierro|iron|steel) (?:con|on|contra|against) (?:metal|fierro|iron|steel)",
     # running away
     r"(?:took off|takes off|surg\w+|accelerat\w+|rev\w*|sped up|speeds up|lunges) (?:\w+ )?(?:by itself|on its "
     r"own|all by itself|for no reason|without me)",
@@ -72,6 +75,8 @@ NOW = (
     r"wont (?:stay|hold) in (?:park|gear)",
     r"cruise (?:control )?(?:\w+ ){0,2}(?:wouldnt|wont|doesnt|stuck)(?: \w+)?",
     r"jumps? (?:\w+ )?(?:into|out of) (?:reverse|gear|drive|park|neutral|first|second|third)",
+    r"(?:echa|bota|tira|saca|sale|avienta|suelta|echando|botando|tirando|sacando|saliendo) (?:un |una |mucha |"
+    r"mucho |puro )?(?:nubes?|nubarron\w*|humo|humito|humareda|vapor|chispas)(?: \w+)?",
     # heat, smoke
     r"(?:runs|running|ran|getting|gets|got|so|too|real|way too) hot(?=\Z|[ ,.!](?:when|in|on|like|at|and|if|"
     r"every|lately|now|under|idling|going|climbing|again|to touch))(?! (?:outside|out|today|here|coffee))",
@@ -133,6 +138,13 @@ TODAY = (
     r"(?:estoy|ando|quede|estamos|andamos) (?:\w+ )?(?:tirad[oa]s?|varad[oa]s?|botad[oa]s?|parad[oa]s? en (?:la|"
     r"medio|el))(?! en (?:la cama|el sofa|un tren))",
     r"no carga (?:la |el )?(?:pila|bateria|alternador)",
+    r"no da corriente",
+    r"(?:me|nos) dejo (?:\w+ )?(?:a pie|tirad\w+|botad\w+|varad\w+|parad\w+)",
+    r"(?:queda|quedo|quede|quea|anda|ando|anduve|vengo) sin (?:luces|lucees|direccion|faros|claxon|calaveras|stops?)",
+    r"(?:en|con|llego en|traigo en|llevo en|viene en|va en|mando|mande|mandar|mandando|necesit\w+|ocup\w+|pid\w+|"
+    r"llam\w+) (?:\w+ ){0,2}(?:la |una )?grua",
+    r"(?:lights?|signals?|blinkers?|horn|wipers?|headlights?) (?:dont|doesnt|wont|arent|isnt|no sirven?|"
+    r"quit)(?=\Z|[,])",
     # power
     r"no (?:guts|pep|oomph|get up and go|go|zip|pickup|acceleration|pull)(?: \w+)? ?(?:anymore|left|uphill|when|"
     r"at all|going|on|in)?(?=\Z|[ ,.!])(?<!no go)",
@@ -198,6 +210,11 @@ TODAY = (
     r"agua|anticongelante|mas aceite)(?: \w+)?",
     r"se le (?:va|sale|fue|esta (?:yendo|saliendo)) (?:\w+ )?(?:aceite|agua|todo|anticongelante|liquido|gas\w*)",
     r"(?:aceite|agua|liquido) se le (?:fue|va|sale|esta)(?: \w+)?",
+    r"(?:coolant|water|antifreeze|gas) in (?:the|my) (?:engine )?oil|oil in (?:the|my) (?:coolant|radiator|water|"
+    r"air filter|antifreeze)",
+    r"(?:agua|anticongelante|gasolina) (?:en|con) (?:el )?aceite|aceite (?:en|con) (?:el )?(?:agua|radiador|"
+    r"anticongelante)",
+    r"(?:quemando|tirando|gastando|consumiendo) (?:\w+ )?aceite",
     r"dipstick (?:\w+ ){0,3}(?:looks like|dry|empty|nothing|milky|chocolate|low|bone|milk\w*)(?: \w+)?",
     r"(?:milky|milkshake|chocolate milk|foam\w*|mayo\w*|espuma|cafe con leche) (?:\w+ ){0,4}(?:oil|cap|dipstick|"
     r"aceite|radiator|coolant|tapon|varilla)",

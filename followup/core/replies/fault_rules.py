@@ -73,6 +73,8 @@ RULES: tuple[Rule, ...] = (
         "BRAKE SOUND 6",
         "SOUND SITUATION 12",
         "SOUND PLACE 6",
+        "HEARING > SOUND 5",
+        "NOTHING SITUATION 10",
         "HEARD SITUATION 12 -GOOD",
         "HEARD PART 5 -GOOD",
         "LIKENESS SITUATION 9 -GOOD",

@@ -21,25 +21,27 @@ CLASSES: dict[str, str] = {
     ),
     "HANDBRAKE": ("handbrake hand_brake parking_brake emergency_brake e_brake freno_de_mano freno_de_emergencia"),
     "FEEL": (
-        "pillow balloon foam memory_foam wet_sponge slow_leak almohada algodon colchon chicle pesad*"
-        " tieso tiesa soft softer spong* mush* squish* marshmallow carpet firewall floorboard sinks"
-        " sinking sank creeps creeping drops dropping numb mud dead rock_hard brick stiff twice both_feet"
-        " two_feet all_the_way way_down farther further jello pudding butter balloon_like fades fade"
-        " fading gives_out thumps pulses pulsat* kicks jumps stutter* sticky bland* suav* aguad* esponjos*"
-        " floj* hundid* hund* larg* dur* piedra muert* bombear bombearle bombeo respira brinca brinco"
-        " tiembl* gelatina no_responde no_sirve no_sirven no_agarra no_agarran no_regresa trabad*"
+        "pressure presion pillow balloon foam memory_foam wet_sponge slow_leak almohada algodon colchon"
+        " chicle pesad* tieso tiesa soft softer spong* mush* squish* marshmallow carpet firewall"
+        " floorboard sinks sinking sank creeps creeping drops dropping numb mud dead rock_hard brick stiff"
+        " twice both_feet two_feet all_the_way way_down farther further jello pudding butter balloon_like"
+        " fades fade fading gives_out thumps pulses pulsat* kicks jumps stutter* sticky bland* suav*"
+        " aguad* esponjos* floj* hundid* hunde hunden hundio hundiendo larg* duro dura duros duras"
+        " durisim* piedra muert* bombear bombearle bombeo respira brinca brinco tiembl* gelatina"
+        " no_responde no_sirve no_sirven no_agarra no_agarran no_regresa trabad*"
     ),
     "FEELAFTER": (
         "floor mat nothing hard lower low wood pan agua aire nada fondo piso tapete alfombra suelo al_metal down"
     ),
     "BRAKEFAULT": (
-        "grab* lock locks locked locking nothing dead howl* grumbl* groan* squeal* squeak* screech*"
-        " grind* gone_to glow* smok* hot drag* stick sticks sticking stuck fade* fading warped warp burst"
-        " busted snapped wobbl* shak* pulsat* judder* metal_on_metal useless toast_now late numb mush*"
-        " spong* soft squish* marshmallow scream* moan* rub rubbing weak* rechin* chill* muert* fallan"
-        " fallando flojos duros larg* revento rompio fierro_con_fierro metal_con_metal vibran pegad*"
-        " trabad* amarr* no_sirven no_sirve no_agarran no_agarra no_jalan no_responden calientes humean"
-        " truenan jalan brincan se_acabaron rezar pan piedra aguados nada"
+        "bland* suav* aguad* esponjos* piso fondo suelo tapete pressure presion mal_de_frenos grab* lock"
+        " locks locked locking nothing dead howl* grumbl* groan* squeal* squeak* screech* grind* gone_to"
+        " glow* smok* hot drag* stick sticks sticking stuck fade* fading warped warp burst busted snapped"
+        " wobbl* shak* pulsat* judder* metal_on_metal useless toast_now late numb mush* spong* soft"
+        " squish* marshmallow scream* moan* rub rubbing weak* rechin* chill* muert* fallan fallando flojos"
+        " duros larg* revento rompio fierro_con_fierro metal_con_metal vibran pegad* trabad* amarr*"
+        " no_sirven no_sirve no_agarran no_agarra no_jalan no_responden calientes humean truenan jalan"
+        " brincan se_acabaron rezar pan piedra aguados nada"
     ),
     "NOT": (
         "cant cannot couldnt wont wouldnt doesnt didnt dont barely hardly never not nearly_didnt"
@@ -60,9 +62,10 @@ CLASSES: dict[str, str] = {
         " tight notch* loose looser sloppy play wander* crooked off_center jump* jerk* lock* stuck seized"
         " shak* vibrat* shimm* wobbl* trembl* nothing two_hands both_hands both_arms fight fights dead"
         " slack sticks sticky binds binding pulls groan* whin* moan* grind* creak* clunk* squeal* chirp*"
-        " snapped broke broken hanging dur* pesad* floj* trabad* traba traban chuec* juego vibr* tiembl*"
-        " brinc* se_va no_regresa no_responde no_vuelve jala golpe* zumb* gem* cruj* gim* suelt*"
-        " sin_control tieso tiesa trono rompio quebro colgando rar* hace_ruido temblor"
+        " snapped broke broken hanging duro duros duras durisim* pesad* floj* trabad* traba traban chuec*"
+        " juego vibr* tiembl* brinc* se_va no_regresa no_responde no_vuelve jala golpe* zumb* gime gimen"
+        " gemido cruj* suelt* sin_control tieso tiesa trono rompio quebro colgando raro rara hace_ruido"
+        " temblor"
     ),
     "WHEEL": (
         "wheel wheels rim rims hub tire tires tyre tyres llanta llantas goma gomas rueda ruedas rin rines"
@@ -70,19 +73,21 @@ CLASSES: dict[str, str] = {
         " lug_nuts birlo birlos tuerca tuercas ball_joint"
     ),
     "WHEELFAULT": (
-        "needs_air needing_air add_air adding_air losing_air chunk chunks going_down goes_down gone_down"
-        " slashed shot_out worn_to exploded torcid* le_echo_aire echarle_aire ponerle_aire inflar inflarla"
-        " inflarlas deforme deformada chipot* desgajad* separada se_baja baja_cada flat bulg* bubble lump"
-        " lumps egg knot goiter nail nails screw bolt bald cords strings wires wire steel shredded ripped"
-        " ripping torn split splitting blew let_go popped deflated deflating leaning crooked squishy hiss*"
-        " hole gash puncture* losing loses leaking loose looser looseness missing tilts tilting rock"
-        " wobbl* wiggl* fell_off falling_off came_off coming_off folded stabbing rubs rubbing cracked"
-        " cracking bent wet glow* smok* hum humming howl* roar* growl* chirp* squeal* squeak* grind*"
-        " clunk* click* knock* finger_tight pointing ponch* espich* pinch* desinfl* baja_baja bola bolita"
-        " chipote huevo bulto chichon clavo tornillo pelona pelonas lis* alambr* tela acero cuerdas lona"
-        " revent* trono suelt* floj* chuec* vaci* sin_aire pica* tirando_aire pierde_aire raj* cort* zafa*"
-        " salir salirse salio caer baila bailan rug* zumb* rechin* truena suena raspa rasp* vidrio grapa"
-        " en_el_rin en_el_piso en_el_suelo doblad* perdio tembl* tiembl* brinq* bambole* cayo"
+        "sank sunk wobb* wobl* alabr* casi_no_tiene_aire no_tiene_aire poco_aire needs_air needing_air"
+        " add_air adding_air losing_air chunk chunks going_down goes_down gone_down slashed shot_out"
+        " worn_to exploded torcid* le_echo_aire echarle_aire ponerle_aire inflar inflarla inflarlas"
+        " deforme deformada chipot* desgajad* separada se_baja baja_cada flat bulg* bubble lump lumps egg"
+        " knot goiter nail nails screw bolt bald cords strings wires wire steel shredded ripped ripping"
+        " torn split splitting blew let_go popped deflated deflating leaning crooked squishy hiss* hole"
+        " gash puncture* losing loses leaking loose looser looseness missing tilts tilting rock wobbl*"
+        " wiggl* fell_off falling_off came_off coming_off folded stabbing rubs rubbing cracked cracking"
+        " bent wet glow* smok* hum humming howl* roar* growl* chirp* squeal* squeak* grind* clunk* click*"
+        " knock* finger_tight pointing ponch* espich* pinchada pinchado pincho pincharon pinchazo desinfl*"
+        " baja_baja bola bolita chipote huevo bulto chichon clavo tornillo pelona pelonas lisa lisas liso"
+        " lisos alambr* tela acero cuerdas lona revent* trono suelt* floj* chuec* vaci* sin_aire pica*"
+        " tirando_aire pierde_aire raja rajad* cortada cortado zafa* salir salirse salio caer baila bailan"
+        " ruge rugen rugido zumb* rechin* truena suena raspa rasp* vidrio grapa en_el_rin en_el_piso"
+        " en_el_suelo doblad* perdio tembl* tiembl* brinq* bambole* cayo"
     ),
     "PART": (
         "engine motor transmission tranny gearbox clutch axle axles driveshaft drive_shaft u_joint"
@@ -106,10 +111,11 @@ CLASSES: dict[str, str] = {
         " hangs dangling dragging drags fell_off falling_off falls_off came_off coming_off fell_out let_go"
         " ripped rusted_through hole stabbing swollen seized stuck jammed sparks sparking chewed slips"
         " slipping grabs dead died failing failed smoking shaking leaking gone_out going_out acting_up"
-        " screams screaming collapsed sagging sags rusted_out rotted suelt* chuec* doblad* rot* rompio"
-        " quebrad* quebro raja* colgando colgad* arrastr* cayo cayendo zafad* zafo revent* trabad* traba"
-        " atorad* atora pegad* muert* murio muere fallando falla fallan hundi* hinchad* patina patinando"
-        " tronad* sali* suelta desprend* botad* no_carga no_aguanta no_amortiguan no_jala no_enfria"
+        " screams screaming collapsed sagging sags rusted_out rotted suelt* chuec* doblad* roto rota rotos"
+        " rotas rompio quebrad* quebro raja* colgando colgad* arrastr* cayo cayendo zafad* zafo revent*"
+        " trabad* traba atorad* atora pegad* muert* murio muere fallando falla fallan hundi* hinchad*"
+        " patina patinando tronad* saliendo suelta desprend* botad* no_carga no_aguanta no_amortiguan"
+        " no_jala no_enfria"
     ),
     "LAMPPART": (
         "headlight headlights headlamp headlamps taillight taillights tail_light tail_lights tail_lamp"
@@ -155,8 +161,9 @@ CLASSES: dict[str, str] = {
         "needle gauge temp temperature temp_gauge thermometer aguja termometro temperatura medidor marcador_de_calor"
     ),
     "HIGH": (
-        "red h hot high pinned pegged climbing climbs climbed maxed past_the above_the top rojo roja"
-        " colorado tope arriba subio sube subiendo alta altisima max limite way_up buried redline"
+        "maxim* maxio al_maximo maximo red h hot high pinned pegged climbing climbs climbed maxed"
+        " past_the above_the top rojo roja colorado tope arriba subio sube subiendo alta altisima max"
+        " limite way_up buried redline"
     ),
     "HOTPART": (
         "sizzling steaming red_hot burning_up overheats recalient* sobrecal* ardiendo too_hot"
@@ -179,10 +186,10 @@ CLASSES: dict[str, str] = {
         " aceite raro feo acido balata azufre gas_station"
     ),
     "SMOKE": (
-        "haze fuming puff puffing billow* plume smoulder* ahumando ahum* humazo fumarola vaho smoke"
-        " smokes smoky smoldering humo humito humareda humea humeando humeaba steam steaming steams vapor"
-        " puffs clouds flame flames sparks spark lumbre candela chispas chispa chisporrotea llamas embers"
-        " echando_humo smokes_like"
+        "nube nubes nubarron nublazon haze fuming puff puffing billow* plume smoulder* ahumando ahum*"
+        " humazo fumarola vaho smoke smokes smoky smoldering humo humito humareda humea humeando humeaba"
+        " steam steaming steams vapor puffs clouds flame flames sparks spark lumbre candela chispas chispa"
+        " chisporrotea llamas embers echando_humo smokes_like"
     ),
     "FLUID": (
         "oil coolant antifreeze fluid water liquid goo stuff gas diesel aceite liquido anticongelante"
@@ -206,27 +213,27 @@ CLASSES: dict[str, str] = {
         " vacio vacia"
     ),
     "SOUND": (
-        "squawk* whoosh* whump wump raspy rasping scratching scratchy chatter* chug* putter* thwack slap"
-        " slaps slapping snapping crackl* pounding hammering drumming plink* burbl* belch* wheez* shrill"
-        " jangl* tinkl* clapping booming boom growly clunky bzzz chirpy clicky squeaky squealy whiny"
-        " knocky rumbly rattly beeping beeps dinging chasquid* chasquea* crepita estruendo estallido"
-        " estallidos sisea siseo grunid* grune aull* retumba castanet* cencerr* campane* tabletea"
-        " chicharra grillo abejorro pajarito rechinad* crujir chillar zumbar tronar rechinar traqueo"
-        " martill* golpetear raspon ronronea tamborea choca_algo cadena tornillos_sueltos tracatraca"
-        " pujido puja grumbl* groan* moan* howl* growl* hum hums humming whin* whir* click clicks clicking"
-        " tick ticks ticking clunk* clank* clack* thud* thump* thunk* bang bangs banging pop pops popping"
-        " knock knocks knocking rattl* hiss* gurgl* whistle whistles whistling roar* rumbl* buzz buzzes"
-        " buzzing creak* crunch* squeal* squeak* screech* chirp* scrape scrapes scraping rub rubs rubbing"
-        " grind grinds grinding grindy jingl* tinny tapping flapping clatter* pinging wail* scream screams"
-        " screaming shriek* warbl* drone droning noise noises noisy racket metal_on_metal bag_of_hammers"
-        " bag_of_marbles ruido ruidos ruidito ruidillo ruidazo sonido suena suenan sonando truena truenan"
-        " tronido tronidos tronando trono rechin* chilla chillan chillando chillido chillidos chirri*"
-        " zumba zumban zumbido zumbando golpetea* golpeteo golpe golpes golpea golpeando cruje crujen"
-        " crujido crujidos crujiendo ruge rugen rugido silba silbido silban chifla chiflido chiflando"
-        " cascabel* matraca matraquea* sonaja maraca traquetea* traqueteo gemido gime quejido quejidos"
-        " raspa raspan raspando rozando roza clac cloc clonc toc tac trac cuas crac tronazo"
-        " fierro_con_fierro metal_con_metal se_oye se_oyen se_escucha ronca ronquido aulla pita pitido"
-        " suene truene rechine zumbe cruja ruidote"
+        "suea hueco hueca rozon fierros latas piedras squawk* whoosh* whump wump raspy rasping scratching"
+        " scratchy chatter* chug* putter* thwack slap slaps slapping snapping crackl* pounding hammering"
+        " drumming plink* burbl* belch* wheez* shrill jangl* tinkl* clapping booming boom growly clunky"
+        " bzzz chirpy clicky squeaky squealy whiny knocky rumbly rattly beeping beeps dinging chasquid*"
+        " chasquea* crepita estruendo estallido estallidos sisea siseo grunid* grune aull* retumba"
+        " castanet* cencerr* campane* tabletea chicharra grillo abejorro pajarito rechinad* crujir chillar"
+        " zumbar tronar rechinar traqueo martill* golpetear raspon ronronea tamborea choca_algo cadena"
+        " tornillos_sueltos tracatraca pujido puja grumbl* groan* moan* howl* growl* hum hums humming"
+        " whin* whir* click clicks clicking tick ticks ticking clunk* clank* clack* thud* thump* thunk*"
+        " bang bangs banging pop pops popping knock knocks knocking rattl* hiss* gurgl* whistle whistles"
+        " whistling roar* rumbl* buzz buzzes buzzing creak* crunch* squeal* squeak* screech* chirp* scrape"
+        " scrapes scraping rub rubs rubbing grind grinds grinding grindy jingl* tinny tapping flapping"
+        " clatter* pinging wail* scream screams screaming shriek* warbl* drone droning noise noises noisy"
+        " racket metal_on_metal bag_of_hammers bag_of_marbles ruido ruidos ruidito ruidillo ruidazo sonido"
+        " suena suenan sonando truena truenan tronido tronidos tronando trono rechin* chilla chillan"
+        " chillando chillido chillidos chirri* zumba zumban zumbido zumbando golpetea* golpeteo golpe"
+        " golpes golpea golpeando cruje crujen crujido crujidos crujiendo ruge rugen rugido silba silbido"
+        " silban chifla chiflido chiflando cascabel* matraca matraquea* sonaja maraca traquetea* traqueteo"
+        " gemido gime quejido quejidos raspa raspan raspando rozando roza clac cloc clonc toc tac trac"
+        " cuas crac tronazo fierro_con_fierro metal_con_metal se_oye se_oyen se_escucha ronca ronquido"
+        " aulla pita pitido suene truene rechine zumbe cruja ruidote"
     ),
     "SHAKE": (
         "skids skidding floats floating pogo rocks rocking twitchy twitches tremor tremors lags lagging"
@@ -241,6 +248,11 @@ CLASSES: dict[str, str] = {
         " cabecea* bambole* bailotea sacude sacudidas meciendo mece zangolote* cimbra patada patadas"
         " rebota tosiendo tose corcovea vibre tiemble brinque jalonee sacuda"
     ),
+    "HEARING": (
+        "se_oye se_oyen se_escucha se_escuchan se_le_oye se_le_escucha oigo escucho oye hear heard"
+        " hearing makes making noise ruido"
+    ),
+    "NOTHING": ("nothing_happens nothing_happened no_response"),
     "HEARD": ("sound sounds sounded sounding"),
     "LIKENESS": ("like_a like_an like_something como_un como_una as_if como_si"),
     "VEER": (
@@ -292,14 +304,15 @@ CLASSES: dict[str, str] = {
 }
 
 OTHERS = (
-    "bike bikes bicycle bici bicicleta tricycle stroller computer computers laptop pc website server"
-    " printer washer washing_machine dryer fridge refrigerator freezer oven stove furnace sink faucet"
-    " toilet kitchen bathroom roof ceiling basement mower lawnmower lawn_mower weedwhacker chainsaw"
-    " generator boat golf_cart dishwasher drum drums knee knees hip hips stomach belly tummy neck bones"
-    " joints voice wallet marriage stocks market smoke_detector smoke_detectors smoke_alarm fire_alarm"
-    " neighbor_dog upstairs phone cell iphone tablet lavadora secadora refri refrigerador estufa podadora"
-    " techo cocina computadora celular telefono rodilla rodillas espalda panza tambor plomero"
-    " bateria_del_celular boiler lavabo inodoro tuberia tele musica motorcycle moto bicis barbecue brisket"
-    " finances financially money wifi alarm_clock bank jar dolar dinero presupuesto bolsillo cartera"
+    "sitter babysitter nanny helper coworker bike bikes bicycle bici bicicleta tricycle stroller computer"
+    " computers laptop pc website server printer washer washing_machine dryer fridge refrigerator freezer"
+    " oven stove furnace sink faucet toilet kitchen bathroom roof ceiling basement mower lawnmower"
+    " lawn_mower weedwhacker chainsaw generator boat golf_cart dishwasher drum drums knee knees hip hips"
+    " stomach belly tummy neck bones joints voice wallet marriage stocks market smoke_detector"
+    " smoke_detectors smoke_alarm fire_alarm neighbor_dog upstairs phone cell iphone tablet lavadora"
+    " secadora refri refrigerador estufa podadora techo cocina computadora celular telefono rodilla"
+    " rodillas espalda panza tambor plomero bateria_del_celular boiler lavabo inodoro tuberia tele musica"
+    " motorcycle moto bicis barbecue brisket finances financially money wifi alarm_clock bank jar dolar"
+    " dinero presupuesto bolsillo cartera"
 )
 """What may leak, shake, die or make noise and is no car."""

@@ -57,7 +57,8 @@ _SUBJECT = phrases(
     r"this\b|that\b|anything)\w+",
     r"(?:no me|ya no|dejen de|ya no me|no) (?:\w+ )?(?:mand\w+|envi\w+|escrib\w+|record\w+|"
     r"molest\w+) (?:\w+ ){0,2}(?:sobre|de|por|acerca de|con) (?:el |la |los |las |"
-    r"lo de )?(?!mas\b|nuevo|este numero|esto\b|eso\b|favor|nada|nuevo|aqui|parte|ustedes|"
+    r"lo de )?(?!mas\b|texto\b|textos\b|mensajes?\b|sms\b|este\b|celular\b|telefono\b|ahora\b|fa\b|whats\w*|"
+    r"nuevo|este numero|esto\b|eso\b|favor|nada|nuevo|aqui|parte|ustedes|"
     r"su parte)\w+",
 )
 _FOR_GOOD = phrases(

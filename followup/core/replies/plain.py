@@ -46,7 +46,8 @@ _SHORT_FORMS = {
     "nuthin": "nothing", "somethings": "something is", "tryna": "trying to", "kinda": "kinda", "shouldnt": "shouldnt",
     "em": "them", "oky": "ok", "oki": "ok",
     "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably",
-    "ppl": "people",
+    "ppl": "people", "stpo": "stop", "sotp": "stop", "stp": "stop",
+    "tsop": "stop", "stahp": "stop",
 }  # fmt: skip
 _SPANISH_SHORT_FORMS = {
     "q": "que", "k": "que", "ke": "que", "xq": "porque", "pq": "porque", "xk": "porque", "tb": "tambien",
@@ -59,7 +60,8 @@ _SPANISH_SHORT_FORMS = {
     "porfas": "por favor", "exo": "hecho", "aver": "a ver", "asta": "hasta", "boy": "voy",
     "llamarle": "llamarle", "nadamas": "nada mas", "namas": "nada mas", "tons": "entonces",
     "cdo": "cuando", "cnd": "cuando", "dnd": "donde", "aki": "aqui", "toy": "estoy", "ta": "esta", "tarde": "tarde",
-    "alas": "a las", "ala": "a la", "carro": "carro", "ntp": "no te preocupes", "vdd": "verdad", "vrd": "verdad",
+    "alas": "a las", "ala": "a la", "carro": "carro", "ntp": "no te preocupes",
+    "guele": "huele", "guelo": "huelo", "reboco": "revoco", "vdd": "verdad", "vrd": "verdad",
 }  # fmt: skip
 _CONTRACTED = re.compile(r"\b(we|he|she|they|it|that)'(d|ll)\b")
 _WORD = re.compile(r"[a-z]+(?:'[a-z]+)*|\d+[a-z]*|[^\sa-z\d]|\s+")

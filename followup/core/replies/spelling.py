@@ -22,6 +22,7 @@ _TARGETS = {
                 " wrong person please"
                 " interested thanks mileage odometer loaner shuttle price perfect sounds works change different another"
                 " complaint manager removed remove stopped working second third first finished going until starting"
+                " wobbles wobbling overheating transmission rattling clunking clicking headlights battery engine"
                 " quarter fortnight midday twenty thirty eleven twelve independence halloween valentines"
             )
         )
@@ -37,12 +38,14 @@ _TARGETS = {
                 " equivocado equivocada kilometros millas perfecto prefiero quiero puedo cuanto cuesta"
                 " llamenme necesito"
                 " hasta entre tambien segunda primera ultima agendar arranca volante derrama direccion"
+                " temperatura transmision alambre quitenme saquenme borrenme"
             )
         )
     ),
 }
 _NEVER = word_set(
-    "squeezing squeezed squeeze squeezes freaking streaming speaking sneaking"
+    "battling scrapping clocking tricking cracking licking battering"
+    " squeezing squeezed squeeze squeezes freaking streaming speaking sneaking"
     " money matches match marsh mach marches month mouth moth months soon moon noun neon might light right fight sight"
     " tight eight weight weak weed meek seek weeks cheek wheel wheels west beak peak nest smock smile smart spoke"
     " spoken launch lunch bunch latter lather water waiter ladder alter altered otter later rather letter mourning"

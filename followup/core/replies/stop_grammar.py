@@ -20,7 +20,7 @@ _WORK = (
 )
 _CEASE = (
     r"(?:stop|stahp|stawp|stoppp*|quit|cease|discontinue|end|halt|kill|terminate|suspend|disable|deactivate|axe|"
-    r"nix|can|cancel|drop|lose|shut down|cut)"
+    r"nix|cancel|drop|lose|shut down|cut)"
 )
 _OFF = r"(?:turn|switch|shut|knock|lay|call|cut)"
 _REMOVE = (
@@ -98,6 +98,9 @@ _ENGLISH = phrases(
     r"all))?(?=\Z|[.,!])",
     r"(?:the )?last (?:text|message) i (?:want|ever want|expect|better)(?: \w+){0,4}",
     r"(?:blocking|block) (?:you|u|yall|this|ur) (?:\w+ ){0,2}(?:now|number|unless|if|today|next|guys)?",
+    r"(?<!to )(?<!cant )(?<!wont )(?<!didnt )(?<!doesnt )(?:quit|stop|cut) (?:it|this|that)(?: out)?(?: now| "
+    r"already| please)?\Z",
+    r"leave my (?:phone|number|line|cell|inbox) (?:alone|in peace|be)",
     # being left alone
     r"(?:leave|let) (?:me|us) (?:alone|be|the \w+ alone|in peace)(?! able)",
     r"(?:^|[.,!?] |go |please |just )(?:bother|bug|text|annoy|pester|harass|spam|message) (?:some ?(?:one|body)|"
@@ -108,16 +111,16 @@ _ENGLISH = phrases(
 )
 _ENVIADO = (
     r"(?:mensaj\w*|textos?|msgs?|sms|recordatorios?|avisos?|notificaciones|publicidad|propaganda|promociones|"
-    r"spam|alertas?|campanas?|cosas|correos)"
+    r"spam|alertas?|anuncios?|campanas?|cosas|correos)"
 )
 _ENVIAR = (
     r"(?:mand|envi|escrib|text|tecst|contact|molest|busqu|busc|insist|fastidi|chin[gu]|fre[gu]|jod|acos|lleg|yeg|"
-    r"notific|record|avis)"
+    r"notific|record|recuerd|avis)"
 )
 _MIO = r"(?:mi|este|mis|ese|el) (?:\w+ )?(?:numero|telefono|tel|cel|celular|contacto|datos|nombre|informacion|linea)"
 _SPANISH = phrases(
     rf"(?:qui[tc]|saqu|sak|sac|borr|elimin|remuev|remov|retir|tach|baj|suprim|dej|desinscrib|desapunt)\w*me "
-    rf"(?:\w+ ){{0,3}}(?:de|del|fuera)(?: de)? (?:\w+ ){{0,3}}(?:lista|base|sistema|registros?|"
+    rf"(?:\w+ ){{0,3}}(?:de|del|fuera)(?: de)? (?:\w+ ){{0,3}}(?:listas?|base|sistema|registros?|"
     rf"campanas?|grupo|clientes|contactos|text|{_ENVIADO})",
     rf"(?!\w*(?:aron|aste|ado) )(?:qui[tc]|saqu|sac|borr|elimin|remuev|remov|retir|tach|suprim|olvid|limpi)\w* "
     rf"(?:\w+ ){{0,2}}{_MIO}(?! (?:de|del|en) (?:la agenda|ese|la cita|el horario|manana|la lista de espera))",
@@ -130,7 +133,7 @@ _SPANISH = phrases(
     rf"(?:ya )?no (?:\w+ ){{0,2}}(?:vuelvan?|vuelvas|sigan?|sigas|anden?) (?:a |de )?{_ENVIAR}\w*",
     rf"(?:no|nunca|tampoco|sin) (?:\w+ ){{0,3}}que (?:ya )?(?:no )?me (?:\w+ )?{_ENVIAR}\w+",
     rf"que (?:ya )?no (?:me |nos |le )?(?:\w+ )?{_ENVIAR}(?:e|a|en|an|ue|uen)(?: \w+)?(?= |\Z|[.,!])",
-    rf"no (?:se )?(?:me )?{_ENVIAR}(?:e|a|en|an|ue|uen) (?:\w+ ){{0,2}}(?:mas|nunca|jamas)(?= |\Z|[.,!])",
+    rf"no (?:se )?(?:me )?{_ENVIAR}(?:e|a|en|an|ue|uen) (?:\w+ ){{0,4}}(?:mas|nunca|jamas)(?= |\Z|[.,!])",
     rf"(?:no|ni|ya no|tampoco) (?:\w+ )?(?:quier\w+|kier\w+|dese\w+|necesit\w+|acept\w+|autoriz\w+|me interesa|"
     rf"pedi|solicite) (?:\w+ ){{0,4}}{_ENVIADO}",
     r"no (?:quiero|deseo|me interesa) (?:ser|estar|seguir|aparecer) (?:\w+ ){0,4}(?:lista|base|datos|clientes|"
@@ -147,7 +150,7 @@ _SPANISH = phrases(
     rf"(?:ni un|cero|sin|nada de|no mas|ningun) (?:\w+ )?{_ENVIADO}(?: mas)?(?! (?:de la|del|sobre|de que))",
     r"(?:dej\w+|dejar)(?:me|nos)? (?:ya )?en paz",
     r"(?:ya )?no (?:\w+ )?insist\w+",
-    r"ya no quiero nada(?=\Z|[.,!])",
+    rf"no (?:\w+ )?recibir (?:\w+ ){{0,3}}{_ENVIADO}",
 )
 _RESUMES = phrases(
     r"(?:opted out|unsubscribed|stopped(?: it| them)?|blocked|texted stop|said stop|hit stop|sent stop)(?: "
@@ -164,6 +167,9 @@ _RESUMES = phrases(
     r"unsubscribe|opt ?out)",
     r"(?:my|i give|giving|give you|gave) (?:\w+ )?consent to be (?:contacted|texted)",
     r"keep me on",
+    r"(?:can|ok to|may|please|free to|go ahead and|let you) (?!dont |not |never |do |stop )(?:\w+ )?(?:send|text|"
+    r"message|remind|contact)\w* (?:me )?(?:\w+ ){0,3}again",
+    r"(?:vuelv|regres)\w*(?:me)? a (?:poner|meter|anotar|incluir|agregar|apuntar)\w*",
     r"turn(?:ed)? (?:\w+ )?back on",
     r"(?:want|like) (?:the|your|those|my) (?:texts?|messages?|reminders?) (?:back|again)",
     r"(?:texts|messages|reminders) (?:back|again) (?:please|on)",
@@ -186,9 +192,12 @@ _ASKS_HOW = re.compile(
 """A question how to stop is `help`: what it holds is no stop."""
 _FOR_NOW = phrases(
     r"(?:off|out|me|name) (?:for |from |of |on |de )?(?:for )?(?:this (?:one|time|round|visit|month|week)|now|"
-    r"today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)day|"
+    r"today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|"
     r"(?:the |your |ur |that |ese |el )?(?:schedule|calendar|books?|appointment|slot|horario|agenda|cita|"
     r"waiting list|wait list|shuttle|lista de espera))(?: \w+)?",
+    r"(?:my name |me |us )(?:\w+ ){0,3}off (?:\w+ ){0,3}for (?:the )?\d+",
+    r"(?:borr|quit|saqu|elimin|tach|cancel)\w*me (?:\w+ )?(?:del|de la|de|para|de las) (?:dia|manana|hoy|lunes|"
+    r"martes|miercoles|jueves|viernes|sabado|agenda|cita|horario|\d)(?: \w+){0,3}",
 )
 """A booking or this one time is called off, not the texts."""
 _NAME = phrases(

@@ -165,7 +165,7 @@ TODAY = (
     r"(?:weak|dim) (?:head)?lights",
     r"(?:wont|doesnt|cant|didnt|wouldnt|not|isnt|dont|refuses? to|never|trouble|hard to|"
     r"cant get it to|barely|hardly|hard time) (?:\w+ ){0,2}(?:start(?:ing|s)?|crank(?:ing)?|"
-    r"turn over|turning over)(?! (?:texting|the week|work|until|till|at|a new|my (?:day|week|"
+    r"turn over|turning over)(?! (?:texting|the week|work|until|till|at (?:\d|work|noon)|a new|my (?:day|week|"
     r"shift)|on))",
     r"no (?:start|crank)",
     r"(?:car|it|truck|van|engine|suv|she|motor|battery) (?:\w+ ){0,2}(?:died|dies|stall(?:s|ed|"
@@ -248,7 +248,6 @@ TODAY = (
     r"quede (?:parad[oa]|tirad[oa]|varad[oa]|botad[oa])",
     r"(?:me|nos) dejo (?:tirad|botad|parad|varad)\w+",
     r"bateria (?:\w+ ){0,2}(?:muerta|descargada|se murio|muerto)",
-    r"grua",
     r"pierde (?:fuerza|potencia|agua|aceite|liquido|aire|anticongelante)",
     r"(?:llanta|goma|neumatico)s? (?:\w+ ){0,3}(?:lis[oa]s?|rajad\w+|agrietad\w+|cortad\w+)",
     r"se siente (?:\w+ ){0,2}(?:rar[oa]|mal|feo|inestable|flojo)",

@@ -103,7 +103,7 @@ def _is_excused(plain: str, one: Found) -> bool:
     return (
         excuses.is_of_a_wiper(clause, words)
         or excuses.is_of_another_thing(clause, one.start - begin, one.end - begin)
-        or excuses.is_supposed(plain, one.start)
+        or excuses.is_supposed(plain, one.start, one.fault)
         or excuses.is_cured(plain, one.start, one.end, one.fault)
         or excuses.is_what_we_told(clause, one.start - begin)
     )

@@ -337,15 +337,36 @@ _YES = re.compile(
     r"dale|sale|adelante|por favor|exactly|confirm(?:ed)?|affirmative|please do|si todos?|"
     r"correcto)\b"
 )
-_NO_MORE = re.compile(
-    r"^(?:yes|yeah|yep|si|sure)\b.*\b(?:no (?:more|mas)|(?:ya )?no quiero|dont want|do not want|stop)\b"
+_NO = re.compile(
+    r"^\W*(?:(?:oh|um|well|actually|hey|oiga|ay|pues|please|por favor) )*(?:no|nah|nope|not|never mind|nel|"
+    r"nombre)\b(?! (?:more|mas|longer|quiero(?! que (?:par|dej|quit|cancel))|i want|doubt|me mand\w+|"
+    r"manden|pares|objection|problem|hay problema))|"
+    r"\b(?:keep|dont (?:stop|remove|take)|do not (?:stop|remove)|no (?:los |lo |la |me )?(?:paren?|quiten?|"
+    r"borren?|saquen?|cancelen?)|not all|only|solo|nomas|just (?:the|those|that|about)|"
+    r"(?<!no )sigan?|mantengan?|continu\w+|leave (?:it|them) on|i (?:like|want|need) (?:them|the|these|those|"
+    r"your)|me (?:sirven|gustan)|dejenlos|dejalos)\b"
 )
-_NO = re.compile(r"\b(?:no|not|dont|keep|nah|just|only|solo|nomas|siga|sigan|mantengan?)\b")
+"""A no to the question whether to stop, or a wish to keep some of the texts."""
+_ENOUGH = re.compile(
+    r"\b(?:no (?:more|mas)|(?:ya )?no (?:quiero|deseo)(?! que (?:par|dej|quit|cancel))|(?:si|yes),? ya no|dont "
+    r"want|do not want|stop|unsubscribe|"
+    r"remove|"
+    r"(?:that is|thats) (?:the idea|what i|the plan)|what i (?:said|siad|asked|want|meant|told you)|already "
+    r"(?:said|told)|(?:eso|es lo que) (?:quiero|dije|pedi)|all of (?:it|them)|"
+    r"everything|forever|para siempre|quitenme|borrenme|saquenme|de baja|(?:cut|take|get|opt) (?:me )?off|(?:im|"
+    r"am|we are) (?:through|done)|todos?|cuanto antes|"
+    r"please|por favor|porfa|pls)\b"
+)
+_ASSENT = re.compile(
+    r"(?:ye+|yea|yah|yas|ya|uh ?huh|mm?hm+|aja|aha|exacto|exact\w*|eso|simon|sip|sisi|efectiv\w*|10 4|roger|true|"
+    r"cierto|desde luego|claro\w*|bye)\b"
+)
 
 
 def _agrees(said: Said) -> bool:
-    if said.text in ("please", "por favor"):
+    """Whether it says yes to our question whether to stop."""
+    if _NO.search(said.text):
+        return False
+    if said.text in ("please", "por favor") or _ENOUGH.search(said.text):
         return True
-    if _NO_MORE.search(said.text):
-        return True
-    return any(_YES.match(one) for one in said.clauses) and not _NO.search(said.text)
+    return any(_YES.match(one) or _ASSENT.match(one) for one in (*said.clauses, *said.parts))
