@@ -117,12 +117,10 @@ def keep_conversation(
     connection: Connection, shop_id: int, phone_id: int, now: datetime, state: dict[str, Any], thread: dict[str, Any]
 ) -> None:
     """Set the phone's conversation."""
-    table = tables.conversations
-    done = connection.execute(
-        update(table).where(table.c.phone_id == phone_id).values(state=state, thread=thread, changed_at=now)
-    )
-    if done.rowcount == 0:
-        rows.add(connection, table, shop_id=shop_id, phone_id=phone_id, state=state, thread=thread, changed_at=now)
+    table, values = tables.conversations, {"state": state, "thread": thread, "changed_at": now}
+    # Added first: two processes may speak with a phone for the first time at once.
+    if rows.add_new(connection, table, shop_id=shop_id, phone_id=phone_id, **values) is None:
+        connection.execute(update(table).where(table.c.phone_id == phone_id).values(**values))
 
 
 def conversations_of_shop(connection: Connection, shop_id: int, phone_id: int | None = None) -> list[Row]:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import UTC, datetime, timedelta
 
 from sqlalchemy import Connection, select, update
+from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.exc import IntegrityError
 
 from followup.storage import rows, tables
@@ -53,10 +54,10 @@ def give_back_lease(connection: Connection, name: str, holder: str) -> None:
 
 def beat(connection: Connection, name: str, now: datetime) -> None:
     """Say that this tick ran."""
-    table = tables.heartbeats
-    done = connection.execute(update(table).where(table.c.name == name).values(at=now))
-    if done.rowcount == 0:
-        connection.execute(table.insert().values(name=name, at=now))
+    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
+    first = dialect.insert(tables.heartbeats).values(name=name, at=now)
+    # In one statement: two processes may say it for the first time at once.
+    connection.execute(first.on_conflict_do_update(index_elements=["name"], set_={"at": now}))
 
 
 def last_beats(connection: Connection) -> dict[str, datetime]:

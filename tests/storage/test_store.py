@@ -10,10 +10,16 @@ import pytest
 from sqlalchemy import select, text
 from sqlalchemy.exc import DatabaseError, StatementError
 
-from followup.storage import machine, rows, schema, tables
+from followup.storage import inbox, machine, people, rows, schema, shops, tables
 from followup.storage.store import Store, make_engine
 
 NOW = datetime(2026, 11, 23, 15, 0, tzinfo=UTC)
+SHOP_FACTS = {
+    "name": "Elm Street Auto",
+    "zone": "America/Chicago",
+    "phone": "+13125550101",
+    "texts_from": "+13125550100",
+}
 
 
 @pytest.fixture
@@ -75,6 +81,35 @@ def test_many_writers_lose_no_increment(store: Store) -> None:
         one.join()
     with store.read() as connection:
         assert connection.execute(text("SELECT n FROM counted")).scalar_one() == 100
+
+
+def test_many_may_do_a_thing_for_the_first_time_at_once(store: Store) -> None:
+    """An update, and an insert where it found nothing, fails here on PostgreSQL."""
+    with store.write() as connection:
+        shop_id = shops.add_shop(connection, NOW, "elm", SHOP_FACTS)
+        phone_id = people.keep_phone(connection, shop_id, "+13125550147", ("America/Chicago",), "mobile", NOW)
+    failed: list[Exception] = []
+    together = threading.Barrier(4)
+
+    def begin(number: int) -> None:
+        try:
+            for turn in range(10):
+                together.wait(10)
+                with store.write() as connection:
+                    machine.beat(connection, f"tick {turn}", NOW)
+                    inbox.keep_conversation(connection, shop_id, phone_id, NOW, {"asked": number}, {})
+        except Exception as error:
+            failed.append(error)
+            together.abort()
+
+    threads = [threading.Thread(target=begin, args=(number,)) for number in range(4)]
+    for thread in threads:
+        thread.start()
+    for thread in threads:
+        thread.join()
+    assert failed == []
+    with store.read() as connection:
+        assert len(machine.last_beats(connection)) == 10
 
 
 def test_a_lease_has_one_holder_and_a_new_holder_a_new_term(store: Store) -> None:

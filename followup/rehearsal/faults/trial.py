@@ -140,7 +140,7 @@ class _Trial:
         while self.running or self.standing:
             ended = self.nursery.wait(list(self.running))
             if not ended:
-                raise TimeoutError(f"seed {self.plan.seed}: a process did not end; see {self.shop.folder}")
+                raise TimeoutError(f"seed {self.plan.seed}: a process did not end\n{self._last_words()}")
             if sum(self._take_note(one) for one in ended):
                 self._note_halves()
                 self.struck += 1
@@ -227,8 +227,11 @@ class _Trial:
                 self.kills += 1
                 return True
         if ended.number:
-            raise RuntimeError(f"seed {self.plan.seed}: a process failed; see {self.shop.folder}")
+            raise RuntimeError(f"seed {self.plan.seed}: a process failed\n{self._last_words()}")
         return False
+
+    def _last_words(self) -> str:
+        return (self.shop.folder / "work.log").read_text(encoding="utf-8", errors="replace")[-4000:]
 
     def _something_is_open(self) -> bool:
         if self.standing:
