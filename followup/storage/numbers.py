@@ -50,6 +50,7 @@ def number_picture(
         is_deceased=any(one.is_deceased for one in persons),
         is_fleet=any(one.is_fleet for one in persons),
         paused_until=max((one.paused_until for one in persons if one.paused_until), default=None),
+        nobody_because=people.why_nobody_has_phone(connection, phone_id),
         is_frozen=bool(state.get("is_frozen")),
         needs_registration=needs_registration,
         written_at=inbox.last_inbound_at(connection, phone_id),

@@ -132,6 +132,16 @@ def end_phone_ties(connection: Connection, phone_id: int, on: date, because: str
     )
 
 
+def why_nobody_has_phone(connection: Connection, phone_id: int) -> str | None:
+    """Why the last tie of a phone ended, where none stands any more; None where one stands, or there never was one."""
+    table = tables.person_phones
+    query = select(table.c.to_on, table.c.ended_because).where(table.c.phone_id == phone_id)
+    ties = rows.every(connection, query.order_by(table.c.to_on))
+    if not ties or any(row["to_on"] is None for row in ties):
+        return None
+    return str(ties[-1]["ended_because"] or "its tie ended")
+
+
 def end_vehicle_ties(connection: Connection, vehicle_id: int, person_ids: list[int], on: date, because: str) -> None:
     """These persons no longer have the car."""
     table = tables.ties

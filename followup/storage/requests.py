@@ -94,6 +94,15 @@ def requests_of_persons(connection: Connection, person_ids: list[int]) -> list[R
     return rows.every(connection, query)
 
 
+def is_asked_for_by_text(connection: Connection, phone_id: int) -> bool:
+    """True where a request or booking stands that the phone asked for by text."""
+    table = tables.booking_requests
+    query = select(table.c.id).where(
+        table.c.phone_id == phone_id, table.c.came_from == "text", table.c.state.in_((*OPEN, "confirmed"))
+    )
+    return rows.first(connection, query.limit(1)) is not None
+
+
 def requests_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
     """Every request for a car, the newest first."""
     table = tables.booking_requests

@@ -10,7 +10,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from followup.core.wall import day_of
-from followup.storage import inbox, outbox, outcomes, shops, stops
+from followup.storage import consents, inbox, outbox, outcomes, shops, stops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 from followup.transports.transport import BadNumber, OptedOut, StatusReport
@@ -25,6 +25,7 @@ def keep_status(store: Store, public_id: str, attempt: int, report: StatusReport
             body = {"public_id": public_id, "id": report.provider_id, "status": report.status}
             inbox.add_dead_letter(connection, None, now, "a delivery report about no text of ours", body)
             return False
+        consents.lock(connection, text["shop_id"], text["number"])
         code = str(report.code) if report.code else None
         is_news = inbox.keep_status(
             connection, shop_id=text["shop_id"], public_id=public_id, provider_id=report.provider_id,

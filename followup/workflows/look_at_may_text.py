@@ -14,7 +14,7 @@ from followup.core.planning.number_rules import About, MayText, may_text
 from followup.core.planning.picture import NumberPicture
 from followup.core.planning.state_hours import BY_STATE
 from followup.core.text import COVERS, Cover, Kind
-from followup.storage import consents, numbers, people, shops
+from followup.storage import consents, numbers, people, requests, shops
 from followup.storage.store import Store
 
 KIND_OF_COVER: dict[Cover, Kind] = {"visits": "visit", "upkeep": "invite", "offers": "invite"}
@@ -61,6 +61,7 @@ def look_at_may_text(
         )
         row = people.find_phone(connection, shop_id, number)
         persons = people.persons_of_phone(connection, row["id"]) if row else []
+        was_asked_for = row is not None and requests.is_asked_for_by_text(connection, row["id"])
         ledger = tuple(consents.ledger(connection, shop_id, number, secret))
     return NumberSeen(
         number=number,
@@ -72,7 +73,10 @@ def look_at_may_text(
         states=_states(picture),
         standing=picture.consent,
         ledger=ledger,
-        answers={cover: may_text(About(KIND_OF_COVER[cover], cover), picture, at) for cover in COVERS},
+        answers={
+            cover: may_text(About(KIND_OF_COVER[cover], cover, was_asked_for=was_asked_for), picture, at)
+            for cover in COVERS
+        },
         to_them=may_text(About("answer", None), replace(picture, written_at=at, unread_since=None), at),
         reassigned=row["reassigned"] if row else None,
         reassigned_asked_on=row["reassigned_asked_on"] if row else None,

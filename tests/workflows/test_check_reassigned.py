@@ -87,7 +87,7 @@ def test_not_theirs_ends_the_tie_and_the_consent(counter: Counter) -> None:
     counter.ask(state="confirmed", slot_at=NOW + timedelta(days=3))
     bring(counter, f"{HEAD}{TEN},2026-01-12,yes")
     assert settle_held(counter.store, counter.shop_id, counter.phone_id, False, counter.staff_id, "A", NOW, SECRET)
-    assert rules(counter) == {"stop"}
+    assert rules(counter) == {"stop", "nobody"}
     with counter.store.read() as connection:
         assert people.persons_of_phone(connection, counter.phone_id) == []
         assert consents.ledger(connection, counter.shop_id, NUMBER)[-1].how == "reassigned"

@@ -13,7 +13,7 @@ from typing import Any, cast
 import pytest
 
 from followup.core.consent import ConsentEntry
-from followup.storage import consents, inbox, outbox, people, shops
+from followup.storage import consents, inbox, outbox, people, requests, shops
 from followup.transports.transport import OutgoingText, SentReceipt, Transport
 from followup.workflows.look_at_may_text import look_at_may_text
 from followup.workflows.send_texts import Sender, send_texts
@@ -78,6 +78,16 @@ def unread(counter: Counter) -> None:
         )  # fmt: skip
 
 
+def end_ties(counter: Counter, because: str) -> None:
+    with counter.store.write() as connection:
+        people.end_phone_ties(connection, counter.phone_id, NOW.date(), because)
+
+
+def ask_without_consent(counter: Counter) -> None:
+    ledger("narrowed", "visits", "upkeep", "offers")(counter)
+    counter.ask(state="confirmed", slot_at=NOW + timedelta(days=1))
+
+
 def remember(**state: Any) -> Callable[[Counter], None]:
     return lambda counter: counter.remember(**state)
 
@@ -94,6 +104,8 @@ CASES: dict[str, tuple[Callable[[Counter], None], bool]] = {
     "everything off": (rules(is_everything_off=True), False),
     "a death": (death, False),
     "unread": (unread, False),
+    "a stranger's": (lambda counter: end_ties(counter, "a stranger's number, by their word"), False),
+    "asked for by text": (lambda counter: ask_without_consent(counter), True),
     "a symptom": (remember(open_symptom="today"), False),
     "a serious matter": (remember(is_frozen=True), False),
     "a complaint": (lambda counter: counter.alert("complaint", "unhappy") and None, True),
@@ -110,7 +122,10 @@ def test_sending_does_what_the_page_says(counter: Counter, case: str, hours: int
     now = NOW + timedelta(hours=hours)
     seen = look_at_may_text(counter.store, counter.shop_id, NUMBER, now, secret=SECRET).answers["visits"]
     wire = _Wire()
-    made = counter.plan("car_ready", "ready", facts={}, valid_until=NOW + timedelta(days=2))
+    with counter.store.read() as connection:
+        booked = requests.requests_of_shop(connection, counter.shop_id, ("confirmed",))
+    request_id = booked[0]["id"] if booked else None
+    made = counter.plan("car_ready", "ready", facts={}, valid_until=NOW + timedelta(days=2), request_id=request_id)
     sender = Sender(cast(Transport, wire), "https://texts.example", True, 1.0, SECRET, lambda _seconds: None)
     send_texts(counter.store, counter.shop_id, sender, lambda: now, "test")
     assert bool(wire.handed) is seen.may is (is_allowed and hours == 0)

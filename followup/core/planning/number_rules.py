@@ -143,6 +143,14 @@ def number_is_held(about: About, number: NumberPicture, now: datetime) -> Becaus
     return None
 
 
+def nobody_has_it(about: About, number: NumberPicture, now: datetime) -> Because | None:
+    """The last person's tie to the number ended, by the word of who has it now: nothing leaves on it until a person
+    looked."""
+    if number.nobody_because and about.kind != "answer" and not about.is_from_a_person:
+        return Because("nobody", f"nobody of the shop has this number now: {number.nobody_because}")
+    return None
+
+
 def stop_stands(about: About, number: NumberPicture, now: datetime) -> Because | None:
     """A stop binds the number: all cars, persons and covers. HELP and what belongs to the stop leave all the same."""
     if not number.consent.is_stopped or about.reason in LEAVES_IN_SPITE_OF_A_STOP:
@@ -210,7 +218,8 @@ def no_consent(about: About, number: NumberPicture, now: datetime) -> Because | 
 
 
 _LASTING: tuple[Rule, ...] = (
-    sending_is_stopped, registration_missing, number_cannot_receive, number_is_held, stop_stands, is_deceased, is_fleet,
+    sending_is_stopped, registration_missing, number_cannot_receive, number_is_held, nobody_has_it,
+    stop_stands, is_deceased, is_fleet,
     is_paused, symptom_is_open, complaint_is_open, person_has_thread, no_consent,
 )  # fmt: skip
 

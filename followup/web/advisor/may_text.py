@@ -31,6 +31,7 @@ RULES = {
     "bad_number": "The line",
     "landline": "The line",
     "reassigned": "Reassigned number",
+    "nobody": "Whose it is",
     "stop": "A stop",
     "confirm_stop": "A stop that is asked about",
     "deceased": "A death",

@@ -7,6 +7,7 @@ from typing import Any
 from flask import flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
+from followup.core.planning.state_hours import STATE_HOURS
 from followup.web import forms
 from followup.web.house import house
 from followup.web.login import me
@@ -75,6 +76,6 @@ def _page(given: dict[str, Any] | None, wrong: dict[str, str], status: int = 200
     given = {**given, "based_on": seen.shop.rules_version}
     page = render_template(
         "manager/timing.html", seen=seen, groups=groups, given=given, wrong=wrong, rules=rules_form.BY_NAME,
-        in_words=rules_form.in_words, days=rules_form.DAY_NAMES,
+        in_words=rules_form.in_words, days=rules_form.DAY_NAMES, states=STATE_HOURS,
     )  # fmt: skip
     return page, status

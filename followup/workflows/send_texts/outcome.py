@@ -11,7 +11,7 @@ from random import Random
 
 from followup.core.wall import day_of
 from followup.points import reached
-from followup.storage import outbox, outcomes, shops, stops
+from followup.storage import consents, outbox, outcomes, shops, stops
 from followup.storage.rows import Row
 from followup.storage.store import Store
 from followup.transports.transport import BadNumber, OptedOut, ProvenRefused, SentReceipt
@@ -67,6 +67,7 @@ def keep_refusal(store: Store, row: Row, refused: ProvenRefused, now: datetime, 
     is_over = refused.is_permanent or counted >= MOST_REFUSALS
     news = {"error_code": code, "refused_count": counted, "state_because": refused.words[:200], "in_flight_at": None}
     with store.write() as connection:
+        consents.lock(connection, row["shop_id"], row["number"])
         if is_over:
             outbox.move(connection, row["id"], row["attempt"], "in_flight", "failed", **news)
         else:

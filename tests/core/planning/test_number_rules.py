@@ -69,6 +69,7 @@ ONE_WRONG: list[tuple[str, dict[str, Any], str]] = [
     ("landline", {"phone": replace(PHONE, line="landline")}, "iv"),
     ("landline", {"phone": replace(PHONE, line="fixed_voip")}, "iv"),
     ("reassigned", {"phone": replace(PHONE, held_because="the check of reassigned numbers says yes")}, "iv"),
+    ("nobody", {"nobody_because": "a stranger's number, by their word"}, "iv"),
     ("stop", {"consent": STOPPED}, "iva"),
     ("confirm_stop", {"consent": HELD_NOW}, "iva"),
     ("deceased", {"is_deceased": True}, "ivah"),
@@ -142,7 +143,7 @@ def test_what_a_customer_asked_for_about_a_visit_needs_no_other_consent() -> Non
 
 
 def test_a_persons_own_words_leave_beside_a_symptom() -> None:
-    for wrong in ({"has_open_symptom": True}, {"is_frozen": True}):
+    for wrong in ({"has_open_symptom": True}, {"is_frozen": True}, {"nobody_because": "sold"}):
         assert rules(by_a_person(WELL), replace(WELL, **wrong)) == []
 
 
@@ -201,7 +202,7 @@ def test_every_rule_of_the_module_is_tried_here() -> None:
     assert set(RULES) == tried | {"consent", "asked_for", "answer"}
     assert {"hours", "unread", "spacing", "subject_24_hours"} <= PASSES <= tried
     named = [rule.__name__ for rule in number_rules._LASTING]
-    assert len(named) == len(set(named)) == 12
+    assert len(named) == len(set(named)) == 13
 
 
 wrongs = st.lists(st.sampled_from([wrong for _, wrong, _ in ONE_WRONG]), max_size=4)
