@@ -20,11 +20,13 @@ from followup.storage.store import Store, make_engine
 from followup.transports.transport import InboundText, OptedOut, OutgoingText, SentReceipt, StatusReport, Transport
 from followup.workflows.answer_inbound import answer_waiting
 from followup.workflows.keep_inbound import keep_inbound
+from followup.workflows.keep_inspections import keep_inspections
 from followup.workflows.keep_status import keep_status
 from followup.workflows.look_at_may_text import look_at_may_text
 from followup.workflows.send_texts import Sender, send_texts
 from followup.workflows.take_back_consent import take_back_consent
-from tests.workflows.counter import NOW, NUMBER, SECRET, Counter, open_counter
+from followup.workflows.take_consent import Ticked, take_on_tablet
+from tests.workflows.counter import CONSENT, NOW, NUMBER, SECRET, Counter, line, open_counter
 
 
 @pytest.fixture
@@ -284,3 +286,41 @@ def test_a_number_that_writes_takes_texts_whatever_was_said_of_it(counter: Count
         assert inbox.unread_since(connection, counter.phone_id) is None
         phone = people.load_phone(connection, counter.shop_id, counter.phone_id)
     assert phone is not None and phone["bad_because"] is None
+
+
+def agree_on_tablet(counter: Counter) -> None:
+    ticked = Ticked(visits=True, upkeep=True, is_own_and_adult=True)
+    assert take_on_tablet(
+        counter.store, counter.shop_id, counter.phone_id, counter.person_id, "en", ticked, SECRET, "Avery", NOW
+    ) == "kept"  # fmt: skip
+
+
+@pytest.mark.parametrize(("minutes", "leaves"), [(0, True), (3.9, True), (5, False), (60, False)])
+def test_a_consent_is_confirmed_within_five_minutes_or_not_at_all(
+    counter: Counter, minutes: float, leaves: bool
+) -> None:
+    # CTIA Messaging Principles 5.1: one confirmation with name, how often, rates, HELP and STOP.
+    agree_on_tablet(counter)
+    bodies = send(counter, minutes)
+    assert len(bodies) == leaves
+    for words in ("Elm Street Auto", "rates", "HELP", "STOP") if leaves else ():
+        assert words in bodies[0]
+    assert send(counter, minutes + 1) == [], "once"
+
+
+@pytest.mark.parametrize(("hour", "leaves"), [(9, True), (22, False)])
+def test_a_consent_that_a_file_brings_at_night_wakes_nobody(memory_url: str, hour: int, leaves: bool) -> None:
+    engine = make_engine(memory_url)
+    tables.metadata.create_all(engine)
+    store = Store(engine)
+    facts = {"name": "Elm", "zone": "America/Chicago", "phone": "+13125550100", "texts_from": "+13125550101"}
+    with store.write() as connection:
+        shop_id = shops.add_shop(connection, NOW, "elm", facts)
+    customer = {"id": "C-1", "phone": NUMBER, "consent": {**CONSENT, "given_on": "2026-11-24"}}
+    at = NOW + timedelta(hours=hour - 9)
+    assert [one.outcome for one in keep_inspections(store, shop_id, [line(customer=customer)], at, "file", SECRET)] == [
+        "new"
+    ]
+    with store.read() as connection:
+        queued = outbox.queued_texts(connection, shop_id)
+    assert [row["reason"] for row in queued] == (["opted_in"] if leaves else [])
