@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import json
 import os
+import signal
 import subprocess
 import sys
 import threading
@@ -84,14 +85,27 @@ def serve() -> None:
     for name in _OPTIONAL:
         if name.split(".")[0] == "sqlalchemy" or _is_there(name):
             import_module(name)
+    alive: set[int] = set()
+    try:
+        _obey(alive)
+    finally:
+        # Whoever gave the orders is gone: nobody is left behind.
+        for pid in alive:
+            os.kill(pid, signal.SIGKILL)
+
+
+def _obey(alive: set[int]) -> None:
+    """Do what each line says, and keep in `alive` which processes have not ended."""
     for line in sys.stdin:
         asked = json.loads(line)
         if "first" in asked:
             answer: object = become(Order.from_json(asked["first"]))
         elif "start" in asked:
-            answer = _start(asked["start"])
+            answer = pid = _start(asked["start"])
+            alive.add(pid)
         else:
-            answer = _wait(asked["wait"], asked["seconds"])
+            answer = found = _wait(asked["wait"], asked["seconds"])
+            alive -= {int(str(one["pid"])) for one in found if one["how"] != "stopped"}
         print(json.dumps(answer), flush=True)
 
 
