@@ -46,7 +46,11 @@ HARMLESS = re.compile(
     r"(?:my|a|his|her|the)|early|out|the party|course|diet)|(?:scrap|scrape|scraping|shake|shaking) (?:up|(?:\w+ "
     r")?out of)(?: \w+ (?:money|cash|funds))?|"
     r"pit stops?|you(?: guys| people|all)? (?:ruined|damaged|broke|scratched|cracked|dented|bent|ripped|tore)|"
-    r"only ever got towed|(?:do|does|did|doing|change|changed|changing) (?:\w+ ){0,2}oil|(?:me )?echo humo el "
+    r"only ever got towed|(?:check|look|inspect)\w* (?:\w+ ){0,2}for (?:any )?(?:leaks|noises|cracks|recalls|"
+    r"wear|rust|problems)|(?:do|can) you (?:guys )?(?:do|fix|repair|patch) (?:flats|flat (?:tire )?repairs?|"
+    r"punctures)|power (?:is|was|went|has been) (?:out|off)|power outage|what (?:noises?|sounds?) (?:would|do|"
+    r"does|should|will) (?:\w+ ){0,3}|(?:will|would|are) (?:the|new|these|those|my) (?:\w+ ){0,3}(?:noisy|loud|"
+    r"squeak|leak|fail|wear)|(?:do|does|did|doing|change|changed|changing) (?:\w+ ){0,2}oil|(?:me )?echo humo el "
     r"(?:camion|trailer|bus|carro)|buzz (?:me|you|us|off|in|the|from)|(?:a|me a|us a) buzz\b(?! (?:from|in|when|"
     r"at|coming|under))|give (?:me|us|him|her) a (?:buzz|ring|knock|shout)|"
     r"knock(?:ed)? (?:it )?(?:out|off|on (?:the|your|my) door)|knock on wood|pop(?:ping)? (?:in|by|over|into)(?! "
@@ -173,7 +177,7 @@ _THEN = re.compile(
     r"\b(?:ill (?:be sure|call|let|text|holler|reach|come|shout|bring|give|contact|drop|swing|ring|know|buzz|"
     r"get)|(?:i|we) (?:will|would) (?:call|let|text|"
     r"holler|reach|come|shout|bring|contact|give|be|get)|id (?:call|let|bring|come|text|know|reach)|let (?:you|"
-    r"yall|u) know|i know where|you are the first|"
+    r"yall|u) know|i know (?:where|who)|you are the first|"
     r"youll be the first|youll hear|call you|les (?:aviso|llamo|marco|hablo|digo)|le (?:aviso|llamo|marco|hablo)|"
     r"yo (?:les|le) (?:aviso|hablo|marco|"
     r"llamo)|los busco|ahi los|ahi le|entonces (?:si|lo)|te aviso|voy con ustedes|lo llevo|los llamo)\b"
@@ -182,12 +186,17 @@ _LOOKS_BACK = re.compile(
     r"\b(?:totaled|totalled|total loss|scrap ?yard|junk ?yard|scrapped|junked|salvage|wrote it off|written off|"
     r"(?:sold|traded|got rid of|donated|gave) (?:it|her|him|that|"
     r"the (?:car|truck|van)|them)|charity|tax write ?off|had to let (?:the|it|her)|perdida total|total loss|"
-    r"(?:lo|la) vendi|(?:lo|la) vendimos|"
+    r"(?:lo|la) vendi|(?:vendi|vendimos|sold|traded|junked|scrapped) (?:in )?(?:el |la |mi |my |the |that |our "
+    r")?(?:carro|troca|camioneta|coche|car|truck|van|suv)|(?:lo|la) vendimos|"
     r"(?:mejor|ya) (?:lo|la) vendi|chatarr\w+|yonke|deshuesadero|pa(?:ra)? guatemala|en el divorcio|puro fierro|"
     r"aseguranza (?:nos|me) dio|"
     r"(?:nos|me) dio el cheque|(?:lo|la) (?:choque|chocaron|choco \w+) y (?:fue|quedo|lo|la)|(?:fue|was a) \w+ "
     r"loss|se hizo acordeon|lo remate|lo regale)\b"
 )
+_ONE_MORE = re.compile(
+    r"\b(?:the|my|our|this|mi|el|la) (?:\w+ )?(?:car|truck|van|suv|sedan|jeep|carro|troca|camioneta|coche)\b"
+)
+"""Another car, told of after the one that is gone."""
 _PRESENT = re.compile(
     r"\b(?:still (?:have|drive|driving|making|makes|mine|here)|other (?:car|truck|van|one)|the new one|my new|"
     r"but the|but my|this one|todavia|el otro|la otra|el nuevo|la nueva|pero (?:el|la)|"
@@ -300,7 +309,8 @@ _CAR_ALONE = re.compile(
 
 def is_of_the_past(plain: str) -> bool:
     """Whether the car that it tells of is gone."""
-    return bool(_LOOKS_BACK.search(plain)) and not _PRESENT.search(plain)
+    gone = _LOOKS_BACK.search(plain)
+    return bool(gone) and not _PRESENT.search(plain) and not (gone and _ONE_MORE.search(plain[gone.end() :]))
 
 
 def is_of_another_thing(clause: str, start: int, end: int) -> bool:

@@ -125,7 +125,7 @@ TODAY = (
     r"dead (?:as a|in the (?:driveway|garage|lot|parking|street|water)|at the|cell|alternator)(?: \w+)?",
     r"(?:car|truck|van|it|she|suv|everything) (?:\w+ ){0,3}(?:went|is|was|goes|completely|totally) dead",
     r"no (?:le |me )?(?:da|dio|agarra|quiere) (?:el )?(?:start|marcha|arranque|crank|encendido)",
-    r"no (?:quiso|quiere|pudo|puede) (?:prender|encender|arrancar|jalar|caminar|andar)",
+    r"no (?:quiso|quiere|pudo|puede) (?:dar (?:marcha|start)|prender|encender|arrancar|jalar|caminar|andar)",
     r"(?:batalla|batallo|batallando|cuesta|tarda|hay que darle|le doy) (?:\w+ ){0,5}(?:prender|encender|arrancar|"
     r"encienda|prenda|arranque)",
     r"(?:dar|dan|di|dieron|pasar|pasaron|echar|echaron|necesito|ocupo) (?:\w+ )?(?:jumper|corriente|jump|cables)",
@@ -176,6 +176,11 @@ TODAY = (
     r"patada|golpe|brusco|dur\w+|tarde)(?: \w+)?",
     r"no (?:sale|entra|quiere salir) (?:de |en |a )?(?:park|reversa|drive|parking|neutral|velocidad|primera)",
     r"tarda (?:\w+ ){0,2}en (?:agarrar|entrar|meter|cambiar|responder|jalar)",
+    r"(?:shifts|drives|rides|handles|steers|brakes|corners|stops|turns|idles|runs) like (?:an? |it is )?(?!dream|"
+    r"champ|new|top|charm|butter|pro|glove|beauty|clockwork|kitten|swiss|plan|good|great|fun|deal|day|it|the day|"
+    r"a)\w+",
+    r"(?:double |have to |gotta |got to |need to )?pump(?:ing)? the clutch(?: \w+)?",
+    r"(?:car|truck|it|van|she) rolls(?: \w+)?",
     # what the driver feels and thinks
     r"(?:refuses?|scared|afraid|terrified|dont dare|nervous|dont trust|hate|not comfortable|hesitant) (?:\w+ "
     r")?(?:to )?(?:drive|driving|take|move|moving|get in|ride in) (?:it|the car|her|this (?:thing|car)|that "
@@ -215,6 +220,8 @@ TODAY = (
     r"(?:agua|anticongelante|gasolina) (?:en|con) (?:el )?aceite|aceite (?:en|con) (?:el )?(?:agua|radiador|"
     r"anticongelante)",
     r"(?:quemando|tirando|gastando|consumiendo) (?:\w+ )?aceite",
+    r"(?:le |se le |me le )?baja(?:ndo)? (?:el |la |el nivel de(?:l)? )?(?:nivel|aceite|agua|anticongelante|"
+    r"liquido)(?! de precio)(?: \w+)?",
     r"dipstick (?:\w+ ){0,3}(?:looks like|dry|empty|nothing|milky|chocolate|low|bone|milk\w*)(?: \w+)?",
     r"(?:milky|milkshake|chocolate milk|foam\w*|mayo\w*|espuma|cafe con leche) (?:\w+ ){0,4}(?:oil|cap|dipstick|"
     r"aceite|radiator|coolant|tapon|varilla)",

@@ -6,6 +6,8 @@ words joined by `_` stand together; the longest phrase wins, and its words do no
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 CLASSES: dict[str, str] = {
     "IT": ("it she this_thing he"),
     "CAR": (
@@ -73,49 +75,52 @@ CLASSES: dict[str, str] = {
         " lug_nuts birlo birlos tuerca tuercas ball_joint"
     ),
     "WHEELFAULT": (
-        "sank sunk wobb* wobl* alabr* casi_no_tiene_aire no_tiene_aire poco_aire needs_air needing_air"
-        " add_air adding_air losing_air chunk chunks going_down goes_down gone_down slashed shot_out"
-        " worn_to exploded torcid* le_echo_aire echarle_aire ponerle_aire inflar inflarla inflarlas"
-        " deforme deformada chipot* desgajad* separada se_baja baja_cada flat bulg* bubble lump lumps egg"
-        " knot goiter nail nails screw bolt bald cords strings wires wire steel shredded ripped ripping"
-        " torn split splitting blew let_go popped deflated deflating leaning crooked squishy hiss* hole"
-        " gash puncture* losing loses leaking loose looser looseness missing tilts tilting rock wobbl*"
-        " wiggl* fell_off falling_off came_off coming_off folded stabbing rubs rubbing cracked cracking"
-        " bent wet glow* smok* hum humming howl* roar* growl* chirp* squeal* squeak* grind* clunk* click*"
-        " knock* finger_tight pointing ponch* espich* pinchada pinchado pincho pincharon pinchazo desinfl*"
-        " baja_baja bola bolita chipote huevo bulto chichon clavo tornillo pelona pelonas lisa lisas liso"
-        " lisos alambr* tela acero cuerdas lona revent* trono suelt* floj* chuec* vaci* sin_aire pica*"
-        " tirando_aire pierde_aire raja rajad* cortada cortado zafa* salir salirse salio caer baila bailan"
-        " ruge rugen rugido zumb* rechin* truena suena raspa rasp* vidrio grapa en_el_rin en_el_piso"
-        " en_el_suelo doblad* perdio tembl* tiembl* brinq* bambole* cayo"
+        "peeling peeled mordida mordid* estrell* frayed agrietad* poking sank sunk wobb* wobl* alabr*"
+        " casi_no_tiene_aire no_tiene_aire poco_aire needs_air needing_air add_air adding_air losing_air"
+        " chunk chunks going_down goes_down gone_down slashed shot_out worn_to exploded torcid*"
+        " le_echo_aire echarle_aire ponerle_aire inflar inflarla inflarlas deforme deformada chipot*"
+        " desgajad* separada se_baja baja_cada flat bulg* bubble lump lumps egg knot goiter nail nails"
+        " screw bolt bald cords strings wires wire steel shredded ripped ripping torn split splitting blew"
+        " let_go popped deflated deflating leaning crooked squishy hiss* hole gash puncture* losing loses"
+        " leaking loose looser looseness missing tilts tilting rock wobbl* wiggl* fell_off falling_off"
+        " came_off coming_off folded stabbing rubs rubbing cracked cracking bent wet glow* smok* hum"
+        " humming howl* roar* growl* chirp* squeal* squeak* grind* clunk* click* knock* finger_tight"
+        " pointing ponch* espich* pinchada pinchado pincho pincharon pinchazo desinfl* baja_baja bola"
+        " bolita chipote huevo bulto chichon clavo tornillo pelona pelonas lisa lisas liso lisos alambr*"
+        " tela acero cuerdas lona revent* trono suelt* floj* chuec* vaci* sin_aire pica* tirando_aire"
+        " pierde_aire raja rajad* cortada cortado zafa* salir salirse salio caer baila bailan ruge rugen"
+        " rugido zumb* rechin* truena suena raspa rasp* vidrio grapa en_el_rin en_el_piso en_el_suelo"
+        " doblad* perdio tembl* tiembl* brinq* bambole* cayo"
     ),
     "PART": (
-        "engine motor transmission tranny gearbox clutch axle axles driveshaft drive_shaft u_joint"
-        " u_joints cv_joint bearing bearings belt belts serpentine pulley turbo supercharger exhaust"
-        " muffler tailpipe tail_pipe manifold catalytic_converter heat_shield radiator hose hoses"
-        " water_pump alternator starter battery coil spark_plug plugs strut struts shocks spring springs"
-        " suspension control_arm sway_bar bushing bushings differential transfer_case undercarriage"
-        " underbody subframe frame fan compressor hood bonnet gas_tank fuel_tank fuel_line fuel_pump"
-        " head_gasket oil_pan cylinder cylinders piston lifter timing_chain timing_belt gasket tailgate"
-        " front_end rear_end back_end glovebox bumper fender transmision caja_de_cambios embrague palanca"
-        " flecha flechas balero baleros rodamiento correa polea escape mofle mufler catalizador radiador"
-        " manguera bomba alternador marcha bateria pila bujia bujias amortiguador amortiguadores muelle"
-        " muelles resorte bujes diferencial chasis abanico cofre capo bonete cajuela tanque carter empaque"
-        " cabina banda parrilla grill grille tapon eje defensa facia"
+        "tread strut_mount radiator_fan driveline valve_stem motor_mount mounts hood_latch latch"
+        " crossmember tirante soporte soportes engine motor transmission tranny gearbox clutch axle axles"
+        " driveshaft drive_shaft u_joint u_joints cv_joint bearing bearings belt belts serpentine pulley"
+        " turbo supercharger exhaust muffler tailpipe tail_pipe manifold catalytic_converter heat_shield"
+        " radiator hose hoses water_pump alternator starter battery coil spark_plug plugs strut struts"
+        " shocks spring springs suspension control_arm sway_bar bushing bushings differential"
+        " transfer_case undercarriage underbody subframe frame fan compressor hood bonnet gas_tank"
+        " fuel_tank fuel_line fuel_pump head_gasket oil_pan cylinder cylinders piston lifter timing_chain"
+        " timing_belt gasket tailgate front_end rear_end back_end glovebox bumper fender transmision"
+        " caja_de_cambios embrague palanca flecha flechas balero baleros rodamiento correa polea escape"
+        " mofle mufler catalizador radiador manguera bomba alternador marcha bateria pila bujia bujias"
+        " amortiguador amortiguadores muelle muelles resorte bujes diferencial chasis abanico cofre capo"
+        " bonete cajuela tanque carter empaque cabina banda parrilla grill grille tapon eje defensa facia"
     ),
     "LOOSE": (
-        "torcid* dejo_de dejaron_de no_sirve no_sirven no_funciona fell_apart rattling wobbling whining"
-        " grinding clunking squealing howling shot toast kaput fried cooked blown blew ruined split torn"
-        " punctured crushed smashed dented_in quema quemo quemad* tronando rechinando zumbando calentando"
-        " goteando raja loose tilts tilting crooked bent snapped broke broken cracked burst busted hanging"
-        " hangs dangling dragging drags fell_off falling_off falls_off came_off coming_off fell_out let_go"
-        " ripped rusted_through hole stabbing swollen seized stuck jammed sparks sparking chewed slips"
-        " slipping grabs dead died failing failed smoking shaking leaking gone_out going_out acting_up"
-        " screams screaming collapsed sagging sags rusted_out rotted suelt* chuec* doblad* roto rota rotos"
-        " rotas rompio quebrad* quebro raja* colgando colgad* arrastr* cayo cayendo zafad* zafo revent*"
-        " trabad* traba atorad* atora pegad* muert* murio muere fallando falla fallan hundi* hinchad*"
-        " patina patinando tronad* saliendo suelta desprend* botad* no_carga no_aguanta no_amortiguan"
-        " no_jala no_enfria"
+        "shredded peeling peeled poking gone frayed rusting leans mordida estrell* agrietad* desgarrad*"
+        " vencid* gastadisim* never_shuts_off never_turns_off torcid* dejo_de dejaron_de no_sirve"
+        " no_sirven no_funciona fell_apart rattling wobbling whining grinding clunking squealing howling"
+        " shot toast kaput fried cooked blown blew ruined split torn punctured crushed smashed dented_in"
+        " quema quemo quemad* tronando rechinando zumbando calentando goteando raja loose tilts tilting"
+        " crooked bent snapped broke broken cracked burst busted hanging hangs dangling dragging drags"
+        " fell_off falling_off falls_off came_off coming_off fell_out let_go ripped rusted_through hole"
+        " stabbing swollen seized stuck jammed sparks sparking chewed slips slipping grabs dead died"
+        " failing failed smoking shaking leaking gone_out going_out acting_up screams screaming collapsed"
+        " sagging sags rusted_out rotted suelt* chuec* doblad* roto rota rotos rotas rompio quebrad*"
+        " quebro raja* colgando colgad* arrastr* cayo cayendo zafad* zafo revent* trabad* traba atorad*"
+        " atora pegad* muert* murio muere fallando falla fallan hundi* hinchad* patina patinando tronad*"
+        " saliendo suelta desprend* botad* no_carga no_aguanta no_amortiguan no_jala no_enfria"
     ),
     "LAMPPART": (
         "headlight headlights headlamp headlamps taillight taillights tail_light tail_lights tail_lamp"
@@ -125,12 +130,13 @@ CLASSES: dict[str, str] = {
         " cuartos horn claxon bocina pito wipers limpiaparabrisas_no"
     ),
     "LAMPFAULT": (
-        "barely apenas dejo_de dejaron_de no_jala no_jalan blown blew fuse weak faint yellowish flicker"
-        " low quemad* quemo out died dead dim dimmer dims flicker* quit quits stuck cut_out cuts_out"
-        " went_out goes_out burned_out burnt_out blinks blinking super_fast fundid* fundio apag* no_prende"
-        " no_prenden no_enciende no_encienden no_sirve no_sirven no_alumbran no_alumbra no_funcionan"
-        " ni_alumbran ni_prenden parpade* bajan titil* debil* tenue* fallan falla flojas cut not_working"
-        " doesnt_work dont_work stopped_working doesnt_come_on wont_come_on isnt_working arent_working"
+        "point pointing points aim crooked hanging loose stopped barely apenas dejo_de dejaron_de no_jala"
+        " no_jalan blown blew fuse weak faint yellowish flicker low quemad* quemo out died dead dim dimmer"
+        " dims flicker* quit quits stuck cut_out cuts_out went_out goes_out burned_out burnt_out blinks"
+        " blinking super_fast fundid* fundio apag* no_prende no_prenden no_enciende no_encienden no_sirve"
+        " no_sirven no_alumbran no_alumbra no_funcionan ni_alumbran ni_prenden parpade* bajan titil*"
+        " debil* tenue* fallan falla flojas cut not_working doesnt_work dont_work stopped_working"
+        " doesnt_come_on wont_come_on isnt_working arent_working"
     ),
     "DASH": ("dash dashboard instrument_cluster gauges speedometer speedo tablero velocimetro"),
     "ICON": (
@@ -158,12 +164,13 @@ CLASSES: dict[str, str] = {
         " high_voltage limp_mode modo_de_emergencia"
     ),
     "GAUGE": (
-        "needle gauge temp temperature temp_gauge thermometer aguja termometro temperatura medidor marcador_de_calor"
+        "temp_thing heat_gauge temp_needle needle gauge temp temperature temp_gauge thermometer aguja"
+        " termometro temperatura medidor marcador_de_calor"
     ),
     "HIGH": (
-        "maxim* maxio al_maximo maximo red h hot high pinned pegged climbing climbs climbed maxed"
-        " past_the above_the top rojo roja colorado tope arriba subio sube subiendo alta altisima max"
-        " limite way_up buried redline"
+        "past_normal above_normal past_halfway above_half past_half maxim* maxio al_maximo maximo red h"
+        " hot high pinned pegged climbing climbs climbed maxed past_the above_the top rojo roja colorado"
+        " tope arriba subio sube subiendo alta altisima max limite way_up buried redline"
     ),
     "HOTPART": (
         "sizzling steaming red_hot burning_up overheats recalient* sobrecal* ardiendo too_hot"
@@ -196,12 +203,13 @@ CLASSES: dict[str, str] = {
         " agua gasolina refrigerante transmission_fluid power_steering_fluid syrup slime brake_fluid"
     ),
     "LEAK": (
-        "disappear* vanish* empties puddling weep* ooz* trickl* sprinkl* escurrim* goteand* vaciando leak"
-        " leaks leaked leaking leaky drip drips dripping dripped puddle puddles spot spots stain stains"
-        " goo gunk all_over everywhere trail pissing puking puke spew* spit spits spitting dribbl* seep*"
-        " oozing gush* spraying sprays charco charcos gota gotas gotea gotean goteo goteando gotera"
-        " chorrea chorro chorreando escurr* fuga fugas derram* mancha manchas tirando tira bota botando"
-        " escupe se_le_sale se_sale saliendo drops rajad*"
+        "chisguete chisguetes hilito charquito regado regada regadero disappear* vanish* empties puddling"
+        " weep* ooz* trickl* sprinkl* escurrim* goteand* vaciando leak leaks leaked leaking leaky drip"
+        " drips dripping dripped puddle puddles spot spots stain stains goo gunk all_over everywhere trail"
+        " pissing puking puke spew* spit spits spitting dribbl* seep* oozing gush* spraying sprays charco"
+        " charcos gota gotas gotea gotean goteo goteando gotera chorrea chorro chorreando escurr* fuga"
+        " fugas derram* mancha manchas tirando tira bota botando escupe se_le_sale se_sale saliendo drops"
+        " rajad*"
     ),
     "UNDER": (
         "under underneath driveway garage carport beneath below where_i_park parking_spot parking_space"
@@ -213,46 +221,51 @@ CLASSES: dict[str, str] = {
         " vacio vacia"
     ),
     "SOUND": (
-        "suea hueco hueca rozon fierros latas piedras squawk* whoosh* whump wump raspy rasping scratching"
-        " scratchy chatter* chug* putter* thwack slap slaps slapping snapping crackl* pounding hammering"
-        " drumming plink* burbl* belch* wheez* shrill jangl* tinkl* clapping booming boom growly clunky"
-        " bzzz chirpy clicky squeaky squealy whiny knocky rumbly rattly beeping beeps dinging chasquid*"
-        " chasquea* crepita estruendo estallido estallidos sisea siseo grunid* grune aull* retumba"
-        " castanet* cencerr* campane* tabletea chicharra grillo abejorro pajarito rechinad* crujir chillar"
-        " zumbar tronar rechinar traqueo martill* golpetear raspon ronronea tamborea choca_algo cadena"
-        " tornillos_sueltos tracatraca pujido puja grumbl* groan* moan* howl* growl* hum hums humming"
-        " whin* whir* click clicks clicking tick ticks ticking clunk* clank* clack* thud* thump* thunk*"
-        " bang bangs banging pop pops popping knock knocks knocking rattl* hiss* gurgl* whistle whistles"
-        " whistling roar* rumbl* buzz buzzes buzzing creak* crunch* squeal* squeak* screech* chirp* scrape"
-        " scrapes scraping rub rubs rubbing grind grinds grinding grindy jingl* tinny tapping flapping"
-        " clatter* pinging wail* scream screams screaming shriek* warbl* drone droning noise noises noisy"
-        " racket metal_on_metal bag_of_hammers bag_of_marbles ruido ruidos ruidito ruidillo ruidazo sonido"
-        " suena suenan sonando truena truenan tronido tronidos tronando trono rechin* chilla chillan"
-        " chillando chillido chillidos chirri* zumba zumban zumbido zumbando golpetea* golpeteo golpe"
-        " golpes golpea golpeando cruje crujen crujido crujidos crujiendo ruge rugen rugido silba silbido"
-        " silban chifla chiflido chiflando cascabel* matraca matraquea* sonaja maraca traquetea* traqueteo"
-        " gemido gime quejido quejidos raspa raspan raspando rozando roza clac cloc clonc toc tac trac"
-        " cuas crac tronazo fierro_con_fierro metal_con_metal se_oye se_oyen se_escucha ronca ronquido"
-        " aulla pita pitido suene truene rechine zumbe cruja ruidote"
+        "sing sings singing suea hueco hueca rozon fierros latas piedras squawk* whoosh* whump wump raspy"
+        " rasping scratching scratchy chatter* chug* putter* thwack slap slaps slapping snapping crackl*"
+        " pounding hammering drumming plink* burbl* belch* wheez* shrill jangl* tinkl* clapping booming"
+        " boom growly clunky bzzz chirpy clicky squeaky squealy whiny knocky rumbly rattly beeping beeps"
+        " dinging chasquid* chasquea* crepita estruendo estallido estallidos sisea siseo grunid* grune"
+        " aull* retumba castanet* cencerr* campane* tabletea chicharra grillo abejorro pajarito rechinad*"
+        " crujir chillar zumbar tronar rechinar traqueo martill* golpetear raspon ronronea tamborea"
+        " choca_algo cadena tornillos_sueltos tracatraca pujido puja grumbl* groan* moan* howl* growl* hum"
+        " hums humming whin* whir* click clicks clicking tick ticks ticking clunk* clank* clack* thud*"
+        " thump* thunk* bang bangs banging pop pops popping knock knocks knocking rattl* hiss* gurgl*"
+        " whistle whistles whistling roar* rumbl* buzz buzzes buzzing creak* crunch* squeal* squeak*"
+        " screech* chirp* scrape scrapes scraping rub rubs rubbing grind grinds grinding grindy jingl*"
+        " tinny tapping flapping clatter* pinging wail* scream screams screaming shriek* warbl* drone"
+        " droning noise noises noisy racket metal_on_metal bag_of_hammers bag_of_marbles ruido ruidos"
+        " ruidito ruidillo ruidazo sonido suena suenan sonando truena truenan tronido tronidos tronando"
+        " trono rechin* chilla chillan chillando chillido chillidos chirri* zumba zumban zumbido zumbando"
+        " golpetea* golpeteo golpe golpes golpea golpeando cruje crujen crujido crujidos crujiendo ruge"
+        " rugen rugido silba silbido silban chifla chiflido chiflando cascabel* matraca matraquea* sonaja"
+        " maraca traquetea* traqueteo gemido gime quejido quejidos raspa raspan raspando rozando roza clac"
+        " cloc clonc toc tac trac cuas crac tronazo fierro_con_fierro metal_con_metal se_oye se_oyen"
+        " se_escucha ronca ronquido aulla pita pitido suene truene rechine zumbe cruja ruidote"
     ),
     "SHAKE": (
-        "skids skidding floats floating pogo rocks rocking twitchy twitches tremor tremors lags lagging"
-        " lunges chugs bogs bogging lugs choppy jumpy jolty trembly wobbly jiggl* wiggl* tirita saltea"
-        " zarandea vibrando trepida cimbrea culebrea zigzag* menea meneo baila bailando temblar vibrar"
-        " brincar jalonear shake shakes shaking shaky shook shudder* shimmy shimmies shimmying vibrat*"
-        " wobbl* judder* trembl* bounce bounces bouncy bouncing sways swaying weave weaves weaving wanders"
-        " wandering jerk jerks jerking jerky lurch* buck bucks bucking hops hopping lunge* jolts jolting"
-        " quiver* jitter* fishtail* hiccup* cough coughs coughing sputter* stutter* surges surging"
-        " hesitates sags ripples tiembl* temblando temblor* temblequ* vibra vibran vibracion brinca"
-        " brincan brinco brincos brinquito brincotea salta saltos jalonea* jalones tironea* tirones"
-        " cabecea* bambole* bailotea sacude sacudidas meciendo mece zangolote* cimbra patada patadas"
-        " rebota tosiendo tose corcovea vibre tiemble brinque jalonee sacuda"
+        "wallow* lean leans skids skidding floats floating pogo rocks rocking twitchy twitches tremor"
+        " tremors lags lagging lunges chugs bogs bogging lugs choppy jumpy jolty trembly wobbly jiggl*"
+        " wiggl* tirita saltea zarandea vibrando trepida cimbrea culebrea zigzag* menea meneo baila"
+        " bailando temblar vibrar brincar jalonear shake shakes shaking shaky shook shudder* shimmy"
+        " shimmies shimmying vibrat* wobbl* judder* trembl* bounce bounces bouncy bouncing sways swaying"
+        " weave weaves weaving wanders wandering jerk jerks jerking jerky lurch* buck bucks bucking hops"
+        " hopping lunge* jolts jolting quiver* jitter* fishtail* hiccup* cough coughs coughing sputter*"
+        " stutter* surges surging hesitates sags ripples tiembl* temblando temblor* temblequ* vibra vibran"
+        " vibracion brinca brincan brinco brincos brinquito brincotea salta saltos jalonea* jalones"
+        " tironea* tirones cabecea* bambole* bailotea sacude sacudidas meciendo mece zangolote* cimbra"
+        " patada patadas rebota tosiendo tose corcovea vibre tiemble brinque jalonee sacuda"
     ),
     "HEARING": (
         "se_oye se_oyen se_escucha se_escuchan se_le_oye se_le_escucha oigo escucho oye hear heard"
         " hearing makes making noise ruido"
     ),
     "NOTHING": ("nothing_happens nothing_happened no_response"),
+    "SAFETY": (
+        "seatbelt seatbelts seat_belt seat_belts cinturon cinturones horn claxon wipers limpiadores"
+        " mirror espejo airbag defroster parabrisas windshield radiator_fan fan abanico abs"
+    ),
+    "FAILV": ("falla fallan fallar misses skips acts_up acting_up acts_weird acts_funny stumbles cascabelea"),
     "HEARD": ("sound sounds sounded sounding"),
     "LIKENESS": ("like_a like_an like_something como_un como_una as_if como_si"),
     "VEER": (
@@ -272,15 +285,15 @@ CLASSES: dict[str, str] = {
         " se_me_quedo se_le_quedo se_apago se_me_apago"
     ),
     "GEAR": (
-        "reverse palanca_de_cambios la_reversa la_segunda la_tercera la_primera sobremarcha overdrive"
-        " cambio gear gears into_gear in_gear out_of_gear into_reverse in_reverse into_drive in_drive"
-        " into_park in_park into_second into_third into_first in_second in_third in_fourth in_fifth"
-        " out_of_third out_of_second out_of_fourth second_gear third_gear first_gear cambios velocidad"
-        " velocidades reversa en_segunda en_tercera en_drive en_primera en_park de_park meto_drive palanca"
-        " shifter four_wheel_drive"
+        "shifts shifting reverse palanca_de_cambios la_reversa sobremarcha overdrive cambio gear gears"
+        " into_gear in_gear out_of_gear into_reverse in_reverse into_drive in_drive into_park in_park"
+        " into_second into_third into_first in_second in_third in_fourth in_fifth out_of_third"
+        " out_of_second out_of_fourth second_gear third_gear first_gear cambios velocidad velocidades"
+        " reversa en_segunda en_tercera en_drive en_primera en_park de_park meto_drive palanca shifter"
+        " four_wheel_drive"
     ),
     "GEARFAULT": (
-        "takes_forever slow_to delays delayed late hard_to lags cuesta brinca sale salta batalla"
+        "gone takes_forever slow_to delays delayed late hard_to lags cuesta brinca sale salta batalla"
         " hesitates slow thunk* shudder* no_mete no_quiere rechina zumba se_bota se_sale slip slips"
         " slipped slipping slam slams slammed jump jumps pop pops popped kick kicks kicked grind grinds"
         " grinding stuck clunk* bang* thud hunts hunting wont doesnt refuses jerk* crunch* no_entra"
@@ -316,3 +329,28 @@ OTHERS = (
     " dinero presupuesto bolsillo cartera"
 )
 """What may leak, shake, die or make noise and is no car."""
+# functions
+_NEGATIONS = "doesnt wont dont cant isnt never barely hardly didnt couldnt wouldnt stopped quit"
+_FUNCTIONS = (
+    "hold holds holding grip grips gripping bite bites biting release releases releasing retract retracts"
+    " latch latches latching catch catches engage engages engaging respond responds responding charge charges"
+    " charging close closes lock locks buckle buckles click return returns disengage steer accelerate rev fire"
+    " crank work works working cool cools spin spins move moves light lights defrost warm build react reacts"
+)
+_NEGACIONES = "no|ya no|casi no|apenas|nunca|tampoco|dejo de|dejaron de|no me|no le|ya no me|ya ni"
+_FUNCIONES = (
+    "agarra agarran sirve sirven funciona funcionan jala jalan responde responden prende prenden abrocha"
+    " abrochan cierra cierran carga frena frenan aguanta aguantan detiene sostiene regresa enfria amortigua"
+    " amortiguan gira giran apaga alumbra alumbran enciende encienden entra entran suelta mueve servir"
+    " funcionar prender abre quiere obedece"
+)
+
+
+def fails() -> Iterator[str]:
+    """What a part does not do: `wont latch`, `ya no agarra`."""
+    for denial in _NEGATIONS.split():
+        for function in _FUNCTIONS.split():
+            yield f"{denial} {function}"
+    for denial in _NEGACIONES.split("|"):
+        for function in _FUNCIONES.split():
+            yield f"{denial} {function}"

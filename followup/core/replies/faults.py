@@ -12,10 +12,10 @@ from functools import lru_cache
 
 from followup.core.replies.driving import ELSEWHERE, STRONG
 from followup.core.replies.fault_rules import DENIABLE, RULES, Kind, Rule
-from followup.core.replies.fault_words import CLASSES
+from followup.core.replies.fault_words import CLASSES, fails
 
 _TOKEN = re.compile(r"[a-z]+|\d+")
-_BIT = {name: 1 << number for number, name in enumerate((*CLASSES, "SITUATION", "ONOMATOPOEIA"))}
+_BIT = {name: 1 << number for number, name in enumerate((*CLASSES, "FAILS", "SITUATION", "ONOMATOPOEIA"))}
 _LONGEST_PHRASE = 4
 _PLAIN_REPEATS = frozenset(
     [
@@ -114,6 +114,8 @@ def _entries() -> tuple[dict[str, int], dict[str, int], frozenset[str]]:
         for one in line.split():
             known, key = (stems, one[:-1]) if one.endswith("*") else (words, one.replace("_", " "))
             known[key] = known.get(key, 0) | _BIT[name]
+    for phrase in fails():
+        words[phrase] = words.get(phrase, 0) | _BIT["FAILS"]
     return words, stems, frozenset(one.split()[0] for one in words if " " in one)
 
 
@@ -192,4 +194,4 @@ def _pairs(rule: Rule, first: int, second: int, tokens: list[_Token]) -> Iterato
                 continue
             start, end = min(one.start, other.start), max(one.end, other.end)
             fault = one if rule.needs[0] in DENIABLE else other
-            yield Found(start, end, fault.start, rule.kind, "NOT" in rule.needs)
+            yield Found(start, end, fault.start, rule.kind, "NOT" in rule.needs or "FAILS" in rule.needs)

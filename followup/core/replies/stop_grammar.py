@@ -86,6 +86,12 @@ _ENGLISH = phrases(
     r"(?:how about|what if) you (?:dont|stop|quit) (?:text|messag|contact|send)\w*",
     r"(?:i )?(?:did not|didnt|never) (?:ask|sign up|agree|consent|opt in|subscribe)(?: \w+){0,4} (?:texts?|"
     r"messages?|this|these|list)(?= |\Z|[.,!])(?! appointment| service| work)",
+    rf"not interested in (?:being|getting|receiving|having) (?:\w+ )?(?:texted|contacted|messaged|bothered|"
+    rf"{_SENT}){_WORK}",
+    rf"(?:dont|do not|never|no longer|not) (?:\w+ )?(?:want|wish|like|need|asked?|agreed?) to be (?:in|on|part "
+    rf"of) (?:your|ur|this|any|the|a) (?:\w+ )?{_LIST}",
+    r"(?:want|need|like|have) (?:my|this|our) (?:\w+ )?(?:number|info|information|data|phone|name|contact|"
+    r"details) (?:deleted|removed|taken off|erased|off|wiped|out)",
     # ceasing
     rf"(?:please |kindly |just )?{_CEASE} (?:\w+ ){{0,3}}(?:texts|messages|msgs|messaging|texting|sms|reminders|"
     rf"notifications|alerts|spam|communications?|correspondence|outreach)",
@@ -126,6 +132,8 @@ _SPANISH = phrases(
     rf"(?:\w+ ){{0,2}}{_MIO}(?! (?:de|del|en) (?:la agenda|ese|la cita|el horario|manana|la lista de espera))",
     r"(?:que )?(?:ya )?me (?:borren|quiten|saquen|eliminen|den de baja|tachen)(?= |\Z|[.,!])(?! (?:la|el|los|las|"
     r"de la agenda|de manana))",
+    r"(?:quitar|sacar|borrar|eliminar|remover)(?:me)? de (?:la|su|esta|sus|esa) (?:\w+ )?(?:listas?|base|sistema|"
+    r"registros?|mensajes)(?! de espera)",
     rf"(?:delete|borron|remove|block) (?:a|al|de|en) {_MIO}",
     r"des(?:us|in)cri\w*",
     rf"(?:den|de|dar|dando|deme|dame) de baja (?:a |de )?(?:{_MIO}|(?:este|mi))",
@@ -184,9 +192,9 @@ _RETAINS = re.compile(r"\b(?:no|nunca|jamas|never|dont|do not|not)\b[^.]{0,12}$"
 _ASKS_HOW = re.compile(
     r"\b(?:how(?!ev| many| often| come| about| dare| rude| hard| else)|howd|hows|is there (?:a|any) (?:way|"
     r"number|word|link|option)|any way|what (?:do|can|should|would) (?:i|you|we|one) "
-    r"(?:\w+ )?(?:text|send|say|type|press|write|do|reply)|what is the (?:way|word|keyword)|which word|como "
-    r"(?:le |me |se |puedo |podria |hago|cancel|par[oa]|det|quit|salg|dej|doy|borr|desact|dar|elimin|hacer)|cual "
-    r"es la (?:forma|manera|palabra)|hay (?:forma|manera|modo)|"
+    r"(?:\w+ )?(?:text|send|say|type|press|write|do|reply)|what is the (?:\w+ )?(?:way|word|keyword)|which word|"
+    r"como (?:le |me |se |puedo |podria |hago|cancel|par[oa]|det|quit|salg|dej|doy|borr|desact|dar|elimin|hacer)|"
+    r"cual es la (?:forma|manera|palabra)|hay (?:forma|manera|modo)|"
     r"que (?:pongo|escribo|tengo que|hago|mando|le hago)|se puede|es posible|where do i (?:go|click|sign))[^.!?,\n]*"
 )
 """A question how to stop is `help`: what it holds is no stop."""
@@ -194,7 +202,7 @@ _FOR_NOW = phrases(
     r"(?:off|out|me|name) (?:for |from |of |on |de )?(?:for )?(?:this (?:one|time|round|visit|month|week)|now|"
     r"today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|"
     r"(?:the |your |ur |that |ese |el )?(?:schedule|calendar|books?|appointment|slot|horario|agenda|cita|"
-    r"waiting list|wait list|shuttle|lista de espera))(?: \w+)?",
+    r"waiting list|wait ?list|shuttle|lista de espera))(?: \w+)?",
     r"(?:my name |me |us )(?:\w+ ){0,3}off (?:\w+ ){0,3}for (?:the )?\d+",
     r"(?:borr|quit|saqu|elimin|tach|cancel)\w*me (?:\w+ )?(?:del|de la|de|para|de las) (?:dia|manana|hoy|lunes|"
     r"martes|miercoles|jueves|viernes|sabado|agenda|cita|horario|\d)(?: \w+){0,3}",

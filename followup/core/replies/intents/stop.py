@@ -114,6 +114,12 @@ KEYWORDS = word_set(
     "ok stop",
     "no thanks stop",
     "stop now",
+    "unfollow",
+    "mute me",
+    "mute",
+    "block me",
+    "no texts",
+    "no texts ever",
 }
 _AFTER_COMMA = KEYWORDS - {
     "cancel",
