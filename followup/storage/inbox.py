@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, desc, select, update
+from sqlalchemy import Connection, case, desc, func, select, update
 
 from followup.storage import rows, tables
 from followup.storage.rows import Row
@@ -23,16 +23,17 @@ def unhandled(connection: Connection, shop_id: int) -> list[int]:
     return [row["id"] for row in rows.every(connection, query)]
 
 
-def unread_since(connection: Connection, phone_id: int) -> datetime | None:
-    """When the oldest text of the phone came that nothing has read yet; None where all are read."""
+def times_of_phone(connection: Connection, phone_id: int) -> tuple[datetime | None, datetime | None]:
+    """When the phone last wrote, and when the oldest text of it came that nothing has read yet."""
     table = tables.inbound
-    query = select(table.c.received_at).where(table.c.phone_id == phone_id, table.c.handled_at.is_(None))
-    found = rows.first(connection, query.order_by(table.c.received_at).limit(1))
-    return found["received_at"] if found else None
+    unread = case((table.c.handled_at.is_(None), table.c.received_at))
+    query = select(func.max(table.c.received_at).label("last"), func.min(unread).label("unread"))
+    found = rows.first(connection, query.where(table.c.phone_id == phone_id))
+    return (found["last"], found["unread"]) if found else (None, None)
 
 
 def unread_by_phone(connection: Connection, shop_id: int) -> dict[int, datetime]:
-    """The same for every phone of the shop that has one."""
+    """When the oldest text came that nothing has read yet, by the phones that have one."""
     table = tables.inbound
     query = select(table.c.phone_id, table.c.received_at).where(
         table.c.shop_id == shop_id, table.c.handled_at.is_(None), table.c.phone_id.is_not(None)

@@ -11,6 +11,7 @@ from sqlalchemy import Connection
 from followup.core.conversation.state import PERSON_STAYS
 from followup.core.customer import Phone
 from followup.core.planning.picture import EarlierInvite, NumberPicture
+from followup.core.planning.state_hours import most_in_24_hours, state_of
 from followup.core.shop import Shop
 from followup.phone_numbers import candidate_zones
 from followup.storage import alerts, consents, inbox, outbox, people
@@ -41,8 +42,9 @@ def number_picture(
         return NumberPicture(
             shop, Phone(0, number, candidate_zones(number)), standing, needs_registration=needs_registration
         )
-    phone_id, persons = row["id"], [people.person_of(one) for one in people.persons_of_phone(connection, row["id"])]
-    state, _ = inbox.conversation_of(connection, phone_id)
+    ties = people.ties_of_phone(connection, row["id"])
+    persons = [people.person_of(one) for one in ties if one["to_on"] is None]
+    written_at, unread_since = inbox.times_of_phone(connection, row["id"])
     return NumberPicture(
         shop=shop,
         phone=people.phone_of(row),
@@ -50,15 +52,29 @@ def number_picture(
         is_deceased=any(one.is_deceased for one in persons),
         is_fleet=any(one.is_fleet for one in persons),
         paused_until=max((one.paused_until for one in persons if one.paused_until), default=None),
-        nobody_because=people.why_nobody_has_phone(connection, phone_id),
-        is_frozen=bool(state.get("is_frozen")),
+        nobody_because=None if persons or not ties else str(ties[-1]["ended_because"] or "its tie ended"),
         needs_registration=needs_registration,
-        written_at=inbox.last_inbound_at(connection, phone_id),
-        unread_since=inbox.unread_since(connection, phone_id),
-        invites=tuple(_invites(connection, shop.id, phone_id, now, text)),
-        told_at=outbox.told_about(connection, text, now - timedelta(days=1)) if text else (),
-        **thread_facts(state, alerts.alerts_of_phone(connection, phone_id), now),
+        written_at=written_at,
+        unread_since=unread_since,
+        **_for_what_we_start(connection, shop, row, now, text),
     )
+
+
+def _for_what_we_start(
+    connection: Connection, shop: Shop, phone: Row, now: datetime, text: Row | None
+) -> dict[str, Any]:
+    """What answers do not ask about; what only invites ask about is left out of a text about a visit."""
+    kind = text["kind"] if text else "invite"
+    if kind == "answer":
+        return {}
+    state, _ = inbox.conversation_of(connection, phone["id"])
+    found: dict[str, Any] = thread_facts(state, alerts.alerts_of_phone(connection, phone["id"]), now)
+    found["is_frozen"] = bool(state.get("is_frozen"))
+    if text and most_in_24_hours((shop.state, state_of(phone["number"]))):
+        found["told_at"] = outbox.told_about(connection, text, now - timedelta(days=1))
+    if kind == "invite":
+        found["invites"] = tuple(_invites(connection, shop.id, phone["id"], now, text))
+    return found
 
 
 def thread_facts(state: dict[str, Any], about: Iterable[Row], now: datetime) -> dict[str, bool]:

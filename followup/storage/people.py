@@ -132,14 +132,13 @@ def end_phone_ties(connection: Connection, phone_id: int, on: date, because: str
     )
 
 
-def why_nobody_has_phone(connection: Connection, phone_id: int) -> str | None:
-    """Why the last tie of a phone ended, where none stands any more; None where one stands, or there never was one."""
-    table = tables.person_phones
-    query = select(table.c.to_on, table.c.ended_because).where(table.c.phone_id == phone_id)
-    ties = rows.every(connection, query.order_by(table.c.to_on))
-    if not ties or any(row["to_on"] is None for row in ties):
-        return None
-    return str(ties[-1]["ended_because"] or "its tie ended")
+def ties_of_phone(connection: Connection, phone_id: int) -> list[Row]:
+    """Persons who use the phone or used it, each with when and why that ended; who uses it now last."""
+    link = tables.person_phones
+    join = tables.persons.join(link, link.c.person_id == tables.persons.c.id)
+    query = select(tables.persons).add_columns(link.c.to_on, link.c.ended_because).select_from(join)
+    ties = rows.every(connection, query.where(link.c.phone_id == phone_id).order_by(tables.persons.c.id))
+    return sorted(ties, key=lambda one: one["to_on"] or date.max)
 
 
 def end_vehicle_ties(connection: Connection, vehicle_id: int, person_ids: list[int], on: date, because: str) -> None:

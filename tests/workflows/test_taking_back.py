@@ -283,7 +283,7 @@ def test_a_number_that_writes_takes_texts_whatever_was_said_of_it(counter: Count
     write(counter, "how long does it take?")
     assert len(send(counter)) == 1
     with counter.store.read() as connection:
-        assert inbox.unread_since(connection, counter.phone_id) is None
+        assert inbox.times_of_phone(connection, counter.phone_id) == (NOW, None)
         phone = people.load_phone(connection, counter.shop_id, counter.phone_id)
     assert phone is not None and phone["bad_because"] is None
 

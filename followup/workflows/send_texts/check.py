@@ -6,14 +6,14 @@ Whether the number may be texted is `core/planning/number_rules.py`, as on the p
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Literal
 
-from followup.core.planning.number_rules import PASSES, About, may_text
+from followup.core.planning.number_rules import PASSES, About, about_reason, by_a_person, may_text
+from followup.core.planning.picture import NumberPicture
 from followup.core.shop import Shop
-from followup.core.text import reason
-from followup.storage import alerts, inbox, numbers, outbox, pictures, requests
+from followup.storage import alerts, numbers, outbox, pictures, requests
 from followup.storage.rows import Row
 from followup.storage.store import Connection
 
@@ -60,7 +60,7 @@ def _of_number(
     number = numbers.number_picture(
         connection, shop, text["number"], now, needs_registration=needs_registration, secret=secret, text=text
     )
-    found = may_text(_about(connection, shop, text), number, now)
+    found = may_text(_about(connection, shop, text, number), number, now)
     if found.may:
         return Verdict("send", lands_by=found.lands_by)
     first = next((one for one in found.because if one.rule not in PASSES), None)
@@ -74,14 +74,16 @@ def _of_number(
     return Verdict("drop", because, is_for_a_call=text["kind"] == "visit")
 
 
-def _about(connection: Connection, shop: Shop, text: Row) -> About:
-    why = outbox.load_reason(connection, text["reason_id"])
-    about = reason(text["reason"])
-    return About(
-        about.kind, about.cover, about.code, is_from_a_person=text["author_id"] is not None,
-        was_asked_for=about.kind == "visit" and _was_asked_by_text(connection, shop, text),
-        raised_by=why["raised_by"] if why else "", is_legal=bool(text["facts"].get("is_legal")),
-    )  # fmt: skip
+def _about(connection: Connection, shop: Shop, text: Row, number: NumberPicture) -> About:
+    about = about_reason(text["reason"])
+    if about.kind == "invite":
+        why = outbox.load_reason(connection, text["reason_id"])
+        raised_by = why["raised_by"] if why else ""
+        return replace(about, raised_by=raised_by, is_legal=bool(text["facts"].get("is_legal")))
+    if about.kind == "visit" and text["author_id"] is not None:
+        return by_a_person(number)
+    was_asked_for = about.kind == "visit" and _was_asked_by_text(connection, shop, text)
+    return replace(about, was_asked_for=was_asked_for)
 
 
 def _alert(connection: Connection, shop: Shop, text: Row) -> Verdict:
@@ -92,8 +94,6 @@ def _alert(connection: Connection, shop: Shop, text: Row) -> Verdict:
 
 
 def _was_asked_by_text(connection: Connection, shop: Shop, text: Row) -> bool:
-    if text["author_id"] is not None and text["phone_id"] is not None:
-        return inbox.last_inbound_at(connection, text["phone_id"]) is not None
     request = requests.load_request(connection, shop.id, text["request_id"]) if text["request_id"] else None
     return request is not None and request["came_from"] == "text" and request["phone_id"] == text["phone_id"]
 
