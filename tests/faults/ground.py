@@ -15,7 +15,7 @@ from sqlalchemy.engine import make_url
 
 from followup.rehearsal.faults.judge import Verdict
 from followup.rehearsal.faults.nursery import Nursery
-from followup.rehearsal.faults.shop import BEGINS_AT, Shop, demo_address, fill_shop, free_port
+from followup.rehearsal.faults.shop import BEGINS_AT, Shop, demo_address, fill_shop, kept_port
 from followup.rehearsal.faults.trial import Plan, drawn_crash, drawn_plan, drawn_stop, run
 from followup.rehearsal.faults.worker import Order
 from tests.databases import PostgreSQL
@@ -52,7 +52,8 @@ class Ground:
             else:
                 assert self.postgresql is not None
                 url = self.postgresql.new_database(template)
-            yield Shop(folder, url, free_port())
+            with kept_port() as port:
+                yield Shop(folder, url, port)
         finally:
             shutil.rmtree(folder, ignore_errors=True)
 
@@ -109,4 +110,4 @@ def first_order(folder: Path, template: Path) -> Order:
     shop = Shop(own, sqlite_url(own), 8000)
     shop.set_clock(BEGINS_AT)
     arguments = ("work", "--until", BEGINS_AT.isoformat())
-    return Order(arguments, shop.environment(demo_address(free_port())), str(own / "log"))
+    return Order(arguments, shop.environment(demo_address(9)), str(own / "log"))

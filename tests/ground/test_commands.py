@@ -18,6 +18,7 @@ from tests.ground.copies import ROOT
 
 TOOLS = ["sh", "dirname", "cat", "cksum", "rm", "date", "id"]
 COMMANDS = ["demo", "check"]
+CLOSING_LINE = "runs 3 lost 0 duplicated 0 open 0 seed 1"
 
 
 @pytest.fixture
@@ -60,6 +61,7 @@ def _pretend_python(checkout: Path, without: str = "", failing: str = "nothing")
     for folder in "$@"; do :; done
     mkdir -p "$folder/bin" && cp "$0" "$folder/bin/python" && : >"$folder/pyvenv.cfg"
     printf '%s\\n' '#!/bin/sh' 'echo "followup $*"' >"$folder/bin/followup" && chmod +x "$folder/bin/followup" ;;
+*tests.faults.tally*) echo "{CLOSING_LINE}" ;;
 *"-m pip"*) printf '%s\\n' "$*" >>"{log}" ;;
 *"-m ruff"*|*"-m mypy"*|*"-m pytest"*|*importlinter*) case "$*" in {failing}) exit 1 ;; esac; echo "ran $*" ;;
 *) exec "{sys.executable}" "$@" ;;
@@ -170,6 +172,16 @@ def test_check_runs_every_stage(checkout: Path) -> None:
         assert [line for line in ran if part in line], part
     assert len(ran) == 6
     assert "FAILED" not in done.stderr
+
+
+@pytest.mark.parametrize("failing", ["nothing", '*"-m faults"*'])
+def test_check_with_faults_ends_with_the_count_of_trials(checkout: Path, failing: str) -> None:
+    _pretend_python(checkout, failing=failing)
+    _program(checkout, "chromium", "echo pretended")
+    done = _run(checkout, "check", "--faults")
+    assert done.returncode == int(failing != "nothing"), done.stderr
+    assert done.stdout.splitlines()[-1] == CLOSING_LINE
+    assert ("FAILED: faults" in done.stderr) is (failing != "nothing")
 
 
 @pytest.mark.parametrize(

@@ -69,10 +69,14 @@ def demo_address(port: int) -> str:
     return f"http://127.0.0.1:{port}"
 
 
-def free_port() -> int:
-    """A port that nobody listens on just now."""
-    with socket.create_server(("127.0.0.1", 0)) as taken:
-        return int(taken.getsockname()[1])
+@contextmanager
+def kept_port() -> Iterator[int]:
+    """A port that nobody else is given; connections to it are refused until a process of ours listens there."""
+    with socket.socket() as kept:
+        # Both ask to share the address, so that the pages may listen where this one only stands.
+        kept.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        kept.bind(("127.0.0.1", 0))
+        yield int(kept.getsockname()[1])
 
 
 def fill_shop(shop: Shop, *, is_planned: bool) -> None:

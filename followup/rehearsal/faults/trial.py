@@ -21,7 +21,7 @@ from followup.rehearsal.faults.fate import Fates
 from followup.rehearsal.faults.judge import Struck, Verdict, is_open, judge
 from followup.rehearsal.faults.nursery import Ended, Nursery
 from followup.rehearsal.faults.provider import Provider
-from followup.rehearsal.faults.shop import BEGINS_AT, WROTE, Shop, demo_address, free_port
+from followup.rehearsal.faults.shop import BEGINS_AT, WROTE, Shop, demo_address, kept_port
 from followup.rehearsal.faults.worker import AFTER_COMMIT, BEFORE_COMMIT, Order
 from followup.storage import inbox, outbox, people, shops
 from followup.storage.rows import Row
@@ -119,7 +119,10 @@ class _Trial:
         """The trial with its provider and pages; whatever runs at its end is ended."""
         self.shop.set_clock(self.at)
         self.store = Store(make_engine(self.shop.url))
-        with Provider(Fates(self.plan.seed, first=self.plan.first), lambda: self.at, self.give_time) as self.provider:
+        with (
+            kept_port() as self.nowhere,
+            Provider(Fates(self.plan.seed, first=self.plan.first), lambda: self.at, self.give_time) as self.provider,
+        ):
             pages = self._start("web", self.provider.address)
             try:
                 _wait_for(self.shop.port)
@@ -133,7 +136,7 @@ class _Trial:
     def go_to_the_end(self) -> None:
         """Let processes run, and a new one for each that was struck, until all have ended by themselves."""
         if self.plan.is_unreachable_first:
-            self._work(BEGINS_AT + timedelta(seconds=1), provider=demo_address(free_port()))
+            self._work(BEGINS_AT + timedelta(seconds=1), provider=demo_address(self.nowhere))
         for _ in range(self.plan.beside):
             self.beside.add(self._work(BEGINS_AT))
         self._work(ENDS_AT, self._strike())
