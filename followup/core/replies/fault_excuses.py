@@ -46,13 +46,19 @@ HARMLESS = re.compile(
     r"(?:my|a|his|her|the)|early|out|the party|course|diet)|(?:scrap|scrape|scraping|shake|shaking) (?:up|(?:\w+ "
     r")?out of)(?: \w+ (?:money|cash|funds))?|"
     r"pit stops?|you(?: guys| people|all)? (?:ruined|damaged|broke|scratched|cracked|dented|bent|ripped|tore)|"
-    r"only ever got towed|(?:check|look|inspect)\w* (?:\w+ ){0,2}for (?:any )?(?:leaks|noises|cracks|recalls|"
-    r"wear|rust|problems)|(?:do|can) you (?:guys )?(?:do|fix|repair|patch) (?:flats|flat (?:tire )?repairs?|"
-    r"punctures)|power (?:is|was|went|has been) (?:out|off)|power outage|what (?:noises?|sounds?) (?:would|do|"
-    r"does|should|will) (?:\w+ ){0,3}|(?:will|would|are) (?:the|new|these|those|my) (?:\w+ ){0,3}(?:noisy|loud|"
-    r"squeak|leak|fail|wear)|(?:do|does|did|doing|change|changed|changing) (?:\w+ ){0,2}oil|(?:me )?echo humo el "
-    r"(?:camion|trailer|bus|carro)|buzz (?:me|you|us|off|in|the|from)|(?:a|me a|us a) buzz\b(?! (?:from|in|when|"
-    r"at|coming|under))|give (?:me|us|him|her) a (?:buzz|ring|knock|shout)|"
+    r"only ever got towed|ping (?:me|us|you)|(?:my|his|her) (?:hands?|legs?|head|voice|stomach|nerves) (?:are|is|"
+    r"were|was|keep|keeps) (?:\w+ )?(?:shaking|shaky|hurting|killing)|smoking (?:mad|hot)|noisy (?:party|kids|"
+    r"neighbors?|office|place|here)|(?:ninos|hijos|vecinos|chamacos|perros|nietos) (?:\w+ ){0,2}(?:hacen|"
+    r"haciendo) (?:\w+ )?ruido|rear ended by life|(?:neighbor|cousin|buddy|friend|coworker|uncle|roommate|"
+    r"nephew) (?:\w+ )?(?:crashed|wrecked|totaled) (?:his|her|their)|(?:vecin[oa]|prim[oa]|compadre|cunad[oa]|"
+    r"amig[oa]|sobrin[oa]|tio) (?:choco|estrello) (?:su|el suyo)|humo (?:\w+ ){0,6}(?:asado|carne|parrillada)|"
+    r"(?:check|look|inspect)\w* (?:\w+ ){0,2}for (?:any )?(?:leaks|noises|cracks|recalls|wear|rust|problems)|"
+    r"(?:do|can) you (?:guys )?(?:do|fix|repair|patch) (?:flats|flat (?:tire )?repairs?|punctures)|power (?:is|"
+    r"was|went|has been) (?:out|off)|power outage|what (?:noises?|sounds?) (?:would|do|does|should|will) (?:\w+ "
+    r"){0,3}|(?:will|would|are) (?:the|new|these|those|my) (?:\w+ ){0,3}(?:noisy|loud|squeak|leak|fail|wear)|"
+    r"(?:do|does|did|doing|change|changed|changing) (?:\w+ ){0,2}oil|(?:me )?echo humo el (?:camion|trailer|bus|"
+    r"carro)|buzz (?:me|you|us|off|in|the|from)|(?:a|me a|us a) buzz\b(?! (?:from|in|when|at|coming|under))|give "
+    r"(?:me|us|him|her) a (?:buzz|ring|knock|shout)|"
     r"knock(?:ed)? (?:it )?(?:out|off|on (?:the|your|my) door)|knock on wood|pop(?:ping)? (?:in|by|over|into)(?! "
     r"(?:gear|second|third|first|reverse|neutral))|"
     r"(?:about|ready) to pop|squeez(?:e|ed|ing) (?:me|us|it|in)|(?:scraping|scrape) (?:ice|the ice|snow|frost|"
@@ -249,9 +255,15 @@ def is_cured(plain: str, start: int, end: int, fault: int) -> bool:
     return bool(_AT_THE_TIME.search(before)) and bool(_CURED.search(before))
 
 
+_GLAD = re.compile(
+    r"\b(?:content[oa]|satisfech[oa]|feliz|muy buen trabajo|buen trabajo|gracias a ustedes|mucho mejor|happy "
+    r"with|love it|great job|good job|thanks to you|much better|good work|al cien)\b"
+)
+
+
 def tells_of_repair(plain: str) -> bool:
     """Whether a repair stands anywhere in it, or that all is well, and nothing that came after."""
-    return bool(_CURED.search(plain) or _PRAISED.search(plain)) and not _AGAIN.search(plain)
+    return bool(_CURED.search(plain) or _PRAISED.search(plain) or _GLAD.search(plain)) and not _AGAIN.search(plain)
 
 
 def is_a_joke(plain: str) -> bool:

@@ -181,6 +181,25 @@ TODAY = (
     r"a)\w+",
     r"(?:double |have to |gotta |got to |need to )?pump(?:ing)? the clutch(?: \w+)?",
     r"(?:car|truck|it|van|she) rolls(?: \w+)?",
+    r"(?:turns|drives|sounds|runs|handles|rides|stops|starts|shifts|sits|brakes|steers|tracks) (?:\w+ )?(?:funny|"
+    r"weird|odd|strange|rough|wrong|crooked|bad|different|badly|terrible)",
+    r"something (?:\w+ )?(?:snapped|cracked|popped|broke|gave|let go|burst|exploded|tore)(?: \w+)?",
+    r"\d+ psi",
+    r"(?:fill|filling|pump up|air up|put air in|adding air to|inflate|inflating) (?!the tank|my tank|it with|"
+    r"gas)(?:\w+ ){1,5}(?:every|each) (?:\w+ )?(?:day|days|week|weeks|morning|mornings|time)",
+    r"lost (?:all |the |my )?(?:electrics|electrical|power steering|lights|headlights|dash|instruments)(?: \w+)?",
+    r"trail of (?:\w+ )?(?:drops|oil|fluid|red|drips|spots|coolant|liquid|gas)(?: \w+)?",
+    r"key turns (?:\w+ ){0,2}(?:but|and)(?: \w+)?",
+    r"takes? (?:\w+ ){0,3}(?:forever|ages|a while|long|longer|a long time|a minute) to (?:start|crank|fire|catch|"
+    r"engage|shift|turn over|go into|slow)(?: \w+)?",
+    r"(?:running|runs|hitting|firing) on (?!empty|fumes|time|schedule)(?:\w+ )?(?:cylinders?|half)",
+    r"no (?:\w+ )?(?:blinkers?|headlights?|tail ?lights?|brake ?lights?|turn signals?|horn|wipers|power steering|"
+    r"seat ?belts?)(?= |\Z|[.,])(?! (?:needed|issues?|problems?|bulbs?|for me|today))",
+    r"windshield (?:\w+ ){0,4}crack\w*|crack (?:\w+ ){0,4}windshield",
+    r"no (?:le |me )?(?:agarra|entra|mete|jala) (?:la |en |en la )?(?:primera|segunda|tercera|cuarta|quinta|"
+    r"reversa|velocidad)",
+    r"(?:baja|baje|bajo|low|poca) (?:la )?presion (?:del|de) aceite|presion (?:del|de) aceite (?:baja|bajo|"
+    r"en)(?: \w+)?",
     # what the driver feels and thinks
     r"(?:refuses?|scared|afraid|terrified|dont dare|nervous|dont trust|hate|not comfortable|hesitant) (?:\w+ "
     r")?(?:to )?(?:drive|driving|take|move|moving|get in|ride in) (?:it|the car|her|this (?:thing|car)|that "

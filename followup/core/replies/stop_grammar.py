@@ -107,6 +107,19 @@ _ENGLISH = phrases(
     r"(?<!to )(?<!cant )(?<!wont )(?<!didnt )(?<!doesnt )(?:quit|stop|cut) (?:it|this|that)(?: out)?(?: now| "
     r"already| please)?\Z",
     r"leave my (?:phone|number|line|cell|inbox) (?:alone|in peace|be)",
+    r"(?:texts?|messages?|reminders?) (?:are|is) (?:unwanted|not (?:wanted|welcome|needed)|unwelcome|unsolicited|"
+    r"harassment)",
+    r"(?:said|told you(?: guys)?) no more(?! than)",
+    r"(?<!to )(?<!cant )(?<!wont )(?<!didnt )(?<!doesnt )(?<!not )(?:quit|stop|knock|cut) it (?:or|before|off|"
+    r"right now|immediately)",
+    r"(?:be|get) (?:removed|taken off|unsubscribed|deleted|opted out)(?=\Z|[.,!?]| (?:this|please|now|asap|pls|"
+    r"from (?:this|these|it|your)))",
+    r"(?:dont|do not) use (?:it|this|my (?:number|phone|cell)) for",
+    r"(?:(?<=^)|(?<=[.,!?] )|(?<=please )|(?<=just )|(?<=to you )|(?<=can you )|(?<=more )|(?<=so ))(?:stop|end|"
+    r"quit|cease) (?:these|those|them|this|sending)(?=\Z|[.,!?]| please| now| already| immediately)",
+    r"(?:end|stop|cancel|kill) (?:this|my|the|your) (?:subscription|text service|messaging|mailings?)",
+    r"never (?:\w+ ){0,2}(?:want|need|wish|care) (?:to )?(?:see|hear|get|read) (?:\w+ ){0,3}from (?:you|this|"
+    r"yall|your|ur)",
     # being left alone
     r"(?:leave|let) (?:me|us) (?:alone|be|the \w+ alone|in peace)(?! able)",
     r"(?:^|[.,!?] |go |please |just )(?:bother|bug|text|annoy|pester|harass|spam|message) (?:some ?(?:one|body)|"
@@ -134,6 +147,8 @@ _SPANISH = phrases(
     r"de la agenda|de manana))",
     r"(?:quitar|sacar|borrar|eliminar|remover)(?:me)? de (?:la|su|esta|sus|esa) (?:\w+ )?(?:listas?|base|sistema|"
     r"registros?|mensajes)(?! de espera)",
+    rf"(?:hart[oa]s?|cansad[oa]s?|fastidiad[oa]s?|hasta el gorro|hasta la madre) de (?:sus|los|tantos?|estos|"
+    rf"esos|que me) (?:{_ENVIADO}|{_ENVIAR}\w+)",
     rf"(?:delete|borron|remove|block) (?:a|al|de|en) {_MIO}",
     r"des(?:us|in)cri\w*",
     rf"(?:den|de|dar|dando|deme|dame) de baja (?:a |de )?(?:{_MIO}|(?:este|mi))",
@@ -202,7 +217,8 @@ _FOR_NOW = phrases(
     r"(?:off|out|me|name) (?:for |from |of |on |de )?(?:for )?(?:this (?:one|time|round|visit|month|week)|now|"
     r"today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|"
     r"(?:the |your |ur |that |ese |el )?(?:schedule|calendar|books?|appointment|slot|horario|agenda|cita|"
-    r"waiting list|wait ?list|shuttle|lista de espera))(?: \w+)?",
+    r"waiting list|wait ?list|hold|shuttle|lista de espera))(?: \w+)?",
+    r"(?:appointment|booking|visit|slot|reservation) (?:\w+ ){0,3}(?:be |been )?(?:deleted|removed|taken off)",
     r"(?:my name |me |us )(?:\w+ ){0,3}off (?:\w+ ){0,3}for (?:the )?\d+",
     r"(?:borr|quit|saqu|elimin|tach|cancel)\w*me (?:\w+ )?(?:del|de la|de|para|de las) (?:dia|manana|hoy|lunes|"
     r"martes|miercoles|jueves|viernes|sabado|agenda|cita|horario|\d)(?: \w+){0,3}",
