@@ -71,12 +71,12 @@ def _reports_in(plain: str) -> Iterator[Found]:
     """The reports of a plain text, from the lists and from the grammar, excused or not, at their places in it."""
     for match in _CLAUSE.finditer(plain):
         clause, offset = match.group(), match.start()
+        for found in found_in(clause):
+            yield found.moved(offset)
         for kind, pattern in _LISTS:
             for one in pattern.finditer(clause):
                 is_negative = bool(_NEGATIVE.match(one.group()))
                 yield Found(one.start() + offset, one.end() + offset, one.start() + offset, kind, is_negative)
-        for found in found_in(clause):
-            yield found.moved(offset)
 
 
 _CLAUSE = re.compile(r"[^.!?;\n]+")
@@ -85,10 +85,11 @@ _CLAUSE = re.compile(r"[^.!?;\n]+")
 def _standing(plain: str) -> Iterator[Found]:
     """The reports that nothing takes away."""
     cleaned = excuses.HARMLESS.sub(lambda match: " " * len(match.group()), plain)
-    reports_ = list(_reports_in(cleaned))
-    if not reports_ or excuses.is_of_the_past(plain) or excuses.is_of_a_bike(plain) or excuses.is_a_joke(plain):
-        return
-    for one in reports_:
+    is_first = True
+    for one in _reports_in(cleaned):
+        if is_first and (excuses.is_of_the_past(plain) or excuses.is_of_a_bike(plain) or excuses.is_a_joke(plain)):
+            return
+        is_first = False
         if not _is_excused(cleaned, one):
             yield one
 
