@@ -68,7 +68,9 @@ def _for_what_we_start(
     if kind == "answer":
         return {}
     state, _ = inbox.conversation_of(connection, phone["id"])
-    found: dict[str, Any] = thread_facts(state, alerts.alerts_of_phone(connection, phone["id"]), now)
+    about = alerts.alerts_of_phone(connection, phone["id"])
+    found: dict[str, Any] = dict(thread_facts(state, about, now))
+    found["open_since"] = min((one["raised_at"] for one in about if _is_serious(one)), default=None)
     found["is_frozen"] = bool(state.get("is_frozen"))
     if text and most_in_24_hours((shop.state, state_of(phone["number"]))):
         found["told_at"] = outbox.told_about(connection, text, now - timedelta(days=1))
@@ -87,6 +89,10 @@ def thread_facts(state: dict[str, Any], about: Iterable[Row], now: datetime) -> 
         "has_open_symptom": bool(state.get("open_symptom")) or any(kind.startswith("symptom") for kind in is_open),
         "is_with_a_person": bool(state.get("is_frozen")) or writes,
     }
+
+
+def _is_serious(alert: Row) -> bool:
+    return alert["closed_at"] is None and (alert["kind"] == "complaint" or alert["kind"].startswith("symptom"))
 
 
 def _invites(

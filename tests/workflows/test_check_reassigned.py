@@ -7,6 +7,7 @@ of this project; "no" is a safe harbor.
 from __future__ import annotations
 
 from datetime import date, timedelta
+from typing import Any
 
 import pytest
 
@@ -48,8 +49,8 @@ def rules(counter: Counter) -> set[str]:
     return set() if seen.answers["upkeep"].may else {one.rule for one in seen.answers["upkeep"].because}
 
 
-def consent(counter: Counter, event: str, on: date) -> None:
-    entry = ConsentEntry(NUMBER, event, ("visits",), NOW, on, "tablet", f"words of {on}")  # type: ignore[arg-type]
+def consent(counter: Counter, event: Any, on: date) -> None:
+    entry = ConsentEntry(NUMBER, event, ("visits",), NOW, on, "tablet", f"words of {on}")
     with counter.store.write() as connection:
         consents.append(connection, counter.shop_id, entry, SECRET, "test")
 

@@ -186,7 +186,7 @@ def symptom_is_open(about: About, number: NumberPicture, now: datetime) -> Becau
     if about.kind == "answer" or about.is_from_a_person:
         return None
     if number.has_open_symptom:
-        return Because("symptom", "a symptom is open: a person calls first")
+        return Because("symptom", f"a symptom is open{_since(number)}: a person calls first")
     if number.is_frozen:
         return Because("with_a_person", "a serious matter is open: a person has this thread")
     return None
@@ -195,7 +195,7 @@ def symptom_is_open(about: About, number: NumberPicture, now: datetime) -> Becau
 def complaint_is_open(about: About, number: NumberPicture, now: datetime) -> Because | None:
     """Nobody with an open complaint is invited."""
     if about.kind == "invite" and number.has_open_complaint:
-        return Because("complaint", "a complaint is open: a person calls first")
+        return Because("complaint", f"a complaint is open{_since(number)}: a person calls first")
     return None
 
 
@@ -292,6 +292,10 @@ def _allowed_by(about: About, number: NumberPicture) -> Because:
     if number.consent.allows(about.cover):
         return Because("consent", f"consent for {about.cover} stands: {in_words(entry) if entry else ''}")
     return Because("asked_for", "they asked for it themselves, in this thread")
+
+
+def _since(number: NumberPicture) -> str:
+    return f" since {_at(number, number.open_since)}" if number.open_since else ""
 
 
 def _at(number: NumberPicture, at: datetime) -> str:

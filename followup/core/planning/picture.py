@@ -90,7 +90,8 @@ class NumberPicture:
     """All that decides about one number, whatever the car: what `number_rules.may_text` is asked with.
 
     The persons' facts hold where one of those who use the phone has them; `nobody_because` is why the last tie of a
-    person to the number ended. `has_open_symptom`, `has_open_complaint` and `is_with_a_person` are the thread's.
+    person to the number ended. `has_open_symptom`, `has_open_complaint` and `is_with_a_person` are the thread's, and
+    `open_since` is when the oldest symptom or complaint that is open came.
     `written_at` is when the number last wrote, `unread_since` when the oldest text came that nothing has read yet.
     `invites` are the others to this number; `told_at` when texts about the same subject left. `needs_registration`:
     texts would reach real phones, and the registration is missing.
@@ -106,6 +107,7 @@ class NumberPicture:
     has_open_complaint: bool = False
     is_with_a_person: bool = False
     is_frozen: bool = False
+    open_since: datetime | None = None
     nobody_because: str | None = None
     needs_registration: bool = False
     written_at: datetime | None = None

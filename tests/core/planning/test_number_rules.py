@@ -142,6 +142,12 @@ def test_what_a_customer_asked_for_about_a_visit_needs_no_other_consent() -> Non
     assert rules(by_a_person(replace(nothing, written_at=None)), replace(nothing, written_at=None)) == ["no_consent"]
 
 
+def test_a_symptom_and_a_complaint_are_named_with_their_day() -> None:
+    for wrong in ({"has_open_symptom": True}, {"has_open_complaint": True}):
+        found = may_text(INVITE, replace(WELL, open_since=days_ago(1), **wrong), NOW)
+        assert "is open since 2026-03-09 11:00" in found.because[0].says
+
+
 def test_a_persons_own_words_leave_beside_a_symptom() -> None:
     for wrong in ({"has_open_symptom": True}, {"is_frozen": True}, {"nobody_because": "sold"}):
         assert rules(by_a_person(WELL), replace(WELL, **wrong)) == []
