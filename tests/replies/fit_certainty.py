@@ -23,8 +23,8 @@ from followup.core.replies.combining import decide
 from followup.core.replies.contract import ReplyIn
 from followup.core.replies.plain import make_plain
 from followup.core.replies.understand import read_situation, understand
-from tests.replies import labeled_aside, labeled_for_certainty
 from tests.replies.contract_cases import Case
+from tests.replies.labeled_sets import KEPT, lines
 from tests.replies.reading import CONTEXTS, NOW
 from tests.replies.test_contract import result
 
@@ -119,9 +119,8 @@ def show(title: str, said: Numbers, y: Numbers) -> None:
 
 
 def fitted_on() -> list[Sample]:
-    """What the weights are fitted on: replies that no word list was mended by, those aside among them."""
-    certain, aside = labeled_for_certainty, labeled_aside
-    return read_samples(certain.ENGLISH + certain.SPANISH + aside.ENGLISH + aside.SPANISH)
+    """What the weights are fitted on: replies by which no list was mended and no likeness fitted."""
+    return read_samples([case for name in KEPT.values() for case in lines(name)])
 
 
 def as_numbers(samples: Sequence[Sample], names: Sequence[str]) -> tuple[Numbers, Numbers]:
@@ -141,9 +140,9 @@ def main() -> None:
     print("}")
     said = cross_validated(x, y, groups_of(samples))
     show("cross-validated", said, y)
-    aside = len(read_samples(labeled_aside.ENGLISH + labeled_aside.SPANISH))
-    show("of these, those labeled for certainty", said[:-aside], y[:-aside])
-    show("of these, those aside", said[-aside:], y[-aside:])
+    english = len(read_samples(lines(KEPT["English"])))
+    show("of these, in English", said[:english], y[:english])
+    show("of these, in Spanish", said[english:], y[english:])
 
 
 if __name__ == "__main__":

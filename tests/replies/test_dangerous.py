@@ -80,14 +80,14 @@ REACTIONS = (
     ("visit", "Le gustó “Responda ALTO para no recibir más”", "unclear"),
     ("visit", 'Reacted 👍 to "Your brakes are due"', "unclear"),
     ("confirm", 'Reacted 👎 to "See you Thursday"', "unclear"),
-    ("confirm", "Loved “Elm Street: See you Thursday, March 5 at 9:00 AM. Reply CHANGE to change it.”", "accept"),
+    ("confirm", "Loved “Elm Street: See you Thursday, March 5 at 9:00 AM. Reply CHANGE to change it.”", "unclear"),
     ("confirm", "Disliked “See you Thursday”", "unclear"), ("confirm", "Emphasized “See you Thursday”", "unclear"),
     ("visit", "Questioned “Your rear brakes were at 3 mm. Reply STOP to stop texts.”", "unclear"),
     ("visit", "Laughed at “We have openings, text a day”", "unclear"), ("visit", "Liked an image", "unclear"),
     ("visit", "Removed a like from “Reply STOP to stop”", "unclear"),
     ("visit", "Le encantó “Sus frenos hacen ruido”", "unclear"), ("visit", "Se rió de “Responda ALTO”", "unclear"),
     ("visit", "Reaccionó con ❤️ a “Responda ALTO”", "unclear"),
-    ("confirm", "Reacted ❤️ to “See you Thursday at 9”", "accept"),
+    ("confirm", "Reacted ❤️ to “See you Thursday at 9”", "unclear"),
 )  # fmt: skip
 
 

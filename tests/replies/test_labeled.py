@@ -9,8 +9,10 @@ from typing import Any
 
 import pytest
 
+from followup.core.replies.contract import ReplyOut
 from tests.replies import labeled, labeled_aside, labeled_fourth, labeled_second, labeled_second_spanish, labeled_third
 from tests.replies.contract_cases import Case
+from tests.replies.labeled_sets import KEPT, lines
 from tests.replies.reading import read
 from tests.replies.test_contract import result
 
@@ -30,18 +32,23 @@ def test_a_labeled_reply(asked_in: str, text: str, meanings: str, expected: dict
     assert (" ".join(out.meanings), result(out)) == (meanings, expected)
 
 
-def test_there_are_enough_of_them_and_a_part_is_aside() -> None:
+def test_there_are_enough_of_them_and_a_part_is_kept_for_judging() -> None:
     sets = [labeled.ENGLISH + labeled.SPANISH, *SEEN.values(), *ASIDE.values()]
+    kept = [lines(name) for name in KEPT.values()]
     assert len({(asked, text) for one in sets for asked, text, _, _ in one}) >= LEAST_LABELED
-    assert sum(map(len, ASIDE.values())) * 5 >= sum(map(len, sets))
+    assert sum(map(len, kept)) >= LEAST_LABELED
+
+
+def is_same(out: ReplyOut, meanings: str, expected: dict[str, Any]) -> bool:
+    """Whether a result is the labeled one as the contract says; `thanks` behind another is set aside."""
+    found, told = list(out.meanings), meanings.split()
+    return found[0] == told[0] and set(found[1:]) - {"thanks"} == set(told[1:]) - {"thanks"} and result(out) == expected
 
 
 def shares(cases: list[Case]) -> tuple[float, float]:
     """The shares in percent of whole answers and of first meanings that are right."""
     read_as = [read(text, asked) for asked, text, _, _ in cases]
-    whole = [
-        (" ".join(out.meanings), result(out)) == (m, more) for out, (_, _, m, more) in zip(read_as, cases, strict=True)
-    ]
+    whole = [is_same(out, meanings, more) for out, (_, _, meanings, more) in zip(read_as, cases, strict=True)]
     first = [out.meanings[0] == meanings.split()[0] for out, (_, _, meanings, _) in zip(read_as, cases, strict=True)]
     return 100 * sum(whole) / len(cases), 100 * sum(first) / len(cases)
 
@@ -49,8 +56,17 @@ def shares(cases: list[Case]) -> tuple[float, float]:
 @pytest.mark.parametrize("language", GOALS)
 def test_the_goals_are_reached_where_the_word_lists_were_made(language: str) -> None:
     whole, first = shares(SEEN[language])
-    assert (whole, first) >= GOALS[language]
-    assert first >= GOALS[language][1] - 1
+    assert whole >= GOALS[language][0] and first >= GOALS[language][1]
+
+
+# What the kept replies showed when the lists and weights were last changed, less what chance does to 300 of them.
+REACHED = {"English": (83, 90), "Spanish": (79, 87)}
+
+
+@pytest.mark.parametrize("language", KEPT)
+def test_replies_by_which_nothing_was_mended_are_read_about_as_well(language: str) -> None:
+    whole, first = shares(lines(KEPT[language]))
+    assert whole >= REACHED[language][0] and first >= REACHED[language][1]
 
 
 @pytest.mark.parametrize("cases", [*SEEN.values(), *ASIDE.values()])

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from followup.core.replies import visit_times
 from followup.core.replies.contract import TimeWindow
 from followup.core.replies.decision import Decision
+from followup.core.replies.intents import running_late
 from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import iso, overlaps, point
@@ -53,6 +54,9 @@ def settle_booking(now: Situation, made: Decision) -> None:
     """The reply against the standing booking; without one, calling off or moving is said of nothing."""
     if now.booked is None:
         _without_booking(now, made)
+    elif "running_late" in made.codes and _is_there(now):
+        made.become("accept", ("running_late", "move", "cancel", "propose", "decline", "later", "choose"))
+        made.times, made.avoid, made.question, made.is_settled = (), (), None, True
     elif "running_late" in made.codes and not made.has("stop"):
         made.drop(("move", "cancel", "propose", "accept", "decline", "later", "choose"))
         made.times, made.avoid, made.until = visit_times.arrival(now, now.booked), (), None
@@ -60,6 +64,21 @@ def settle_booking(now: Situation, made: Decision) -> None:
         made.drop(("move",))
     else:
         _settle_standing(now, made, now.booked)
+
+
+def _is_there(now: Situation) -> bool:
+    """Whether who was on the way is there already."""
+    return bool(_HERE.search(now.text)) and not running_late.tells_lateness(now.said)
+
+
+_HERE = phrases(
+    r"(?:im|i am|were|we are|already|just) (?:\w+ )?(?:here|outside|parked)",
+    r"(?:pulled|pulling) (?:in|into|up)(?: \w+){0,3}",
+    r"in (?:your|the) (?:parking )?lot",
+    r"(?:ya )?(?:estoy|ando|estamos) (?:aqui|afuera)(?: afuera)?",
+    r"aqui (?:estoy|ando|afuera|estamos)",
+    r"en (?:el|su) (?:parking|estacionamiento)",
+)
 
 
 def _without_booking(now: Situation, made: Decision) -> None:

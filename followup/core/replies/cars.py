@@ -48,12 +48,23 @@ def named_cars(plain: str, cars: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(car for car, score in scores.items() if score == best) if best else ()
 
 
+_NOT_THAT = re.compile(r"\b(?:not|no) (?:the|my|el|la|mi) \w+(?: \w+)?(?=\Z|[,.;!])")
+_CORRECTED = re.compile(r"\b(?:i mean|i meant|sorry|no wait|wait|digo|perdon|mejor dicho|quise decir)\b")
+
+
+def _as_corrected(plain: str, cars: tuple[str, ...]) -> str:
+    """What stands after `I mean` where it names a car; else the whole."""
+    parts = _CORRECTED.split(plain)
+    return parts[-1] if len(parts) > 1 and named_cars(parts[-1], cars) else plain
+
+
 def find_car(plain: str, cars: tuple[str, ...], is_asked: bool) -> tuple[str | None, bool]:
     """The car that the text names (None without one), and whether it names them all or cannot be told apart."""
     if not cars:
         return None, False
     if _BOTH.search(plain):
         return None, True
+    plain = _NOT_THAT.sub(" ", _as_corrected(plain, cars))
     named = named_cars(plain, cars)
     if len(named) == 1:
         return named[0], False

@@ -7,36 +7,42 @@ by, and are checked there by cross-validation; run it again after a change of th
 
 from __future__ import annotations
 
+import re
 from math import exp, log
 
 from followup.core.replies.decision import Decision
-from followup.core.replies.meaning import MEANINGS, in_rank
-from followup.core.replies.resemblance import resembles
+from followup.core.replies.likeness import likeness
+from followup.core.replies.meaning import in_rank
 from followup.core.replies.situation import Situation
 
 EMOJI_CERTAINTY = 0.6
 """The most that a lone emoji is worth."""
 LEAST, MOST = 0.02, 0.99
-_ALL = frozenset(MEANINGS)
 _ABOUT_TIMES = frozenset({"propose", "choose", "move"})
 _PLAIN = frozenset({"stop", "symptom", "choose", "odometer", "running_late"})
 """Meanings that stand on words of their own and are rarely taken for another."""
 
 WEIGHTS: dict[str, float] = {
-    "one": 2.40,
-    "length": -1.20,
-    "alike": 1.56,
-    "strange": 0.35,
-    "guessed": -0.80,
-    "doubts": 0.10,
-    "unclear": -1.42,
-    "plain": 0.66,
-    "thanks": -0.54,
-    "times": 0.18,
-    "many times": -0.86,
-    "bare hour": -0.35,
-    "both ways": 0.03,
-    "several": -1.08,
+    "one": 1.50,
+    "length": -0.68,
+    "alike": 1.24,
+    "ahead": 0.47,
+    "left out": -0.40,
+    "offers": 0.26,
+    "booked": 0.42,
+    "needs": 0.54,
+    "strange": 0.12,
+    "unread": -1.11,
+    "guessed": -0.59,
+    "doubts": -0.55,
+    "unclear": -0.08,
+    "plain": -0.09,
+    "thanks": -0.08,
+    "times": 0.32,
+    "many times": 0.23,
+    "bare hour": -0.72,
+    "both ways": -0.72,
+    "several": 0.41,
 }
 
 
@@ -46,12 +52,20 @@ def features(now: Situation, made: Decision) -> dict[str, float]:
     is_time = bool(made.times) and (lead in _ABOUT_TIMES or {"accept", "propose"} <= made.codes)
     alike = {"accept", "propose"} if {"accept", "propose"} <= made.codes else {lead}
     words = now.plain.text.split()
-    guess = resembles(now.reply.text, _ALL)
+    heard = likeness(now.said)
+    own = max(heard.scores[code] for code in alike)
+    others = max(score for code, score in heard.scores.items() if code not in alike)
     return {
         "one": 1.0,
         "length": log(1 + len(words)) / 3,
-        "alike": sum(guess.shares[code] for code in alike) if guess else 0.0,
-        "strange": 1 - guess.known if guess else 1.0,
+        "alike": min(max(own, -1.0), 1.0),
+        "ahead": min(max(own - others, -1.5), 1.5),
+        "left out": min(max(max(score for code, score in heard.scores.items() if code not in made.codes), -1.5), 1.0),
+        "offers": float(bool(now.reply.offered)),
+        "booked": float(now.booked is not None),
+        "needs": float(bool(made.needs)),
+        "strange": 1 - heard.known,
+        "unread": float(_has_unread(now, made)),
         "guessed": float("guessed" in made.doubts),
         "doubts": float(bool(set(made.doubts) - {"guessed"})),
         "unclear": float(lead == "unclear"),
@@ -63,6 +77,20 @@ def features(now: Situation, made: Decision) -> dict[str, float]:
         "both ways": float(bool(made.times and made.avoid)),
         "several": max(len(made.codes - {"thanks"}) - 1 - ({"accept", "propose"} <= made.codes), 0) / 2,
     }
+
+
+_NAMED = re.compile(
+    r"\d+|\b(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|today|noon|morning|afternoon|evening|week|"
+    r"lunes|martes|miercoles|jueves|viernes|sabado|domingo|hoy|tarde|semana)\b"
+)
+
+
+def _has_unread(now: Situation, made: Decision) -> bool:
+    """Whether more numbers and names of days stand in the text than the result can hold."""
+    named = len(_NAMED.findall(now.text))
+    held = sum(2 if entry.grain in ("time", "part") else 1 for entry in (*made.times, *made.avoid))
+    held += 2 * (made.odometer is not None) + 2 * (made.until is not None)
+    return named > held
 
 
 def how_certain(now: Situation, made: Decision) -> float:

@@ -8,7 +8,7 @@ from followup.core.replies import booking_replies, cars, limits, odometer_readin
 from followup.core.replies.consent_replies import ABOUT_SERVICE, settle_consent
 from followup.core.replies.contract import OdometerReading
 from followup.core.replies.decision import Decision
-from followup.core.replies.guessing import guess
+from followup.core.replies.guessing import second_thoughts
 from followup.core.replies.intents import ALL, accept, decline, unclear
 from followup.core.replies.needs import find_needs
 from followup.core.replies.other_questions import asks_something_else
@@ -23,9 +23,21 @@ _OVER_WITH = frozenset({"stop", "stranger", "gone", "done"})
 
 def decide(now: Situation) -> Decision:
     """The one result: meanings, times, and what to ask back."""
-    made = Decision({intent.CODE for intent in ALL if intent.holds(now.said)})
-    if "stop" not in made.codes and _is_for_nobody(now):
+    codes = {intent.CODE for intent in ALL if intent.holds(now.said)}
+    if "stop" not in codes and _is_for_nobody(now):
         return Decision({"unclear"})
+    made = _combine(now, set(codes))
+    second = second_thoughts(now, made)
+    if not second.added and not second.dropped:
+        return made
+    other = _combine(now, (codes | second.added) - second.dropped, second.dropped)
+    other.doubts.append("guessed")
+    return other
+
+
+def _combine(now: Situation, codes: set[str], without: frozenset[str] = frozenset()) -> Decision:
+    """What these meanings make together, against the times, the offers and what was asked; `without` stays out."""
+    made = Decision(codes, without=without)
     visit_times.resolve_times(now, made)
     made.needs = find_needs(now.text)
     settle_consent(now, made)
@@ -62,7 +74,7 @@ def _settle_asides(now: Situation, made: Decision) -> None:
         made.drop(("explain",))
         if "where" in made.codes and not re.search(r"address|located|direccion|ubica|open|abren", now.text):
             made.drop(("where",))
-    if "where" in made.codes and not accept.has_yes_word(now.said) and _OPENING.search(now.text):
+    if "where" in made.codes and not accept.has_yes_word(now.said) and _asks_opening_alone(now.text):
         made.forget_times()
         made.drop(("accept", "decline"))
     if "complaint" in made.codes:
@@ -75,10 +87,23 @@ def _settle_asides(now: Situation, made: Decision) -> None:
         made.drop(("call", "help", "explain"))
 
 
+def _asks_opening_alone(text: str) -> bool:
+    """Whether all its clauses ask when the shop is open, so that a day in them is asked about, not proposed."""
+    asked = [bool(_OPENING.search(clause)) for clause in _CLAUSES.split(text) if re.search(r"[a-z\d]", clause)]
+    return any(asked) and (
+        all(asked) or not any(_A_TIME.search(c) for c in _CLAUSES.split(text) if not _OPENING.search(c))
+    )
+
+
+_CLAUSES = re.compile(r"[.,;!?]|\b(?:but|or|and|pero|o|y)\b(?! \d)")
+_A_TIME = re.compile(
+    r"\d|\b(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|today|lunes|martes|miercoles|jueves|"
+    r"viernes|sabado|domingo|manana|hoy|morning|afternoon|noon|tarde)\b"
+)
 _CALL_AT = re.compile(
     r"\b(?:call|phone|ring|speak|talk|llam\w+|hablem?e?\w*|marqu\w+|"
     r"hablar)\b(?: \w+){0,6} (?:after|at|before|around|between|tomorrow|today|on|this|in|despues|"
-    r"antes|a las|por la|manana|hoy|el|cuando)\b(?!.*\b(?:works|bring|come in|drop|funciona|llevo|"
+    r"antes (?:de|del|que)|a las|por la|manana|hoy|el|cuando)\b(?!.*\b(?:works|bring|come in|drop|funciona|llevo|"
     r"llevar|puedo ir)\b)"
 )
 _FINE_BUT = re.compile(
@@ -252,7 +277,7 @@ def _settle_reading(now: Situation, made: Decision) -> None:
     if "odometer" not in made.codes:
         return
     found = odometer_reading.find_reading(now.text, now.asked)
-    if found is None or "later" in made.codes:
+    if found is None:
         made.drop(("odometer",))
         return
     known = now.reply.odometer
@@ -285,7 +310,9 @@ _BUT = phrases(r"but", r"pero", r"other", r"otr[oa]", r"still", r"todavia", r"ju
 def _settle_rest(now: Situation, made: Decision) -> None:
     """What no code names goes to a person; politeness counts only alone."""
     known = made.codes - {"unclear", "thanks"}
-    if unclear.asks_for_machine(now.said) or (asks_something_else(now) and "stop" not in known):
+    if unclear.asks_for_machine(now.said) or (
+        asks_something_else(now) and "stop" not in known and "unclear" not in made.without
+    ):
         made.codes.add("unclear")
     elif known:
         made.drop(("unclear",))
@@ -294,7 +321,7 @@ def _settle_rest(now: Situation, made: Decision) -> None:
     if made.codes - {"thanks"}:
         made.drop(("thanks",))
     if not made.codes:
-        guess(now, made)
+        made.codes = {"unclear"}
 
 
 def _settle_question(now: Situation, made: Decision) -> None:

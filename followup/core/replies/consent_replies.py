@@ -45,7 +45,7 @@ def settle_consent(now: Situation, made: Decision) -> None:
         is_keyword_only = stop.is_keyword(now.said) and not _BOOKING.search(now.text)
         if is_keyword_only and _CANCEL_ALONE.search(now.text) and now.booked:
             made.codes.add("cancel")
-        elif not _BOOKING.search(now.text):
+        elif not _BOOKING.search(now.text) and (is_keyword_only or now.booked is None):
             made.drop(("cancel",))
         made.drop(("accept", "decline", "later", "move", "help", "resume", "explain", "running_late", "thanks"))
         if not ABOUT_SERVICE.search(now.text):
@@ -76,10 +76,15 @@ _KEEP = phrases(
     r"dont stop",
     r"continu\w+",
     r"mantengan",
+    r"no (?:los |me los |las )?(?:quiten|paren|borren)",
 )
 
 
 def _settle_no_to_stop(now: Situation, made: Decision) -> None:
+    if "accept" in made.codes and not _KEEP.search(now.text) and "decline" not in made.codes:
+        made.become("stop", ("accept",))
+        made.is_settled = True
+        return
     if "decline" in made.codes or _KEEP.search(now.text):
         made.become("decline", ("accept", "resume", "later", "complaint", "propose"))
         made.is_settled = True

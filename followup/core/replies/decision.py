@@ -24,6 +24,8 @@ class Decision:
     question: str | None = None
     is_settled: bool = False
     """Whether nothing further is asked back."""
+    without: frozenset[str] = frozenset()
+    """Meanings that the text does not hold, whatever its marks suggest."""
     doubts: list[str] = field(default_factory=list)
     """Why the result may be wrong: what certainty is made of."""
 

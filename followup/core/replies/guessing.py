@@ -1,41 +1,96 @@
-"""What a text is taken for that no word list knows: what it resembles most among our examples, else unclear."""
+"""Where the word lists are silent or a text is clearly like something else: the meaning that it is most like.
+
+The word lists have a head start, the larger the more they are to be believed. What is read and not resembled (offers,
+readings, times) and what gives a consent is never guessed.
+"""
 
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass
 
+from followup.core.replies import symptoms
 from followup.core.replies.decision import Decision
-from followup.core.replies.intents import move
-from followup.core.replies.meaning import MEANINGS
-from followup.core.replies.resemblance import resembles
+from followup.core.replies.intents import accept
+from followup.core.replies.likeness import likeness
+from followup.core.replies.meaning import MEANINGS, in_rank
 from followup.core.replies.situation import Situation
 
-# Not what depends on offers, readings, times or a booking, which are read, not resembled; nor what gives a consent.
-_GUESSED = frozenset(MEANINGS) - {"choose", "odometer", "propose", "cancel", "move", "running_late", "resume", "accept"}
-_WITH_BOOKING = frozenset({"cancel", "move", "running_late"})
-LEAST_SHARE, LEAST_KNOWN = 0.6, 0.5
-# Many a question that no meaning names begins like one that a meaning does; and to take the consent back on a
-# likeness alone needs more: `text` and `phone` stand in much that is no stop.
-LEAST_SHARES = {
-    "stop": 0.95, "stranger": 0.9, "gone": 0.8, "complaint": 0.75, "price": 0.9, "duration": 0.9, "explain": 0.9,
-    "where": 0.9, "help": 0.9, "call": 0.9, "thanks": 0.9,
+HEAD_START = 1.2
+HEAD_STARTS = {
+    "unclear": 0.05, "call": 0.4, "explain": 0.6, "stranger": 0.6, "thanks": 0.6, "later": 0.7, "complaint": 0.8,
+    "where": 0.7, "done": 0.9, "decline": 1.4, "propose": 1.7, "gone": 1.7, "cancel": 1.7, "accept": 3.0,
 }  # fmt: skip
+"""What the word lists are worth by what they say, fitted on replies by which they were not mended."""
+_READ = frozenset({"choose", "odometer", "resume"})
+"""What is read, never guessed."""
+_STANDS = _READ | {"stop", "symptom"}
+"""What the words have said stands."""
+_SETTLED = ("odometer", "car", "confirm_stop")
+"""What was asked where a text is its answer, whatever it resembles."""
+_WITH_BOOKING = frozenset({"cancel", "move", "running_late"})
+LEAST_SCORES = {"stop": 0.2, "symptom": -0.1, "stranger": 0.0, "propose": 0.3}
+"""Scores that a guess needs at least; the others need `LEAST_SCORE`."""
+LEAST_SCORE = -0.8
+
+
+_DENIABLE = frozenset({"stop", "symptom"})
 _DENIED = re.compile(
-    r"\b(?:no|not|dont|never|without|any|sin|ningun\w*|todo bien|all good|fine|bien|stuck (?:in|at)|traffic)\b"
+    r"\b(?:no|non|not|dont|never|without|any|sin|ningun\w*|todo bien|all good|fine|bien|stuck (?:in|at)|traffic)\b"
 )
 """Beside such a word a likeness to a stop or a symptom is no ground to say one: the word lists read what is denied."""
+ADDED_FROM = {
+    "symptom": 0.2, "stranger": 0.2, "gone": 0.1, "done": 0.1, "later": 0.2, "decline": 0.1, "call": 0.1, "price": 0.1,
+    "duration": 0.3, "explain": 0.3, "unclear": -0.1,
+}  # fmt: skip
+"""Scores from which a meaning that no word list found stands beside the others."""
+DROPPED_BELOW = {"explain": -0.3, "unclear": -0.3, "complaint": -0.6, "later": -0.6}
+"""Scores below which a meaning that the word lists found behind the leading one is left out."""
 
 
-def guess(now: Situation, made: Decision) -> None:
-    """Gives a decision without a meaning the one that its text resembles, with a doubt; else `unclear`."""
-    made.codes = {"unclear"}
-    found = resembles(now.reply.text, _GUESSED | (_WITH_BOOKING if now.booked else frozenset()))
-    if found is None or now.asked in ("odometer", "car") or now.plain.is_emoji_only or now.read.other:
-        return
-    if now.booked is None and move.speaks_of_moving(now.text):
-        return
-    if found.code in ("stop", "symptom") and _DENIED.search(now.text):
-        return
-    if found.share >= LEAST_SHARES.get(found.code, LEAST_SHARE) and found.known >= LEAST_KNOWN:
-        made.codes = {found.code}
-        made.doubts.append("guessed")
+@dataclass(frozen=True)
+class Second:
+    """What a likeness changes: meanings that come in, and meanings that go."""
+
+    added: frozenset[str] = frozenset()
+    dropped: frozenset[str] = frozenset()
+
+
+def second_thoughts(now: Situation, made: Decision) -> Second:
+    """What the likeness of the text adds to the meanings that the word lists made, or takes from them."""
+    lead = in_rank(made.codes)[0]
+    if "stop" in made.codes or now.asked in _SETTLED or now.plain.is_emoji_only:
+        return Second()
+    scores = likeness(now.said).scores
+    other = _rather(now, made, lead, scores)
+    added = {code for code, least in ADDED_FROM.items() if scores[code] >= least and _may_be(code, now, made)}
+    if "accept" in made.codes:
+        added.discard("decline")
+    if made.times or made.avoid:
+        added.discard("later")
+    dropped = {code for code, most in DROPPED_BELOW.items() if code in made.codes and scores[code] < most}
+    added = (added | {other}) - {lead} - made.codes if other else added - made.codes
+    gone = (dropped - {lead}) | ({lead} if other else set())
+    return Second(frozenset(added), frozenset(gone - added))
+
+
+def _rather(now: Situation, made: Decision, lead: str, scores: dict[str, float]) -> str | None:
+    """The meaning that should lead instead of what the word lists found; None where they are believed."""
+    if lead in _STANDS or (lead == "accept" and accept.has_yes_word(now.said)) or (lead == "later" and made.until):
+        return None
+    likely = {code: score for code, score in scores.items() if code == lead or _may_be(code, now, made)}
+    likely[lead] += HEAD_STARTS.get(lead, HEAD_START)
+    best = max(likely, key=lambda code: (likely[code], -MEANINGS.index(code)))
+    return best if best != lead and scores[best] >= LEAST_SCORES.get(best, LEAST_SCORE) else None
+
+
+def _may_be(code: str, now: Situation, made: Decision) -> bool:
+    if code in _READ:
+        return False
+    if code in _DENIABLE and _DENIED.search(now.text):
+        return False
+    if code == "symptom":
+        return symptoms.may_report(now.text)
+    if code in _WITH_BOOKING:
+        return now.booked is not None
+    return code != "propose" or (now.asked in ("visit", "day", "time") and not (made.avoid and not made.times))

@@ -103,10 +103,23 @@ def _told_as_bound(text: Text, at: int) -> str | None:
     return "after" if "onward" in before else "by" if "orearlier" in before else None
 
 
-def part_of_day(text: Text, at: int) -> tuple[PartOfDay, int] | None:
+def _about_noon(text: Text, at: int, start: int) -> tuple[Hours, int] | None:
+    """`around noon`, `noonish`: an hour either side of noon, as with any other hour."""
+    if text.name(start) != "noon":
+        return None
+    is_ish = text.cat(start + 1) == "ish"
+    if not is_ish and "around" not in (text.cat(at), text.cat(start - 1), text.cat(at - 1)):
+        return None
+    return Hours("around", Hour(12, 0, "pm")), start + (2 if is_ish else 1)
+
+
+def part_of_day(text: Text, at: int) -> tuple[PartOfDay | Hours, int] | None:
     """A named part of the day, am or pm alone, a bare `early`."""
     start = text.skip(at, "in", "the", "at", "on", "around", "any", "of", "by")
     if text.cat(start) == "part":
+        about_noon = _about_noon(text, at, start)
+        if about_noon:
+            return about_noon
         is_no_time = _is_greeting(text, start) or is_of_nights(text, start)
         return None if is_no_time else (PartOfDay(text.name(start)), start + 1)
     if text.cat(start) == "ampm":

@@ -19,6 +19,13 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
             r"wait(?:ing)? (?:there|at the shop|in the (?:lobby|waiting)|for (?:it|the car|my car)|"
             r"while (?:you|it|they)|on site|onsite|inside|in your|with (?:it|the car))",
             r"waiter appointment",
+            r"(?:ahi|alli|aqui|alla) (?:me |lo |la |los )?espero",
+            r"(?:me |ahi )(?:quedo|quedaria|quedare|siento) a esperar\w*",
+            r"espero (?:a que|mientras) (?:\w+ )?(?:termin|acab|list)\w+",
+            r"(?:ahi|alli|aqui|alla) espero",
+            r"me quedo (?:ahi |alli )?(?:esperando|a esperar\w*)",
+            r"(?:stay|hang|sit)(?:ing)?(?: out)? (?:around|put|there|here|in (?:the|your) (?:lobby|"
+            r"waiting room))(?: \w+){0,3}",
             r"(?:as )?a waiter",
             r"sit (?:and|there) (?:and )?wait",
             r"stay (?:there |at the shop )?(?:while|with the car|until its done)",
@@ -41,6 +48,13 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
             r"(?:need|want) (?:to be )?(?:picked up|dropped off|a drop ?off)(?! (?:time|it))",
             r"shuttle (?:please|too|home|to|me|back|ride)",
             r"no (?:way|ride) (?:to get )?(?:home|to work|back)",
+            r"(?:a |the )?(?:lift|ride|shuttle) (?:to|home|back|over to|into) (?:\w+ ?){1,3}",
+            r"(?:alguien )?(?:me|nos) (?:tienen?|tendrian?|van|iban|podran?) (?:que|"
+            r"a) (?:\w+ )?(?:llevar|traer|regresar|recoger|dejar)"
+            r"(?! (?:el|mi|la) (?:carro|coche|auto))",
+            r"(?:me |nos )?(?:den|dan|dar) (?:un )?(?:ride|raite|aventon)",
+            r"que (?:alguien )?me (?:lleven?|recojan?|dejen?|regresen|traigan|acerquen?)(?! (?:el|mi|"
+            r"la) (?:carro|coche|auto))",
             r"ride (?:home|to work|back)",
             r"(?:me |nos )?(?:pueden?|podrian?|puede alguien|alguien) (?:\w+ )?(?:llevar|recoger|dejar|"
             r"traer|dar un aventon|dar ride)(?:me|nos)?(?! (?:el|mi|la) (?:carro|coche|auto|camioneta))",
@@ -58,8 +72,12 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
             r"replacement (?:car|vehicle)|loaner car)",
             r"(?:need|want) (?:a|another) (?:car|vehicle) (?:to (?:drive|use|get)|while|for the day|"
             r"that day|meanwhile|in the mean)",
-            r"loaner (?:please|too|car please|for the day|that day)",
-            r"(?:necesito|quiero|ocupo|voy a necesitar|requiero|quisiera|me pueden? (?:prestar|dar)|"
+            r"loaner (?:please|too|car please|for the day|that day|til+|until|while)",
+            r"(?:prestar|presten)\w* (?:un |otro |algun )?(?:carro|coche|auto)",
+            r"(?:need|want|take|borrow|use|need to use|need to borrow) (?:one of )?(?:your|yalls|the) loaners?",
+            r"(?:carro|coche|auto) (?:prestado|de prestamo|de cortesia)",
+            r"(?:necesito|necesitaria|quiero|ocupo|ocuparia|voy a necesitar|requiero|quisiera|"
+            r"me pueden? (?:prestar|dar)|"
             r"me prestan|con) (?:\w+ ){0,3}(?:carro|coche|auto|vehiculo) (?:prestado|de prestamo|"
             r"de reemplazo|de cortesia|rentado|mientras|de renta|sustituto)",
             r"(?:me )?(?:pueden?|podrian?|puedes) (?:prestar|dar)(?:me)? (?:un |otro )?(?:carro|coche|auto)",
@@ -82,6 +100,9 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
             r"anterior)|una noche antes|antes de (?:que )?abr\w+|en el buzon|en la caja|desde la noche|"
             r"temprano antes|un dia antes)",
             r"buzon de llaves",
+            r"(?:drop|leave|put|keys? (?:will|ll|would) be) (?:\w+ ){0,6}before (?:you|yall|u|you guys|"
+            r"you folks|you all) open",
+            r"keys? (?:\w+ ){0,3}(?:in|through|into) (?:the|your) (?:slot|box|drop|mail ?slot|chute)",
             r"(?:dejar|dejo) (?:las|la|mis) llaves?(?: \w+){0,2} (?:buzon|caja)",
             r"la noche (?:antes|anterior)",
             r"antes de que abran",
@@ -94,6 +115,11 @@ _NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
             r"my \w+)(?: up)? (?:\w+ ){0,3}(?:late|after (?:you )?(?:close|closing|hours|6|7|8|work)|"
             r"after you guys close|tonight|at night|the next (?:day|morning)|next day|in the evening|"
             r"past closing|after business)",
+            r"(?:pick|get|collect|grab|fetch|pickup)\w* "
+            r"(?:\w+ ){0,4}(?:after|once|when) (?:you|youve|you have|yall|you guys|"
+            r"you are|youre|the shop is)(?: \w+)? ?clos(?:e|ed|ing)",
+            r"(?:recog\w*|recoj\w*|paso por|pasar por|pasaria por) "
+            r"(?:\w+ ){0,6}(?:cerr(?:aron|ado|ar|aran)|cierr\w+|cierre)",
             r"late pick ?up",
             r"after ?hours pick ?up",
             r"pick ?up (?:late|after (?:hours|closing|close|you close))",

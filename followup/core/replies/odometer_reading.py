@@ -14,6 +14,7 @@ KM_PER_MILE = 1.609344
 LARGEST_READING = 999_999
 MOST_A_DAY_MI = 300.0
 """Miles a day since the last reading above which a new one is doubted."""
+FIVE_DIGITS = 10_000
 SURELY_A_READING = 1000
 """From here on a number that answers the question is the reading, whatever doubt stands beside it."""
 UNIT_MIX_UP = 0.03
@@ -43,12 +44,13 @@ _READING = re.compile(
     rf"(?<![\d$#/:.,-])(?:(?P<low>{_NUMBER})(?P<low_k>{_THOUSAND}?) ?(?:-|to|and|y|a|or|"
     rf"o) ?)?(?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?){_UNIT}"
 )
-_CUE = re.compile(
-    r"\b(?:odometer|mileage|miles|mi|millas|millaje|odometro|kilometraje|kilometros|km|kms|"
-    r"reading|reads|showing|marca|trae|lleva|on it|on the (?:clock|dash|car)|has|its at|it is at|"
-    r"at|va en|tiene|just (?:hit|passed|turned)|right at|around|about|como|sitting at|currently|"
-    r"now)\b"
+_STANDS_AT = re.compile(
+    r"\b(?:(?:it|she|he|car|truck|van|that|thing) (?:is )?(?:now |right |just )?(?:at|on|reading|"
+    r"showing|shows|says|has)|"
+    r"reading|sitting at|currently at|just (?:hit|passed|turned)|trae|lleva|marca|dice|(?:anda|va|esta) en|tiene)"
+    r"(?: about| around| like| como| unas?| unos| las| los)* ?$"
 )
+"""Words before a number of five digits that make it a reading."""
 _NOT_A_READING = re.compile(
     r"\b(?:in|another|every|within|next|until|till|before|per|past|(?<!rolled )over|left|warranty|last|ago|"
     r"away|when (?:it|i)|once|por|cada|dentro|otros?|hasta|cuando|faltan|drive|drives|drove|"
@@ -57,7 +59,7 @@ _NOT_A_READING = re.compile(
 )
 _AFTER_NOT = re.compile(
     r"^ ?(?:away|from|a (?:day|week|month|year)|per|more|left|ago|to go|warranty|tires?|over|"
-    r"under|or so to|por|al (?:dia|ano|mes)|mas|de garantia|out|later|since|off|miles away)\b"
+    r"under|or so to|por|al (?:dia|ano|mes)|mas(?! o menos)|de garantia|out|later|since|off|miles away)\b"
 )
 _MONEY = re.compile(
     r"^ ?(?:dollars?|bucks?|\$|dolares|pesos|%|am|pm|oclock|:|/|st\b|nd\b|th\b|lbs|psi|years?|"
@@ -75,6 +77,13 @@ BEFORE = 60
 """Characters before a number that are looked at for what it counts."""
 
 
+_NAMED = re.compile(r"\b(?:odometer|odometro|mileage|millaje|kilometraje)\b[^\d]*$")
+_CORRECTED = re.compile(
+    r"\b(?:sorry|oops|wait|i meant?|scratch that|actually|make that|correction|ah no|no perdon|digo|"
+    r"perdon|quise decir|mejor dicho)\b"
+)
+
+
 @dataclass(frozen=True)
 class Found:
     """A reading as told; the unit is None where none was named."""
@@ -82,6 +91,8 @@ class Found:
     value: int
     unit: DistanceUnit | None
     is_range: bool = False
+    span: tuple[int, int] | None = None
+    """Where its number stands."""
 
 
 def _spelled_out(text: str) -> str:
@@ -116,12 +127,30 @@ def _with_hundreds(match: re.Match[str]) -> str:
 
 def find_reading(plain: str, asked: str | None) -> Found | None:
     """The reading that a plain text tells; a bare number only where the odometer was asked."""
-    text = _spelled_out(plain)
-    for match in islice(_READING.finditer(text), MOST_NUMBERS):
-        found = _read(match, text, asked)
-        if found:
-            return found
-    return None
+    return _find(_spelled_out(plain), asked)
+
+
+_READ_WHEN = re.compile(r" ?(?:as of )?(?:this morning|today|right now|now|tonight|hoy|ahorita|esta manana|ahora)\b")
+
+
+def without_reading(plain: str, asked: str | None) -> str:
+    """The text without the number of the reading and when it was read, so that no hour is taken from it."""
+    found = _find(plain, asked)
+    if found is None or found.value < SURELY_A_READING or found.span is None:
+        return plain
+    start, end = found.span
+    when = _READ_WHEN.match(plain, end)
+    return f"{plain[:start]} , {plain[when.end() if when else end :]}"
+
+
+def _find(text: str, asked: str | None) -> Found | None:
+    matches = list(islice(_READING.finditer(text), MOST_NUMBERS))
+    read = [(match, found) for match in matches if (found := _read(match, text, asked))]
+    if not read:
+        return None
+    named = [found for match, found in read if _NAMED.search(text[max(match.start() - BEFORE, 0) : match.start()])]
+    corrected = [found for match, found in read[1:] if _CORRECTED.search(text[read[0][0].end() : match.start()])]
+    return (corrected or named or [found for _, found in read])[-1 if corrected else 0]
 
 
 def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
@@ -144,9 +173,14 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
     else:
         is_range = False
     if asked == "odometer":
-        return Found(value, unit, is_range) if (is_large or unit or _is_alone(text, match)) and value > 0 else None
+        return (
+            Found(value, unit, is_range, match.span())
+            if (is_large or unit or _is_alone(text, match)) and value > 0
+            else None
+        )
     has_cue = value >= SURELY_A_READING and (bool(unit) or bool(_SPEAKS_OF_IT.search(text)))
-    return Found(value, unit, is_range) if has_cue else None
+    has_cue = has_cue or (value >= FIVE_DIGITS and bool(_STANDS_AT.search(left)))
+    return Found(value, unit, is_range, match.span()) if has_cue else None
 
 
 def _is_alone(text: str, match: re.Match[str]) -> bool:

@@ -15,7 +15,7 @@ _TOO = phrases(r"(?:too|muy|demasiado|super|way too|kinda|a bit|a little) (?:ear
 _EITHER = phrases(
     r"either(?: one| of (?:those|them)| works| is| way| day| time|\Z)?",
     r"both (?:work|are|would|times|days|fine|good|ok)",
-    r"any of (?:those|them|these)",
+    r"any of (?:those|them|these)(?: (?:\d|two|three|four))?",
     r"(?:doesnt|does not|dont) matter(?: which| to me)?",
     r"whichever(?: one)?",
     r"all of (?:those|them|these) (?:work|are)",
@@ -41,6 +41,8 @@ _ALL_OF_TWO = phrases(
     r"(?:las|los) dos (?:me |estan |sirven|funcionan)\w*",
     r"either of the two",
     r"both of them work",
+    r"(?:las|los) (?:dos|tres|cuatro) (?:me |estan |sirven|funcionan|quedan)\w*",
+    r"all (?:two|three|four|3|4)(?: of (?:them|those))? (?:work|are|sound|would)",
 )
 _NONE = phrases(
     r"none(?: of (?:those|them|these|the (?:above|times)))?(?: \w+)?",
@@ -104,9 +106,9 @@ _FORMER = phrases(r"(?:the )?former", r"top one")
 _EARLIEST = phrases(
     r"(?:the )?(?:earlier|earliest|soonest|sooner)(?: one| time| slot| option| of the two|"
     r" the better| is better| works)?",
-    r"(?:la|el|lo) mas (?:temprano|pronto)(?: posible)?",
+    r"(?:la|el|lo) mas (?:temprano|pronto|cercan[oa])(?: posible)?",
     r"mas temprano",
-    r"early one",
+    r"early(?: bird)? one",
 )
 _LATEST = phrases(
     r"(?:the )?(?:later|latest)(?: one| time| slot| option| of the two| is better| works)",
@@ -136,6 +138,20 @@ _PLACE_ALONE = re.compile(
 """A place in the list that also reads as a day of the month."""
 
 
+_CORRECTED = re.compile(
+    r"\b(?:sorry|oops|wait|i meant?|scratch that|actually|make that|no mejor|no, mejor|mejor|digo|perdon|quise decir)\b"
+)
+_CLAUSES = re.compile(r"[.,;!?]|\b(?:but|pero|y|and)\b")
+_REFUSED = re.compile(
+    r"\b(?:wont|doesnt|does not|will not|cant|not|isnt|no (?:good|me|puedo|se puede|sirve|va|quiero)|"
+    r"imposible|is out)\b"
+)
+_LEADING_NUMBER = re.compile(
+    r"(?:ok |si |yes |sure |mejor |quiero |prefiero |the )*(?:la|el|number|option|opcion|#) ?(?P<number>\d)"
+    r"(?=\Z|[,.!]| y | and | por favor| please| pls)(?! y (?:media|cuarto|\d))"
+)
+
+
 @dataclass(frozen=True)
 class Pick:
     """What a text says of the offered times."""
@@ -161,6 +177,10 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
     is_none = bool(_NONE.search(plain))
     if is_none and not wanted:
         return Pick(is_none=True)
+    plain = _as_corrected(plain)
+    refused = _places_refused(plain, len(offers))
+    if refused and not wanted:
+        return Pick(ruled_out=tuple(offers[place] for place in refused))
     if _TOO.search(plain):
         is_of_the_day = all(choice.day is None and not isinstance(choice.time, Hours) for choice in wanted)
         is_alone = is_of_the_day or all(
@@ -176,11 +196,34 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
         not wanted or _BARE_NUMBER.match(plain.strip(" .!,")) or _NUMBER_LIST.fullmatch(plain.strip(" .!,?"))
     ):
         named = tuple(offer for offer in offers if offer in named or offer in by_place)
+    if wanted and not named:
+        named = _by_leading_number(plain, offers)
     if not wanted and not named and not is_none and _EITHER.search(plain):
         return Pick(tuple(offer for offer in offers if offer not in out), is_open=True, ruled_out=out)
     if wanted and _EITHER.search(plain) and len(named) == len(offers):
         return Pick(named, is_open=True)
     return Pick(named, ruled_out=out)
+
+
+def _as_corrected(plain: str) -> str:
+    """What stands after `sorry, I meant` where that names a place in the list; else the whole."""
+    parts = _CORRECTED.split(plain)
+    return parts[-1] if len(parts) > 1 and any(pattern.search(parts[-1]) for pattern in _PLACES) else plain
+
+
+def _places_refused(plain: str, many: int) -> list[int]:
+    """The places in the list that a clause rules out (`the first one won't work`), where no other is named."""
+    clauses = [clause for clause in _CLAUSES.split(plain) if clause.strip()]
+    named = [(place, clause) for clause in clauses for place in range(many) if _PLACES[place].search(clause)]
+    refused = [place for place, clause in named if _REFUSED.search(clause)]
+    return refused if len(refused) == len(named) else []
+
+
+def _by_leading_number(plain: str, offers: tuple[datetime, ...]) -> tuple[datetime, ...]:
+    """`la 3 y espero ahi`: a number at the head that is no hour of an offer, but a place in the list."""
+    match = _LEADING_NUMBER.match(plain)
+    number = int(match["number"]) if match else 0
+    return (offers[number - 1],) if 1 <= number <= len(offers) else ()
 
 
 def _fits(choice: Choice, offer: datetime, setting: Setting, zone: str) -> bool:

@@ -19,8 +19,7 @@ _OF_A_PICTURE = re.compile(
     rf"^\s*{_VERBS} (?:an? |una? )?(?:image|photo|picture|message|imagen|foto|mensaje)\s*$", re.IGNORECASE
 )
 _APPROVES = re.compile(
-    r"^(?:liked|loved|le gust|le encant|me gusta|reacted [\U0001f44d❤\U0001f44c].* to|"
-    r"reaccion[oó] (?:con )?[\U0001f44d❤\U0001f44c])",
+    r"^(?:liked|le gust|me gusta|reacted [\U0001f44d\U0001f44c].* to|reaccion[oó] (?:con )?[\U0001f44d\U0001f44c])",
     re.IGNORECASE,
 )
 

@@ -17,6 +17,11 @@ _SIDE = re.compile(
     r"|\b(?:done|ready|finished|in and out) in (?:an?|one|two|\d+|half an?|a couple(?: of)?) "
     r"(?:hours?|minutes?|mins?|days?|hrs)\b"
     r"|\b(?:quit|stopped|quitting) smoking\b"
+    r"|\bnight (?:slot|drop ?box|drop|box)\b"
+    r"|\b(?:queda|vivo|estoy|esta|vive|live|lives|its|am) (?:ahora |como )?a \d+ (?:horas?"
+    r"|minutos?)(?! (?:de|para) la)\b"
+    r"|\b(?:una?|uno|ningun[oa]|cualquiera|primer[oa]|segund[oa]|ultim[oa]|temprano|tarde|"
+    r"mejor) de (?:las|los) (?:dos|tres|de)\b"
 )
 _CLAUSES = re.compile(r"((?:[.!?;,\n]+|\b(?:but|pero|and|because|porque)\b))")
 _VISIT = re.compile(

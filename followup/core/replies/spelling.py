@@ -23,7 +23,10 @@ _TARGETS = {
                 " interested thanks mileage odometer loaner shuttle price perfect sounds works change different another"
                 " complaint manager removed remove stopped working second third first finished going until starting"
                 " wobbles wobbling overheating transmission rattling clunking clicking headlights battery engine"
-                " quarter fortnight midday twenty thirty eleven twelve independence halloween valentines"
+                " quarter fortnight midday twenty thirty eleven twelve independence halloween valentines fifteen oclock"
+                " weekday lunchtime whenever available soonest problem problems question everything awesome wonderful"
+                " absolutely definitely confirmed overheating estimate receipt driveway mechanic dealership insurance"
+                " accident traffic pickup waiting schedule"
             )
         )
     ),
@@ -39,6 +42,9 @@ _TARGETS = {
                 " llamenme necesito"
                 " hasta entre tambien segunda primera ultima agendar arranca volante derrama direccion"
                 " temperatura transmision alambre quitenme saquenme borrenme"
+                " treinta quince mediodia almuerzo disponible problema problemas confirmado confirmo gerente mecanico"
+                " rechina rechinan rechinando molesten molestando presupuesto cotizacion domicilio ubicacion camioneta"
+                " trabajo trafico llegando retrasado accidente bateria aceite temperatura"
             )
         )
     ),

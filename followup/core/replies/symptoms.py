@@ -116,6 +116,13 @@ def reports(plain: str) -> bool:
     return any(True for _ in _standing(plain))
 
 
+def may_report(plain: str) -> bool:
+    """Whether nothing in a plain text tells against a symptom: no harmless use, no report that something takes away."""
+    if excuses.HARMLESS.search(plain) or excuses.is_of_the_past(plain) or excuses.is_of_a_bike(plain):
+        return False
+    return not excuses.is_a_joke(plain) and not any(True for _ in _reports_in(plain))
+
+
 def without_reports(said: Said) -> Said:
     """The same text without the words of its symptoms, for what else stands in it."""
     text = said.text

@@ -105,7 +105,9 @@ def settle_later(now: Situation, made: Decision) -> None:
         made.drop(("later",))
         return
     made.forget_times()
-    made.drop(("odometer", "move", "cancel"))
+    made.drop(("move",) if now.booked else ("move", "cancel"))
+    if _from_odometer(now) or (odometer_reading.target_reading(now.text) and _TARGET.search(now.text)):
+        made.drop(("odometer",))
 
 
 def _told_beside(now: Situation) -> date | None:

@@ -139,6 +139,7 @@ _NOT_YET = phrases(
     r"(?:got|have|bought|with) (?:a|an) (?:new|different|another|other) (?:car )?(?:battery|tire|"
     r"tires|job|phone|baby)",
     r"have another car(?: too| as well)?",
+    r"(?:no|ni|sin) (?:\w+ )?(?:tengo|tenemos|tener) otro(?: \w+)?",
 )
 
 

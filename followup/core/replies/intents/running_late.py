@@ -114,3 +114,41 @@ _DICE = phrases(
 def holds(said: Said) -> bool:
     """Whether the customer comes late to a booking that stands."""
     return said.has_booking and bool(_SAYS.search(said.text) or _DICE.search(said.text))
+
+
+_LATE = phrases(
+    r"late",
+    r"later?",
+    r"behind",
+    r"traffic",
+    r"stuck",
+    r"delay\w*",
+    r"held up",
+    r"overslept",
+    r"woke",
+    r"train",
+    r"accident",
+    r"min\w*",
+    r"hours?",
+    r"sorry",
+    r"wait",
+    r"tarde",
+    r"retras\w*",
+    r"demor\w*",
+    r"atras\w*",
+    r"trafico",
+    r"dorm\w*",
+    r"atorad\w*",
+    r"perdon\w*",
+    r"disculp\w*",
+    r"esper\w*",
+    r"tren",
+    r"choque",
+    r"\d+",
+    r"media hora",
+)
+
+
+def tells_lateness(said: Said) -> bool:
+    """Whether words or numbers say that the customer comes late, not merely that the customer comes."""
+    return bool(_LATE.search(said.text))

@@ -8,6 +8,7 @@ from followup.core.replies.said import Said
 CODE = "symptom"
 EXAMPLES: dict[str, tuple[str, ...]] = {
     "en": (
+        "the trunk lid opens by itself when i drive", "my hood popped open on the road",
         "brakes feel soft all of a sudden", "theres a grinding noise up front", "car wont start this mornin",
         "yes tues works but it shakes at 60", "got a flat on the way home", "red light came on the dash",
         "smells like burning after i drive", "pedal goes almost to the floor", "i have to pump the brakes to stop",

@@ -1,7 +1,6 @@
-"""Labeled replies that certainty is fitted on: (context, text, meanings, what else). No word list was mended by them.
+"""A fifth set of labeled replies, labeled from the contract: (context, text, meanings, what else).
 
-Labeled from the contract before they were read; what the reading gets wrong of them stays wrong on purpose, since
-certainty learns from what was never looked at. `fit_certainty.py` makes the numbers of `core/replies/certainty.py`.
+Certainty was fitted on them once; what it is fitted on now is kept in `labeled_lines/`.
 """
 
 from __future__ import annotations
