@@ -97,23 +97,25 @@ def weighed(said: Said) -> dict[str, float]:
 
 
 @lru_cache(maxsize=1)
-def _weights() -> dict[str, list[tuple[int, float]]]:
-    weights: dict[str, list[tuple[int, float]]] = {}
-    for number, one in enumerate(ALL):
-        for pair in one.WEIGHTS.split():
-            sign, _, weight = pair.rpartition(":")
-            weights.setdefault(sign, []).append((number, int(weight) * AS_WEIGHT))
-    return weights
+def _weights() -> tuple[dict[str, str], ...]:
+    """The weights of each meaning by sign, as written."""
+    tokens = (iter(one.WEIGHTS.replace(":", " ").split()) for one in ALL)
+    return tuple(dict(zip(one, one, strict=True)) for one in tokens)
+
+
+@lru_cache(maxsize=20_000)
+def _weights_of(sign: str) -> tuple[tuple[int, float], ...]:
+    """The weights that a sign has, with the number of their meaning."""
+    return tuple((number, int(one[sign]) * AS_WEIGHT) for number, one in enumerate(_weights()) if sign in one)
 
 
 @lru_cache(maxsize=64)
 def likeness(said: Said) -> Likeness:
     """The score of every meaning for this text."""
-    weights = _weights()
     scores = [one.BIAS * AS_WEIGHT for one in ALL]
     for sign, share in weighed(said).items():
-        for number, weight in weights.get(sign, ()):
+        for number, weight in _weights_of(sign):
             scores[number] += weight * share
     words = _WORD.findall(said.text)
-    known = sum(word in weights for word in words) / len(words) if words else 0.0
+    known = sum(bool(_weights_of(word)) for word in words) / len(words) if words else 0.0
     return Likeness({one.CODE: score for one, score in zip(ALL, scores, strict=True)}, known)

@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 
 from followup.core.replies.contract import Need
-from followup.core.replies.said import phrases
+from followup.core.replies.said import Phrases, phrases
 
-_NEEDS: tuple[tuple[Need, re.Pattern[str]], ...] = (
+_NEEDS: tuple[tuple[Need, Phrases], ...] = (
     (
         "wait",
         phrases(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
@@ -72,13 +73,40 @@ def _bared(sentence: str) -> str:
     return " ".join(_FILLER.sub(" ", re.sub(r"[^a-z\d ]+", " ", sentence)).split())
 
 
+class Phrases:
+    """Regular expressions as one pattern, compiled when it is first asked: most texts ask only some of them."""
+
+    def __init__(self, source: str) -> None:
+        self._source = source
+
+    @cached_property
+    def _compiled(self) -> re.Pattern[str]:
+        return re.compile(self._source)
+
+    def search(self, text: str, start: int = 0) -> re.Match[str] | None:
+        """The first place where it stands."""
+        return self._compiled.search(text, start)
+
+    def match(self, text: str, start: int = 0) -> re.Match[str] | None:
+        """Whether it stands at the start."""
+        return self._compiled.match(text, start)
+
+    def finditer(self, text: str) -> Iterator[re.Match[str]]:
+        """Every place where it stands."""
+        return self._compiled.finditer(text)
+
+    def sub(self, instead: str, text: str) -> str:
+        """The text with something else in its place."""
+        return self._compiled.sub(instead, text)
+
+
 @lru_cache(maxsize=512)
-def phrases(*lines: str) -> re.Pattern[str]:
+def phrases(*lines: str) -> Phrases:
     """One pattern of phrases that stand as whole words; each line is a regular expression of its own."""
-    return re.compile(r"\b(?:" + "|".join(lines) + r")(?![a-z\d])")
+    return Phrases(r"\b(?:" + "|".join(lines) + r")(?![a-z\d])")
 
 
 @lru_cache(maxsize=512)
-def whole(*lines: str) -> re.Pattern[str]:
+def whole(*lines: str) -> Phrases:
     """One pattern of phrases that are a whole clause or sentence."""
-    return re.compile(r"(?:" + "|".join(lines) + r")\Z")
+    return Phrases(r"(?:" + "|".join(lines) + r")\Z")

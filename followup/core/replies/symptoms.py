@@ -17,7 +17,7 @@ from followup.core.replies.fault_phrases import TODAY as TODAY_PHRASES
 from followup.core.replies.fault_rules import Kind
 from followup.core.replies.faults import Found, found_in
 from followup.core.replies.plain import make_plain
-from followup.core.replies.said import Said, phrases
+from followup.core.replies.said import Phrases, Said, phrases
 from followup.core.replies.symptom_words import BRAKES, BULGE, FLAT, HEAT, LAMPS, STEERING
 from followup.core.replies.symptom_words_today import TODAY
 
@@ -32,7 +32,7 @@ _OVER = re.compile(
     r"se (?:incendio|quemo)|demandar\w*)\b"
 )
 
-_LISTS: tuple[tuple[Kind, re.Pattern[str]], ...] = (
+_LISTS: tuple[tuple[Kind, Phrases], ...] = (
     ("flat", phrases(*FLAT)),
     ("now", phrases(*BULGE, *BRAKES, *STEERING, *HEAT, *LAMPS, *NOW)),
     ("today", phrases(*TODAY, *TODAY_PHRASES)),

@@ -135,4 +135,4 @@ def is_spam(said: Said) -> bool:
 def is_other_tongue(said: Said) -> bool:
     """Whether most of it is in a language that is not read here."""
     words = said.text.split()
-    return len(_OTHER_TONGUE.findall(said.text)) * 3 >= len(words) and bool(words)
+    return sum(1 for _ in _OTHER_TONGUE.finditer(said.text)) * 3 >= len(words) and bool(words)
