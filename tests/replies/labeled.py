@@ -131,7 +131,7 @@ ENGLISH: list[Case] = [
     ("car", "truck", "accept", {"car": "white truck"}),
     ("after_visit", "yes thanks", "accept", {}),
     ("after_visit", "all good", "accept", {}),
-    ("after_visit", "no, it still makes the noise", "symptom", {}),
+    ("after_visit", "no, it still makes the noise", "symptom complaint", {}),
     ("after_visit", "not really, you scratched my bumper", "complaint", {}),
     ("walk_in", "ok ill swing by friday", "accept propose", {"t": ["3-6"]}),
     ("walk_in", "thanks will do", "accept", {}),

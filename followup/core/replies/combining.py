@@ -243,8 +243,15 @@ _ALL_GOOD = phrases(
 )
 
 
+_NOT_WELL = phrases(
+    r"no quedo (?:bien|como)", r"(?:not|isnt|wasnt) (?:fixed|right|any better)", r"quedo (?:mal|igual|peor)"
+)
+
+
 def _settle_after_visit(now: Situation, made: Decision) -> None:
     if made.has("complaint", "symptom"):
+        if "symptom" in made.codes and (decline.starts_with_no(now.said) or _NOT_WELL.search(now.text)):
+            made.codes.add("complaint")
         made.drop(("decline", "accept", "done"))
     elif _ALL_GOOD.search(now.text):
         made.become("accept", ("decline", "done"))

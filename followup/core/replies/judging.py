@@ -23,7 +23,9 @@ _NOT_BEFORE = re.compile(
 _NO_BEFORE = re.compile(r"\bno\b")
 """In Spanish a `no` rules out what follows at any distance; in English it is an answer, unless it stands beside it."""
 _NOT_REALLY = re.compile(
-    r"\b(?:no (?:tienen?|hay|habra|tendran?) (?:\w+ )?(?:para|lugar|cita|espacio|chance)|no "
+    r"\b(?:no (?:tienen?|hay|habra|tendran?|tendria|tendrian|podrian?|pueden) (?=[^.!]*\?)|(?:o )?si no\b|"
+    r"no (?:tienen?|hay|habra|tendran?) "
+    r"(?:\w+ )?(?:para|lugar|cita|espacio|chance)|no "
     r"(?:worries|worry|problem|prob|problema|issues?|doubt|rush|hay problema|pasa nada)|"
     r"why not|por ?que no|not only|dont mind|dont care|dont forget|cant wait|"
     r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|"

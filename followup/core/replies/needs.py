@@ -34,6 +34,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"(?:puedo|quiero|voy a|prefiero|quisiera|podria) esperar(?:lo|me)?(?! (?:hasta|a la|unos|al|"
             r"para|un|dos|mas|\d))",
             r"sala de espera para mi",
+            r"(?:me |los |lo )?espero en (?:la|su) sal(?:a|ita)(?: \w+){0,2}",
             r"lo espero",
             r"(?:me )?espero ahi",
         ),
@@ -48,6 +49,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"(?:need|want) (?:to be )?(?:picked up|dropped off|a drop ?off)(?! (?:time|it))",
             r"shuttle (?:please|too|home|to|me|back|ride)",
             r"no (?:way|ride) (?:to get )?(?:home|to work|back)",
+            r"(?:somebody|someone|one of you) to (?:run|take|drive|drop|bring) me(?: \w+){0,3}",
             r"(?:a |the )?(?:lift|ride|shuttle) (?:to|home|back|over to|into) (?:\w+ ?){1,3}",
             r"(?:alguien )?(?:me|nos) (?:tienen?|tendrian?|van|iban|podran?) (?:que|"
             r"a) (?:\w+ )?(?:llevar|traer|regresar|recoger|dejar)"
@@ -76,6 +78,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"(?:prestar|presten)\w* (?:un |otro |algun )?(?:carro|coche|auto)",
             r"(?:need|want|take|borrow|use|need to use|need to borrow) (?:one of )?(?:your|yalls|the) loaners?",
             r"(?:carro|coche|auto) (?:prestado|de prestamo|de cortesia)",
+            r"(?:necesito|ocupo|quiero|voy a (?:necesitar|ocupar)) (?:un[oa]?|algun[oa]?) (?:prestad[oa])",
             r"(?:necesito|necesitaria|quiero|ocupo|ocuparia|voy a necesitar|requiero|quisiera|"
             r"me pueden? (?:prestar|dar)|"
             r"me prestan|con) (?:\w+ ){0,3}(?:carro|coche|auto|vehiculo) (?:prestado|de prestamo|"
@@ -100,6 +103,8 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"anterior)|una noche antes|antes de (?:que )?abr\w+|en el buzon|en la caja|desde la noche|"
             r"temprano antes|un dia antes)",
             r"buzon de llaves",
+            r"(?:dejo|dejar|dejare|pongo|echo) (?:la|las|mis|mi) llaves?(?: \w+){0,6} (?:cajita|buzon|ranura|"
+            r"caja|buzoncito)",
             r"(?:drop|leave|put|keys? (?:will|ll|would) be) (?:\w+ ){0,6}before (?:you|yall|u|you guys|"
             r"you folks|you all) open",
             r"keys? (?:\w+ ){0,3}(?:in|through|into) (?:the|your) (?:slot|box|drop|mail ?slot|chute)",
@@ -120,6 +125,9 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"you are|youre|the shop is)(?: \w+)? ?clos(?:e|ed|ing)",
             r"(?:recog\w*|recoj\w*|paso por|pasar por|pasaria por) "
             r"(?:\w+ ){0,6}(?:cerr(?:aron|ado|ar|aran)|cierr\w+|cierre)",
+            r"(?:cant|no way (?:i|we) can|wont be able to|not able to|dont) (?:\w+ ){0,4}(?:pick it up|get it|"
+            r"get there|"
+            r"be there|make it|come back) (?:\w+ ){0,4}(?:before|by the time) (?:you|yall|you guys) close",
             r"late pick ?up",
             r"after ?hours pick ?up",
             r"pick ?up (?:late|after (?:hours|closing|close|you close))",

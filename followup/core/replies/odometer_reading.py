@@ -220,8 +220,8 @@ def target_reading(plain: str) -> int | None:
     """The odometer reading at which the customer wants to come (`at 50k`, `when it hits 50,000`); None without one."""
     text = _spelled_out(plain)
     match = re.search(
-        rf"\b(?:at|hits?|hit|reach(?:es)?|gets? to|until|till|closer to|turns?|llegue a|"
-        rf"cuando (?:tenga|llegue a|marque)|a los|hasta los)(?: about| around| like| the| las|"
+        rf"\b(?:at|hits?|hit|reach(?:es)?|gets? to|until|till?|closer to|turns?|llegue a|"
+        rf"cuando (?:tenga|llegue a|marque)|a los|a las|hasta los|hasta las)(?: about| around| like| the| las|"
         rf" los)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?)(?: ?(?:miles?|millas?|km|"
         rf"kilometros))?\b",
         text,

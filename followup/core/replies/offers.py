@@ -25,7 +25,9 @@ _EITHER = phrases(
     r"up to you",
     r"those (?:all |both )?work",
     r"any works",
-    r"cualquiera(?: de (?:las|los|esas|esos|ambas|ambos)(?: dos)?)?",
+    r"cualquiera(?: de (?:las|los|esas|esos|ambas|ambos)(?: (?:dos|tres))?)?",
+    r"tod[oa]s (?:me |estan |esas |esos )?(?:quedan|sirven|funcionan|bien|convienen)",
+    r"(?:escoja|elija|escojan|elijan)(?: usted(?:es)?)?",
     r"(?:las|los) dos (?:me |estan|sirven|funcionan|est)",
     r"(?:ambas|ambos)(?: me)?",
     r"la que (?:sea|quieran|guste|mejor)",
@@ -65,7 +67,7 @@ _PLACES = (
         r"available|half))",
         r"(?:option|number|choice|slot|opcion|numero|#) ?(?:1|one|a|uno)",
         r"(?:la|el) (?:primer[oa]?|1|1ra|uno)(?: opcion| hora| horario)?(?! (?:hora de|semana))",
-        r"primer[oa](?! hora)",
+        r"primer[oa](?! (?:hora|dig\w+|necesito|quiero|quisiera|me|expli\w+|cuanto|que|hay|tengo|lla\w+)\b)",
         r"a\Z",
     ),
     phrases(
@@ -90,7 +92,7 @@ _PLACES = (
 )
 _FIRST_OF_ALL = phrases(r"(?:how|what|when|call|talk|speak|ask|check|know|see|think) (?:\w+ ){0,6}first\Z")
 _MIDDLE = phrases(
-    r"(?:the )?middle(?: one| option| time)?", r"(?:la|el) (?:de|del) (?:en )?medio", r"(?:la|el) del centro"
+    r"(?:the )?middle(?: one| option| time)?", r"(?:la|el) (?:de|del) (?:en ?)?medio", r"(?:la|el) del centro"
 )
 _NUMBER_LIST = re.compile(
     r"(?:number |option |# ?|la |el |opcion )?(\d) ?(?:or|and|o|y|&|/) ?(?:number |option |# ?|la |el )?(\d)"

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from followup.core.replies.contract import TimeWindow
 from followup.core.replies.decision import Decision
-from followup.core.replies.mentions import Instant
+from followup.core.replies.mentions import Instant, PartOfDay
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import Choice, Resolved, point, resolve
 
@@ -60,17 +60,24 @@ _BARE_MINUTES = re.compile(
     r"\b(?:in|en)(?: about| around| like| como| unos)* (?P<count>\d{1,2})(?! ?(?::|am\b|pm\b|\d|[/-]))"
 )
 _HALF_HOUR = re.compile(r"\bhalf (?:an )?hour\b|\bmedia hora\b")
+_QUARTER_HOUR = re.compile(r"\bquarter (?:of an )?hour\b|\bcuarto de hora\b")
 _FROM_BOOKED = re.compile(r"\b(?:late|behind|tarde|retras\w*|atras\w*|demor\w*)\b")
 _FROM_NOW = re.compile(
     r"\bin (?:about |like |around )?(?:\d|half|a)|\ben (?:unos |como )?(?:\d|media)|\baway\b|\bout\b|\bdentro\b"
 )
 
 
+_IN_THE = re.compile(
+    r"\b(?:in|this|en|por|esta) (?:the |la )?(?:morning|afternoon|evening|tarde|noche|manana)\b|\bnoon\b"
+)
+"""`llego tarde` is late, no afternoon."""
+
+
 def arrival(now: Situation, booked: datetime) -> tuple[TimeWindow, ...]:
     """When a late customer arrives, where that is told: minutes late from the booking, else from now, or an hour."""
     text = now.text
     match = _MINUTES_LATE.search(text)
-    minutes = 30 if _HALF_HOUR.search(text) else None
+    minutes = 30 if _HALF_HOUR.search(text) else 15 if _QUARTER_HOUR.search(text) else None
     if match:
         count = int(match["more"] or match["count"])
         minutes = count * (60 if match["unit"][0] == "h" else 1)
@@ -82,5 +89,7 @@ def arrival(now: Situation, booked: datetime) -> tuple[TimeWindow, ...]:
         start = booked if is_from_booked else now.reply.now
         return (point(start + timedelta(minutes=minutes)),)
     told = [choice for choice in now.read.choices if not choice.is_negated and not isinstance(choice.time, Instant)]
+    if not _IN_THE.search(text):
+        told = [choice for choice in told if not isinstance(choice.time, PartOfDay)]
     windows = _unique([resolve(choice, now.setting, booked.date(), now.reply.zone) for choice in told if choice.time])
     return windows[:1]

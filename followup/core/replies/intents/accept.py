@@ -364,11 +364,15 @@ _YES_WORD = re.compile(
     r"(?:yes+|yeah|yep|yup|y|sure|absolutely|definitely|of course|certainly|ok|alright|all right|"
     r"sounds (?:\w+ )?(?:good|great|perfect|fine|awesome)|perfect|great|awesome|cool|fine|deal|"
     r"why not|works for me|that works|lets do it|go ahead|please do|for sure|bet|you bet|thumbsup|"
-    r"im (?:in|interested)|no problem"
+    r"im (?:in|interested)|no problem|aye|sure thing|(?:id|i would) (?:be (?:glad|happy)|love) to|you got it|"
+    r"youre on|gladly|"
+    r"count (?:me|on me)|go for it|yessir|yes sir|yes maam|my pleasure|sold|book it|sign me up|put me down"
     r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien(?! car)|"
     r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
-    r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?)(?![a-z\d])(?! (?:no|not|enough|morning|"
-    r"afternoon|que no|days?|idea|si no|thing)\b)"
+    r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una|con mucho gusto|ya estas|hecho|"
+    r"cuenten conmigo|jalo)"
+    r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on|"
+    r"dios|se puede|es posible|pueden?|hay|tienen?)\b)"
 )
 
 
