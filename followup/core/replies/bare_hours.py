@@ -19,7 +19,7 @@ NO_HOUR_AFTER = word_set(
     "mph ago inch inches kilometros thousand grand messages texts calls",
 )
 _OF_WHOM = word_set("us them you my our the those these nosotros ellos")
-_NO_HOUR_BEFORE = word_set("$ # option number opcion numero")
+_NO_HOUR_BEFORE = word_set("$ # option number opcion numero those these them")
 _LOOSE_OPENERS = word_set("for say maybe around about para por near como sobre a from to")
 """Words before a number that alone do not make it an hour."""
 _GOES_WITH_HOUR = word_set(
@@ -61,9 +61,14 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
     is_after_for = "for" in (text.word(at), text.word(at - 1))
     if is_after_for and previous and isinstance(previous.value, Hours) and previous.end in (at, at - 1):
         return False
+    is_open_ended = text.word(at) == "from" and text.word(end - 1) == "on"
+    if is_open_ended or _is_own_clause(text, at, end, told):
+        return True
     if text.word(at) in _LOOSE_OPENERS and not _near_time(text, at, end, previous):
         return _is_after_loose_opener(text, at, end)
     if before == "to" and _ends_here(text, end) and moves(_head(text, at)):
+        return True
+    if before in ("like", "say") and _may_be_told(text) and _ends_here(text, end):
         return True
     if before == "of" and text.setting.language == "en":
         return False
@@ -170,6 +175,23 @@ def _is_after_loose_opener(text: Text, at: int, end: int) -> bool:
     return _ends_here(text, end) or text.word(end) in _GOES_WITH_HOUR
 
 
+_GOES_ON = word_set("and but because so as if i ill works work if since")
+_LEAST_HOUR_OF_OFFERS = 4
+"""A smaller number among offers is as well a place in the list."""
+
+
+def _is_own_clause(text: Text, at: int, end: int, told: Hours) -> bool:
+    """`8 and I need a loaner`, `the one before my shift, 8`: an hour as the answer, whatever is said beside it."""
+    asked = text.setting.asked
+    if asked != "time" and not (asked == "slot" and told.first.hour >= _LEAST_HOUR_OF_OFFERS):
+        return False
+    is_opened = at == 0 or (text.cat(at - 1) == "mark" and text.word(at - 1) not in ("$", "#", "/", "(", "%"))
+    ends = text.cat(end) in ("", "mark", "and", "except") and text.word(end) not in ("/", "%", "$", ")")
+    if at == 0:
+        return ends or text.word(end) in _GOES_ON
+    return is_opened and text.cat(end) == ""
+
+
 def _head(text: Text, at: int) -> str:
     """The words before this place, as far back as they can bear on it."""
     start = text.symbols[at].start
@@ -205,7 +227,8 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
             is_list = any(one.category in ("or", "and") or one.text == "," for one in between)
             if text.cat(previous.end - 1) in ("weekday", "relday") and [one.text for one in between] == [","]:
                 return text.cat(end) in ("", "mark")
-            return isinstance(previous.value, Hours) or not is_list or isinstance(previous.value, PartOfDay)
+            if isinstance(previous.value, Hours | PartOfDay) or not is_list:
+                return True
     part_at = end + 1 if text.word(end) == "," else end
     if text.cat(text.skip(part_at, "this", "at", "in", "the")) == "part":
         return True
@@ -226,7 +249,7 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
 
 
 def _ends_here(text: Text, at: int) -> bool:
-    return text.cat(at) in ("", "mark", "or", "and", "except")
+    return text.cat(at) in ("", "mark", "or", "and", "except", "instead_of")
 
 
 def _stands_alone(text: Text, at: int, end: int) -> bool:

@@ -92,7 +92,7 @@ def _settle_standing(now: Situation, made: Decision, booked: datetime) -> None:
     if "cancel" in made.codes and (names_another or ("move" in made.codes and _OTHER_TIME.search(now.text))):
         made.become("move", ("cancel",))
     if "cancel" in made.codes:
-        made.drop(("move", "accept", "decline", "later"))
+        made.drop(("move", "accept", "decline") if made.until else ("move", "accept", "decline", "later"))
         made.forget_times()
     elif made.has("gone", "done", "later") and not made.times:
         made.drop(("move",))

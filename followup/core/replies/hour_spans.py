@@ -75,7 +75,10 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
         if text.cat(end) == "ampm":
             told, end = Hour(told.hour, told.minute, text.name(end)), end + 1
     elif (text.cat(end) == "onward" and _ends_on(text, end)) or (
-        text.word(end) == "on" and text.cat(end + 1) in ("", "mark") and kind is None and text.word(end - 1) != "one"
+        text.word(end) == "on"
+        and (text.cat(end + 1) in ("", "mark") or (is_from and not _names_day(text, end + 1)))
+        and kind is None
+        and text.word(end - 1) != "one"
     ):
         kind, end, is_shown = "after", end + 1, True
     elif text.cat(end) == "orearlier":
@@ -86,6 +89,22 @@ def bounded_hour(text: Text, at: int) -> tuple[Hours, int, bool] | None:
     if bound:
         kind, is_shown = bound, True
     return Hours(kind or "at", told), end, is_shown
+
+
+def _names_day(text: Text, at: int) -> bool:
+    return text.cat(at) in (
+        "weekday",
+        "relday",
+        "month",
+        "date",
+        "ordinal",
+        "num",
+        "the",
+        "any",
+        "next",
+        "this",
+        "holiday",
+    )
 
 
 def _ends_on(text: Text, at: int) -> bool:
@@ -107,6 +126,10 @@ def _about_noon(text: Text, at: int, start: int) -> tuple[Hours, int] | None:
     """`around noon`, `noonish`: an hour either side of noon, as with any other hour."""
     if text.name(start) != "noon":
         return None
+    if text.word(start) == "noonish":
+        return Hours("around", Hour(12, 0, "pm")), start + 1
+    if text.cat(at) == "by" and start == at + 1:
+        return Hours("by", Hour(12, 0, "pm")), start + 1
     is_ish = text.cat(start + 1) == "ish"
     if not is_ish and "around" not in (text.cat(at), text.cat(start - 1), text.cat(at - 1)):
         return None

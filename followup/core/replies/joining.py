@@ -106,10 +106,18 @@ def _add(
     last = choices[-1] if choices else None
     same = last is not None and last.is_negated == negated
     if isinstance(value, Days):
+        if last and same and last.has_borrowed_day and set(between) <= {"on"}:
+            choices[-1] = replace(last, day=value, has_borrowed_day=False)
+            return
         if last and _merge_day(choices, value, negated, between, is_list):
             return
         inherited = last.time if last and same and is_list and last.is_time_first and last.day else None
-        choices.append(Choice(value, inherited, negated, bool(inherited), is_open))
+        choices.append(Choice(value, inherited, negated, bool(inherited), is_open, is_inherited=bool(inherited)))
+        return
+    if last and same and last.is_inherited and isinstance(value, Hours | PartOfDay):
+        choices[-1] = replace(last, time=value, is_inherited=False)
+        return
+    if last and last.is_negated and not negated and _fill_open(choices, value, between):
         return
     if last and (same or (negated and last.day and last.time is None)) and last.time is None:
         if not (negated and not last.is_negated):
@@ -121,7 +129,18 @@ def _add(
         choices[-1] = replace(last, time=_combined(last.time, value))
         return
     day = last.day if last and not _is_far(between) else None
-    choices.append(Choice(day, value, negated, day is None))
+    choices.append(Choice(day, value, negated, day is None, has_borrowed_day=day is not None))
+
+
+def _fill_open(choices: list[Choice], value: Hours | PartOfDay | Instant, between: list[str]) -> bool:
+    """`Friday not Thursday, 11am`: the hour belongs to the wanted day that has none yet."""
+    if between[:1] != [","]:
+        return False
+    wanted = [number for number, one in enumerate(choices) if not one.is_negated]
+    if len(wanted) != 1 or choices[wanted[0]].day is None or choices[wanted[0]].time is not None:
+        return False
+    choices[wanted[0]] = replace(choices[wanted[0]], time=value)
+    return True
 
 
 def _is_far(between: list[str]) -> bool:

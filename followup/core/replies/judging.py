@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from followup.core.replies.mentions import Days, Mention, Text
+from followup.core.replies.mentions import Days, Hours, Mention, Text
 from followup.core.replies.other_times import is_for_something_else
 
 _CLAUSE_END = re.compile(
@@ -150,6 +150,8 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
     if _NOT_BEFORE.search(parts[-1]) or (text.setting.language == "es" and _NO_BEFORE.search(parts[-1])):
         return True
     right = _NOT_REALLY.sub(" ", after(text, one))
+    if previous and isinstance(previous.value, Hours) and previous.value.kind != "at" and right.startswith(","):
+        return False  # a reason for the bound: `not before 11 on Monday, I work nights`
     return bool(_NOT_AFTER.search(right))
 
 
@@ -164,6 +166,10 @@ def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
     if previous is None:
         return "this" if _is_old_time(text, one) else ""
     between = text.plain[text.symbols[previous.end - 1].end : text.symbols[one.start].start]
+    if isinstance(previous.value, Days) and isinstance(one.value, Days) and _NO_BETWEEN.match(between):
+        return "before"
+    if _NOT_THE_OTHER.match(between) and _I_MEANT.search(text.plain[: text.symbols[previous.start].start]):
+        return "this"
     if len(between) < 45 and _CORRECTED.search(between) and not re.search(r"\bno me\b|\bdoesnt|cant|\bworks", between):
         return "before"
     is_same_kind = isinstance(previous.value, Days) == isinstance(one.value, Days)
@@ -177,6 +183,11 @@ def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
     return ""
 
 
+_NO_BETWEEN = re.compile(r"^ ?[.,!?;][ .,!?;]*no\W+$")
+"""`tuesday. no, wednesday`"""
+_NOT_THE_OTHER = re.compile(r"^\W*(?:and )?(?:not|no)(?: on| the| at| el| la)*\W*$")
+_I_MEANT = re.compile(r"\b(?:i (?:mean|meant)|quise decir|digo)\b[^.?!]{0,12}$")
+"""`I meant Friday not Thursday` corrects a slip, and rules nothing out."""
 _LEADS_TO = re.compile(r"\b(?:to|for|until|a|al|para|hasta)\s*(?:the|el|la|las|\w+ing)?\s*$")
 
 

@@ -44,7 +44,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
         phrases(
             r"(?:need|want|get|have|give me|use|take|like|appreciate|require|can i get|will need|"
             r"got) (?:\w+ ){0,3}(?:a )?(?:ride|lift|shuttle|uber|taxi)(?! (?:share it)|s? quality)",
-            r"(?:drop|take|drive|bring|run) me (?:off|home|to work|back|to my|at (?:work|home|my))",
+            r"(?:drop me off|(?:drop|take|drive|bring|run) me (?:home|to work|back|to my|at (?:work|home|my)))",
             r"pick me up",
             r"(?:need|want) (?:to be )?(?:picked up|dropped off|a drop ?off)(?! (?:time|it))",
             r"shuttle (?:please|too|home|to|me|back|ride)",

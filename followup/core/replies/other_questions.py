@@ -6,6 +6,7 @@ import re
 
 from followup.core.replies.intents import ALL
 from followup.core.replies.needs import find_needs
+from followup.core.replies.offers import pick_offers
 from followup.core.replies.said import Said
 from followup.core.replies.situation import Situation
 from followup.core.replies.times import read_times
@@ -29,11 +30,8 @@ _LEAST_WORDS = 3
 
 def asks_something_else(now: Situation) -> bool:
     """Whether a sentence asks something that is neither a visit time, a need nor one of the meanings."""
-    if "?" not in now.text and not _OPENER.search(now.text):
-        return False
     asked = [match.group() for match in _SENTENCE.finditer(now.text)]
-    if "?" not in now.text:
-        asked = [part for part in now.said.parts if _OPENER.match(part)]
+    asked += [part for part in now.said.parts if _OPENER.match(part)]
     return any(_is_unknown(_ANSWER.sub("", one), now) for one in asked)
 
 
@@ -48,7 +46,7 @@ def _is_unknown(sentence: str, now: Situation) -> bool:
         asked=now.asked,
         has_booking=now.booked is not None,
         offers=now.said.offers,
-        picked=now.said.picked,
+        picked=len(pick_offers(sentence, read, now.setting, now.reply.offered, now.reply.zone).named),
         has_reading=now.said.has_reading,
         has_car=now.said.has_car,
     )

@@ -39,6 +39,10 @@ class Choice:
     is_time_first: bool = False
     is_open: bool = False
     """Any time of the day is meant, so a time told for the next day is not for this one."""
+    is_inherited: bool = False
+    """The time stood before an earlier day of a list, and gives way to one told for this day."""
+    has_borrowed_day: bool = False
+    """The day is the one named before, and gives way to one told right after the hour."""
     is_any_day: bool = False
     """The time is meant for any day (`any day after 4`), so not for today or the day under discussion."""
 

@@ -32,6 +32,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
+_DAY = r"(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tues|thurs|weds?|fri)"
 _TOLD = phrases(
     r"(?:forget|drop|kill|nix|delete|erase) (?:about )?(?:the|my|that) (?:\w+ )?(?:appointment|booking|"
     r"visit|reservation|cita|slot)",
@@ -40,7 +41,10 @@ _TOLD = phrases(
     r"cancelation",
     r"call(?:ing)? (?:it|that|my \w+|the \w+)? ?off",
     r"scratch (?:the|my|that) (?:\w+ )?" + _VISIT,
-    r"take me off the (?:schedule|calendar|books?)",
+    rf"(?:scrap|axe|ditch|cut|lose|skip) (?:the|my|that|our) (?:\w+ )?{_VISIT}",
+    rf"(?:so|just|please|gotta|got to|have to|need to|must|going to|can you|^)(?: please| just)? "
+    rf"(?:drop|scrap|nix|kill|axe|scratch|skip) (?:{_DAY})(?! (?:it|the|my|off|at|by)\b)",
+    rf"take (?:me|us|it|my name) off (?:the (?:schedule|calendar|books?)|(?:for )?{_DAY})",
     r"remove (?:me|my appointment) from the (?:schedule|calendar|books?)",
     r"(?:dont|no longer|do not) (?:need|want) (?:\w+ ){0,2}" + _VISIT,
     r"cancel(?:al[ao]|el[ao]|ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
@@ -82,7 +86,7 @@ _UNABLE = phrases(
 )
 _NOT_THE_BOOKING = phrases(
     r"no (?:la |me )?cancel(?:en?|es)",
-    r"cancel (?:\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)",
+    r"cancel (?:(?!and |quit |stop )\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)",
     r"(?:dont|do not|didnt|not|no|never)(?! (?:mind|thanks|problem|wait)) (?:\w+ )?cancel\w*",
     r"noise cancel\w*",
     r"cancel\w* (?:culture|fee|policy)",

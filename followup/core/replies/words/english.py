@@ -116,8 +116,9 @@ ENTRIES: tuple[Entry, ...] = (
         "part",
         "end_of_day",
         "end of day|end of the day|eod|before closing|before close|before you close|"
-        "before you guys close|right before closing|close of business|cob|by closing|by close|"
-        "last thing|day end",
+        "before you guys close|before you lock up|right before closing|close of business|cob|by closing|by close|"
+        "last thing|day end|last hour|the last hour|last hour of the day|last hour before you close|"
+        "last hour before you lock up|before you guys lock up",
     ),
     *entries(
         "part",
