@@ -49,6 +49,8 @@ class House:
     transport: Transport
     # Set when the process is to end: what waits goes on at once, what sends ends after the text it is at.
     stopping: threading.Event = field(default_factory=threading.Event)
+    # Until when a shop's number rests after a refusal that every text would meet; another process asks for itself.
+    _rests: dict[int, datetime | None] = field(default_factory=dict)
 
     def now(self) -> datetime:
         """This instant, aware, UTC."""
@@ -163,8 +165,11 @@ class House:
             # Texts that stay on this machine need no carrier's pace.
             wait=self.stopping.wait if self.transport.address is not None else _no_wait,
             is_over=self.stopping.is_set,
+            rests_until=self._rests.get(shop_id),
         )
-        return send_texts(self.store, shop_id, sender, self.now, worker)
+        done = send_texts(self.store, shop_id, sender, self.now, worker)
+        self._rests[shop_id] = done.rests_until
+        return done
 
     def learn(self, shop_id: int, author: str, progress: Any = None) -> LearnedRun:
         """Learn the shop's own priors now."""

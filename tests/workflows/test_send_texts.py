@@ -7,6 +7,7 @@ States: this project's rules; classes of refusals: the provider's error pages (2
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import cast
 
@@ -18,6 +19,7 @@ from followup.core.wording_checks.length import MOST_SEGMENTS
 from followup.storage import consents, machine, outbox, people, shops
 from followup.storage.rows import Row
 from followup.transports.transport import (
+    AccountRefused,
     BadNumber,
     Found,
     OptedOut,
@@ -194,6 +196,25 @@ def test_too_many_requests_wait_and_go_out_once(demo: Demo) -> None:
     assert row["due_at"] - demo.house.now() == timedelta(seconds=30)
 
 
+@pytest.mark.parametrize("refusal", [RateLimited(20429, retry_after_seconds=60), AccountRefused(20003)])
+def test_a_refusal_that_every_text_would_meet_is_met_once_and_the_number_rests(demo: Demo, refusal: Exception) -> None:
+    demo.at(AT_ELEVEN)
+
+    def refuse(_text: OutgoingText) -> SentReceipt:
+        raise refusal
+
+    wire = Wire(refuse)
+    done = send_texts(demo.house.store, demo.shop_id, _sender(wire), demo.house.now, "test")
+    assert (done.sent, done.other, len(wire.handed)) == (0, 1, 1)
+    assert done.rests_until is not None and done.rests_until > demo.house.now()
+    resting = replace(_sender(wire), rests_until=done.rests_until)
+    send_texts(demo.house.store, demo.shop_id, resting, demo.house.now, "test")
+    assert len(wire.handed) == 1
+    demo.at("2026-11-23T11:02")
+    wire.does = _taken
+    assert send_texts(demo.house.store, demo.shop_id, resting, demo.house.now, "test").sent > 20
+
+
 @pytest.mark.parametrize("refusal", [OptedOut(21610), BadNumber(21211)])
 def test_permanent_refusals_act_and_are_never_retried(demo: Demo, refusal: Exception) -> None:
     demo.at(AT_ELEVEN)
@@ -237,10 +258,6 @@ def test_a_claim_that_ran_out_is_planned_again_and_the_late_worker_changes_nothi
 
 
 def test_everything_stops_at_the_owners_switch(demo: Demo) -> None:
-    from dataclasses import replace
-
-    from followup.storage import shops
-
     with demo.house.store.write() as connection:
         rules = replace(shops.load_shop(connection, demo.shop_id).rules, is_sending_stopped=True)
         shops.save_rules(connection, demo.shop_id, rules, "test", demo.house.now(), "stop")

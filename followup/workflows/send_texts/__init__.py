@@ -43,6 +43,8 @@ from followup.workflows.send_texts.outcome import FIRST_LOOK, keep_doubt, keep_r
 LONGEST_CALL = timedelta(seconds=35)
 # Longer, so that a claim never runs out under a living worker.
 LEASE = timedelta(seconds=60)
+# A clock that was moved back must not silence a number.
+LONGEST_REST = timedelta(days=1)
 
 
 @dataclass(frozen=True)
@@ -51,7 +53,7 @@ class Sender:
 
     `is_registered` is about US numbers (brand, campaign, use case and day stand in the settings); texts that stay on
     this machine need none. `wait` waits between texts of one number, as its carrier allows; once `is_over`, no
-    further text is begun.
+    further text is begun, and none before `rests_until`.
     """
 
     transport: Transport
@@ -61,14 +63,22 @@ class Sender:
     secret: str
     wait: Callable[[float], object]
     is_over: Callable[[], bool] = lambda: False
+    rests_until: datetime | None = None
 
 
 @dataclass(frozen=True)
 class SentCount:
-    """What one round did."""
+    """What one round did, and until when the number rests because the provider would refuse every text of it."""
 
     sent: int = 0
     other: int = 0
+    rests_until: datetime | None = None
+
+
+@dataclass(frozen=True)
+class _Outcome:
+    is_sent: bool = False
+    rests_until: datetime | None = None
 
 
 def send_texts(
@@ -80,17 +90,21 @@ def send_texts(
         outcomes.mark_lost_in_flight(connection, shop_id, now() + FIRST_LOOK)
         reached("expired released")
     sent = other = 0
+    rests_until = sender.rests_until if _still_rests(sender.rests_until, now()) else None
     for _ in range(most):
-        if sender.is_over():
+        if sender.is_over() or rests_until is not None:
             break
         row = _claim_next(store, shop_id, now(), worker)
         if row is None:
             break
         outcome = _send_one(store, shop_id, sender, now, row)
-        sent, other = (sent + 1, other) if outcome == "sent" else (sent, other + 1)
-        if outcome == "the sender rests":
-            break
-    return SentCount(sent, other)
+        sent, other = sent + outcome.is_sent, other + (not outcome.is_sent)
+        rests_until = outcome.rests_until
+    return SentCount(sent, other, rests_until)
+
+
+def _still_rests(until: datetime | None, now: datetime) -> bool:
+    return until is not None and now < until < now + LONGEST_REST
 
 
 def _claim_next(store: Store, shop_id: int, now: datetime, worker: str) -> Row | None:
@@ -106,32 +120,36 @@ def _claim_next(store: Store, shop_id: int, now: datetime, worker: str) -> Row |
     return claimed
 
 
-def _send_one(store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], row: Row) -> str:
+def _send_one(store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], row: Row) -> _Outcome:
     ready = _make_ready(store, shop_id, sender, now(), row)
     if ready is None:
-        return "not wanted"
+        return _Outcome()
     reached("in flight kept")
     with store.read() as connection:
         is_in_time = outcomes.has_time_left(connection, row["id"], row["attempt"], LONGEST_CALL)
     if not is_in_time:
         put_back(store, row, now())
-        return "put back"
+        return _Outcome()
     reached("handing over")
     try:
         receipt = sender.transport.send(ready)
     except ProvenRefused as refused:
         reached("answered")
-        outcome = keep_refusal(store, row, refused, now(), sender.secret)
+        again_at = keep_refusal(store, row, refused, now(), sender.secret)
         # The next text would meet the same.
-        return "the sender rests" if isinstance(refused, RateLimited) or refused.is_about_sender else outcome
+        is_met_by_all = isinstance(refused, RateLimited) or refused.is_about_sender
+        return _Outcome(rests_until=again_at if is_met_by_all else None)
     except OutcomeUnknown:
         reached("answered")
         keep_doubt(store, row, now())
-        return "unknown"
-    reached("answered")
-    keep_receipt(store, row, receipt, now())
+        is_sent = False
+    else:
+        reached("answered")
+        keep_receipt(store, row, receipt, now())
+        is_sent = True
+    # What may have been taken counts for the pace as well.
     sender.wait(segments(ready.body).count / sender.segments_per_second)
-    return "sent"
+    return _Outcome(is_sent)
 
 
 def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: Row) -> OutgoingText | None:

@@ -57,8 +57,9 @@ def put_back(store: Store, row: Row, now: datetime) -> None:
         )  # fmt: skip
 
 
-def keep_refusal(store: Store, row: Row, refused: ProvenRefused, now: datetime, secret: str) -> str:
-    """A proven refusal: tried again later, or at an end; permanent ones act on consent and number.
+def keep_refusal(store: Store, row: Row, refused: ProvenRefused, now: datetime, secret: str) -> datetime | None:
+    """A proven refusal: tried again at the instant that this gives, or None: at an end. Permanent ones act on consent
+    and number.
 
     What was provably refused did not leave, so it is no longer marked as having been in flight.
     """
@@ -66,13 +67,13 @@ def keep_refusal(store: Store, row: Row, refused: ProvenRefused, now: datetime, 
     counted = row["refused_count"] + int(refused.counts_as_attempt)
     is_over = refused.is_permanent or counted >= MOST_REFUSALS
     news = {"error_code": code, "refused_count": counted, "state_because": refused.words[:200], "in_flight_at": None}
+    again_at = now + _wait(row, refused, counted)
     with store.write() as connection:
         consents.lock(connection, row["shop_id"], row["number"])
         if is_over:
             outbox.move(connection, row["id"], row["attempt"], "in_flight", "failed", **news)
         else:
-            due_at = now + _wait(row, refused, counted)
-            outbox.move(connection, row["id"], row["attempt"], "in_flight", "planned", due_at=due_at, **news)
+            outbox.move(connection, row["id"], row["attempt"], "in_flight", "planned", due_at=again_at, **news)
         if isinstance(refused, OptedOut):
             on = day_of(now, shops.load_shop(connection, row["shop_id"]).zone)
             stops.take_back_for_provider(connection, row["shop_id"], row["number"], now, on, secret)
@@ -80,7 +81,7 @@ def keep_refusal(store: Store, row: Row, refused: ProvenRefused, now: datetime, 
             stops.mark_bad(connection, row, refused.words, now)
         reached("outcome written")
     reached("outcome kept")
-    return "failed" if is_over else "later"
+    return None if is_over else again_at
 
 
 def _wait(row: Row, refused: ProvenRefused, counted: int) -> timedelta:
