@@ -28,13 +28,14 @@ from followup.storage.rows import Row
 from followup.storage.store import Store, make_engine
 
 AT_THE_PROVIDER = "taken, not answered"
-ENDS_AT = BEGINS_AT + timedelta(hours=5)
-# What was due by then has come to an end by the end: its last look is after 73 minutes.
+ENDS_AT = BEGINS_AT + timedelta(hours=7)
+# What was due by then has come to an end by the end: its last look is after 73 minutes, later where steps are long.
 DUE_BY = BEGINS_AT + timedelta(hours=3)
 # Then the lease of the process that was killed has run out.
 AFTER_A_KILL = timedelta(seconds=16)
 # Twice the lease of a claim.
 STANDS_STILL = timedelta(seconds=120)
+BEFORE_IT_IS_WOKEN = timedelta(seconds=100)
 # Time goes on in longer and longer steps: what waits for its next look waits together.
 BETWEEN_STEPS = tuple(timedelta(seconds=one) for one in (2, 20, 20, 40, 60, 120, 300, 600, 900))
 _IN_PLANNING_AND_SENDING = 60
@@ -136,26 +137,41 @@ class _Trial:
     def go_to_the_end(self) -> None:
         """Let processes run, and a new one for each that was struck, until all have ended by themselves."""
         if self.plan.is_unreachable_first:
-            self._work(BEGINS_AT + timedelta(seconds=1), provider=demo_address(self.nowhere))
+            self.beside.add(self._work(BEGINS_AT, provider=demo_address(self.nowhere)))
         for _ in range(self.plan.beside):
             self.beside.add(self._work(BEGINS_AT))
-        self._work(ENDS_AT, self._strike())
-        while self.running or self.standing:
-            ended = self.nursery.wait(list(self.running))
-            if not ended:
-                raise TimeoutError(f"seed {self.plan.seed}: a process did not end\n{self._last_words()}")
-            if sum(self._take_note(one) for one in ended):
+        while self.running or self.standing or self.at < ENDS_AT:
+            if self.running <= self.beside:
+                self._work_on()
+            if sum(self._take_note(one) for one in self._next_ended()):
                 self._note_halves()
                 self.struck += 1
                 self.pass_time(self.at + AFTER_A_KILL)
-                self._work(ENDS_AT, self._strike())
+
+    def _next_ended(self) -> list[Ended]:
+        """Those that ended or stopped; asked again and again, because one may be woken meanwhile."""
+        for _ in range(400):
+            ended = self.nursery.wait(list(self.running), 0.2)
+            if ended:
+                return ended
+        raise TimeoutError(f"seed {self.plan.seed}: a process did not end\n{self._last_words()}")
+
+    def _work_on(self) -> None:
+        """Start the process that goes to the end, unless its strike ends it; one that is to stand still has only as
+        much to do as comes before it is woken, so that it ends then."""
+        strike = self.plan.strikes[self.struck] if self.struck < len(self.plan.strikes) else None
+        is_early = self.at < BEGINS_AT + BEFORE_IT_IS_WOKEN
+        if strike is not None and strike.does == "stop" and is_early:
+            self._work(BEGINS_AT + BEFORE_IT_IS_WOKEN, strike)
+        else:
+            self._work(ENDS_AT, strike if strike is not None and strike.does == "kill" else None)
 
     def give_time(self, instant: datetime) -> None:
-        """The same for a process that asks for it: those beside have only this instant's work to do, so they end it."""
+        """The same for a process that asks for it, once those beside have done their work of this instant and ended."""
         for _ in range(2000):
             if not self.beside:
                 break
-            _PAUSE.wait(0.005)
+            _PAUSE.wait(0.01)
         self.pass_time(instant)
 
     def pass_time(self, instant: datetime) -> None:
@@ -172,6 +188,7 @@ class _Trial:
                 if self.at - since >= STANDS_STILL:
                     del self.standing[pid]
                     self.running.add(pid)
+                    self.beside.add(pid)
                     os.kill(pid, signal.SIGCONT)
 
     def verdict(self) -> Verdict:
@@ -193,9 +210,6 @@ class _Trial:
     def _set(self, instant: datetime) -> None:
         self.at = max(self.at, instant)
         self.shop.set_clock(self.at)
-
-    def _strike(self) -> Strike | None:
-        return self.plan.strikes[self.struck] if self.struck < len(self.plan.strikes) else None
 
     def _work(self, until: datetime, strike: Strike | None = None, provider: str | None = None) -> int:
         pid = self._start("work", provider or self.provider.address, strike, "--until", until.isoformat())
