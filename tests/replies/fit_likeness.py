@@ -39,7 +39,7 @@ PROVEN = 4.0
 OF_THREE = PROVEN / 2
 """The same for one that stands in three contexts."""
 SEEN_AT_LEAST = 5
-LEAST_WEIGHT = 14
+LEAST_WEIGHT = 18
 """Hundredths below which a weight is left out."""
 FOLDS = 4
 MOST_STEPS = 80

@@ -37,13 +37,7 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
     """Whether a bare number is an hour: what stands around it must say so."""
     told, end, is_shown = got
     after, before = text.word(end), text.word(at - 1)
-    is_counted = after in NO_HOUR_AFTER or (after == "of" and text.word(end + 1) in _OF_WHOM)
-    is_pair = text.cat(end - 1) == "num" and text.cat(end - 2) == "num"
-    if (is_counted and (is_pair or not told.first.is_plain)) or before in _NO_HOUR_BEFORE:
-        return False
-    if text.cat(end) == "unit" and not told.first.is_plain:
-        return False
-    if _is_stay(text, at, end):
+    if _is_counted(text, at, end, told.first.is_plain) or _is_stay(text, at, end):
         return False
     if told.first.is_plain:
         return True
@@ -90,6 +84,16 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
     if before == "for" and _is_for_so_many(text, at - 1):
         return False
     return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
+
+
+def _is_counted(text: Text, at: int, end: int, is_plain: bool) -> bool:
+    """Whether the number counts something: people, miles, days."""
+    after = text.word(end)
+    is_of_things = after in NO_HOUR_AFTER or (after == "of" and text.word(end + 1) in _OF_WHOM)
+    is_pair = text.cat(end - 1) == "num" and text.cat(end - 2) == "num"
+    if (is_of_things and (is_pair or not is_plain)) or text.word(at - 1) in _NO_HOUR_BEFORE:
+        return True
+    return text.cat(end) == "unit" and not is_plain
 
 
 def _has_hour(text: Text, at: int) -> bool:

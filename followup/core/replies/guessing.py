@@ -29,6 +29,8 @@ _STANDS = _READ | {"stop", "symptom"}
 _SETTLED = ("odometer", "car", "confirm_stop")
 """What was asked where a text is its answer, whatever it resembles."""
 _WITH_BOOKING = frozenset({"cancel", "move", "running_late"})
+STOP_BEFORE_COMPLAINT = 0.15
+"""What a stop is ahead of its neighbors: a stop that is missed is worse than one too many."""
 LEAST_SCORES = {"stop": 0.2, "symptom": -0.1, "stranger": 0.0, "propose": 0.3}
 """Scores that a guess needs at least; the others need `LEAST_SCORE`."""
 LEAST_SCORE = -0.8
@@ -80,6 +82,8 @@ def _rather(now: Situation, made: Decision, lead: str, scores: dict[str, float])
         return None
     likely = {code: score for code, score in scores.items() if code == lead or _may_be(code, now, made)}
     likely[lead] += HEAD_STARTS.get(lead, HEAD_START)
+    if "stop" in likely and lead != "stop":
+        likely["stop"] += STOP_BEFORE_COMPLAINT
     best = max(likely, key=lambda code: (likely[code], -MEANINGS.index(code)))
     return best if best != lead and scores[best] >= LEAST_SCORES.get(best, LEAST_SCORE) else None
 

@@ -145,6 +145,9 @@ _TEXTING = (
     r"pestering|annoy|annoying)"
 )
 _FREE = phrases(
+    r"(?:nobody|no one|i never|i didnt|we didnt|we never) (?:asked|signed up|subscribed) (?:for|"
+    r"to) (?:\w+ ){0,2}(?:texts?|"
+    r"messages?|reminders?|this spam)",
     r"(?:dont|do not|no longer|never|didnt) (?:\w+ )?(?:want|need|wish (?:for|to)|like|care (?:for|to)|"
     r"ask for) (?:to )?(?:see |get |receive |hear |have |be getting |getting )?(?:any (?:more )?|more |"
     r"anymore )?(?:of )?(?:these|this stuff|this crap|anything from you|from you|you contacting|your "

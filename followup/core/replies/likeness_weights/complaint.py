@@ -1,391 +1,279 @@
 """What speaks for and against `complaint`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "complaint"
-BIAS = -149
+BIAS = -132
 WEIGHTS = """\
-#aben:-17 #abla:-18 #abra:15 #acan:70 #acar:68 #acce:61 #acci:-14 #acer:-17 #acia:-16 #acti:-51 #actu:-18 #ades:15
-#adie:142 #adio:31 #ados:85 #affi:-26 #afte:37 #afue:15 #agai:26 #agan:14 #agar:-30 #agen:-24 #ager:15 #ages:-19
-#agra:-14 #agua:-28 #ahor:-17 #aigo:-22 #aile:-18 #aine:17 #aint:-99 #aite:48 #aiti:27 #aken:-24 #akes:-85 #aler:-30
-#algo:55 #algu:-43 #alig:-14 #alin:41 #alio:76 #alir:-34 #alit:14 #alla:-14 #alle:76 #alls:-28 #ally:76 #alwa:45
-#amad:-31 #amag:14 #amar:18 #amba:37 #ambi:-17 #amen:-20 #amio:-14 #amos:-20 #anag:16 #anco:-18 #anda:-21 #ande:-30
-#andl:-23 #aner:14 #ange:-30 #angi:75 #anic:-27 #anne:77 #anno:100 #anol:14 #anot:19 #answ:52 #anta:77 #anto:-14
-#anym:-21 #apar:-20 #apol:34 #appi:-25 #appo:29 #appy:75 #apun:-35 #aqui:-19 #arag:-22 #aran:30 #arar:-16 #arca:-81
-#arda:44 #aren:18 #arga:-20 #arge:47 #argo:14 #aria:-27 #arle:30 #arlo:-23 #arly:58 #aron:365 #arou:-21 #arra:-31
-#arre:-19 #arri:-14 #arro:27 #asad:29 #asar:-34 #aske:42 #aski:23 #asnt:59 #asse:-17 #asta:-51 #aste:-56 #asti:77
-#atal:19 #atar:41 #atch:22 #ated:55 #aten:54 #ater:-15 #ates:-42 #atic:-26 #atie:21 #atis:-15 #atur:-22 #augh:29
-#ause:29 #auto:-42 #avia:29 #avor:-62 #ayar:20 #ayer:-14 #ayin:-44 #baby:18 #back:73 #bado:-14 #baja:-29 #bajo:15
-#ball:-14 #band:-25 #bank:-37 #baro:-69 #bate:-18 #bber:15 #bebe:20 #beca:15 #befo:-24 #bein:107 #bend:-20 #best:-46
-#bett:-17 #bica:-16 #bici:-15 #bien:58 #bill:235 #blan:-22 #blar:-35 #blem:-15 #bles:-27 #blue:-14 #body:147 #bols:62
-#boni:45 #both:-14 #boug:-19 #brak:-74 #bran:-26 #brar:115 #bras:18 #brat:-29 #brid:-18 #brin:-16 #brok:-70 #brot:-14
-#buck:45 #burn:21 #busc:-18 #busi:151 #cada:42 #call:-31 #came:39 #cand:-16 #cans:74 #cant:-90 #cara:74 #card:30
-#care:16 #caro:-64 #casa:-14 #caso:14 #caus:29 #ccep:48 #ccio:-16 #cell:-30 #celo:-16 #cepc:37 #cept:37 #cesi:-55
-#cham:19 #chan:51 #char:65 #chat:-14 #chec:-47 #chis:20 #choo:-18 #chos:61 #cial:-14 #cian:20 #cibi:-14 #cida:20
-#cien:-35 #ciga:24 #cion:39 #cios:26 #cita:-27 #cked:58 #cker:32 #cket:41 #clam:-18 #clar:-20 #clas:41 #clie:25
-#clos:-38 #cobr:97 #cole:-14 #come:88 #comi:-15 #como:-15 #comp:-127 #conf:119 #cont:31 #conv:-15 #cord:15 #corr:-19
-#cort:-31 #cosa:24 #cost:-81 #coun:30 #crat:27 #crib:59 #croo:26 #ctiv:-50 #cual:-15 #cuan:-131 #cuen:38 #cuer:-29
-#culo:38 #culp:32 #curi:-23 #dade:17 #dama:14 #dame:-15 #darm:-17 #daro:84 #davi:30 #deal:-22 #dece:17 #deci:-14
-#deja:41 #deje:-22 #dejo:22 #dela:-19 #deme:-14 #dent:-19 #derf:66 #ders:-18 #desc:16 #desd:51 #desk:42 #desp:-25
-#devo:96 #dias:21 #dici:-18 #didn:124 #died:17 #dier:48 #diff:-18 #diga:-32 #digo:-20 #dije:53 #dine:30 #dios:-28
-#dirt:51 #disa:73 #dnes:-16 #dobl:23 #dond:-34 #done:-42 #door:42 #dred:31 #driv:-71 #drov:20 #dule:-37 #dura:-23
-#duri:17 #duro:42 #eale:-30 #eall:98 #eant:-26 #earl:48 #ears:18 #ease:68 #eate:63 #ecal:-26 #ecau:15 #ecep:31
-#eces:74 #echa:-34 #echo:20 #ecia:14 #ecid:-20 #ecio:-37 #ecla:-18 #ecue:-17 #edal:-34 #edan:-27 #eded:33 #eden:-41
-#edes:85 #edne:-16 #edul:-37 #eede:33 #eeks:-25 #eels:-22 #eeps:-15 #eeri:-18 #efie:-35 #efon:31 #efor:-24 #egad:17
-#egan:38 #egla:17 #egre:62 #egun:29 #eing:117 #ejam:-16 #ejar:38 #ejem:-21 #ejor:-47 #elan:-16 #elar:-15 #elef:31
-#elic:23 #elle:14 #elva:21 #elve:21 #eman:15 #emin:-32 #empr:91 #enca:-25 #enci:37 #enco:-57 #ende:49 #endi:-47
-#enes:-27 #engi:-17 #engo:-25 #enia:15 #enla:17 #enor:-24 #enos:28 #ensa:127 #ensi:-23 #enta:40 #ente:-15 #entl:24
-#ento:38 #ents:-25 #enty:18 #eopl:109 #epai:55 #epci:37 #ephe:-18 #eply:-16 #epta:47 #eran:32 #erch:33 #erco:-14
-#erda:31 #erdi:42 #ered:22 #eren:92 #eres:-49 #erfe:-14 #erfu:66 #erie:40 #erin:17 #erio:78 #ermi:-16 #erne:-29
-#eron:226 #eros:114 #erri:29 #erso:-50 #ervi:20 #eryt:-64 #esar:67 #esco:27 #escr:62 #escu:-18 #esda:-28 #esde:51
-#esen:-17 #esim:68 #esit:-53 #espe:128 #espu:-21 #esse:118 #essi:18 #essu:25 #esta:-42 #este:34 #esto:20 #estu:31
-#eter:-27 #ethe:16 #ethi:34 #etic:19 #etie:23 #etti:47 #even:17 #ever:86 #eves:-14 #evis:-25 #evol:96 #exce:-18
-#expe:27 #expl:41 #exte:-14 #extr:25 #exts:-14 #fact:-14 #falt:58 #favo:-62 #fect:-19 #feel:41 #feli:17 #fell:-21
-#fend:29 #fice:18 #fier:-36 #filt:41 #fine:-25 #fini:-18 #five:25 #fixe:58 #fono:33 #fore:61 #forg:59 #form:104
-#four:66 #free:-18 #fren:-34 #from:-17 #fron:24 #fter:37 #fund:-27 #fune:16 #gado:-26 #gain:26 #game:-33 #gara:-26
-#gare:15 #garo:25 #garr:-30 #gast:54 #gave:32 #genc:-18 #gere:22 #gett:66 #ghwa:15 #gine:-17 #ging:80 #gist:14
-#give:-48 #glar:24 #goin:25 #gone:34 #good:-102 #grad:-15 #grea:100 #gres:64 #gros:87 #gual:53 #guen:-23 #gues:-28
-#guie:-31 #guna:-34 #gunt:49 #gust:65 #guys:-36 #habl:-46 #hace:-45 #hake:-28 #hang:59 #hani:-17 #hank:-74 #happ:51
-#harg:61 #hast:-41 #hata:-14 #hate:22 #head:-17 #hear:-19 #heat:-20 #hech:21 #heck:-42 #hedu:-37 #heel:-22 #hell:-17
-#help:-19 #here:-16 #hese:-15 #hice:-15 #high:30 #hile:34 #hing:15 #hink:-31 #hird:74 #hits:-14 #hizo:-26 #hock:34
-#hoev:26 #hole:-17 #home:17 #hood:38 #hool:-18 #hora:94 #hori:-20 #hose:-23 #houg:-17 #houl:-14 #hour:50 #hous:-19
-#howl:14 #hree:52 #hrou:68 #huma:-19 #hund:31 #hurs:-47 #husb:-22 #hway:15 #iado:85 #iben:49 #ibir:-24 #ible:16
-#ibra:-37 #icio:-19 #icke:21 #icul:38 #idad:25 #iday:-20 #idea:-38 #ides:-14 #idnt:124 #iejo:17 #iemp:68 #ienc:26
-#iend:22 #iene:-40 #iera:-17 #ierc:-14 #ierd:-18 #iere:86 #iern:-28 #iero:145 #ieve:-18 #ieza:41 #iffe:-18 #igar:24
-#ight:36 #ighw:15 #igua:52 #igue:75 #igui:-20 #ijer:44 #iled:-17 #iles:-17 #illi:18 #ills:62 #ilte:22 #imes:87
-#imos:-16 #inar:15 #ince:21 #inci:14 #inco:73 #inda:-15 #inde:-26 #indi:-16 #indl:-14 #indo:21 #inea:39 #ined:43
-#iner:37 #infl:14 #info:-19 #ingl:17 #ingu:-32 #inis:-18 #inos:-14 #insp:-18 #inst:-20 #inte:18 #intm:-30 #ints:-48
-#inut:34 #invo:35 #iona:23 #ione:-21 #ious:75 #ippe:128 #irad:-20 #ires:-16 #irve:-14 #isap:73 #ised:49 #isio:-19
-#isit:138 #ismo:19 #issu:16 #ista:-47 #iste:39 #isto:-20 #itch:-15 #ited:40 #itin:25 #iven:-28 #ives:-21 #ixed:52
-#jaja:-46 #jaro:46 #jeme:-21 #jero:28 #juev:-14 #june:-43 #junt:-24 #just:62 #keep:33 #keys:37 #kill:-19 #kind:-29
-#king:-14 #know:-53 #lado:20 #lain:-94 #lame:-16 #lanc:-17 #lant:-15 #laro:35 #last:116 #late:-34 #lcom:19 #ldnt:51
-#lefo:31 #left:160 #lega:37 #legu:15 #lema:40 #leme:-29 #leno:16 #lest:60 #lett:-19 #leva:-30 #levo:18 #lgun:-31
-#lica:15 #lici:26 #lied:57 #lien:25 #life:-15 #ligh:-24 #lign:-14 #lind:20 #line:29 #list:-64 #live:-43 #llam:-16
-#llas:-27 #lled:91 #lleg:37 #ller:25 #llev:-25 #lock:20 #logi:16 #look:-44 #loos:38 #lose:-24 #lost:30 #lses:17
-#ltim:39 #luga:-23 #lvan:14 #lvid:-15 #lvio:14 #lway:45 #mada:-32 #made:23 #mala:50 #mall:-28 #malo:-43 #mana:20
-#mand:-46 #mane:16 #mani:48 #mann:77 #many:103 #mara:-18 #marc:-75 #mate:-15 #mber:-37 #mbol:60 #mbre:-17 #mean:-34
-#mech:-17 #mejo:-47 #meno:22 #mens:114 #ment:-97 #mera:14 #mero:-79 #mess:20 #meth:34 #mier:-14 #mind:-63 #mine:-19
-#minu:34 #mion:-14 #mise:38 #mism:16 #miss:-21 #mist:-27 #moke:-15 #mole:60 #mond:-27 #mone:76 #mont:27 #moot:-22
-#more:94 #morn:27 #moth:21 #move:-22 #mpie:14 #mpla:-105 #mple:25 #mpra:29 #mpre:151 #much:60 #nada:100 #nadi:142
-#nage:15 #nail:-17 #name:-50 #nces:-16 #ncia:-20 #ncio:56 #ncon:22 #ndan:24 #ndar:-25 #nday:-32 #nden:-39 #nder:77
-#ndic:-17 #ndle:-15 #ndly:-14 #ndre:31 #nece:-55 #need:-62 #neph:-18 #nera:29 #nero:40 #ners:76 #nesd:-16 #nest:17
-#next:-40 #nfla:14 #nfor:81 #nfun:-38 #ngan:22 #nger:21 #ngin:58 #ngun:-31 #nigh:51 #nine:22 #ning:-26 #nino:-15
-#nish:-21 #nito:25 #nner:70 #nnoy:100 #nobo:141 #noch:51 #nois:-34 #noma:36 #noth:99 #noyi:89 #nsaj:107 #nspe:-18
-#nswe:52 #ntac:-28 #ntad:35 #ntan:17 #ntar:32 #ntas:44 #nted:82 #ntes:139 #ntis:-24 #ntit:17 #ntly:24 #ntme:-30
-#ntra:-72 #nuev:25 #numb:-35 #nume:-64 #nunc:89 #nuto:21 #nuts:-22 #nvie:-14 #nvoi:36 #nymo:-21 #obar:-57 #obbl:-15
-#oble:44 #obod:141 #obot:-14 #obra:60 #obre:15 #obro:29 #ocar:17 #oche:49 #ocke:106 #odav:30 #oday:31 #oeve:17
-#offe:14 #offi:18 #oice:39 #oing:16 #oint:46 #oise:-34 #oles:46 #olog:34 #olve:17 #olvi:80 #omas:35 #omat:-22
-#omer:-22 #omes:-16 #omet:26 #omis:38 #ompl:-98 #ompr:-16 #onal:20 #onda:-23 #onde:36 #oned:31 #oner:69 #ones:-19
-#oney:58 #onfi:80 #onfu:-39 #onga:14 #onge:16 #onit:41 #only:-38 #onsi:-22 #onta:-23 #onte:119 #onth:29 #ontr:-65
-#ooks:18 #oose:38 #ooth:-22 #open:-42 #ople:115 #oppe:-14 #oras:85 #orde:80 #orev:85 #orgo:61 #orks:-23 #orma:20
-#orme:80 #orni:26 #orqu:17 #orra:-19 #orre:25 #orri:-25 #orry:-23 #orse:61 #orst:61 #orta:-16 #orth:-40 #orto:-20
-#osas:17 #oser:68 #osti:16 #osto:-18 #otal:-28 #othi:80 #otro:37 #ough:23 #ould:-63 #ound:-43 #ount:29 #ours:52
-#ouse:14 #ousl:80 #over:41 #owns:42 #oyin:89 #pads:-19 #paga:14 #paid:27 #pain:-14 #pair:58 #pala:16 #pano:14
-#papa:-14 #para:-73 #pare:21 #pasa:-20 #paso:-23 #pass:-27 #past:-15 #payi:-41 #pcio:31 #peda:-35 #pens:-46 #peop:109
-#pera:50 #perd:81 #pere:16 #perf:-14 #perm:-14 #pero:-39 #pers:-44 #pesi:68 #peto:40 #phew:-18 #phon:-16 #pier:-27
-#piez:41 #ping:-22 #plai:-89 #plen:36 #plug:52 #poin:39 #poke:36 #polo:34 #pone:67 #porq:17 #pped:95 #ppin:-16
-#ppoi:29 #ppre:14 #pran:32 #prec:-38 #pref:-37 #preg:49 #pren:-38 #pres:121 #pret:26 #pric:-21 #prin:20 #prom:48
-#pued:-127 #pues:82 #pull:-38 #puro:66 #quar:14 #quea:-21 #qued:127 #quej:-23 #quer:17 #quic:-31 #quin:-23 #quit:-41
-#quot:23 #raba:26 #rade:-29 #radi:40 #raff:-25 #rage:-14 #raig:-25 #rain:49 #raje:23 #rake:-72 #rand:46 #rang:-24
-#rano:23 #rans:-15 #raro:63 #rata:57 #ratc:27 #raya:24 #rbag:-15 #rcar:-54 #rcha:26 #rdan:-20 #rdar:66 #rday:20
-#rden:69 #rder:32 #reac:-14 #real:103 #reas:61 #reat:134 #reca:-27 #reci:-36 #rect:24 #recu:-17 #reem:61 #reet:15
-#refi:-35 #refu:24 #rega:21 #regi:17 #regr:62 #regu:47 #reme:-14 #remi:-33 #remo:-15 #rend:-39 #reno:-28 #rent:31
-#repa:59 #repl:-17 #rero:25 #reso:56 #resp:46 #ress:101 #rest:-18 #rete:24 #rett:14 #reve:76 #rfec:-14 #rful:66
-#rgad:-18 #rged:114 #rgot:61 #ribe:48 #ribl:37 #ride:-20 #righ:38 #rime:16 #ring:23 #rint:25 #rios:29 #riou:76
-#ripp:123 #risi:18 #rive:-70 #rmis:-19 #rned:25 #rnes:-26 #rnin:21 #roba:-60 #robo:21 #rock:-60 #roke:-70 #romi:38
-#romp:14 #rong:44 #ront:16 #rook:26 #rose:72 #roso:15 #rote:37 #roth:-14 #roug:60 #roun:-23 #rove:18 #rrib:37
-#rrie:-40 #rror:14 #rsda:-29 #rson:-50 #rtie:39 #rude:53 #ruid:-15 #runs:-19 #rust:132 #rvic:19 #ryin:53 #ryth:-64
-#saba:-14 #saca:136 #sada:25 #said:86 #saje:113 #sale:-45 #salg:-15 #sali:60 #same:49 #sapp:73 #saro:47 #satu:-16
-#sban:-22 #scan:-14 #sche:-37 #scho:-18 #scon:32 #scra:21 #scri:49 #scue:-14 #sday:-58 #seat:75 #segu:-17 #self:-17
-#sell:54 #sema:15 #send:-54 #seno:-24 #sens:18 #sent:59 #seri:89 #sero:56 #shak:-31 #shoc:34 #shou:-16 #sick:107
-#side:-15 #siem:71 #sien:18 #sign:-53 #sigo:24 #sigu:55 #simo:70 #sinc:35 #sing:30 #sion:-25 #sirv:-15 #sito:-49
-#sits:62 #sked:43 #skin:22 #slow:30 #smok:-16 #smoo:-22 #sold:78 #some:23 #sona:-35 #soon:-34 #sorr:-22 #span:14
-#spar:15 #spec:-26 #sper:86 #spet:39 #spok:36 #spue:-21 #sque:-26 #ssag:-15 #ssed:99 #sses:-16 #ssue:16 #ssur:25
-#stak:-25 #stat:-22 #stea:-16 #sted:77 #stee:-18 #sten:18 #ster:68 #stic:78 #stil:109 #stop:-62 #stor:-17 #stre:21
-#stri:47 #stuf:83 #stuv:32 #suen:-16 #sume:19 #swap:-19 #swer:52 #tabl:39 #tact:-28 #tada:19 #tain:22 #take:-36
-#talk:-26 #tall:29 #tand:24 #tant:106 #tara:18 #tard:54 #tari:-20 #taro:30 #tarr:-14 #tart:-36 #tate:-31 #tche:42
-#tech:50 #tede:85 #teen:17 #teer:-18 #tele:24 #tell:-52 #teme:-18 #temp:19 #tenc:59 #teng:-47 #tent:26 #terd:36
-#tere:-46 #tern:-21 #terr:29 #tery:16 #test:86 #teve:-17 #text:136 #that:15 #them:-16 #then:-29 #ther:18 #thes:-15
-#thir:73 #this:-18 #thos:-30 #thou:-15 #thre:48 #thro:60 #thur:-47 #tido:-14 #tier:78 #tigh:-32 #till:59 #tima:22
-#time:167 #ting:59 #tira:-25 #tire:-47 #tive:-35 #tmen:-31 #tmrw:-22 #toca:14 #toda:79 #todo:-30 #told:98 #toma:-25
-#tome:-26 #took:66 #topp:-21 #tore:-17 #tota:-28 #trab:18 #traf:-26 #trai:-48 #tran:-16 #trar:-57 #tras:-19 #trat:78
-#trea:95 #tres:16 #trip:44 #trus:132 #tter:-36 #ttin:50 #tues:-27 #tuff:83 #turd:-16 #turn:-43 #tuve:69 #tuvo:25
-#twic:107 #typi:22 #uand:-21 #uant:-100 #ubic:-16 #ucho:61 #ucks:46 #ueda:-23 #uede:52 #uedo:-33 #ueja:-14 #uelv:28
-#uena:-28 #uent:36 #uerd:-29 #uess:-23 #uest:-16 #ueva:-18 #ueve:-28 #uevo:47 #ugar:-23 #ught:-14 #uick:-31 #uien:-66
-#uier:49 #uldn:51 #ulls:-27 #ulti:39 #uman:-19 #umbe:-35 #umer:-43 #umpe:19 #unca:82 #unch:21 #unde:-35 #undr:31
-#uner:16 #unos:45 #unta:36 #unte:51 #uote:23 #uran:-15 #urda:-16 #urge:-49 #urin:17 #urio:19 #urne:14 #urno:-15
-#ursd:-29 #urth:22 #usba:-22 #usca:-17 #usin:-23 #usly:80 #usta:-23 #uste:79 #usto:89 #utes:17 #utom:-21 #utos:21
-#vado:-16 #vale:25 #vanm:16 #varl:-17 #vece:129 #veci:-18 #vend:29 #veni:18 #vent:-20 #vera:-14 #verc:33 #veri:19
-#very:-27 #vibr:-36 #vice:21 #viej:26 #vier:56 #view:21 #visa:15 #visi:125 #viso:-30 #voic:39 #volv:104 #vuel:20
-#want:-16 #wapp:-14 #wasn:59 #ways:45 #wedn:-16 #week:-30 #well:-26 #were:32 #whee:-22 #when:-33 #whil:34 #whoe:26
-#wice:107 #will:-76 #wipe:24 #with:67 #wobb:-15 #wond:66 #wont:-18 #work:39 #wors:123 #wort:-39 #woul:-43 #wron:45
-#wrot:41 #xcel:-17 #xpec:17 #xpla:17 #xpli:24 #xted:16 #xtee:-18 #xtra:17 #yaro:20 #yest:36 #ying:88 #ymor:-21
-#your:84 #ythi:-67 %again_later%agree:36 %again_later%away:-58 %again_later%bad:75 %again_later%bring:50
-%again_later%busy:-52 %again_later%car:27 %again_later%car_part:98 %again_later%do_it:56 %again_later%doubt:35
-%again_later%elsewhere:50 %again_later%family:-21 %again_later%gone_car:40 %again_later%leave_me:-25
-%again_later%lift:26 %again_later%machine:38 %again_later%money:93 %again_later%on_way:-22 %again_later%opening:46
-%again_later%pay_day:-21 %again_later%phone:70 %again_later%refuse:59 %again_later%season:-48
-%again_later%shift_it:33 %again_later%staff:43 %again_later%start_again:44 %again_later%thanks:42 %again_later%who:53
-%again_later%wrong_one:129 %agree:-233 %agree%away:57 %agree%bad:97 %agree%busy:-48 %agree%call_off:92
-%agree%car_part:-24 %agree%doubt:-51 %agree%elsewhere:25 %agree%fails:37 %agree%gone_car:-14 %agree%how_long:26
-%agree%leave_me:34 %agree%meaning:-14 %agree%message:110 %agree%money:30 %agree%noise:-16 %agree%on_way:66
-%agree%opening:21 %agree%question:104 %agree%refuse:227 %agree%staff:-54 %agree%start_again:-22 %agree%thanks:-76
-%away%bad:-17 %away%bring:-15 %away%car:-28 %away%car_part:-32 %away%do_it:-25 %away%how_long:18 %away%leave_me:-18
-%away%odometer:15 %away%pay_day:-23 %away%phone:18 %away%question:-43 %away%season:-17 %bad:550 %bad%bring:-49
-%bad%busy:24 %bad%call_off:-33 %bad%car:48 %bad%car_part:71 %bad%do_it:63 %bad%doubt:34 %bad%elsewhere:66
-%bad%family:87 %bad%gone_car:39 %bad%how_long:55 %bad%leave_me:26 %bad%lift:38 %bad%meaning:-156 %bad%message:30
-%bad%money:59 %bad%noise:-29 %bad%odometer:33 %bad%on_way:26 %bad%phone:71 %bad%refuse:-29 %bad%season:38
-%bad%staff:232 %bad%start_again:81 %bad%thanks:37 %bad%who:17 %bad%wrong_one:48 %bring:-56 %bring%busy:-70
-%bring%car_part:18 %bring%do_it:38 %bring%doubt:38 %bring%elsewhere:-18 %bring%family:-19 %bring%how_long:17
-%bring%leave_me:-27 %bring%message:-18 %bring%odometer:-17 %bring%on_way:79 %bring%opening:28 %bring%refuse:-59
-%bring%shift_it:-39 %bring%start_again:22 %bring%wrong_one:87 %busy:54 %busy%call_off:15 %busy%car_part:-31
-%busy%elsewhere:-26 %busy%fails:65 %busy%leave_me:-26 %busy%lift:-15 %busy%message:40 %busy%money:-34 %busy%on_way:20
-%busy%phone:-24 %busy%refuse:99 %busy%shift_it:-28 %busy%staff:-31 %busy%thanks:-30 %call_off:-74 %call_off%car:-53
-%call_off%do_it:-100 %call_off%doubt:56 %call_off%elsewhere:42 %call_off%fails:106 %call_off%how_long:89
-%call_off%machine:-19 %call_off%message:-158 %call_off%odometer:39 %call_off%on_way:22 %call_off%opening:35
-%call_off%pay_day:20 %call_off%phone:37 %call_off%question:113 %call_off%refuse:54 %call_off%shake:-21
-%call_off%shift_it:49 %call_off%staff:88 %call_off%thanks:21 %call_off%who:35 %call_off%wrong_one:80 %car:-48
-%car%car_part:16 %car%do_it:39 %car%fails:-30 %car%gone_car:-104 %car%how_long:20 %car%lift:-31 %car%meaning:-17
-%car%message:-29 %car%odometer:39 %car%on_way:28 %car%opening:17 %car%pay_day:-25 %car%place:14 %car%question:-24
-%car%refuse:-111 %car%season:-24 %car%staff:-17 %car%start_again:40 %car%wrong_one:37 %car_part%do_it:54
-%car_part%elsewhere:18 %car_part%fails:-58 %car_part%how_long:35 %car_part%leak:-22 %car_part%leave_me:-31
-%car_part%lift:25 %car_part%meaning:-20 %car_part%message:-30 %car_part%noise:-23 %car_part%odometer:-34
-%car_part%opening:23 %car_part%phone:44 %car_part%place:-23 %car_part%question:-49 %car_part%refuse:87
-%car_part%shift_it:25 %car_part%smoke_smell:-22 %car_part%staff:133 %car_part%start_again:26 %car_part%thanks:82
-%car_part%who:42 %car_part%wrong_one:59 %do_it:-44 %do_it%elsewhere:-91 %do_it%gone_car:-46 %do_it%how_long:51
-%do_it%leak:-18 %do_it%leave_me:15 %do_it%lift:21 %do_it%meaning:31 %do_it%message:-62 %do_it%money:43
-%do_it%on_way:-17 %do_it%opening:21 %do_it%pay_day:-21 %do_it%phone:19 %do_it%question:21 %do_it%refuse:157
-%do_it%season:-35 %do_it%shift_it:-46 %do_it%staff:-24 %do_it%thanks:42 %do_it%who:30 %doubt%elsewhere:-14
-%doubt%gone_car:51 %doubt%how_long:67 %doubt%message:-69 %doubt%money:81 %doubt%on_way:31 %doubt%question:19
-%doubt%shift_it:56 %doubt%start_again:-19 %elsewhere%fails:-18 %elsewhere%family:-20 %elsewhere%gone_car:-15
-%elsewhere%leave_me:-14 %elsewhere%message:54 %elsewhere%money:110 %elsewhere%noise:-14 %elsewhere%pay_day:-20
-%elsewhere%place:-17 %elsewhere%question:125 %elsewhere%refuse:-98 %elsewhere%season:-39 %elsewhere%shift_it:64
-%elsewhere%start_again:-32 %elsewhere%wrong_one:-47 %fails:-117 %fails%family:-19 %fails%how_long:-36
-%fails%leave_me:-30 %fails%meaning:-15 %fails%message:-37 %fails%odometer:-17 %fails%on_way:-16 %fails%phone:19
-%fails%refuse:82 %fails%staff:-33 %fails%thanks:-21 %fails%wrong_one:-37 %family:-31 %family%gone_car:-28
-%family%how_long:18 %family%message:16 %family%money:61 %family%on_way:-19 %family%shift_it:-31 %family%staff:-15
-%family%start_again:-14 %gone_car:-88 %gone_car%leak:14 %gone_car%lift:22 %gone_car%message:-26 %gone_car%on_way:23
-%gone_car%phone:18 %gone_car%question:70 %gone_car%shift_it:19 %gone_car%thanks:26 %gone_car%wrong_one:60
-%how_long:48 %how_long%on_way:67 %how_long%opening:35 %how_long%phone:31 %how_long%question:-50 %how_long%refuse:40
-%how_long%shift_it:20 %how_long%wrong_one:47 %leak%refuse:19 %leave_me:-38 %leave_me%lift:16 %leave_me%message:-39
-%leave_me%on_way:55 %leave_me%pay_day:85 %leave_me%question:35 %leave_me%refuse:-17 %leave_me%season:76
-%leave_me%start_again:-32 %leave_me%who:20 %lift:56 %lift%money:29 %lift%odometer:29 %lift%on_way:-27
-%lift%opening:76 %lift%pay_day:43 %lift%phone:19 %lift%question:-43 %lift%thanks:16 %lift%wrong_one:19 %machine:39
-%machine%meaning:-18 %machine%message:23 %machine%refuse:42 %meaning:-131 %meaning%money:37 %meaning%on_way:77
-%meaning%phone:-63 %meaning%question:-41 %meaning%refuse:-74 %meaning%staff:15 %message:91 %message%money:-26
-%message%odometer:-21 %message%on_way:202 %message%pay_day:64 %message%phone:-59 %message%refuse:-101
-%message%season:70 %message%shift_it:85 %message%staff:-15 %message%start_again:-221 %message%thanks:-26
-%message%who:-37 %message%wrong_one:-54 %money:166 %money%odometer:139 %money%on_way:-44 %money%pay_day:114
-%money%phone:41 %money%question:23 %money%refuse:-48 %money%shift_it:98 %money%staff:33 %money%start_again:53
-%money%thanks:113 %money%wrong_one:70 %noise:-102 %noise%question:-17 %noise%refuse:16 %noise%shift_it:-15
-%noise%start_again:-14 %odometer:58 %odometer%pay_day:51 %odometer%phone:-42 %odometer%question:-33
-%odometer%refuse:65 %odometer%season:14 %odometer%shift_it:-28 %odometer%staff:-27 %odometer%start_again:46
-%on_way:20 %on_way%opening:43 %on_way%phone:48 %on_way%place:-20 %on_way%question:41 %on_way%refuse:-56
-%on_way%smoke_smell:-20 %on_way%staff:27 %on_way%who:25 %opening:-18 %opening%phone:16 %opening%question:-54
-%opening%refuse:22 %opening%wrong_one:22 %pay_day:-16 %pay_day%phone:29 %pay_day%place:14 %pay_day%question:-20
-%pay_day%refuse:15 %pay_day%shift_it:-35 %pay_day%staff:-15 %pay_day%start_again:14 %phone:-44 %phone%place:14
-%phone%question:-86 %phone%refuse:47 %phone%shift_it:-40 %phone%staff:14 %phone%start_again:56 %phone%who:60
-%place:-87 %place%question:-22 %place%refuse:15 %place%staff:-16 %place%wrong_one:80 %question:-36
-%question%refuse:-21 %question%shift_it:88 %question%staff:16 %question%start_again:-69 %question%thanks:21
-%question%who:-88 %question%wrong_one:28 %refuse:-19 %refuse%season:26 %refuse%shift_it:-44 %refuse%staff:133
-%refuse%start_again:91 %refuse%thanks:47 %refuse%who:-43 %refuse%wrong_one:-18 %season:-30 %season%shift_it:-52
-%season%thanks:29 %shake:-89 %shift_it:-35 %shift_it%start_again:-41 %shift_it%thanks:25 %shift_it%wrong_one:-21
-%smoke_smell:-84 %staff:53 %staff%thanks:-53 %start_again:-106 %start_again%who:54 %start_again%wrong_one:52
-%thanks:-28 %who:-77 %who%wrong_one:-15 %wrong_one:-36 @?:-192 @after_visit:257 @after_visit_cant_complain:-44
-@car:-82 @confirm:-86 @day:-119 @later:-53 @nothing:33 @offers:-153 @reading:-49 @time:-138 @walk_in:-47 ^_$:-24
-^_a:-93 ^_al:-27 ^_all:-37 ^_and:-24 ^_any:-37 ^_are:-45 ^_as:-14 ^_been:34 ^_bendiciones:-14 ^_better:-23 ^_bien:-15
-^_brakes:-35 ^_cada:29 ^_call:-33 ^_can:-121 ^_cancel:25 ^_cant:-66 ^_car:-44 ^_como:-58 ^_cost:-26 ^_could:-35
-^_couldnt:26 ^_cuando:-24 ^_cuanto:-92 ^_de:-91 ^_dejeme:-21 ^_did:-41 ^_do:-81 ^_enough:-55 ^_es:25 ^_ese:-18
-^_esta:-45 ^_estoy:25 ^_every:28 ^_everything:-53 ^_fine:-25 ^_friday:-17 ^_give:-16 ^_got:-19 ^_gracias:24
-^_great:79 ^_hableme:-15 ^_hasta:-17 ^_have:-17 ^_hey:-28 ^_hm:-23 ^_how:-69 ^_i:48 ^_ill:-19 ^_im:-36 ^_in:-20
-^_is:-141 ^_it:-44 ^_just:-27 ^_la:72 ^_last:68 ^_le:23 ^_let:-47 ^_llevo:18 ^_lo:-38 ^_lol:20 ^_los:-16 ^_me:20
-^_mejor:-21 ^_mi:-17 ^_mil:26 ^_my:-90 ^_need:-16 ^_ni:16 ^_no:23 ^_nobody:26 ^_nop:21 ^_not:32 ^_nunca:96 ^_oh:100
-^_oil:-39 ^_ok:-25 ^_one:92 ^_only:-23 ^_otra:17 ^_otro:92 ^_para:-14 ^_please:39 ^_por:28 ^_prefiero:-29 ^_price:-14
-^_pues:67 ^_puro:44 ^_put:-19 ^_que:19 ^_quede:86 ^_quedo:-42 ^_quiero:23 ^_runs:-17 ^_sale:-22 ^_scratch:-19
-^_se:-35 ^_she:-14 ^_si:-79 ^_siempre:72 ^_someone:18 ^_son:80 ^_still:80 ^_take:-17 ^_text:-43 ^_thank:-27
-^_thanks:58 ^_that:-24 ^_the:179 ^_this:130 ^_todavia:17 ^_today:-19 ^_todo:-106 ^_too:-36 ^_took:30 ^_ustedes:37
-^_uy:31 ^_voy:-18 ^_wait:-14 ^_we:-18 ^_what:-14 ^_when:-22 ^_where:16 ^_why:87 ^_will:-19 ^_works:-18 ^_would:-16
-^_wow:52 ^_wrong:15 ^_y:-50 ^_ya:-117 ^_yep:-37 ^_yes:-81 ^_yo:-27 ^_you:141 ^_your:125 a:69 a_$:-50 a__after:18
-a__at:-16 a__car:26 a__de:17 a__en:-15 a__for:-25 a__i:20 a__is:69 a__me:-20 a__no:-16 a__off:126 a__taller:-18
-a__time:-26 a__to:-17 a__y:-18 a_car:-17 a_good:-31 a_guy:-20 a_ir:-14 a_la:-20 a_las:-16 a_mechanic:-22 a_month:60
-a_person:17 a_phone:17 a_price:-20 a_que:-31 a_rip:125 a_ver:24 a_week:87 about_the:33 about_to:21 ac:-15 after:48
-after_$:-25 after_you:34 afuera:15 again:26 agencia:-16 agencia_$:-15 agua:-20 agua_$:-14 ahi:-37 ahi_$:-41
-ahorita:-19 al:-89 al_cien:-31 al_rato:-15 algo:66 alguien_$:-16 all:15 all_$:-51 all__my:37 all_day:39 all_good:-37
-all_i:24 all_over:45 already_$:-22 alta:-17 always:45 am:-41 am_i:-16 an_hour:14 and:169 and__car:-16 and__dont:-36
-and__has:21 and__it:-19 and__like:24 and__me:-15 and__the:14 and__want:19 and__you:-22 and_can:-14 and_could:-16
-and_did:22 and_how:-16 and_i:-18 and_im:22 and_it:49 and_my:16 and_nobody:75 and_the:28 and_what:-22 and_you:51
-ando:-30 annoying:89 anos:16 another:20 another_bill:33 another_day:-16 answer:27 antes:25 antes_$:53 any:-75
-anymore:-21 appointment:-27 appointment_$:-23 appreciate:17 appreciate_it:27 are:-98 are_$:-14 are__hours:-18
-are_they:-15 are_your:-20 around:-20 arreglaron:27 as:-73 as_i:-14 as_well:-42 asi:25 ask_me:-28 asked:43
-asked_for:41 asking:23 at:23 at_$:-38 at__counter:58 at__the:66 at_all:-29 at_and:-26 at_the:-25 at_this:-17
-at_work:22 at_your:32 atencion:59 aviso:-21 aviso_$:-16 baby:21 back:54 back_$:65 back__for:27 back__the:-18
-back_in:-15 back_on:27 bad:-156 bad_$:-131 baja:-14 bank:-36 basta_con:-14 bateria:-17 be:-45 be__there:-18
-be_there:-17 bebe:20 because:15 been__your:-17 been_to:-17 before:-24 before_$:-17 before_i:-17 being:107
-bendiciones:-16 best:-46 best_$:-45 better:-17 better_$:-14 bien:45 bien_el:35 bien_gracias:-24 bill:156 bill_$:46
-bill_was:47 blue:-14 bonito:32 book:-16 booking:20 bought:-19 bought_it:-16 brake:-24 brakes:-47 brakes_feel:-31
-broke:-51 broken:-19 brother:-14 bucks:47 bumper:21 burned:20 but:-100 but_not:16 but_the:-30 but_what:-19 by:-53
-by_the:-41 cada:24 call:-70 call_$:-21 call_me:-54 called:67 called__back:57 called_me:57 came:43 came_on:24 can:-194
-can__me:-30 can__send:-22 can_i:-37 can_you:-94 cancel:20 cancelen:21 cancelo:-16 cant:-84 cant_complain:-49 cap:34
-car:90 cara:57 card:33 care_of:-19 caro:-36 caro_$:-20 carro:15 carro_$:28 casa:-14 caso:14 caso_$:15 cell:-18
-changed:-14 changed__mind:-22 changed_my:23 changing:81 charge:-51 charge_for:-31 charged:81 charged__for:23
-charged_me:37 check:-36 chiste:24 cien:-32 cien_$:-29 cita:-24 close:-27 close_$:-18 cobran:-21 cobran_$:31
-cobran_por:-42 cobraron:79 cobraron__mas:25 cobraron_de:25 cobro:29 come:81 come_back:31 come_in:39 comes:-16
-coming:-15 como__mi:-21 como__que:-17 como_la:18 complain:-49 complain_$:-44 complaints:-61 con:116 con__que:21
-con__trabajo:19 con__y:27 con_el:44 con_ese:15 con_la:26 con_lo:23 con_los:-26 con_un:29 con_ustedes:52 contact:-21
-contento:19 correcto:14 corto:-20 cosas:17 cost:-47 cost_$:-19 costo:-18 could:-42 could_you:-62 couldnt:37
-couldnt_be:31 count:-14 counter:63 cuando:-21 cuanto:-116 cuanto__el:-33 cuanto_cobran:-14 cuanto_dura:-15
-cuanto_me:-33 cuenta:32 customer:-20 cut:-15 da:-80 dan:19 dar:-21 dash:-14 day:-35 day_$:-46 day_i:19 de:17 de_$:-22
-de__carro:17 de__como:18 de__es:21 de__llanta:43 de__lo:21 de__manana:22 de__no:-27 de_dinero:-26 de_la:40 de_las:-36
-de_los:-16 de_mas:44 de_mi:16 de_nuevo:-16 de_que:-48 de_regreso:37 de_semana:18 dealer:-28 dealer_$:-14 dejaron:53
-dejeme:-21 del_trabajo:-14 desde:51 desde_que:47 desk:42 despues:-21 despues_$:-15 dia_$:24 dia__la:14 dias:21
-dias_$:15 dice:-16 did:-54 did_my:30 did_that:-39 did_the:-15 did_you:-47 didnt:124 died:17 dieron:24 digo:-19
-dijeron:29 dinero:30 dinero_$:-17 dios:-27 direccion_$:-16 do:-169 do__charge:-27 do__guys:-18 do__have:-24
-do__keep:69 do_i:-30 do_it:-18 do_my:-29 do_not:-22 do_you:-29 doble:25 don:-16 donde:-33 donde_quedan:-17 done:-39
-dont__me:78 dont__you:84 dont__your:-65 dont_have:-28 dont_know:-34 dont_text:70 door:37 door_$:14 dos:115 dos_$:15
-dos_veces:94 down_$:15 drive:-49 drive_$:-23 drives:-20 drives_like:-19 drop__at:-14 drop_me:-15 drove:20 dura:-16
-duro:42 early:52 early_$:62 eh:16 el:77 el__a:-17 el__con:17 el__dia:-20 el__no:26 el__por:-16 el__se:-17 el__y:42
-el_carro:50 el_dia:53 el_dinero:-15 el_encargado:-18 el_freno:-14 el_gerente:22 el_martes:-17 el_mismo:15
-el_muchacho:16 el_numero:-47 el_otro:-33 el_precio:-18 el_servicio:-18 el_telefono:59 el_trabajo:72 el_viernes:-16
-else:-19 elses:17 en:-26 en__manana:-15 en__noche:58 en__taller:-37 en_el:-25 en_otro:-40 encargado:-18
-encargado_$:-18 engine:-17 enough_$:56 era:32 es:-32 es_$:-35 es__mismo:29 es_de:-14 es_el:-17 es_lo:26 es_un:51
-esa:16 escriban:18 escriban_$:-33 escriben:49 escriben_$:-22 ese:-98 ese_carro:-14 ese_servicio:-43 eso:-38 eso_$:-16
-eso__lo:14 espanol:14 esperando:47 esperar_$:-15 espere:43 espero_$:-15 esta:-136 esta_$:-41 esta_muy:-32 estan:-19
-este:-14 esto:-15 esto_$:-25 estos:-18 estos_mensajes:-15 estuvo:26 even:28 ever:25 every:44 every__i:49
-every_time:36 everything:-64 everything_was:-43 factura:-14 falta:21 far:-40 favor:-62 favor_$:-48 feel:58
-feel_like:22 feels:-19 fell:-15 feo:24 few:-15 fin:14 fin__semana:19 fin_de:16 fine:-25 fine_$:-35 first_$:-26
-five:25 fix:23 fix_it:22 fixed:58 fixed_it:18 for:101 for_$:17 for__i:34 for__me:-23 for__oil:22 for_a:23 for_an:14
-for_it:-18 for_me:-78 for_nothing:115 for_that:39 for_the:24 for_this:-24 for_what:23 forever:85 forgot:61
-forgot_to:66 four:36 freno:-34 friday__the:14 friday_and:22 from:-17 from_the:20 from_you:-27 from_your:-14 front:24
-front_desk:48 fue__que:-29 fue_lo:-29 fui:55 funeral:16 game:-15 garage:-22 gas:-14 gave:32 gave_me:20 gente:17
-gerente:22 get:-69 get_a:-22 get_it:22 get_my:-36 get_paid:-18 getting:66 give:-47 give__a:-22 give_me:-38 going:25
-going__be:-14 going__take:14 going_to:-47 gone:34 gone_$:19 good:-102 good_$:-36 got__wrong:-35 got_a:-29 got_my:34
-got_the:-31 got_to:-19 gracias_$:-56 gracias_a:-17 gracias_por:81 grease:50 grease__over:46 grease_all:46 great:38
-great_$:-42 great__bill:33 great__you:23 great_another:33 guess:-23 gusto:96 guy_$:-36 guy__the:18 guys:-35 guys_$:33
-guys_do:-26 hablar:-50 hablar_con:-43 hableme:-24 hace:-23 had:64 had_to:34 happy:70 happy_$:-22 has:48 has_a:14
-hasta:-41 hasta_que:-22 hate:25 have__manager:18 have__say:15 have__wrong:-30 have_a:-21 have_been:20 have_had:17
-have_my:-18 have_never:-23 have_no:37 have_the:-19 hay:-36 hay_que:-15 he:-59 help:-19 here:-29 here_$:-39 hey:-28
-hice:-15 high:-26 highway:15 hits:-14 hizo:-26 hm:-23 home:17 home_$:-14 hood:38 hood_$:21 horas:85 horas_$:46
-hours:52 how__the:-15 how__was:45 how_bad:-23 how_i:54 how_is:-14 how_many:-28 how_much:-32 hoy:26 human:-16
-hundred:31 husband:-22 i:116 i__a:-16 i__drive:-22 i__for:20 i__had:23 i__know:-27 i__like:15 i__my:-80 i__never:-45
-i__paid:-15 i__so:-27 i__that:14 i__the:-27 i__to:-17 i__up:-19 i__with:21 i__you:27 i_am:-19 i_came:27 i_changed:-17
-i_come:50 i_do:-33 i_dont:22 i_feel:64 i_get:-52 i_got:42 i_guess:-22 i_have:23 i_just:-19 i_left:51 i_live:-34
-i_need:-39 i_never:-18 i_paid:50 i_said:-18 i_sold:-16 i_think:-35 i_want:30 i_was:165 i_will:-21 idea:-38 if:14
-if_i:-17 if_you:20 igual:55 igual_$:50 ill:-36 im:47 im__a:-16 im__of:57 im__the:-18 im__work:45 im_at:53 im_not:-22
-in:28 in_$:-42 in__and:46 in__car:41 in__is:46 in__morning:86 in_a:-38 in_another:-35 in_it:73 in_june:-41
-in_march:14 in_my:40 in_the:73 info:-19 info_$:-16 inspection:-17 instead_$:-20 interesa:-28 interesa_$:-21
-interested:-16 into_the:-19 invoice:36 is_$:-61 is__a:-98 is__again:16 is__bad:-20 is__how:15 is__i:23 is__new:52
-is__of:16 is__the:14 is_a:31 is_all:17 is_getting:66 is_gone:20 is_in:18 is_it:-52 is_my:-21 is_not:-16 is_plenty:18
-is_something:49 is_still:18 is_texting:-17 is_that:-31 is_the:25 is_there:-33 is_this:-51 is_tight:-34 is_wrong:25
-is_your:-33 it:-23 it_$:-15 it__a:-24 it__in:30 it__not:30 it__ok:-36 it__on:-16 it__to:-26 it__too:15 it_back:-30
-it_in:-26 it_is:98 it_out:-17 it_says:14 jaja:-34 jala:-14 job:-28 jueves:-14 june:-43 june_$:-46 just:47 k_$:-18
-keep:46 keep__me:61 keep_texting:59 key:15 key_$:16 keys:37 keys_$:21 kid:21 kinda:-14 kindly:-14 know:-51 know_$:-25
-know_what:16 know_you:-38 la:98 la__el:-14 la__es:21 la__la:-14 la__no:22 la__pasada:27 la__que:-28 la__si:-15
-la__vez:109 la__y:-19 la__ya:-18 la_agencia:-16 la_atencion:41 la_bateria:-16 la_cara:55 la_casa:-20 la_cita:-20
-la_cuenta:28 la_factura:-14 la_lista:-20 la_llamada:-24 la_llanta:28 la_luz:-17 la_manana:19 la_noche:66 la_otra:67
-la_primera:18 la_tarde:-23 la_ultima:28 la_verdad:21 las:-52 las_$:-20 las__la:30 las_de:31 las_llantas:-30 last:112
-last__and:48 last__you:39 last_month:-31 last_night:-42 last_time:201 last_week:-68 late_$:-43 later:-42 later_$:-24
-law:-15 le:-129 le__a:25 le__el:-17 le_hicieron:-60 le_voy:19 left:160 left_$:-26 left_a:83 les:24 let:-59 let_me:-41
-life:-14 light_$:25 light__on:25 lights:-14 line:-21 list:-38 list_$:-32 lista:-22 lista_$:-14 live:-36 live_in:-34
-llamada:-30 llamada_$:-37 llame_el:-14 llanta:15 llanta_$:26 llantas:-19 llantas_$:-27 llegue:18 lleno:16 lleno_de:17
-llevo:18 lo:-81 lo__a:-31 lo__ahi:15 lo__con:42 lo__de:15 lo__el:-27 lo__en:-21 lo__me:22 lo_de:16 lo_hicieron:-53
-lo_hizo:-24 lo_mismo:19 lo_que:36 locked:21 lol:-56 lol_$:-21 long_is:17 longer:17 look:-14 looking:-20 loose:38
-loose_$:45 los:-128 los__me:-14 los_frenos:-17 los_mensajes:-69 lost:30 lost_my:44 lot:71 lugar:-23 lunes_$:-15
-luz:-20 made:23 mal_$:-58 mal_el:-33 mall:-27 malo:-41 manager:16 manager__me:14 manager_call:15 manana_$:-28
-mandan:26 mandar:-18 mandaron:14 manden:-30 manden_nada:-31 many:103 many_texts:135 mas:57 mas_$:21 mas__menos:25
-mas_mensajes:-30 mas_o:25 mas_que:37 mas_tarde:-15 may:-20 me:147 me_$:-86 me__algo:73 me__cambiaron:-16 me__como:41
-me__dar:-18 me__el:45 me__en:48 me__esperar:34 me__hicieron:-46 me__im:36 me__in:37 me__june:-40 me__la:49
-me__las:-22 me__like:14 me__mal:48 me__mas:-62 me__mensajes:50 me__my:-24 me__nada:52 me__que:18 me__the:15
-me__una:29 me__y:17 me__your:-21 me_about:-35 me_after:-16 me_again:-76 me_and:-31 me_at:30 me_back:29
-me_cambiaron:16 me_cobraron:75 me_da:-70 me_dejaron:56 me_dejo:19 me_dieron:16 me_escriban:33 me_escriben:49
-me_espero:-16 me_for:53 me_hicieron:77 me_in:-69 me_interesa:-28 me_la:-39 me_llame:-21 me_lo:-46 me_manden:-23
-me_off:-72 me_paguen:-21 me_please:-21 me_puede:-19 me_pueden:-26 me_quede:-23 me_quedo:-19 me_rayaron:20
-me_robaron:-25 me_salio:76 me_so:120 me_then:-16 me_tienen:23 me_today:29 me_trataron:31 me_up:-25 me_urge:-43
-me_with:-16 meant:-24 mecanico_$:-20 mechanic:-14 mechanic_$:-19 meh:53 mejor:-46 menos:22 mensaje:103 mensaje_$:37
-mensajes_$:-45 mensajes__vez:-14 mensajes_otra:-14 mes:-18 messages:-18 messages_$:-18 mi:79 mi__de:47 mi_carro:28
-mi_telefono:-30 mil_gracias:18 miles_$:-17 mind:-31 minutes:17 minutos:21 mis:25 mismo:26 mismo_dia:-21 molesto:34
-monday:-26 monday_$:-14 money:61 money_$:38 money__tight:-35 money_is:-35 month:27 month_$:-41 month_is:85 more:115
-more_$:-27 more_texts:-32 more_than:17 morning:37 morning_$:70 mother:17 much_$:26 much_for:15 muchacho:15 mucho:15
-must_have:-26 muy:104 muy_caro:-25 muy_mal:24 my:189 my__and:14 my__back:70 my__go:15 my__has:30 my__in:28 my__is:-34
-my__not:-14 my__refund:-65 my_car:165 my_cell:-18 my_day:-20 my_hood:22 my_husband:-18 my_mind:-27 my_mom:17
-my_name:-21 my_nephew:-18 my_oil:49 my_old:-14 my_phone:-18 my_rim:17 my_seat:52 my_tax:-67 my_tire:-15 my_tires:25
-nada:94 nada_$:112 nada_de:-16 nadie:142 nadie_me:57 name:-36 necesito:-49 necesito_que:-18 need:-96 need_a:-19
-need_to:-33 needed:33 needed_$:-28 nephew:-18 never:17 never__me:24 never__to:-21 never_been:-33 never_want:-15
-new_$:23 next:-40 next_week:-14 ni:67 ni_me:47 night_$:21 nine:22 ningun:-18 ninos:-14 no:28 no_$:-15 no__a:-21
-no__at:-39 no__bien:81 no__con:24 no__de:-27 no__dinero:-16 no__en:64 no__escriban:50 no__here:-31 no__la:-16
-no__lo:14 no__manden:-18 no__me:16 no__mensajes:-32 no__nada:41 no__ningun:-14 no__no:-14 no__puedo:-25 no__texts:-33
-no__the:20 no__what:-15 no_but:-17 no_complaints:-61 no_es:-39 no_esta:-16 no_hay:-18 no_he:-16 no_it:17 no_me:60
-no_more:-58 no_one:41 no_quedo:89 no_quiero:-26 no_se:56 no_soy:-35 no_tengo:-33 no_traigo:-14 no_y:29 no_you:75
-nobody:141 noche:57 noche_$:68 noise:-34 nomas:36 nop:20 nop_$:21 not:96 not__and:-18 not__car:-54 not__customer:-17
-not__it:35 not__me:-32 not__now:-24 not__the:-22 not__this:-22 not__to:-23 not_a:-40 not_for:-23 not_going:82
-not_happy:120 not_my:-64 not_now:-18 not_really:66 not_right:-18 not_the:-27 not_today:-37 nothing:80 nothing_$:127
-now:-130 now_$:-50 nueva:-14 nuevo:48 nuevo_$:54 number:-34 number_$:-32 number_again:14 numero:-64 numero_$:-51
-nunca:89 nuts:-22 o_menos:25 of:142 of_my:19 of_the:-33 off:84 off_$:147 off__list:-15 off_the:-16 office:18 oh:97
-oh__another:50 oh_great:33 oi:15 oil:49 oil_$:27 oil_light:30 ok_but:-35 old:-34 on:-23 on_$:-34 on__th:-16
-on__way:-23 on_my:27 once:22 one:79 one_$:-21 only:-38 only__me:-20 open:-37 open_today:-18 opt:-17 or:-46 other:-23
-otro:37 otro_dia:-17 otro_mes:-15 otro_taller:-54 out:-23 out_$:-23 out__my:42 out__the:-22 out_last:-14 out_of:35
-over_my:33 overcharged:33 owns:17 pads:-19 pague:32 paguen:-21 paid:30 paint:-14 papa:-14 paper:15 para:-70
-para_el:-21 para_que:-24 para_un:16 part:28 pasada:26 pasar:-34 paso:-23 pass:-15 pay_for:33 paying:-41 pedal:-31
-people:109 pero:-45 pero_no:-17 person:-17 persona:-31 persona_$:-22 pesimo:68 phone:-14 picked:24 pie:-15 pieza:28
-place_$:17 plan:-18 please:17 please_$:-40 please_dont:19 plenty:18 plug:48 poner:76 por:27 por__el:35 por__me:70
-por__no:-74 por_donde:-22 por_favor:-57 por_la:-21 por_nada:80 por_que:38 por_su:16 por_un:14 porque:17 precio:-65
-precio_$:-27 precios:15 prefiero:-35 prefiero_que:-15 preguntar:23 prende:-19 prende_$:-15 price_$:-21 primera:14
-problem:17 problem_$:17 promised:39 puede:-28 pueden:-41 puedo:-53 pues:92 pues_$:21 pulls:-27 punto:24 puro:24
-put:48 put_me:-23 put_the:40 quarter:15 que:130 que_$:-40 que__con:62 que__de:127 que__el:-14 que__es:-16
-que__ese:-34 que__hicieron:-22 que__llame:-15 que__lo:-34 que__mal:-53 que__me:21 que__no:22 que__otra:17
-que__por:-20 que__trabajo:18 que_es:-55 que_fue:-23 que_hora:-15 que_le:-60 que_me:-32 que_no:-26 que_precio:-22
-que_tan:-71 que_tanto:38 quedan:-18 quede:121 quede_muy:89 quedo:21 quedo_$:20 queja:19 quick:-31 quien:-28
-quienes:-27 quienes__ustedes:-17 quienes_son:-27 quieren:99 quiero__de:-31 quiero__me:-29 quiero_nada:-24
-quiero_que:-30 quiero_recibir:-15 quisiera:-15 quit:-18 quote:23 quote_$:68 radiador_$:14 radio:31 rato:-15
-rayaron:20 ready:-19 ready_$:-18 really:98 really_$:94 recibir:-23 regreso:50 remember:-19 remember_$:-19
-remind_me:-19 reminders:-16 repair:58 reply:-16 respeto:40 right:35 right_after:33 right_now:-32 ring:23 ring_me:20
-rip:125 robaron:-57 robaron_la:14 robo:35 rock:-60 room:15 room_$:-17 rude:53 runs:-19 saben:-17 said:86 sale:-62
-sali:21 salio:76 salir:-34 salir_$:-16 same:54 saturday:-14 schedule:-47 school:-14 scratched:25 scratched_my:25
-se:-45 se__de:17 se_lo:-17 se_me:-53 seat:52 seat_$:44 see:-58 see_you:-21 sell:46 semana_$:15 send:-48 send_me:-29
-senor:-25 sent:22 ser:25 service:26 set:-26 shakes:-26 she:-18 shop:15 shop_$:-34 shop_is:34 should_i:-18 si:-76
-si__bien:-25 si__me:16 si_y:-20 sick:107 siempre:71 siempre_$:-15 siento:20 sign:-27 sign_me:-21 sigo:25 sigue:81
-sin:30 since:35 six:23 slow:32 slow_down:18 smoke:-15 so:101 so_$:-29 so_no:15 sold:-17 some:20 someone__me:-20
-someone__my:14 something:34 son:83 son_$:-18 son_ustedes:-17 soon:-29 sorry:-22 soy:-71 soy__persona:-23 soy_la:-14
-speak_with:-16 start:-19 state:-25 steering:-18 still:111 still__about:51 still__on:67 still__the:-44 stop:-36
-stop_$:-25 stop__me:23 stop_texting:22 stopped:-15 street:15 stuff:83 stuff_$:50 suena:-16 sure:-26 sus:20
-swapped:-14 take__off:-54 take_me:-54 talk:-21 talk_to:-17 taller:26 taller_$:50 tan__esta:-47 tan_mal:-21
-tan_malo:-31 tanto:104 tardan:-19 tarde:15 tax:-81 tax_refund:-68 te:-14 tech:39 telefono:33 telefono_$:24 tell:-47
-tell_me:-38 temprano:35 temprano_$:45 ten_$:19 tengo:-24 terrible:29 text:160 text_$:-17 text__about:-23
-text__again:-52 texted:16 texting_$:-19 texting_me:68 texts:-14 texts_$:14 texts_again:-17 th:-46 th_$:-27 than:63
-thank:-74 thank_you:-73 thanks_$:-45 thanks__nothing:115 thanks__the:-21 thanks_a:19 thanks_for:61 that:15 that_$:-69
-that__text:29 that__the:26 that_car:-14 that_last:-27 that_one:-18 the:21 the__again:-15 the__and:-29 the__as:-14
-the__at:15 the__car:21 the__day:-15 the__guy:-40 the__in:18 the__last:-32 the__light:27 the__like:21 the__not:15
-the__of:-24 the__thing:-14 the__up:17 the__were:18 the__you:74 the_best:-43 the_bill:32 the_car:-50 the_day:-15
-the_dealer:-21 the_front:-14 the_guy:26 the_hood:18 the_keys:28 the_last:39 the_light:-36 the_mall:-27 the_morning:86
-the_noise:-25 the_oil:27 the_only:-15 the_other:-20 the_phone:26 the_price:56 the_quote:60 the_street:18
-the_texts:-63 the_th:-44 the_tires:-17 the_work:56 them:-16 them_$:-16 then:-29 then_$:-26 there_$:23 there__a:38
-there_a:-32 there_with:25 these:-15 thing:-25 thing_$:-19 thing_to:35 think:-26 think_you:-21 third:74 this:-18
-this_$:17 this__me:-29 this__the:54 this_a:-44 this_is:159 this_morning:-14 this_number:-14 this_phone:-19 those:-30
-thought:-15 three:53 through:68 through_$:-24 thurs:-18 thursday:-29 tight:-34 tight_$:-27 til:-29 till:-49
-till_the:-20 time:92 time__week:-14 time__you:-28 time_do:-19 time_i:43 time_you:27 times:89 times_$:16 tire:-34
-tire_$:-22 tires_$:-14 tmrw:-22 to:14 to_$:15 to__a:-18 to__for:24 to__me:50 to__my:46 to__shop:-23 to_come:24
-to_me:14 to_my:15 to_pay:14 to_sell:48 to_take:14 to_text:-33 to_the:-22 to_wait:-15 to_work:-15 to_you:-29
-to_your:-26 toda:19 todavia:30 todavia_no:-25 today:31 today_$:39 todo:-37 todo__con:-16 todo__dia:69 todo_bien:-43
-todo_el:67 told:98 told_me:19 told_you:42 too:-68 too_$:-189 too__for:-32 too__texts:70 too_many:74 too_much:40
-took:66 took__of:-16 took__to:-24 took_care:-16 took_it:-36 top:-14 total:-20 trabajo:36 trabajo_no:50 traffic:-25
-traffic_is:-24 traigo:-21 trataron:31 tres:22 trust:136 try:-21 try_me:-16 tues:-14 turn:-18 turno:-14 tuve:63
-tuve_que:63 twice:107 twice_$:37 two:43 ultima:27 ultima__me:29 ultima_vez:26 un:81 un__y:18 una:125 una__de:56
-una__en:18 una__y:31 una_hora:23 under__hood:22 uno:52 unos:45 up_$:-25 up__the:17 up_for:-16 up_my:14 urge:-43
-used_to:28 ustedes:85 ustedes_$:61 uy:31 vale:26 vale_$:44 van_a:-14 veces:129 vender:38 vendi:-16 venia:22 ver:54
-verdad_$:19 vez:79 vez_$:-24 vez_me:41 vez_que:23 vibrates:-29 viejo:17 viernes:-26 visit:72 visit_$:28 voy:19
-voy_a:-20 wait:-75 wait_$:-18 wait_for:-15 waited:42 waiting:27 waiting__the:17 waiting_room:16 want_a:15 want_my:25
-want_to:-29 was:146 was__and:52 was__at:-14 was__last:-47 was__to:16 was_in:-19 wasnt:59 way:73 way_$:-33 way_too:107
-we:-38 we__that:-14 wednesday:-14 week_$:-41 weeks:-24 well:-26 well_$:-25 were:26 what:23 what__do:-17
-what__that:-15 what__the:-48 what__you:-53 what__your:-47 what_a:157 what_are:-22 what_do:-23 what_i:91 what_is:-84
-what_time:-30 what_was:-33 wheel:-33 wheel_is:-24 when:-20 where__the:16 where_is:14 while:34 who:-31
-who__texting:-16 who__this:-17 who_is:-37 whoever:26 why:72 why_$:-17 why__you:110 why_do:70 why_not:-37 will:-87
-will__be:-21 with:66 with_$:27 with__i:47 with__keys:18 with__texts:-48 with_a:19 with_me:-14 with_someone:-24
-with_the:39 wonderful:66 wont:-18 work:71 work_$:83 works:-23 worse:62 worst:61 worth:-39 would:-57 wouldnt:14 wow:82
-wrong:45 wrong_$:20 wrong_guy:-36 wrong_person:-22 wrong_with:-18 wrote:41 y:173 y__la:21 y__lo:-27 y__me:74 y__no:17
-y__se:24 y_ahi:-17 y_ahora:14 y_cuanto:-25 y_la:17 y_luego:19 y_me:35 y_nadie:44 y_ni:42 y_ya:14 ya:-41 ya__con:-15
-ya__hicieron:-27 ya__la:15 ya__lo:-47 ya__me:-17 ya__quiero:18 ya__voy:16 ya_le:-40 ya_me:-62 yep:-39 yes:-111
-yes_$:-29 yes__the:-24 yes_and:19 yes_but:-27 yesterday:36 yo__he:-16 yo_no:-23 you:225 you_$:-166 you__a:33
-you__do:-16 you__for:-22 you__have:-30 you__i:-22 you__it:29 you__me:85 you__my:151 you__stop:-18 you__text:18
-you__texting:70 you__that:19 you__the:-46 you__this:-18 you__to:63 you__today:-25 you__what:16 you_a:-16 you_are:-25
-you_call:-16 you_can:-26 you_charge:-45 you_charged:29 you_close:-26 you_did:16 you_folks:-15 you_from:-15
-you_got:-49 you_guys:-26 you_had:47 you_have:-69 you_keep:77 you_left:102 you_never:55 you_open:-30 you_people:62
-you_put:43 you_said:82 you_send:-25 you_take:38 you_tell:-25 you_text:83 you_there:-20 your:84 your__desk:52
-your__for:-24 your__have:46 your_customer:-15 your_front:52 your_hours:-21 your_list:-14 your_manager:15 your_shop:18
+#abla:-18 #acan:66 #acar:64 #acce:55 #acti:-46 #adie:126 #adio:27 #ados:74 #affi:-24 #afte:32 #agai:21 #agar:-25
+#agen:-21 #agua:-26 #aigo:-19 #aint:-88 #aite:44 #aiti:22 #aken:-21 #akes:-34 #aler:-27 #algo:52 #algu:-36 #alin:37
+#alio:69 #alir:-31 #alle:72 #alls:-25 #ally:68 #alwa:41 #amad:-28 #amar:18 #amba:31 #amen:-18 #amos:-19 #anda:-19
+#ande:-30 #andl:-20 #ange:-27 #angi:66 #anic:-22 #anne:70 #anno:91 #answ:47 #anta:72 #anym:-19 #apol:29 #appi:-21
+#appo:27 #appy:70 #apun:-33 #arag:-19 #aran:27 #arca:-71 #arda:42 #arge:42 #aria:-23 #arle:29 #arlo:-19 #arly:51
+#aron:335 #arou:-18 #arra:-25 #arro:20 #asad:25 #asar:-30 #aske:38 #aski:20 #asnt:54 #asta:-44 #aste:-51 #asti:69
+#atar:37 #atch:19 #ated:50 #aten:51 #ates:-40 #atic:-22 #atie:19 #atur:-20 #augh:24 #ause:24 #auto:-37 #avia:28
+#avor:-54 #ayar:18 #ayin:-39 #back:69 #baja:-26 #band:-22 #bank:-34 #baro:-63 #bebe:18 #befo:-23 #bein:95 #bend:-18
+#best:-42 #bett:-18 #bien:59 #bill:211 #blan:-20 #blar:-32 #bles:-24 #body:136 #bols:56 #boni:42 #brak:-70 #bran:-25
+#brar:101 #brat:-29 #brok:-61 #buck:39 #burn:18 #busi:127 #cada:38 #call:-29 #came:34 #cans:63 #cant:-80 #cara:67
+#card:26 #caro:-55 #caus:25 #ccep:44 #cell:-28 #cepc:32 #cept:34 #cesi:-48 #chan:44 #char:57 #chec:-42 #chos:56
+#cida:18 #cien:-36 #ciga:21 #cion:37 #cios:22 #cita:-24 #cked:49 #cker:31 #cket:38 #clar:-18 #clas:35 #clie:22
+#clos:-34 #cobr:83 #come:84 #comp:-116 #conf:105 #cont:34 #cort:-27 #cosa:21 #cost:-71 #coun:26 #crat:24 #crib:53
+#croo:23 #ctiv:-45 #cuan:-116 #cuen:32 #cuer:-25 #culo:32 #culp:27 #curi:-19 #daro:75 #davi:28 #deal:-21 #deja:38
+#deje:-19 #dejo:18 #derf:59 #desd:45 #desk:38 #desp:-22 #devo:84 #dias:18 #didn:112 #dier:46 #diga:-28 #digo:-18
+#dije:47 #dine:28 #dios:-25 #dirt:46 #disa:66 #dobl:20 #dond:-30 #done:-38 #door:35 #dred:28 #driv:-65 #dule:-34
+#dura:-18 #duro:39 #eale:-27 #eall:87 #eant:-23 #earl:42 #ease:57 #eate:58 #ecal:-23 #ecep:28 #eces:68 #echa:-29
+#echo:19 #ecio:-32 #edal:-30 #edan:-24 #eded:31 #eden:-37 #edes:75 #edul:-34 #eede:31 #eeks:-22 #eels:-19 #efie:-30
+#efon:34 #efor:-23 #egan:34 #egla:18 #egre:58 #egun:25 #eing:104 #ejar:35 #ejem:-19 #ejor:-41 #elef:34 #elic:19
+#elva:18 #elve:19 #emin:-28 #empr:90 #enca:-22 #enci:36 #enco:-47 #ende:42 #endi:-41 #enes:-26 #engo:-24 #enor:-19
+#enos:24 #ensa:115 #ensi:-22 #enta:36 #entl:20 #ento:36 #ents:-21 #eopl:102 #epai:54 #epci:32 #epta:44 #eran:28
+#erch:29 #erda:25 #erdi:38 #ered:19 #eren:86 #eres:-43 #erfu:59 #erie:37 #erio:67 #erne:-26 #eron:201 #eros:105
+#erri:28 #erso:-44 #eryt:-57 #esar:60 #esco:24 #escr:56 #esda:-25 #esde:45 #esim:55 #esit:-46 #espe:115 #espu:-19
+#esse:105 #essu:22 #esta:-44 #este:26 #esto:18 #estu:27 #eter:-23 #ethi:33 #etie:20 #etti:46 #ever:88 #evis:-22
+#evol:84 #expe:23 #expl:35 #extr:22 #falt:50 #favo:-54 #feel:35 #fell:-18 #fend:24 #fier:-31 #filt:37 #fine:-23
+#five:22 #fixe:48 #fono:35 #fore:55 #forg:54 #form:94 #four:56 #fren:-29 #fron:22 #fter:32 #fund:-27 #gado:-23
+#gain:21 #game:-31 #gara:-22 #garo:22 #garr:-25 #gast:50 #gave:27 #gere:19 #gett:63 #ging:70 #give:-42 #glar:24
+#goin:20 #gone:27 #good:-87 #grea:86 #gres:60 #gros:79 #gual:45 #guen:-20 #gues:-25 #guie:-25 #guna:-30 #gunt:41
+#gust:59 #guys:-39 #habl:-42 #hace:-39 #hake:-28 #hang:51 #hank:-65 #happ:50 #harg:54 #hast:-36 #hate:20 #hear:-18
+#heat:-18 #hech:20 #heck:-37 #hedu:-34 #heel:-20 #here:-18 #high:24 #hile:30 #hing:20 #hink:-28 #hird:67 #hizo:-23
+#hock:33 #hoev:22 #hood:34 #hora:83 #hori:-19 #hose:-19 #hour:47 #hree:46 #hrou:59 #hund:27 #hurs:-43 #husb:-20
+#iado:74 #iben:44 #ibir:-22 #ibra:-36 #icio:-26 #icke:18 #icul:32 #idad:22 #iday:-19 #idea:-33 #idnt:112 #iemp:68
+#ienc:25 #iene:-41 #ierd:-18 #iere:78 #iern:-26 #iero:127 #ieza:37 #igar:21 #ight:29 #igua:44 #igue:60 #ijer:38
+#ills:57 #ilte:19 #imes:77 #ince:19 #inco:67 #inde:-23 #inea:36 #ined:37 #iner:34 #ingu:-29 #inst:-18 #inte:18
+#intm:-28 #ints:-46 #inut:31 #invo:31 #iona:20 #ione:-19 #ious:65 #ippe:117 #irad:-19 #isap:66 #ised:43 #isio:-18
+#isit:123 #ismo:18 #ista:-41 #iste:34 #isto:-18 #ited:37 #itin:21 #iven:-25 #ives:-20 #ixed:42 #jaja:-40 #jaro:43
+#jeme:-18 #jero:25 #june:-37 #junt:-22 #just:56 #keep:35 #keys:32 #kind:-26 #know:-47 #lain:-86 #laro:34 #last:111
+#late:-35 #ldnt:43 #lefo:34 #left:146 #lega:34 #lema:36 #leme:-25 #lest:52 #leva:-26 #lgun:-26 #lici:23 #lied:49
+#lien:22 #ligh:-19 #line:28 #list:-55 #live:-39 #llas:-24 #lled:83 #lleg:34 #ller:23 #llev:-21 #lock:18 #look:-38
+#loos:35 #lose:-22 #lost:26 #ltim:36 #luga:-20 #lway:41 #mada:-28 #made:22 #make:45 #mala:47 #mall:-32 #malo:-40
+#mand:-44 #mani:43 #mann:70 #many:99 #marc:-66 #mber:-35 #mbol:53 #mean:-30 #mejo:-41 #meno:20 #mens:104 #ment:-86
+#mero:-70 #meth:33 #mind:-57 #minu:31 #mise:33 #miss:-19 #mist:-23 #mole:52 #mond:-25 #mone:69 #mont:26 #moot:-20
+#more:86 #morn:24 #moth:19 #move:-19 #mpla:-95 #mple:20 #mpra:25 #mpre:144 #much:57 #nada:97 #nadi:126 #name:-41
+#ncio:52 #ncon:25 #ndan:21 #ndar:-24 #nday:-29 #nden:-38 #nder:69 #ndre:27 #nece:-49 #need:-55 #nera:25 #nero:37
+#ners:68 #next:-36 #nfor:74 #nfun:-34 #ngan:20 #nger:18 #ngin:50 #ngun:-28 #nigh:43 #nine:19 #ning:-23 #nish:-18
+#nito:25 #nner:63 #nnoy:91 #nobo:131 #noch:44 #noma:34 #noth:89 #noyi:81 #nsaj:98 #nswe:47 #ntac:-25 #ntad:32
+#ntar:27 #ntas:40 #nted:74 #ntes:123 #ntis:-21 #ntly:20 #ntme:-28 #ntra:-61 #nuev:28 #numb:-32 #nume:-56 #nunc:85
+#nuto:19 #nuts:-20 #nvoi:32 #nymo:-19 #obar:-52 #oble:39 #obod:131 #obra:50 #obro:26 #oche:43 #ocke:97 #odav:28
+#oday:32 #oice:35 #oint:41 #oles:40 #olog:29 #olvi:70 #omas:32 #omat:-18 #omer:-18 #omet:26 #omis:33 #ompl:-91
+#onal:18 #onda:-22 #onde:33 #oned:27 #oner:60 #oney:54 #onfi:69 #onfu:-35 #onit:39 #only:-34 #onsi:-18 #onta:-21
+#onte:111 #onth:27 #ontr:-55 #oose:35 #ooth:-20 #open:-38 #ople:107 #oras:74 #orde:70 #orev:78 #orgo:56 #orks:-21
+#orma:18 #orme:72 #orni:23 #orre:22 #orri:-22 #orry:-20 #orse:50 #orst:55 #orth:-35 #orto:-18 #oser:64 #otal:-25
+#othi:73 #otro:34 #ough:19 #ould:-62 #ound:-38 #ount:25 #ours:48 #ousl:68 #over:34 #owns:37 #oyin:81 #paid:22
+#pair:56 #para:-65 #pare:18 #pasa:-19 #paso:-20 #pass:-24 #payi:-35 #pcio:27 #peda:-31 #pens:-41 #peop:102 #pera:44
+#perd:70 #pero:-33 #pers:-39 #pesi:55 #peto:35 #pier:-25 #piez:37 #ping:-20 #plai:-82 #plen:31 #plug:48 #poin:35
+#poke:31 #polo:29 #pone:59 #pped:89 #ppoi:27 #pran:28 #prec:-31 #pref:-32 #preg:41 #pren:-33 #pres:111 #pret:22
+#pric:-22 #prom:42 #pued:-114 #pues:70 #pull:-36 #puro:61 #quea:-19 #qued:118 #quej:-18 #quic:-28 #quin:-20 #quit:-37
+#quot:21 #raba:25 #rade:-26 #radi:36 #raff:-23 #raig:-21 #rain:45 #raje:20 #rake:-68 #rand:39 #rang:-19 #rano:21
+#raro:59 #rata:50 #ratc:24 #raya:21 #rcar:-47 #rcha:23 #rdar:60 #rden:61 #rder:28 #real:92 #reas:53 #reat:119
+#reca:-24 #reci:-31 #rect:20 #reem:54 #refi:-30 #refu:18 #regr:58 #regu:40 #remi:-29 #rend:-34 #reno:-24 #rent:26
+#repa:57 #rero:23 #reso:51 #resp:40 #ress:93 #rete:20 #reve:70 #rful:59 #rged:102 #rgot:56 #ribe:43 #ribl:34 #righ:33
+#rint:21 #rios:24 #riou:66 #ripp:112 #rive:-64 #rned:21 #rnes:-24 #rnin:19 #roba:-55 #robo:19 #rock:-54 #roke:-61
+#romi:33 #rong:42 #rook:23 #rose:67 #rote:32 #roug:52 #roun:-20 #rrib:34 #rrie:-34 #rsda:-27 #rson:-44 #rtie:35
+#rude:47 #ruid:-18 #rust:115 #ryin:48 #ryth:-57 #saca:127 #sada:22 #said:80 #saje:103 #sale:-38 #sali:53 #same:48
+#sapp:66 #saro:43 #sban:-20 #sche:-34 #scon:29 #scra:18 #scri:45 #sday:-52 #seat:65 #sell:49 #send:-47 #seno:-19
+#sent:53 #seri:77 #sero:53 #shak:-30 #shoc:33 #sick:94 #siem:70 #sign:-45 #sigo:21 #sigu:44 #simo:57 #sinc:31
+#sing:25 #sion:-24 #sito:-43 #sits:54 #sked:38 #skin:20 #slow:25 #smoo:-20 #sold:70 #some:18 #sona:-31 #soon:-30
+#sorr:-20 #spec:-24 #sper:79 #spet:34 #spok:31 #spue:-19 #sque:-24 #ssed:89 #ssur:22 #stak:-22 #stat:-20 #sted:67
+#ster:57 #stic:70 #stil:113 #stop:-59 #stre:18 #stri:44 #stuf:74 #stuv:28 #swer:47 #tabl:37 #tact:-25 #tain:18
+#take:-32 #talk:-23 #tall:28 #tand:21 #tant:101 #tard:49 #taro:28 #tart:-31 #tate:-28 #tche:37 #tech:46 #tede:75
+#tele:28 #tell:-46 #tenc:54 #teng:-43 #tent:27 #terd:31 #tere:-40 #tern:-19 #terr:28 #test:78 #text:126 #then:-27
+#thir:66 #thos:-25 #thre:43 #thro:52 #thur:-43 #tier:69 #tigh:-29 #till:67 #tima:19 #time:149 #ting:57 #tira:-23
+#tire:-43 #tive:-31 #tmen:-28 #tmrw:-19 #toda:77 #todo:-29 #told:87 #toma:-21 #tome:-21 #took:61 #topp:-19 #tota:-25
+#trab:18 #traf:-24 #trai:-40 #trar:-48 #trat:69 #trea:84 #trip:41 #trus:115 #tter:-36 #ttin:50 #tues:-24 #tuff:74
+#turn:-37 #tuve:63 #tuvo:22 #twic:98 #typi:19 #uand:-21 #uant:-88 #ucho:56 #ucks:40 #ueda:-20 #uede:49 #uedo:-28
+#uelv:24 #uena:-25 #uent:30 #uerd:-24 #uess:-21 #ueve:-27 #uevo:47 #ugar:-20 #uick:-28 #uien:-61 #uier:44 #uldn:43
+#ulls:-26 #ulti:35 #umbe:-32 #umer:-39 #unca:79 #unde:-31 #undr:27 #unos:42 #unta:30 #unte:45 #uote:21 #urge:-44
+#ursd:-27 #urth:18 #usba:-20 #usin:-24 #usly:68 #usta:-19 #uste:71 #usto:81 #utom:-18 #utos:19 #vale:23 #vece:117
+#vend:27 #verc:29 #very:-19 #vibr:-35 #vice:19 #viej:22 #vier:49 #view:18 #visi:111 #viso:-27 #voic:35 #volv:89
+#wasn:55 #ways:41 #week:-26 #well:-24 #were:29 #whee:-20 #when:-33 #whil:30 #whoe:22 #wice:98 #will:-70 #wipe:21
+#with:64 #wond:59 #work:37 #wors:106 #wort:-34 #woul:-38 #wron:42 #wrot:34 #xpli:21 #yaro:18 #yest:31 #ying:83
+#ymor:-19 #your:79 #ythi:-59 %again_later%agree:31 %again_later%away:-52 %again_later%bad:68 %again_later%bring:49
+%again_later%busy:-47 %again_later%car:22 %again_later%car_part:92 %again_later%do_it:52 %again_later%doubt:32
+%again_later%elsewhere:41 %again_later%family:-18 %again_later%gone_car:35 %again_later%leave_me:-21
+%again_later%lift:21 %again_later%machine:34 %again_later%money:83 %again_later%on_way:-20 %again_later%opening:43
+%again_later%pay_day:-20 %again_later%phone:65 %again_later%refuse:54 %again_later%season:-42
+%again_later%shift_it:29 %again_later%staff:41 %again_later%start_again:42 %again_later%thanks:38 %again_later%who:50
+%again_later%wrong_one:115 %agree:-197 %agree%away:51 %agree%bad:86 %agree%busy:-43 %agree%call_off:83
+%agree%car_part:-19 %agree%doubt:-44 %agree%elsewhere:21 %agree%fails:37 %agree%how_long:24 %agree%leave_me:29
+%agree%message:99 %agree%money:28 %agree%noise:-21 %agree%on_way:60 %agree%opening:18 %agree%question:103
+%agree%refuse:214 %agree%staff:-46 %agree%start_again:-22 %agree%thanks:-61 %away%car:-24 %away%car_part:-27
+%away%do_it:-22 %away%pay_day:-20 %away%question:-38 %bad:466 %bad%bring:-43 %bad%busy:20 %bad%call_off:-41
+%bad%car:41 %bad%car_part:62 %bad%do_it:58 %bad%doubt:30 %bad%elsewhere:60 %bad%family:81 %bad%gone_car:34
+%bad%how_long:51 %bad%leave_me:22 %bad%lift:36 %bad%meaning:-140 %bad%message:27 %bad%money:53 %bad%noise:-30
+%bad%odometer:30 %bad%on_way:22 %bad%phone:64 %bad%question:-18 %bad%refuse:-36 %bad%season:33 %bad%staff:208
+%bad%start_again:72 %bad%thanks:34 %bad%wrong_one:42 %bring:-45 %bring%busy:-62 %bring%do_it:36 %bring%doubt:34
+%bring%leave_me:-28 %bring%message:-19 %bring%on_way:69 %bring%opening:24 %bring%refuse:-53 %bring%shift_it:-34
+%bring%start_again:24 %bring%wrong_one:85 %busy:45 %busy%car_part:-27 %busy%elsewhere:-22 %busy%fails:61
+%busy%leave_me:-23 %busy%message:35 %busy%money:-30 %busy%phone:-21 %busy%refuse:94 %busy%shift_it:-24
+%busy%staff:-26 %busy%thanks:-28 %call_off:-26 %call_off%car:-49 %call_off%do_it:-88 %call_off%doubt:51
+%call_off%elsewhere:39 %call_off%fails:100 %call_off%how_long:77 %call_off%message:-149 %call_off%noise:37
+%call_off%odometer:36 %call_off%on_way:19 %call_off%opening:29 %call_off%phone:36 %call_off%question:99
+%call_off%refuse:57 %call_off%shake:-22 %call_off%shift_it:43 %call_off%staff:85 %call_off%who:32
+%call_off%wrong_one:74 %car:-46 %car%do_it:35 %car%fails:-28 %car%gone_car:-91 %car%lift:-27 %car%message:-25
+%car%odometer:32 %car%on_way:25 %car%pay_day:-23 %car%question:-25 %car%refuse:-100 %car%season:-20
+%car%start_again:35 %car%wrong_one:32 %car_part%do_it:50 %car_part%fails:-51 %car_part%how_long:31 %car_part%leak:-20
+%car_part%leave_me:-29 %car_part%lift:23 %car_part%meaning:-20 %car_part%message:-26 %car_part%noise:-27
+%car_part%odometer:-30 %car_part%opening:21 %car_part%phone:38 %car_part%place:-20 %car_part%question:-48
+%car_part%refuse:77 %car_part%shift_it:23 %car_part%smoke_smell:-20 %car_part%staff:118 %car_part%start_again:26
+%car_part%thanks:70 %car_part%who:35 %car_part%wrong_one:52 %do_it:-41 %do_it%elsewhere:-82 %do_it%gone_car:-44
+%do_it%how_long:48 %do_it%lift:21 %do_it%meaning:26 %do_it%message:-56 %do_it%money:39 %do_it%opening:20
+%do_it%pay_day:-18 %do_it%refuse:140 %do_it%season:-31 %do_it%shift_it:-39 %do_it%staff:-21 %do_it%thanks:37
+%do_it%who:25 %doubt%gone_car:46 %doubt%how_long:58 %doubt%message:-63 %doubt%money:74 %doubt%on_way:29
+%doubt%question:22 %doubt%shift_it:50 %elsewhere%message:45 %elsewhere%money:101 %elsewhere%question:109
+%elsewhere%refuse:-87 %elsewhere%season:-34 %elsewhere%shift_it:54 %elsewhere%start_again:-28
+%elsewhere%wrong_one:-45 %fails:-96 %fails%how_long:-30 %fails%leave_me:-27 %fails%message:-33 %fails%refuse:80
+%fails%staff:-29 %fails%wrong_one:-33 %family:-32 %family%gone_car:-25 %family%money:55 %family%shift_it:-28
+%gone_car:-80 %gone_car%lift:18 %gone_car%message:-22 %gone_car%on_way:22 %gone_car%question:65 %gone_car%shift_it:18
+%gone_car%thanks:23 %gone_car%wrong_one:57 %how_long:41 %how_long%on_way:58 %how_long%opening:33 %how_long%phone:26
+%how_long%question:-47 %how_long%refuse:36 %how_long%wrong_one:41 %leave_me:-38 %leave_me%message:-39
+%leave_me%on_way:48 %leave_me%pay_day:75 %leave_me%question:29 %leave_me%season:68 %leave_me%start_again:-28 %lift:46
+%lift%money:23 %lift%odometer:27 %lift%on_way:-24 %lift%opening:68 %lift%pay_day:35 %lift%question:-39 %machine:36
+%machine%message:22 %machine%refuse:39 %meaning:-122 %meaning%money:31 %meaning%on_way:67 %meaning%phone:-56
+%meaning%question:-36 %meaning%refuse:-71 %message:85 %message%money:-23 %message%on_way:184 %message%pay_day:58
+%message%phone:-52 %message%refuse:-97 %message%season:64 %message%shift_it:70 %message%start_again:-201
+%message%thanks:-23 %message%who:-33 %message%wrong_one:-49 %money:152 %money%odometer:122 %money%on_way:-41
+%money%pay_day:94 %money%phone:38 %money%question:19 %money%refuse:-41 %money%shift_it:91 %money%staff:29
+%money%start_again:49 %money%thanks:100 %money%wrong_one:66 %noise:-73 %noise%question:-19 %noise%refuse:55
+%odometer:58 %odometer%pay_day:45 %odometer%phone:-34 %odometer%question:-29 %odometer%refuse:61
+%odometer%shift_it:-24 %odometer%staff:-21 %odometer%start_again:42 %on_way%opening:37 %on_way%phone:41
+%on_way%question:37 %on_way%refuse:-49 %on_way%smoke_smell:-18 %on_way%staff:25 %on_way%who:21 %opening:-18
+%opening%question:-50 %opening%refuse:18 %opening%wrong_one:20 %pay_day:-19 %pay_day%phone:26 %pay_day%question:-18
+%pay_day%shift_it:-31 %phone:-31 %phone%question:-75 %phone%refuse:41 %phone%shift_it:-35 %phone%start_again:53
+%phone%who:55 %place:-88 %place%question:-22 %place%staff:-21 %place%wrong_one:69 %question:-37 %question%refuse:-21
+%question%shift_it:84 %question%start_again:-62 %question%thanks:21 %question%who:-84 %question%wrong_one:28
+%refuse%season:23 %refuse%shift_it:-42 %refuse%staff:125 %refuse%start_again:79 %refuse%thanks:48 %refuse%who:-38
+%season:-27 %season%shift_it:-46 %season%thanks:24 %shake:-86 %shift_it:-36 %shift_it%start_again:-36
+%shift_it%thanks:23 %shift_it%wrong_one:-22 %smoke_smell:-76 %staff:46 %staff%thanks:-45 %start_again:-92
+%start_again%who:51 %start_again%wrong_one:51 %thanks:-18 %who:-68 %wrong_one:-29 @?:-183 @after_visit:196
+@after_visit_cant_complain:-38 @car:-71 @confirm:-82 @day:-106 @later:-48 @nothing:28 @offers:-144 @reading:-46
+@time:-122 @walk_in:-43 ^_$:-21 ^_a:-83 ^_al:-23 ^_all:-31 ^_and:-19 ^_any:-34 ^_are:-39 ^_been:29 ^_better:-21
+^_brakes:-32 ^_cada:28 ^_call:-30 ^_can:-105 ^_cancel:21 ^_cant:-59 ^_car:-41 ^_como:-51 ^_cost:-23 ^_could:-32
+^_couldnt:21 ^_cuando:-22 ^_cuanto:-79 ^_de:-82 ^_dejeme:-18 ^_did:-35 ^_do:-69 ^_enough:-50 ^_es:22 ^_esta:-40
+^_estoy:22 ^_every:27 ^_everything:-47 ^_fine:-22 ^_gracias:22 ^_great:70 ^_hey:-27 ^_hm:-21 ^_how:-62 ^_i:39
+^_ill:-18 ^_im:-32 ^_in:-18 ^_is:-125 ^_it:-53 ^_just:-23 ^_la:65 ^_last:63 ^_le:18 ^_let:-41 ^_lo:-33 ^_lol:19
+^_mejor:-18 ^_mil:22 ^_my:-79 ^_no:30 ^_nobody:28 ^_not:30 ^_nunca:88 ^_oh:88 ^_oil:-34 ^_ok:-21 ^_one:81 ^_only:-20
+^_otro:80 ^_please:34 ^_por:28 ^_prefiero:-25 ^_pues:58 ^_puro:40 ^_quede:78 ^_quedo:-37 ^_quiero:20 ^_sale:-19
+^_scratch:-18 ^_se:-33 ^_si:-65 ^_siempre:69 ^_son:74 ^_still:62 ^_text:-37 ^_thank:-24 ^_thanks:54 ^_that:-19
+^_the:151 ^_this:124 ^_todo:-96 ^_too:-33 ^_took:29 ^_ustedes:33 ^_uy:28 ^_when:-19 ^_why:85 ^_wow:46 ^_y:-43
+^_ya:-106 ^_yep:-33 ^_yes:-73 ^_yo:-26 ^_you:119 ^_your:120 a:64 a_$:-44 a__car:24 a__for:-23 a__is:61 a__off:118
+a__time:-24 a_good:-28 a_la:-18 a_mechanic:-19 a_month:54 a_price:-18 a_que:-28 a_rip:116 a_ver:21 a_week:80
+about_the:27 after:42 after_$:-22 after_you:30 again:21 agua:-18 ahi:-33 ahi_$:-35 ahorita:-18 al:-81 al_cien:-28
+algo:62 all_$:-46 all__my:32 all_day:35 all_good:-30 all_i:21 all_over:37 already_$:-19 always:41 am:-36 and:152
+and__dont:-31 and__has:19 and__it:-18 and__like:21 and__you:-20 and_did:20 and_im:19 and_it:44 and_nobody:66
+and_the:23 and_what:-19 and_you:44 ando:-26 annoying:81 another_bill:28 answer:26 antes:22 antes_$:47 any:-67
+anymore:-19 appointment:-26 appointment_$:-21 appreciate_it:24 are:-87 are_your:-18 arreglaron:26 as:-64 as_well:-38
+asi:21 ask_me:-25 asked:38 asked_for:37 asking:20 at_$:-34 at__counter:51 at__the:58 at_all:-26 at_and:-23 at_the:-21
+at_work:20 at_your:28 atencion:55 aviso:-19 baby:18 back:53 back_$:56 back__for:25 back_on:26 bad:-141 bad_$:-117
+bank:-32 be:-42 bebe:18 before:-23 being:95 best:-42 best_$:-41 better:-18 bien:48 bien_el:31 bien_gracias:-18
+bill:140 bill_$:40 bill_was:44 bonito:31 brake:-22 brakes:-47 brakes_feel:-29 broke:-45 bucks:40 bumper:19 but:-96
+but_the:-32 by:-58 by_the:-44 cada:23 call:-65 call_$:-20 call_me:-50 called:62 called__back:53 called_me:53 came:39
+came_on:21 can:-172 can__me:-28 can__send:-18 can_i:-33 can_you:-81 cancelen:18 cant:-74 cant_complain:-43 cap:31
+car:81 cara:52 card:28 caro:-30 carro_$:23 changed__mind:-20 changed_my:19 changing:70 charge:-47 charge_for:-28
+charged:72 charged__for:21 charged_me:33 check:-31 chiste:21 cien:-29 cien_$:-27 cita:-21 close:-25 cobran:-19
+cobran_$:28 cobran_por:-37 cobraron:70 cobraron__mas:22 cobraron_de:22 cobro:26 come:78 come_back:30 come_in:37
+complain:-43 complain_$:-38 complaints:-57 con:113 con__que:19 con__trabajo:19 con__y:23 con_el:41 con_la:23
+con_lo:20 con_los:-23 con_un:28 con_ustedes:49 contact:-19 contento:20 cost:-42 could:-41 could_you:-55 couldnt:30
+couldnt_be:26 counter:56 cuando:-21 cuanto:-100 cuanto__el:-27 cuanto_me:-29 cuenta:28 da:-72 dar:-18 day:-28
+day_$:-38 de_$:-20 de__es:18 de__llanta:39 de__lo:18 de__manana:19 de__no:-24 de_dinero:-23 de_la:35 de_las:-31
+de_mas:39 de_que:-41 de_regreso:34 dealer:-26 dejaron:50 dejeme:-18 desde:45 desde_que:42 desk:38 despues:-19
+dia_$:24 dias:18 did:-51 did_my:27 did_that:-36 did_you:-41 didnt:112 dieron:21 dijeron:25 dinero:28 dios:-23 do:-147
+do__charge:-25 do__have:-20 do__keep:65 do_i:-27 do_my:-26 do_not:-19 do_you:-22 doble:22 donde:-29 done:-36
+dont__me:71 dont__you:73 dont__your:-59 dont_have:-25 dont_know:-30 dont_text:63 door:31 dos:104 dos_veces:85
+drive:-44 drive_$:-20 drives:-18 drives_like:-18 duro:39 early:46 early_$:54 el:72 el__no:23 el__y:38 el_carro:43
+el_dia:49 el_gerente:20 el_numero:-41 el_otro:-28 el_telefono:54 el_trabajo:67 en:-23 en__noche:50 en__taller:-31
+en_el:-21 en_otro:-33 enough_$:51 era:27 es:-27 es_$:-30 es__mismo:28 es_lo:24 es_un:45 escriban_$:-29 escriben:45
+escriben_$:-19 ese:-88 ese_servicio:-37 eso:-34 esperando:40 espere:38 esta:-127 esta_$:-40 esta_muy:-29 estan:-18
+esto_$:-23 estuvo:23 even:25 ever:25 every:43 every__i:47 every_time:37 everything:-57 everything_was:-38 falta:19
+far:-35 favor:-53 favor_$:-42 feel:50 feel_like:19 feo:21 fine:-23 fine_$:-32 first_$:-23 five:22 fix:21 fix_it:19
+fixed:48 for:89 for__i:32 for__me:-20 for__oil:20 for_a:20 for_me:-71 for_nothing:102 for_that:36 for_the:18
+for_this:-21 for_what:20 forever:78 forgot:56 forgot_to:60 four:31 freno:-28 friday_and:19 from_you:-22 front:22
+front_desk:43 fue__que:-25 fue_lo:-25 fui:49 garage:-19 gave:27 gerente:19 get:-65 get_a:-19 get_it:18 get_my:-32
+getting:63 give:-40 give__a:-19 give_me:-33 going:20 going_to:-40 gone:27 good:-87 good_$:-30 got__wrong:-33
+got_a:-26 got_my:30 got_the:-30 gracias_$:-47 gracias_por:71 grease:43 grease__over:39 grease_all:39 great:33
+great_$:-37 great__bill:28 great__you:20 great_another:28 guess:-21 gusto:85 guy_$:-33 guys:-39 guys_$:29 guys_do:-21
+hablar:-45 hablar_con:-39 hableme:-21 hace:-20 had:55 had_to:31 happy:66 happy_$:-20 has:43 hasta:-36 hasta_que:-19
+hate:24 have__wrong:-26 have_a:-18 have_never:-21 have_no:35 hay:-32 he:-51 here:-23 here_$:-33 hey:-27 high:-24
+hizo:-23 hm:-21 hood:34 hood_$:19 horas:75 horas_$:40 hours:48 how__was:42 how_bad:-20 how_i:50 how_many:-24
+how_much:-28 hoy:22 hundred:28 husband:-19 i:106 i__drive:-19 i__for:18 i__had:20 i__know:-23 i__my:-72 i__never:-39
+i__so:-25 i__the:-25 i__with:20 i__you:22 i_came:25 i_come:47 i_do:-30 i_dont:19 i_feel:58 i_get:-47 i_got:37
+i_guess:-21 i_have:19 i_left:47 i_live:-32 i_need:-35 i_paid:42 i_think:-33 i_want:26 i_was:149 i_will:-19 idea:-33
+if_you:18 igual:47 igual_$:43 ill:-33 im:39 im__of:49 im__work:40 im_at:47 im_not:-20 in:24 in_$:-38 in__and:42
+in__car:37 in__is:44 in__morning:75 in_a:-32 in_another:-33 in_it:67 in_june:-36 in_my:36 in_the:62 instead_$:-18
+interesa:-24 invoice:32 is_$:-51 is__a:-88 is__i:20 is__new:49 is_a:30 is_getting:61 is_it:-46 is_my:-19
+is_something:46 is_that:-26 is_the:21 is_there:-31 is_this:-46 is_tight:-30 is_wrong:23 is_your:-28 it_$:-20
+it__a:-21 it__in:26 it__not:25 it__ok:-38 it__to:-23 it_back:-27 it_in:-23 it_is:84 it_still:55 jaja:-29 job:-27
+june:-37 june_$:-40 just:42 keep:46 keep__me:58 keep_texting:57 keys:32 keys_$:18 know:-45 know_$:-22 know_you:-33
+la:86 la__es:22 la__no:19 la__pasada:23 la__que:-24 la__vez:97 la_atencion:40 la_cara:50 la_cita:-18 la_cuenta:24
+la_lista:-18 la_llamada:-21 la_llanta:26 la_noche:57 la_otra:59 la_tarde:-23 la_ultima:26 la_verdad:18 las:-46
+las_$:-18 las__la:26 las_de:27 las_llantas:-26 last:108 last__and:43 last__you:35 last_month:-27 last_night:-40
+last_time:184 last_week:-61 late_$:-40 later:-38 later_$:-21 le:-117 le__a:21 le_hicieron:-54 left:146 left_$:-21
+left_a:75 les:22 let:-52 let_me:-35 light_$:23 light__on:22 line:-18 list:-33 list_$:-27 lista:-20 live:-34
+live_in:-31 llamada:-27 llamada_$:-33 llanta_$:24 llantas_$:-23 lo:-73 lo__a:-27 lo__con:39 lo__el:-23 lo__en:-19
+lo__me:19 lo_hicieron:-47 lo_hizo:-20 lo_mismo:19 lo_que:32 locked:18 lol:-46 lol_$:-18 looking:-18 loose:35
+loose_$:41 los:-112 los_mensajes:-60 lost:26 lost_my:39 lot:60 lugar:-19 luz:-18 made:22 makes:38 makes_the:48
+mal_$:-58 mal_el:-29 mall:-31 malo:-38 manana_$:-24 mandan:23 manden:-30 manden_nada:-29 many:99 many_texts:126
+mas:54 mas_$:19 mas__menos:22 mas_mensajes:-26 mas_o:22 mas_que:34 may:-18 me:131 me_$:-78 me__algo:68 me__como:37
+me__el:38 me__en:42 me__esperar:31 me__hicieron:-41 me__im:32 me__in:33 me__june:-34 me__la:44 me__las:-18 me__mal:42
+me__mas:-54 me__mensajes:43 me__my:-21 me__nada:48 me__una:26 me__your:-18 me_about:-32 me_again:-69 me_and:-26
+me_at:25 me_back:30 me_cobraron:66 me_da:-63 me_dejaron:51 me_escriban:29 me_escriben:45 me_for:47 me_hicieron:66
+me_in:-60 me_interesa:-23 me_la:-33 me_llame:-19 me_lo:-43 me_manden:-24 me_off:-64 me_paguen:-18 me_please:-18
+me_pueden:-23 me_quede:-21 me_rayaron:18 me_robaron:-22 me_salio:66 me_so:104 me_tienen:19 me_today:26 me_trataron:28
+me_up:-21 me_urge:-39 meant:-22 mecanico_$:-18 meh:46 mejor:-40 menos:20 mensaje:97 mensaje_$:38 mensajes_$:-39 mi:80
+mi__de:43 mi_carro:23 mi_telefono:-24 mind:-29 minutos:19 mis:21 mismo:24 mismo_dia:-18 molesto:29 monday:-24
+money:57 money_$:35 money__tight:-32 money_is:-31 month:25 month_$:-35 month_is:75 more:104 more_$:-25 more_texts:-30
+morning:36 morning_$:64 much_$:26 must_have:-22 muy:92 muy_caro:-21 my:167 my__back:62 my__has:27 my__in:26
+my__is:-32 my__refund:-57 my_car:149 my_hood:20 my_mind:-25 my_name:-19 my_oil:45 my_seat:44 my_tax:-59 my_tires:22
+nada:93 nada_$:105 nadie:126 nadie_me:50 name:-30 necesito:-42 need:-86 need_a:-18 need_to:-30 needed:31 needed_$:-23
+never:18 never__me:22 never__to:-19 never_been:-29 new_$:22 next:-36 ni:60 ni_me:41 nine:19 no:27 no_$:-20 no__a:-18
+no__at:-35 no__bien:74 no__con:19 no__de:-25 no__en:55 no__escriban:44 no__here:-28 no__manden:-18 no__mensajes:-28
+no__nada:38 no__puedo:-22 no__texts:-31 no_complaints:-57 no_es:-34 no_it:66 no_me:57 no_more:-52 no_one:35
+no_quedo:77 no_quiero:-25 no_se:46 no_soy:-30 no_tengo:-31 no_y:26 no_you:66 nobody:131 noche:50 noche_$:59
+noise_$:44 nomas:34 not:82 not__car:-46 not__it:32 not__me:-30 not__now:-21 not__the:-20 not__this:-20 not__to:-19
+not_a:-36 not_for:-22 not_going:70 not_happy:110 not_my:-56 not_really:59 not_the:-24 not_today:-30 nothing:73
+nothing_$:113 now:-117 now_$:-46 nuevo:48 nuevo_$:52 number:-32 number_$:-28 numero:-56 numero_$:-45 nunca:85
+nuts:-20 o_menos:22 of:124 of_my:20 of_the:-29 off:78 off_$:138 oh:85 oh__another:44 oh_great:28 oil:46 oil_$:24
+oil_light:27 ok_but:-35 old:-30 on:-30 on_$:-29 on__way:-20 on_my:20 once:20 one:71 one_$:-18 only:-34 only__me:-18
+open:-33 or:-42 other:-21 otro:34 otro_taller:-45 out:-22 out_$:-21 out__my:39 out__the:-19 out_of:30 over_my:27
+overcharged:29 pague:27 paguen:-18 paid:24 para:-62 para_el:-20 para_que:-21 part:24 pasada:23 pasar:-30 paso:-20
+pay_for:32 paying:-35 pedal:-28 people:102 pero:-40 persona:-27 persona_$:-19 pesimo:55 picked:20 pieza:25
+please_$:-35 plug:44 poner:67 por:27 por__el:30 por__me:63 por__no:-66 por_donde:-19 por_favor:-49 por_la:-19
+por_nada:69 por_que:36 precio:-56 precio_$:-23 prefiero:-30 preguntar:20 price_$:-19 promised:34 puede:-24 pueden:-37
+puedo:-49 pues:80 pulls:-26 punto:20 puro:23 put:44 put_me:-19 put_the:36 que:112 que_$:-35 que__con:55 que__de:110
+que__ese:-30 que__hicieron:-21 que__lo:-29 que__mal:-50 que__me:21 que__no:19 que_es:-50 que_fue:-20 que_le:-54
+que_me:-29 que_no:-24 que_precio:-19 que_tan:-67 que_tanto:37 quede:111 quede_muy:80 quedo:20 quedo_$:19 queja:18
+quick:-27 quien:-25 quienes:-26 quienes_son:-26 quieren:90 quiero__de:-28 quiero__me:-28 quiero_nada:-21
+quiero_que:-29 quote:22 quote_$:61 radio:28 rayaron:18 ready:-18 really:87 really_$:84 recibir:-21 regreso:46
+remember:-18 repair:56 respeto:35 right:32 right_after:29 right_now:-28 ring:19 rip:116 robaron:-52 robo:31 rock:-54
+rude:47 said:80 sale:-53 sali:18 salio:69 salir:-31 same:52 schedule:-42 scratched:23 scratched_my:23 se:-43
+se_me:-47 seat:45 seat_$:37 see:-51 see_you:-18 sell:42 send:-40 send_me:-24 senor:-21 sent:20 ser:21 service:24
+set:-22 shakes:-26 shop_$:-31 shop_is:32 si:-65 si__bien:-19 sick:94 siempre:70 sign:-23 sign_me:-18 sigo:21 sigue:65
+sin:25 since:31 six:20 slow:27 so:86 so_$:-27 something:33 son:74 soon:-25 sorry:-20 soy:-61 soy__persona:-20
+state:-23 still:115 still__about:43 still__on:55 stop:-36 stop_$:-23 stop__me:18 stuff:74 stuff_$:45 sure:-23
+take__off:-48 take_me:-48 talk:-18 taller:25 taller_$:45 tan__esta:-45 tan_mal:-21 tan_malo:-30 tanto:97 tax:-72
+tax_refund:-60 tech:36 telefono:35 telefono_$:27 tell:-42 tell_me:-34 temprano:31 temprano_$:39 tengo:-24 terrible:28
+text:149 text__about:-21 text__again:-48 texting_$:-18 texting_me:61 th:-43 th_$:-26 than:56 thank:-68 thank_you:-68
+thanks_$:-38 thanks__nothing:102 thanks__the:-18 thanks_for:56 that_$:-62 that__text:27 that__the:24 that_last:-24
+the:22 the__and:-27 the__car:18 the__guy:-37 the__last:-30 the__light:24 the__like:18 the__of:-20 the__you:63
+the_best:-39 the_bill:28 the_car:-44 the_dealer:-20 the_guy:23 the_keys:25 the_last:37 the_light:-31 the_mall:-31
+the_morning:75 the_noise:22 the_oil:23 the_other:-19 the_phone:24 the_price:46 the_quote:54 the_texts:-59 the_th:-41
+the_work:51 then:-27 then_$:-24 there_$:18 there__a:33 there_a:-29 there_with:22 thing:-21 thing_to:32 think:-24
+think_you:-19 third:67 this__me:-25 this__the:51 this_a:-39 this_is:150 those:-25 three:47 through:59 through_$:-20
+thursday:-26 tight:-31 tight_$:-24 til:-26 till:-45 till_the:-19 time:84 time__you:-25 time_i:43 time_you:23 times:78
+tire:-30 tire_$:-19 tmrw:-19 to__for:22 to__me:44 to__my:42 to__shop:-22 to_come:24 to_sell:43 to_text:-29 to_the:-22
+to_you:-26 to_your:-23 todavia:28 todavia_no:-21 today:32 today_$:39 todo:-34 todo__dia:62 todo_bien:-37 todo_el:61
+told:87 told_you:37 too:-58 too_$:-172 too__for:-29 too__texts:68 too_many:72 too_much:37 took:61 took__to:-23
+took_it:-34 total:-18 trabajo:34 trabajo_no:46 traffic:-23 traffic_is:-22 traigo:-18 trataron:28 tres:20 trust:118
+try:-19 tuve:58 tuve_que:58 twice:98 twice_$:33 two:37 ultima:25 ultima__me:26 ultima_vez:24 un:74 una:109 una__de:50
+una__y:27 una_hora:21 under__hood:20 uno:47 unos:42 up_$:-23 urge:-39 used_to:24 ustedes:75 ustedes_$:55 uy:28
+vale:23 vale_$:38 veces:117 vender:34 venia:19 ver:49 vez:70 vez_$:-21 vez_me:36 vez_que:22 vibrates:-29 viernes:-23
+visit:66 visit_$:26 voy_a:-19 wait:-71 waited:39 waiting:22 want_my:23 want_to:-26 was:129 was__and:48 was__last:-41
+wasnt:55 way:71 way_$:-29 way_too:101 we:-35 week_$:-33 weeks:-21 well:-24 well_$:-23 were:23 what:20 what__the:-43
+what__you:-47 what__your:-41 what_a:142 what_are:-20 what_do:-22 what_i:80 what_is:-73 what_time:-28 what_was:-28
+wheel:-29 wheel_is:-21 when:-22 while:30 who:-31 who_is:-34 whoever:22 why:73 why__you:103 why_do:66 why_not:-33
+will:-80 will__be:-18 with:64 with_$:24 with__i:44 with__texts:-47 with_a:19 with_someone:-21 with_the:34
+wonderful:59 work:66 work_$:77 works:-21 worse:51 worst:55 worth:-34 would:-51 wow:74 wrong:42 wrong_$:20
+wrong_guy:-34 wrong_person:-18 wrote:34 y:159 y__la:19 y__lo:-23 y__me:66 y__se:21 y_cuanto:-21 y_me:32 y_nadie:39
+y_ni:38 ya:-46 ya__hicieron:-26 ya__lo:-42 ya_le:-34 ya_me:-58 yep:-35 yes:-99 yes_$:-25 yes__the:-22 yes_but:-25
+yesterday:31 yo_no:-22 you:196 you_$:-147 you__a:31 you__for:-19 you__have:-28 you__i:-19 you__it:26 you__me:80
+you__my:139 you__texting:65 you__the:-43 you__to:55 you__today:-24 you_are:-22 you_can:-25 you_charge:-40
+you_charged:25 you_close:-24 you_got:-45 you_guys:-30 you_had:41 you_have:-59 you_keep:72 you_left:91 you_never:49
+you_open:-28 you_people:58 you_put:39 you_said:75 you_send:-20 you_take:36 you_tell:-22 you_text:78 you_there:-18
+your:79 your__desk:45 your__for:-22 your__have:43 your_front:45 your_hours:-19
 """

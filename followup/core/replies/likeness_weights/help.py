@@ -1,135 +1,97 @@
 """What speaks for and against `help`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "help"
-BIAS = -170
+BIAS = -155
 WEIGHTS = """\
-#aben:-32 #abla:-50 #able:-17 #acar:38 #achi:-30 #acio:53 #ador:22 #akin:14 #algo:28 #alki:50 #alle:44 #ally:25
-#also:29 #anda:-21 #ando:-25 #anic:18 #anoc:-20 #ante:14 #anto:-57 #ants:54 #anym:-15 #arag:73 #ardo:18 #aron:27
-#arte:-28 #aski:40 #ated:-48 #ater:18 #atis:-21 #auto:-52 #avad:22 #aved:58 #avor:19 #ayud:178 #birm:-14 #blar:-46
-#bloc:-16 #body:-25 #book:26 #busi:-23 #caro:33 #cell:61 #celo:27 #cess:-43 #char:-18 #chin:-31 #cibi:52 #cion:46
-#cita:16 #ckin:-18 #come:-29 #comi:46 #como:52 #comp:33 #conf:17 #cons:31 #corr:14 #cosa:22 #crib:67 #cuan:-83
-#cuid:-18 #culp:54 #deje:-31 #dejo:26 #dele:-16 #dent:87 #dice:-24 #digi:22 #dijo:-36 #ding:16 #disc:38 #dond:53
-#dont:-44 #dora:22 #down:-19 #driv:-16 #eady:-17 #eaki:16 #eall:32 #eard:-14 #eces:-54 #echa:20 #ecib:51 #econ:15
-#edes:22 #efon:47 #egoc:59 #egue:31 #ejen:-18 #elef:47 #elet:-16 #empr:22 #engo:35 #enor:-14 #enti:84 #eply:36
-#equi:-18 #eres:58 #erio:-33 #eron:49 #eros:-14 #ervi:-20 #escr:71 #espo:15 #essa:-36 #esta:-36 #este:68 #esto:182
-#etal:-14 #expl:-20 #exti:27 #favo:19 #ffle:-22 #find:-45 #fono:47 #form:61 #gano:-20 #gara:73 #gave:34 #ging:-16
-#goci:59 #grat:-21 #guar:22 #guen:27 #guie:40 #gust:22 #guys:31 #habl:-36 #haga:-26 #hago:113 #hani:21 #harg:-17
-#have:19 #help:184 #here:-62 #hese:132 #hich:32 #hine:-31 #hing:-23 #hink:-17 #hora:-31 #iben:64 #ibir:56 #idea:-57
-#iden:65 #iene:-25 #iero:65 #igam:15 #ight:-22 #igit:22 #igui:47 #illa:-40 #ines:-21 #info:275 #inst:17 #ious:-38
-#ires:-21 #isco:-16 #iscu:54 #isnt:-36 #iten:-16 #ivoc:-17 #jueg:-20 #just:50 #keep:-29 #king:110 #know:47 #lace:41
-#last:-21 #lava:22 #leas:22 #lefo:47 #lego:-28 #legu:32 #lete:-16 #line:-16 #liqu:-17 #lkin:50 #llas:-23 #ller:50
-#loca:-16 #lock:-17 #long:-34 #lose:-14 #lost:19 #luga:53 #lvid:-34 #mach:-30 #maci:69 #make:50 #mand:-15 #many:-18
-#mari:-16 #mate:-43 #mber:51 #mech:21 #menm:14 #ment:-23 #mero:44 #meta:-14 #mill:-23 #ming:44 #movi:14 #mpan:40
-#mpre:22 #much:-54 #name:25 #ndar:-31 #nden:14 #ndin:20 #nece:-52 #need:-17 #nego:59 #ness:-21 #nfor:67 #nobo:-16
-#noch:-14 #nstr:14 #ntas:-20 #nted:25 #ntif:94 #ntin:-17 #ntow:-15 #nuev:-31 #numb:53 #nume:53 #nymo:-15 #obod:-16
-#ocad:-16 #oche:-15 #ocio:59 #ocki:-15 #okin:23 #olvi:-37 #omat:-43 #omin:45 #ompa:37 #onde:53 #ondi:18 #ongo:17
-#onsi:39 #ooki:23 #open:-14 #opti:15 #orde:-24 #orma:62 #orre:15 #orry:33 #otic:14 #ould:38 #ound:21 #ours:66
-#ovin:14 #ownt:-15 #pabl:-15 #pany:27 #para:37 #part:-29 #peak:-46 #perd:15 #plac:39 #plea:22 #pliq:-16 #pond:17
-#pres:23 #pued:-58 #qued:-19 #quem:-17 #ques:21 #quie:132 #quiv:-18 #raff:-23 #rage:73 #rata:-56 #rati:-21 #rden:-24
-#rdon:34 #read:-19 #real:18 #reci:43 #reco:21 #repl:32 #resa:22 #resp:15 #ribe:72 #ribi:15 #riou:-38 #rive:-16
-#rmac:69 #rong:-40 #rsel:73 #ruct:14 #rvic:-20 #sabe:-39 #saca:36 #salg:32 #sary:-43 #save:63 #scri:67 #scul:54
-#self:86 #seno:-14 #seri:-35 #serv:-21 #shop:108 #shut:22 #sigu:44 #sine:-21 #skin:40 #sona:-17 #sorr:33 #soun:20
-#spea:-46 #spon:16 #stan:-39 #sted:17 #stop:-65 #stos:57 #stru:14 #suen:-21 #take:-34 #tall:49 #tard:-24 #tede:22
-#tele:46 #tell:22 #teng:25 #text:28 #that:-68 #them:20 #ther:-30 #thes:132 #they:-14 #thin:-41 #this:108 #tice:14
-#tien:-37 #tifi:20 #time:-30 #ting:66 #toca:-16 #toma:-47 #tori:-15 #town:-28 #trat:-57 #turn:50 #tuvi:25 #uand:-32
-#uant:-52 #uard:22 #ucti:14 #uedo:-61 #uego:-16 #ueme:-16 #uena:-18 #ueva:-15 #uevo:-15 #ugar:53 #uide:-17 #uien:122
-#uier:49 #uite:-16 #uivo:-18 #ulpe:54 #umbe:53 #umer:53 #unds:20 #urse:73 #used:19 #usin:-21 #uste:20 #usto:22
-#utom:-43 #uvie:25 #vado:22 #vida:-15 #vide:-23 #vier:20 #voca:-17 #wait:42 #want:74 #week:-16 #when:-43 #wher:-19
-#whic:33 #wifi:-15 #will:-16 #with:51 #wnto:-15 #woul:31 #wron:-38 #xpli:-18 #xtin:27 #ymor:-15 #your:42 #yuda:178
-%again_later%how_long:38 %again_later%lift:39 %again_later%question:29 %again_later%who:75 %again_later%wrong_one:19
-%agree%bring:-14 %agree%call_off:26 %agree%do_it:17 %agree%gone_car:17 %agree%leave_me:-18 %agree%noise:19
-%agree%place:-16 %agree%question:72 %agree%refuse:39 %agree%start_again:38 %agree%who:118 %away:-15
-%away%elsewhere:-15 %away%leave_me:54 %away%question:25 %bad%meaning:-16 %bad%question:-50 %bring:-34
-%bring%call_off:20 %bring%elsewhere:-16 %bring%leave_me:-61 %bring%question:-14 %bring%refuse:-17 %bring%who:-127
-%bring%wrong_one:-14 %busy%who:14 %call_off:-64 %call_off%do_it:-18 %call_off%elsewhere:-16 %call_off%family:-56
-%call_off%gone_car:58 %call_off%leave_me:41 %call_off%message:63 %call_off%odometer:-21 %call_off%phone:-43
-%call_off%place:57 %call_off%question:67 %call_off%refuse:-62 %call_off%shift_it:18 %call_off%who:-82
-%call_off%wrong_one:29 %car:-35 %car%question:-20 %car%wrong_one:-16 %car_part:-89 %car_part%do_it:-16
-%car_part%elsewhere:16 %car_part%question:-71 %car_part%who:-15 %do_it%gone_car:-14 %do_it%leave_me:-16
-%do_it%message:33 %do_it%noise:19 %do_it%place:42 %do_it%question:35 %do_it%refuse:-19 %do_it%staff:-20
-%do_it%who:-42 %do_it%wrong_one:18 %doubt:-41 %doubt%question:-30 %doubt%refuse:-23 %doubt%who:-17 %elsewhere:141
-%elsewhere%family:39 %elsewhere%phone:-15 %elsewhere%place:-57 %elsewhere%question:42 %elsewhere%refuse:-57
-%elsewhere%staff:44 %elsewhere%who:-74 %elsewhere%wrong_one:-34 %fails:-43 %fails%gone_car:-14 %fails%leave_me:27
-%fails%message:15 %fails%question:18 %family:31 %family%odometer:-26 %family%place:44 %family%question:63
-%family%refuse:-57 %gone_car%question:40 %gone_car%refuse:58 %gone_car%who:48 %gone_car%wrong_one:39 %how_long:-66
-%how_long%lift:41 %how_long%opening:-15 %how_long%question:-35 %how_long%who:71 %how_long%wrong_one:15 %leave_me:-63
-%leave_me%message:-31 %leave_me%odometer:-16 %leave_me%question:129 %leave_me%refuse:28 %leave_me%who:-134
-%leave_me%wrong_one:-56 %lift:26 %lift%question:40 %machine:-90 %machine%wrong_one:-14 %meaning:-117
-%meaning%question:-70 %message%odometer:-20 %message%on_way:41 %message%place:41 %message%question:225
-%message%staff:36 %message%start_again:-26 %message%who:35 %money:-110 %money%question:-75 %money%who:15 %noise:-19
-%odometer:-23 %odometer%phone:42 %odometer%place:34 %odometer%question:43 %odometer%who:-19 %odometer%wrong_one:19
-%on_way:-38 %on_way%question:-56 %on_way%shift_it:18 %on_way%who:14 %opening:-49 %opening%question:-35 %pay_day:-18
-%phone:-27 %phone%question:20 %phone%staff:-29 %phone%who:-54 %place:-65 %place%question:-46 %place%who:-34
-%place%wrong_one:55 %question:165 %question%shift_it:-35 %question%staff:41 %question%start_again:32
-%question%who:232 %question%wrong_one:208 %refuse:-71 %refuse%staff:41 %refuse%who:-65 %season:-21 %shift_it:-23
-%shift_it%who:-21 %staff%who:-50 %staff%wrong_one:-20 %start_again:-14 %start_again%who:18 %thanks:-38 %thanks%who:16
-%who:348 %who%wrong_one:-16 %wrong_one:-40 @?:106 @after_visit:-36 @car:-44 @confirm:-72 @confirm_stop:28 @day:19
-@later:-14 @nothing:-28 @odometer:43 @offers:-61 @reading:-83 @times:-108 @walk_in:-23 ^_and:93 ^_ayuda:179
-^_cancel:-30 ^_como:136 ^_con:-25 ^_cuanto:-24 ^_de:157 ^_disculpe:49 ^_do:29 ^_donde:-114 ^_el:-27 ^_en:-37
-^_eres:22 ^_es:36 ^_get:-15 ^_gracias:-18 ^_help:179 ^_how:49 ^_i:-81 ^_im:-34 ^_info:200 ^_is:66 ^_me:-45 ^_mi:-15
-^_my:-14 ^_ni:-17 ^_no:-34 ^_nobody:-15 ^_para:-53 ^_perdon:16 ^_please:-43 ^_por:-33 ^_que:-20 ^_quien:99
-^_quiten:-14 ^_remind:25 ^_si:-17 ^_sorry:49 ^_sounds:20 ^_suena:-14 ^_take:-19 ^_that:-21 ^_this:-62
-^_unsubscribe:-33 ^_wait:46 ^_what:35 ^_who:-60 ^_why:-90 ^_y:49 ^_ya:-24 ^_yes:-18 ^_you:-16 ^_your:27 a:-69
-a__but:19 a__person:-17 a__to:20 a_como:-18 a_person:23 about_$:55 about_this:-60 all:-14 also:29 am:60 am_$:-35
-am__talking:57 am_i:99 and:98 and__are:101 and_you:97 anoche:-20 anoche_$:-20 any:-38 anymore:-15 anymore_$:-15
-are:85 are_$:45 are__guys:47 are_you:33 asking:40 at:-36 ayuda:178 ayuda_$:169 bad:-16 baja:14 baja_$:15 blocking:-15
-booking:27 business:-21 but__one:19 by:-15 can:-33 can__stop:14 can__talk:-57 can_i:-34 cancel:-30 cancelo:27 car:-17
-carro:14 carro__el:23 cell:61 cell_$:62 cita:16 cita_$:23 come:-26 come_$:-23 coming:47 coming_from:15 como:52
-como_$:-14 como__de:28 como__hago:74 como__mi:67 como__que:-27 como_le:74 como_no:-49 company:27 company__this:14
-company_is:18 con:-26 con__hablo:21 cosa:22 cosa_$:17 cuando:-32 cuantas:-15 cuanto:-34 cuide:-17 de:51 de__como:-14
-de__de:24 de__es:22 de__lista:20 de__me:38 de__taller:55 de_a:-14 de_baja:15 de_donde:177 de_la:32 de_mandar:-19
-de_parte:15 de_que:98 de_una:-64 dejen:-17 dejen_de:-17 dejo:27 dejo_de:28 del_carro:22 delete:-16 delete_my:-15
-dice:-24 dice_que:-23 did__find:-44 did__get:65 did_you:18 digame:15 dijo:-36 dis:25 dis_$:25 disculpe:55 do_$:-15
-do__get:-92 do__have:14 do__keep:-27 do__know:79 do_i:123 do_you:-74 donde:53 donde__escriben:38 donde_es:-29
-donde_me:38 dont:-44 dont__any:-43 dont__this:46 dont_have:45 dont_know:-90 dont_want:17 downtown:-15 doy:14 el:-57
-el__de:-23 el__la:22 el__o:18 el_de:22 el_del:22 el_taller:-21 en:-100 en__parte:-27 en_la:-19 en_que:-25 eres:52
-es:123 es_$:85 es_de:-16 es_el:-35 es_este:91 es_gratis:-20 es_la:-22 es_usted:-31 es_y:14 escriben:64 escriben_$:71
-escribir:18 escribirme:-14 escribirme_$:-14 ese:-21 eso:-31 estan:-46 estan_$:-35 este:72 este_$:73 esto:132
-esto_$:120 estos:58 estos_mensajes:29 far:-14 favor:19 favor_$:28 find:-45 for:-76 for_$:-39 for_the:-14 from_$:28
-gano:-20 garage:73 garage_$:22 gave:34 get:47 get__number:36 get_my:107 get_off:28 get_there:-42 get_to:-65
-getting_these:14 go:19 go_to:17 got:-21 gracias__ya:-19 gratis:-21 gratis_$:-21 gusto:23 gusto_$:23 guy:-31 guys:32
-guys_$:46 habla_$:18 hablar:-46 hablo:21 hablo_$:16 hago:113 hago_para:91 have:27 have_my:25 have_to:-21 help:184
-help_$:184 here:-14 his:-23 how:27 how__are:-33 how__can:-19 how__i:144 how__you:52 how_did:41 how_do:92 how_long:-45
-how_many:-17 how_much:-48 i:99 i__getting:14 i__got:-18 i__know:-94 i__on:-19 i__out:38 i__there:-43 i__these:111
-i__to:-76 i__want:18 i__who:16 i__with:17 i__you:93 i_am:-39 i_dont:-56 i_get:-102 i_just:-16 i_know:115 i_speak:-62
-i_stop:53 i_talk:-57 i_talking:57 i_turn:25 idea:-57 if:34 if_i:24 im:-44 im_not:-21 in:-40 in_$:-30 in_my:17
-info:207 info_$:176 info_please:40 informacion:69 informacion_$:73 is:81 is_$:14 is__a:53 is__about:53 is__and:29
-is__for:-18 is__me:31 is__my:17 is__really:48 is__the:17 is_a:-31 is_texting:38 is_that:-22 is_the:-43 is_there:19
-is_this:229 is_your:-22 isnt:-36 it:-79 it_and:15 it_is:-31 juego:-20 just:50 keep:-28 keep__me:-27 keep_texting:-27
-know:48 know_$:69 know_who:-45 know_you:92 la:-53 la__de:-21 la_lavadora:23 la_lista:22 last:-21 later:19 lavadora:23
-le:45 le__para:64 le_hago:74 le_toca:-15 like_a:14 line:-15 lista:18 lista_$:22 llamenme:14 llamenme_$:17 llego:-28
-llego_$:-21 lleguen:36 lo:-92 lo_que:-22 long:-46 long__i:-19 los:-26 lost:19 lost_my:20 lugar:53 machine:-30 make:50
-mal:-26 mal_$:-22 mandar:-21 manden:15 manden_$:36 many:-18 mas:-31 may:14 me:18 me_$:-19 me__de:40 me__por:-16
-me__this:-15 me__you:26 me_escriben:64 me_lo:-31 me_manden:19 me_who:45 me_with:15 mechanic:21 mechanic_$:16
-mensajes_$:19 metal:-14 mi:28 mi_numero:27 mi_telefono:46 mil:-20 millas:-22 much:-50 much_$:-20 my:105 my_cell:63
-my_info:33 my_mechanic:17 my_number:40 nada_$:-14 name:33 negocio:59 new:14 new__and:21 new_phone:19 ni:-27 no:-42
-no_$:-56 no__con:14 no__el:14 no__manden:31 no__que:-17 no__quien:-45 no_idea:-34 no_me:40 no_se:-86 no_tengo:28
-nobody:-16 not:-23 not__you:-18 not_doing:14 now:-19 now_$:-16 nueva:-14 nuevo:-15 number:64 number_$:24 number_is:22
-numero:65 numero_$:30 numero_de:-26 numero_es:43 o:24 o__de:21 o_el:22 o_es:16 of_this:38 off:50 off_$:48 on:-26
-on_$:16 one:24 one_$:14 open:-14 opt:38 opt__of:39 opt_out:39 or:39 or_the:48 out:37 out_of:30 para:48 para__es:-36
-para__no:41 para_que:28 parte:-20 parte__quien:16 perdon:16 pero_llamenme:18 pero_ya:-21 person_$:-17 persona:-17
-place:43 place__the:15 please_$:65 pongo:17 por:-22 por_favor:27 por_que:-26 puedo:-57 puedo_hablar:-43 que:-108
-que_$:-20 que__de:-32 que__es:156 que__eso:-15 que__estan:-27 que__mal:-20 que__me:88 que__no:28 que__para:20
-que__que:35 que__son:49 que_es:-80 que_le:-19 que_me:-56 que_no:30 que_paren:17 que_parte:-22 que_taller:66
-que_tan:-16 que_tengo:21 que_tiene:-14 que_ya:22 quien:118 quien_eres:26 quien_es:73 quien_hablo:21 quiero:20
-quiero__me:-16 quiero_nada:16 quiten:-14 quiten_mi:-14 really:32 recibir:53 remind:18 remind_me:18 reply:36 saben:-32
-salgo:33 salgo__la:33 salgo_de:33 saved:58 say:-15 se:-110 se__es:-48 serious:-37 serious_$:-36 shop:108 shop_$:-16
-shop__this:31 shop_is:40 shut:23 si__dia:20 so__know:16 so_i:23 son:98 son_$:76 sorry:33 sounds:20 sounds__a:19
-sounds_like:19 soy:-14 speak:-63 speak_to:-62 stop:-61 stop_$:-101 stop_these:40 suena:-21 take:-27 tal:-16 talk:-59
-talk_to:-58 talking:54 talking_to:57 taller:41 taller_$:-42 tan:-16 tanto:-21 telefono:47 telefono_$:44 tell:22
-tell_me:23 tengo:35 tengo_el:23 tengo_que:15 texting:27 texts_$:-37 that:-68 that_$:-20 the:-30 the__off:20
-the__place:29 the_garage:36 the_guy:-17 the_shop:42 the_texts:20 the_tire:19 them:20 there:-29 there_$:-40 there_a:20
-these:132 these_$:26 these_texts:-18 they:-14 think:-17 this:108 this_$:149 this__a:-15 this__the:47 this_a:35
-this_about:53 this_is:-36 this_isnt:-34 this_number:40 this_phone:-17 tiene:-27 time:-33 tire:15 tire_place:15
-tires:-21 tires_$:-14 to_$:25 to__the:20 to__these:27 to__this:-60 to_do:-16 to_know:54 to_turn:30 to_you:-67
-toca:-16 town_$:14 turn:54 turn_the:20 un_dia:20 una:-71 unsubscribe_$:21 usted_$:-29 ustedes:22 wait:35 wants:54
-way:15 way_to:20 we:-19 week:-14 what_$:-18 what__are:21 what__i:26 what__is:59 what__it:-15 what__that:-24
-what__this:68 what__you:-55 what_company:29 what_did:-51 what_do:31 what_is:-23 what_time:-14 what_would:-15 when:-42
-when_i:-17 where:-17 where_are:-20 where_did:35 where_is:-22 which:33 which__do:-14 which__is:31 which_shop:42 who:61
-who__are:-45 who__i:-35 who__it:30 who__texting:30 who__you:109 who_am:74 who_are:74 who_dis:25 who_is:70 who_you:-83
-why:-96 why_$:-37 why__you:-29 why_do:-30 wifi:-15 will:-16 with:52 with_$:55 with_the:-17 won:-34 word:14 would:32
-would_i:16 wrong:-38 wrong_number:-27 y:45 y__a:-14 y__es:35 y_si:17 y_ustedes:24 ya:-42 ya_no:25 ya_tengo:-19
-yes:-16 yo:-15 you:46 you_$:36 you__i:-22 you__me:20 you__my:135 you__texting:-27 you__this:14 you_are:61
-you_find:-44 you_from:-22 you_get:125 you_guys:32 you_in:-27 you_keep:-27 you_know:-20 you_my:30 you_tell:14
-you_think:-19 you_want:-14 you_with:21 your:-29 your_shop:-19 yourself:73
+#aben:-28 #abla:-46 #acar:36 #achi:-26 #acio:54 #ador:19 #algo:26 #alki:42 #alle:39 #ally:24 #also:25 #anda:-20
+#ando:-23 #anto:-52 #ants:45 #arag:64 #aron:25 #arte:-25 #aski:34 #ated:-41 #atis:-18 #auto:-45 #avad:19 #aved:49
+#ayud:152 #blar:-43 #body:-21 #book:22 #busi:-20 #caro:31 #cell:56 #celo:25 #cess:-37 #chin:-27 #cibi:50 #cion:47
+#come:-27 #comi:39 #como:65 #comp:31 #cons:30 #cosa:19 #crib:55 #cuan:-74 #culp:49 #deje:-30 #dejo:24 #dent:80
+#dice:-21 #digi:19 #dijo:-29 #disc:36 #dond:51 #dont:-41 #dora:19 #down:-18 #eall:29 #eces:-47 #ecib:49 #edes:18
+#efon:43 #egoc:55 #egue:28 #elef:43 #empr:19 #engo:30 #enti:77 #eply:31 #eres:51 #erio:-29 #eron:46 #escr:65
+#essa:-30 #esta:-36 #este:65 #esto:171 #exti:23 #ffle:-20 #find:-39 #fono:43 #form:59 #gara:64 #gave:30 #goci:55
+#grat:-18 #guar:20 #guen:24 #guie:37 #gust:19 #guys:30 #habl:-33 #haga:-23 #hago:105 #hani:18 #have:18 #help:157
+#here:-60 #hese:126 #hich:32 #hine:-27 #hing:-22 #hora:-27 #iben:59 #ibir:52 #idea:-51 #iden:61 #iene:-24 #iero:61
+#ight:-20 #igit:19 #igui:43 #illa:-35 #ines:-18 #info:247 #ious:-34 #ires:-19 #iscu:49 #isnt:-32 #just:42 #keep:-27
+#king:92 #know:46 #lace:36 #last:-19 #lava:19 #lefo:43 #lego:-26 #legu:29 #lkin:42 #llas:-20 #ller:44 #long:-29
+#luga:47 #lvid:-29 #mach:-26 #maci:67 #make:44 #mate:-37 #mber:46 #mech:18 #ment:-20 #mero:44 #mill:-21 #ming:38
+#mpan:37 #mpre:20 #much:-50 #name:22 #ndar:-30 #nden:18 #ndin:18 #nece:-45 #nego:55 #ness:-18 #nfor:65 #nted:22
+#ntif:86 #nuev:-27 #numb:48 #nume:52 #ocio:55 #okin:19 #olvi:-32 #omat:-37 #omin:38 #ompa:34 #onde:50 #onsi:36
+#ooki:19 #orde:-21 #orma:61 #orry:29 #ould:31 #ound:18 #ours:61 #pany:25 #para:37 #part:-25 #peak:-43 #plac:34
+#pres:20 #pued:-53 #ques:18 #quie:114 #raff:-20 #rage:64 #rata:-48 #rati:-18 #rden:-21 #rdon:29 #real:18 #reci:42
+#repl:27 #resa:19 #ribe:61 #riou:-34 #rmac:67 #rong:-37 #rsel:68 #sabe:-34 #saca:34 #salg:30 #sary:-37 #save:54
+#scri:55 #scul:49 #self:79 #seri:-31 #serv:-18 #shop:100 #shut:19 #sigu:41 #sine:-18 #skin:34 #sorr:29 #spea:-43
+#stan:-36 #stop:-54 #stos:54 #suen:-19 #take:-31 #tall:43 #tard:-20 #tede:18 #tele:42 #tell:19 #teng:22 #text:24
+#that:-62 #ther:-28 #thes:126 #thin:-38 #this:100 #tien:-33 #time:-28 #ting:56 #toma:-40 #town:-23 #trat:-49 #turn:45
+#tuvi:24 #uand:-28 #uant:-47 #uard:20 #uedo:-55 #ugar:47 #uien:106 #uier:45 #ulpe:49 #umbe:48 #umer:52 #urse:68
+#usin:-18 #usto:20 #utom:-37 #uvie:24 #vado:19 #vide:-20 #vier:19 #wait:36 #want:61 #when:-38 #wher:-22 #whic:32
+#with:43 #woul:25 #wron:-36 #xtin:23 #your:38 #yuda:152 %again_later%how_long:33 %again_later%lift:33
+%again_later%question:23 %again_later%who:68 %agree%call_off:20 %agree%leave_me:-21 %agree%question:62
+%agree%refuse:31 %agree%start_again:32 %agree%who:108 %away%leave_me:48 %away%question:25 %bad%question:-44
+%bring:-29 %bring%call_off:18 %bring%leave_me:-50 %bring%who:-110 %call_off:-49 %call_off%family:-50
+%call_off%gone_car:51 %call_off%leave_me:36 %call_off%message:64 %call_off%odometer:-18 %call_off%phone:-42
+%call_off%place:50 %call_off%question:64 %call_off%refuse:-53 %call_off%who:-81 %call_off%wrong_one:25 %car:-33
+%car%question:-19 %car_part:-82 %car_part%question:-64 %do_it%message:28 %do_it%place:35 %do_it%question:31
+%do_it%staff:-18 %do_it%who:-36 %doubt:-37 %doubt%question:-27 %doubt%refuse:-21 %elsewhere:129 %elsewhere%family:35
+%elsewhere%place:-54 %elsewhere%question:41 %elsewhere%refuse:-50 %elsewhere%staff:40 %elsewhere%who:-65
+%elsewhere%wrong_one:-30 %fails:-37 %fails%leave_me:23 %family:26 %family%odometer:-24 %family%place:40
+%family%question:55 %family%refuse:-52 %gone_car%question:35 %gone_car%refuse:51 %gone_car%who:43
+%gone_car%wrong_one:34 %how_long:-59 %how_long%lift:35 %how_long%question:-31 %how_long%who:62 %leave_me:-61
+%leave_me%message:-32 %leave_me%question:116 %leave_me%refuse:25 %leave_me%who:-117 %leave_me%wrong_one:-53 %lift:21
+%lift%question:34 %machine:-75 %meaning:-104 %meaning%question:-61 %message%odometer:-18 %message%on_way:35
+%message%place:35 %message%question:206 %message%staff:31 %message%start_again:-22 %message%who:32 %money:-100
+%money%question:-69 %noise:-18 %odometer%phone:39 %odometer%place:32 %odometer%question:45 %odometer%wrong_one:19
+%on_way:-37 %on_way%question:-52 %opening:-44 %opening%question:-31 %phone:-32 %phone%staff:-26 %phone%who:-58
+%place:-60 %place%question:-42 %place%who:-31 %place%wrong_one:50 %question:170 %question%shift_it:-32
+%question%staff:37 %question%start_again:27 %question%who:196 %question%wrong_one:190 %refuse:-68 %refuse%staff:35
+%refuse%who:-68 %season:-19 %shift_it:-24 %shift_it%who:-18 %staff%who:-44 %staff%wrong_one:-19 %thanks:-35 %who:302
+%wrong_one:-37 @?:102 @after_visit:-34 @car:-39 @confirm:-70 @confirm_stop:24 @nothing:-20 @odometer:34 @offers:-57
+@reading:-74 @times:-100 @walk_in:-19 ^_and:85 ^_ayuda:153 ^_cancel:-24 ^_como:139 ^_con:-23 ^_cuanto:-21 ^_de:148
+^_disculpe:44 ^_do:34 ^_donde:-101 ^_el:-24 ^_en:-33 ^_eres:19 ^_es:34 ^_help:153 ^_how:48 ^_i:-73 ^_im:-32
+^_info:173 ^_is:59 ^_me:-39 ^_no:-38 ^_para:-46 ^_please:-41 ^_por:-29 ^_quien:90 ^_remind:22 ^_sorry:43 ^_sounds:18
+^_that:-19 ^_this:-53 ^_unsubscribe:-33 ^_wait:41 ^_what:36 ^_who:-55 ^_why:-82 ^_y:42 ^_ya:-20 ^_your:23 a:-64
+a_person:20 about_$:53 about_this:-55 also:25 am:50 am_$:-31 am__talking:49 am_i:85 and:88 and__are:93 and_you:90
+any:-34 are:80 are_$:42 are__guys:44 are_you:33 asking:34 at:-32 ayuda:153 ayuda_$:143 booking:23 business:-18
+can:-32 can__talk:-53 can_i:-31 cancel:-25 cancelo:25 carro__el:19 cell:56 cell_$:56 cita_$:18 come:-24 come_$:-21
+coming:40 como:65 como__de:26 como__hago:69 como__mi:63 como__que:-23 como_le:69 como_no:-40 company:25 con:-24
+con__hablo:20 cosa:19 cuando:-28 cuanto:-31 de:54 de__de:21 de__es:21 de__me:34 de__taller:49 de_donde:161 de_la:27
+de_mandar:-18 de_que:93 de_una:-58 dejo:25 dejo_de:26 del_carro:19 dice:-21 dice_que:-20 did__find:-38 did__get:56
+dijo:-29 dis:24 dis_$:24 disculpe:49 do__get:-80 do__keep:-26 do__know:77 do_i:119 do_you:-65 donde:51
+donde__escriben:35 donde_es:-27 donde_me:34 dont:-41 dont__any:-38 dont__this:40 dont_have:38 dont_know:-79 el:-55
+el__de:-20 el__la:18 el_de:18 el_del:19 el_taller:-19 en:-88 en__parte:-24 en_que:-23 eres:45 es:114 es_$:78
+es_el:-31 es_este:84 es_la:-19 es_usted:-28 escriben:59 escriben_$:65 eso:-29 estan:-41 estan_$:-32 este:68 este_$:69
+esto:122 esto_$:111 estos:54 estos_mensajes:27 favor_$:23 find:-39 for:-66 for_$:-34 from_$:24 garage:64 garage_$:19
+gave:30 get:41 get__number:31 get_my:95 get_off:25 get_there:-38 get_to:-56 got:-20 gratis:-18 gratis_$:-18 gusto:20
+gusto_$:20 guy:-27 guys:30 guys_$:43 hablar:-42 hablo:19 hago:105 hago_para:85 have:25 have_my:25 have_to:-19
+help:157 help_$:156 his:-21 how:28 how__are:-30 how__i:133 how__you:47 how_did:35 how_do:89 how_long:-38 how_much:-45
+i:86 i__know:-83 i__out:34 i__there:-39 i__these:103 i__to:-72 i__you:90 i_am:-34 i_dont:-51 i_get:-89 i_know:109
+i_speak:-57 i_stop:48 i_talk:-53 i_talking:49 i_turn:24 idea:-51 if:28 if_i:19 im:-38 im_not:-19 in:-34 in_$:-25
+info:181 info_$:153 info_please:36 informacion:67 informacion_$:69 is:69 is__a:45 is__about:52 is__and:25 is__me:27
+is__really:44 is_a:-27 is_texting:34 is_that:-20 is_the:-42 is_this:212 is_your:-21 isnt:-32 it:-75 it_is:-28 just:42
+keep:-27 keep__me:-26 keep_texting:-26 know:47 know_$:57 know_who:-40 know_you:89 la:-48 la__de:-18 la_lavadora:19
+la_lista:20 last:-19 lavadora:19 le:44 le__para:60 le_hago:69 lista_$:19 llego:-26 llego_$:-19 lleguen:32 lo:-82
+lo_que:-19 long:-39 los:-22 lugar:47 machine:-26 make:44 mal:-24 mal_$:-20 mandar:-20 manden:19 manden_$:36 mas:-26
+me:22 me_$:-19 me__de:36 me__you:23 me_escriben:59 me_lo:-27 me_manden:22 me_who:39 mechanic:18 mensajes_$:19 mi:29
+mi_numero:26 mi_telefono:43 millas:-20 much:-46 much_$:-19 my:94 my_cell:57 my_info:28 my_number:39 name:28
+negocio:55 new__and:18 ni:-24 no:-35 no_$:-46 no__manden:32 no__quien:-41 no_idea:-32 no_me:41 no_se:-78 no_tengo:24
+not:-22 now:-18 number:57 number_$:23 number_is:20 numero:62 numero_$:28 numero_de:-23 numero_es:41 o:20 o__de:18
+o_el:19 of_this:34 off:45 off_$:45 on:-21 one:21 opt:34 opt__of:35 opt_out:35 or:34 or_the:42 out:35 out_of:27
+para:47 para__es:-31 para__no:38 para_que:27 parte:-18 pero_ya:-19 place:38 please_$:56 por:-21 por_favor:22
+por_que:-23 puedo:-51 puedo_hablar:-40 que:-82 que__de:-27 que__es:144 que__estan:-24 que__mal:-18 que__me:82
+que__no:27 que__para:18 que__que:30 que__son:44 que_es:-71 que_me:-49 que_no:29 que_parte:-20 que_taller:59
+que_tengo:18 que_ya:23 quien:105 quien_eres:23 quien_es:64 quien_hablo:20 quiero:18 really:29 recibir:51 reply:31
+saben:-28 salgo:30 salgo__la:30 salgo_de:30 saved:49 se:-100 se__es:-43 serious:-33 serious_$:-32 shop:100
+shop__this:28 shop_is:36 shut:20 so_i:19 son:86 son_$:68 sorry:29 speak:-57 speak_to:-57 stop:-49 stop_$:-87
+stop_these:38 suena:-19 take:-24 talk:-54 talk_to:-53 talking:46 talking_to:49 taller:36 taller_$:-37 tanto:-19
+telefono:43 telefono_$:41 tell:19 tell_me:19 tengo:31 tengo_el:20 texting:23 texts_$:-29 that:-62 that_$:-18 the:-31
+the__place:25 the_garage:31 the_shop:38 there:-28 there_$:-36 these:126 these_$:26 this:100 this_$:132 this__the:43
+this_a:30 this_about:52 this_is:-33 this_isnt:-30 this_number:34 tiene:-24 time:-30 tires:-19 to:-20 to_$:19
+to__these:23 to__this:-54 to_know:45 to_turn:26 to_you:-57 turn:49 una:-64 usted_$:-26 ustedes:18 wait:30 wants:45
+what__are:23 what__i:22 what__is:51 what__that:-22 what__this:66 what__you:-47 what_company:26 what_did:-44
+what_do:27 what_is:-21 when:-38 where:-21 where_are:-19 where_did:29 where_is:-20 which:32 which__is:29 which_shop:39
+who:45 who__are:-41 who__i:-37 who__it:26 who__texting:27 who__you:97 who_am:63 who_are:66 who_dis:24 who_is:62
+who_you:-74 why:-87 why_$:-32 why__you:-27 why_do:-29 with:44 with_$:50 won:-30 would:26 wrong:-36 wrong_number:-23
+y:36 y__es:30 y_ustedes:21 ya:-33 ya_no:26 you:55 you_$:41 you__i:-19 you__my:121 you__texting:-26 you_are:56
+you_find:-38 you_from:-20 you_get:110 you_guys:30 you_in:-21 you_keep:-26 you_know:-18 you_my:26 you_with:20 your:-27
+yourself:68
 """

@@ -1,224 +1,154 @@
 """What speaks for and against `price`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "price"
-BIAS = -186
+BIAS = -163
 WEIGHTS = """\
-#abaj:-43 #aber:27 #abin:-31 #abla:-14 #able:-15 #abor:134 #abou:-41 #abra:-26 #acei:22 #acer:-26 #acia:25 #acio:58
-#actu:-19 #addr:-21 #affo:-23 #afte:38 #agai:20 #ague:-18 #ahea:20 #ahor:30 #akes:28 #alat:22 #alca:57 #ales:74
-#algo:30 #algu:49 #alig:25 #alir:-38 #alki:46 #alla:-22 #allp:116 #ally:65 #alta:-20 #amag:19 #ance:38 #anda:22
-#ando:-43 #ange:39 #angi:-58 #anit:22 #anme:14 #anot:-20 #anta:26 #ante:33 #anto:117 #anty:58 #anyt:20 #anyw:31
-#anza:49 #aper:20 #appr:-62 #arat:26 #arch:16 #arda:-109 #arde:17 #arge:30 #argi:99 #argo:28 #arms:14 #aron:-102
-#arqu:-15 #arra:55 #arts:14 #ason:15 #asta:-26 #asti:-23 #atan:-44 #atas:22 #atch:47 #ated:-65 #ater:30 #atis:118
-#atro:14 #aunq:16 #auto:-14 #avin:16 #avor:-23 #back:16 #baje:-17 #bajo:-28 #bala:24 #ball:115 #bank:-59 #batt:30
-#beat:28 #been:-16 #befo:48 #bien:-40 #bill:-110 #blan:-34 #blig:-40 #body:-21 #boni:-18 #both:32 #bott:17 #bout:-46
-#brak:44 #bran:49 #brar:-69 #brea:-21 #brok:-28 #buck:-26 #cabi:-31 #cali:21 #came:-14 #canc:39 #cant:-23 #canz:49
-#cara:-20 #care:-14 #carg:23 #ceit:22 #cela:15 #celo:21 #cerl:-15 #chan:-38 #char:134 #chea:19 #chec:19 #chis:-17
-#cial:198 #cias:39 #ciat:-67 #cien:25 #cier:-31 #cina:16 #cion:76 #cobr:29 #cole:15 #come:-36 #como:20 #cosa:-17
-#cost:343 #coul:24 #coun:70 #coup:48 #cove:70 #crap:16 #craz:-14 #ctio:14 #ctur:-20 #cuan:21 #cuat:15 #cuen:82
-#cuer:30 #cues:30 #cupa:-41 #curi:47 #dama:19 #dari:-16 #days:73 #ddre:-21 #deal:-26 #deci:17 #deja:23 #deje:-24
-#dejo:-14 #deme:29 #demo:-56 #depe:41 #desc:87 #dias:-45 #dice:31 #dici:18 #dida:-38 #diga:82 #dije:-17 #dila:-60
-#dime:28 #dine:-69 #disc:90 #dnes:-16 #doin:-73 #doll:42 #dond:36 #done:-22 #down:-30 #dred:14 #dres:-32 #dria:24
-#driv:-27 #dura:-98 #each:-18 #eale:-17 #eall:68 #eals:35 #ease:34 #easo:15 #ebaj:28 #eces:-22 #echa:20 #ecia:130
-#ecib:-16 #ecio:226 #ecti:25 #ecue:21 #edne:-16 #efor:48 #efun:-65 #egun:-17 #eite:22 #ejan:17 #ejem:-15 #ejor:-17
-#elar:16 #emad:-14 #emin:20 #emor:-53 #empo:-67 #empr:25 #enan:15 #enar:-25 #ends:46 #enen:-26 #enga:-19 #engi:-15
-#enos:49 #enta:-27 #ente:-22 #ento:79 #entr:-41 #epen:41 #eran:25 #erar:-23 #eras:16 #erco:18 #erdi:-40 #ered:56
-#eren:-14 #eria:39 #erlo:-20 #eron:-41 #erso:-20 #erta:17 #ervi:22 #escu:83 #esda:-18 #espa:-17 #esta:16 #este:-16
-#esti:159 #esto:-19 #eter:29 #etic:34 #etim:24 #evar:18 #even:-14 #eves:21 #evis:51 #expe:24 #fact:-19 #falt:-20
-#favo:-23 #feel:-24 #feri:-23 #ffor:-19 #figu:54 #filt:-33 #firs:27 #flui:-30 #ford:-23 #fore:48 #foun:-15 #four:24
-#free:152 #fren:-32 #from:-71 #fron:38 #fter:38 #fund:-66 #gain:20 #game:65 #gana:-15 #ganm:16 #gast:-57 #gent:-35
-#gine:-15 #ging:40 #give:28 #gnme:25 #goes:18 #goin:83 #grac:38 #gran:-17 #grat:118 #gure:54 #guys:26 #habl:-17
-#hang:-28 #happ:-18 #harg:129 #have:20 #head:26 #heap:19 #hell:-18 #here:32 #hese:54 #hich:-49 #hici:-16 #high:-81
-#hing:-15 #hitc:17 #hold:17 #hora:34 #hose:-26 #houg:25 #hous:25 #humo:-22 #hurs:24 #iado:-16 #iate:-67 #ible:-25
-#ices:-39 #icio:35 #icks:17 #idad:23 #idea:36 #iemp:-50 #ient:-16 #iera:15 #ierc:15 #iere:-16 #ieve:-17 #igam:56
-#igan:19 #ight:-62 #ignm:25 #igur:54 #ijer:-17 #ilat:-60 #ilte:-38 #imad:93 #imat:78 #iner:-69 #insp:18 #inte:33
-#inut:-17 #invo:-75 #iosi:33 #ippe:-16 #ires:15 #irst:27 #isar:16 #isco:95 #isio:38 #ismo:32 #itch:15 #jero:-17
-#juev:21 #just:55 #king:49 #labo:134 #lace:50 #lado:20 #lanc:-19 #lant:24 #lars:44 #lata:-43 #lcan:57 #leas:30
-#left:-72 #levo:19 #lgun:39 #lies:-20 #life:-50 #lige:-36 #lign:25 #like:14 #line:30 #liqu:15 #live:-15 #lkin:46
-#llam:14 #llan:23 #llar:42 #llas:-15 #lleg:-15 #llpa:116 #loca:15 #long:-36 #look:67 #lpar:116 #lter:-38 #ltim:-27
-#luid:-30 #lunc:23 #lune:-23 #mado:79 #mage:18 #make:-14 #mall:-17 #mano:23 #many:30 #marq:-15 #mate:74 #matt:-18
-#mber:54 #mbio:14 #mean:-29 #mejo:-17 #meno:44 #meti:27 #mien:20 #mier:15 #mine:17 #minu:-17 #mism:31 #mone:-85
-#mont:-14 #mora:-52 #more:-42 #morr:28 #mpre:34 #much:214 #must:-40 #nanc:14 #ncel:31 #ndan:-19 #nder:78 #ndic:20
-#need:-35 #nero:-66 #nesd:-16 #neve:-16 #news:15 #ngan:-14 #nger:-56 #ngin:-74 #nine:-14 #nmen:25 #noma:61 #noon:17
-#nque:16 #nspe:18 #nsta:21 #ntar:-20 #nted:28 #nten:16 #ntit:15 #ntos:-46 #ntre:-18 #ntro:-22 #numb:56 #nume:28
-#nuto:-15 #nvoi:-65 #nyth:22 #nywa:32 #obli:-40 #obra:51 #obro:-18 #ocke:-16 #ocup:-27 #odri:18 #oice:-65 #oiga:14
-#oint:-24 #okin:34 #olla:42 #omas:60 #omet:14 #omor:28 #ompr:24 #onde:27 #oney:-85 #onge:-53 #onit:-18 #onth:-14
-#ooki:40 #open:-15 #orks:22 #orra:18 #orro:18 #osit:27 #ossi:-19 #osta:15 #osto:94 #otal:96 #otra:17 #otto:17
-#ough:60 #ould:108 #ound:-22 #ount:69 #oupo:51 #ouse:27 #over:59 #pads:16 #pago:-19 #pagu:-17 #paid:-82 #para:70
-#park:113 #part:14 #pass:-17 #peci:204 #pect:29 #pend:33 #pent:-17 #pera:-26 #perd:-50 #pick:27 #plac:41 #plea:33
-#podr:26 #poin:-23 #pong:15 #pons:65 #poss:-20 #pped:-18 #ppre:-60 #prec:153 #pres:33 #pric:93 #prim:16 #pued:-71
-#qued:-64 #quic:-19 #quie:-39 #quir:14 #quit:-28 #quot:47 #raba:-36 #raci:36 #rake:45 #rand:-28 #rang:15 #rani:20
-#rant:62 #raro:-70 #rate:14 #rati:118 #rato:-47 #razy:-14 #rcha:14 #rcol:15 #rdad:-14 #rdan:-34 #rdar:-41 #rdid:-37
-#read:-25 #reak:-21 #real:74 #rech:18 #reci:130 #reco:-18 #recu:21 #refu:-70 #remi:20 #rena:-23 #repo:-34 #reso:14
-#ress:-35 #resu:14 #revi:51 #rged:-72 #rgen:-34 #rgin:99 #rice:87 #righ:-29 #rios:31 #ripp:-14 #rito:36 #rive:-25
-#robo:-32 #roke:-28 #rong:-42 #ront:35 #room:-14 #roug:26 #rque:-22 #rran:58 #rrow:28 #rson:-20 #rter:17 #runs:18
-#rvic:22 #sabe:29 #saca:-14 #sada:18 #said:15 #sale:-64 #sali:-39 #savi:17 #scou:90 #scra:15 #scue:84 #seas:15
-#seda:17 #sell:15 #send:14 #seri:55 #serv:22 #shop:-49 #sibl:-24 #sida:17 #siem:17 #sion:35 #sito:17 #skip:-19
-#snow:-14 #sons:19 #spec:222 #spen:-19 #sper:-83 #ssib:-19 #stad:-28 #stal:19 #stan:36 #star:31 #sted:-20 #stee:39
-#stil:53 #stim:164 #stop:-21 #stoy:-17 #suel:26 #supp:-27 #supu:15 #sure:21 #tado:-36 #take:-74 #talk:38 #tant:28
-#tard:-102 #tart:19 #tell:87 #tena:14 #tera:22 #tery:30 #than:-81 #that:51 #them:-78 #ther:16 #thes:54 #thin:-18
-#this:-40 #thos:-20 #thou:22 #thur:20 #tico:14 #tiem:-67 #tien:-16 #tigh:-29 #till:43 #tima:139 #time:-81 #tito:15
-#toda:-19 #toma:-60 #tomo:39 #took:-16 #tota:96 #trab:-42 #tran:-23 #trea:-25 #truc:14 #ttom:17 #tura:-25 #twic:-30
-#uand:-57 #uant:104 #uatr:15 #ucho:-23 #ucks:-26 #uebl:15 #ueda:-136 #uelt:24 #uent:82 #uerd:18 #uest:42 #ueve:28
-#ught:-14 #uick:-19 #uien:-26 #uita:-20 #ulti:-27 #umbe:56 #umer:28 #unch:19 #unde:81 #unes:-23 #unqu:16 #unte:-22
-#uote:47 #upan:-40 #upon:51 #upue:15 #uran:-81 #urge:-32 #urio:46 #usan:-15 #used:-17 #uste:-19 #vale:56 #vece:-21
-#vemo:15 #vend:15 #vera:19 #verd:-14 #vere:56 #very:-21 #vete:24 #vici:23 #vida:-17 #visi:37 #voic:-65 #vuel:-16
-#wait:31 #want:61 #warr:58 #wedn:-16 #week:-15 #what:140 #when:-93 #whic:-48 #wice:-30 #wifi:-60 #will:72 #wise:15
-#with:52 #word:-16 #work:15 #woul:77 #wron:-42 #yeah:15 #your:-15 #ythi:27 #yway:32 %again_later:-23
-%again_later%agree:-19 %again_later%away:15 %again_later%bring:22 %again_later%call_off:18 %again_later%car_part:-18
-%again_later%do_it:16 %again_later%doubt:15 %again_later%elsewhere:-14 %again_later%how_long:60 %again_later%lift:-36
-%again_later%money:-72 %again_later%on_way:-21 %again_later%pay_day:27 %again_later%place:16 %again_later%refuse:16
-%again_later%season:17 %again_later%shift_it:18 %again_later%smoke_smell:-15 %again_later%start_again:30
-%again_later%thanks:-24 %again_later%wrong_one:56 %agree:-44 %agree%away:-18 %agree%bad:18 %agree%bring:29
-%agree%call_off:29 %agree%car:-27 %agree%do_it:14 %agree%doubt:40 %agree%fails:-24 %agree%gone_car:37
-%agree%how_long:26 %agree%leave_me:21 %agree%machine:15 %agree%money:129 %agree%phone:-32 %agree%place:-72
-%agree%question:130 %agree%refuse:25 %agree%shift_it:-15 %agree%smoke_smell:-38 %agree%staff:-14 %agree%wrong_one:42
-%away:17 %away%bad:-21 %away%bring:-20 %away%call_off:23 %away%car_part:19 %away%lift:16 %away%question:27
-%away%refuse:32 %away%start_again:15 %bad:-77 %bad%do_it:-15 %bad%elsewhere:15 %bad%gone_car:-24 %bad%meaning:20
-%bad%money:-40 %bad%question:-45 %bad%shift_it:15 %bring:27 %bring%call_off:36 %bring%car_part:44 %bring%do_it:23
-%bring%gone_car:21 %bring%money:52 %bring%question:72 %bring%refuse:-28 %bring%shift_it:-24 %bring%start_again:41
-%busy:-27 %busy%call_off:-18 %busy%car_part:30 %busy%do_it:15 %busy%elsewhere:14 %busy%money:-18 %busy%refuse:-21
-%call_off:-81 %call_off%car_part:-30 %call_off%money:40 %call_off%question:62 %call_off%thanks:45 %car:-18
-%car%car_part:-28 %car%family:14 %car%gone_car:17 %car%how_long:-24 %car%on_way:-18 %car%pay_day:26 %car%question:33
-%car%refuse:-23 %car%shift_it:16 %car%wrong_one:32 %car_part:20 %car_part%do_it:87 %car_part%gone_car:16
-%car_part%how_long:52 %car_part%money:111 %car_part%opening:19 %car_part%phone:31 %car_part%question:66
-%car_part%shift_it:34 %car_part%start_again:22 %car_part%wrong_one:17 %do_it:-61 %do_it%doubt:27 %do_it%gone_car:-22
-%do_it%leave_me:14 %do_it%money:-38 %do_it%odometer:20 %do_it%on_way:25 %do_it%opening:17 %do_it%place:14
-%do_it%question:45 %do_it%refuse:-15 %do_it%season:-16 %do_it%shift_it:65 %do_it%start_again:-18 %doubt:60
-%doubt%elsewhere:24 %doubt%question:42 %doubt%shift_it:16 %elsewhere%gone_car:14 %elsewhere%money:-52
-%elsewhere%pay_day:21 %elsewhere%place:21 %elsewhere%question:40 %elsewhere%refuse:24 %elsewhere%shift_it:-14
-%elsewhere%staff:-22 %fails:-52 %fails%how_long:-25 %fails%money:-21 %fails%question:20 %fails%smoke_smell:-15
-%family:-16 %family%odometer:17 %family%question:15 %gone_car:-24 %gone_car%lift:-22 %gone_car%money:61
-%gone_car%on_way:-15 %gone_car%pay_day:46 %gone_car%question:31 %gone_car%refuse:35 %gone_car%shift_it:43
-%how_long:-137 %how_long%lift:27 %how_long%money:-99 %how_long%on_way:-37 %how_long%pay_day:19
-%how_long%question:-149 %how_long%shift_it:-20 %how_long%wrong_one:38 %leave_me:-80 %leave_me%money:-36 %lift:-51
-%lift%money:-20 %lift%pay_day:19 %lift%question:-41 %lift%refuse:19 %lift%wrong_one:24 %machine%meaning:-22
-%machine%money:29 %machine%on_way:18 %machine%question:-21 %machine%staff:-21 %meaning:-113 %meaning%money:39
-%meaning%phone:15 %meaning%question:-76 %meaning%shift_it:19 %message:-56 %money:539 %money%on_way:54
-%money%opening:15 %money%pay_day:-44 %money%phone:41 %money%place:-27 %money%question:288 %money%refuse:32
-%money%season:17 %money%shift_it:32 %money%smoke_smell:-40 %money%staff:-28 %money%start_again:21 %money%thanks:24
-%money%wrong_one:56 %noise:-14 %odometer:-42 %on_way%shift_it:-20 %on_way%start_again:-14 %opening:-24
-%opening%shift_it:17 %pay_day:-25 %pay_day%question:22 %pay_day%shift_it:20 %pay_day%wrong_one:36 %phone%refuse:-17
-%phone%staff:-21 %phone%wrong_one:20 %place:-31 %place%question:-99 %place%shift_it:14 %question:71
-%question%refuse:104 %question%season:-23 %question%shift_it:83 %question%smoke_smell:-19 %question%start_again:77
-%question%thanks:50 %question%who:-81 %question%wrong_one:42 %refuse%shift_it:21 %refuse%staff:-14
-%refuse%start_again:21 %refuse%thanks:50 %refuse%wrong_one:-45 %season:-20 %shift_it:15 %shift_it%start_again:25
-%shift_it%thanks:-16 %smoke_smell:-74 %staff:-49 %staff%wrong_one:-34 %start_again:54 %thanks:-108 %who:-107 @?:181
-@after_visit:-126 @car:59 @confirm:-43 @confirm_stop:-29 @later:20 @odometer:-21 @reading:17 @time:-31 @times:20
-^_a:87 ^_after:30 ^_ahi:14 ^_all:18 ^_anda:16 ^_antes:16 ^_any:94 ^_ballpark:91 ^_call:20 ^_can:47 ^_cant:-21
-^_como:-27 ^_con:36 ^_cost:38 ^_cuando:-25 ^_cuanto:-150 ^_cuantos:-37 ^_depends:47 ^_do:73 ^_does:64 ^_el:-49
-^_en:-35 ^_esta:-54 ^_for:-28 ^_free:-14 ^_give:19 ^_got:87 ^_hay:86 ^_hello:-18 ^_hold:18 ^_how:-122 ^_i:-86
-^_im:-14 ^_is:157 ^_it:-37 ^_jueves:15 ^_la:-36 ^_las:22 ^_later:33 ^_le:-37 ^_lo:-15 ^_mas:30 ^_me:30 ^_monday:20
-^_much:-93 ^_muy:-18 ^_no:-38 ^_not:-61 ^_oh:-17 ^_phone:15 ^_por:-17 ^_precio:59 ^_price:35 ^_que:42 ^_quien:-17
-^_quisiera:19 ^_sale:-200 ^_salir:-52 ^_sedan:18 ^_si:20 ^_sometime:25 ^_sure:32 ^_te:-14 ^_thank:-22 ^_thanks:-25
-^_that:-28 ^_the:-65 ^_thurs:18 ^_tienen:42 ^_tomorrow:24 ^_too:-64 ^_tuesday:15 ^_we:-21 ^_wed:16 ^_what:-83
-^_when:-53 ^_which:-37 ^_who:-36 ^_why:-91 ^_will:14 ^_would:-26 ^_y:-54 ^_yeah:15 ^_yes:19 ^_you:-118 a:121
-a__filter:-27 a__first:27 a__for:105 a__job:16 a__la:30 a__lo:48 a__of:16 a__off:-24 a__on:22 a__thing:-18 a__y:17
-a_bot:-26 a_brake:29 a_cabin:-28 a_como:166 a_las:-79 a_loaner:16 a_price:43 a_rip:-18 a_salir:24 a_ser:22 a_set:52
-a_ver:28 about:-40 about_$:-15 about_a:-15 abran:-22 abran_$:-21 aceite:22 address:-21 address_$:-16 afford:-23
-afford_it:-22 after:26 again:21 ahead:20 ahi:-54 ahi_$:-45 ahora:17 al__y:19 algo:24 algun:39 alignment:34 all:49
-all_$:37 all_day:-21 alla:-22 alla_$:-18 am:29 am_i:48 an:100 an__change:22 an_oil:21 and:176 and__are:-20
-and__does:27 and__i:20 and__is:46 and__long:42 and__many:16 and__much:56 and__you:17 and_a:18 and_do:21 and_how:112
-and_tell:17 and_what:63 and_you:-34 anda:54 ando:-18 another:-23 antes_de:20 any:222 anything:22 anyway:32
-anyway_$:32 are:62 are_$:-22 are__a:-23 are__at:16 are__talking:21 are_we:37 are_you:57 arm:26 ask:-14 at:62
-at__it:23 at__place:19 at_a:15 at_is:24 at_it:22 at_the:-27 at_your:19 aunque:16 back_$:29 baje:-17 baje_la:-17
-balatas:22 ballpark:116 ballpark_$:80 bank:-59 battery:30 be_$:101 be__to:-29 be_a:-15 be_doing:-64 beat:28 been:-16
-before:37 before_i:20 bien:-43 big:-21 bill:-98 bill_$:22 bill_was:-25 bonito:-18 bot:-26 bot_$:-26 both:32 bottom:17
-brake_job:15 brakes:31 brakes_$:18 brand:-15 break:-21 broke:-21 bucks:-26 but:-42 but__much:33 but_how:31
-but_the:-25 by:-22 cabin:-31 cabin_filter:-28 cae:-18 call_me:15 cambio:14 cambio__aceite:27 cambio_de:18 can:64
-can__get:57 can__give:19 can__with:-14 can_i:24 can_you:40 cancelar:16 cancelar_$:17 cancelo:21 cant:-23 cant__it:-18
-car:-32 cara:-20 caro_$:-27 change:28 changing:-55 charge:105 charge_$:23 charge_for:32 charged:-63 charged__for:-22
-charged_me:-36 charging:99 cien:30 cien_$:30 cobran:86 cobran_$:-17 cobran_por:55 cobraron:-72 cobraron__mas:-31
-cobraron_de:-31 cobro:-18 come:-38 come_$:-25 como:18 como_$:37 como__se:-18 como_cuanto:-94 como_la:23 como_lo:33
-con:32 con_el:-15 cosa:-23 cost:234 cost_$:115 cost_me:14 costo:94 could:28 could_you:32 count:-14 count_me:-14
-coupon:-15 covered:56 crazy:-14 cuando:-57 cuanto:105 cuanto_$:44 cuanto__a:28 cuanto__el:37 cuanto__la:-14
-cuanto__lo:20 cuanto__los:14 cuanto__me:-137 cuanto__para:23 cuanto__por:26 cuanto__tardan:-44 cuanto__y:110
-cuanto_anda:30 cuanto_cobran:20 cuanto_cuesta:43 cuanto_demora:-43 cuanto_dura:-29 cuanto_es:78 cuanto_me:18
-cuanto_por:90 cuanto_rato:-70 cuanto_sale:40 cuanto_se:-168 cuanto_seria:67 cuanto_tarda:-16 cuanto_tardan:-16
-cuanto_tiempo:-92 cuanto_va:25 cuanto_vale:66 cuantos:-46 cuatro:15 cuesta:29 cuesta_$:25 cuesta__cuanto:19
-cuesta_y:24 da:123 dad:15 damage:26 dan:47 dar:32 day:-16 day_$:-23 days:63 days_$:68 de:125 de__como:27 de__de:39
-de__otra:16 de_a:27 de_aceite:24 de_la:-16 de_las:31 de_mas:-33 de_que:-17 deal:-35 dealer:-16 deja:22 dejan:19
-dejo:-14 del:-20 demora:-45 demora_$:-43 depends:47 descuento:73 dia:-32 dia_$:-17 dias:-45 dice:35 did:-54
-did__get:-17 did_it:-24 did_my:-52 did_that:22 diga:14 digame:56 digame_cuanto:25 dijeron:-17 dime:28 dinero:-71
-dinero_$:-35 discount:53 do:42 do_$:-66 do__charge:69 do__get:42 do__go:31 do__guys:48 do__need:-42 do__take:-51
-do__use:-24 do_i:54 do_you:59 does__cost:32 does_that:-17 doing:-73 doing_$:-31 doing__it:-31 doing_to:-31 dollars:45
-donde:36 donde_estan:75 done:-22 done_$:-14 dos:14 dos_veces:-18 down:-28 drive:-21 drive_$:-15 due:-23 dura:-21
-each:-16 el:88 el__a:-35 el__cuanto:30 el__de:38 el__para:44 el__tempranito:16 el_cambio:30 el_costo:56 el_dinero:-25
-el_lunes:-16 el_martes:-21 el_otro:17 el_precio:82 el_servicio:26 el_total:45 en:35 en__anda:30 en__me:49 en__sale:19
-en_cuanto:44 en_el:-24 en_que:15 engine:-15 entro:-21 era:45 era_$:27 es:72 es_$:37 es__mismo:19 es_de:-20 es_eso:-17
-es_gratis:109 es_que:-18 es_un:-39 es_y:43 eso:-23 esperar:-22 esperar_$:-22 espero:-53 espero_$:-51 esta:-45
-esta__caro:-27 estan:36 estimado:86 estimate:78 estoy:-17 even__a:-15 even_is:-15 ever:24 factura:-19 falta:-19
-falta_$:-17 favor:-22 favor_y:-22 fee:58 feel:-21 feria:-23 figure:54 filter:-34 first:27 first_$:27 fix:22 fluid:-29
-flush_$:-15 for:64 for_$:-70 for__brakes:14 for__i:-16 for__in:17 for__lol:15 for__of:-16 for_a:56 for_brakes:14
-for_free:-30 for_me:-34 for_the:59 for_these:41 for_this:31 for_what:-43 found:-15 four:24 free:161 free_$:168
-frenar:-22 frenar_$:-22 friday_$:-19 from:-71 from_the:-46 front:38 front_end:15 fue:-29 get:26 get__a:39 get_a:42
-get_paid:-41 give:28 give_me:32 go:26 go_for:81 goes:18 going:83 going__cost:24 going_on:36 going_to:58 got:15
-got__wait:23 got_a:-17 got_any:62 got_it:-18 got_to:34 gracias:39 gracias__me:16 gracias_y:20 gratis:118 gratis_$:95
-guys:26 hablan:-21 hace:23 hacerlo:-15 hacerlo_$:-15 have:20 have_to:16 hay:133 hello:-18 hicieron:-16 high:-27
-hitch:17 hold:18 hold_off:17 hora_de:20 house:27 house_$:17 how:244 how__and:51 how__for:38 how__i:-21 how__is:71
-how__it:-28 how__time:-75 how__to:33 how__was:50 how__we:29 how__would:26 how__you:-16 how_do:-30 how_is:-27
-how_many:30 how_much:375 humo:-22 hundred:14 i:-20 i__a:19 i__an:21 i__for:32 i__it:-32 i__paid:-44 i__the:20
-i__to:31 i_bring:26 i_can:20 i_need:-20 i_owe:36 i_paid:-20 i_pay:25 i_skip:-14 i_was:-33 idea:37 if__skip:-14
-if_you:15 ill:15 ill__a:17 ill_need:17 im:-44 im_not:-20 in_$:-22 in_the:-14 inspection:21 interest:14 invoice:-65
-invoice_$:-42 ir:26 is:-30 is_$:-18 is__a:24 is__about:-15 is__address:-20 is__alignment:14 is__brake:17
-is__cabin:-14 is__cost:35 is__damage:26 is__do:-44 is__for:-57 is__free:145 is__going:36 is__oil:24 is__on:-42
-is__price:41 is__really:63 is__still:63 is__total:26 is__with:-19 is_a:-21 is_an:41 is_it:113 is_on:-23 is_that:56
-is_the:89 is_there:72 is_this:-56 is_tight:-26 is_too:-23 is_wrong:-29 it:85 it_$:-43 it__and:16 it__for:-16
-it__free:29 it__like:24 it__ok:-16 it__or:38 it__to:-30 it__under:101 it__up:15 it_a:-43 it_be:50 it_cost:69
-it_for:-61 it_in:-17 it_is:-42 it_really:47 it_still:67 job:19 jueves:21 just:56 know:-15 la:-22 la__de:19 la__y:18
-la_cara:-19 la_factura:-19 la_hora:19 la_otra:38 la_ultima:-24 labor:134 labor_$:107 lado:16 las_$:-55 las_cuatro:15
-las_dos:31 last_time:-20 late:-14 later:21 later_one:22 le:-80 le__a:-20 le_falta:-17 le_sale:-27 left:-72
-left_on:-50 les:-55 life:-50 like:15 like_a:-19 like_the:18 line:19 live:-15 llantas:19 lleva:-20 llevo:19 lo:-59
-lo__que:31 lo_dan:30 lo_mismo:30 lo_que:-48 loaner:14 lol:15 long:16 long_$:53 longer:-52 look:25 look_at:39
-looking:45 looking_at:35 los:15 lunch:24 lunes:-23 make:-14 mandan:-22 mano:24 many:30 mas:-68 mas_$:-46
-mas__menos:36 mas_de:37 mas_o:36 mas_que:-15 matter:-18 me:31 me_$:32 me__a:56 me__ahi:-18 me__algo:18 me__bien:-18
-me__cuanto:34 me__dar:33 me__de:-38 me__muy:28 me__nada:15 me__que:-40 me__un:74 me__una:52 me_back:47 me_cobran:33
-me_cobraron:-72 me_da:129 me_dice:36 me_espero:-51 me_for:-31 me_hace:22 me_how:16 me_la:-17 me_lo:-41 me_puede:19
-me_sale:47 me_the:48 me_tienen:-23 me_van:27 me_what:19 me_with:41 mean:-25 mean_$:-21 mejor:-17 menos:44 mi:-18
-miercoles:15 mileage_$:17 mine:18 mismo:32 monday__be:-15 money:-83 money_$:-52 money__tight:-27 money_is:-27
-month_$:-16 more:-40 much:211 much_$:60 much__how:54 much__i:37 much__it:146 much__the:42 much_and:52 much_for:42
-much_is:134 much_time:-75 much_to:39 much_will:20 much_would:37 mucho:-23 must:-40 muy:-45 muy_caro:-46 my:-55
-my__go:-51 my__in:26 my__is:-65 my_dad:15 my_warranty:52 n:23 need:-35 need_$:-46 need__loaner:16 need_a:33 never:-15
-new:20 news:15 next_month:-15 nine:-14 no:36 no_$:-23 no__aunque:17 no__el:21 no__en:18 no__is:-66 no__was:14
-no_but:23 no_me:26 no_thanks:43 no_traigo:-17 no_what:-47 nomas:61 not:-90 not_at:-36 now:-74 now_$:-70 number:59
-number_$:38 o:49 o__en:14 o_menos:36 obra:24 ocupo_$:18 of:26 of_my:-41 of_the:42 off:-54 off_$:-52 oh:-19 oiga:14
-oil_change:32 ok:-32 ok_$:-20 ok__it:22 ok_but:-25 ok_is:24 on_$:46 on_a:-17 on_me:-16 on_my:16 one:19 one__much:36
-one_how:16 open_$:-15 or:105 or_$:15 or__i:24 or__that:19 otra:17 otra_vez:17 otro_lado:17 out:23 out_of:28 over_$:16
-owe:-28 pads:16 pague:-14 paid:-74 paid_$:-38 para:68 para__viernes:17 para_el:21 para_entonces:14 parts:14 pay_$:44
-pay_for:-18 perdida:-37 perdida_total:-37 pero:53 pero__el:22 pero_cuanto:20 pero_digame:14 person:-18 pick:26
-pick__up:21 place:51 place_$:18 please:37 please_$:27 please__the:14 pm:20 podria:18 por:199 por__que:15 por__y:-19
-por_el:19 por_favor:-14 possible:-19 precio:230 precio_$:70 precio_y:31 price:190 price_$:92 price_on:26 prices:-36
-pueda:-58 pues:-18 pues_$:-15 que:-75 que__a:-15 que__eso:-18 que__por:16 que__tiene:17 que_es:-21 que_la:24
-que_precio:49 que_tan:47 que_tanto:33 queda:-76 queda_$:-69 quedo:18 quemado:-14 quick:-17 quien:-34 quien_es:-17
-quiero:18 quisiera:17 quote:47 quote_$:-66 rate:21 rato:-72 rato_me:-47 really:68 refund:-65 refund_$:-55 remind:24
-remind_me:24 right:-25 right_now:-32 ring:-16 rip:-18 robo:-24 rough:30 run:261 run_$:192 run_me:56 runs:18 saber:27
-said:15 sale:-68 sale_$:24 sale_humo:-20 sale_un:-14 salir:-38 salir_$:-34 saturday:14 saturday_morning:16 saving:17
-say:16 se:-210 se_lleva:-20 se_queda:-24 se_tardan:-45 sedan:17 sell:17 send:16 send_me:26 ser_$:15 seria:70
-seria_$:37 serious:-17 service_$:-14 servicio:23 servicio_$:18 set:91 set__back:49 set_me:49 set_of:52 shop:-48
-should_i:16 si:41 si__favor:-23 si_cuanto:17 si_gracias:16 si_pero:17 si_por:-23 siempre:17 sign:14 skip:-18
-skip_it:-17 snow:-14 so:-36 so__can:16 so_i:27 so_much:-47 sometime:24 son_$:14 still:63 still__the:17 stop:-17
-sure:32 take:-69 talkin:22 talkin_$:22 talking:25 talking_$:15 tan:48 tan__es:49 tanto:31 tarda:-24 tarda_$:-16
-tardan:-45 tardan_$:-44 tarde:17 tax:58 tax_$:63 te:-22 tell:79 tell_me:54 tempranito:22 text:-15 th_$:-16 than:-69
-than__i:-15 thank:-24 thank__so:-25 thank_you:-24 thanks:14 that:52 that_$:-119 that__be:-18 that__to:35 that_is:-34
-that_works:14 that_would:-17 the:94 the__and:31 the__end:15 the__going:23 the__in:14 the__is:-17 the__one:23
-the__was:-39 the_bill:31 the_cost:21 the_damage:26 the_front:21 the_house:27 the_other:18 the_quote:-90
-the_thursday:15 the_tires:-38 the_total:30 them:-78 them_$:-79 there:42 there_$:-27 there_a:70 these:54 these_days:67
-thing:-48 thing_$:-18 this:-40 this_$:-18 this_about:-15 those:-20 though:25 though_$:21 thurs:14 thurs_works:17
-thursday_and:32 tiempo:-67 tiempo_lo:-16 tienen:-14 tienen_$:-14 tight:-29 tight_$:-16 til:15 time:-107 time__it:-31
-time__you:-53 time_do:-58 tires:16 tires_$:-23 to:37 to_$:26 to__a:30 to__at:41 to__for:-35 to__like:14 to__me:42
-to__my:24 to_a:-20 to_cost:24 to_drive:-15 to_fix:29 to_it:-32 to_look:43 to_pay:-20 to_sell:19 to_set:27 to_the:-15
-to_wait:22 toma:-49 toma_$:-34 tomorrow:28 too:-142 too__for:-49 too_much:-64 took:-16 top:-19 total:100 total_$:16
-tow:17 tow_hitch:17 trabajo:-20 trabajo_$:-17 tread:-24 tuesday_$:-15 tuesday__is:23 tuesday_at:23 twice:-30
-twice_$:-28 two_$:16 ultima:-25 ultima_vez:-19 un:68 un__de:15 una:48 under:82 up:43 up_$:45 up__a:15 up__me:22
-up_with:15 urgent:-22 urgent_$:-21 usted:-16 va:42 va__salir:20 va__ser:20 va_a:40 vale:62 van_a:14 veces:-21
-vemos:15 ver:18 verdad_$:-17 very:-18 viernes__a:14 wait:20 want:22 warranty:58 was:-43 was_it:45 was_the:16 way:22
-we_talkin:22 we_talking:29 wednesday:-15 what:142 what_$:-67 what__i:96 what__is:-58 what__it:-49 what__that:43
-what__the:100 what__this:-22 what__wrong:-18 what__you:92 what_a:-27 what_am:47 what_are:97 what_did:-14 what_do:106
-what_does:-16 what_i:-30 what_time:-26 what_will:26 what_would:142 what_you:28 when:-92 when__get:-41 when_i:-52
-which:-48 who:-47 who__this:-19 who_is:-21 why:-88 why_$:-26 wifi:-60 wifi_$:-43 will:72 will__be:43 will_do:-15
-will_it:63 wise:15 wise_$:32 with:54 with_a:42 works:22 would:70 would_be:-40 would_it:15 would_that:62 would_the:41
-would_you:-48 wrong:-42 wrong_with:-18 y:241 y__a:34 y__por:36 y_como:-51 y_cuanto:77 y_de:24 y_donde:59 y_en:24
-y_me:15 y_si:26 yeah:15 yes_$:-45 yes__how:30 yes__it:53 yes__much:23 yes__the:-26 yes__would:-18 yes_but:-19
-yes_how:23 yet:26 yet_$:27 you:-68 you_$:-23 you__and:15 you__bot:-25 you__do:-17 you__for:83 you__have:48 you__it:37
-you__much:-34 you__my:-22 you__the:-20 you__to:15 you_a:-25 you_are:-22 you_be:-63 you_charge:80 you_charged:-27
-you_get:14 you_guys:31 you_need:-49 you_so:-25 you_take:-51 you_tell:14 you_want:30
+#abaj:-37 #aber:24 #abin:-26 #abor:119 #abou:-35 #abra:-23 #acei:19 #acer:-22 #acia:23 #acio:51 #addr:-19 #affo:-20
+#afte:33 #agai:18 #ahor:29 #akes:26 #alat:19 #alca:48 #ales:70 #algo:25 #algu:45 #alig:23 #alir:-32 #alki:45
+#alla:-19 #allp:99 #ally:59 #ance:34 #ando:-38 #ange:35 #angi:-50 #anit:19 #anot:-18 #anta:21 #ante:28 #anto:89
+#anty:54 #anyt:20 #anyw:27 #anza:41 #appr:-58 #arat:21 #arda:-93 #arge:26 #argi:90 #argo:24 #aron:-94 #arra:51
+#asta:-22 #asti:-20 #atan:-38 #atas:19 #atch:42 #ated:-61 #ater:24 #atis:105 #bajo:-24 #bala:21 #ball:98 #bank:-55
+#batt:27 #beat:23 #befo:43 #bien:-35 #bill:-101 #blan:-29 #blig:-40 #body:-18 #both:28 #bout:-39 #brak:39 #bran:47
+#brar:-67 #brea:-18 #brok:-23 #buck:-25 #cabi:-26 #cali:18 #canc:35 #cant:-20 #canz:42 #cara:-18 #carg:20 #ceit:19
+#celo:18 #chan:-32 #char:120 #cial:187 #cias:34 #ciat:-62 #cien:21 #cier:-26 #cion:67 #cobr:22 #come:-36 #cost:309
+#coul:22 #coun:66 #coup:45 #cove:62 #ctur:-18 #cuen:75 #cuer:25 #cues:23 #cupa:-36 #curi:41 #days:63 #ddre:-19
+#deal:-19 #deje:-23 #deme:26 #demo:-47 #depe:35 #desc:78 #dias:-39 #dice:28 #dida:-33 #diga:72 #dila:-51 #dime:25
+#dine:-58 #disc:82 #doin:-65 #doll:37 #dond:32 #done:-20 #down:-27 #dres:-28 #dria:21 #driv:-23 #dura:-86 #eall:61
+#eals:33 #ease:35 #ebaj:24 #eces:-22 #ecia:123 #ecio:202 #ecti:22 #ecue:18 #efor:43 #efun:-59 #eite:19 #emor:-44
+#empo:-57 #empr:22 #enar:-24 #ends:40 #enen:-18 #enos:42 #enta:-23 #ente:-20 #ento:73 #entr:-34 #epen:35 #eran:22
+#erar:-20 #erdi:-35 #ered:49 #eria:30 #erlo:-18 #eron:-35 #ervi:20 #escu:75 #esti:146 #esto:-18 #eter:26 #etic:29
+#etim:20 #evis:47 #fact:-18 #feel:-21 #feri:-20 #figu:48 #filt:-28 #firs:28 #flui:-27 #ford:-20 #fore:42 #four:21
+#free:149 #fren:-29 #from:-63 #fron:34 #fter:33 #fund:-60 #gain:18 #game:59 #gast:-50 #gent:-32 #ging:40 #give:27
+#gnme:23 #goin:79 #grac:34 #grat:104 #gure:48 #guys:27 #hang:-23 #harg:116 #have:24 #head:22 #hell:-18 #here:29
+#hese:47 #hich:-44 #high:-74 #hora:31 #hose:-24 #houg:23 #hous:22 #humo:-18 #hurs:22 #iate:-62 #ible:-23 #ices:-37
+#icio:30 #idad:21 #idea:32 #iemp:-42 #igam:50 #ight:-53 #ignm:23 #igur:48 #ilat:-51 #ilte:-33 #imad:88 #imat:69
+#iner:-58 #inte:30 #invo:-67 #iosi:29 #irst:28 #isco:86 #isio:34 #ismo:27 #just:48 #king:45 #labo:119 #lace:44
+#lado:18 #lant:20 #lars:38 #lata:-37 #lcan:48 #leas:33 #left:-66 #lgun:35 #lies:-18 #life:-46 #lige:-37 #lign:23
+#line:26 #lkin:45 #llan:19 #llar:37 #llpa:99 #long:-32 #look:59 #lpar:99 #lter:-33 #ltim:-23 #luid:-27 #lunc:20
+#lune:-21 #mado:76 #mano:18 #many:26 #mate:66 #mber:48 #mean:-24 #meno:38 #meti:23 #mism:27 #mone:-75 #mora:-44
+#more:-38 #morr:24 #mpre:29 #much:183 #must:-35 #ncel:28 #ndan:-18 #nder:73 #need:-32 #nero:-56 #nger:-49 #ngin:-63
+#nmen:23 #noma:55 #nsta:18 #ntar:-19 #nted:23 #ntos:-40 #ntro:-19 #numb:49 #nume:24 #nvoi:-58 #nyth:21 #nywa:27
+#obli:-40 #obra:40 #ocup:-23 #oice:-59 #oint:-20 #okin:32 #olla:37 #omas:54 #omor:24 #ompr:21 #onde:25 #oney:-75
+#onge:-47 #ooki:37 #orks:19 #osit:22 #ossi:-18 #osto:83 #otal:86 #ough:53 #ould:98 #ound:-20 #ount:65 #oupo:47
+#ouse:23 #over:50 #paid:-69 #para:64 #park:96 #peci:192 #pect:26 #pend:27 #pera:-23 #perd:-44 #pick:23 #plac:36
+#plea:35 #podr:23 #poin:-20 #pons:59 #poss:-18 #ppre:-57 #prec:135 #pres:28 #pric:78 #pued:-65 #qued:-56 #quie:-35
+#quit:-25 #quot:42 #raba:-31 #raci:32 #rake:40 #rand:-24 #rant:57 #raro:-66 #rati:104 #rato:-43 #rdan:-29 #rdar:-35
+#rdid:-33 #read:-22 #reak:-18 #real:68 #reci:115 #recu:18 #refu:-63 #rena:-22 #repo:-31 #ress:-31 #revi:46 #rged:-66
+#rgen:-30 #rgin:90 #rice:72 #righ:-27 #rios:28 #rito:31 #rive:-21 #robo:-28 #roke:-23 #rong:-38 #ront:32 #roug:22
+#rque:-19 #rran:54 #rrow:24 #rvic:20 #sabe:26 #sale:-66 #sali:-34 #scou:82 #scue:76 #seri:46 #serv:19 #shop:-42
+#sibl:-22 #sion:31 #spec:209 #sper:-73 #ssib:-18 #stad:-24 #stan:32 #star:28 #stee:32 #stil:46 #stim:150 #stop:-19
+#suel:23 #supp:-23 #sure:18 #tado:-31 #take:-68 #talk:38 #tant:24 #tard:-87 #tart:18 #tell:75 #tera:19 #tery:27
+#than:-70 #that:52 #them:-71 #thes:47 #this:-36 #thos:-20 #thou:20 #thur:20 #tiem:-57 #tigh:-22 #till:38 #tima:128
+#time:-76 #toma:-51 #tomo:33 #tota:86 #trab:-36 #tran:-19 #trea:-22 #tura:-23 #twic:-27 #uand:-50 #uant:78 #ucho:-20
+#ucks:-25 #ueda:-119 #uelt:20 #uent:74 #uest:35 #ueve:22 #uien:-23 #ulti:-23 #umbe:49 #umer:24 #unde:75 #unes:-21
+#unte:-18 #uote:42 #upan:-35 #upon:48 #uran:-70 #urge:-29 #urio:41 #vale:50 #vece:-19 #vera:18 #vere:49 #vete:21
+#vici:20 #visi:33 #voic:-59 #wait:26 #want:52 #warr:54 #what:134 #when:-83 #whic:-44 #wice:-27 #wifi:-53 #will:66
+#with:49 #woul:71 #wron:-37 #ythi:25 #yway:27 %again_later:-23 %again_later%bring:22 %again_later%call_off:19
+%again_later%how_long:50 %again_later%lift:-33 %again_later%money:-66 %again_later%on_way:-18 %again_later%pay_day:22
+%again_later%start_again:29 %again_later%thanks:-22 %again_later%wrong_one:50 %agree:-36 %agree%bring:26
+%agree%call_off:33 %agree%car:-23 %agree%doubt:35 %agree%fails:-21 %agree%gone_car:33 %agree%how_long:22
+%agree%leave_me:18 %agree%money:108 %agree%phone:-23 %agree%place:-60 %agree%question:114 %agree%refuse:26
+%agree%smoke_smell:-32 %agree%wrong_one:43 %away%bad:-18 %away%bring:-18 %away%call_off:21 %away%question:23
+%away%refuse:28 %bad:-67 %bad%gone_car:-21 %bad%money:-34 %bad%question:-39 %bring:26 %bring%call_off:35
+%bring%car_part:39 %bring%do_it:20 %bring%gone_car:18 %bring%money:43 %bring%question:63 %bring%refuse:-23
+%bring%shift_it:-18 %bring%start_again:39 %busy:-25 %busy%car_part:26 %busy%refuse:-20 %call_off:-70
+%call_off%car_part:-22 %call_off%money:28 %call_off%question:57 %call_off%thanks:39 %car%car_part:-23
+%car%how_long:-21 %car%pay_day:21 %car%question:30 %car%refuse:-18 %car%wrong_one:28 %car_part:18 %car_part%do_it:79
+%car_part%how_long:46 %car_part%money:98 %car_part%phone:27 %car_part%question:56 %car_part%shift_it:30
+%car_part%start_again:21 %do_it:-47 %do_it%doubt:23 %do_it%gone_car:-20 %do_it%money:-33 %do_it%on_way:21
+%do_it%question:42 %do_it%shift_it:59 %doubt:52 %doubt%elsewhere:22 %doubt%question:37 %elsewhere%money:-45
+%elsewhere%pay_day:19 %elsewhere%place:19 %elsewhere%question:36 %elsewhere%refuse:22 %elsewhere%staff:-19 %fails:-47
+%fails%how_long:-22 %fails%money:-19 %gone_car:-25 %gone_car%lift:-19 %gone_car%money:52 %gone_car%pay_day:40
+%gone_car%question:26 %gone_car%refuse:30 %gone_car%shift_it:39 %how_long:-116 %how_long%lift:23 %how_long%money:-80
+%how_long%on_way:-34 %how_long%question:-126 %how_long%wrong_one:34 %leave_me:-72 %leave_me%money:-30 %lift:-45
+%lift%money:-19 %lift%question:-37 %lift%wrong_one:20 %machine%meaning:-19 %machine%money:25 %machine%question:-18
+%meaning:-98 %meaning%money:33 %meaning%question:-65 %message:-51 %money:427 %money%on_way:49 %money%pay_day:-42
+%money%phone:39 %money%place:-19 %money%question:251 %money%refuse:25 %money%shift_it:27 %money%smoke_smell:-34
+%money%staff:-24 %money%start_again:19 %money%thanks:23 %money%wrong_one:55 %odometer:-38 %opening:-20 %pay_day:-23
+%pay_day%question:19 %pay_day%wrong_one:31 %phone%wrong_one:20 %place:-26 %place%question:-85 %question:52
+%question%refuse:91 %question%season:-18 %question%shift_it:75 %question%start_again:72 %question%thanks:44
+%question%who:-73 %question%wrong_one:40 %refuse%shift_it:21 %refuse%start_again:20 %refuse%thanks:43
+%refuse%wrong_one:-39 %shift_it%start_again:23 %smoke_smell:-64 %staff:-37 %staff%wrong_one:-28 %start_again:51
+%thanks:-101 %who:-95 @?:135 @after_visit:-120 @car:50 @confirm:-42 @confirm_stop:-26 @later:20 @time:-29 @walk_in:26
+^_a:75 ^_after:26 ^_any:94 ^_ballpark:76 ^_call:18 ^_can:50 ^_cant:-19 ^_como:-26 ^_con:30 ^_cost:35 ^_cuando:-22
+^_cuanto:-137 ^_cuantos:-32 ^_depends:41 ^_do:73 ^_does:56 ^_el:-44 ^_en:-33 ^_esta:-47 ^_for:-23 ^_got:81 ^_hay:81
+^_hello:-18 ^_how:-101 ^_i:-77 ^_is:148 ^_it:-34 ^_la:-32 ^_las:18 ^_later:28 ^_le:-34 ^_mas:24 ^_me:22 ^_monday:19
+^_much:-91 ^_no:-42 ^_not:-56 ^_precio:52 ^_price:31 ^_que:35 ^_sale:-176 ^_salir:-45 ^_si:22 ^_sometime:21 ^_sure:27
+^_thanks:-22 ^_that:-28 ^_the:-58 ^_tienen:39 ^_tomorrow:20 ^_too:-62 ^_we:-19 ^_what:-62 ^_when:-46 ^_which:-34
+^_who:-32 ^_why:-81 ^_would:-24 ^_y:-44 ^_you:-103 a:121 a__filter:-23 a__first:27 a__for:93 a__la:25 a__lo:41
+a__off:-21 a__on:20 a_bot:-26 a_brake:25 a_cabin:-23 a_como:144 a_las:-71 a_price:41 a_salir:20 a_ser:20 a_set:46
+a_ver:24 about:-34 abran:-19 abran_$:-19 aceite:19 address:-19 afford:-20 afford_it:-19 after:22 again:18 ahi:-48
+ahi_$:-38 algo:21 algun:35 alignment:30 all:42 all_$:31 all_day:-18 alla:-18 am:26 am_i:43 an:92 an__change:19
+an_oil:19 and:162 and__are:-18 and__does:24 and__is:40 and__long:38 and__much:49 and_do:18 and_how:99 and_what:57
+and_you:-31 anda:45 another:-22 antes_de:18 any:216 anything:21 anyway:27 anyway_$:27 are:55 are_$:-20 are__a:-23
+are__talking:19 are_we:36 are_you:49 arm:23 at:54 at__it:18 at__place:18 at_is:20 at_it:21 at_the:-22 at_your:18
+back_$:28 balatas:19 ballpark:99 ballpark_$:66 bank:-54 battery:27 be_$:94 be__to:-26 be_doing:-57 beat:23 before:33
+before_i:18 bien:-36 big:-18 bill:-89 bill_$:18 bill_was:-22 bot:-26 bot_$:-26 both:28 brakes:29 break:-18 broke:-18
+bucks:-25 but:-38 but__much:29 but_how:27 but_the:-23 by:-20 cabin:-26 cabin_filter:-23 cambio__aceite:24 can:64
+can__get:55 can__give:18 can_i:28 can_you:35 cancelo:18 cant:-20 car:-28 cara:-18 caro_$:-32 change:25 changing:-47
+charge:94 charge_$:21 charge_for:28 charged:-57 charged__for:-19 charged_me:-31 charging:90 cien:26 cien_$:25
+cobran:79 cobran_por:49 cobraron:-68 cobraron__mas:-29 cobraron_de:-29 come:-37 come_$:-25 como_$:33 como_cuanto:-82
+como_la:20 como_lo:28 con:26 cosa:-20 cost:211 cost_$:105 costo:83 could:25 could_you:28 covered:50 cuando:-49
+cuanto:80 cuanto_$:37 cuanto__a:24 cuanto__el:33 cuanto__me:-120 cuanto__para:20 cuanto__por:22 cuanto__tardan:-38
+cuanto__y:96 cuanto_anda:25 cuanto_cobran:18 cuanto_cuesta:37 cuanto_demora:-36 cuanto_dura:-26 cuanto_es:70
+cuanto_por:77 cuanto_rato:-61 cuanto_sale:34 cuanto_se:-148 cuanto_seria:56 cuanto_tiempo:-79 cuanto_va:21
+cuanto_vale:58 cuantos:-40 cuesta:23 cuesta_$:22 cuesta_y:19 da:114 damage:23 dan:40 dar:29 day_$:-21 days:54
+days_$:59 de:108 de__como:25 de__de:32 de_a:25 de_aceite:21 de_las:26 de_mas:-31 deal:-31 demora:-37 demora_$:-36
+depends:41 descuento:66 dia:-28 dias:-39 dice:31 did:-45 did_it:-18 did_my:-45 did_that:19 digame:50 digame_cuanto:22
+dime:25 dinero:-60 dinero_$:-30 discount:47 do:47 do_$:-58 do__charge:63 do__get:37 do__go:26 do__guys:46
+do__need:-39 do__take:-47 do__use:-20 do_i:49 do_you:58 does__cost:28 doing:-65 doing_$:-28 doing__it:-28
+doing_to:-28 dollars:39 donde:32 donde_estan:65 done:-20 down:-25 drive:-18 due:-20 dura:-19 el:82 el__a:-31
+el__cuanto:26 el__de:33 el__para:39 el_cambio:27 el_costo:51 el_dinero:-22 el_martes:-18 el_precio:74 el_servicio:23
+el_total:41 en:25 en__anda:25 en__me:41 en_cuanto:35 en_el:-21 entro:-18 era:39 era_$:23 es:59 es_$:32 es_gratis:94
+es_un:-33 es_y:37 eso:-22 esperar:-19 esperar_$:-19 espero:-47 espero_$:-45 esta:-39 esta__caro:-22 estan:32
+estimado:82 estimate:69 ever:20 factura:-18 favor_y:-19 fee:51 feel:-18 feria:-20 figure:48 filter:-29 first:28
+first_$:28 fix:22 fluid:-26 for:56 for_$:-66 for_a:52 for_free:-22 for_me:-35 for_the:52 for_these:35 for_this:27
+for_what:-37 four:21 free:156 free_$:153 frenar:-21 frenar_$:-21 from:-63 from_the:-41 front:34 fue:-26 get:30
+get__a:34 get_a:42 get_paid:-35 give:27 give_me:30 go:20 go_for:69 going:79 going__cost:22 going_on:34 going_to:54
+got:20 got__wait:19 got_any:59 got_to:29 gracias:34 gratis:105 gratis_$:83 guys:27 hablan:-18 hace:20 have:24 hay:121
+hello:-18 high:-25 house:23 how:214 how__and:45 how__for:37 how__i:-19 how__is:62 how__it:-26 how__time:-68
+how__to:31 how__was:43 how__we:28 how__would:24 how_do:-27 how_is:-24 how_many:26 how_much:340 humo:-18 i__a:21
+i__an:19 i__for:28 i__it:-27 i__paid:-37 i__the:18 i__to:28 i_bring:22 i_can:18 i_need:-18 i_owe:32 i_pay:22
+i_was:-32 idea:33 im:-39 im_not:-19 in_$:-19 inspection:19 invoice:-58 invoice_$:-38 ir:25 is:-29 is__a:22
+is__address:-18 is__cost:31 is__damage:23 is__do:-40 is__for:-54 is__free:131 is__going:32 is__oil:21 is__on:-40
+is__price:36 is__really:56 is__still:53 is__total:23 is_a:-18 is_an:36 is_it:92 is_on:-21 is_that:58 is_the:77
+is_there:64 is_this:-49 is_tight:-21 is_too:-22 is_wrong:-26 it:72 it_$:-35 it__free:30 it__like:20 it__or:34
+it__to:-27 it__under:89 it_a:-38 it_be:43 it_cost:61 it_for:-55 it_is:-37 it_really:42 it_still:56 just:49 la:-22
+la_cara:-18 la_factura:-18 la_otra:34 la_ultima:-21 labor:119 labor_$:94 las_$:-49 las_dos:26 later:18 later_one:19
+le:-70 le_sale:-23 left:-66 left_on:-46 les:-49 life:-46 lleva:-18 lo:-53 lo__que:27 lo_dan:26 lo_mismo:25 lo_que:-41
+long_$:47 longer:-45 look:20 look_at:34 looking:41 looking_at:32 lunch:20 lunes:-21 mandan:-21 mano:19 many:26
+mas:-65 mas_$:-42 mas__menos:31 mas_de:31 mas_o:31 me:26 me_$:27 me__a:49 me__cuanto:30 me__dar:29 me__de:-35
+me__muy:21 me__que:-34 me__un:70 me__una:45 me_back:43 me_cobran:29 me_cobraron:-67 me_da:119 me_dice:32
+me_espero:-45 me_for:-27 me_hace:19 me_lo:-37 me_sale:36 me_the:41 me_tienen:-20 me_van:22 me_with:36 mean:-22
+mean_$:-18 menos:38 mismo:27 money:-74 money_$:-49 money__tight:-21 money_is:-21 more:-36 much:182 much_$:56
+much__how:48 much__i:33 much__it:128 much__the:38 much_and:46 much_for:41 much_is:117 much_time:-68 much_to:36
+much_would:34 mucho:-19 must:-35 muy:-45 muy_caro:-46 my:-52 my__go:-45 my__in:23 my__is:-58 my_warranty:46 n:19
+need:-31 need_$:-43 need_a:30 new:18 no:27 no__el:19 no__is:-60 no_but:20 no_me:23 no_thanks:37 no_what:-44 nomas:55
+not:-84 not_at:-34 now:-67 now_$:-65 number:52 number_$:33 o:42 o_menos:31 obra:20 of:26 of_my:-36 of_the:35 off:-49
+off_$:-46 oil_change:28 ok:-29 ok__it:18 ok_but:-23 ok_is:20 on_$:43 one__much:31 or:94 or__i:21 out:20 out_of:24
+owe:-26 paid:-63 paid_$:-33 para:62 para_el:18 pay_$:37 perdida:-33 perdida_total:-33 pero:47 pero__el:20
+pero_cuanto:18 pick:23 pick__up:18 place:45 please:38 please_$:28 por:176 precio:205 precio_$:62 precio_y:27
+price:169 price_$:81 price_on:23 prices:-34 pueda:-52 que:-70 que_es:-20 que_la:21 que_precio:43 que_tan:41
+que_tanto:28 queda:-65 queda_$:-60 quien:-31 quote:43 quote_$:-59 rate:19 rato:-63 rato_me:-42 really:61 refund:-59
+refund_$:-50 remind:21 remind_me:21 right:-23 right_now:-29 robo:-21 rough:26 run:231 run_$:170 run_me:50 saber:24
+sale:-69 salir:-32 salir_$:-29 se:-184 se_lleva:-18 se_queda:-20 se_tardan:-38 send_me:25 seria:59 seria_$:31
+servicio:20 set:83 set__back:45 set_me:45 set_of:46 shop:-41 si:43 so:-29 so_i:24 so_much:-38 sometime:21 still:55
+sure:27 take:-64 talkin:22 talkin_$:22 talking:23 tan:42 tan__es:43 tanto:26 tarda:-20 tardan:-39 tardan_$:-37 tax:53
+tax_$:57 te:-19 tell:68 tell_me:47 tempranito:19 than:-62 thank:-19 thank__so:-19 thank_you:-18 that:52 that_$:-103
+that__to:32 that_is:-32 the:79 the__and:26 the__going:21 the__one:20 the__was:-36 the_bill:24 the_cost:18
+the_damage:23 the_front:19 the_house:23 the_quote:-81 the_tires:-34 the_total:26 them:-71 them_$:-72 there:39
+there_$:-24 there_a:62 these:47 these_days:58 thing:-44 this:-36 those:-20 though:23 though_$:19 thursday_and:27
+tiempo:-57 tight:-22 time:-97 time__it:-28 time__you:-49 time_do:-53 tires_$:-22 to:40 to_$:23 to__a:26 to__at:36
+to__for:-33 to__me:38 to__my:20 to_cost:22 to_fix:28 to_it:-28 to_look:38 to_pay:-18 to_set:26 to_wait:19 toma:-42
+toma_$:-29 tomorrow:24 too:-138 too__for:-48 too_much:-61 total:89 trabajo:-18 tread:-21 tuesday__is:19 tuesday_at:19
+twice:-27 twice_$:-26 ultima:-22 un:64 una:41 under:76 up:37 up_$:39 up__me:19 urgent:-21 urgent_$:-20 va:37
+va__ser:19 va_a:35 vale:55 veces:-19 want:19 warranty:54 was:-44 was_it:39 way:19 we:18 we_talkin:22 we_talking:26
+what:135 what_$:-57 what__i:86 what__is:-51 what__it:-51 what__that:49 what__the:88 what__this:-19 what__you:85
+what_a:-23 what_am:42 what_are:90 what_do:95 what_i:-26 what_time:-24 what_will:23 what_would:131 what_you:24
+when:-81 when__get:-35 when_i:-46 which:-43 who:-42 who_is:-19 why:-78 why_$:-23 wifi:-53 wifi_$:-38 will:66
+will__be:38 will_it:56 wise_$:28 with:51 with_a:36 works:20 would:65 would_be:-34 would_that:59 would_the:37
+would_you:-43 wrong:-37 y:221 y__a:31 y__por:32 y_como:-44 y_cuanto:66 y_de:22 y_donde:52 y_en:21 y_si:23 yes_$:-38
+yes__how:26 yes__it:47 yes__much:20 yes__the:-24 yes_but:-19 yes_how:20 yet:23 yet_$:23 you:-57 you_$:-20
+you__bot:-25 you__for:73 you__have:45 you__it:32 you__much:-26 you__my:-19 you__the:-19 you_a:-26 you_are:-21
+you_be:-56 you_charge:73 you_charged:-23 you_guys:31 you_need:-45 you_so:-19 you_take:-47 you_want:26
 """

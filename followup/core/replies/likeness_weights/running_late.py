@@ -1,143 +1,99 @@
 """What speaks for and against `running_late`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "running_late"
-BIAS = -220
+BIAS = -207
 WEIGHTS = """\
-#abaj:-18 #abou:21 #acio:16 #aden:14 #adin:26 #ados:25 #adra:18 #affi:37 #afic:34 #agar:25 #agua:18 #ahor:22 #aigh:21
-#ajaj:19 #akes:-19 #alar:57 #alca:29 #algo:17 #ally:14 #almo:19 #ambi:-29 #amel:-16 #amen:20 #amin:63 #amos:-38
-#anan:-25 #ance:-50 #ande:-20 #ando:132 #ange:-17 #angi:26 #anni:-17 #anos:15 #ante:15 #anti:37 #anto:-14 #anzo:29
-#apen:47 #apol:26 #appo:-18 #arad:28 #arar:-16 #arde:16 #ardo:14 #argo:16 #arli:-21 #arma:25 #arme:23 #arou:26
-#arqu:23 #arre:17 #arro:28 #arto:22 #asad:119 #asem:-14 #atel:-21 #ator:26 #atra:121 #ause:18 #aves:14 #avia:26
-#avin:57 #away:66 #ayed:32 #baby:25 #back:-31 #bajo:-16 #beca:14 #behi:48 #biar:-14 #bloc:32 #body:-17 #bout:33
-#brak:-17 #brid:44 #brok:-15 #bsup:-28 #camb:-29 #came:-17 #cami:58 #canc:-66 #cant:-44 #canz:29 #carr:21 #caus:18
-#cela:-28 #cele:15 #cerc:36 #chan:37 #choo:30 #choq:23 #cita:-31 #cito:29 #ckin:48 #clos:15 #come:-23 #como:-24
-#conf:-20 #corr:42 #ctor:30 #cuad:18 #cuan:-20 #cuar:22 #cuel:23 #culp:15 #dame:22 #davi:26 #deci:18 #deja:35
-#dela:32 #demo:62 #denm:16 #dent:14 #desp:40 #dido:18 #ding:30 #disc:15 #doct:28 #doin:17 #dont:16 #draw:23 #dria:-46
-#driv:19 #drop:31 #eadi:26 #earl:-33 #eavi:57 #ecau:14 #ecit:18 #econ:20 #edia:55 #eeti:24 #eewa:30 #egan:27 #ehin:48
-#ejar:14 #ejor:-29 #elta:42 #emor:74 #emos:-22 #empr:-17 #enas:45 #encu:14 #ende:-15 #endo:56 #engo:94 #enme:69
-#enor:26 #ente:-14 #entr:18 #erca:32 #erda:-15 #erdi:40 #ermo:-17 #erne:-21 #erno:-17 #erry:21 #ersl:26 #escu:22
-#espa:21 #espu:18 #esta:-58 #esto:88 #ethi:-14 #etin:24 #etra:47 #etti:21 #even:24 #ever:71 #eves:-26 #eway:37
-#exit:14 #expe:15 #ffic:49 #fico:34 #find:19 #firm:-25 #forg:20 #free:25 #frid:-27 #from:-22 #gand:27 #gare:32
-#garr:25 #gett:21 #gimm:17 #ging:25 #give:74 #goin:56 #good:-21 #guan:17 #guar:26 #half:83 #hall:20 #hanc:19 #hang:18
-#harm:18 #have:-28 #head:36 #held:77 #help:-20 #here:-27 #hind:48 #hing:-43 #hizo:43 #hold:47 #hool:30 #hoqu:23
-#hora:17 #hori:25 #hour:74 #hous:21 #humb:-28 #hurs:-42 #ible:-15 #iday:-23 #idge:42 #iemp:-15 #iend:44 #ierd:-14
-#iern:-21 #ight:98 #igue:-17 #ills:14 #imme:17 #inos:46 #intm:-18 #inut:79 #irme:-15 #iscu:16 #isim:22 #itos:18
-#ittl:25 #ivin:25 #jaja:39 #juev:-26 #just:93 #keep:-14 #king:36 #lace:23 #lame:17 #land:20 #lann:-17 #larg:21
-#larm:41 #late:44 #lcan:29 #ldnt:15 #leav:55 #left:56 #lega:19 #lept:26 #levo:-14 #lier:-21 #ligh:42 #like:20
-#ling:15 #litt:25 #llam:19 #lleg:20 #lmos:19 #lock:25 #loco:-14 #logi:26 #lose:15 #lost:-14 #ltim:16 #luga:35
-#lune:-19 #mana:-32 #mand:-16 #marq:23 #mart:-35 #mbia:-18 #mbsu:-28 #medi:54 #meet:24 #mejo:-29 #mela:-21 #menm:21
-#meth:-14 #mino:45 #mins:96 #minu:79 #modo:22 #moke:-20 #mond:-19 #mora:19 #morr:-37 #most:19 #move:-22 #mpre:-14
-#nada:37 #nana:-25 #ncel:-66 #ncue:14 #nday:-21 #need:-17 #ngin:22 #ning:52 #nino:40 #nnin:53 #noma:55 #noon:-18
-#noth:-16 #ntan:21 #ntie:17 #ntit:47 #ntme:-18 #ntro:23 #ntua:28 #nute:17 #nuto:43 #nuts:31 #ocki:50 #octo:28
-#odav:26 #oder:-36 #odri:-46 #oing:73 #oint:-18 #olan:22 #olog:26 #olvi:-14 #omas:55 #omet:-16 #omor:-37 #oque:31
-#oqui:27 #orad:26 #orit:38 #orri:42 #orro:-37 #orry:64 #oser:16 #ound:24 #ours:-49 #ouse:22 #ovel:16 #over:100
-#paci:21 #para:31 #pasa:19 #pase:-17 #past:77 #pect:15 #pena:56 #perd:58 #pero:71 #pier:-14 #ping:22 #pint:15
-#plac:23 #plan:-23 #pode:-55 #podr:-53 #poin:-18 #polo:26 #poqu:28 #posa:14 #ppoi:-18 #pued:-99 #pues:16 #quar:32
-#qued:-14 #quen:19 #quit:43 #rada:20 #rado:22 #raff:50 #rafi:34 #raig:29 #rain:25 #rake:-17 #rasa:107 #rase:53
-#rdec:19 #rder:17 #rdid:17 #rdon:17 #read:-14 #reco:-14 #rect:-15 #reew:30 #remo:19 #renm:15 #retr:48 #rida:-28
-#ride:25 #ridg:42 #rien:51 #righ:20 #rita:38 #rive:18 #rlie:-21 #rmac:18 #rnes:-21 #rnoo:-16 #road:60 #roke:-15
-#rong:36 #roug:-14 #roun:25 #rque:35 #rrec:-19 #rrie:42 #rrow:-37 #rsda:-41 #rsle:26 #rter:32 #rtes:-35 #runn:72
-#sado:108 #salg:29 #sali:29 #scho:30 #scue:22 #scul:16 #sday:-44 #sema:20 #seno:23 #shal:20 #show:22 #sibl:-20
-#sigu:-17 #slep:26 #slow:34 #smok:-20 #snow:17 #some:-30 #sorr:64 #spac:22 #spot:36 #spue:18 #stam:-42 #stan:-18
-#sted:20 #stil:-17 #stop:-24 #stoy:89 #stra:21 #tamo:-42 #tand:16 #tant:37 #tard:42 #tare:-15 #tart:36 #tely:-25
-#tenm:16 #tern:-16 #text:-23 #that:-49 #then:28 #thin:-45 #thum:-29 #thur:-42 #till:-19 #timo:17 #ting:29 #tion:15
-#tire:-22 #tito:65 #tmen:-18 #toda:35 #todo:-35 #tomo:-37 #took:40 #tops:15 #tora:26 #torn:22 #town:30 #traf:83
-#trai:60 #tras:162 #tren:26 #ttin:14 #ttle:23 #tual:27 #turn:36 #uadr:18 #uall:17 #uard:26 #uart:54 #ucho:18
-#uede:-51 #uedo:-58 #uela:23 #uelt:42 #ueve:-15 #ugar:35 #uite:26 #uito:27 #uldn:15 #ulpe:16 #ulti:16 #umbs:-28
-#unes:-19 #unni:72 #unos:24 #unti:16 #urno:27 #ursd:-41 #urse:-38 #uste:20 #utos:43 #vemo:-20 #veng:85 #vent:17
-#vers:25 #very:51 #vier:-21 #ving:70 #vola:23 #vuel:41 #wait:-16 #week:-45 #were:-15 #will:-16 #work:39 #wron:36
-#xpec:16 %again_later:91 %again_later%agree:46 %again_later%bring:137 %again_later%busy:15 %again_later%call_off:52
-%again_later%car:16 %again_later%car_part:48 %again_later%do_it:38 %again_later%doubt:25 %again_later%elsewhere:22
-%again_later%leak:29 %again_later%lift:-27 %again_later%money:15 %again_later%odometer:43 %again_later%on_way:72
-%again_later%place:106 %again_later%question:76 %again_later%refuse:38 %again_later%start_again:-24
-%again_later%wrong_one:44 %agree:-221 %agree%away:-29 %agree%bring:-27 %agree%call_off:-32 %agree%how_long:63
-%agree%on_way:-53 %agree%phone:19 %agree%place:-24 %agree%refuse:30 %agree%shift_it:22 %agree%wrong_one:26 %away:97
-%away%bad:-14 %away%bring:24 %away%call_off:-70 %away%elsewhere:29 %away%fails:35 %away%family:-21 %away%how_long:42
-%away%leak:39 %away%leave_me:25 %away%money:-17 %away%on_way:-37 %away%refuse:17 %away%wrong_one:49 %bad:27
-%bad%bring:14 %bad%call_off:15 %bad%money:-17 %bad%on_way:24 %bring%busy:15 %bring%call_off:30 %bring%do_it:20
-%bring%how_long:25 %bring%leak:39 %bring%leave_me:-48 %bring%odometer:41 %bring%on_way:23 %bring%phone:19
-%bring%question:33 %bring%refuse:-60 %bring%shift_it:-21 %bring%wrong_one:16 %busy:90 %busy%call_off:-15
-%busy%how_long:20 %busy%leave_me:36 %busy%on_way:65 %busy%place:53 %busy%refuse:20 %call_off:19 %call_off%car:54
-%call_off%car_part:49 %call_off%family:-17 %call_off%lift:14 %call_off%on_way:91 %call_off%place:24
-%call_off%question:94 %call_off%refuse:15 %call_off%season:16 %call_off%smoke_smell:33 %call_off%start_again:-46
-%call_off%thanks:-14 %call_off%who:-16 %call_off%wrong_one:-17 %car:60 %car%family:44 %car%how_long:18 %car%lift:41
-%car%on_way:30 %car%refuse:73 %car_part:37 %car_part%how_long:21 %car_part%place:-39 %car_part%season:17
-%car_part%wrong_one:19 %do_it:34 %do_it%leak:22 %do_it%on_way:18 %do_it%place:34 %do_it%question:34 %do_it%refuse:21
-%do_it%who:15 %do_it%wrong_one:33 %doubt%on_way:19 %doubt%shift_it:18 %elsewhere:25 %elsewhere%on_way:41
-%elsewhere%question:19 %elsewhere%wrong_one:24 %fails:19 %fails%start_again:36 %fails%who:16 %family:104
-%family%how_long:27 %family%odometer:23 %family%on_way:38 %family%place:15 %gone_car:15 %gone_car%leave_me:16
-%gone_car%on_way:47 %gone_car%place:21 %how_long:153 %how_long%lift:-17 %how_long%odometer:20 %how_long%on_way:83
-%how_long%opening:-17 %how_long%place:42 %how_long%refuse:19 %how_long%thanks:18 %how_long%who:22
-%how_long%wrong_one:23 %leak:39 %leak%odometer:15 %leak%refuse:17 %leak%wrong_one:28 %leave_me:-16
-%leave_me%on_way:25 %leave_me%question:17 %leave_me%refuse:43 %lift:22 %lift%refuse:31 %message:-39
-%message%on_way:-24 %money:-45 %money%question:-17 %odometer:26 %odometer%place:-22 %on_way:411 %on_way%opening:-24
-%on_way%phone:42 %on_way%place:81 %on_way%question:40 %on_way%refuse:-99 %on_way%season:17 %on_way%smoke_smell:15
-%on_way%start_again:39 %on_way%thanks:-35 %on_way%who:60 %on_way%wrong_one:76 %opening:-38 %phone%place:17
-%phone%refuse:33 %place:143 %place%question:-21 %place%refuse:27 %place%shift_it:16 %place%thanks:-16 %place%who:48
-%place%wrong_one:51 %question:-58 %question%refuse:65 %question%wrong_one:17 %refuse:-60 %refuse%shift_it:-25
-%refuse%smoke_smell:17 %refuse%thanks:-24 %refuse%wrong_one:27 %season:23 %shift_it:-148 %shift_it%who:16
-%staff%thanks:19 %thanks:-34 %who:26 %who%wrong_one:20 %wrong_one:60 @?:-169 @after_visit:-15 @confirm:309
-@confirm_stop:-28 @confirm_thumbsup:-28 @day:-39 @later:-16 @nothing:98 @offers:-152 @reading:-59 @time:-72 @times:64
-@walk_in:-86 ^_$:-39 ^_ahi:-122 ^_ando:55 ^_any:-20 ^_asi:-22 ^_be:134 ^_can:-25 ^_cancel:-22 ^_cant:-43 ^_coming:34
-^_como:-52 ^_could:-16 ^_couldnt:21 ^_donde:-14 ^_end:-16 ^_estoy:32 ^_eta:-22 ^_going:56 ^_got:-38 ^_had:16
-^_half:54 ^_hay:38 ^_help:-19 ^_hit:49 ^_hmm:-20 ^_how:-53 ^_hoy:-25 ^_i:-61 ^_ill:-36 ^_is:-41 ^_it:-21 ^_just:58
-^_la:17 ^_late:-28 ^_llego:47 ^_me:-57 ^_mejor:-16 ^_mi:20 ^_my:51 ^_need:-14 ^_ni:-14 ^_no:-45 ^_not:-20 ^_ok:-21
-^_on:30 ^_perdon:18 ^_puedo:-35 ^_que:-20 ^_running:48 ^_se:-22 ^_see:-14 ^_si:-91 ^_sorry:16 ^_still:-23 ^_stop:-30
-^_thumbsup:-28 ^_todo:-21 ^_too:-21 ^_took:26 ^_traffic:20 ^_voy:77 ^_were:-23 ^_who:-15 ^_will:-54 ^_y:-80 ^_ya:-22
-^_ye:-20 ^_yep:-35 ^_yes:-61 ^_you:-14 a:55 a__late:44 a__of:18 a__pero:16 a__se:16 a__si:28 a_bit:40 a_few:29
-a_ir:-14 a_little:25 a_poder:-36 about:21 after_$:17 afternoon:-16 agarro:16 agarro_el:16 ahi:-220 ahi_$:21
-ahi__vemos:-17 ahi_el:-23 ahi_estare:-43 ahi_le:-35 ahi_nos:-17 ahorita:25 al:-30 alarm:34 alcanzo:29 alcanzo_a:16
-all:-55 all_set:-20 alla_$:18 almost:19 an:17 an_hour:17 and:15 ando:51 any:-23 apenas:47 appointment:-17 are:-21
-around:26 as:19 as__as:18 asi:-24 at:128 at_$:30 at_the:32 at_this:18 at_work:39 atrasado:62 away:66 away_$:53 ay:17
-back:-31 back_out:-20 be:164 be_$:-15 be__at:63 be__by:64 be__in:47 be_a:64 be_coming:-14 be_late:57 be_there:25
-because:14 behind:48 behind_$:27 behind_the:-21 bit:40 blocking:30 bridge:23 broke:-15 bus:20 but:39 by:92 by_$:73
-by_a:33 by_the:-16 caigo_$:-16 call:-14 call__if:25 came:-17 camino:45 camino_$:20 can:-24 can_i:-19 can_we:-21
-cancel:-51 cancel_$:-18 cancelen:17 cant:-44 cant__it:-15 cant_wait:-16 car:18 cerca:36 chance:20 chance_de:22
-changing:27 choque:23 choque_en:24 cita:-30 cita_$:-30 come:-22 come_in:-24 coming_$:-28 coming__the:-16 como:-24
-con:81 con_los:52 could:-18 cuarto:22 dame:19 dar:17 day:-46 day_$:-30 de:78 de_$:15 de__casa:17 de__escuela:16
-de__hora:28 de_ahi:-14 de_la:26 deja:22 demora:19 despues:18 dia:-46 dia_$:-31 do:-42 do__get:-14 do_i:-17 doctor:18
-dog:15 doing:17 dont:16 dont__my:27 dot:17 down__the:-14 drop:24 earlier:-21 el:96 el_freeway:25 el_jueves:-15
-el_martes:-34 el_turno:18 el_ultimo:17 en:51 en_$:23 en__freeway:25 en__tarde:-49 en__y:15 en_camino:40 en_el:46
-en_la:-43 en_pie:-16 encuentro:14 end_$:-20 era_$:-16 es:-29 es_$:-18 escuela:23 ese:-24 ese_dia:-21 esposa:14
-estamos:-42 estare:-24 estare_$:-27 estoy:89 estoy__el:20 estoy_ahi:47 eta:-22 every:44 exit:14 expect:16 favor_$:-17
-few:38 find:19 freeway:30 freeway_$:19 friday:-23 from:-22 fue:36 fue_el:21 gas:33 gas_$:14 get:-17 get_there:-24
-getting:21 gimme:17 give:62 give_me:33 give_my:24 go:14 going:56 going__be:68 going_to:59 good:-21 good_$:-16 got:-24
-got_to:-18 gps:16 had:48 had__get:14 had_to:48 half:83 half_past:16 half_the:14 has:-15 have:-28 have__back:-20
-have_to:-32 hay:48 hay__choque:24 hay_un:25 held:77 help:-20 help__stuck:-19 help_im:-19 hit:47 hizo:43 hmm:-20
-hold:47 hold_my:43 hora:23 hora_$:39 hour:85 house:22 how:-51 how__are:-17 how__i:-14 how_do:-15 how_late:-17
-how_much:-17 hoy:-39 hoy__la:-24 hoy_en:-24 i:-101 i__be:-27 i__make:17 i__there:-28 i_get:-23 i_shall:20 i_wont:-28
-if:17 if_you:14 ill:-20 ill__a:24 ill__there:-69 ill_be:-26 im:36 im__on:-29 im_not:-43 im_stuck:-15 in:23 in_$:38
-in__car:29 in__of:18 in__week:-34 in_the:-29 ir:-61 ir_$:-28 is:16 is__a:-20 is__going:-17 is__me:20 is_at:16
-is_it:-19 is_there:-23 is_this:-16 is_up:47 it:-111 it_$:-52 it__to:-14 jajaja:19 jueves:-26 just:93 just_not:14
-la__no:49 la__ya:16 la_casa:16 la_cita:-18 la_escuela:23 la_tarde:-87 las:33 las_$:-42 las__me:16 las_si:28 late:87
-late_$:-24 late__you:-16 late_afternoon:-15 late_are:-16 late_sorry:22 lately:-20 lately_$:-20 later:-20 le:-49
-le_caigo:-16 leaving:57 left:56 left_$:63 light:29 like:20 line:15 little:25 llamenme:21 llamenme_para:14 llegando:27
-llegar:-41 llegar_$:-21 llego_$:-69 llego_a:-16 llego_en:36 llevo:-14 lo:-35 loco:-14 los:42 los_ninos:46 lost:-14
-lugar:35 lugar_$:17 lunes:-19 manana:-24 mande:-15 marquenme:14 martes:-35 martes_$:-29 mas:-24 mas_$:100
-mas_tarde:-146 me:99 me_$:-38 me__con:45 me__el:57 me__tarde:23 me__to:16 me__un:18 me__you:14 me_fue:37 me_hizo:44
-me_if:27 media:56 media_hora:25 meeting:24 mejor:-29 mero:19 mi:18 mi_esposa:14 mil:-25 mil_millas:-21 millas_$:-22
-min:296 min_$:126 min_late:44 min_tarde:22 mins:96 minutos:43 minutos_$:24 modo:22 monday:-19 more:14 mucho:18 my:92
-my__away:22 my__i:16 my__on:15 my_spot:39 nada:38 need:-22 ni_modo:22 ninos:46 ninos_$:46 no:36 no_$:-17 no__a:-40
-no__nada:21 no_alcanzo:29 no_me:64 no_voy:-121 nomas:55 nomas_$:14 nomas_el:17 nomas_que:21 nos_vemos:-19 not:-60
-not_coming:-67 now:149 now_$:79 nuts:31 of:22 of_an:21 of_me:29 of_the:25 off:48 ok:14 ok_$:30 on_$:-69 on__road:28
-on_it:-18 on_the:76 one:15 orden:-20 out:88 out_$:54 out__me:16 over:83 over_$:20 overslept:26 para:19 para_alla:40
-para_el:-28 parar:-16 past:77 past_$:46 past_the:20 perdi:24 perdon:17 pero:81 pero_no:26 pero_ya:21 pie:-17 place:24
-poder:-36 podria:-46 podria_ser:-46 poquito:28 por:-24 puede:-59 puedo:-48 puedo_ir:-26 quarter:32 que:22 que__a:26
-que_la:22 quite:17 red:40 red_light:44 retrasado:36 ride:25 ride_to:14 right:21 right_after:18 right_now:15 road:51
-running:70 running_behind:19 running_late:37 salgo:29 school:30 se:52 se__fue:37 se__hizo:44 se_me:53 se_puede:-48
-second_$:17 see:-14 senor:18 sent:15 ser:-41 set_$:-23 shall:20 si:-64 si__no:23 si_ahi:-26 si_voy:-29 sigue:-17
-sigue__pie:-16 sigue_en:-16 sin:-21 slow:34 smoke:-20 snow:18 so:23 something:-14 sorry:64 spot:39 start:37 still:-17
-still_coming:14 still_on:-36 stop:-38 stop_$:-24 straight:21 tantito:38 tantito_$:17 tarde:-16 tarde_$:-55 ten:44
-that:-49 that_day:-15 the:119 the__be:19 the__now:72 the_car:23 the_day:-14 the_dog:17 the_house:23 the_road:39
-the_way:-15 the_week:-34 the_wrong:28 then:28 then_$:-15 there_$:-167 there_a:-17 there_at:69 there_by:74 there_in:59
-there_is:-23 this_$:-14 this_one:18 thumbsup:-28 thumbsup_$:-28 thursday:-37 thursday_$:-26 to:25 to__in:-20
-to__late:32 to__the:15 to_be:66 to_cancel:-16 to_come:-20 todavia:26 todo:-34 todo_en:-20 tomorrow:-36 tomorrow_$:-15
-too:-23 too_late:-20 took:40 town:20 traffic:50 traffic_is:39 trafico:34 trafico_$:28 train:37 tren:26 tren_$:23
-turno:27 ultimo:17 un:83 un__en:24 un_choque:24 un_poquito:25 unos:24 up:124 up_$:18 up__the:34 up_at:71 usted:19
-vemos:-20 vemos_$:-16 vengo:85 vez:18 viernes:-21 voy:32 voy_$:-76 voy__alla:33 voy__camino:30 voy__poder:-36
-voy_a:-98 voy_en:27 voy_para:35 voy_saliendo:15 voy_tarde:43 vuelta:40 wait_$:-16 was:29 way:-34 way_$:-33 way_to:-29
-we:-47 week:-43 week_$:-42 were:-15 who__this:-14 who_is:-15 will:-15 will__it:17 will__there:-49 will_be:-48
-wont__it:14 wont__there:-18 wont_be:-36 wont_make:15 work:42 wrong:36 y:-28 y_$:-78 y_cuarto:14 ya:99 ya__a:-15
-ya__voy:-38 ya_estoy:38 ya_no:-19 ya_voy:105 ye:-20 yep:-41 yep_$:-15 yes:-64 yo:25 you:-58 you__have:15 you__my:14
-you_in:17 you_still:15 you_then:-14 you_there:-30
+#abou:20 #adin:23 #ados:22 #affi:34 #afic:30 #agar:23 #ahor:18 #aigh:19 #alar:51 #alca:25 #ambi:-26 #amen:18 #amin:56
+#amos:-39 #anan:-21 #ance:-45 #ande:-18 #ando:117 #angi:22 #anti:33 #anzo:25 #apen:42 #apol:23 #arad:24 #arli:-20
+#arma:23 #arme:20 #arou:22 #arqu:20 #arro:27 #arto:20 #asad:107 #atel:-20 #ator:24 #atra:114 #avia:23 #avin:52
+#away:61 #ayed:27 #baby:21 #back:-25 #behi:46 #bloc:29 #bout:30 #brid:37 #bsup:-27 #camb:-25 #cami:51 #canc:-59
+#cant:-38 #canz:25 #carr:19 #cela:-25 #cerc:34 #chan:32 #choo:26 #choq:20 #cita:-28 #cito:25 #ckin:42 #come:-22
+#como:-23 #conf:-18 #corr:37 #ctor:27 #cuan:-18 #cuar:19 #cuel:20 #dame:20 #davi:23 #deja:30 #dela:27 #demo:56
+#desp:34 #ding:26 #doct:25 #draw:20 #dria:-44 #drop:27 #eadi:23 #earl:-31 #eavi:52 #econ:18 #edia:48 #eeti:21
+#eewa:28 #egan:23 #ehin:46 #ejor:-26 #elta:37 #emor:67 #emos:-20 #enas:40 #endo:51 #engo:82 #enme:60 #enor:23
+#erca:30 #erdi:34 #erne:-18 #erry:18 #ersl:24 #escu:20 #espa:18 #esta:-57 #esto:82 #etin:21 #etra:42 #etti:18
+#even:21 #ever:65 #eves:-24 #eway:35 #ffic:44 #fico:30 #firm:-22 #free:24 #frid:-24 #from:-20 #gand:24 #gare:30
+#garr:24 #gett:18 #ging:22 #give:66 #goin:53 #good:-19 #guar:23 #half:73 #hall:18 #have:-23 #head:32 #held:70
+#help:-18 #here:-35 #hind:46 #hing:-38 #hizo:39 #hold:41 #hool:26 #hoqu:20 #hori:21 #hour:67 #hous:18 #humb:-27
+#hurs:-39 #iday:-21 #idge:37 #iend:41 #iern:-18 #ight:94 #inos:43 #inut:75 #isim:19 #ittl:21 #ivin:22 #jaja:35
+#juev:-24 #just:87 #king:34 #lace:20 #land:18 #larg:19 #larm:37 #late:37 #lcan:25 #leav:50 #left:52 #lept:24
+#lier:-20 #ligh:42 #litt:21 #lock:23 #logi:23 #luga:30 #mana:-28 #marq:20 #mart:-32 #mbsu:-27 #medi:47 #meet:21
+#mejo:-26 #mela:-18 #menm:19 #mino:40 #mins:88 #minu:75 #modo:18 #moke:-18 #morr:-31 #move:-19 #nada:33 #nana:-22
+#ncel:-59 #nday:-19 #ngin:20 #ning:47 #nino:39 #nnin:48 #noma:47 #ntan:18 #ntit:41 #ntro:20 #ntua:24 #nute:18
+#nuto:41 #nuts:28 #ocki:44 #octo:24 #odav:23 #oder:-32 #odri:-44 #oing:67 #olan:19 #olog:23 #omas:47 #omor:-31
+#oque:27 #oqui:24 #orad:24 #orit:33 #orri:36 #orro:-31 #orry:59 #ound:21 #ours:-43 #ouse:19 #over:90 #paci:18
+#para:28 #past:68 #pena:50 #perd:51 #pero:62 #ping:19 #plac:20 #plan:-20 #pode:-48 #podr:-51 #polo:23 #poqu:25
+#pued:-90 #quar:28 #quit:38 #rada:18 #rado:22 #raff:44 #rafi:30 #raig:26 #rain:23 #rasa:97 #rase:50 #reew:28 #retr:42
+#rida:-24 #ride:22 #ridg:37 #rien:44 #righ:19 #rita:33 #rlie:-20 #rnes:-18 #road:55 #rong:33 #roun:22 #rque:31
+#rrie:36 #rrow:-31 #rsda:-37 #rsle:24 #rter:28 #rtes:-32 #runn:66 #sado:97 #salg:26 #sali:27 #scho:26 #scue:20
+#sday:-40 #seno:20 #shal:18 #show:19 #sibl:-18 #slep:24 #slow:30 #smok:-18 #some:-25 #sorr:59 #spac:19 #spot:33
+#stam:-41 #stil:-19 #stop:-22 #stoy:83 #stra:19 #tamo:-41 #tant:33 #tard:34 #tart:31 #tely:-24 #text:-21 #that:-43
+#then:24 #ther:-23 #thin:-39 #thum:-28 #thur:-39 #till:-20 #ting:24 #tire:-18 #tito:57 #toda:29 #todo:-30 #tomo:-31
+#took:36 #tora:25 #torn:19 #town:27 #traf:75 #trai:54 #tras:150 #tren:24 #ttle:20 #tual:23 #turn:33 #uard:23 #uart:48
+#uede:-46 #uedo:-53 #uela:20 #uelt:37 #ugar:30 #uite:22 #uito:24 #umbs:-27 #unni:66 #unos:21 #urno:24 #ursd:-37
+#urse:-33 #utos:41 #vemo:-18 #veng:75 #vers:23 #very:48 #vier:-19 #ving:63 #vola:20 #vuel:37 #week:-41 #will:-18
+#work:36 #wron:33 %again_later:75 %again_later%agree:39 %again_later%bring:122 %again_later%call_off:48
+%again_later%car_part:43 %again_later%do_it:34 %again_later%doubt:23 %again_later%elsewhere:18 %again_later%leak:26
+%again_later%lift:-21 %again_later%odometer:37 %again_later%on_way:60 %again_later%place:95 %again_later%question:66
+%again_later%refuse:32 %again_later%start_again:-20 %again_later%wrong_one:39 %agree:-209 %agree%away:-24
+%agree%bring:-29 %agree%call_off:-34 %agree%how_long:53 %agree%on_way:-54 %agree%place:-24 %agree%refuse:25
+%agree%shift_it:18 %agree%wrong_one:22 %away:97 %away%bring:24 %away%call_off:-57 %away%elsewhere:27 %away%fails:30
+%away%how_long:37 %away%leak:36 %away%leave_me:23 %away%on_way:-33 %away%wrong_one:44 %bad:24 %bad%on_way:23
+%bring%call_off:31 %bring%how_long:23 %bring%leak:35 %bring%leave_me:-44 %bring%odometer:36 %bring%on_way:24
+%bring%question:30 %bring%refuse:-53 %bring%shift_it:-21 %busy:83 %busy%leave_me:32 %busy%on_way:61 %busy%place:47
+%call_off:19 %call_off%car:49 %call_off%car_part:44 %call_off%on_way:86 %call_off%place:28 %call_off%question:84
+%call_off%smoke_smell:29 %call_off%start_again:-38 %car:55 %car%family:38 %car%lift:36 %car%on_way:28 %car%refuse:65
+%car_part:43 %car_part%how_long:19 %car_part%place:-30 %do_it:31 %do_it%leak:20 %do_it%place:30 %do_it%question:30
+%do_it%refuse:18 %do_it%wrong_one:30 %elsewhere:23 %elsewhere%on_way:36 %elsewhere%wrong_one:21 %fails:19
+%fails%start_again:32 %family:96 %family%how_long:24 %family%odometer:21 %family%on_way:37 %gone_car%on_way:42
+%gone_car%place:18 %how_long:140 %how_long%odometer:18 %how_long%on_way:77 %how_long%place:39 %how_long%who:21
+%how_long%wrong_one:21 %leak:36 %leak%wrong_one:25 %leave_me%on_way:22 %leave_me%refuse:38 %lift:22 %lift%refuse:27
+%message:-36 %message%on_way:-21 %money:-41 %odometer:22 %odometer%place:-19 %on_way:351 %on_way%opening:-20
+%on_way%phone:38 %on_way%place:76 %on_way%question:31 %on_way%refuse:-90 %on_way%start_again:35 %on_way%thanks:-31
+%on_way%who:56 %on_way%wrong_one:70 %opening:-32 %phone%refuse:28 %place:141 %place%question:-23 %place%refuse:24
+%place%who:47 %place%wrong_one:46 %question:-59 %question%refuse:56 %refuse:-71 %refuse%shift_it:-23
+%refuse%thanks:-21 %refuse%wrong_one:23 %season:18 %shift_it:-134 %thanks:-31 %who:25 %who%wrong_one:18 %wrong_one:57
+@?:-154 @confirm:296 @confirm_stop:-25 @confirm_thumbsup:-27 @day:-37 @nothing:100 @offers:-137 @reading:-54
+@time:-64 @times:63 @walk_in:-80 ^_$:-32 ^_ahi:-115 ^_ando:50 ^_any:-19 ^_asi:-20 ^_be:118 ^_can:-23 ^_cancel:-19
+^_cant:-36 ^_coming:29 ^_como:-49 ^_couldnt:19 ^_estoy:28 ^_eta:-18 ^_going:51 ^_got:-32 ^_half:46 ^_hay:34
+^_help:-18 ^_hit:46 ^_how:-45 ^_hoy:-23 ^_i:-53 ^_ill:-38 ^_is:-36 ^_it:-19 ^_just:53 ^_late:-26 ^_llego:42 ^_me:-42
+^_my:45 ^_no:-48 ^_not:-19 ^_ok:-19 ^_on:28 ^_puedo:-33 ^_que:-19 ^_running:43 ^_si:-84 ^_still:-22 ^_stop:-28
+^_thumbsup:-27 ^_todo:-18 ^_too:-20 ^_took:23 ^_traffic:19 ^_voy:69 ^_were:-21 ^_will:-50 ^_y:-71 ^_yep:-31 ^_yes:-53
+a:42 a__late:38 a__si:24 a_bit:36 a_few:26 a_little:21 a_poder:-32 about:20 ahi:-203 ahi_$:20 ahi_el:-21
+ahi_estare:-37 ahi_le:-32 ahorita:21 al:-26 alarm:31 alcanzo:25 all:-47 all_set:-18 ando:47 any:-22 apenas:42 are:-19
+around:22 asi:-21 at:119 at_$:25 at_the:31 at_work:37 atrasado:56 away:61 away_$:49 back:-25 be:142 be__at:57
+be__by:58 be__in:41 be_a:57 be_late:50 be_there:18 behind:46 behind_$:24 bit:36 blocking:27 bridge:20 bus:18 but:33
+by:84 by_$:66 by_a:30 call__if:22 camino:40 camino_$:18 can:-22 can_we:-19 cancel:-45 cant:-38 cerca:34 chance_de:19
+changing:24 choque:20 choque_en:21 cita:-27 cita_$:-28 come:-21 come_in:-22 coming_$:-29 como:-23 con:75 con_los:49
+cuarto:20 day:-42 day_$:-27 de:69 de__hora:24 de_la:24 deja:19 dia:-43 dia_$:-29 do:-39 dont__my:24 drop:20
+earlier:-20 el:90 el_freeway:23 el_martes:-31 en:51 en_$:21 en__freeway:23 en__tarde:-44 en_camino:36 en_el:45
+en_la:-39 es:-27 escuela:20 ese:-23 ese_dia:-20 estamos:-41 estare:-22 estare_$:-23 estoy:83 estoy__el:18
+estoy_ahi:42 eta:-18 every:42 few:34 freeway:28 freeway_$:18 friday:-20 from:-20 fue:31 gas:30 get_there:-20
+getting:18 give:56 give_me:28 give_my:22 going:53 going__be:62 going_to:55 good:-19 got:-20 had:42 had_to:43 half:73
+have:-23 have_to:-26 hay:42 hay__choque:21 hay_un:21 held:70 help:-18 hit:44 hizo:39 hold:41 hold_my:37 hora:21
+hora_$:35 hour:76 house:19 how:-44 hoy:-36 hoy__la:-23 hoy_en:-23 i:-90 i__be:-23 i__there:-23 i_get:-19 i_shall:18
+i_wont:-24 ill:-23 ill__a:21 ill__there:-64 ill_be:-27 im:31 im__on:-25 im_not:-40 in_$:32 in__car:25 in__week:-30
+in_the:-27 ir:-56 ir_$:-25 is__a:-18 is__me:18 is_there:-21 is_up:40 it:-102 it_$:-47 jueves:-24 just:87 la__no:42
+la_escuela:20 la_tarde:-78 las:27 las_$:-38 las_si:24 late:77 late_$:-18 late_sorry:20 lately:-19 lately_$:-19
+later:-18 le:-44 leaving:52 left:52 left_$:57 light:30 little:21 llamenme:19 llegando:24 llegar:-37 llegar_$:-19
+llego_$:-62 llego_en:32 lo:-32 los:40 los_ninos:43 lugar:30 manana:-21 martes:-32 martes_$:-26 mas:-27 mas_$:89
+mas_tarde:-134 me:106 me_$:-32 me__con:43 me__el:53 me__tarde:22 me_fue:32 me_hizo:39 me_if:24 media:49 media_hora:23
+meeting:21 mejor:-26 mil:-23 mil_millas:-19 millas_$:-20 min:273 min_$:117 min_late:39 min_tarde:21 mins:88
+minutos:41 minutos_$:23 modo:18 my:86 my__away:20 my_spot:36 nada:33 need:-20 ni_modo:18 ninos:43 ninos_$:43 no:22
+no_$:-19 no__a:-36 no__nada:19 no_alcanzo:25 no_me:56 no_voy:-104 nomas:47 nomas_que:18 nos_vemos:-18 not:-56
+not_coming:-61 now:133 now_$:71 nuts:28 of:20 of_an:18 of_me:24 of_the:23 off:43 ok_$:25 on_$:-64 on__road:27
+on_the:69 orden:-18 out:88 out_$:56 over:74 over_$:18 overslept:24 para:19 para_alla:36 para_el:-24 past:68 past_$:40
+past_the:18 perdi:21 pero:71 pero_no:23 pero_ya:18 place:21 poder:-32 podria:-44 podria_ser:-44 poquito:25 por:-22
+puede:-53 puedo:-45 puedo_ir:-25 quarter:28 que__a:22 que_la:19 red:39 red_light:43 retrasado:32 ride:22 right:20
+road:47 running:63 running_late:33 salgo:26 school:26 se:48 se__fue:32 se__hizo:40 se_me:50 se_puede:-42 ser:-40
+set_$:-21 shall:18 si:-63 si__no:20 si_ahi:-23 si_voy:-30 sin:-18 slow:30 so:18 sorry:59 spot:35 start:32 still:-19
+still_on:-33 stop:-35 stop_$:-21 straight:19 tantito:33 tarde_$:-49 ten:39 that:-43 the:118 the__now:64 the_car:21
+the_house:20 the_road:35 the_week:-30 the_wrong:26 then:24 there_$:-157 there_at:61 there_by:67 there_in:51
+there_is:-20 thumbsup:-27 thumbsup_$:-27 thursday:-34 thursday_$:-24 to:30 to__in:-19 to__late:29 to_be:60
+to_come:-19 todavia:23 todo:-29 todo_en:-18 tomorrow:-30 too:-22 too_late:-19 took:36 town:19 traffic:45
+traffic_is:35 trafico:30 trafico_$:25 train:33 tren:24 tren_$:21 turno:24 un:72 un__en:21 un_choque:21 un_poquito:22
+unos:21 up:109 up__the:31 up_at:66 vemos:-18 vengo:75 viernes:-18 voy:33 voy_$:-67 voy__alla:30 voy__camino:27
+voy__poder:-31 voy_a:-89 voy_en:24 voy_para:32 voy_tarde:39 vuelta:36 was:25 way:-29 way_$:-28 way_to:-27 we:-41
+week:-39 week_$:-38 will__there:-46 will_be:-45 wont_be:-31 work:38 wrong:33 y:-25 y_$:-70 ya:95 ya__voy:-32
+ya_estoy:37 ya_no:-18 ya_voy:94 yep:-37 yes:-55 yo:21 you:-54 you_there:-26
 """

@@ -1,365 +1,250 @@
 """What speaks for and against `unclear`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "unclear"
-BIAS = -51
+BIAS = -54
 WEIGHTS = """\
-#abel:-14 #aben:56 #abin:-14 #abla:57 #able:-28 #ablo:-21 #abor:-29 #abue:18 #acac:-28 #acce:38 #acci:15 #aced:-28
-#acei:34 #acen:109 #acep:110 #acer:-19 #achi:49 #acio:25 #acke:17 #acti:-21 #actl:-23 #actu:137 #adas:45 #addr:-43
-#aded:-18 #adel:-21 #aden:18 #ades:19 #adie:-21 #adio:21 #ador:100 #adre:23 #afte:-24 #afue:27 #agai:60 #agar:19
-#agen:21 #ages:-39 #agos:23 #agra:-15 #agua:-48 #ague:45 #ahea:-19 #ahor:-15 #aigo:-17 #aile:53 #aint:25 #aire:57
-#airs:17 #aiti:44 #ajaj:78 #ajan:23 #ajes:-71 #aken:-20 #akes:-53 #alan:27 #alar:23 #alca:-19 #alen:-18 #aler:-23
-#ales:-22 #algo:-31 #alia:38 #alie:-14 #alin:42 #alki:26 #alle:-45 #allo:14 #allp:-46 #ally:-39 #alme:-18 #almo:-20
-#alre:-48 #alri:-27 #also:50 #alud:-34 #amac:14 #amag:-20 #amam:-15 #amat:46 #ambe:15 #amen:-28 #amor:18 #amos:-48
-#anan:15 #anas:64 #ance:-43 #anci:14 #anda:36 #ande:26 #andm:-19 #ando:-81 #ands:-15 #anej:57 #aner:32 #anks:30
-#anme:-15 #anne:-25 #anoc:21 #anol:20 #anos:45 #ansm:26 #ante:-26 #anty:35 #anym:42 #anyw:14 #apar:-22 #aper:33
-#apid:-16 #appe:-21 #appo:-26 #appy:-25 #apto:30 #apun:-27 #aqui:68 #arda:-27 #ards:43 #area:32 #aren:-37 #arge:-53
-#aria:-31 #arin:-19 #arje:67 #arki:16 #arle:46 #arli:-30 #arlo:26 #arly:-37 #arme:-66 #aron:-68 #arou:-27 #arra:34
-#arre:34 #arri:16 #arro:15 #arse:26 #arte:21 #arti:97 #arto:15 #arts:41 #asad:-14 #asap:-46 #asca:-14 #aski:-16
-#asse:40 #asta:-24 #aste:55 #atan:66 #atch:-72 #ater:25 #atic:71 #atio:17 #atis:-41 #ativ:-42 #ator:-40 #atra:-22
-#atul:56 #atur:26 #auto:156 #avid:-14 #avin:-28 #avis:-24 #away:17 #aybe:-16 #ayed:17 #ayud:-17 #baja:34 #ball:-50
-#band:-20 #bano:69 #bath:20 #been:-24 #bend:-27 #best:-24 #bett:-21 #betw:-14 #biar:-25 #bici:63 #bien:38 #bike:33
-#bill:-18 #birm:-14 #blam:-19 #blan:82 #blar:-14 #blem:-16 #bles:-40 #blig:-24 #bloc:57 #blue:17 #body:-32 #boom:17
-#borr:-32 #both:-24 #brak:-45 #bras:17 #brat:-17 #brig:75 #brin:96 #bscr:-32 #buel:18 #buen:-15 #burn:-15 #busi:-17
-#buzo:31 #bvio:-20 #cabe:-16 #cabi:-14 #caci:-25 #cade:41 #cafe:16 #cale:-18 #call:-54 #camb:-70 #came:-69 #canc:-28
-#canz:-19 #card:77 #care:-23 #carr:21 #cars:50 #cart:14 #casa:47 #casc:-14 #cati:-57 #ccep:14 #ccid:18 #ccio:-18
-#ceit:34 #cele:-19 #cell:-21 #celu:18 #cept:119 #cerc:29 #cerl:-14 #cesa:-14 #cesi:-17 #chai:40 #chan:-17 #char:-64
-#chea:-14 #chec:16 #ched:-24 #chem:-36 #cheq:17 #chin:23 #chis:27 #choc:16 #cial:-39 #cian:21 #cibo:66 #cide:16
-#cita:-65 #cked:91 #cket:24 #ckin:-37 #ckup:-17 #clam:21 #clas:-16 #clea:29 #cles:36 #clic:104 #clie:-20 #clos:-32
-#cobr:-57 #coff:22 #coma:34 #come:-30 #como:21 #comp:74 #cond:23 #cong:74 #cono:14 #cons:-26 #cont:29 #cool:-20
-#corn:25 #cost:-57 #coul:24 #coun:-22 #cove:-15 #crac:14 #creo:-14 #crui:30 #cted:25 #ctic:32 #ctio:-30 #ctiv:-30
-#ctly:-23 #ctri:38 #ctua:51 #ctur:96 #cual:-26 #cuan:32 #cuar:-23 #cuen:-59 #cupo:26 #curr:58 #cust:-14 #cycl:61
-#dale:-14 #dama:-20 #dame:-27 #darm:-19 #dash:-26 #days:-43 #ddre:-43 #deal:-25 #deci:-22 #deja:35 #deje:-71
-#dejo:-16 #dela:-15 #dele:-47 #deli:56 #deme:-43 #dena:25 #dent:22 #depe:-14 #desc:-71 #desd:19 #desp:-24 #deta:33
-#dias:15 #didn:-14 #dies:29 #diff:-18 #digo:83 #dijo:43 #dimo:-20 #dire:-60 #dist:74 #dito:133 #dnes:-15 #does:27
-#dome:-17 #domi:-44 #dond:20 #dont:-23 #door:46 #dora:36 #down:-61 #dres:-57 #driv:38 #drop:100 #dshi:18 #dule:-32
-#dura:16 #each:-17 #eaci:48 #eady:-24 #eage:-21 #eaki:32 #eale:-18 #eall:-96 #eand:-18 #eard:19 #eari:-19 #earl:-70
-#earn:28 #ease:-60 #eath:15 #eave:30 #eavi:-18 #ebod:-15 #ecal:-14 #ecar:30 #eces:-76 #echi:-26 #ecia:-65 #ecib:72
-#ecio:-57 #ecir:-15 #ecla:23 #econ:-24 #ecte:26 #ectr:38 #edal:-17 #edan:-18 #edes:29 #edia:-14 #edne:-15 #edul:-32
-#eeke:-15 #eels:-25 #eeri:-27 #eeti:53 #efec:21 #efie:-20 #efon:-16 #egal:19 #egat:-24 #egla:63 #egue:34 #egui:-67
-#egur:28 #eird:-17 #eite:34 #eith:-38 #ejan:83 #ejar:36 #ejel:-14 #ejem:-33 #ejen:-16 #ejor:-21 #eken:-15 #elan:-24
-#elec:65 #elef:-16 #eliv:60 #eliz:-27 #ello:-74 #else:-15 #elta:-16 #elul:18 #emai:44 #eman:-22 #embe:14 #emem:19
-#emen:-16 #emin:-18 #emov:-20 #empe:-16 #empo:-18 #empr:-36 #empt:34 #enco:-25 #enda:-30 #ende:95 #endi:-48 #endr:-20
-#ends:40 #enen:137 #enes:-23 #engi:-27 #enla:14 #enme:-73 #enos:-41 #ente:21 #enti:-35 #entl:55 #ento:-39 #ents:35
-#eopl:-15 #epen:-18 #epla:-31 #eply:76 #epta:108 #equi:-14 #eran:-21 #erar:-60 #erat:-15 #erca:29 #erde:-27 #erdi:-20
-#erdo:14 #ered:32 #eren:-43 #eres:33 #eria:21 #erin:-37 #erio:-23 #erlo:-18 #erne:-39 #erni:-17 #eros:25 #erra:-17
-#erso:17 #erst:23 #erta:14 #erti:54 #erva:-19 #ervi:14 #erwo:50 #escr:58 #escu:-61 #esda:-25 #esde:19 #eser:-18
-#esit:-17 #esnt:-18 #espa:21 #espe:-25 #espo:35 #essa:32 #esse:-16 #esta:74 #este:17 #esto:-37 #eter:-34 #etin:50
-#ette:-24 #etwe:-14 #evar:80 #evas:-18 #even:-22 #ever:-82 #evis:29 #evok:-29 #eway:-20 #ewhe:17 #exac:-29 #exam:66
-#expl:-21 #exti:-34 #exto:-25 #exts:-32 #fact:100 #fall:-17 #falt:18 #feel:-33 #feli:-18 #fell:39 #fere:-20 #ffee:22
-#ffic:72 #ffle:42 #fica:14 #fice:79 #fici:19 #fier:-28 #filt:-37 #fina:29 #find:-19 #fini:-44 #firs:-26 #fixe:-17
-#floo:22 #flor:14 #fore:-20 #four:-45 #free:-52 #fren:-80 #from:34 #fter:-24 #fuga:-25 #full:16 #fuma:17 #gado:98
-#gain:60 #gale:-39 #game:88 #gana:71 #gand:-15 #gano:29 #gati:-24 #gato:38 #genc:22 #gend:-67 #ghts:-22 #gine:-28
-#ging:-24 #give:-28 #givi:-19 #glan:64 #glas:49 #gles:95 #goin:-59 #golf:14 #gone:-28 #good:-28 #grab:34 #grad:-25
-#grat:26 #grav:-24 #grea:-26 #gual:-26 #guan:-20 #guar:35 #guen:-16 #guie:20 #gura:37 #guys:-23 #habl:38 #hace:74
-#haga:-24 #haha:74 #hair:40 #hama:14 #hanc:-35 #hank:-14 #happ:-32 #harg:-62 #have:-35 #head:-35 #heap:-14 #heca:29
-#hedu:-32 #hell:-64 #help:-24 #hequ:17 #here:102 #hese:-30 #hich:-27 #hiel:37 #hijo:37 #hile:23 #hina:-26 #hine:40
-#hing:-31 #hink:-17 #hitc:50 #hoco:20 #hole:-21 #home:58 #hora:-32 #hori:-19 #hosp:-17 #hour:-36 #hous:-24 #howl:-16
-#hrou:42 #humb:-19 #hurs:-34 #husb:-19 #hutt:29 #iado:19 #iben:18 #ibir:-34 #ible:-18 #icat:16 #icia:18 #icie:-15
-#icki:-17 #icku:-17 #icos:50 #idea:42 #ider:18 #idnt:-14 #ieja:22 #ield:30 #iemp:-30 #iera:-17 #ierc:-17 #iere:-21
-#iern:-24 #iero:-28 #ierr:-17 #iffe:-18 #ific:24 #ight:-34 #igua:-30 #ilea:-20 #iled:14 #ilen:25 #iler:38 #iles:-21
-#ilia:-14 #illa:50 #illi:16 #ilte:-14 #imag:154 #imat:-19 #imos:-23 #impi:51 #inat:15 #inca:-18 #ince:-17 #indi:22
-#indo:93 #inds:17 #inea:43 #ines:22 #info:-56 #ingl:80 #ingo:-42 #ingu:-22 #inis:-41 #inne:59 #inos:25 #insi:15
-#insp:25 #inst:14 #intm:-24 #into:48 #invo:81 #iona:24 #ione:50 #ions:67 #ious:-36 #iper:71 #ippe:-32 #ippi:-19
-#iran:-22 #irec:-59 #irma:-16 #irst:-26 #isan:89 #isar:-28 #isit:-23 #ismo:-18 #issi:-21 #ista:-25 #iste:56 #itch:36
-#ithe:-38 #itin:38 #itte:36 #ittl:23 #iver:44 #ivin:66 #ixed:-17 #jaja:200 #jalo:-20 #jeje:49 #jelo:-14 #jeme:-31
-#jeta:67 #jueg:78 #just:-61 #keep:-29 #kend:-15 #keys:-15 #king:-24 #knoc:35 #know:-77 #ksgi:-19 #labo:-29 #lace:-27
-#lado:-15 #lain:-25 #lame:-16 #lamo:-17 #lanc:-16 #lass:33 #late:-25 #lati:50 #lave:42 #lcan:-19 #ldin:16 #ldnt:-20
-#leak:-15 #leas:-47 #leav:16 #lect:64 #lefo:-16 #left:-16 #legu:39 #lenc:25 #lent:36 #lers:21 #less:-37 #lete:-15
-#lets:-22 #leva:69 #lgun:-15 #libr:26 #lick:34 #lien:-36 #lier:-29 #lies:16 #ligh:-56 #like:-51 #limp:43 #line:22
-#ling:-24 #link:45 #list:-63 #litt:23 #live:36 #lkin:26 #llam:-65 #llan:35 #llas:39 #llav:42 #lleg:32 #ller:-28
-#llev:61 #llpa:-46 #lmen:-18 #lmos:-18 #loan:37 #loca:-64 #lock:61 #long:22 #lood:-16 #loor:27 #lose:-39 #lost:-14
-#loud:-14 #love:30 #lpar:-46 #lrea:-48 #lrig:-27 #lter:-18 #ludo:-23 #lueg:27 #luga:-55 #lula:18 #lvid:36 #mach:40
-#maci:-18 #maco:14 #madr:28 #mage:135 #mail:62 #main:-29 #make:-17 #maki:-26 #mame:-16 #mana:-45 #mand:98 #mane:39
-#mann:-20 #maqu:50 #mart:-28 #mati:59 #matt:24 #mayb:-16 #mayo:-19 #mbia:-42 #mbie:59 #mbio:-15 #mbre:30 #mean:26
-#mebo:-15 #medi:-14 #meet:51 #mejo:-21 #memb:19 #mens:20 #ment:18 #mess:52 #mete:-20 #mewh:24 #mier:-17 #migh:-33
-#migo:-14 #mijo:29 #mile:-36 #mili:-22 #mill:-32 #mind:-27 #mine:-17 #ming:-37 #misi:32 #mism:-20 #miss:-27 #modo:-14
-#moni:40 #morn:-23 #most:-19 #moto:63 #move:-35 #movi:-14 #mpan:-29 #mpia:52 #mple:49 #mpra:29 #mpty:35 #mput:28
-#much:-58 #must:-26 #nada:-18 #nadi:-21 #nado:20 #name:-55 #nana:15 #nanc:22 #navi:-14 #nced:25 #ncel:-43 #nces:-27
-#ncom:19 #ncon:-28 #ndam:-21 #ndan:109 #ndar:-28 #nday:-28 #ndem:-33 #nden:101 #nder:-46 #ndim:-17 #ndin:-23 #ndow:94
-#ndsh:18 #neac:48 #nece:-60 #nega:-24 #neit:-25 #neja:72 #nejo:-14 #nero:-16 #nesd:-15 #nest:-17 #neve:-19 #news:19
-#next:-29 #ngan:-21 #nged:-20 #nges:14 #ngin:-34 #ngla:111 #ngle:79 #ngra:67 #ngun:-19 #nice:-16 #nido:14 #nigh:43
-#ning:-52 #nino:42 #nion:14 #nish:-43 #nito:32 #nksg:-19 #nner:35 #nobo:-36 #nock:35 #nois:20 #noma:-34 #none:-25
-#noon:-14 #nort:-47 #noth:-24 #noti:30 #nsen:-18 #nsid:14 #nsmi:26 #nsor:22 #nspe:25 #nsto:-19 #ntac:-16 #ntar:-15
-#ntas:60 #nter:-38 #ntes:42 #ntia:16 #ntly:55 #ntme:-24 #ntos:17 #ntra:42 #ntre:17 #ntur:14 #nuev:-37 #numb:-41
-#nume:-16 #nvoi:82 #nymo:42 #nyth:16 #oane:38 #obli:-24 #obod:-36 #obot:80 #obra:-57 #obri:51 #obvi:-20 #ocat:-78
-#ocho:-14 #ocke:73 #ocki:-14 #ocup:34 #oday:-35 #odom:-17 #oesn:-18 #offe:39 #offi:79 #oger:-20 #oice:112 #oiga:31
-#oing:-52 #oint:-37 #oise:20 #okin:-16 #olan:-16 #olar:19 #oldi:16 #olve:-14 #olvi:33 #omas:-35 #omat:96 #omeb:-15
-#omen:-17 #omer:20 #omet:-35 #omew:24 #omin:-29 #ompl:-22 #ompr:71 #ompu:26 #once:-16 #onch:15 #onde:17 #ondi:25
-#ondo:62 #oner:-20 #ones:-17 #ongr:67 #onit:34 #onjo:97 #only:-19 #onta:-22 #ontr:57 #ooki:-16 #oone:-24 #open:-111
-#oper:-16 #ople:-15 #orar:-24 #orcy:34 #ords:19 #ored:20 #ores:47 #orev:-18 #orio:-28 #orki:18 #orma:-35 #orne:25
-#orni:-25 #orra:24 #orre:-43 #orry:20 #orse:-24 #orte:-28 #orth:-51 #orti:60 #oses:32 #ospi:-17 #ossi:-18 #otal:-31
-#otif:25 #otro:-19 #ound:-46 #ount:-27 #oure:-28 #ours:-36 #ousl:-22 #oved:42 #over:-85 #ovin:-14 #owed:26 #owli:-17
-#pack:60 #pads:-15 #paga:22 #pago:21 #pain:19 #pala:14 #pano:20 #pape:47 #park:-39 #part:183 #pasa:-40 #pase:-14
-#pass:28 #past:-22 #pcio:-18 #peak:-49 #peci:-48 #pect:15 #peda:-17 #pend:-18 #peop:-15 #pera:-24 #perf:-14 #perr:18
-#pers:101 #perw:50 #pick:37 #pido:-16 #pier:-14 #pint:20 #piso:16 #pita:-19 #plac:-44 #plai:-23 #plan:-20 #plea:-31
-#poin:-35 #pond:55 #pons:31 #posa:-27 #pped:-49 #ppin:-21 #ppoi:-26 #prac:32 #pran:22 #prec:-45 #pref:-23 #pren:32
-#pres:22 #pric:-103 #prin:-23 #ptan:126 #ptio:-17 #puer:30 #pull:-19 #punt:-32 #pute:17 #quea:33 #qued:-27 #quem:-22
-#quen:-21 #quic:-31 #quie:-49 #quin:40 #quit:-37 #quot:-26 #raba:52 #rack:23 #ract:30 #rade:-38 #radi:14 #rado:-27
-#raff:37 #raig:-16 #rail:46 #rain:-53 #raja:16 #rake:-44 #rame:-58 #rand:42 #rano:-26 #rans:14 #rant:50 #rapi:-19
-#rari:-25 #raro:-44 #rata:44 #rate:-16 #rath:-16 #rati:-47 #rato:-35 #ratu:51 #rave:-24 #rcar:-27 #rcol:-16 #rcyc:34
-#rdad:-16 #rdon:28 #reac:-39 #read:20 #real:-91 #reas:-15 #reat:-17 #reca:-26 #recc:-21 #rece:26 #rect:-42 #reet:-28
-#refi:-20 #rega:28 #regl:61 #remi:57 #rend:28 #renm:-18 #reno:-57 #rent:82 #repl:62 #rese:-32 #resp:81 #ress:-61
-#rest:16 #resu:-28 #reve:-22 #revi:43 #revo:-30 #rgen:-21 #rger:19 #riba:-19 #ribe:-31 #ribi:-32 #ribl:-24 #ribo:78
-#rice:-104 #righ:28 #rinc:-22 #ring:69 #rios:19 #riou:-32 #ripp:-33 #rite:14 #rive:-41 #rivi:88 #rjet:67 #rkin:34
-#rlie:-30 #rmac:-21 #rmed:14 #rned:52 #rner:25 #rnes:-37 #rnig:-17 #rnin:-30 #robo:80 #rock:-17 #roll:-14 #rong:-59
-#ront:-16 #room:74 #rose:31 #roug:15 #roun:-33 #rran:37 #rreg:46 #rren:44 #rrib:-26 #rros:71 #rson:17 #rted:-25
-#rtes:44 #rtil:65 #ruck:-38 #rude:-17 #ruen:-16 #ruis:30 #runk:30 #rvic:21 #rwar:-17 #rwor:50 #sabe:76 #saca:-46
-#sada:49 #safe:-14 #sage:81 #sala:130 #salu:-34 #same:-35 #saqu:-23 #sari:-15 #sary:-30 #says:-43 #sban:-19 #scab:-14
-#sche:-32 #scou:-22 #scra:-18 #scri:14 #scue:-55 #sday:-29 #seas:-19 #seco:-23 #seda:-14 #segu:-50 #self:-23 #sell:94
-#sema:-20 #semo:22 #send:41 #sera:15 #seri:-45 #sgiv:-19 #shie:17 #shop:-62 #sibl:-26 #side:-42 #sien:20 #sier:-18
-#sign:-20 #sigo:-30 #sile:25 #sill:14 #sinc:-14 #sing:-22 #sion:-15 #sito:-17 #skin:-16 #slip:-21 #smis:26 #snow:63
-#sold:-35 #soon:-32 #sorr:22 #soun:-15 #spac:-18 #spam:-26 #span:39 #spar:24 #spea:-49 #spec:-24 #sper:-16 #spit:-18
-#spon:107 #spos:-33 #spot:-14 #spre:20 #spri:-19 #sque:29 #ssag:61 #ssed:-26 #sses:46 #ssib:-16 #ssin:-20 #ssio:-14
-#stad:17 #stan:78 #star:-72 #stat:29 #stee:-28 #stem:-16 #stic:-22 #stil:16 #stim:-29 #stin:24 #stom:-14 #stop:-82
-#stre:-35 #stri:-35 #stuf:-16 #stuv:15 #subs:-32 #suen:-22 #sume:-14 #sund:-21 #supp:26 #sure:17 #susc:-17 #tach:22
-#tact:-16 #tado:27 #tail:41 #talk:43 #tall:-34 #tamb:71 #tant:-28 #tard:-25 #tarj:67 #tart:-35 #tati:34 #tech:-22
-#tede:29 #teer:-28 #tele:-23 #tely:-21 #tema:-15 #temp:-35 #tena:-16 #tend:43 #teng:-24 #teni:27 #tent:-17 #tera:-35
-#terd:-15 #tere:-17 #teri:18 #teve:-31 #text:-63 #than:-41 #that:-105 #them:-25 #then:-42 #ther:-28 #thes:-30
-#they:-18 #thin:-46 #thir:-15 #this:-60 #thou:-17 #thro:58 #thum:-24 #thur:-19 #tica:18 #tice:36 #tico:40 #tido:80
-#tiem:-25 #tien:40 #tifi:53 #till:66 #tima:-32 #time:-51 #tina:14 #ting:32 #tion:-35 #tira:-18 #tire:-26 #tive:-46
-#tmen:-24 #tmrw:-15 #toda:-45 #todo:-30 #toma:97 #took:-23 #topa:-22 #torc:34 #tore:34 #tori:-32 #tort:65 #tory:27
-#tota:-31 #trab:32 #trad:-24 #trae:23 #trai:26 #trar:-26 #tras:-15 #trat:49 #tree:-30 #tric:37 #trip:52 #truc:-44
-#true:-16 #trun:31 #tten:14 #tter:-19 #ttin:-17 #ttle:45 #tual:51 #tues:-20 #tuff:-16 #tula:56 #tura:114 #turn:42
-#twee:-14 #twic:-14 #twis:-19 #typi:22 #uall:51 #ualm:-16 #uant:17 #uard:35 #uare:-21 #ubre:18 #ubsc:-32 #ucho:-48
-#udos:-23 #ueak:38 #ueda:-20 #uego:102 #uelo:15 #uelt:-18 #uelv:-17 #uena:-43 #uenm:-21 #ueno:15 #uent:-61 #uera:24
-#uest:14 #uete:14 #ueva:-27 #ugar:-55 #ught:-24 #uick:-31 #uido:-14 #uier:-30 #uina:43 #uise:29 #ulat:56 #uldn:-20
-#ulti:-16 #umar:17 #umbe:-41 #umbr:16 #umbs:-19 #umer:-21 #umpe:16 #unda:-26 #unde:-39 #unio:16 #unos:-18 #unst:-19
-#unta:-31 #uote:-26 #upan:16 #uran:47 #urge:-22 #urne:52 #urre:56 #usad:63 #usan:69 #usba:-19 #uscr:-17 #used:43
-#usly:-22 #usta:-24 #uste:27 #uter:17 #utom:97 #uttl:29 #uzon:31 #vaca:-31 #vaci:-19 #vece:-17 #vend:124 #veng:31
-#vere:29 #veri:15 #vern:-17 #very:-25 #vete:-14 #vibr:-28 #vice:21 #vida:27 #vide:20 #vien:-24 #vier:-14 #view:14
-#ving:24 #visa:55 #visi:-49 #viso:-26 #voic:112 #voke:-29 #vola:-15 #volv:-16 #vuel:-33 #wait:14 #walk:16 #ward:-21
-#warr:35 #wedn:-15 #week:-45 #ween:-14 #weir:-17 #well:33 #went:-33 #were:-33 #when:-44 #wher:14 #whic:-26 #whil:23
-#wice:-14 #wife:-39 #wifi:213 #wind:112 #wing:-14 #wipe:55 #wire:-20 #wist:-19 #wlin:-17 #word:64 #work:34 #worn:-25
-#wors:-24 #woul:-19 #wron:-59 #xact:-29 #xpla:-14 #xtin:-33 #xtos:-23 #ycle:52 #yeah:-21 #yest:-15 #ymor:42 #yone:14
-#your:28 #ypin:22 #yuda:-16 #ywhe:17 %again_later:-138 %again_later%agree:-18 %again_later%bad:-20
-%again_later%busy:33 %again_later%car:-30 %again_later%car_part:36 %again_later%do_it:-27 %again_later%family:-42
-%again_later%how_long:23 %again_later%lift:-59 %again_later%message:-18 %again_later%money:-25 %again_later%noise:39
-%again_later%on_way:35 %again_later%pay_day:-60 %again_later%phone:45 %again_later%place:-26 %again_later%question:23
-%again_later%refuse:-32 %again_later%season:-22 %again_later%staff:39 %again_later%start_again:81
-%again_later%who:-15 %agree:-114 %agree%bring:47 %agree%busy:-19 %agree%call_off:81 %agree%car:67 %agree%car_part:26
-%agree%family:20 %agree%gone_car:-18 %agree%how_long:47 %agree%leave_me:-16 %agree%lift:88 %agree%message:-32
-%agree%money:94 %agree%noise:-43 %agree%pay_day:67 %agree%question:-65 %agree%shift_it:-27 %agree%staff:-16
-%agree%thanks:-21 %agree%wrong_one:-19 %away:-50 %away%bring:-23 %away%call_off:-20 %away%car:33 %away%leave_me:-14
-%away%lift:-15 %away%meaning:14 %away%message:28 %away%odometer:-17 %away%on_way:-20 %away%phone:41
-%away%shift_it:-15 %away%staff:91 %bad:-205 %bad%car_part:-26 %bad%do_it:-35 %bad%family:-14 %bad%how_long:-17
-%bad%lift:-18 %bad%machine:-18 %bad%staff:-49 %bring:-57 %bring%busy:-38 %bring%call_off:65 %bring%car_part:20
-%bring%do_it:21 %bring%doubt:-14 %bring%elsewhere:48 %bring%family:70 %bring%how_long:-14 %bring%leak:-15
-%bring%leave_me:-44 %bring%lift:15 %bring%message:-22 %bring%odometer:32 %bring%opening:32 %bring%phone:-16
-%bring%question:-36 %bring%refuse:51 %bring%season:34 %bring%shift_it:78 %bring%staff:-27 %bring%who:33
-%bring%wrong_one:21 %busy:-67 %busy%call_off:43 %busy%family:20 %busy%gone_car:14 %busy%odometer:-16 %busy%phone:47
-%busy%question:58 %busy%shift_it:36 %busy%staff:18 %busy%who:22 %call_off:-43 %call_off%car:56 %call_off%do_it:-58
-%call_off%elsewhere:17 %call_off%fails:53 %call_off%gone_car:-39 %call_off%lift:-20 %call_off%machine:24
-%call_off%message:-15 %call_off%money:36 %call_off%noise:37 %call_off%odometer:98 %call_off%on_way:-57
-%call_off%phone:58 %call_off%refuse:-36 %call_off%season:-14 %call_off%shift_it:14 %call_off%staff:-28
-%call_off%start_again:-55 %call_off%thanks:47 %call_off%who:42 %call_off%wrong_one:-17 %car:-29 %car%car_part:-58
-%car%do_it:28 %car%doubt:15 %car%fails:-14 %car%family:-56 %car%gone_car:-19 %car%message:20 %car%noise:-55
-%car%odometer:29 %car%pay_day:-16 %car%phone:45 %car%place:29 %car%question:46 %car%refuse:-46 %car%season:-14
-%car%shake:-17 %car%shift_it:-60 %car%staff:91 %car%wrong_one:17 %car_part:-58 %car_part%do_it:-33 %car_part%doubt:19
-%car_part%elsewhere:-16 %car_part%fails:-85 %car_part%leak:-38 %car_part%leave_me:-15 %car_part%machine:-18
-%car_part%money:-19 %car_part%noise:-40 %car_part%odometer:-41 %car_part%on_way:-44 %car_part%pay_day:57
-%car_part%phone:78 %car_part%place:-31 %car_part%question:40 %car_part%season:46 %car_part%shake:-32
-%car_part%shift_it:14 %car_part%smoke_smell:-32 %car_part%staff:39 %car_part%start_again:43 %car_part%who:20
-%do_it:-83 %do_it%elsewhere:-32 %do_it%family:-56 %do_it%leak:-19 %do_it%leave_me:40 %do_it%lift:-15 %do_it%money:67
-%do_it%odometer:-36 %do_it%on_way:36 %do_it%question:-52 %do_it%refuse:50 %do_it%season:50 %do_it%staff:69
-%do_it%start_again:-16 %do_it%thanks:28 %do_it%who:18 %do_it%wrong_one:-30 %doubt:-54 %doubt%family:15 %doubt%lift:22
-%doubt%odometer:-15 %doubt%pay_day:20 %doubt%phone:15 %doubt%staff:-19 %doubt%start_again:15 %doubt%wrong_one:-22
-%elsewhere:-108 %elsewhere%family:-32 %elsewhere%money:37 %elsewhere%on_way:21 %elsewhere%phone:-15
-%elsewhere%place:-29 %elsewhere%question:-32 %elsewhere%shift_it:-14 %elsewhere%staff:-30 %elsewhere%start_again:17
-%elsewhere%who:41 %fails:-65 %fails%gone_car:33 %fails%money:14 %fails%odometer:-22 %fails%on_way:-17
-%fails%question:48 %fails%refuse:14 %fails%who:29 %family:77 %family%lift:-19 %family%message:54 %family%money:21
-%family%noise:-17 %family%on_way:-21 %family%phone:-34 %family%place:27 %family%question:89 %family%shift_it:79
-%family%start_again:26 %family%who:-41 %gone_car:-62 %gone_car%message:-14 %gone_car%money:-27 %gone_car%question:41
-%gone_car%refuse:51 %gone_car%season:-17 %gone_car%wrong_one:22 %how_long:-159 %how_long%lift:26 %how_long%message:20
-%how_long%opening:-27 %how_long%phone:-16 %how_long%place:15 %how_long%question:24 %how_long%refuse:-21
-%how_long%shift_it:-25 %how_long%staff:14 %how_long%start_again:30 %leak:-97 %leave_me:-87 %leave_me%lift:18
-%leave_me%noise:18 %leave_me%odometer:-24 %leave_me%on_way:62 %leave_me%opening:35 %leave_me%phone:-16
-%leave_me%question:29 %lift:88 %lift%on_way:-22 %lift%opening:25 %lift%question:-14 %lift%start_again:25 %machine:301
-%machine%message:38 %machine%phone:-27 %machine%question:44 %machine%staff:24 %meaning:-130 %meaning%message:15
-%meaning%money:14 %meaning%on_way:-19 %meaning%question:-34 %message%money:88 %message%phone:35 %message%place:16
-%message%refuse:-36 %message%shift_it:39 %message%start_again:-95 %message%who:-26 %money:-151 %money%odometer:-14
-%money%on_way:-65 %money%opening:15 %money%refuse:-27 %money%shift_it:-19 %money%staff:22 %money%who:69 %noise:-26
-%noise%odometer:-29 %noise%question:-44 %noise%refuse:38 %noise%start_again:44 %odometer%on_way:47
-%odometer%question:-27 %odometer%refuse:-21 %odometer%shift_it:-32 %odometer%staff:-30 %odometer%who:30
-%odometer%wrong_one:-15 %on_way:-64 %on_way%opening:51 %on_way%place:45 %on_way%question:32 %on_way%refuse:-52
-%on_way%shift_it:-31 %on_way%smoke_smell:-17 %on_way%wrong_one:-14 %opening:-238 %opening%phone:14
-%opening%question:-42 %opening%staff:-36 %pay_day:-22 %pay_day%question:-19 %pay_day%season:-23 %phone:-110
-%phone%refuse:25 %phone%shift_it:34 %phone%staff:-50 %phone%start_again:23 %phone%wrong_one:-60 %place:-145
-%place%question:-27 %place%staff:-32 %place%start_again:-20 %question:-122 %question%refuse:-33 %question%season:18
-%question%shift_it:-22 %question%staff:83 %question%start_again:56 %question%who:-46 %question%wrong_one:16
-%refuse:-104 %refuse%season:14 %refuse%shift_it:99 %refuse%staff:-56 %refuse%thanks:23 %refuse%wrong_one:-38
-%season:-28 %shake:-86 %shift_it:-95 %shift_it%staff:22 %smoke_smell:-88 %staff:26 %staff%who:52 %start_again:-119
-%thanks:-143 %who:-62 %wrong_one:-144 @?:172 @after_visit:-44 @car:-73 @confirm:-51 @confirm_stop:15 @day:14 @day_:18
-@later:-50 @nothing:20 @odometer:67 @offers:-37 @offers_:-28 @reading:-201 @time:17 @time_:-27 @times:-78
-@walk_in:-51 @walk_in_will_do:-19 ^_$:33 ^_a:-19 ^_about:34 ^_abren:-16 ^_after:-31 ^_ahi:-14 ^_ahora:-20 ^_al:-20
-^_all:-15 ^_already:-15 ^_am:27 ^_and:-65 ^_anda:-24 ^_ando:-27 ^_any:-39 ^_anything:-18 ^_aqui:-20 ^_are:109
-^_at:-20 ^_ayuda:-33 ^_baja:14 ^_ballpark:-45 ^_been:-26 ^_bendiciones:-16 ^_buen:-20 ^_cant:-63 ^_car:-45 ^_como:43
-^_con:-25 ^_congratulations:56 ^_cost:-26 ^_couldnt:-15 ^_cual:14 ^_cuanto:41 ^_cuantos:18 ^_de:-78 ^_dejeme:-31
-^_did:138 ^_do:-46 ^_el:-70 ^_en:23 ^_eres:42 ^_es:-114 ^_ese:-20 ^_eso:-29 ^_esta:-76 ^_estan:58 ^_estoy:23
-^_feliz:-27 ^_friday:41 ^_get:-39 ^_go:-33 ^_good:-36 ^_great:-17 ^_have:-27 ^_hay:-15 ^_hello:-64 ^_help:-35
-^_hey:174 ^_hi:57 ^_hit:-15 ^_hm:117 ^_hmm:76 ^_how:-35 ^_i:-101 ^_id:-27 ^_ill:-56 ^_im:17 ^_info:-38 ^_is:146
-^_it:-44 ^_la:-69 ^_las:-20 ^_last:-18 ^_let:-19 ^_lets:-16 ^_lo:-40 ^_lol:93 ^_los:38 ^_luego:-20 ^_mande:62 ^_me:18
-^_might:-33 ^_muy:-17 ^_my:-66 ^_need:-24 ^_neither:-25 ^_ni:-44 ^_no:-14 ^_nobody:-28 ^_not:-54 ^_olvide:40 ^_on:-23
-^_option:-20 ^_para:-52 ^_please:-25 ^_por:-41 ^_precio:-25 ^_prefiero:-20 ^_price:-25 ^_puedo:-83 ^_pues:18 ^_que:75
-^_rain:-19 ^_revoke:-29 ^_saturday:42 ^_se:-14 ^_son:-22 ^_sorry:52 ^_steering:-22 ^_still:-47 ^_stop:-18 ^_su:136
-^_sure:16 ^_take:-39 ^_tell:14 ^_thank:-15 ^_that:-23 ^_the:-33 ^_there:-66 ^_thurs:-18 ^_thursday:21 ^_tiene:-36
-^_tienen:65 ^_tire:-22 ^_trabajan:64 ^_trae:-27 ^_un:-27 ^_voy:35 ^_we:-20 ^_wed:19 ^_were:-27 ^_what:24 ^_wheel:-16
-^_where:-28 ^_who:-18 ^_why:-71 ^_will:-30 ^_ya:-25 ^_ye:-15 ^_yeah:-14 ^_yep:29 ^_yes:-32 ^_yo:-36 ^_you:-205
-^_youre:-21 a:-30 a__book:16 a__can:56 a__casa:19 a__first:-16 a__for:-43 a__from:35 a__noise:-26 a__of:24 a__off:-15
-a__on:-49 a__person:26 a__please:-15 a_bot:76 a_cruise:30 a_day:20 a_human:-44 a_mi:-14 a_person:19 a_real:25
-a_robot:34 a_set:-17 a_shuttle:31 abajo:-24 abajo_$:-16 about_$:-19 about_the:49 ac:38 aceite:36 aceptan:118
-actually:51 address:-43 address_$:-48 after:-20 after_$:17 after__drop:-16 after_i:-21 again:61 again_$:82
-agendeme:-31 agua:-21 agua_$:-17 ahead:-19 ahi:76 ahi_$:89 ahora_$:28 ahorita:-19 aire:58 aire_$:43 al:-60
-al_rato:-19 al_trabajo:-15 algo:-23 algun:-15 alignment:-15 alineacion:21 all:-74 all__my:-14 all_day:-14
-all_over:-15 all_set:-29 almost:-18 already:-48 already_$:-19 also:50 am:43 am_$:-24 am__talking:31 am_i:17 amber:15
-amor:22 an:-39 an_appointment:-19 and:-71 and__are:-64 and__is:-20 and__my:24 and__you:70 and_can:50 and_do:45
-and_i:-19 and_is:19 and_the:-18 and_you:-63 anda:-41 ando:-33 anoche:21 anoche_$:28 antes:-21 antes_$:-17 any:-89
-anymore:42 anymore_$:45 anything:16 anything_$:66 appointment:-21 apunteme:-20 aqui:18 aqui_$:33 aqui_no:-22 are:42
-are_$:-67 are__a:87 are__closed:-15 are__guys:-46 are__on:-48 are__still:32 are_we:46 area:35 arm:-19 around:-23
-arreglan:64 as:-46 as_i:32 as_well:-17 asap:-46 asi:-58 asi_$:-49 ask_me:14 asking:-16 at:-28 at_$:-19 at__you:32
-at_all:75 at_and:-17 at_instead:-16 at_is:28 at_k:-21 at_or:-15 auto:68 away:17 away_$:-26 ayuda:-33 ayuda_$:-30
-back_$:37 bajo:18 ballpark:-46 ballpark_$:-44 bank:14 bateria:-34 bateria_$:-26 be:15 be_the:21 be_there:-37
-bearing:-15 been:-24 been_a:15 before_$:31 bendiciones:-24 bendiciones_$:-22 best:-24 best_$:-24 better:-21
-better_$:-15 bici:44 bien:-32 bien_$:-35 bike:33 bit:14 bless:-17 blue:17 borrenme:-15 bot:84 bot_$:60 both:-24
-brakes:-34 brand:57 brinca:-18 bring:131 bring__in:-17 bring_it:-20 bring_my:62 btw:31 buen:-29 bus_stop:22 but:-32
-buy:23 buzon:31 by:-95 by_the:-43 cafe:16 call:-51 call_me:-17 call_my:-67 cambiar:-18 camion:15 can:138
-can__bring:59 can__call:-15 can__check:72 can__come:-36 can__do:-88 can__make:-16 can__me:-19 can__pick:28
-can__send:60 can__talk:-45 can__wait:-18 can_do:-24 can_my:162 can_someone:19 can_we:-37 can_you:98 cancel:-19
-cant_do:-26 car_$:-45 car_is:-56 card:44 cards:33 cards_$:33 care:-21 care_of:-20 carro:-46 carro_$:22 carro__la:14
-carro_prestado:15 carros:71 cars:36 cars_$:53 casa:47 cell:-17 celular:18 celular_$:21 cerca:29
-change__appointment:35 change_my:20 changed:-16 changes:18 charge:-64 charge_$:-25 charge_for:-34 checar:30
-check_$:-23 check_engine:-14 check_my:52 cheque:18 choco:24 cien:-14 cita:-70 cita_$:-31 click:60 close_$:-14
-closed:-21 cobran:-51 cobran_por:-26 coffee:22 come__instead:-14 come_at:-17 como:21 como__de:-16 como__mi:17
-como_lo:18 company:-19 compre:-17 comprends:52 comprends_pas:52 computer:17 con:-60 con_los:-18 con_mi:-32 con_un:-14
-con_ustedes:-19 confirmed:15 confirmed_$:17 congratulations:56 corner:25 corner_$:17 cost:-44 cost_$:-32 could:42
-could__be:58 could_i:14 couldnt:-18 covered:-22 creo:-14 cruise:30 cual_de:19 cuando_llegue:26 cuanto:14 cuanto__y:54
-cuanto_sale:16 cuantos:17 cuesta_y:14 da:-22 dad:-14 dan:126 dar:-17 dash:-20 day:-83 day_$:-80 days:-19 de__este:15
-de__para:15 de__que:16 de__textos:-15 de_fumar:17 de_la:28 de_llantas:63 de_persona:-15 de_que:-40 de_su:-22
-de_todos:19 de_un:27 de_una:-30 dealer:-16 decir:-14 dejar:28 dejelo:-14 dejeme:-31 dejo:-16 del:15 del_carro:-24
-del_jueves:15 descuento:-64 desde:19 despues:-21 dia:-88 dia_$:-44 dias:15 dias_$:23 did:165 did__get:23 did_i:69
-did_it:-14 did_my:59 did_you:55 didnt:-14 digo:-28 digo_$:-16 dijo:43 direccion:-20 direccion_$:-17 dis:-17 dis_$:-17
-discount:-21 do:86 do_$:-84 do__charge:-36 do__close:-30 do__contact:-16 do__do:52 do__get:-14 do__guys:86
-do__have:92 do__keep:-30 do__know:-52 do__need:38 do__open:-57 do__sell:76 do__take:132 do__use:42 do__work:22
-do_friday:-31 do_i:-25 do_instead:-17 do_it:-62 do_my:-31 do_not:-15 do_the:-28 do_they:-18 do_you:382 does:45
-does_it:30 doesnt:-18 dog:57 domingo:-24 domingo_$:-18 donde:22 done:17 done_$:44 dont:-23 door:52 door_$:62 down:-41
-down_$:-28 drive:-28 drive_$:-16 driving:88 driving_with:87 drop:102 drop__car:41 drop__off:45 drop_it:73 drop_me:-15
-drop_the:22 due:-16 earlier:-29 early:-35 early_$:-45 eh:59 either:-14 el:15 el__la:-15 el__me:-17 el__se:-22
-el__tienen:32 el__y:-25 el_aire:85 el_carro:-59 el_de:-24 el_dia:-17 el_domingo:-14 el_mismo:-30 el_motor:-15
-el_precio:-14 el_viernes:-41 empty:35 en:-31 en__momento:20 en__tablero:16 en_dos:25 en_este:34 en_que:-14 end:-20
-end_$:-15 engine:-27 entendi:38 era:57 eres:49 es:-83 es_$:61 es__del:14 es__y:32 es_de:-21 es_eso:-16 es_gratis:-38
-es_grave:-20 es_un:-18 es_urgente:-20 es_usted:33 es_y:18 esa:-27 escribe:15 escribo:78 ese:-44 eso_$:-30 eso__lo:18
-eso_me:19 eso_y:32 eso_ya:-14 espacio:-16 espanol:20 espera:63 esperar:-59 esperar_$:-41 esposa:-27 esposa_$:-18
-esta:-37 esta_muy:-16 esta_tirando:-16 estamos:-24 estan:53 este:43 este__no:30 estimate:-19 esto:-18 esto_$:-17
-estos:-21 estoy__el:-15 estoy_de:-30 estoy_en:-36 estoy_manejando:97 estuvo:15 ex:-15 exactly:-23 exactly_$:-17
-explain:-14 factura:88 falta:21 favor:-31 favor_$:-28 feels:-24 feliz:-27 fell:45 feo:-16 fin:-31 find:-19 find_a:33
-finish:-36 first:-26 first_$:-23 fix:20 fixed:-17 floor:27 for:-15 for_$:-46 for_me:22 for_my:-23 for_the:41
-forever:-18 four:-45 free:-43 free_$:-35 frenos:-59 frenos_$:-54 friday_$:-44 friday_and:21 friday_at:-17 from:34
-from__text:21 from_the:-17 from_your:-18 fue:22 fue_el:50 fuga:-25 full:18 fumar:17 game:96 gano:29 garantia:16
-gente:19 get:-42 get__a:-50 get_a:29 get_me:-37 get_my:-22 give:-27 give_me:-20 go_ahead:-17 go_away:-16 going:-59
-going_on:-39 going_to:-18 golf:14 gone:-28 gone_$:-18 good:-28 good__you:21 got:-36 gracias_$:-16 gratis:-41
-gratis_$:-38 grave:-22 gustaria:-24 gusto:24 guy__the:15 guys_$:-33 guys_do:85 guys_open:-19 hablan:85 hablando:15
-hablar_con:-28 hablo:-21 hablo_$:-18 hace:-20 hace_falta:30 hacen:112 had:-23 happy:-25 has:-25 have:-29 have__a:20
-have__been:20 have__wrong:-26 have_a:54 have_loaners:30 have_my:-22 have_the:-33 have_to:-33 have_you:20 he:-26
-hello:-64 help:-23 help_$:-33 her:-22 here:67 here_$:53 hey:174 hi:57 hijo:38 history:14 hit:-27 hitch:38 hm:117
-hmm:76 home:58 horario:-24 hospital:-17 hospital_$:-16 hour:-18 hours:-18 how:-39 how__i:-23 how__is:29 how__time:-15
-how__you:-49 how_do:-68 how_long:46 hoy:30 husband:-17 i__a:36 i__all:-28 i__an:-16 i__at:-17 i__have:-24 i__in:-22
-i__it:-29 i__my:76 i__need:-21 i__off:29 i__that:25 i__there:-24 i__to:107 i__up:-14 i_am:46 i_bring:48 i_can:-51
-i_cant:78 i_come:-42 i_do:-59 i_drive:-14 i_drop:39 i_know:-55 i_leave:47 i_mean:51 i_need:113 i_pay:18 i_speak:-32
-i_take:-15 i_talk:-45 i_talking:31 i_use:18 iba:15 id:-34 id__to:-14 idea:45 if:-55 if_i:-15 igualmente:-16 ill:-74
-ill_be:-15 ill_take:-23 im:-43 im__a:48 im__with:86 im_driving:91 im_good:-22 im_in:30 im_not:-18 in:-28 in_$:-28
-in__waiting:30 in_a:84 in_my:-22 in_the:16 info:-54 info_$:-53 informacion:-18 informacion_$:-18 ingles:68 inside:15
-into:48 into_the:53 invoice:82 invoice_$:85 is:63 is_$:56 is__a:29 is__about:-20 is__and:-23 is__car:107 is__do:17
-is__free:-18 is__really:-24 is__the:123 is_a:-77 is_at:17 is_gone:-18 is_it:-68 is_making:-31 is_my:203 is_no:-17
-is_on:64 is_the:67 is_there:81 is_this:-59 is_too:-26 is_your:14 it:-138 it_$:-52 it__and:20 it__for:27 it__me:33
-it__of:16 it__under:-23 it_a:-21 it_again:91 it_be:14 it_in:-16 it_now:-23 it_off:38 it_the:18 jaja:58 jaja_$:44
-jajaja:51 je:141 je__comprends:52 je_ne:96 job:-16 juego:63 just:-60 k_$:-24 keep:-23 keep__me:-16 keep_texting:-17
-key:29 key_$:30 keys:-15 knock:44 know:-76 know_you:-58 la:-31 la__de:25 la__el:-20 la__en:29 la__es:41 la__las:16
-la__se:-16 la_bici:34 la_casa:26 la_cita:-37 la_de:19 la_factura:88 la_llanta:-19 la_llave:15 la_luz:-17 la_puerta:15
-la_sala:15 la_transmision:-18 labor:-29 labor_$:-21 las:-50 las_$:-16 las__que:16 las_llantas:-25 last_night:32
-last_time:-16 late:-41 late_$:-15 later:34 later_$:45 le:-85 le__a:-27 le__una:24 leaking:-14 leave:34 leaving:-18
-left:-16 les:-36 let:-33 let_me:-20 lets:-22 light:-51 light__on:-22 light_is:-25 like:-44 like_a:-19 line:-17
-line_$:-15 list:-37 list_$:-32 lista:-14 little:23 live:-18 llamame:-15 llanta:-27 llantas:66 llantas_$:-34 llave:15
-llegue:40 llegue_a:27 llevar:79 llevar__mi:29 llevar_a:27 llevarlo_$:-31 llevo_a:-15 lo:-188 lo__a:-32 lo__de:-17
-lo__la:18 lo__mi:-23 lo__no:24 lo_vendi:-19 loaners:29 loaners_$:30 location:-72 location_$:-28 lol:94 lol_$:78
-lol_no:32 long:33 long__the:17 long__you:20 long_is:34 look:14 los:-16 los_mensajes:-17 lost:-14 lost_my:-14 love:-15
-luego:27 luego_$:69 lugar:-47 luz:-23 machine:32 mailing:-18 mailing_list:-16 making:-39 making_a:-24 mal:-36
-mal_$:-23 mall:-18 man:-15 manana:-28 manda:-15 mandan:105 mandarme:-18 mande:54 manden:-30 manejando:39 manejo:-14
-maquina:50 marca:47 martes:-19 mas:-31 mas_$:-25 mas_tarde:34 may:39 maybe:-16 mayo:-15 me:-160 me_$:-20 me__after:20
-me__el:83 me__la:19 me__my:-16 me__the:16 me_a:-58 me_again:-31 me_from:18 me_fue:51 me_gustaria:-24 me_how:19
-me_in:-17 me_off:-35 me_the:17 me_up:23 mean:33 mean_$:50 mean_on:15 mecanico:-20 mecanico_$:-26 meeting:54 mejor:-21
-mensaje:82 mensaje_$:-21 mensajes:-71 mensajes_$:-50 mes:-21 message:104 message_$:55 message_me:-43 messages:-38
-messages_$:-29 mi:24 mi_$:-21 mi__choco:24 mi__es:-14 mi__no:29 mi__y:-16 mi_carro:18 mi_cita:-22 mi_esposa:-26
-mi_hijo:41 mi_numero:-14 might:-33 mijo:29 mil:-40 mil_millas:-15 mileage:-20 miles:-15 millas:-24 millas_$:-21
-mis:29 mismo:-18 mismo_$:19 modo:-14 mom:84 momento:17 momento_no:15 monday:-15 monday_$:-19 more:-48 morning:-20
-morning_$:-15 motor:-20 move:-22 much_$:-16 much_time:-15 mucho:-47 mucho_$:-18 must:-26 muy:-57 muy_mal:-18 my:48
-my__are:-18 my__go:63 my__oil:32 my__says:-36 my__to:14 my__will:-22 my_arm:-19 my_car:40 my_cell:-16 my_husband:-16
-my_number:-55 my_old:21 my_own:48 my_phone:33 my_son:33 my_spare:28 my_tire:-15 my_warranty:14 my_wife:-20 nada:-17
-nadie:-21 name:-31 nao:90 navidad:-14 nd:-15 ne:96 ne__pas:96 ne_comprends:52 near:26 necesario:-14 need:14
-need_$:-15 need__bring:94 need__change:44 need_a:-14 need_that:-37 need_to:115 neither:-25 new_year:16 news:19
-next:-29 ni:-79 ni_modo:-14 nice:-15 night:67 night_$:39 nino:16 ninos:25 ninos_$:32 no_$:-69 no__at:76 no__but:14
-no__de:19 no__falta:16 no__here:-34 no__you:36 no_esta:15 no_estoy:31 no_gracias:15 no_hace:16 no_hay:-15 no_idea:77
-no_manden:-19 no_more:-20 no_noise:77 no_puedo:25 no_thanks:27 no_voy:-15 nobody:-36 noise:22 noise_$:-36
-noise__all:77 noise_at:77 nomas:-34 non:43 north:-47 not:-34 not__me:-44 not_be:57 not_contact:-16 notifications:18
-now:-58 now_$:-36 nuevas:-18 nuevas_$:-18 number:-40 number_$:-46 number_from:-16 number_is:20 numero:-35
-numero_$:-17 ocho:-14 ocupo:26 of_me:15 of_my:46 off:20 off_my:30 off_the:43 off_your:-26 office:79 office_$:25 oi:49
-oiga:20 oil:78 oil_$:34 oil_changes:19 ok_$:27 ok_is:17 ok_you:-18 olvide:40 on:-24 on_$:-27 on__th:63 on__the:50
-on_it:16 on_my:-45 one:-21 one_$:-28 only:-19 open:-107 open_$:-20 opt:-14 or_$:-18 otro:-19 our:18 out:15 out_$:-33
-out__the:54 out_of:52 over:-36 over_my:-14 overnight:-17 own:45 own_oil:32 oye:86 pads:-15 pagar:34 pague:14 paint:19
-paperwork:50 paperwork_$:50 para__es:16 para_cuando:-31 para_el:-27 para_la:19 para_los:17 parking:16 parte:-17
-partes:66 partes_$:67 parts:33 pas:110 pasa:-20 pass_$:-22 past:-21 past_$:-14 pay:16 pedal:-16 people:-15 perdon:22
-perdon_$:17 pero_no:24 person_$:-27 phone_$:26 pick:23 pick__up:27 pickup:-17 piso:17 please:-34 please_$:-48
-please__is:16 pm_$:-19 por:-85 por_favor:-24 por_que:-17 por_una:-14 possible:-15 precio:-44 precio_$:-30
-prefiero:-20 pregunteme:18 prestado:15 price:-100 price_$:-26 puede:18 puede_$:-27 puedo__a:28 puedo__la:-19
-puedo_llegar:14 puedo_llevar:59 puerta:15 pues_$:-22 put:22 put_on:42 que:17 que_$:210 que__de:43 que__eso:-18
-que__le:-17 que__trabajo:15 que__un:-15 que_el:19 que_es:-39 que_tan:-19 que_tiene:-30 que_ya:15 quick:-31
-quien__el:15 quienes:-23 quienes_son:-23 quieren:-21 quote:-25 quote_$:-16 radio:23 rain:-19 rapido:-15 rather:-16
-rato:-28 read:31 ready:25 ready_$:36 real_person:19 really:-96 rechinan:-17 recibo:66 red:17 remember:19 remove:-15
-replaced:-28 reply:76 report:37 respondo:63 restart:-23 revisar:-21 revoke:-29 revoke_$:-25 right:55 right_now:67
-ring:-55 ring_me:-45 robot:89 robot_$:80 rock:-17 room:34 room_$:56 rough:-23 rude:-17 sabado_$:-28 sabe:28 saben:56
-sala:83 sali:22 same:-34 same_day:-49 saturday:29 saturdays:-17 saturdays_$:-17 say_$:23 says:-43 schedule:-28
-schedule_$:-18 se:-70 se__de:21 se__fue:51 se_lo:-24 se_me:41 se_puede:15 second:-23 second_$:-14 sedan:-14 see:31
-see__then:-18 see_you:22 sell:82 semana:-17 send:45 send__the:19 sera:15 serious:-14 service:23 set:-56 set_$:-17
-set_of:-17 she:-16 shop:-55 shop_$:-18 shop_is:-18 shut:-20 shuttle:29 shuttle_$:36 si:-32 si_$:-20 si__jueves:14
-si_el:22 si_lo:-25 si_me:15 si_pero:-28 si_puedo:34 side:-55 side_$:-45 siento:23 sigo:-30 siguen:-14 since:-14
-snow:64 so:-41 sold:-39 sold_$:-16 somebody:-15 someone__me:18 somewhere:24 son:-43 son_$:-33 sorry:22 sorry_$:-16
-sorry_i:81 soy:-22 spare:28 speak:-47 speak_to:-25 speak_with:-22 spring:-19 squeaking:47 st:-24 st_$:-47 station:32
-steering:-27 still:17 still_good:28 stop:-33 stop_$:-19 street:-28 street_$:-23 stuff:-16 su:134 suena:-22 sunday:-16
-sure__you:22 t:-31 tablero_$:15 take:34 take__off:-46 take_me:-30 take_my:-26 taken:-17 taken__of:-17 taken_care:-17
-talk:17 talk__a:-50 talk_to:-63 talking:27 talking_to:31 taller:-27 tambien:71 tambien_$:44 tan:-23 tanto:-20 tap:20
-tarde:19 tarde_$:36 tarjeta:67 tax:-20 te:75 te__luego:76 tech:-44 tell_me:-16 temprano:-15 ten:-20 terrible:-23
-text:32 texting:-31 texting_me:-21 textos:-23 textos_$:-20 texts:-32 texts_$:-19 th_$:30 than:-27 thank:-35
-thank_you:-35 thanks:24 thanks_but:14 thanksgiving:-19 thanksgiving_$:-19 that:-104 that_$:-40 that_is:-30
-that_the:19 the:-17 the_$:39 the__and:19 the__at:-16 the__before:31 the__do:17 the__for:-25 the__in:-31 the__is:-20
-the__last:41 the__off:39 the__on:38 the__person:-14 the__please:16 the__side:-46 the__with:15 the__year:16
-the_address:-27 the_best:-23 the_door:62 the_guy:16 the_kids:-17 the_mall:-18 the_messages:-27 the_new:16
-the_office:44 the_old:-15 the_pm:15 the_same:20 the_shop:-14 the_tech:-15 the_th:31 the_truck:-20 the_trunk:31
-the_waiting:49 the_wrong:-36 them:-25 them_$:-15 then:-42 then_$:-28 there:24 there_$:52 there__a:-38 there__no:-17
-there_is:-76 these:-30 these_messages:-17 they:-17 thing:-26 thing_$:-15 things:14 think:-16 this:-60 this__the:-20
-this_a:79 this_about:-19 this_is:-29 through:42 through_$:61 thurs:-29 thursday_$:-31 tiempo:-18 tiene:-85
-tiene_$:-18 tienen:138 tienen_$:-24 tienen__de:93 tienen__el:-39 till:-15 time:-33 time_$:-58 time__it:94
-time__you:-59 time_do:-58 tio:34 tirando:-22 tire:-37 tire_$:-15 tire_is:-16 tires:17 tires_$:-34 tmrw:-15 to:-38
-to_$:-16 to__a:-22 to__in:35 to__it:-31 to__out:14 to__the:22 to__this:-20 to__to:-15 to_a:-29 to_bring:93
-to_change:42 to_check:-18 to_come:16 to_do:-41 to_drive:-26 to_make:18 to_me:15 to_my:-29 to_the:-23 today:-35
-today_$:-33 todo:-40 todo_bien:14 tomorrow_$:-18 too:27 too_$:78 too__for:-15 too_early:-27 took:-23 tortillas:65
-total:-16 tow:67 tow_hitch:38 trabajan:53 trabajando:-26 traded:-18 trae_$:19 traigo:-15 trailer:27 transmision:-23
-trip:81 truck:-38 truena:-16 trunk:31 tu:20 turned:59 twice:-14 two:-20 typing:22 un:14 un__que:16 un_carro:-18
-una:16 una__de:21 under:-35 unos:-18 up:-89 up_$:-38 urgent_$:-27 urgente:-23 us:-22 use:65 used:43 ustedes:29
-ustedes_$:-55 vacaciones:-28 vacation:-18 veces:-17 venden:135 vendi:-32 vendimos:-17 veo:14 ver_si:17 verdad_$:25
-vida:25 viene:-21 viernes:-37 viernes_$:-38 voice:31 voy_a:-18 vuelta:-15 wait:-29 waiting:44 waiting_room:39
-warranty:35 was:14 was__again:95 was__the:19 was_it:93 was_the:-20 way:-21 we_do:-27 wed:18 week:-23 week_$:-31
-week_from:19 weird:-17 well:33 well_$:33 went:-33 were:-33 what_$:62 what__a:-16 what__are:-20 what__do:-45
-what__is:30 what__this:-20 what__you:-106 what_are:-18 what_company:-16 what_did:-59 what_do:-41 what_is:-34
-what_time:118 what_was:-19 wheel:-25 wheel_bearing:-15 when:-33 when__i:16 when__you:-31 when_do:-31 where:-20
-where__you:-37 where_are:-36 where_is:16 which:-21 which__is:15 which_shop:-14 while:23 who__this:-29 who__you:-38
-who_are:-37 who_dis:-17 who_is:-21 why:-74 why_$:-29 why__you:-54 why_do:-54 wife:-33 wife__it:39 wife_says:-22
-wifi:213 wifi_$:125 will__be:17 will__it:-43 will__there:-22 will_be:18 will_do:-24 will_it:16 window:81 windows_$:20
-wipers:64 wires:-19 with_me:18 with_my:-20 with_the:-25 with_you:-15 won:90 work:-34 work_$:-22 work_on:33 working:18
-worn:-25 worse:-20 would:-17 wrong:-59 wrong_person:-21 y_$:-25 y__ahi:-14 y__es:-22 y__que:28 y_el:-16 y_eso:39
-y_por:17 ya:-78 ya_$:-27 ya__a:19 ya__el:14 ya__mi:69 ya_esta:44 ya_lo:-23 ya_tiene:-14 yeah:-21 yep:28 yep__you:22
-yes:-25 yes_$:-36 yes__at:14 yes__it:-22 yes__you:62 yes_and:27 yes_do:62 yes_i:-24 yesterday:-15 yo:-55 yo_ni:-14
-you:73 you_$:-96 you__a:158 you__and:38 you__anything:-18 you__bot:47 you__do:84 you__for:-21 you__have:-35
-you__is:14 you__it:-30 you__me:-39 you__my:-19 you__on:66 you__open:-20 you__that:-27 you__the:20 you__today:-27
-you__what:-20 you_a:100 you_are:-58 you_call:-72 you_can:-33 you_charge:-36 you_check:83 you_close:-32 you_closed:-15
-you_have:83 you_keep:-30 you_need:-39 you_on:-52 you_open:-80 you_pick:27 you_put:38 you_sell:89 you_send:60
-you_shut:-18 you_still:-23 you_take:103 you_tell:-16 you_text:38 you_then:-19 you_there:66 you_work:22 your:69
-your__is:75 your__list:-18 your__on:14 your_mailing:-16 your_message:30 your_records:-16 your_shop:-15 youre:-28
+#aben:48 #abla:51 #able:-27 #ablo:-19 #abor:-25 #acac:-25 #acce:32 #aced:-24 #acei:28 #acen:101 #acep:96 #acer:-18
+#achi:47 #acio:21 #acti:-19 #actl:-20 #actu:123 #adas:44 #addr:-39 #adel:-20 #adie:-18 #adio:20 #ador:90 #adre:20
+#afte:-21 #afue:23 #agai:55 #agen:18 #ages:-34 #agos:20 #agua:-43 #ague:39 #aile:48 #aint:21 #aire:58 #aiti:40
+#ajaj:72 #ajan:26 #ajes:-64 #aken:-18 #akes:-46 #alan:23 #alar:20 #aler:-20 #ales:-19 #algo:-28 #alia:32 #alin:39
+#alki:24 #alle:-41 #allp:-41 #ally:-39 #almo:-18 #alre:-43 #alri:-23 #also:44 #alud:-29 #amat:40 #amen:-25 #amos:-42
+#anas:58 #ance:-40 #anda:37 #ande:23 #ando:-73 #anej:54 #aner:29 #anks:26 #anne:-21 #anoc:19 #anol:18 #anos:42
+#ansm:25 #ante:-23 #anty:33 #anym:39 #apar:-18 #aper:31 #appe:-20 #appo:-25 #appy:-21 #apto:25 #apun:-24 #aqui:64
+#arda:-25 #ards:38 #area:28 #aren:-33 #arge:-50 #aria:-26 #arje:58 #arle:44 #arli:-28 #arlo:26 #arly:-33 #arme:-59
+#aron:-57 #arou:-24 #arra:32 #arre:34 #arse:23 #arte:24 #arti:88 #arts:38 #asap:-42 #asse:39 #asta:-21 #aste:50
+#atan:61 #atch:-63 #ater:24 #atic:67 #atis:-35 #ativ:-38 #ator:-37 #atra:-18 #atul:51 #atur:20 #auto:143 #avin:-25
+#avis:-21 #baja:34 #ball:-44 #band:-20 #bano:63 #bath:18 #been:-22 #bend:-24 #best:-21 #bett:-19 #biar:-22 #bici:55
+#bien:39 #bike:28 #blan:73 #bles:-35 #blig:-22 #bloc:53 #body:-27 #borr:-27 #both:-21 #brak:-40 #brig:65 #brin:93
+#bscr:-29 #buzo:27 #caci:-22 #cade:35 #call:-49 #camb:-62 #came:-58 #canc:-25 #card:68 #care:-21 #carr:19 #cars:46
+#casa:39 #cati:-53 #ceit:28 #cele:-18 #cell:-19 #cept:103 #cerc:25 #chai:33 #chan:-20 #char:-60 #ched:-23 #chem:-29
+#chin:22 #chis:23 #cial:-35 #cibo:61 #cita:-60 #cked:81 #cket:21 #ckin:-34 #clam:19 #clea:25 #cles:33 #clic:95
+#clos:-32 #cobr:-50 #coff:19 #coma:29 #come:-28 #como:18 #comp:68 #cond:23 #cong:67 #cons:-24 #cont:30 #corn:22
+#cost:-51 #coul:22 #coun:-19 #crui:27 #cted:23 #ctic:28 #ctio:-25 #ctiv:-27 #ctly:-20 #ctri:35 #ctua:46 #ctur:86
+#cual:-21 #cuan:29 #cuar:-21 #cuen:-54 #cupo:23 #curr:53 #cycl:54 #dame:-24 #darm:-18 #dash:-22 #days:-38 #ddre:-39
+#deal:-22 #deci:-20 #deja:30 #deje:-62 #dele:-40 #deli:50 #deme:-39 #dena:22 #dent:18 #desc:-64 #desp:-22 #deta:30
+#dies:25 #diff:-18 #digo:74 #dijo:38 #dire:-53 #dist:68 #dito:117 #does:24 #domi:-38 #dont:-20 #door:43 #dora:32
+#down:-58 #dres:-51 #driv:38 #drop:94 #dule:-30 #eaci:44 #eaki:28 #eall:-91 #earl:-64 #earn:24 #ease:-54 #eave:31
+#ecar:27 #eces:-66 #echi:-25 #ecia:-58 #ecib:66 #ecio:-50 #ecla:20 #econ:-20 #ecte:23 #ectr:35 #edes:23 #edul:-30
+#eels:-22 #eeri:-26 #eeti:45 #efec:18 #egat:-23 #egla:59 #egue:29 #egui:-59 #egur:24 #eite:28 #eith:-34 #ejan:77
+#ejar:31 #ejem:-29 #ejor:-19 #elan:-22 #elec:59 #eliv:53 #eliz:-24 #ello:-66 #emai:37 #eman:-20 #emov:-18 #empr:-31
+#empt:28 #enco:-21 #enda:-27 #ende:92 #endi:-42 #endr:-18 #ends:35 #enen:115 #enes:-21 #engi:-24 #enme:-63 #enos:-35
+#ente:21 #enti:-31 #entl:51 #ento:-38 #ents:31 #epla:-27 #eply:69 #epta:94 #eran:-19 #erar:-52 #erca:25 #erde:-24
+#ered:30 #eren:-39 #eres:30 #eria:22 #erin:-34 #erio:-22 #erne:-36 #eros:20 #erso:21 #erst:19 #erti:48 #erwo:46
+#escr:51 #escu:-57 #esda:-24 #espa:18 #espe:-23 #espo:31 #essa:33 #esta:65 #esto:-33 #eter:-29 #etin:43 #ette:-22
+#evar:77 #even:-19 #ever:-73 #evis:33 #evok:-26 #eway:-18 #exac:-25 #exam:58 #expl:-19 #exti:-30 #exto:-23 #exts:-28
+#fact:89 #feel:-29 #fell:36 #fere:-19 #ffee:19 #ffic:66 #ffle:35 #fice:73 #fier:-24 #filt:-33 #fina:26 #fini:-40
+#firs:-23 #floo:20 #fore:-23 #four:-39 #free:-46 #fren:-68 #from:29 #fter:-21 #fuga:-25 #gado:85 #gain:55 #gale:-34
+#game:82 #gana:63 #gano:25 #gati:-23 #gato:30 #genc:19 #gend:-59 #ghts:-20 #gine:-25 #ging:-21 #give:-25 #glan:60
+#glas:47 #gles:84 #goin:-52 #gone:-26 #good:-23 #grab:29 #grad:-22 #grat:26 #grav:-20 #grea:-24 #gual:-22 #guar:30
+#gura:31 #guys:-24 #habl:32 #hace:69 #haga:-21 #haha:63 #hair:34 #hanc:-33 #happ:-27 #harg:-58 #have:-32 #head:-32
+#heca:26 #hedu:-30 #hell:-58 #help:-22 #here:92 #hese:-28 #hich:-24 #hiel:32 #hijo:35 #hile:21 #hina:-24 #hine:38
+#hing:-23 #hitc:44 #hoco:18 #hole:-19 #home:49 #hora:-28 #hour:-32 #hous:-21 #hrou:39 #humb:-18 #hurs:-29 #husb:-20
+#hutt:26 #iado:19 #ibir:-31 #icos:46 #idea:38 #ieja:19 #ield:26 #iemp:-27 #iere:-19 #iern:-23 #iero:-23 #iffe:-18
+#ific:21 #ight:-27 #igua:-26 #ilen:23 #iler:36 #iles:-19 #illa:45 #imag:135 #imos:-19 #impi:47 #indi:19 #indo:83
+#inea:40 #ines:19 #info:-51 #ingl:69 #ingo:-36 #ingu:-19 #inis:-38 #inne:54 #inos:23 #insp:24 #intm:-23 #into:44
+#invo:74 #iona:24 #ione:45 #ions:63 #ious:-32 #iper:66 #ippe:-27 #iran:-22 #irec:-53 #irst:-23 #isan:85 #isar:-25
+#isit:-20 #ismo:-18 #issi:-19 #ista:-22 #iste:52 #itch:31 #ithe:-34 #itin:35 #itte:30 #ittl:20 #iver:41 #ivin:66
+#jaja:183 #jeje:42 #jeme:-27 #jeta:58 #jueg:68 #just:-53 #keep:-27 #king:-25 #knoc:29 #know:-68 #labo:-25 #lace:-25
+#lain:-22 #lass:34 #late:-22 #lati:46 #lave:37 #leas:-42 #leav:18 #lect:59 #legu:33 #lenc:23 #lent:33 #lers:18
+#less:-32 #lets:-19 #leva:67 #libr:21 #lick:33 #lien:-31 #lier:-27 #ligh:-52 #like:-44 #limp:40 #line:22 #ling:-20
+#link:39 #list:-55 #litt:20 #live:34 #lkin:24 #llam:-56 #llan:34 #llas:36 #llav:37 #lleg:27 #ller:-26 #llev:59
+#llpa:-41 #loan:34 #loca:-59 #lock:56 #loor:24 #lose:-38 #love:27 #lpar:-41 #lrea:-43 #lrig:-23 #ludo:-20 #lueg:28
+#luga:-51 #lvid:33 #mach:39 #madr:24 #mage:119 #mail:53 #main:-24 #maki:-25 #mana:-40 #mand:92 #mane:39 #maqu:47
+#mart:-25 #mati:56 #matt:20 #mbia:-37 #mbie:59 #mbre:25 #mean:21 #meet:44 #mejo:-19 #mess:51 #mewh:21 #migh:-28
+#mijo:25 #mile:-31 #mili:-19 #mill:-26 #mind:-24 #ming:-34 #misi:30 #mism:-19 #miss:-24 #moni:35 #morn:-21 #moto:61
+#move:-31 #mpan:-27 #mpia:47 #mple:44 #mpra:26 #mpty:29 #mput:26 #much:-54 #must:-22 #nada:-18 #nadi:-18 #nado:20
+#name:-47 #nanc:21 #nced:22 #ncel:-38 #nces:-27 #ncon:-24 #ndam:-19 #ndan:100 #ndar:-26 #nday:-25 #ndem:-30 #nden:96
+#nder:-40 #ndin:-19 #ndow:84 #neac:44 #nece:-52 #nega:-23 #neit:-21 #neja:67 #next:-26 #ngan:-19 #ngin:-30 #ngla:104
+#ngle:69 #ngra:61 #nigh:42 #ning:-44 #nino:37 #nish:-40 #nito:28 #nner:33 #nobo:-30 #nock:29 #noma:-30 #none:-21
+#nort:-42 #noth:-21 #noti:27 #nsmi:25 #nsor:19 #nspe:24 #nsto:-18 #ntas:58 #nter:-35 #ntes:39 #ntly:51 #ntme:-23
+#ntra:42 #nuev:-33 #numb:-37 #nvoi:75 #nymo:39 #oane:34 #obli:-22 #obod:-30 #obot:73 #obra:-50 #obri:44 #ocat:-71
+#ocke:66 #ocup:29 #oday:-31 #offe:35 #offi:73 #oger:-18 #oice:101 #oiga:27 #oing:-46 #oint:-34 #olvi:31 #omas:-31
+#omat:88 #omet:-30 #omew:20 #omin:-27 #ompl:-19 #ompr:65 #ompu:24 #ondi:25 #ondo:55 #oner:-18 #ongr:61 #onit:30
+#onjo:88 #onta:-21 #ontr:55 #oone:-22 #open:-100 #orar:-21 #orcy:31 #ores:43 #orio:-26 #orma:-31 #orne:22 #orni:-22
+#orra:21 #orre:-37 #orry:18 #orse:-19 #orte:-24 #orth:-46 #orti:52 #oses:27 #otal:-28 #otif:23 #ound:-42 #ount:-24
+#oure:-24 #ours:-31 #ousl:-19 #oved:36 #over:-76 #owed:23 #pack:53 #paga:19 #pago:19 #pano:18 #pape:43 #park:-36
+#part:171 #pasa:-37 #pass:26 #past:-18 #peak:-43 #peci:-43 #pera:-20 #pers:98 #perw:46 #pick:31 #pita:-19 #plac:-39
+#plai:-21 #plea:-29 #poin:-32 #pond:50 #pons:28 #posa:-24 #pped:-43 #ppoi:-25 #prac:28 #pran:19 #prec:-40 #pref:-20
+#pren:29 #pres:20 #pric:-89 #prin:-21 #ptan:109 #puer:25 #punt:-27 #quea:29 #qued:-23 #quem:-19 #quen:-18 #quic:-28
+#quie:-43 #quin:40 #quit:-32 #quot:-24 #raba:49 #rack:19 #ract:26 #rade:-33 #rado:-25 #raff:31 #rail:43 #rain:-45
+#rake:-40 #rame:-49 #rand:37 #rano:-23 #rant:46 #rari:-22 #raro:-37 #rata:42 #rati:-41 #rato:-31 #ratu:47 #rave:-20
+#rcar:-23 #rcyc:31 #rdon:25 #reac:-35 #read:22 #real:-85 #reca:-24 #recc:-19 #rece:22 #rect:-37 #reet:-24 #rega:24
+#regl:57 #remi:50 #rend:25 #reno:-48 #rent:72 #repl:57 #rese:-27 #resp:73 #ress:-54 #resu:-25 #reve:-20 #revi:44
+#revo:-27 #ribe:-27 #ribi:-29 #ribl:-20 #ribo:70 #rice:-90 #righ:25 #rinc:-19 #ring:68 #riou:-29 #ripp:-27 #rive:-37
+#rivi:85 #rjet:58 #rkin:28 #rlie:-28 #rmac:-19 #rned:48 #rner:22 #rnes:-34 #rnin:-26 #robo:72 #rong:-50 #room:66
+#rose:26 #roun:-29 #rran:35 #rreg:44 #rren:41 #rrib:-22 #rros:65 #rson:21 #rted:-21 #rtes:42 #rtil:56 #ruck:-34
+#ruis:27 #runk:26 #rvic:20 #rwor:46 #sabe:65 #saca:-39 #sada:47 #sage:76 #sala:114 #salu:-29 #same:-34 #saqu:-19
+#sary:-26 #says:-38 #sban:-20 #sche:-30 #scou:-19 #scue:-51 #sday:-30 #seco:-20 #segu:-45 #self:-20 #sell:84
+#sema:-18 #semo:22 #send:40 #seri:-40 #shop:-57 #sibl:-23 #side:-38 #sign:-18 #sigo:-26 #sile:23 #sing:-20 #slip:-18
+#smis:25 #snow:56 #sold:-31 #soon:-29 #sorr:20 #spam:-22 #span:35 #spar:23 #spea:-43 #spec:-20 #spit:-18 #spon:98
+#spos:-30 #sque:26 #ssag:59 #ssed:-22 #sses:44 #ssin:-19 #stan:70 #star:-60 #stat:26 #stee:-26 #stic:-20 #stil:19
+#stim:-26 #stin:21 #stop:-74 #stre:-30 #stri:-29 #subs:-29 #suen:-20 #sund:-18 #supp:23 #tach:19 #tado:24 #tail:34
+#talk:39 #tall:-31 #tamb:70 #tant:-24 #tard:-23 #tarj:58 #tart:-30 #tati:31 #tech:-18 #tede:23 #teer:-26 #tele:-19
+#tely:-19 #temp:-30 #tend:36 #teng:-23 #teni:23 #tera:-31 #teri:20 #teve:-27 #text:-60 #than:-34 #that:-97 #them:-21
+#then:-37 #ther:-24 #thes:-28 #thin:-37 #this:-59 #thro:54 #thum:-24 #tice:32 #tico:38 #tido:73 #tiem:-23 #tien:21
+#tifi:47 #till:62 #tima:-29 #time:-43 #ting:28 #tion:-30 #tire:-25 #tive:-43 #tmen:-23 #toda:-40 #todo:-26 #toma:88
+#took:-22 #topa:-19 #torc:31 #tore:29 #tori:-29 #tort:56 #tory:23 #tota:-28 #trab:32 #trad:-21 #trae:19 #trai:25
+#trar:-22 #trat:47 #tree:-26 #tric:35 #trip:46 #truc:-38 #trun:26 #tter:-18 #ttle:41 #tual:45 #tues:-19 #tula:51
+#tura:101 #turn:39 #typi:19 #uall:45 #uard:30 #uare:-19 #ubsc:-29 #ucho:-43 #udos:-20 #ueak:34 #uego:93 #uena:-39
+#uenm:-18 #uent:-56 #uera:18 #ueva:-25 #ugar:-51 #ught:-20 #uick:-28 #uier:-26 #uina:42 #uise:27 #ulat:51 #umbe:-37
+#umbs:-18 #umer:-18 #unda:-22 #unde:-34 #unst:-18 #unta:-27 #uote:-24 #uran:40 #urge:-19 #urne:48 #urre:52 #usad:59
+#usan:61 #usba:-20 #used:40 #usly:-19 #usta:-20 #uste:24 #utom:89 #uttl:26 #uzon:27 #vaca:-28 #vend:118 #veng:26
+#vere:27 #very:-22 #vibr:-25 #vice:20 #vida:22 #vide:20 #vien:-22 #ving:29 #visa:54 #visi:-43 #viso:-22 #voic:102
+#voke:-26 #vuel:-30 #ward:-19 #warr:33 #week:-40 #well:28 #went:-29 #were:-30 #when:-36 #whic:-23 #whil:21 #wife:-32
+#wifi:192 #wind:100 #wipe:52 #wire:-18 #word:57 #work:32 #worn:-22 #wors:-20 #woul:-21 #wron:-50 #xact:-25 #xtin:-30
+#xtos:-21 #ycle:46 #yeah:-18 #ymor:39 #your:30 #ypin:19 %again_later:-118 %again_later%busy:27 %again_later%car:-26
+%again_later%car_part:32 %again_later%do_it:-25 %again_later%family:-35 %again_later%how_long:21
+%again_later%lift:-50 %again_later%money:-22 %again_later%noise:36 %again_later%on_way:31 %again_later%pay_day:-54
+%again_later%phone:38 %again_later%place:-22 %again_later%question:20 %again_later%refuse:-28 %again_later%season:-19
+%again_later%staff:33 %again_later%start_again:72 %agree:-105 %agree%bring:41 %agree%call_off:72 %agree%car:57
+%agree%car_part:24 %agree%how_long:42 %agree%lift:79 %agree%message:-28 %agree%money:83 %agree%noise:-36
+%agree%pay_day:60 %agree%question:-58 %agree%shift_it:-23 %agree%thanks:-18 %away:-52 %away%bring:-20 %away%car:30
+%away%message:25 %away%on_way:-18 %away%phone:37 %away%staff:81 %bad:-181 %bad%car_part:-21 %bad%do_it:-29
+%bad%staff:-44 %bring:-49 %bring%busy:-35 %bring%call_off:63 %bring%car_part:18 %bring%elsewhere:48 %bring%family:66
+%bring%leave_me:-38 %bring%message:-19 %bring%odometer:29 %bring%opening:27 %bring%question:-31 %bring%refuse:46
+%bring%season:30 %bring%shift_it:73 %bring%staff:-23 %bring%who:32 %bring%wrong_one:22 %busy:-65 %busy%call_off:36
+%busy%phone:39 %busy%question:49 %busy%shift_it:29 %busy%who:18 %call_off:-38 %call_off%car:49 %call_off%do_it:-52
+%call_off%fails:45 %call_off%gone_car:-33 %call_off%machine:24 %call_off%money:31 %call_off%noise:32
+%call_off%odometer:87 %call_off%on_way:-50 %call_off%phone:46 %call_off%refuse:-35 %call_off%staff:-27
+%call_off%start_again:-50 %call_off%thanks:39 %call_off%who:38 %car:-28 %car%car_part:-51 %car%do_it:24
+%car%family:-51 %car%message:18 %car%noise:-50 %car%odometer:23 %car%phone:40 %car%place:24 %car%question:37
+%car%refuse:-40 %car%shift_it:-54 %car%staff:82 %car_part:-48 %car_part%do_it:-30 %car_part%fails:-77
+%car_part%leak:-36 %car_part%noise:-36 %car_part%odometer:-34 %car_part%on_way:-40 %car_part%pay_day:54
+%car_part%phone:67 %car_part%place:-28 %car_part%question:40 %car_part%season:41 %car_part%shake:-28
+%car_part%smoke_smell:-28 %car_part%staff:34 %car_part%start_again:39 %do_it:-69 %do_it%elsewhere:-28
+%do_it%family:-53 %do_it%leave_me:39 %do_it%money:59 %do_it%odometer:-32 %do_it%on_way:35 %do_it%question:-46
+%do_it%refuse:43 %do_it%season:43 %do_it%staff:60 %do_it%thanks:24 %do_it%wrong_one:-27 %doubt:-49 %doubt%lift:21
+%doubt%wrong_one:-18 %elsewhere:-95 %elsewhere%family:-29 %elsewhere%money:33 %elsewhere%place:-25
+%elsewhere%question:-29 %elsewhere%staff:-27 %elsewhere%who:41 %fails:-61 %fails%gone_car:29 %fails%odometer:-20
+%fails%question:41 %fails%who:24 %family:64 %family%message:46 %family%money:18 %family%on_way:-18 %family%phone:-32
+%family%place:23 %family%question:79 %family%shift_it:70 %family%start_again:22 %family%who:-35 %gone_car:-52
+%gone_car%money:-24 %gone_car%question:34 %gone_car%refuse:48 %gone_car%wrong_one:21 %how_long:-143 %how_long%lift:24
+%how_long%opening:-24 %how_long%question:18 %how_long%refuse:-18 %how_long%shift_it:-22 %how_long%start_again:25
+%leak:-92 %leave_me:-76 %leave_me%odometer:-21 %leave_me%on_way:57 %leave_me%opening:29 %leave_me%question:24
+%lift:82 %lift%on_way:-18 %lift%opening:21 %lift%start_again:22 %machine:276 %machine%message:36 %machine%phone:-21
+%machine%question:40 %machine%staff:27 %meaning:-119 %meaning%question:-33 %message%money:79 %message%phone:31
+%message%refuse:-32 %message%shift_it:32 %message%start_again:-85 %message%who:-22 %money:-135 %money%on_way:-57
+%money%refuse:-23 %money%staff:18 %money%who:60 %noise:-23 %noise%odometer:-26 %noise%question:-37 %noise%refuse:37
+%noise%start_again:40 %odometer%on_way:43 %odometer%question:-21 %odometer%refuse:-20 %odometer%shift_it:-29
+%odometer%staff:-26 %odometer%who:29 %on_way:-53 %on_way%opening:42 %on_way%place:37 %on_way%question:28
+%on_way%refuse:-45 %on_way%shift_it:-27 %opening:-216 %opening%question:-40 %opening%staff:-33 %pay_day:-22
+%pay_day%season:-20 %phone:-97 %phone%refuse:22 %phone%shift_it:29 %phone%staff:-44 %phone%start_again:19
+%phone%wrong_one:-51 %place:-137 %place%question:-27 %place%staff:-30 %question:-120 %question%refuse:-31
+%question%shift_it:-19 %question%staff:71 %question%start_again:50 %question%who:-45 %refuse:-92 %refuse%shift_it:90
+%refuse%staff:-51 %refuse%wrong_one:-31 %season:-29 %shake:-75 %shift_it:-87 %shift_it%staff:19 %smoke_smell:-76
+%staff:24 %staff%who:44 %start_again:-109 %thanks:-127 %who:-53 %wrong_one:-120 @?:159 @after_visit:-34 @car:-63
+@confirm:-51 @later:-46 @odometer:66 @offers:-32 @offers_:-22 @reading:-174 @time_:-18 @times:-93 @walk_in:-47 ^_$:37
+^_about:29 ^_after:-27 ^_ahora:-18 ^_am:25 ^_and:-57 ^_anda:-22 ^_ando:-25 ^_any:-34 ^_aqui:-18 ^_are:100 ^_at:-18
+^_ayuda:-28 ^_ballpark:-40 ^_been:-23 ^_buen:-18 ^_cant:-57 ^_car:-42 ^_como:37 ^_con:-22 ^_congratulations:51
+^_cost:-23 ^_cuanto:35 ^_de:-71 ^_dejeme:-27 ^_did:127 ^_do:-39 ^_el:-62 ^_en:22 ^_eres:37 ^_es:-95 ^_ese:-19
+^_eso:-24 ^_esta:-70 ^_estan:53 ^_estoy:20 ^_feliz:-24 ^_friday:34 ^_get:-34 ^_go:-28 ^_good:-30 ^_have:-24
+^_hello:-57 ^_help:-31 ^_hey:160 ^_hi:49 ^_hm:103 ^_hmm:65 ^_how:-33 ^_i:-90 ^_id:-24 ^_ill:-51 ^_info:-33 ^_is:141
+^_it:-37 ^_la:-61 ^_las:-19 ^_let:-18 ^_lo:-36 ^_lol:93 ^_los:35 ^_mande:56 ^_me:26 ^_might:-28 ^_my:-65 ^_need:-23
+^_neither:-21 ^_ni:-41 ^_no:-18 ^_nobody:-24 ^_not:-46 ^_olvide:37 ^_on:-22 ^_option:-18 ^_para:-49 ^_please:-22
+^_por:-32 ^_precio:-21 ^_price:-20 ^_puedo:-70 ^_que:68 ^_revoke:-26 ^_saturday:35 ^_son:-19 ^_sorry:46
+^_steering:-21 ^_still:-39 ^_su:119 ^_take:-34 ^_that:-20 ^_the:-33 ^_there:-59 ^_thursday:19 ^_tiene:-34 ^_tienen:55
+^_tire:-19 ^_trabajan:61 ^_trae:-25 ^_un:-23 ^_voy:31 ^_we:-19 ^_were:-24 ^_where:-25 ^_why:-66 ^_will:-24 ^_ya:-22
+^_yep:25 ^_yes:-28 ^_yo:-32 ^_you:-185 ^_youre:-18 a:-36 a__can:48 a__for:-37 a__from:29 a__noise:-24 a__of:22
+a__on:-43 a__person:24 a_bot:66 a_cruise:27 a_human:-38 a_real:24 a_robot:31 a_shuttle:29 abajo:-22 about_$:-18
+about_the:42 ac:36 aceite:31 aceptan:102 actually:46 address:-39 address_$:-43 after:-18 after_i:-18 again:55
+again_$:73 agendeme:-28 agua:-20 ahi:70 ahi_$:81 ahora_$:24 aire:58 aire_$:42 al:-54 algo:-21 alineacion:19 all:-66
+all_set:-25 already:-43 already_$:-18 also:44 am:41 am_$:-23 am__talking:29 amor:18 an:-39 and:-63 and__are:-56
+and__is:-18 and__my:21 and__you:64 and_can:45 and_do:40 and_you:-55 anda:-36 ando:-30 anoche:19 anoche_$:25 antes:-19
+any:-78 anymore:39 anymore_$:41 anything_$:61 appointment:-21 aqui_$:31 aqui_no:-19 are:42 are_$:-60 are__a:76
+are__guys:-41 are__on:-41 are__still:30 are_we:42 area:31 around:-20 arreglan:60 as:-43 as_i:27 asap:-42 asi:-54
+asi_$:-44 at:-26 at__you:27 at_all:66 at_is:24 at_k:-19 auto:61 away_$:-24 ayuda:-29 ayuda_$:-26 back_$:31
+ballpark:-41 ballpark_$:-40 bateria:-29 bateria_$:-22 be_the:18 be_there:-32 been:-22 before_$:23 bendiciones:-22
+bendiciones_$:-20 best:-21 best_$:-21 better:-19 bici:39 bien:-30 bien_$:-33 bike:28 bot:74 bot_$:53 both:-20
+brakes:-29 brand:52 bring:124 bring_my:59 btw:29 buen:-27 bus_stop:18 but:-29 buy:21 buzon:27 by:-85 by_the:-37
+call:-46 call_my:-60 can:121 can__bring:55 can__check:67 can__come:-32 can__do:-79 can__pick:24 can__send:55
+can__talk:-38 can_do:-22 can_my:144 can_we:-35 can_you:87 cant_do:-25 car_$:-41 car_is:-53 card:39 cards:29
+cards_$:29 care:-20 care_of:-19 carro:-43 carros:65 cars:33 cars_$:48 casa:39 celular_$:18 cerca:25
+change__appointment:31 change_my:18 charge:-59 charge_$:-24 charge_for:-31 checar:27 check_$:-21 check_my:47 choco:21
+cita:-64 cita_$:-28 click:57 closed:-19 cobran:-45 cobran_por:-23 coffee:19 como:19 company:-19 comprends:45
+comprends_pas:45 con:-54 con_mi:-30 con_ustedes:-18 congratulations:51 corner:22 cost:-40 cost_$:-29 could:37
+could__be:51 covered:-19 cruise:27 cuando_llegue:22 cuanto__y:47 da:-20 dan:113 day:-74 day_$:-71 de_la:26
+de_llantas:55 de_que:-36 de_su:-18 de_un:23 de_una:-28 dejar:24 dejeme:-27 del_carro:-21 descuento:-58 despues:-20
+dia:-77 dia_$:-38 dias_$:19 did:152 did__get:19 did_i:64 did_my:53 did_you:51 digo:-23 dijo:38 direccion:-18
+discount:-18 do:69 do_$:-74 do__charge:-34 do__close:-29 do__do:46 do__guys:76 do__have:82 do__keep:-27 do__know:-48
+do__need:37 do__open:-53 do__sell:68 do__take:119 do__use:40 do__work:20 do_friday:-29 do_i:-28 do_it:-53 do_my:-28
+do_the:-25 do_you:339 does:39 does_it:26 dog:49 domingo:-21 done_$:40 dont:-20 door:47 door_$:56 down:-39 down_$:-28
+drive:-26 driving:85 driving_with:80 drop:96 drop__car:36 drop__off:42 drop_it:66 drop_the:20 earlier:-27 early:-32
+early_$:-38 eh:50 el:18 el__se:-20 el__tienen:27 el__y:-21 el_aire:82 el_carro:-53 el_de:-20 el_mismo:-27
+el_viernes:-38 empty:29 en:-27 en_dos:22 en_este:29 end:-18 engine:-24 entendi:33 era:48 eres:44 es:-74 es_$:53
+es__y:27 es_de:-19 es_gratis:-32 es_usted:30 esa:-24 escribo:70 ese:-39 eso_$:-27 eso_y:27 espanol:18 espera:55
+esperar:-51 esperar_$:-36 esposa:-24 esta:-35 estamos:-21 estan:48 este:38 este__no:26 estoy_de:-26 estoy_en:-32
+estoy_manejando:87 exactly:-20 factura:79 favor:-27 favor_$:-24 feels:-21 feliz:-24 fell:41 fin:-27 find_a:28
+finish:-33 first:-23 first_$:-21 fix:18 floor:24 for_$:-38 for_me:19 for_my:-20 for_the:35 four:-39 free:-39
+free_$:-30 frenos:-50 frenos_$:-45 friday_$:-40 friday_and:18 from:29 fue_el:42 fuga:-24 game:89 gano:25 get:-41
+get__a:-43 get_a:24 get_me:-31 get_my:-22 give:-25 give_me:-18 going:-52 going_on:-35 gone:-26 good:-23 good__you:18
+got:-33 gratis:-35 gratis_$:-32 grave:-18 gustaria:-19 gusto:20 guys_$:-31 guys_do:75 guys_open:-18 hablan:74
+hablar_con:-25 hablo:-19 hace:-18 hace_falta:25 hacen:103 had:-20 happy:-20 has:-21 have:-26 have__a:19
+have__wrong:-21 have_a:48 have_loaners:26 have_my:-18 have_the:-28 have_to:-34 he:-23 hello:-57 help:-22 help_$:-30
+her:-19 here:63 here_$:50 hey:160 hi:49 hijo:36 hit:-23 hitch:33 hm:103 hmm:65 home:49 horario:-21 how:-38 how__i:-20
+how__is:25 how__you:-42 how_do:-59 how_long:38 hoy:24 i__a:30 i__all:-25 i__have:-23 i__in:-19 i__it:-24 i__my:72
+i__need:-19 i__off:28 i__that:21 i__there:-21 i__to:98 i_am:42 i_bring:46 i_can:-44 i_cant:68 i_come:-39 i_do:-53
+i_drop:38 i_know:-50 i_leave:45 i_mean:43 i_need:103 i_speak:-29 i_talk:-38 i_talking:29 id:-29 idea:41 if:-48
+ill:-67 ill_take:-23 im:-38 im__a:41 im__with:79 im_driving:84 im_good:-22 im_in:25 in:-30 in_$:-24 in__waiting:26
+in_a:72 in_my:-20 info:-48 info_$:-47 ingles:59 into:44 into_the:48 invoice:75 invoice_$:78 is:57 is_$:48 is__a:27
+is__about:-19 is__and:-20 is__car:99 is__really:-23 is__the:107 is_a:-72 is_it:-60 is_making:-30 is_my:187 is_on:55
+is_the:61 is_there:69 is_this:-52 is_too:-22 it:-120 it_$:-44 it__for:23 it__me:28 it__under:-19 it_a:-18 it_again:79
+it_now:-22 it_off:37 jaja:53 jaja_$:40 jajaja:46 je:126 je__comprends:45 je_ne:87 juego:54 just:-53 k_$:-21 keep:-22
+key:27 key_$:28 knock:38 know:-67 know_you:-53 la:-30 la__de:21 la__en:25 la__es:34 la_bici:30 la_casa:22 la_cita:-34
+la_factura:79 la_llanta:-18 labor:-25 labor_$:-18 las:-48 las_llantas:-23 last_night:31 late:-34 later:29 later_$:38
+le:-78 le__a:-26 le__una:21 leave:34 les:-32 let:-29 let_me:-18 lets:-19 light:-47 light__on:-20 light_is:-24
+like:-38 list:-33 list_$:-29 little:20 llanta:-25 llantas:62 llantas_$:-29 llegue:34 llegue_a:23 llevar:72
+llevar__mi:25 llevar_a:24 llevarlo_$:-26 lo:-165 lo__a:-28 lo__mi:-20 lo__no:20 loaners:26 loaners_$:26 location:-66
+location_$:-27 lol:98 lol_$:78 lol_no:33 long:26 long_is:29 luego:28 luego_$:63 lugar:-45 luz:-20 machine:32
+making:-37 making_a:-22 mal:-33 mal_$:-21 manana:-25 mandan:98 mande:48 manden:-27 manejando:38 maquina:47 marca:42
+mas:-26 mas_$:-22 mas_tarde:31 may:33 me:-140 me_$:-20 me__el:75 me__la:18 me_a:-51 me_again:-28 me_fue:44
+me_gustaria:-19 me_off:-30 me_up:20 mean:27 mean_$:43 mecanico:-19 mecanico_$:-23 meeting:46 mejor:-19 mensaje:72
+mensajes:-64 mensajes_$:-46 message:96 message_$:48 message_me:-37 messages:-33 messages_$:-26 mi:19 mi_$:-18
+mi__choco:22 mi__no:25 mi_cita:-20 mi_esposa:-24 mi_hijo:38 might:-28 mijo:25 mil:-35 millas:-20 millas_$:-18 mis:32
+mom:76 monday_$:-18 more:-42 morning:-18 motor:-18 move:-19 mucho:-43 must:-22 muy:-53 my:51 my__go:56 my__oil:28
+my__says:-31 my__will:-19 my_car:38 my_number:-48 my_old:18 my_own:44 my_phone:30 my_son:31 my_spare:26 nadie:-18
+name:-26 nao:78 ne:87 ne__pas:87 ne_comprends:45 near:22 need__bring:87 need__change:38 need_that:-33 need_to:104
+neither:-21 next:-26 ni:-71 night:63 night_$:38 ninos:23 ninos_$:29 no_$:-56 no__at:67 no__here:-28 no__you:31
+no_estoy:29 no_idea:68 no_noise:67 no_puedo:21 no_thanks:23 nobody:-30 noise_$:-34 noise__all:68 noise_at:68
+nomas:-30 non:37 north:-42 not:-24 not__me:-39 not_be:51 now:-53 now_$:-34 number:-36 number_$:-40 numero:-29
+ocupo:23 of_my:42 off:23 off_my:29 off_the:38 off_your:-23 office:73 office_$:26 oi:42 oil:70 oil_$:30 ok_$:24
+olvide:37 on:-22 on_$:-19 on__th:55 on__the:45 on_my:-42 one:-18 one_$:-24 open:-97 out_$:-30 out__the:49 out_of:48
+over:-33 own:41 own_oil:28 oye:74 pagar:29 paperwork:46 paperwork_$:46 para_cuando:-28 para_el:-26 partes:61
+partes_$:62 parts:31 pas:100 pasa:-19 pass_$:-18 perdon:19 pero_no:20 person_$:-21 phone_$:25 pick:20 pick__up:24
+please:-31 please_$:-42 por:-73 por_favor:-21 precio:-39 precio_$:-27 price:-87 price_$:-22 puede_$:-26 puedo__a:25
+puedo_llevar:55 pues_$:-19 put:19 put_on:37 que_$:189 que__de:38 que_es:-34 que_tiene:-29 quick:-28 quienes:-21
+quienes_son:-21 quieren:-18 quote:-23 radio:22 rato:-24 read:26 ready:29 ready_$:39 real_person:18 really:-91
+recibo:61 replaced:-24 reply:69 report:34 respondo:56 restart:-20 revisar:-19 revoke:-26 revoke_$:-22 right:47
+right_now:59 ring:-48 ring_me:-39 robot:79 robot_$:71 room:31 room_$:50 rough:-20 sabado_$:-25 sabe:24 saben:48
+sala:73 sali:19 same:-34 same_day:-45 saturday:23 say_$:20 says:-38 schedule:-26 se:-67 se__fue:43 se_lo:-21 se_me:35
+second:-20 see:31 see_you:18 sell:74 send:43 send__the:18 service:22 set:-50 shop:-50 shuttle:26 shuttle_$:32 si:-29
+si_$:-18 si_el:20 si_lo:-21 si_pero:-23 si_puedo:29 side:-49 side_$:-40 siento:19 sigo:-25 snow:56 so:-35 sold:-34
+somewhere:21 son:-37 son_$:-29 sorry:20 sorry_i:70 soy:-19 spare:26 speak:-42 speak_to:-22 speak_with:-19
+squeaking:43 st:-20 st_$:-40 station:29 steering:-26 still:20 still_good:27 stop:-29 street:-24 street_$:-20 su:118
+suena:-20 sure__you:20 t:-26 take:30 take__off:-41 take_me:-27 take_my:-26 talk__a:-42 talk_to:-54 talking:25
+talking_to:29 taller:-25 tambien:70 tambien_$:42 tan:-20 tanto:-18 tarde_$:33 tarjeta:58 tax:-18 te:70 te__luego:69
+tech:-36 terrible:-19 text:26 texting:-28 texting_me:-19 textos:-21 textos_$:-18 texts:-28 th_$:27 than:-23 thank:-30
+thank_you:-30 thanks:19 that:-96 that_$:-38 that_is:-26 the_$:34 the__before:27 the__for:-21 the__in:-27 the__is:-18
+the__last:40 the__off:34 the__on:32 the__side:-41 the_address:-24 the_best:-20 the_door:56 the_messages:-22
+the_office:41 the_th:28 the_truck:-18 the_trunk:26 the_waiting:43 the_wrong:-29 them:-21 then:-37 then_$:-25 there:23
+there_$:49 there__a:-35 there_is:-68 these:-28 thing:-22 this:-59 this__the:-19 this_a:71 this_about:-19 this_is:-26
+through:39 through_$:54 thurs:-23 thursday_$:-29 tiene:-84 tiene_$:-18 tienen:115 tienen_$:-24 tienen__de:82
+tienen__el:-37 time:-28 time_$:-52 time__it:81 time__you:-53 time_do:-52 tio:29 tirando:-22 tire:-33 tires_$:-31
+to:-39 to__a:-18 to__in:29 to__it:-30 to__the:19 to__this:-20 to_a:-24 to_bring:85 to_change:36 to_do:-41
+to_drive:-24 to_my:-25 to_the:-20 today:-31 today_$:-28 todo:-34 too:31 too_$:73 too_early:-22 took:-22 tortillas:56
+tow:57 tow_hitch:33 trabajan:53 trabajando:-23 trailer:26 transmision:-20 trip:70 truck:-33 trunk:26 tu:18 turned:55
+typing:19 under:-31 up:-79 up_$:-34 urgent_$:-24 urgente:-19 us:-20 use:60 used:40 ustedes:23 ustedes_$:-49
+vacaciones:-25 venden:127 vendi:-27 verdad_$:21 vida:20 viene:-19 viernes:-34 viernes_$:-35 voice:27 wait:-26
+waiting:40 waiting_room:36 warranty:33 was__again:82 was_it:81 way:-19 we_do:-25 week:-21 week_$:-27 well:28
+well_$:28 went:-29 were:-30 what_$:53 what__are:-18 what__do:-40 what__is:26 what__this:-19 what__you:-94
+what_did:-49 what_do:-38 what_is:-32 what_time:103 wheel:-23 when:-27 when__you:-27 when_do:-27 where:-19
+where__you:-32 where_are:-30 which:-19 while:21 who__this:-24 who__you:-34 who_are:-33 why:-69 why_$:-28 why__you:-49
+why_do:-49 wife:-27 wife__it:35 wife_says:-19 wifi:192 wifi_$:113 will__it:-36 will__there:-18 will_do:-20 window:72
+windows_$:18 wipers:60 with_my:-19 with_the:-22 won:79 work:-29 work_$:-20 work_on:30 worn:-22 would:-19 wrong:-50
+wrong_person:-18 y_$:-21 y__es:-18 y__que:24 y_eso:33 ya:-70 ya_$:-23 ya__mi:60 ya_esta:39 ya_lo:-20 yeah:-18 yep:24
+yep__you:19 yes:-24 yes_$:-32 yes__it:-19 yes__you:56 yes_and:26 yes_do:56 yes_i:-23 yo:-48 you:64 you_$:-87
+you__a:139 you__and:32 you__bot:41 you__do:74 you__for:-20 you__have:-31 you__it:-26 you__me:-37 you__on:60
+you__open:-19 you__that:-24 you__the:24 you__today:-23 you__what:-19 you_a:88 you_are:-52 you_call:-64 you_can:-29
+you_charge:-34 you_check:77 you_close:-30 you_have:79 you_keep:-27 you_need:-34 you_on:-44 you_open:-72 you_pick:24
+you_put:34 you_sell:80 you_send:55 you_still:-19 you_take:91 you_text:33 you_there:57 you_work:20 your:66 your__is:68
+your_message:28 youre:-24
 """

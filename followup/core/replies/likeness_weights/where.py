@@ -1,165 +1,114 @@
 """What speaks for and against `where`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "where"
-BIAS = -185
+BIAS = -175
 WEIGHTS = """\
-#abad:33 #abaj:50 #abie:45 #able:17 #abou:-29 #abre:207 #acar:-19 #acat:-17 #acia:21 #acio:44 #acro:-31 #addr:111
-#adio:-19 #adre:56 #agai:22 #agar:39 #aile:25 #ajan:78 #ales:64 #alid:44 #alig:-26 #alle:127 #alon:14 #alwa:24
-#anda:52 #ande:23 #andm:43 #ando:-103 #ange:14 #anks:15 #anta:14 #arde:-31 #ards:-19 #arge:-23 #argi:-36 #ario:40
-#arki:-31 #aron:41 #arou:17 #arro:51 #arte:19 #asad:-15 #asta:32 #aste:24 #atan:-53 #atch:-20 #ated:26 #atio:46
-#avor:33 #ayer:15 #bado:33 #baja:55 #bajo:-29 #bank:31 #been:18 #befo:-23 #biar:43 #bica:78 #bien:-48 #bier:44
-#blue:21 #body:20 #bout:-31 #brak:-15 #bren:209 #brid:19 #brin:-19 #buil:45 #caci:57 #call:40 #canc:-14 #cant:43
-#card:-19 #caro:-23 #cate:29 #cati:71 #ccio:72 #cerr:41 #char:-59 #chec:-39 #cias:21 #cier:66 #cion:124 #cita:17
-#clas:19 #clos:59 #come:26 #como:-20 #cont:-70 #crib:-47 #cros:-15 #ctio:27 #cual:143 #cuan:-19 #cuen:18 #cuer:21
-#culp:-43 #dame:18 #days:26 #ddre:111 #deje:-34 #deme:18 #depe:16 #dias:33 #diga:16 #ding:41 #dire:99 #disc:-45
-#dnes:14 #does:-33 #doin:-21 #domi:91 #dond:79 #door:-46 #dres:168 #drop:61 #dshi:-16 #dura:-24 #ease:52 #east:33
-#eblo:21 #ebod:22 #ecci:72 #ecti:28 #ecto:15 #edan:49 #edne:15 #eeke:-24 #eewa:20 #efer:-18 #efor:-23 #eken:-24
-#empo:-17 #empr:15 #encu:20 #ende:17 #endo:21 #ends:19 #engo:-15 #enid:15 #enos:-22 #ente:29 #entr:79 #ents:-25
-#epen:16 #erca:15 #erda:47 #erdo:19 #erfe:15 #eron:-18 #erra:110 #erst:21 #erti:-18 #erto:71 #escr:-43 #essa:-17
-#este:-30 #even:47 #ever:-26 #eway:37 #exit:43 #favo:33 #filt:-20 #find:20 #fore:-25 #frid:-62 #fron:30 #gain:22
-#garr:41 #gast:-41 #gate:19 #ging:-36 #gnme:-26 #grac:21 #guen:81 #guys:59 #hace:-48 #hang:15 #harg:-59 #hast:73
-#have:-52 #heel:-15 #here:53 #hese:-75 #hich:88 #hiel:-16 #hile:17 #hood:-48 #hora:128 #hour:30 #huma:-25 #hurs:-31
-#iado:-15 #iaro:40 #iben:-21 #icac:58 #iday:-61 #idge:20 #iend:18 #ierr:67 #iert:51 #ight:27 #ignm:-26 #igue:99
-#ildi:45 #iler:25 #imer:-14 #inds:-16 #info:-65 #ingo:64 #ings:14 #inst:-15 #inte:26 #inut:-26 #irec:99 #ires:-29
-#iscu:-43 #isma:22 #ismo:53 #ivew:18 #keep:20 #kend:-24 #keys:-14 #king:-56 #know:-50 #lace:18 #lado:-46 #land:40
-#lass:19 #last:-16 #late:97 #ldin:45 #leas:61 #left:22 #lego:-37 #lema:-20 #leme:15 #lida:45 #ligh:18 #lign:-26
-#like:-23 #list:-26 #lleg:-51 #ller:37 #loca:149 #lock:-16 #long:-23 #lose:57 #ltim:17 #luga:71 #lune:-15 #lway:24
-#main:80 #mall:25 #mand:78 #many:-126 #mark:44 #mart:15 #mean:-15 #mebo:22 #menm:15 #ment:-38 #mero:-28 #mess:-19
-#ming:55 #minu:-26 #mism:75 #morr:19 #moto:-24 #move:58 #much:-22 #nail:15 #ncel:-14 #ncue:20 #ndam:20 #nday:44
-#ndem:19 #ndsh:-16 #need:-16 #nesd:15 #neve:-23 #nida:15 #ning:-20 #nmen:-26 #noch:21 #nort:50 #ntas:15 #nter:27
-#ntre:-19 #ntro:38 #nume:-28 #oble:-21 #ocat:118 #oche:21 #oday:32 #oing:-28 #omeb:22 #omin:56 #omor:19 #onde:74
-#only:-37 #ontr:-64 #oors:-44 #open:20 #oppe:-48 #orar:45 #orci:14 #orro:18 #orry:-22 #orth:50 #osed:19 #otro:-31
-#ould:-27 #ours:42 #park:-37 #pasa:46 #paso:-14 #past:32 #pend:16 #peni:-31 #pens:-20 #perf:15 #pick:17 #plac:14
-#plea:54 #popp:-47 #pped:-43 #pref:-22 #prim:-15 #prob:-15 #prop:14 #pueb:21 #pued:-38 #puer:31 #pull:33 #qued:-53
-#quie:-17 #raci:21 #rack:21 #rada:17 #radi:-19 #rail:24 #rake:-15 #ranc:33 #rari:45 #raro:33 #rata:-54 #rato:-17
-#rcio:14 #rdad:33 #rdes:14 #recc:66 #reco:16 #rect:32 #reet:61 #reew:20 #refe:-18 #reno:-15 #ress:167 #rfec:15
-#rgin:-36 #ribe:-44 #rida:-62 #ridg:20 #rime:-14 #ring:-75 #rkin:-32 #rnin:-17 #road:-40 #robl:-21 #ront:28 #ross:-15
-#rran:66 #rrar:36 #rros:14 #rrow:18 #rsda:-31 #rsta:21 #rtos:48 #rumb:14 #saba:33 #saca:-17 #sage:-17 #sale:42
-#sali:35 #same:18 #scri:-47 #scul:-43 #sday:-28 #send:48 #sent:-24 #shie:-16 #shop:17 #shut:42 #side:104 #sigu:98
-#sist:14 #slot:-15 #sorr:-19 #spot:41 #ssag:-17 #stad:-40 #stan:53 #star:-17 #stea:-14 #ster:39 #stil:67 #stop:-22
-#stre:59 #sund:45 #tado:-36 #take:-39 #talk:-16 #tall:36 #tand:-55 #tard:-33 #tari:-16 #tate:19 #tati:-23 #teng:-21
-#ters:21 #text:-34 #that:-68 #then:-22 #ther:39 #thes:-75 #they:-20 #thin:14 #this:-92 #thur:-33 #tiem:-18 #till:114
-#tima:17 #time:44 #ting:-18 #tion:72 #toca:16 #toda:25 #tomo:17 #town:71 #trac:23 #trad:15 #trae:-14 #trai:24
-#tran:33 #trat:-55 #tree:60 #turn:-103 #uand:-20 #ubic:78 #uebl:21 #ueda:-75 #uent:18 #uerd:21 #uert:31 #ueve:-20
-#ugar:71 #uien:-17 #uild:45 #ulpe:-43 #ulti:16 #uman:-25 #umer:-28 #unda:42 #unes:-15 #unto:14 #urni:-16 #ursd:-31
-#vaca:-18 #vale:15 #veni:49 #verd:31 #vewa:18 #wait:-33 #ways:23 #wedn:15 #week:-23 #went:-14 #what:45 #whee:-15
-#when:-56 #wher:29 #whic:93 #whil:17 #wifi:-36 #will:-19 #wind:-17 #with:-24 #woul:-32 #yeah:28 #ying:-16 #your:92
-%again_later%agree:-27 %again_later%bring:28 %again_later%busy:-16 %again_later%doubt:16 %again_later%elsewhere:-24
-%again_later%how_long:62 %again_later%lift:-17 %again_later%message:-18 %again_later%money:15 %again_later%on_way:-30
-%again_later%opening:18 %again_later%phone:-16 %again_later%place:14 %again_later%question:69 %again_later%refuse:34
-%again_later%shift_it:-36 %again_later%start_again:27 %again_later%thanks:21 %agree:-34 %agree%away:-17
-%agree%bring:-29 %agree%call_off:-16 %agree%do_it:-26 %agree%elsewhere:36 %agree%family:20 %agree%lift:-21
-%agree%on_way:30 %agree%opening:99 %agree%place:28 %agree%question:37 %agree%staff:24 %away:46 %away%bring:-19
-%away%call_off:-27 %away%do_it:17 %away%elsewhere:89 %away%on_way:-14 %away%question:58 %away%staff:-14 %bad:-56
-%bad%place:-19 %bad%question:-22 %bring:92 %bring%call_off:62 %bring%do_it:85 %bring%fails:21 %bring%leak:40
-%bring%leave_me:-28 %bring%lift:-25 %bring%odometer:19 %bring%on_way:-19 %bring%opening:-29 %bring%question:34
-%bring%refuse:-22 %bring%start_again:25 %busy%how_long:21 %busy%opening:30 %busy%place:-33 %call_off%car_part:32
-%call_off%elsewhere:-14 %call_off%family:17 %call_off%how_long:22 %call_off%leave_me:-24 %call_off%message:-17
-%call_off%on_way:-29 %call_off%opening:35 %call_off%phone:-20 %call_off%place:-70 %call_off%season:20
-%call_off%staff:19 %call_off%thanks:18 %car:-55 %car%opening:-17 %car%place:-23 %car%question:-18 %car_part:-46
-%car_part%do_it:23 %car_part%elsewhere:-15 %car_part%fails:-78 %car_part%leak:-14 %car_part%money:52
-%car_part%noise:-28 %car_part%odometer:-16 %car_part%opening:-30 %car_part%question:-79 %car_part%who:18
-%car_part%wrong_one:21 %do_it:17 %do_it%elsewhere:-16 %do_it%fails:15 %do_it%gone_car:-14 %do_it%leak:30
-%do_it%place:-76 %do_it%question:-56 %do_it%refuse:26 %do_it%shift_it:71 %doubt:39 %doubt%opening:20 %doubt%place:34
-%doubt%question:36 %doubt%refuse:15 %doubt%wrong_one:14 %elsewhere:88 %elsewhere%on_way:44 %elsewhere%place:71
-%elsewhere%shift_it:-34 %elsewhere%staff:-45 %elsewhere%who:36 %fails:-56 %fails%how_long:-30 %fails%leak:15
-%fails%on_way:21 %fails%opening:23 %fails%place:-63 %fails%question:24 %fails%shift_it:15 %family:-40
-%family%odometer:15 %family%opening:19 %family%place:-28 %family%question:-33 %family%refuse:40 %family%thanks:15
-%family%wrong_one:20 %gone_car:-53 %gone_car%question:-15 %how_long:-29 %how_long%lift:-16 %how_long%money:18
-%how_long%opening:183 %how_long%place:-37 %how_long%refuse:15 %how_long%season:18 %how_long%shift_it:34
-%how_long%staff:36 %how_long%thanks:16 %how_long%wrong_one:-20 %leak:36 %leak%on_way:-15 %leak%place:-18
-%leak%shift_it:16 %leave_me:-87 %leave_me%odometer:-25 %leave_me%on_way:-17 %leave_me%opening:-27 %lift:-55
-%lift%opening:-35 %lift%refuse:16 %lift%thanks:17 %machine:-108 %machine%staff:-28 %meaning:-67 %meaning%question:-46
-%message:-75 %message%on_way:-14 %message%place:-25 %message%question:-46 %message%start_again:-14 %money:-92
-%money%opening:32 %money%question:-91 %noise:-73 %noise%on_way:-15 %noise%place:-38 %noise%question:-44 %odometer:-24
-%odometer%opening:-14 %odometer%refuse:20 %on_way:-18 %on_way%opening:41 %on_way%phone:37 %on_way%place:-14
-%on_way%question:165 %on_way%refuse:-26 %on_way%shift_it:-15 %on_way%staff:53 %opening:471 %opening%place:15
-%opening%question:202 %opening%refuse:67 %opening%season:33 %opening%shift_it:46 %opening%staff:74
-%opening%start_again:22 %pay_day:-34 %pay_day%question:-16 %phone:-14 %phone%place:18 %phone%question:32
-%phone%refuse:-15 %place:468 %place%question:293 %place%season:-19 %place%staff:69 %place%start_again:42
-%place%who:66 %place%wrong_one:26 %question:102 %question%refuse:24 %question%season:-26 %question%shift_it:25
-%question%staff:-63 %question%start_again:15 %question%thanks:32 %question%who:-105 %refuse:-36 %refuse%shift_it:22
-%refuse%thanks:21 %season:22 %season%staff:23 %shake:-17 %shift_it:23 %staff:26 %start_again:32 %who:-67
-%wrong_one:-68 @?:191 @after_visit:-57 @car:-54 @confirm_stop:-18 @day:52 @later:17 @nothing:45 @odometer:-76
-@offers:15 @reading:-38 @time:57 @times:35 @walk_in:63 ^_a:53 ^_abren:70 ^_and:-47 ^_are:52 ^_been:24 ^_cant:34
-^_como:66 ^_cual:44 ^_de:-136 ^_deje:-26 ^_depende:18 ^_did:50 ^_disculpe:-42 ^_do:-35 ^_donde:76 ^_drop:42 ^_el:-18
-^_es:-18 ^_eso:16 ^_first:19 ^_got:-17 ^_hableme:16 ^_hace:-19 ^_hasta:41 ^_i:-41 ^_id:-32 ^_im:15 ^_it:-18
-^_just:-15 ^_la:-80 ^_llego:-58 ^_los:-24 ^_me:73 ^_my:-51 ^_no:31 ^_oil:15 ^_para:-16 ^_perfecto:16 ^_please:-18
-^_por:32 ^_puedo:-27 ^_que:-59 ^_saturday:-24 ^_si:42 ^_sorry:-16 ^_su:19 ^_the:-52 ^_there:-17 ^_this:-28 ^_took:-14
-^_trabajan:35 ^_voy:-16 ^_wednesday:19 ^_what:-71 ^_where:-64 ^_which:53 ^_who:-63 ^_why:-41 ^_y:-29 ^_yeah:16
-^_yes:23 a:-30 a__hora:22 a__late:14 a__on:18 a_bot:-65 a_nail:15 a_que:43 abiertos:45 about:-28 abren:210 abren_$:54
-abren_los:26 across:-31 address:111 address_$:79 address_again:15 after_the:17 again:22 again_$:17 agarro:42 ahi:-15
-al:31 all:-34 always:24 am:-16 an:-29 and__are:-31 and__i:17 and__is:23 and__on:15 and_could:17 and_what:20
-and_you:-45 ando:-19 any:-14 aqui_$:19 are:151 are_$:-41 are__a:-72 are__at:19 are__closed:33 are__hours:35
-are__located:19 are__on:83 are__open:127 are__still:39 are__the:19 are__there:36 are_you:195 are_your:44 around:20
-as:17 at:47 at__light:23 at_or:52 at_the:26 back_$:17 bank:31 bay:19 be:-56 be_there:-14 been:18 been_a:25 before:-23
-before_$:28 before__open:-20 before_you:-45 behind_the:28 bien:-46 blue:21 bot:-65 bot_$:-65 bridge:20
-buenas_tardes:14 building:45 by:98 by_a:14 by_the:114 calle:56 cambiaron:40 can:33 can__come:25 can__do:-36
-can__pick:29 can_i:60 cant:43 cant__in:20 car:-30 cards:-18 cards_$:-18 carros:14 change:19 charging:-36 cierran:68
-cierran_$:37 cita:19 cita_$:18 close:36 closed:24 closed_$:-18 come:28 coming__the:14 como:-20 con:-15 could_i:15
-cual:121 cual__la:26 cual__su:44 cual_de:37 cual_es:46 cuando:-20 cuanto__y:22 cuanto_vale:17 day_$:19 day_i:-14
-de:-63 de__dos:37 de__es:-63 de__me:-39 de__por:14 de_donde:-177 de_la:36 de_las:36 de_noche:19 deje:-31 del:31
-depende:18 dia:-34 dia_$:-21 dias:33 did:-33 did__get:-64 did_you:-14 diga:16 direccion:67 direccion_$:70
-disculpe:-43 do:116 do_$:-30 do__close:48 do__get:129 do__guys:-26 do__know:-41 do__open:71 do__work:25 do_i:125
-do_you:97 does:-32 doing:-21 domingo:19 domingo_$:26 donde:57 donde__escriben:-38 donde_es:15 donde_estan:61
-donde_me:-24 donde_quedan:36 doors:-44 dos:27 drive:-15 driveway:18 drop:64 drop__off:17 drop_it:17 drop_me:41
-due:-24 dura:-23 early:15 easter:26 easter_$:26 el:83 el__del:20 el__dia:-34 el__en:-22 el_de:17 el_freeway:19
-el_mismo:53 el_sabado:-14 el_taller:31 el_viernes:-22 en:85 en_$:-25 en__calle:20 en__parte:20 en_el:98 en_otro:-20
-en_que:49 en_un:-19 encuentro:20 entendi:18 entrada:17 entro:21 es:133 es__cita:22 es__el:19 es__horario:33
-es__numero:-18 es_este:-24 es_la:45 es_mi:22 es_por:36 es_su:52 escriben:-40 escriben_$:-38 eso:-18 eso_$:-19
-esta__el:16 esta_bien:-23 esta_en:16 estan:55 estan_$:89 estan_abiertos:43 estaria:-16 este:-28 este_numero:-18
-estoy__la:15 evening:15 exit:43 far:16 favor:34 favor_$:23 favor_de:14 find:20 first_thing:20 for:23 for_$:-21
-for_me:-16 for_my:25 for_what:-18 for_you:23 freeway:20 friday:-63 from_the:36 front:30 front_$:33 get:83 get_it:16
-get_my:-67 get_there:88 get_to:81 go:-15 go_to:-15 got:-38 got_$:-19 gracias:21 guys:36 guys_$:-46 guys_do:-31
-guys_open:30 hableme:15 hableme_para:16 hace:-40 hasta:73 hasta__hora:82 hasta_que:75 have:-49 here:-19 hood:-48
-hora:78 hora_abren:51 hora_cierran:47 hora_estan:19 horario:56 hours:43 hours__you:-18 hours_for:23 hours_is:-22
-how:-40 how__are:55 how__can:25 how__hours:-121 how__i:84 how__the:-17 how_do:80 how_late:76 how_long:-36
-how_many:-126 hoy:30 hoy_$:29 human:-25 i:37 i__it:29 i__that:-19 i__the:-23 i__there:85 i__these:-54 i__to:30
-i__up:43 i__you:-39 i_be:-16 i_can:-17 i_come:34 i_drop:17 i_get:138 i_got:-15 i_have:-19 i_know:-38 i_pick:29
-i_turn:-60 i_use:21 id:-39 id__the:-22 id_prefer:-18 if:-72 ill:-15 im__the:14 im_at:22 im_in:19 in_$:44 in__drop:-15
-in_the:-26 info:-64 info_$:-64 is:26 is__a:-15 is__address:57 is__at:-30 is__open:-56 is__the:31 is_friday:-39
-is_it:60 is_my:-14 is_the:82 is_this:-57 is_your:77 ish:17 it:-63 it_$:-16 it__a:15 it__and:16 it__or:17 it_off:27
-it_the:25 keep:20 keys:-14 know:-50 know_you:-36 la:84 la__es:25 la__esta:-22 la__o:16 la__que:-17 la__se:-51
-la_calle:24 la_direccion:-34 la_manana:-15 la_misma:23 la_ultima:19 labor_$:-14 labor_day:16 lado:-46 lado_$:-29
-las:15 las_$:-19 las_dos:38 last:-16 last__and:15 last_one:15 last_time:-18 late:95 late__you:46 late_are:45 le:-14
-le__y:18 le_toca:17 left:22 light:20 like:-22 llegar_$:21 llegar_a:-16 llego:-37 llego_$:28 llego_en:-26 lo:-64
-located:23 located_$:17 location:89 location_$:59 lol:-22 lol_$:-18 long:-20 los:47 los_frenos:-23 los_sabados:28
-lot:-40 lugar:71 lugar_$:55 lunes:-15 mal:-26 mal_$:-17 mall:26 man:21 manda:41 many:-126 many__is:-22
-many_hours:-121 mas:-14 mas__como:-14 me:19 me_$:-27 me__como:16 me__el:19 me__la:99 me__the:-14 me_a:39
-me_escriben:-40 me_manda:42 me_puede:-15 me_queda:-16 me_your:21 mean:-14 mi:-25 mi_cita:22 mi_numero:-20 millas:14
-min:-48 min_$:-16 min_tarde:-21 misma:22 mismo:53 mismo_dia:-34 move:63 much:-14 my:-110 my_hood:-36 my_info:-62
-my_sister:15 nail:15 near:-17 need:-24 new:19 no__is:-22 no__lunes:-16 no__que:17 no_gracias:18 no_what:-26 noche:16
-noche_$:16 north:50 not:-19 now_$:29 numero:-27 numero_$:-30 o:39 off:-52 off_$:-58 off_for:25 oil_change:14 old:25
-on:118 on_$:-16 on__road:-42 on__side:14 on_saturday:29 on_the:-28 one:87 one__it:26 one__the:16 one_and:14 one_is:16
-only:-37 open:66 open_$:-136 open_on:-15 open_today:21 opening:-24 or:136 or_$:39 or_the:39 otro:-31 otro_lado:-25
-otro_taller:-14 out:15 over_by:19 para__me:23 parking:-31 parking_lot:-28 parte:18 pasa:52 paso:-14 past:33 past_$:17
-people_$:15 perfecto:15 pick:18 pick_up:24 place:23 place_$:23 please:54 please_$:60 por:76 por_donde:55 por_favor:21
-por_la:14 prefer:-18 problema:-20 pueblo:21 puede:-18 puedo__a:-16 puedo_llegar:-22 pull:29 que:28 que__abren:66
-que__cierran:56 que__eso:-15 que__estan:60 que__toca:17 que_es:-30 que_hora:110 que_parte:20 que_tan:-48 queda:-115
-queda_$:-62 quedan:56 quedan_$:25 quien:-18 radio:-19 rato:-17 right_$:22 right_now:-24 road:-33 road_$:-40
-sabado_$:15 sabado__la:-15 sabado_en:-15 sabados:30 sabados_$:22 salida:44 same:18 saturday_$:20 se:-69 se__de:23
-se_me:-23 send:47 send_me:28 sent:-16 shop:18 shop_$:77 shop__this:-32 shop_is:-16 shut:43 shut_$:49 si:30 si__el:22
-si_y:14 side:108 side_$:21 side_of:23 siendo:15 siguen:85 sister:15 slot:-15 somebody:22 son:-38 son_$:-51 sorry:-19
-soy:14 spot:41 st:54 st_$:61 station:-18 still:68 still__the:54 stop:-19 street:61 su:86 su_horario:33 sunday:25
-sunday_$:24 sunday_or:-18 sundays:20 take:-40 taller:39 taller_$:33 tan:-60 tarde:-35 tarde_$:-34 tardes:14 tengo:-14
-text:-15 that:-68 that_$:-49 that_the:16 the:104 the__again:15 the__are:14 the__box:14 the__by:32 the__day:-15
-the__if:-22 the__in:-34 the__is:-14 the__on:15 the__place:24 the__side:31 the__street:30 the__tire:21 the__with:15
-the_address:42 the_bank:33 the_blue:23 the_bridge:20 the_doors:-42 the_drop:14 the_first:-20 the_light:23 the_mall:26
-the_old:28 the_one:23 the_only:-14 the_price:-15 the_right:15 the_road:-40 the_shop:32 the_street:-27 the_th:-15
-then:-22 there:43 there_is:-21 there_on:41 these:-75 they:-18 they_$:-14 this:-92 this_$:-49 thursday:-41
-thursday_at:-44 tiempo:-17 tienen_$:18 tienen__de:15 till:56 time:48 time__i:21 time__you:62 time_do:73 tire:16
-tires:-28 tires_$:-23 to:44 to_$:46 to__from:17 to__it:-15 to__these:-16 to_it:-18 to_you:61 toca:16 today:32
-today_$:29 tomorrow:19 tomorrow_$:33 too:-14 town:59 town_$:14 trabajan:79 trabajo:-15 trae:-14 trailer:27 turn:-78
-turn_the:-20 ultima:18 un:-64 una:-25 up:49 up_$:50 up_to:19 us:14 use:28 ustedes_$:16 vale:15 verdad:35 verdad_$:25
-voy_a:-18 voy_tarde:14 was:-46 way:-21 we:-17 wednesday:17 weekend:-43 weekend_$:-27 went:-14 what:47 what__do:68
-what__it:-35 what__that:-21 what__the:24 what__you:-53 what__your:99 what_do:-20 what_is:34 what_street:25
-what_time:100 wheel:-15 when:-44 when__turn:-24 when__you:85 when_do:73 when_i:-42 when_the:-32 when_you:-36 where:32
-where__the:-15 where_are:46 where_did:-61 where_is:27 where_you:17 which:94 which__are:-27 which__do:76 which__is:17
-which_exit:38 which_shop:-57 while:17 who:-98 who__you:-55 who_are:-54 who_is:-14 why:-44 why_$:-23 wifi:-36
-wifi_$:-28 will:-19 with:-14 with_$:-40 with_a:18 with_the:18 work:15 would:-31 would__be:-19 y:80 y__que:15
-y_donde:41 y_en:30 yeah:28 yes__are:41 you:151 you_$:-33 you__anything:16 you__bot:-65 you__do:-27 you__my:-75
-you__on:52 you__open:32 you__the:15 you__today:31 you__what:16 you_a:-73 you_are:-50 you_at:28 you_close:33
-you_closed:33 you_from:39 you_get:-73 you_guys:36 you_in:36 you_located:19 you_need:-21 you_on:91 you_open:199
-you_shut:59 you_still:65 you_take:-28 you_the:42 you_there:-53 you_with:-36 you_work:25 your:93 your__hours:24
-your_address:20 your_hours:42 your_shop:29
+#abad:35 #abaj:48 #abie:40 #abou:-26 #abre:185 #acia:18 #acio:41 #acro:-26 #addr:98 #adre:50 #agai:21 #agar:32
+#aile:21 #ajan:72 #ales:55 #alid:38 #alig:-23 #alle:117 #alwa:20 #anda:48 #ande:25 #andm:36 #ando:-97 #arde:-28
+#ards:-18 #arge:-20 #argi:-33 #ario:37 #arki:-28 #aron:37 #arro:41 #arte:18 #asta:26 #aste:20 #atan:-52 #ated:24
+#atio:44 #avor:28 #bado:35 #baja:52 #bajo:-25 #bank:27 #befo:-22 #biar:37 #bica:70 #bien:-45 #bier:40 #blue:19
+#bout:-28 #bren:187 #buil:40 #caci:52 #call:37 #cant:36 #card:-18 #caro:-18 #cate:27 #cati:65 #ccio:69 #cerr:37
+#char:-54 #chec:-35 #cias:18 #cier:60 #cion:117 #clos:56 #come:21 #como:-23 #cont:-67 #crib:-42 #ctio:27 #cual:130
+#cuan:-19 #cuer:19 #culp:-40 #days:22 #ddre:98 #deje:-30 #dias:29 #ding:36 #dire:96 #disc:-42 #does:-29 #doin:-18
+#domi:84 #dond:63 #door:-39 #dres:149 #drop:51 #dura:-24 #ease:50 #east:28 #eblo:18 #ebod:19 #ecci:70 #ecti:28
+#edan:42 #eeke:-21 #efor:-22 #eken:-21 #endo:18 #enos:-21 #ente:24 #entr:70 #ents:-22 #erda:41 #erra:100 #erst:19
+#erto:63 #escr:-39 #este:-26 #even:40 #ever:-25 #eway:32 #exit:38 #favo:28 #find:18 #fore:-23 #frid:-58 #fron:25
+#gain:21 #garr:34 #gast:-37 #ging:-34 #gnme:-23 #grac:18 #guen:76 #guys:53 #hace:-42 #harg:-54 #hast:64 #have:-45
+#here:54 #hese:-64 #hich:86 #hood:-46 #hora:121 #hour:20 #huma:-25 #hurs:-32 #iaro:34 #iben:-20 #icac:53 #iday:-57
+#idge:18 #ierr:61 #iert:46 #ight:22 #ignm:-23 #igue:91 #ildi:40 #iler:22 #info:-62 #ingo:61 #inte:23 #inut:-23
+#irec:96 #ires:-24 #iscu:-40 #isma:20 #ismo:51 #kend:-21 #king:-49 #know:-44 #lado:-40 #land:33 #late:85 #ldin:39
+#leas:58 #left:18 #lego:-35 #lida:39 #lign:-23 #like:-21 #list:-21 #lleg:-49 #ller:36 #loca:135 #long:-21 #lose:55
+#luga:67 #lway:20 #main:71 #mall:24 #mand:75 #many:-118 #mark:37 #mebo:19 #ment:-34 #mero:-23 #ming:53 #minu:-23
+#mism:71 #moto:-19 #move:50 #much:-20 #nday:42 #ndem:18 #neve:-21 #ning:-19 #nmen:-23 #noch:19 #nort:46 #nter:24
+#ntro:33 #nume:-23 #ocat:108 #oche:19 #oday:29 #oing:-25 #omeb:19 #omin:54 #onde:59 #only:-35 #ontr:-62 #oors:-37
+#oppe:-45 #orar:42 #orry:-19 #orth:45 #osed:19 #otro:-28 #ould:-25 #ours:30 #park:-33 #pasa:43 #past:28 #peni:-28
+#pens:-18 #plea:52 #popp:-45 #pped:-41 #pref:-20 #pueb:18 #pued:-33 #puer:28 #pull:29 #qued:-48 #raci:18 #rack:19
+#rail:21 #ranc:30 #rari:42 #raro:29 #rata:-54 #rato:-18 #rdad:28 #recc:64 #rect:32 #reet:56 #ress:148 #rgin:-33
+#ribe:-39 #rida:-59 #ridg:18 #ring:-65 #rkin:-28 #road:-39 #ront:24 #rran:60 #rrar:31 #rsda:-32 #rsta:19 #rtos:42
+#saba:35 #sale:36 #sali:31 #scri:-42 #scul:-40 #sday:-29 #send:41 #sent:-20 #shop:20 #shut:37 #side:94 #sigu:91
+#spot:35 #stad:-37 #stan:39 #ster:33 #stil:62 #stop:-19 #stre:55 #sund:41 #tado:-33 #take:-36 #tall:35 #tand:-54
+#tard:-30 #tati:-19 #teng:-19 #ters:19 #text:-31 #that:-62 #then:-19 #ther:45 #thes:-64 #this:-81 #thur:-33 #till:104
+#time:43 #tion:70 #toda:22 #town:64 #trac:20 #trai:21 #tran:30 #trat:-54 #tree:55 #turn:-91 #ubic:70 #uebl:18
+#ueda:-67 #uerd:19 #uert:27 #ugar:67 #uild:40 #ulpe:-40 #uman:-25 #umer:-23 #unda:38 #ursd:-32 #veni:42 #verd:28
+#wait:-30 #ways:20 #week:-22 #what:50 #when:-49 #wher:22 #whic:90 #wifi:-31 #with:-21 #woul:-29 #yeah:23 #your:82
+%again_later%agree:-23 %again_later%bring:23 %again_later%elsewhere:-20 %again_later%how_long:53
+%again_later%on_way:-26 %again_later%opening:18 %again_later%question:62 %again_later%refuse:28
+%again_later%shift_it:-32 %again_later%start_again:25 %again_later%thanks:18 %agree:-32 %agree%bring:-26
+%agree%do_it:-22 %agree%elsewhere:33 %agree%lift:-19 %agree%on_way:27 %agree%opening:90 %agree%place:24
+%agree%question:35 %agree%staff:20 %away:40 %away%bring:-18 %away%call_off:-22 %away%elsewhere:78 %away%question:54
+%bad:-49 %bad%question:-19 %bring:82 %bring%call_off:53 %bring%do_it:78 %bring%fails:18 %bring%leak:34
+%bring%leave_me:-25 %bring%lift:-23 %bring%opening:-26 %bring%question:33 %bring%refuse:-18 %bring%start_again:20
+%busy%how_long:18 %busy%opening:26 %busy%place:-29 %call_off%car_part:27 %call_off%how_long:21 %call_off%leave_me:-20
+%call_off%on_way:-22 %call_off%opening:33 %call_off%phone:-18 %call_off%place:-62 %car:-51 %car%place:-20
+%car_part:-47 %car_part%do_it:20 %car_part%fails:-73 %car_part%money:44 %car_part%noise:-24 %car_part%opening:-32
+%car_part%question:-71 %car_part%wrong_one:18 %do_it%leak:26 %do_it%place:-74 %do_it%question:-55 %do_it%refuse:23
+%do_it%shift_it:60 %doubt:34 %doubt%opening:18 %doubt%place:31 %doubt%question:32 %elsewhere:91 %elsewhere%on_way:38
+%elsewhere%place:69 %elsewhere%shift_it:-29 %elsewhere%staff:-38 %elsewhere%who:32 %fails:-57 %fails%how_long:-29
+%fails%on_way:18 %fails%opening:19 %fails%place:-60 %fails%question:20 %family:-42 %family%place:-29
+%family%question:-34 %family%refuse:34 %gone_car:-48 %how_long:-31 %how_long%opening:157 %how_long%place:-34
+%how_long%shift_it:30 %how_long%staff:32 %how_long%wrong_one:-18 %leak:30 %leave_me:-77 %leave_me%odometer:-22
+%leave_me%opening:-24 %lift:-51 %lift%opening:-32 %machine:-104 %machine%staff:-27 %meaning:-60 %meaning%question:-41
+%message:-66 %message%place:-23 %message%question:-40 %money:-87 %money%opening:28 %money%question:-84 %noise:-64
+%noise%place:-33 %noise%question:-38 %odometer:-22 %on_way%opening:38 %on_way%phone:32 %on_way%question:152
+%on_way%refuse:-22 %on_way%staff:46 %opening:418 %opening%question:179 %opening%refuse:59 %opening%season:28
+%opening%shift_it:40 %opening%staff:66 %opening%start_again:20 %pay_day:-32 %phone%question:28 %place:415
+%place%question:251 %place%staff:62 %place%start_again:37 %place%who:60 %place%wrong_one:25 %question:101
+%question%refuse:25 %question%season:-23 %question%shift_it:24 %question%staff:-52 %question%thanks:29
+%question%who:-90 %refuse:-27 %refuse%shift_it:20 %refuse%thanks:18 %season%staff:19 %shift_it:21 %staff:21
+%start_again:29 %who:-57 %wrong_one:-61 @?:182 @after_visit:-51 @car:-49 @day:46 @nothing:48 @odometer:-68
+@reading:-35 @time:55 @times:31 @walk_in:78 ^_a:48 ^_abren:62 ^_and:-43 ^_are:41 ^_been:21 ^_cant:29 ^_como:55
+^_cual:43 ^_de:-121 ^_deje:-24 ^_did:42 ^_disculpe:-39 ^_do:-31 ^_donde:67 ^_drop:35 ^_hasta:36 ^_i:-38 ^_id:-29
+^_la:-74 ^_llego:-53 ^_los:-22 ^_me:68 ^_my:-48 ^_no:31 ^_por:28 ^_puedo:-24 ^_que:-53 ^_saturday:-21 ^_si:37
+^_the:-45 ^_this:-25 ^_trabajan:35 ^_what:-57 ^_where:-60 ^_which:53 ^_who:-53 ^_why:-37 ^_y:-24 ^_yes:18 a:-29
+a__hora:23 a_bot:-63 a_que:42 abiertos:40 about:-25 abren:187 abren_$:48 abren_los:23 across:-26 address:98
+address_$:70 again:21 agarro:35 al:27 all:-31 always:20 an:-26 and__are:-28 and__is:20 and_what:18 and_you:-41
+are:133 are_$:-38 are__a:-70 are__closed:29 are__hours:30 are__located:18 are__on:74 are__open:113 are__still:34
+are__there:33 are_you:173 are_your:39 at:40 at__light:19 at_or:46 at_the:23 bank:27 be:-48 been_a:21 before:-22
+before_$:25 before__open:-19 before_you:-41 behind_the:24 bien:-43 blue:19 bot:-63 bot_$:-63 bridge:18 building:40
+by:88 by_the:102 calle:52 cambiaron:34 can:27 can__come:22 can__do:-32 can__pick:26 can_i:53 cant:36 car:-27
+charging:-33 cierran:62 cierran_$:33 close:34 closed:23 come:23 como:-22 cual:112 cual__la:24 cual__su:39 cual_de:32
+cual_es:44 cuanto__y:18 de:-64 de__dos:32 de__es:-58 de__me:-35 de_donde:-162 de_la:32 de_las:31 deje:-27 del:27
+dia:-29 dia_$:-18 dias:29 did:-37 did__get:-62 did_you:-19 direccion:64 direccion_$:70 disculpe:-40 do:120 do_$:-24
+do__close:44 do__get:126 do__guys:-23 do__know:-36 do__open:66 do__work:21 do_i:125 do_you:87 does:-28 doing:-18
+domingo:19 domingo_$:23 donde:44 donde__escriben:-34 donde_estan:53 donde_me:-22 donde_quedan:32 doors:-37 dos:23
+drop:54 drop_me:35 due:-20 dura:-23 easter:21 easter_$:21 el:93 el__del:18 el__dia:-31 el__en:-18 el_mismo:52
+el_taller:29 el_viernes:-19 en:81 en_$:-23 en__calle:18 en__parte:18 en_el:92 en_otro:-18 en_que:44 en_un:-19
+entro:19 es:117 es__cita:20 es__horario:30 es_este:-21 es_la:41 es_mi:19 es_por:31 es_su:46 escriben:-35
+escriben_$:-34 esta_bien:-23 estan:41 estan_$:77 estan_abiertos:38 este:-24 exit:38 favor:29 favor_$:20 find:18
+for_$:-18 for_my:21 for_you:19 friday:-60 from_the:33 front:25 front_$:29 get:79 get_my:-64 get_there:82 get_to:76
+got:-36 got_$:-18 gracias:18 guys:34 guys_$:-39 guys_do:-28 guys_open:28 hace:-34 hasta:64 hasta__hora:72
+hasta_que:66 have:-42 hood:-46 hora:74 hora_abren:46 hora_cierran:43 horario:51 hours:31 hours_for:19 hours_is:-18
+how:-32 how__are:50 how__can:22 how__hours:-113 how__i:86 how_do:82 how_late:68 how_long:-31 how_many:-118 hoy:28
+hoy_$:26 human:-25 i:45 i__it:25 i__the:-20 i__there:79 i__these:-47 i__to:34 i__up:38 i__you:-34 i_come:30 i_get:134
+i_know:-33 i_pick:26 i_turn:-53 i_use:19 id:-35 id__the:-20 if:-64 im_at:19 in_$:40 in_the:-25 info:-62 info_$:-62
+is:19 is__address:50 is__at:-30 is__open:-53 is__the:27 is_friday:-38 is_it:55 is_the:75 is_this:-48 is_your:69
+it:-55 it_off:23 it_the:22 know:-44 know_you:-31 la:83 la__es:22 la__esta:-22 la__se:-45 la_calle:23 la_direccion:-27
+la_misma:21 lado:-40 lado_$:-25 las_dos:33 late:84 late__you:42 late_are:41 left:18 like:-20 llego:-35 llego_$:24
+llego_en:-23 lo:-58 located:22 location:81 location_$:52 lol:-20 long:-18 los:42 los_frenos:-21 los_sabados:25
+lot:-36 lugar:67 lugar_$:53 mal:-22 mall:25 man:18 manda:37 many:-118 many_hours:-113 me_$:-25 me__la:93 me_a:33
+me_escriben:-35 me_manda:38 me_your:19 mi:-21 mi_cita:19 min:-43 min_tarde:-19 misma:20 mismo:51 mismo_dia:-31
+move:54 my:-108 my_hood:-35 my_info:-60 need:-21 no_what:-20 north:46 now_$:25 numero:-23 numero_$:-25 o:34 off:-44
+off_$:-51 off_for:21 old:22 on:106 on__road:-40 on_saturday:25 on_the:-24 one:77 one__it:22 only:-35 open:52
+open_$:-127 open_today:18 opening:-22 or:122 or_$:35 or_the:35 otro:-28 otro_lado:-22 para__me:19 parking:-28
+parking_lot:-25 pasa:48 past:28 pick_up:21 place:20 place_$:20 please:52 please_$:55 por:70 por_donde:49 por_favor:18
+pueblo:18 puedo_llegar:-20 pull:26 que:24 que__abren:59 que__cierran:50 que__estan:55 que_es:-26 que_hora:100
+que_parte:18 que_tan:-44 queda:-101 queda_$:-56 quedan:48 quedan_$:22 right_$:19 right_now:-21 road:-32 road_$:-38
+sabados:27 sabados_$:20 salida:38 se:-62 se__de:19 se_me:-19 send:41 send_me:24 shop:21 shop_$:67 shop__this:-26
+shut:38 shut_$:42 si:28 si__el:19 side:98 side_$:20 side_of:21 siguen:80 somebody:19 son:-38 son_$:-49 spot:35 st:48
+st_$:54 still:63 still__the:50 street:56 su:76 su_horario:30 sunday:23 sunday_$:22 sundays:18 take:-37 taller:38
+taller_$:31 tan:-54 tarde:-31 tarde_$:-31 that:-61 that_$:-43 the:98 the__by:27 the__if:-20 the__in:-31 the__place:21
+the__side:29 the__street:27 the__tire:18 the_address:37 the_bank:28 the_blue:20 the_bridge:18 the_doors:-35
+the_first:-18 the_light:19 the_mall:25 the_old:25 the_one:19 the_road:-39 the_shop:28 the_street:-21 then:-19
+there:48 there_$:20 there_is:-19 there_on:36 these:-64 this:-81 this_$:-41 thursday:-40 thursday_at:-42 tienen_$:18
+till:49 time:46 time__i:19 time__you:56 time_do:66 tires:-23 tires_$:-19 to:44 to_$:41 to_you:58 today:29 today_$:26
+tomorrow_$:29 town:52 trabajan:73 trailer:24 turn:-68 turn_the:-18 un:-58 una:-22 up:43 up_$:43 use:25 verdad:31
+verdad_$:22 was:-38 way:-18 weekend:-37 weekend_$:-23 what:51 what__do:61 what__it:-29 what__that:-19 what__the:24
+what__you:-48 what__your:88 what_is:34 what_street:22 what_time:91 when:-38 when__turn:-21 when__you:75 when_do:64
+when_i:-37 when_the:-27 when_you:-31 where:26 where_are:43 where_did:-60 where_is:22 which:91 which__are:-21
+which__do:68 which_exit:34 which_shop:-46 who:-84 who__you:-47 who_are:-46 why:-40 why_$:-21 wifi:-31 wifi_$:-25
+with_$:-33 would:-29 y:70 y_donde:35 y_en:26 yeah:23 yes__are:35 you:138 you_$:-23 you__bot:-63 you__do:-25
+you__my:-71 you__on:48 you__open:29 you__today:28 you_a:-71 you_are:-45 you_at:26 you_close:31 you_closed:29
+you_from:35 you_get:-69 you_guys:34 you_in:33 you_located:18 you_need:-18 you_on:82 you_open:179 you_shut:51
+you_still:58 you_take:-25 you_the:36 you_there:-41 you_with:-30 you_work:21 your:82 your__hours:22 your_address:18
+your_hours:36 your_shop:26
 """
