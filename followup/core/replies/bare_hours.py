@@ -256,45 +256,32 @@ def _ends_here(text: Text, at: int) -> bool:
     return text.cat(at) in ("", "mark", "or", "and", "except", "instead_of")
 
 
+_POLITE = word_set(
+    "please thanks ok yes sure maybe works gracias si por favor um uh like is good fine then great",
+    "yeah perfect umm hmm so probably preferably ideally think i lets do can still just",
+)
+"""Words that may stand beside a number that answers for an hour."""
+
+
 def _stands_alone(text: Text, at: int, end: int) -> bool:
     """Whether nothing but marks and polite words stands beside the number."""
-    polite = {
-        "please",
-        "thanks",
-        "ok",
-        "yes",
-        "sure",
-        "maybe",
-        "works",
-        "gracias",
-        "si",
-        "por",
-        "favor",
-        "um",
-        "uh",
-        "like",
-        "is",
-        "good",
-        "fine",
-        "then",
-        "great",
-        "yeah",
-        "perfect",
-        "umm",
-        "hmm",
-        "so",
-        "probably",
-        "preferably",
-        "ideally",
-        "think",
-        "i",
-        "lets",
-        "do",
-        "can",
-        "still",
-        "just",
-    }
+    if _is_first_clause(text, at, end):
+        return True
     if len(text.symbols) > _SHORT_ANSWER:
         return False
+    is_corrected = any(one.category == "correction" for one in text.symbols)
+    polite = _POLITE | {"no"} if is_corrected else _POLITE
     others = [one for n, one in enumerate(text.symbols) if not at <= n < end]
-    return all(one.category in ("mark", "at", "or", "num", "the", "and") or one.text in polite for one in others)
+    return all(
+        one.category in ("mark", "at", "or", "num", "the", "and", "correction") or one.text in polite for one in others
+    )
+
+
+_PLACES_IN_A_LIST = 4
+
+
+def _is_first_clause(text: Text, at: int, end: int) -> bool:
+    """Whether the number is all that stands before the first mark (`ten, I need a ride`), and no place in a list."""
+    is_place = text.setting.asked == "slot" and text.value(at) <= _PLACES_IN_A_LIST
+    is_asked = text.setting.asked in ("time", "slot")
+    return is_asked and not is_place and at == 0 and text.cat(end) == "mark" and text.word(end) in (",", ".", ";")

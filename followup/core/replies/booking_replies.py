@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from followup.core.replies import visit_times
 from followup.core.replies.contract import TimeWindow
 from followup.core.replies.decision import Decision
-from followup.core.replies.intents import running_late
+from followup.core.replies.intents import accept, running_late
 from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import iso, overlaps, point
@@ -54,7 +54,7 @@ def settle_booking(now: Situation, made: Decision) -> None:
     """The reply against the standing booking; without one, calling off or moving is said of nothing."""
     if now.booked is None:
         _without_booking(now, made)
-    elif "running_late" in made.codes and _is_there(now):
+    elif "running_late" in made.codes and (_is_there(now) or _says_yes_on_time(now)):
         made.become("accept", ("running_late", "move", "cancel", "propose", "decline", "later", "choose"))
         made.times, made.avoid, made.question, made.is_settled = (), (), None, True
     elif "running_late" in made.codes and not made.has("stop"):
@@ -69,6 +69,11 @@ def settle_booking(now: Situation, made: Decision) -> None:
 def _is_there(now: Situation) -> bool:
     """Whether who was on the way is there already."""
     return bool(_HERE.search(now.text)) and not running_late.tells_lateness(now.said)
+
+
+def _says_yes_on_time(now: Situation) -> bool:
+    """Whether who is on the way says yes, and nothing of coming late."""
+    return now.asked == "confirm" and accept.has_yes_word(now.said) and not running_late.tells_lateness(now.said)
 
 
 _HERE = phrases(
@@ -112,9 +117,7 @@ def _move(now: Situation, made: Decision, booked: datetime) -> None:
     made.until = None
     made.avoid = tuple(entry for entry in made.avoid if entry.start[:10] != iso(booked)[:10])
     shifted = _shifted(now.text, booked)
-    if _SAME_TIME.search(now.text) and made.times and all(entry.grain == "day" for entry in made.times):
-        days = (datetime.fromisoformat(entry.start).date() for entry in made.times)
-        made.times, made.question = tuple(point(datetime.combine(day, booked.time())) for day in days), None
+    at_the_same_time(now, made, booked)
     if shifted and not any(not entry.start.startswith(iso(booked)[:10]) for entry in made.times):
         made.times, made.question = (shifted,), None
 
@@ -138,6 +141,13 @@ def _confirm(now: Situation, made: Decision, booked: datetime) -> None:
         else:
             _move(now, made, booked)
             made.question = "day"
+
+
+def at_the_same_time(now: Situation, made: Decision, at: datetime) -> None:
+    """Whole days that are wanted at the `same time` as a start that stands or was offered."""
+    if _SAME_TIME.search(now.text) and made.times and all(entry.grain == "day" for entry in made.times):
+        days = (datetime.fromisoformat(entry.start).date() for entry in made.times)
+        made.times, made.question = tuple(point(datetime.combine(day, at.time())) for day in days), None
 
 
 _SAME_TIME = phrases(r"same (?:time|hour)", r"(?:la |a la )?misma hora")

@@ -118,6 +118,7 @@ _OPENING = phrases(
     r"cierran?",
     r"abiert[oa]s?",
     r"horarios?",
+    r"hasta que hora",
     r"trabajan",
     r"atienden",
 )
@@ -133,15 +134,19 @@ def _settle_yes_and_no(now: Situation, made: Decision) -> None:
     if {"accept", "decline"} <= made.codes:
         made.doubts.append("yes and no")
         made.drop(("accept",) if starts_no or not has_yes else ("decline",))
-    if {"accept", "later"} <= made.codes and not (has_yes and re.search(r"\b(?:but|pero)\b", now.text)):
+    is_yes_but = has_yes and (now.said.is_any or re.search(r"\b(?:but|pero)\b", now.text))
+    if {"accept", "later"} <= made.codes and not is_yes_but:
         made.drop(("accept",))
-    if made.times or now.said.is_any:
+    is_impossible = any(choice.day and choice.day.is_impossible for choice in now.read.choices)
+    if made.times or now.said.is_any or is_impossible:
         if not has_yes:
             made.drop(("accept",))
         if "later" not in made.codes:
             made.drop(("decline",))
     elif made.avoid and not made.has("accept", "later", "propose", "cancel", "move"):
-        made.become("propose" if re.search(r"\bany(?! ?more)|cualquier", now.text) else "decline")
+        made.become(
+            "propose" if re.search(r"\bany(?! ?more)|cualquier|\btod[oa]s\b|\ball\b|\bevery", now.text) else "decline"
+        )
     if made.has("later", "decline") and not made.times:
         made.needs = tuple(need for need in made.needs if need != "wait")
     if {"decline", "later"} <= made.codes and not limits.is_for_good(now.text):
@@ -166,6 +171,8 @@ def _settle_offers(now: Situation, made: Decision) -> None:
         _choose(now, made)
     elif made.times:
         made.drop(("decline",))
+        if len({offer.time() for offer in now.reply.offered}) == 1:
+            booking_replies.at_the_same_time(now, made, now.reply.offered[0])
     elif pick.ruled_out:
         made.forget_times()
         made.become("decline", ("accept", "move", "cancel"))
@@ -210,7 +217,7 @@ def _settle_asked(now: Situation, made: Decision) -> None:
         made.become("later", ("accept", "decline"))
     if asked == "odometer" and "odometer" in made.codes and not any(choice.day for choice in now.read.choices):
         made.forget_times()
-        made.drop(("later", "done", "accept", "decline"))
+        made.drop(("later", "accept", "decline") if _BUT.search(now.text) else ("later", "done", "accept", "decline"))
 
 
 _WILL_LOOK = phrases(r"(?:look|check|see|find out|let you know|tell you|checo|reviso|veo|miro|checar|revisar)")
@@ -238,7 +245,9 @@ _ALL_GOOD = phrases(
     r"couldnt (?:be|have been) (?:better|happier)",
     r"(?:todo )?al (?:cien|100)",
     r"like new",
-    r"no me puedo quejar",
+    r"no me (?:puedo quejar|quejo)",
+    r"ninguna queja",
+    r"no tengo quejas?",
     r"(?<!no )(?<!nada )(?<!muy )bien",
 )
 
@@ -252,7 +261,8 @@ def _settle_after_visit(now: Situation, made: Decision) -> None:
     if made.has("complaint", "symptom"):
         if "symptom" in made.codes and (decline.starts_with_no(now.said) or _NOT_WELL.search(now.text)):
             made.codes.add("complaint")
-        made.drop(("decline", "accept", "done"))
+        is_yes_but = _YES.match(now.text) and "symptom" not in made.codes
+        made.drop(("decline", "done") if is_yes_but else ("decline", "accept", "done"))
     elif _ALL_GOOD.search(now.text):
         made.become("accept", ("decline", "done"))
     elif "decline" in made.codes:

@@ -35,6 +35,8 @@ ABOUT_SERVICE = phrases(
     r"last time",
     r"disappointed",
     r"unprofessional",
+    r"no quedo (?:\w+ )?bien",
+    r"quedo (?:\w+ )?(?:mal|peor)",
 )
 """Words that speak of the work or the bill, not of the texts."""
 
@@ -80,11 +82,14 @@ _KEEP = phrases(
 )
 
 
+_NO = phrases(r"\W*no+(?! (?:more|mas|me (?:mand|escrib|text|moles)\w*|quiero|gracias ya))")
+
+
 def _settle_no_to_stop(now: Situation, made: Decision) -> None:
     if "accept" in made.codes and not _KEEP.search(now.text) and "decline" not in made.codes:
         made.become("stop", ("accept",))
         made.is_settled = True
         return
-    if "decline" in made.codes or _KEEP.search(now.text):
+    if "decline" in made.codes or _KEEP.search(now.text) or _NO.match(now.text):
         made.become("decline", ("accept", "resume", "later", "complaint", "propose"))
         made.is_settled = True

@@ -14,6 +14,7 @@ from followup.core.replies.written_dates import (
     Found,
     day_of_month,
     days_of_one_month,
+    impossible_day,
     is_year,
     month_after,
     month_and_day,
@@ -130,7 +131,8 @@ def _modified(text: Text, number: int, modifier: str, end: int) -> Found:
         return one_day(coming + timedelta(7)), end + 1
     in_week = _of_a_week(text, end)
     if in_week is not None and not modifier:
-        return one_day(cal.weekday_of_week(text.today + timedelta(7 * in_week[0]), number)), in_week[1]
+        monday = cal.monday_of(text.today) + timedelta(7 * in_week[0])
+        return Days((monday + timedelta(number),), weekday=number, week=monday), in_week[1]
     if text.cat(end) == "in" and text.cat(end + 1) == "a" and text.word(end + 2) == "week":
         return one_day(coming + timedelta(7)), end + 3
     if after == "after" and text.cat(end + 1) == "next" and text.cat(end + 2) != "unit":
@@ -294,6 +296,8 @@ def named_day(text: Text, at: int) -> Found | None:
 def _weeks_on(text: Text, at: int) -> tuple[int, int]:
     """Weeks that `en ocho` and `en quince` (days, counted as Spanish does) add to a day, and the place after them."""
     weeks = {8: 1, 15: 2}.get(text.value(at + 1), 0) if text.word(at) == "en" else 0
+    if text.word(at) == "en" and text.name(at + 2) == "week" and 1 <= text.value(at + 1) <= 8:
+        return text.value(at + 1), at + 3
     if not weeks or text.setting.language != "es":
         return 0, at
     end = at + 2
@@ -348,6 +352,7 @@ def weekday_of_month(text: Text, at: int) -> Found | None:
 
 
 RULES: tuple[Callable[[Text, int], Found | None], ...] = (
+    impossible_day,
     numeric_date,
     weekday,
     holiday,

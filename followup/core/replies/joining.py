@@ -216,12 +216,22 @@ def _merge_day(choices: list[Choice], value: Days, negated: bool, between: list[
         else:
             choices.append(Choice(moved, None, negated))
         return True
+    if last.day.week and last.day.is_span and _is_date_of(last.day, value) and not (negated or last.is_negated):
+        choices[-1] = replace(last, day=value)
+        return True
     if last.day.weekday is not None and value.week and not last.day.is_span:
         for number, choice in enumerate(choices):
             if choice.day and choice.day.weekday is not None and not choice.day.week:
                 choices[number] = replace(choice, day=_in_week(value.week, choice.day))
+        if value.weekday is not None:
+            choices.append(Choice(value, None, negated))
         return True
     return _merge_same_day(choices, last, value, between, is_list)
+
+
+def _is_date_of(span: Days, value: Days) -> bool:
+    """Whether a date lies in a week that was named before it (`next week, Tuesday the 10th`)."""
+    return len(value.days) == 1 and not value.week and span.days[0] <= value.days[0] <= span.days[-1]
 
 
 def _merge_same_day(choices: list[Choice], last: Choice, value: Days, between: list[str], is_list: bool) -> bool:

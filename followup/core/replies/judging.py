@@ -27,7 +27,7 @@ _NOT_REALLY = re.compile(
     r"no (?:tienen?|hay|habra|tendran?) "
     r"(?:\w+ )?(?:para|lugar|cita|espacio|chance)|no "
     r"(?:worries|worry|problem|prob|problema|issues?|doubt|rush|hay problema|pasa nada)|"
-    r"why not|por ?que no|not only|dont mind|dont care|dont forget|cant wait|"
+    r"why not|por ?que no|si no(?! (?:puedo|me|se|hay)\b)|not only|dont mind|dont care|dont forget|cant wait|"
     r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|"
     r"(?:why|reason)\b[^.?!,]{0,24}\b(?:not (?:being )?able|cant|unable|not)\b|"
     r"how busy|if (?:\w+ ){1,2}(?:too |so |that )?busy|(?:are|r) (?:you|u|yall|they|things) (?:\w+ )?busy|"
@@ -35,6 +35,11 @@ _NOT_REALLY = re.compile(
     r"we|que|mejor|wait|espera|perdon|sorry)|wait no|no no|not today but|"
     r"dont (?:want to )?(?:cancel|change|move|worry|text|call))\b"
 )
+_POLITE_NO = re.compile(
+    r"\b(?:y )?no (?:me |se |le |les |nos )?(?:tiene[ns]?|tend\w+|hay|habr\w+|puede[ns]?|podr\w+|podemos|seria|da[ns]?|"
+    r"abr\w+|trabaja[ns]?|sirve)\b"
+)
+"""The no of a Spanish question that asks politely (`no tendran algo el lunes?`) rules nothing out."""
 _NOT_AFTER = re.compile(
     r"^(?:\W*(?:at|is|are|im|am|was|the|all|day|i|that|it|just|really|unfortunately|sorry|me|"
     r"definitely|probably|se|le|ese|dia|esta|for me|morning|afternoon|one|evening|and \w+day|"
@@ -73,7 +78,8 @@ _GIVEN_UP_AFTER = re.compile(
     r"^\W*(?:appointment|booking|slot|one|visit|reservation|meeting)\b[^.?!]*\b(?:add|book|make|schedule|put|set)\b"
 )
 _IN_PLACE_OF = re.compile(
-    r"\b(?:instead of|rather than|in place of|en vez del?|en lugar del?)(?: the| on| at| my| el| la)*\W*$"
+    r"\b(?:instead of|rather than|better than|in place of|en vez del?|en lugar del?|mejor (?:que|q))(?: the| on| at| "
+    r"my| el| la)*\W*$"
 )
 
 
@@ -146,6 +152,8 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
     left = left[corrected[-1] :] if corrected else left
     if text.word(one.start) in ("for", "at", "@"):
         left = left.removesuffix("booked ")
+    if text.setting.language == "es" and _is_asked(text, one):
+        left = _POLITE_NO.sub(" ", left)
     parts = re.split(r",", left)
     if _NOT_BEFORE.search(parts[-1]) or (text.setting.language == "es" and _NO_BEFORE.search(parts[-1])):
         return True
@@ -153,6 +161,11 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
     if previous and isinstance(previous.value, Hours) and previous.value.kind != "at" and right.startswith(","):
         return False  # a reason for the bound: `not before 11 on Monday, I work nights`
     return bool(_NOT_AFTER.search(right))
+
+
+def _is_asked(text: Text, one: Mention) -> bool:
+    """Whether the sentence that holds a mention ends in a question mark."""
+    return bool(re.match(r"[^.!;?]*\?", text.plain[text.symbols[one.end - 1].end :]))
 
 
 def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:

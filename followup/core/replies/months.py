@@ -110,11 +110,14 @@ def _part_of_month(first: date, section: str) -> Days:
 def season(text: Text, at: int) -> Found | None:
     """`in the spring`, `after the holidays`, `next year`: when to ask again."""
     start = text.skip(
-        at, "in", "until", "after", "before", "the", "early", "late", "around", "this", "next", "of", "coming"
+        at, "in", "on", "until", "after", "before", "the", "early", "late", "around", "this", "next", "of", "coming"
     )
     between = {text.cat(n) for n in range(at, start)}
     if text.cat(start) == "season":
-        if not between & {"in", "until", "after", "before", "this", "next", "early", "coming"}:
+        if not (
+            between & {"in", "until", "after", "before", "this", "next", "early", "coming"}
+            or text.word(start - 1) == "en el"
+        ):
             return None
         if text.word(start + 1) in ("tires", "tire", "wheels", "coil", "coils", "suspension", "set", "off", "apart"):
             return None

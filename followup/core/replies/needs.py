@@ -53,10 +53,10 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"(?:a |the )?(?:lift|ride|shuttle) (?:to|home|back|over to|into) (?:\w+ ?){1,3}",
             r"(?:alguien )?(?:me|nos) (?:tienen?|tendrian?|van|iban|podran?) (?:que|"
             r"a) (?:\w+ )?(?:llevar|traer|regresar|recoger|dejar)"
-            r"(?! (?:el|mi|la) (?:carro|coche|auto))",
+            r"(?! (?:el|mi|la) (?:carr(?:o|ito)|coche(?:cito)?|auto))",
             r"(?:me |nos )?(?:den|dan|dar) (?:un )?(?:ride|raite|aventon)",
             r"que (?:alguien )?me (?:lleven?|recojan?|dejen?|regresen|traigan|acerquen?)(?! (?:el|mi|"
-            r"la) (?:carro|coche|auto))",
+            r"la) (?:carr(?:o|ito)|coche(?:cito)?|auto))",
             r"ride (?:home|to work|back)",
             r"(?:me |nos )?(?:pueden?|podrian?|puede alguien|alguien) (?:\w+ )?(?:llevar|recoger|dejar|"
             r"traer|dar un aventon|dar ride)(?:me|nos)?(?! (?:el|mi|la) (?:carro|coche|auto|camioneta))",
@@ -75,16 +75,17 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"(?:need|want) (?:a|another) (?:car|vehicle) (?:to (?:drive|use|get)|while|for the day|"
             r"that day|meanwhile|in the mean)",
             r"loaner (?:please|too|car please|for the day|that day|til+|until|while)",
-            r"(?:prestar|presten)\w* (?:un |otro |algun )?(?:carro|coche|auto)",
+            r"(?:prestar|presten)\w* (?:un |otro |algun )?(?:carr(?:o|ito)|coche(?:cito)?|auto)",
             r"(?:need|want|take|borrow|use|need to use|need to borrow) (?:one of )?(?:your|yalls|the) loaners?",
-            r"(?:carro|coche|auto) (?:prestado|de prestamo|de cortesia)",
+            r"(?:carr(?:o|ito)|coche(?:cito)?|auto) (?:prestado|de prestamo|de cortesia)",
             r"(?:necesito|ocupo|quiero|voy a (?:necesitar|ocupar)) (?:un[oa]?|algun[oa]?) (?:prestad[oa])",
             r"(?:necesito|necesitaria|quiero|ocupo|ocuparia|voy a necesitar|requiero|quisiera|"
             r"me pueden? (?:prestar|dar)|"
-            r"me prestan|con) (?:\w+ ){0,3}(?:carro|coche|auto|vehiculo) (?:prestado|de prestamo|"
+            r"me prestan|con) (?:\w+ ){0,3}(?:carr(?:o|ito)|coche(?:cito)?|auto|vehiculo) (?:prestado|de prestamo|"
             r"de reemplazo|de cortesia|rentado|mientras|de renta|sustituto)",
-            r"(?:me )?(?:pueden?|podrian?|puedes) (?:prestar|dar)(?:me)? (?:un |otro )?(?:carro|coche|auto)",
-            r"(?:me )?prestan (?:un )?(?:carro|coche|auto)",
+            r"(?:me )?(?:pueden?|podrian?|puedes) (?:prestar|dar)(?:me)? (?:un |otro )?(?:carr(?:o|ito)|"
+            r"coche(?:cito)?|auto)",
+            r"(?:me )?prestan (?:un )?(?:carr(?:o|ito)|coche(?:cito)?|auto)",
         ),
     ),
     (
@@ -139,7 +140,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
 )
 _JUST_ASKED = re.compile(
     r"\b(?:do|does|is|are|did) (?:you|u|yall|you guys|there|the shop|it) (?:\w+ ){0,2}(?:have|"
-    r"offer|provide|do|give|got|include|a|any|shuttle|loaners?|rides?)\b|\b(?:tienen|ofrecen|hay|"
+    r"offer|provide|do|give|got|include|a|any|shuttle|loaners?|rides?)\b|\b(?:tienen(?! que)|ofrecen|hay|"
     r"prestan|dan|cuentan con)\b|\bhow long (?:is|will) (?:the )?wait\b|\b(?:have|"
     r"got) (?:a )?(?:ride|my own)\b(?! home)"
 )

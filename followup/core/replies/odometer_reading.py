@@ -47,7 +47,8 @@ _READING = re.compile(
 _STANDS_AT = re.compile(
     r"\b(?:(?:it|she|he|car|truck|van|that|thing) (?:is )?(?:now |right |just )?(?:at|on|reading|"
     r"showing|shows|says|has)|"
-    r"reading|sitting at|currently at|just (?:hit|passed|turned)|trae|lleva|marca|dice|(?:anda|va|esta) en|tiene)"
+    r"reading|sitting at|currently at|just (?:hit|passed|turned)|trae|lleva|marca|dice|(?:anda|ando|va|voy|esta|"
+    r"vamos)(?: ya| como| mas o menos| ahorita)* (?:en|entre)|tiene)"
     r"(?: about| around| like| como| unas?| unos| las| los)* ?$"
 )
 """Words before a number of five digits that make it a reading."""
@@ -79,7 +80,7 @@ BEFORE = 60
 
 _NAMED = re.compile(r"\b(?:odometer|odometro|mileage|millaje|kilometraje)\b[^\d]*$")
 _CORRECTED = re.compile(
-    r"\b(?:sorry|oops|wait|i meant?|scratch that|actually|make that|correction|ah no|no perdon|digo|"
+    r"\b(?:sorry|oops|wait|i meant?|scratch that|actually|make that|correction|ah no|no no|no perdon|digo|"
     r"perdon|quise decir|mejor dicho)\b"
 )
 
@@ -113,7 +114,8 @@ _HUNDREDS = {
 }  # fmt: skip
 _AND_HUNDREDS = re.compile(
     r"\b(?P<tens>\d{1,3})(?:000| ?(?:mil|thousand|k))? (?:and an? |and |y )?"
-    rf"(?P<rest>\d{{3}}|(?:{'|'.join(_HUNDREDS)})(?: hundred)?)(?! ?(?:k|mil)\b)(?: thousand)?\b"
+    rf"(?P<rest>\d{{2,3}}|(?:{'|'.join(_HUNDREDS)})(?: hundred)?)(?! ?(?:k|mil|[ap]m)\b)(?: thousand)?\b"
+    rf"(?:(?<=[a-z]) (?:and |y )?(?P<tail>\d{{2}}|(?:{'|'.join(_SPELLED)})(?:(?:[ -]| y )(?:{'|'.join(_ONES)}))?)\b)?"
 )
 
 
@@ -122,7 +124,10 @@ def _with_hundreds(match: re.Match[str]) -> str:
     if not re.search(r"000|mil|thousand|\dk| k", match.group()):
         return match.group()
     rest = match["rest"].split()[0]
-    return str(int(match["tens"]) * 1000 + (int(rest) if rest.isdigit() else _HUNDREDS[rest]))
+    hundreds = int(rest) if rest.isdigit() else _HUNDREDS[rest]
+    tail = [word for word in re.split(r"\W", match["tail"] or "") if word != "y"]
+    last = sum(int(word) if word.isdigit() else _SPELLED.get(word) or _ONES.get(word, 0) for word in tail)
+    return f"{int(match['tens']) + (hundreds + last) / 1000:.4f}k"  # four digits, so that no point groups thousands
 
 
 def find_reading(plain: str, asked: str | None) -> Found | None:
@@ -180,7 +185,23 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
         )
     has_cue = value >= SURELY_A_READING and (bool(unit) or bool(_SPEAKS_OF_IT.search(text)))
     has_cue = has_cue or (value >= FIVE_DIGITS and bool(_STANDS_AT.search(left)))
+    is_rounded = bool((match["thousand"] or "").strip()) or match["low_k"]
+    has_cue = has_cue or (value >= FIVE_DIGITS and bool(is_rounded) and _is_a_clause(left, after))
     return Found(value, unit, is_range, match.span()) if has_cue else None
+
+
+_CLAUSE_BEGINS = re.compile(
+    r"(?:^|[.;,!?]) ?(?:(?:si|ok|hola|ya|pues|bueno|yes|hi|hello|unas?|unos|como|about|around|roughly|like|mas o menos|"
+    r"ahorita|casi|son)[ ,]+)*$"
+)
+_CLAUSE_ENDS = re.compile(
+    r"^ ?(?:exact\w+|ahorita|hoy|now|today|ya|and change|y pico|mas o menos|or so|)(?: ?[.;,!?]|$)"
+)
+
+
+def _is_a_clause(left: str, after: str) -> bool:
+    """Whether a number of thousands stands as a clause of its own (`48.4k, book me for Tuesday`)."""
+    return bool(_CLAUSE_BEGINS.search(left) and _CLAUSE_ENDS.match(after))
 
 
 def _is_alone(text: str, match: re.Match[str]) -> bool:

@@ -94,6 +94,9 @@ _FIRST_OF_ALL = phrases(r"(?:how|what|when|call|talk|speak|ask|check|know|see|th
 _MIDDLE = phrases(
     r"(?:the )?middle(?: one| option| time)?", r"(?:la|el) (?:de|del) (?:en ?)?medio", r"(?:la|el) del centro"
 )
+_NEXT_ONE = phrases(
+    r"(?:the )?(?:next|following) one after", r"(?:el|la) (?:que sigue|siguiente) (?:de|despues|al?)\w*"
+)
 _NUMBER_LIST = re.compile(
     r"(?:number |option |# ?|la |el |opcion )?(\d) ?(?:or|and|o|y|&|/) ?(?:number |option |# ?|la |el )?(\d)"
 )
@@ -177,10 +180,10 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
     ruled_out = [choice for choice in read.choices if choice.is_negated]
     out = tuple(offer for offer in offers if any(_fits(choice, offer, setting, zone) for choice in ruled_out))
     is_none = bool(_NONE.search(plain))
-    if is_none and not wanted:
+    refused = _places_refused(_as_corrected(plain), len(offers))
+    if is_none and not wanted and not refused:
         return Pick(is_none=True)
     plain = _as_corrected(plain)
-    refused = _places_refused(plain, len(offers))
     if refused and not wanted:
         return Pick(ruled_out=tuple(offers[place] for place in refused))
     if _TOO.search(plain):
@@ -200,6 +203,8 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
         named = tuple(offer for offer in offers if offer in named or offer in by_place)
     if wanted and not named:
         named = _by_leading_number(plain, offers)
+    if len(named) > 1 and _NEXT_ONE.search(plain):
+        named = named[:1]
     if not wanted and not named and not is_none and _EITHER.search(plain):
         return Pick(tuple(offer for offer in offers if offer not in out), is_open=True, ruled_out=out)
     if wanted and _EITHER.search(plain) and len(named) == len(offers):

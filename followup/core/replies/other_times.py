@@ -90,6 +90,7 @@ _OTHER_PLACE = phrases(
 _DONE_TO = r"(?:changed|replaced|serviced|checked|fixed|rotated|done|inspected|installed)"
 _PAST = (
     r"\b(?:bought|replaced|since|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|"
+    r"entregaron|entrego|cobraron|cobro|recogi|dejaron|"
     r"paid|expires?|vence|told me|quoted|brought) (?:\w+ ){0,5}$"
     r"|(?<!if there )(?<!if it )\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|"
     r"going|gonna|talking|able|good|available|asking|saying)) (?:\w+ ){0,5}$"
@@ -148,10 +149,12 @@ _MOVED_TO = re.compile(
 )
 _NO_VISIT_AFTER = re.compile(
     r"^\W*(?:is (?:when )?my (?:\w+ )?(?:trip|flight|birthday|bday|wedding|anniversary|kids?|sons?|daughters?|"
-    r"shift|payday|interview|surgery|last|exam|finals|graduation|vacation|turn)|es mi|is the (?:trip|wedding|"
+    r"shift|payday|interview|surgery|last|exam|finals|graduation|vacation|turn)|es mi(?! (?:unic[oa] )?(?:dia|"
+    r"descanso))|is the (?:trip|wedding|"
     r"flight)|ago\b|"
     r"was\b|is payday|"
-    r"i get paid|me pagan|i leave|we leave|tengo (?:una?|mi) )"
+    r"i get paid|me pagan|i leave|we leave|tengo (?:una?|mi) |"
+    r"(?:ya )?(?:lo|la|el carro|el coche) (?:necesito|ocupo|requiero)|i need (?:it|the car|my car) back)"
 )
 _OWN_EVENT_AFTER = re.compile(r"^\W*(?:i|we) (?:\w+ )?(?:have|got) (?P<what>(?:a|an|my|to)\b(?: \w+){0,4})")
 _CLOSES = re.compile(

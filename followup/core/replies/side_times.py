@@ -17,6 +17,8 @@ _SIDE = re.compile(
     r"|\b(?:done|ready|finished|in and out) in (?:an?|one|two|\d+|half an?|a couple(?: of)?) "
     r"(?:hours?|minutes?|mins?|days?|hrs)\b"
     r"|\b(?:quit|stopped|quitting) smoking\b"
+    r"|\blo del? (?:manana|hoy|lunes|martes|miercoles|jueves|viernes|sabado)\b"
+    r"|\b(?:cobr|factur|pag|carg)\w+ (?:por )?(?:\d+|una?|dos|tres|cuatro) (?:horas?|dias?)\b"
     r"|\bnight (?:slot|drop ?box|drop|box)\b"
     r"|\b(?:queda|vivo|estoy|esta|vive|live|lives|its|am) (?:ahora |como )?a \d+ (?:horas?"
     r"|minutos?)(?! (?:de|para) la)\b"

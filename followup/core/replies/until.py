@@ -67,7 +67,7 @@ _TARGET = phrases(
     r"lleg\w+",
     r"tenga",
     r"marque",
-    r"a los",
+    r"a l[oa]s",
     r"til+",
     r"a las?",
     r"until",

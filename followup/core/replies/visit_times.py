@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from followup.core.replies.contract import TimeWindow
 from followup.core.replies.decision import Decision
-from followup.core.replies.mentions import Instant, PartOfDay
+from followup.core.replies.mentions import Days, Instant, PartOfDay
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import Choice, Resolved, point, resolve
 
@@ -19,6 +19,8 @@ def resolve_times(now: Situation, made: Decision) -> None:
     """Fills times, avoid and the question that the times leave open."""
     zone = now.reply.zone
     wanted = [_on_that_day(now, choice) for choice in now.read.choices if not choice.is_negated]
+    if not now.read.choices and now.about and now.asked == "time" and _is_all_of_that_day(now):
+        wanted = [Choice(Days((now.about,)))]
     resolved = [resolve(choice, now.setting, now.about, zone) for choice in wanted]
     ruled_out = [resolve(choice, now.setting, now.about, zone) for choice in now.read.choices if choice.is_negated]
     made.times = _unique(resolved)
@@ -34,6 +36,18 @@ def resolve_times(now: Situation, made: Decision) -> None:
 
 
 _THAT_DAY = re.compile(r"\b(?:that|the same|same) day\b|\b(?:ese(?: mismo)?|el mismo) dia\b")
+
+
+_UNTOLD_HOUR = re.compile(
+    r"\b(?:after|once|as soon as|when|despues de(?: que)?|en cuanto|cuando|luego de) (?:\w+ ){0,3}"
+    r"(?:drop\w*|get|pick\w*|take|dej(?:e|ar|o)\w*|recoj\w+|recoger|lleve|llevar|entregue) (?:\w+ ){0,4}"
+    r"(?:kids?|child\w*|sons?|daughters?|school|daycare|bus|nin[oa]s?|hij[oa]s?|escuela|kinder|guarderia|nietos?)\b"
+)
+"""An hour that cannot be told: any of the day under discussion."""
+
+
+def _is_all_of_that_day(now: Situation) -> bool:
+    return bool(_UNTOLD_HOUR.search(now.text) or (now.read.is_any and _THAT_DAY.search(now.text)))
 
 
 def _on_that_day(now: Situation, choice: Choice) -> Choice:

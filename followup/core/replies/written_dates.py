@@ -162,6 +162,14 @@ def _day_number(text: Text, at: int) -> tuple[int | None, int]:
     return None, at
 
 
+def impossible_day(text: Text, at: int) -> Found | None:
+    """`el 35 de marzo`: a number that no month has as a day."""
+    start = text.skip(at, "the", "on")
+    month_at = text.skip(start + 1, "of")
+    is_told = start > at and text.cat(start) == "num" and month_at > start + 1 and text.cat(month_at) == "month"
+    return (Days((), is_impossible=True), month_at + 1) if is_told and 31 < text.value(start) < 100 else None
+
+
 def is_year(text: Text, at: int) -> bool:
     """Whether a year stands at this place."""
     return text.cat(at) == "num" and len(text.word(at)) == 4 and 2000 <= text.value(at) <= 2100

@@ -369,10 +369,11 @@ _YES_WORD = re.compile(
     r"count (?:me|on me)|go for it|yessir|yes sir|yes maam|my pleasure|sold|book it|sign me up|put me down"
     r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien(?! car)|"
     r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
-    r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una|con mucho gusto|ya estas|hecho|"
-    r"cuenten conmigo|jalo)"
-    r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on|"
-    r"dios|se puede|es posible|pueden?|hay|tienen?)\b)"
+    r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una(?! vez)|con mucho gusto|ya estas|hecho|"
+    r"cuenten conmigo|jalo|me late|ta (?:bien|bueno)|esta bueno|arre|fierro|sobres|hagale|dele|como no|okey|oki)"
+    r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing)\b)"
+    r"(?!(?<=\bsi) (?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es posible|"
+    r"se (?:puede|pudiera|podria)|me (?:pueden?|dan|avisan|dicen|llaman)|le|les)\b)"
 )
 
 

@@ -116,6 +116,7 @@ _NO_CALL = phrases(
     r"i) (?:\w+ )?(?:call|phone|ring|give you)(?: (?:you|u|yall|back|in|the shop|a call|later|"
     r"to schedule|when))?",
     r"call it",
+    r"(?:trat|atend|dij|cobr|inform|colg|grit|contest|habl)(?:aron|ieron|eron|o|io|aba|aban)(?: \w+){0,3} por telefono",
     r"call(?:ing)? (?:it |my \w+ |the \w+ )?off",
     r"no (?:me )?(?:llamen?|marquen?|hablen?|llames|marques)",
     r"(?:yo )?(?:les|le|te|los) (?:llamo|marco|hablo|llamare|voy a llamar|puedo llamar)",

@@ -239,6 +239,12 @@ _DICE = phrases(
     r"(?:mecanico|muchacho|senor|tipo|empleado) (?:\w+ )?(?:fue|es|muy|bien) (?:\w+ )?(?:groser|malcriad|"
     r"pelad|maleducad)\w+",
     r"no dijeron nada",
+    r"(?:dejaron|dejan|dejo) (?:\w+ )?plantad[oa]s?",
+    r"(?:factura|cuenta|cobro|recibo|nota) (?:\w+ ){0,3}(?:venia|vino|viene|salio|esta|estaba) (?:\w+ )?(?:mal|"
+    r"equivocad[oa])",
+    r"(?:trataron|trato|atendieron|atendio|hablaron|contestaron) (?:\w+ )?(?:mal|feo|gacho|horrible|grosero)",
+    r"cobraron (?:\w+ ){0,4}de mas",
+    r"nadie (?:me )?(?:\w+ )?(?:explica|explico|da la cara|hace caso|hizo caso)",
     r"(?:me |nos )?(?:cobraron|cobran|cobro|cobraste|estan cobrando) (?:\w+ )?(?:de mas|doble|"
     r"demasiado|mucho mas|dos veces|mal|algo que)",
     r"(?:pesim|mal|horribl|terribl|malisim|ps?imo)\w* (?:servicio|trabajo|atencion|experiencia|"
@@ -314,7 +320,9 @@ _NO_TO_AFTER_VISIT = re.compile(
 
 def holds(said: Said) -> bool:
     """Whether it is unhappy, or a no to whether all was well after a visit."""
-    if said.asked == "after_visit" and any(_NO_TO_AFTER_VISIT.match(one) for one in said.parts):
+    if said.asked == "after_visit" and any(
+        _NO_TO_AFTER_VISIT.match(_NO_COMPLAINT.sub(" ", one).strip()) for one in said.parts
+    ):
         return True
     if minds_number_or_hour(said.text):
         return True

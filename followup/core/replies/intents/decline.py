@@ -38,14 +38,15 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 
 _NO_START = re.compile(
     r"^(?:(?:hi|hello|hey|ok|oh|hola|um|well|pues|yeah|uh|hmm|thanks|thank you|gracias|sorry|"
-    r"buenas?|tardes|dias|lol|haha|ah|aah|naw|ay|mmm|sir|actually|good (?:morning|afternoon|"
+    r"buenas?|tardes|dias|lol|haha|ah|aah|naw|ay|mmm|sir|que|actually|good (?:morning|afternoon|"
     r"evening)) )*(?:no+|nope|nah|n|negative|thumbsdown|no way|no sir|no maam|nones|nel|nop|"
     r"hell no)(?= |\Z)(?! (?:worries|worry|problem|prob|probs|idea|rush|later than|earlier|"
     r"preference|one|more|doubt|clue|wonder|se|hay problema|pasa nada|tengo preferencia|"
     r"te preocupes|importa|issues?|need to wait|matter|wait|wrong|particular|es (?:problema|"
     r"molestia)|body|brakes?|power|start|heat|ac|noise|para|arranca|prende|frena|funciona|conozco|"
     r"soy|(?:los|las|te|le|les|lo|la) conozco|es mi|es el|se quien|tengo (?:carro|coche|auto)|"
-    r"hay nadie|(?:me|se|lo|la|los|las|le|les|nos|te|quede|quedo|estoy|entiendo|fue|era|tienen?|hace|vi|"
+    r"hay nadie|(?:me|se|lo|la|los|las|le|les|nos|te|tend\w+|podr\w+|habr\w+|pueden?|hay|quede|quedo|estoy|entiendo|"
+    r"fue|era|tienen?|hace|vi|"
     r"ha|han|he|se|da|entran?|agarran?|responden?|prende|enciende|jala) \w|da marcha))"
 )
 _SAYS = phrases(
@@ -158,6 +159,8 @@ _DICE = phrases(
     r"ni al caso",
     r"(?:estamos|estoy|todo) bien(?:,? gracias)?(?=\Z|[.,!])",
     r"^ya no\Z",
+    r"no (?:se )?(?:l[aoe]s?|te) (?:\w+ )?(?:voy|vamos|pienso|quiero|doy) (?:a )?(?:\w+ )?(?:dar|decir|mandar|pasar|"
+    r"compartir)",
     r"gracias de todos modos(?= no)",
     r"no (?:lo|la|los|las) (?:voy|vamos|pienso|quiero|quisiera) (?:a )?(?:arregl|hac|cambi|repar|llev)\w+",
     r"(?:ya )?tengo quien (?:me )?(?:lo|la|los|las|le|se)? ?\w+",
@@ -237,6 +240,7 @@ _NO_DECLINE = phrases(
     r"too (?:much|many) (?:\w+ )?(?:going on|stuff|on my plate|to do)",
     r"no (?:tienen?|hay|habra|tendran?) (?:\w+ ){0,3}(?:para|el|antes|despues|mas|otra|lugar|cita|"
     r"espacio)(?: \w+)?",
+    r"no (?:me |se )?(?:tiene[ns]?|tend\w+|hay|habr\w+|puede[ns]?|podr\w+|seria)(?: [\w:]+){1,8} ?\?",
     r"do i (?:have|need) to",
     r"no (?:le |me |se )?(?:entran?|agarran?|da marcha|prende|enciende|arranca|jala|frena|para|"
     r"responde)\w*",

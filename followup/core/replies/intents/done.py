@@ -171,7 +171,9 @@ _NOT_YET_AFTER = re.compile(
 _OTHER = re.compile(r"my mind|appointment|wasnt|isnt")
 _PRESENT = re.compile(
     r"\byo (?:solo |mismo |siempre |se )?(?:le |lo |la |los |las )?(?:cambio|arreglo|reparo|reviso|llevo)\b"
-    r"|(?<!ya )(?<!se )(?<!me )\b(?:lo|la) llevo\b|\b(?:lo|la|los|las) (?:arreglo|cambio|reparo) yo\b"
+    r"|(?<!ya )(?<!se )(?<!me )\b(?:lo|la) llevo\b"
+    r"|\b(?:manana|hoy|lunes|martes|miercoles|jueves|viernes|sabado|tarde|las \d+)(?: y media)? se (?:lo|la) llevo\b"
+    r"|\b(?:lo|la|los|las) (?:arreglo|cambio|reparo) yo\b"
 )
 """What somebody does, not did: accents are gone, so `cambio` may be either."""
 

@@ -82,13 +82,17 @@ _ASKS = phrases(
     r"time ?frame",
     r"turnaround",
     r"cuanto (?!mas me|mas le)(?:\w+ )?(?:tiempo|tard\w+|dura\w*|demor\w+|se (?:tard\w+|demor\w+|llev\w+)|tom\w+|"
-    r"llev\w+|rato)(?! (?:puedo|aguant\w+|tengo|antes de|le queda|mas aguanta|puede))",
+    r"dilat\w+|se dilat\w+|"
+    r"llev(?!o\b)\w+|rato)(?! (?:puedo|aguant\w+|tengo|antes de|le queda|mas aguanta|puede))",
     r"(?:cuantas horas|cuantos dias|cuantos minutos)",
     r"(?:tarda\w*|demora\w*|toma|lleva) (?:mucho|todo el dia|poco|bastante)",
     r"(?:queda|estaria|estara|esta|lo entregan|lo tienen|sale|me lo dan|"
     r"la tienen) (?:\w+ )?(?:list[oa]|el mismo dia|rapido|"
     r"terminad[oa])(?: \w+)?\??(?<!ya esta listo)",
-    r"(?:el )?mismo dia\??",
+    r"^(?:el )?mismo dia\Z",
+    r"(?:el )?mismo dia ?\?",
+    r"(?:queda|quedaria|dan|darian|entregan|entregarian|terminan|acaban|hacen|sale|saldria|regresan) "
+    r"(?:\w+ )?(?:el )?mismo dia",
     r"(?:a que hora|para cuando|cuando|que dia) (?:\w+ )?(?:esta|estaria|estara|queda|quedaria|"
     r"terminan|terminarian|recojo|puedo recoger\w*|paso por|lo recojo|sale|saldria|lo tienen|"
     r"me lo entregan|entregan)(?! (?:abiert|cerrad))(?: list[oa])?",

@@ -141,7 +141,7 @@ _ASKS = phrases(
     r"(?:de verdad|realmente|en serio) (?:lo )?(?:necesit\w+|hace falta|ocup\w+)",
     r"(?:hay|corre|corro) (?:peligro|riesgo)",
     r"debo preocuparme",
-    r"(?:expli\w+|cuenteme|digame (?:mas|que)|mas (?:informacion|detalles|info))",
+    r"(?:expli(?!co\b|que que)\w+|cuenteme|digame (?:mas|que)|mas (?:informacion|detalles|info))",
     r"no (?:entiendo|entendi|se que es|comprendo)",
     r"como (?:que|asi)\??",
     r"a que se refier\w+",
@@ -151,6 +151,7 @@ _ASKS = phrases(
     r"^que\?",
 )
 _OTHER_QUESTION = phrases(
+    r"(?<=\w )(?<!saber )(?<!se )(?<!dime )(?<!diga )(?<!digan )(?<!explica )(?<!entiendo )porque (?:\w+ )*\w+(?! ?\?)",
     r"is (?:it|this|that) (?:really |actually )?free",
     r"what (?:is|s) (?:that|it|this)(?: all)? (?:run|cost|going to (?:run|cost|be)|gonna (?:run|cost|be)|"
     r"total)(?: \w+)*",

@@ -175,6 +175,14 @@ _SAYS = phrases(
     r"on the fence",
 )
 _DICE = phrases(
+    r"(?:pregunt|record|escrib|busqu|busc|recuerd|acuerd|text|mand|avis)\w*(?:nme|me|eme) (?:\w+ ){0,3}(?:en|el|la|"
+    r"despues|luego|cuando|para|dentro|hasta|pasando|entonces|ese (?:mismo )?dia|esa semana|manana)\b(?! (?:direccion|"
+    r"ubicacion|cotizacion|precio|numero|foto\w*|cuenta|factura|hora))",
+    r"me (?:busc|escrib|avis|pregunt|recuerd|text|mand|contact)\w+ (?:\w+ ){0,2}(?:en|el|para|cuando|entonces|dentro|"
+    r"hasta|despues|luego)\b",
+    r"hasta (?:entonces|ese dia|esa fecha) (?:\w+ )?no",
+    r"(?:me|nos) (?:pagan|depositan) (?:hasta )?(?:el|en|la|manana|este|los)",
+    r"cobro (?:hasta )?(?:el|en|la|manana|este|los)",
     r"tengo (?:\w+ )?mucho (?:trabajo|que hacer|jale)",
     r"ya que (?:pase|acabe|termine|cobre|pague)(?: \w+){0,3}",
     r"deje(?:me)? (?:me )?(?:organizo|acomodo|arreglo|desocupo)",
@@ -278,6 +286,9 @@ _ALONE = whole(
     r"remind me",
 )
 _NOT_LATER = phrases(
+    r"(?:ahi|alli|aqui|alla) (?:(?:me|lo|la) )?(?:espero|esperare)",
+    r"(?:me|nos) (?:llev|recog|recoj|dej|regres|acer)\w+(?: \w+){0,4} (?:despues|luego|mas tarde)",
+    r"cualquier otro dia",
     r"for now thanks",
     r"set for now",
     r"que pasa si espero",
@@ -294,7 +305,7 @@ _NOT_LATER = phrases(
     r"(?:need|have|want|got) to (?:talk|speak) (?:to|with) (?:the|a|your|someone|somebody|manager)(?: "
     r"\w+)*",
     r"wait(?:ing)? (?:on it|for it|with it|there|here|while|inside|for my car)",
-    r"(?:la|el|lo) mas tarde",
+    r"(?:la|el|lo) mas (?:tarde|pronto)",
     r"cuanto (?:me )?(?:tengo que|hay que|voy a) esperar",
     r"ahorita (?:llego|voy|estoy ahi)",
     r"(?:mand|pas|envi|d)\w*(?:nme|eme|me|ame) (?:la |su |tu |una? |el )?(?:direccion|ubicacion|domicilio|"
@@ -312,7 +323,7 @@ _NOT_LATER = phrases(
     r"later (?:slot|time|appointment|one|in the (?:day|morning|afternoon|week)|that (?:day|"
     r"morning|afternoon)|today|than|this (?:week|afternoon|morning|evening))",
     r"(?:it is|is|its|currently|now|im|i am|sitting|right|already|was|car|just|va|esta|anda|ando|"
-    r"voy) (?:now |about |right |ya |como )?(?:at|en|a) (?:about |like |around |"
+    r"voy) (?:now |about |right |ya |como )*(?:at|en|a) (?:about |like |around |"
     r"como )?\d[\d,. ]*(?:k|mil|thousand)?",
     r"just (?:hit|reached|turned|passed)(?: over)? \d[\d,. ]*(?:k|mil|thousand)?",
     r"see (?:you|ya) later",

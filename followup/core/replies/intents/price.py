@@ -100,7 +100,7 @@ _ASKS = phrases(
     r"gratis\?",
     r"(?:algun|hay|tienen|tiene) (?:\w+ )?(?:descuento|oferta|promocion|cupon|especial)\w*",
     r"(?:tengo|hay) que pagar",
-    r"cuanto dinero",
+    r"cuanto (?:dinero|efectivo|cash|llevo|traigo)(?! (?:esperando|aqui|sin|con|de (?:cliente|espera)))",
     r"que cuesta",
     r"(?:cobra|cobran|cuesta) (?:algo|mucho)\??",
 )

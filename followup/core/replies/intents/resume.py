@@ -97,6 +97,8 @@ _NO_RESUME = phrases(
     r"(?:dont|do not|never|didnt|not|no) (?:\w+ ){0,3}(?:start|resume|text|message|mand\w+|"
     r"envi\w+|escrib\w+|recibir|subscribe|sign|want|opt)\w*",
     r"if you (?:text|message)",
+    r"(?:escrib|text|mand|avis|pregunt)\w*me (?:otra vez|de nuevo|nuevamente) (?:el|la|en|manana|despues|para|cuando|"
+    r"dentro|a|pasando|hasta)(?: \w+)*",
     r"why",
     r"(?:no|dejen|ya no|nunca) (?:me )?(?:vuelvan?|vuelvas) a",
     r"(?:ill|i will|if) (?:\w+ )?start",

@@ -58,13 +58,16 @@ _AUTOMATIC = phrases(
     r"whats up\Z",
     r"(?:mensaje|respuesta|contestacion) automatic[oa]",
     r"respondo (?:en cuanto|cuando|mas tarde)",
-    r"(?<!cuando )(?<!mientras )(?:estoy|voy) (?:manejando|conduciendo)(?= ?(?:\Z|[.,!]|"
-    r"y (?:le|te|respond)|te|le|con|ahora|en este))",
     r"no molestar",
     r"fuera de (?:la )?oficina",
     r"este (?:buzon|numero) no (?:recibe|esta)(?: \w+)*",
     r"gracias por (?:comunicarse|contactar\w*|llamar|escribir\w*)(?: a| con)",
 )
+_AT_THE_WHEEL = phrases(
+    r"(?<!cuando )(?<!mientras )(?:estoy|voy) (?:manejando|conduciendo)(?= ?(?:\Z|[.,!]|"
+    r"y (?:le|te|respond)|te|le|con|ahora|en este))",
+)
+_PHONE_ME = phrases(r"(?:llam|marqu|habl)\w*(?:nme|eme|ame)")
 _MACHINE = phrases(
     r"(?:are|r|is) (?:you|u|this|it|i) (?:\w+ ){0,3}(?:bot|robot|machine|computer|ai|automated|"
     r"real|human|chatbot|a person|an actual)(?: \w+){0,3}",
@@ -119,7 +122,8 @@ def holds(said: Said) -> bool:
 
 def is_automatic(said: Said) -> bool:
     """Whether a phone or a mailbox wrote it."""
-    return bool(_AUTOMATIC.search(said.text))
+    is_driving = _AT_THE_WHEEL.search(said.text) and not _PHONE_ME.search(said.text)
+    return bool(is_driving or _AUTOMATIC.search(said.text))
 
 
 def asks_for_machine(said: Said) -> bool:

@@ -118,6 +118,8 @@ _NO_QUESTION = phrases(
     r"(?:cuando|en cuanto|apenas|antes de que|tan pronto) (?:abran|abren|cierren|cierran)(?!\?)",
     r"(?:are|is) (?:there )?(?:any|anything|something) (?:\w+ )?open",
     r"my hours",
+    r"(?:mi|mis) (?:\w+ )?horarios?(?: de \w+)?",
+    r"(?:entiendo|entiendi|confunden?|enred\w+) (?:\w+ ){0,4}horarios?",
     r"(?:from|in|for) (?:work|a few|\d+|two|three|four|five|six|(?:a )?couple(?: of)?) hours",
     r"what (?:do|times? do) you have open",
     r"(?:what|which) (?:days?|times?) (?:are|do you have) open",

@@ -169,10 +169,12 @@ ENTRIES: tuple[Entry, ...] = (
     *entries(
         "until",
         0,
-        "hasta|hasta el|hasta la|hasta que regrese el|regreso el|vuelvo el|regreso hasta el|"
+        "regreso de viaje el|vuelvo de viaje el|regreso de vacaciones el|vuelvo de vacaciones el|de regreso el|"
+        "estoy de vuelta el|regreso a la ciudad el|vuelvo a la ciudad el|hasta|hasta el|hasta la|hasta que regrese "
+        "el|regreso el|vuelvo el|regreso hasta el|"
         "de vuelta el|llego el|no puedo hasta el",
     ),
-    *entries("at", 0, "a|para|pa|tipo|por|pal|quizas|quiza|tal vez"),
+    *entries("at", 0, "a|para|pa|por|pal|quizas|quiza|tal vez"),
     *entries("on", 0, "para el|el dia|en el|pal|por el"),
     *entries("in", 0, "en|dentro de|dentro d|por"),
     *entries("of", 0, "de|del|d"),
@@ -215,7 +217,8 @@ ENTRIES: tuple[Entry, ...] = (
         "holidays",
         0,
         "fiestas|las fiestas|fiestas navidenas|fiestas decembrinas|las fiestas decembrinas|"
-        "las fiestas navidenas|vacaciones de navidad",
+        "las fiestas navidenas|vacaciones de navidad|fiestas de fin de ano|las fiestas de fin de ano|"
+        "fiestas de ano nuevo|las fiestas de ano nuevo|fiestas de diciembre|las fiestas de diciembre",
     ),
     *holidays.SPANISH,
     *entries(
@@ -232,7 +235,8 @@ ENTRIES: tuple[Entry, ...] = (
         0,
         "buenos dias|buenas tardes|buenas noches|buen dia|buena tarde|buena noche|buenas|"
         "feliz navidad|feliz ano nuevo|felices fiestas|feliz dia|mas tarde|no mas tarde|muy tarde|"
-        "se me hizo tarde|tarde o temprano",
+        "se me hizo tarde|tarde o temprano|voy tarde|vamos tarde|ando tarde|llego tarde|llegare tarde|llegar tarde|"
+        "llegamos tarde|un poco tarde|se me hace tarde|se hizo tarde|voy un poco tarde",
     ),
     *entries(
         "word",
