@@ -371,7 +371,7 @@ _YES_WORD = re.compile(
     r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
     r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una(?! vez)|con mucho gusto|ya estas|hecho|"
     r"cuenten conmigo|jalo|me late|ta (?:bien|bueno)|esta bueno|arre|fierro|sobres|hagale|dele|como no|okey|oki)"
-    r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing)\b)"
+    r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on)\b)"
     r"(?!(?<=\bsi) (?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es posible|"
     r"se (?:puede|pudiera|podria)|me (?:pueden?|dan|avisan|dicen|llaman)|le|les)\b)"
 )
