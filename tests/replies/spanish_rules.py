@@ -92,7 +92,7 @@ MEANINGS: list[Case] = [
     ("visit", "marqueme y ahi le explico", "call", {}),
     # questions and answers
     ("walk_in", "hasta que hora estan el sabado?", "where", {}),
-    ("visit", "no arranca desde ayer, tienen servicio de grua?", "symptom unclear", {}),
+    ("visit", "no enciende desde anoche, aceptan tarjeta de credito?", "symptom unclear", {}),
     ("visit", "que no, ya lo hice en otro lado", "done decline", {}),
     ("today", "si, ya mero llego", "accept", {}),
     ("confirm_stop", "nooo fue un error", "decline", {}),
