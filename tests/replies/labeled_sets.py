@@ -25,10 +25,13 @@ from tests.replies.contract_cases import Case
 FOLDER = Path(__file__).parent / "labeled_lines"
 KEPT = {"English": "english_kept", "Spanish": "spanish_kept"}
 """By these nothing was mended and nothing fitted but certainty: they judge."""
-WHOLE = {"English": ("english_hard", "english_times", "english_mixed"), "Spanish": ("spanish_times", "spanish_mixed")}
+WHOLE = {
+    "English": ("english_hard", "english_times", "english_mixed", "english_more"),
+    "Spanish": ("spanish_times", "spanish_mixed", "spanish_more"),
+}
 MEANINGS_ONLY = {
-    "English": ("english_first", "english_second", "english_third"),
-    "Spanish": ("spanish_first", "spanish_second", "spanish_third"),
+    "English": ("english_first", "english_second", "english_third", "english_fourth"),
+    "Spanish": ("spanish_first", "spanish_second", "spanish_third", "spanish_fourth"),
 }
 EARLIER: list[Case] = [
     *contract_cases.MEANINGS, *contract_cases.TIMES,

@@ -1,276 +1,263 @@
 """What speaks for and against `accept`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "accept"
-BIAS = -84
+BIAS = -93
 WEIGHTS = """\
-#abla:-24 #ablo:-30 #ably:21 #abso:36 #acei:23 #acep:19 #acer:51 #acie:-22 #acio:-28 #addr:22 #adra:20 #affi:19
-#afir:36 #agai:-29 #agam:24 #agar:-35 #agen:97 #agua:-21 #aguj:18 #ahea:87 #aigo:40 #aint:52 #aiti:-46 #ajaj:-24
-#akes:-98 #alar:23 #alca:-24 #algo:-32 #alla:79 #ally:-22 #almo:-29 #alre:-41 #alri:119 #also:36 #amen:21 #anca:35
-#ance:-82 #anda:22 #ando:-47 #anej:-38 #ange:63 #anni:71 #anot:-23 #anto:-25 #anym:-41 #anyt:-29 #anzo:-23 #apar:23
-#apen:-23 #appe:-33 #appi:26 #appy:34 #apri:-18 #apun:158 #arag:-25 #arca:-21 #arda:22 #arde:-22 #aren:-18 #arli:-21
-#arlo:81 #arma:26 #aron:-95 #arqu:-23 #arra:-21 #arro:-21 #asis:-27 #atch:-39 #ates:-30 #athe:-32 #atio:-20 #ativ:34
-#atra:-23 #atte:-23 #augh:20 #avin:-22 #avis:-39 #away:-25 #awes:31 #aybe:-20 #ayer:-20 #azul:56 #back:-27 #baja:-24
-#bano:-19 #bble:36 #bear:38 #been:24 #bell:27 #bett:53 #biem:-23 #bien:-77 #blan:28 #blem:119 #blue:60 #body:-34
-#book:76 #both:21 #bran:31 #brar:-23 #brat:-24 #brin:51 #brok:-31 #bscr:-21 #bsol:36 #bsup:61 #butt:23 #bvio:82
-#caig:32 #camb:-40 #came:-45 #canc:-56 #cant:35 #canz:-23 #caro:-95 #carr:-19 #casi:-19 #ceit:23 #cele:52 #cell:23
-#cerl:39 #chan:27 #chas:-22 #chec:-20 #ches:-18 #chev:61 #choo:-28 #cita:-55 #cito:33 #ckup:25 #clar:97 #cole:35
-#colo:22 #come:-88 #como:20 #comp:55 #conf:44 #conm:25 #cool:23 #coun:68 #cove:20 #crat:-39 #crib:-47 #ctio:-27
-#cuad:20 #cual:-38 #cuan:19 #cuen:46 #cuer:18 #cues:49 #cuid:22 #culp:-24 #cupa:-39 #cupe:24 #dale:119 #dame:70
-#days:-77 #ddre:22 #deal:-46 #defi:53 #deja:-25 #deje:-18 #dejo:-64 #dele:212 #deme:69 #demo:-61 #ders:-22 #desd:-75
-#dias:-55 #dida:-24 #didn:-47 #diga:48 #digo:-52 #dine:-22 #ding:-30 #dios:38 #disc:-44 #done:60 #dont:78 #doub:158
-#down:65 #eads:-28 #eady:58 #eage:-28 #eall:-31 #eals:-45 #ease:-87 #eate:-25 #ebod:-19 #ecci:18 #ecir:27 #ecto:49
-#edan:82 #eden:-20 #edes:-49 #eeke:-19 #eeks:-20 #eeri:-36 #efin:53 #egas:-35 #egat:-24 #egre:-23 #egun:-30 #egur:-32
-#eite:23 #eith:-116 #ejan:-24 #ejor:-25 #ejos:-23 #eken:-19 #elen:44 #ells:22 #else:-41 #elta:-18 #emel:-23 #emin:19
-#emor:-39 #emos:42 #emov:-19 #enas:-27 #enda:44 #ende:93 #endo:-54 #enme:-40 #enos:-25 #ensa:-23 #ente:68 #ento:33
-#ents:-19 #eocu:31 #eque:44 #erab:21 #erco:36 #erdi:-42 #eres:77 #erin:-37 #erlo:37 #eron:-64 #erro:42 #erta:18
-#eryt:45 #esch:-41 #escr:-26 #esde:-75 #esom:31 #espa:-20 #espe:-19 #essa:-23 #essi:26 #esta:32 #este:22 #ethi:-20
-#etim:49 #ette:58 #evar:46 #ever:34 #exce:25 #expl:-41 #exto:19 #fall:29 #falt:46 #fect:26 #feel:-24 #ffir:39
-#fier:32 #filt:-22 #find:-34 #fine:-68 #fini:44 #firm:114 #firs:-20 #flui:-20 #flus:19 #fore:-43 #forg:-83 #frid:26
-#from:-34 #fron:27 #gain:-29 #gale:152 #gara:-19 #gati:-24 #gend:133 #gets:22 #gist:32 #give:-28 #good:-57 #grat:-25
-#gres:-22 #gual:-32 #gues:71 #guja:18 #guna:24 #guno:-53 #gunt:-35 #guro:-31 #habl:-51 #hace:30 #haci:-22 #haga:173
-#hago:-43 #hake:-72 #hang:48 #hank:-24 #happ:39 #have:-93 #head:52 #heel:26 #here:52 #hese:-27 #heve:61 #hich:-33
-#hici:-20 #high:21 #hile:21 #hine:19 #hing:45 #hink:-26 #hite:52 #hone:-40 #hool:-28 #hori:-25 #hors:24 #houg:33
-#hour:-77 #hous:-18 #hree:-21 #hrou:-19 #humb:18 #humo:-66 #ibir:-18 #ible:-33 #ibra:-22 #icie:-27 #icku:25 #idea:138
-#ider:22 #idnt:-47 #ieme:-22 #iend:-62 #ierc:33 #iero:-73 #ierr:37 #iert:18 #igua:-32 #iler:-23 #imag:-28 #imon:75
-#impo:-33 #inde:34 #iner:-26 #info:-24 #ingu:-40 #init:54 #inos:-21 #inst:-54 #inte:58 #ints:45 #inut:-37 #invo:-22
-#irma:73 #irme:19 #irst:-20 #isar:-18 #iscu:-28 #isit:-31 #ismo:-25 #isnt:-20 #issu:47 #iste:20 #isti:-26 #itch:-18
-#itel:53 #ithe:-116 #itin:-46 #ittl:-24 #ives:53 #jaja:19 #jala:33 #jale:112 #jalo:46 #jand:-35 #jaro:-31 #jefe:20
-#just:-35 #kend:-19 #kids:-23 #know:-19 #lada:26 #lain:48 #lanc:33 #lann:65 #lant:-24 #larm:24 #laro:104 #last:-76
-#late:-26 #lcan:-24 #ldnt:81 #leas:-97 #left:-43 #lego:-24 #lejo:-18 #leno:-21 #lent:19 #lers:-19 #lets:-47 #leva:63
-#levo:-41 #lico:-24 #lied:-24 #lien:-24 #lier:-21 #like:44 #line:-22 #litt:-24 #lleg:-33 #llen:-19 #llev:21 #lmos:-28
-#loca:36 #lock:-26 #lost:-30 #love:22 #lrea:-41 #lrig:119 #lueg:-93 #luid:-20 #lune:18 #lush:19 #lute:36 #maam:20
-#made:-28 #mage:-29 #make:-18 #malo:-29 #mane:-39 #mara:25 #marc:-23 #marq:-18 #mart:-35 #mati:58 #mayb:-20 #mber:-41
-#mbsu:61 #mebo:-19 #mejo:-23 #mela:-35 #mero:-19 #mess:-20 #meth:-20 #meti:45 #mier:33 #migh:78 #migo:21 #mill:-42
-#mind:43 #minu:-37 #mism:-21 #miss:101 #modo:41 #mone:-29 #mont:-22 #moot:49 #more:-66 #most:-30 #move:-27 #mpla:91
-#mpos:-20 #mpre:-33 #much:-49 #myse:-23 #ncel:-55 #ndal:22 #ndam:76 #nday:-21 #ndem:79 #nder:30 #need:-38 #neit:-136
-#neja:-36 #nero:-27 #nged:29 #nger:-21 #nges:34 #ngun:-40 #nice:-45 #nigh:-60 #nine:35 #nite:54 #nmig:25 #nnin:26
-#none:-29 #noon:25 #nsid:26 #nste:-50 #nsub:-18 #ntem:67 #nten:66 #ntre:-25 #ntro:27 #ntua:22 #numb:-50 #nunc:-20
-#nute:-19 #nuto:-18 #nvoi:-21 #nymo:-41 #nyth:-25 #obbl:37 #oble:108 #obvi:82 #oday:-37 #odem:-22 #oder:-37 #odos:-22
-#odre:-18 #oger:18 #oice:-22 #oken:-20 #oles:27 #olor:25 #olut:36 #omeb:-19 #omet:25 #ompl:86 #once:20 #oney:-34
-#onmi:25 #onsi:22 #onte:24 #onth:-22 #ooki:-28 #ooth:49 #oral:25 #orde:24 #orev:-38 #orge:-34 #orgo:-47 #orit:-37
-#orks:-50 #orre:25 #orry:-42 #orse:-56 #osib:-23 #otal:21 #othi:36 #otra:29 #ough:31 #ould:30 #ound:-28 #ount:67
-#ours:49 #paci:-18 #paga:-22 #para:-40 #pasa:-48 #pase:-25 #paso:20 #pass:-36 #pena:-38 #pens:-23 #perd:-66 #pere:-18
-#pero:22 #phon:-27 #pick:31 #pier:34 #plai:48 #plan:100 #plea:-90 #pode:-59 #podr:-23 #pone:-22 #port:-18 #posi:-23
-#ppen:-21 #preg:-35 #preo:30 #pret:-18 #pric:38 #prin:-24 #prob:122 #pued:-29 #pues:106 #punt:185 #puro:-19 #puse:30
-#quea:25 #qued:-88 #quej:60 #quem:-27 #rade:-29 #raff:-20 #rage:-28 #rail:-23 #rale:24 #ramo:22 #raro:-22 #rasa:-26
-#rase:-28 #ratc:-39 #rate:-32 #rath:-31 #rati:-20 #rcol:34 #rdan:20 #rden:24 #rdid:-32 #rdon:-27 #read:51 #real:-38
-#reas:26 #reat:-25 #rect:27 #reet:22 #rega:-37 #regr:-23 #regu:-38 #remo:-22 #rent:-27 #reoc:30 #resa:61 #resc:-41
-#reve:-31 #rget:-34 #rgot:-47 #ribe:-21 #rice:35 #ries:31 #rise:19 #rita:-32 #rlie:-21 #rmat:59 #road:-21 #robl:112
-#roke:-31 #roll:23 #rong:-35 #ront:22 #room:22 #rran:-20 #rrec:35 #rrie:18 #rsda:-19 #rtes:-32 #ruck:45 #runn:-44
-#ryth:45 #sado:-19 #sage:-18 #sale:-47 #sali:-22 #scho:-28 #scra:-54 #scri:-48 #scul:-23 #seda:88 #sela:-21 #self:-30
-#semo:-18 #send:-23 #shak:-76 #shin:18 #sibl:-30 #side:40 #sign:90 #simo:50 #sist:-30 #slow:-19 #smok:28 #smoo:49
-#sobr:-27 #sold:-73 #solu:36 #some:34 #sorr:-41 #soun:-29 #sper:-35 #spon:-23 #ssag:-19 #ssed:-18 #ssue:47 #stam:-28
-#stan:-20 #star:29 #stea:-55 #stee:-31 #stil:43 #stir:-29 #stop:-93 #stre:33 #subs:-21 #suen:34 #suit:-20 #supp:26
-#supu:35 #sure:84 #swap:-18 #swin:18 #tain:25 #take:-45 #talk:-36 #tamb:41 #tamo:-29 #tare:75 #tart:-37 #tati:-19
-#tead:-50 #tede:-48 #teer:-36 #tell:-23 #tely:92 #teme:93 #tend:-20 #tent:34 #tera:-20 #tere:90 #text:-71 #than:-22
-#that:32 #them:-52 #then:84 #ther:-87 #thes:-27 #thou:28 #thre:-26 #till:43 #time:30 #ting:-59 #tion:-43 #tivo:23
-#toca:20 #toda:-53 #todo:86 #took:-28 #tota:21 #trad:-27 #traf:-37 #trai:-29 #tras:-25 #trea:-20 #tree:20 #tren:-21
-#truc:46 #tter:67 #tues:-81 #twis:45 #uadr:20 #uand:37 #uant:-42 #uart:-20 #ubsc:-21 #ueda:-104 #uede:-73 #uedo:48
-#uego:-93 #ueja:48 #uelt:-19 #uena:53 #uent:46 #uerd:18 #uess:71 #uest:76 #ueva:-18 #uevo:27 #uide:19 #uien:-38
-#uits:-18 #uldn:81 #ulls:-18 #ulpe:-23 #umbe:-50 #umbs:18 #unca:-20 #unes:18 #unni:-44 #unos:-26 #unsu:-18 #unta:-20
-#unte:59 #unto:97 #uper:27 #upue:35 #ursd:-19 #urse:84 #usta:48 #uste:-53 #usto:-51 #utel:36 #utes:-20 #utte:24
-#vale:-42 #vamo:28 #varl:48 #veci:19 #vega:-35 #vemo:79 #verd:-18 #vere:62 #very:30 #vibr:-28 #vide:-22 #vien:25
-#ving:-34 #visi:-31 #voic:-22 #vuel:-29 #wait:18 #wasn:-27 #wate:19 #week:-68 #well:32 #went:-27 #weso:31 #what:18
-#whee:26 #when:-121 #whic:-33 #whil:21 #whit:52 #wild:26 #will:54 #wing:21 #wipe:22 #wist:45 #wobb:37 #wont:-19
-#work:-102 #worr:26 #wors:-85 #wron:-35 #xcel:31 #xpla:-34 #xtos:19 #yeah:36 #ymor:-41 #ysel:-23 #ythi:20
-%again_later:-129 %again_later%agree:40 %again_later%call_off:34 %again_later%car:28 %again_later%car_part:18
-%again_later%doubt:21 %again_later%gone_car:36 %again_later%lift:-20 %again_later%machine:19 %again_later%message:-45
-%again_later%money:23 %again_later%on_way:23 %again_later%question:30 %again_later%refuse:18
-%again_later%start_again:-44 %again_later%wrong_one:48 %agree:364 %agree%away:19 %agree%bad:-38 %agree%bring:287
-%agree%busy:49 %agree%call_off:-126 %agree%car:36 %agree%do_it:26 %agree%doubt:111 %agree%elsewhere:81
-%agree%family:53 %agree%gone_car:109 %agree%how_long:174 %agree%lift:47 %agree%machine:22 %agree%message:-59
-%agree%money:-19 %agree%noise:44 %agree%odometer:21 %agree%on_way:141 %agree%opening:45 %agree%pay_day:-18
-%agree%phone:54 %agree%question:105 %agree%refuse:-29 %agree%season:22 %agree%shift_it:59 %agree%smoke_smell:-57
-%agree%staff:116 %agree%start_again:41 %agree%thanks:-55 %agree%wrong_one:74 %away:-97 %away%bring:26
-%away%call_off:52 %away%car:21 %away%doubt:-28 %away%family:-20 %away%leave_me:41 %away%noise:29 %away%on_way:90
-%away%smoke_smell:18 %away%wrong_one:28 %bad:-62 %bad%busy:-25 %bad%call_off:21 %bad%car_part:-38 %bad%doubt:-22
-%bad%fails:-19 %bad%meaning:111 %bad%money:-28 %bad%noise:19 %bad%on_way:-24 %bad%question:-19 %bad%refuse:153
-%bad%staff:-19 %bring:-28 %bring%busy:47 %bring%call_off:57 %bring%car_part:33 %bring%how_long:-18
-%bring%leave_me:-40 %bring%money:20 %bring%on_way:-19 %bring%refuse:62 %bring%thanks:48 %bring%wrong_one:40 %busy:30
-%busy%call_off:-35 %busy%do_it:19 %busy%refuse:-38 %busy%thanks:23 %call_off:-97 %call_off%car:-19
-%call_off%car_part:-27 %call_off%do_it:72 %call_off%doubt:35 %call_off%elsewhere:35 %call_off%fails:-60
-%call_off%family:-21 %call_off%how_long:86 %call_off%leave_me:46 %call_off%lift:95 %call_off%money:-81
-%call_off%noise:-26 %call_off%odometer:-20 %call_off%on_way:49 %call_off%phone:-22 %call_off%place:-27
-%call_off%question:145 %call_off%refuse:108 %call_off%season:18 %call_off%shake:-30 %call_off%shift_it:108
-%call_off%thanks:-29 %car:61 %car%car_part:27 %car%elsewhere:34 %car%gone_car:-64 %car%how_long:-25 %car%lift:24
-%car%noise:24 %car%on_way:29 %car%phone:-18 %car%wrong_one:25 %car_part:-111 %car_part%do_it:27 %car_part%doubt:20
-%car_part%how_long:18 %car_part%noise:28 %car_part%odometer:39 %car_part%on_way:54 %car_part%place:24
-%car_part%question:104 %car_part%shake:41 %do_it:-121 %do_it%elsewhere:-25 %do_it%gone_car:64 %do_it%how_long:-37
-%do_it%leave_me:31 %do_it%money:-44 %do_it%pay_day:-18 %do_it%question:-40 %do_it%refuse:42 %do_it%season:-23
-%do_it%shift_it:18 %do_it%staff:-25 %do_it%wrong_one:-26 %doubt:42 %doubt%gone_car:-40 %doubt%how_long:54
-%doubt%leave_me:29 %doubt%lift:37 %doubt%message:-34 %doubt%odometer:-19 %doubt%on_way:34 %doubt%place:47
-%doubt%question:-27 %doubt%refuse:-122 %doubt%wrong_one:-30 %elsewhere:-32 %elsewhere%message:-18 %elsewhere%money:33
-%elsewhere%question:36 %elsewhere%refuse:22 %elsewhere%wrong_one:21 %fails%gone_car:32 %fails%money:21
-%fails%on_way:-28 %fails%place:44 %fails%refuse:-30 %fails%staff:23 %fails%start_again:-18 %fails%thanks:18
-%family%money:-20 %family%odometer:24 %family%on_way:-26 %family%question:26 %family%shift_it:39 %gone_car:-105
-%gone_car%money:44 %gone_car%question:75 %gone_car%refuse:38 %gone_car%season:-20 %gone_car%shift_it:23
-%gone_car%staff:-19 %gone_car%start_again:21 %gone_car%wrong_one:32 %how_long:-102 %how_long%meaning:19
-%how_long%money:49 %how_long%on_way:-74 %how_long%place:-55 %how_long%question:91 %how_long%refuse:-42
-%how_long%shift_it:-19 %how_long%thanks:-19 %leak:-31 %leave_me:-116 %leave_me%message:-21 %leave_me%money:23
-%leave_me%on_way:32 %leave_me%refuse:55 %leave_me%smoke_smell:23 %lift:39 %lift%opening:-34 %lift%question:-30
-%lift%shift_it:20 %machine:-36 %meaning%phone:-18 %meaning%question:-32 %meaning%refuse:106 %meaning%wrong_one:-23
-%message:-64 %message%question:21 %message%start_again:-73 %message%thanks:40 %message%wrong_one:-29 %money:-81
-%money%opening:19 %money%pay_day:-20 %money%question:-23 %money%shift_it:42 %money%smoke_smell:-67 %money%thanks:-19
-%noise:23 %odometer:-22 %odometer%on_way:-25 %odometer%refuse:-19 %on_way:-74 %on_way%phone:-24 %on_way%question:74
-%on_way%refuse:75 %on_way%shift_it:45 %on_way%smoke_smell:24 %on_way%thanks:55 %on_way%wrong_one:26 %opening:-45
-%opening%question:41 %pay_day:-44 %pay_day%question:-29 %pay_day%refuse:-33 %pay_day%season:-24 %phone:-132
-%phone%refuse:-60 %place:-71 %place%question:51 %place%refuse:-19 %place%staff:22 %place%start_again:40
-%question:-164 %question%refuse:177 %question%season:37 %question%shift_it:21 %question%start_again:47
-%question%who:-64 %question%wrong_one:63 %refuse:-80 %refuse%shake:-24 %refuse%shift_it:74 %refuse%staff:-51
-%refuse%start_again:26 %refuse%wrong_one:37 %season:-71 %shake:-74 %shift_it:-172 %shift_it%start_again:-29
-%smoke_smell:-94 %staff:-45 %staff%wrong_one:-62 %start_again:-37 %start_again%wrong_one:-22 %thanks:-20 %who:-96
-%wrong_one:-85 @?:-41 @after_visit:198 @after_visit_cant_complain:31 @car:400 @confirm:117 @confirm_stop:-594
-@confirm_thumbsup:34 @day:-35 @later:-117 @nothing:-475 @odometer:-123 @offers:-727 @reading:-35 @time:-66 @times:-38
-@walk_in:157 @walk_in_will_do:23 ^_$:63 ^_a:-92 ^_absolutely:36 ^_affirmative:24 ^_ahi:170 ^_all:61 ^_already:-23
-^_alright:36 ^_am:-22 ^_ando:-48 ^_any:-35 ^_appreciate:-49 ^_are:-45 ^_as:-44 ^_be:-109 ^_been:-18 ^_better:35
-^_blue:35 ^_both:30 ^_call:-31 ^_can:-25 ^_cancel:-31 ^_cant:75 ^_changed:-20 ^_claro:96 ^_como:128 ^_con:19
-^_confirmo:29 ^_could:-50 ^_count:87 ^_cual:-32 ^_cuando:-36 ^_cuanto:-92 ^_dale:102 ^_de:119 ^_definitely:46
-^_dont:25 ^_el:-69 ^_en:-74 ^_es:-45 ^_esta:65 ^_estoy:-28 ^_eta:-40 ^_everything:68 ^_fine:91 ^_fri:-24 ^_friday:-44
-^_go:82 ^_going:-18 ^_good:-23 ^_got:-22 ^_half:-39 ^_have:-21 ^_hay:-58 ^_hm:-29 ^_hmm:-46 ^_how:-84 ^_hoy:-36
-^_id:109 ^_if:62 ^_ill:-42 ^_info:-18 ^_is:-116 ^_it:-24 ^_kids:-18 ^_la:21 ^_le:-51 ^_let:-31 ^_lets:-29 ^_llego:-27
-^_lo:-20 ^_luego:-39 ^_manana:-65 ^_mas:-19 ^_me:106 ^_might:79 ^_monday:-34 ^_need:-36 ^_neither:-136 ^_next:-18
-^_ninguno:-47 ^_no:22 ^_none:-25 ^_nop:-34 ^_nos:20 ^_not:-126 ^_nothing:35 ^_oh:-20 ^_ok:197 ^_olvide:-18 ^_on:-48
-^_one:-29 ^_orale:25 ^_para:-48 ^_paso:-25 ^_perfecto:46 ^_please:85 ^_por:100 ^_puedo:-23 ^_que:-129 ^_quedo:61
-^_quiero:-42 ^_rain:20 ^_reschedule:-32 ^_running:-28 ^_sale:172 ^_saturday:-28 ^_scratch:-21 ^_se:-67 ^_sedan:32
-^_see:104 ^_si:443 ^_sign:52 ^_simon:51 ^_something:-30 ^_sounds:50 ^_still:84 ^_stop:-91 ^_sure:188 ^_thank:-135
-^_that:103 ^_the:29 ^_there:-28 ^_thumbsup:61 ^_thurs:-38 ^_thursday:-91 ^_tiene:-18 ^_tienen:-24 ^_todo:142
-^_tomorrow:-24 ^_tuesday:-24 ^_va:67 ^_voy:-23 ^_what:-145 ^_when:-31 ^_whenever:-21 ^_where:-25 ^_which:-28
-^_white:25 ^_why:46 ^_will:42 ^_wont:-32 ^_works:110 ^_would:-50 ^_wouldnt:49 ^_y:68 ^_ya:23 ^_ye:93 ^_yep:153
-^_yes:228 ^_yo:-26 ^_you:-51 a:-27 a_$:35 a__a:27 a__day:-19 a__hora:-47 a__late:-22 a__of:-28 a__one:-39 a__pero:18
-a__que:-23 a__si:-43 a_como:-47 a_hacer:-18 a_little:-22 a_poder:-36 a_que:-30 absolutely:36 aceite:24 add:34
-address:22 affirmative:24 again:-29 again_$:-27 agarro_el:-22 agendeme:84 agua:-25 agua_$:-22 aguja:18 ahead:87
-ahi:201 ahi_$:-77 ahi__vemos:44 ahi_estare:61 ahi_le:37 ahi_nos:42 ahora:23 ahorita:-25 al:49 al_cien:39 alarma:29
-alcanzo:-23 algo:-21 all:40 all__for:53 all_good:83 alla:41 almost:-28 already:-41 also:36 alta:-32 am:24 am_i:28
-an:61 an__change:20 an_appointment:74 an_oil:20 and:25 and__you:75 and_what:22 ando:-21 ando_en:20 another:-26
-antes:22 any:-18 any__but:21 any__next:29 any_day:49 anymore:-41 anymore_$:-39 anything:-25 apenas:-23
-appointment_$:50 appreciate_it:-37 apunteme:89 are:-24 arm:45 as:54 as_butter:24 as_well:55 asi:-49 asi_$:-34
-asi_que:23 at:-40 at_$:-48 at__you:24 at_all:33 at_if:31 at_noon:23 at_the:-39 at_work:-18 atras:22 away:-25
-awesome:31 ayer:-19 azul:49 azul_$:31 back:-25 back_$:-21 back__the:21 back_by:20 bad:108 bad_$:23 be:-68 be__at:-29
-be__by:-42 be__in:-58 be__the:20 be_a:-27 be_late:-26 be_there:94 been:24 been__to:48 before_$:-18 better:53
-better_$:24 bien:-113 bien_$:-60 bien_el:-28 bien_gracias:19 blanca:41 bless:-23 blue:60 blue_$:25 blue_one:27
-book:112 book_it:38 book_me:70 booking:-23 both:24 both__them:31 both_of:31 bring:37 bring__in:20 bring_it:36
-broken:-20 btw:61 bueno:28 but:-65 but__much:-66 but__need:24 but_how:-50 but_i:37 but_it:-53 but_no:-18 but_the:-51
-butter:24 by_$:-36 caigo:32 caigo_$:21 call_me:-40 cambia:-18 cambiar:-21 came:-34 came_up:-24 camioneta_blanca:20
-can:-52 can__do:-58 can__make:89 can__me:-36 can_i:41 can_text:-36 can_we:-44 cancel:-100 cancel_it:-114 cancel_my:34
-cancel_the:-34 cancelen:34 cant:29 cant__in:-41 cant__it:-71 cant_come:-54 cant_complain:33 cant_do:-41 cant_make:-46
-cant_wait:80 car:-76 car_$:-19 car_is:-36 caro:-87 caro_$:-35 carro_$:-22 cars_$:-18 casi:-19 center:-30
-change_my:-18 changed:29 changed__mind:-21 changed_my:-23 changes:35 check_$:-18 cheque:18 cien:37 cien_$:29 cita:-51
-cita_$:-40 claro:99 claro_$:31 claro__si:-18 come:-83 come_$:-20 come_friday:-21 come_in:-39 coming_$:-27
-coming__the:21 como:25 como_no:193 como_si:-19 complain:33 complain_$:31 complaints:49 con_el:31 con_los:-21
-con_ustedes:-36 conmigo:25 conmigo_$:32 contento:21 couldnt_be:-20 count:92 count_me:74 cual:-46 cual_es:-20
-cuando:37 cuanto_$:-106 cuanto_cuesta:58 cuanto_sale:-39 cuanto_se:20 cuanto_tarda:18 cuanto_va:-18 cuesta:49
-cuesta_$:36 cuesta__cuanto:22 cuesta_y:22 cuide:19 dale:102 day_$:-34 day__week:27 de:38 de__dos:-48 de__es:-19
-de__si:-32 de_alta:-20 de_la:-18 de_los:-38 de_que:-28 de_una:142 decir:21 definitely:53 dejaron:-27 dejo:-64 del:27
-deme:-19 desde:-75 desde_que:-43 dia_$:-38 dias:-55 did:-64 did_that:-45 didnt:-47 diga:34 digo:-52 dinero:-19
-dios:38 do:123 do_$:177 do__do:-21 do__get:-24 do__guys:-22 do__know:-20 do__need:-43 do__work:-18 do_friday:-23
-do_i:-59 do_it:93 do_you:-77 done:61 done_$:20 done_last:-23 dont:78 dont__my:44 dont__you:-32 dont_have:22
-dont_know:-30 dont_need:-20 dont_see:41 dont_think:-28 dont_want:-30 down:109 down_$:185 down_the:-22 drive:-50
-drive_to:-51 drives:55 drives_like:51 earlier:-21 either:20 el__a:55 el__antes:32 el__cuanto:27 el__despues:29
-el__dia:-23 el__no:-36 el__pero:-22 el__se:-23 el__si:-37 el__temprano:27 el__va:-20 el__y:-22 el_azul:47 el_de:23
-el_dia:18 el_dinero:-18 el_lunes:34 el_martes:-19 el_miercoles:31 el_sedan:20 el_trabajo:31 else:-29 else_$:-24
-en:-40 en_$:-34 en__lista:22 en__tarde:40 en_el:38 en_la:36 en_pie:40 end:28 end_$:19 entro:30 entro_$:34 es:-90
-es_eso:21 es_la:27 espero:-37 espero_$:-41 esta__caro:-46 esta_bien:40 estamos:-28 estan_$:-18 estar:22 estare:76
-estaria:-43 este:-26 estoy_bien:-47 eta:-40 every:-24 everything:45 everything_$:-22 everything_was:36 excelente:19
-explain:-30 falta:42 falta_$:41 far:50 favor_$:-49 fierro:38 find:-33 fine:-68 fine_$:-92 fine__me:36 fine_with:31
-first:-20 first_thing:-23 fix:-33 fix_it:-38 fluid:-19 flush:19 for__reminder:34 for_it:34 for_me:33 for_that:-33
-for_thursday:70 for_tomorrow:35 forever:-38 forget:-34 forget_it:-20 forgot:-47 fri:-41 friday_$:-39
-friday_afternoon:41 from:-34 front:27 fue:-19 fuera:-19 fui:-35 garage:-25 get:80 get__done:113 get_it:67
-get_there:-26 gets:22 give:-25 go:85 go__the:-19 go_ahead:94 go_for:32 going__be:-20 gone_$:-19 good:-57 good_$:-105
-good__you:18 good_for:37 got:26 got_any:-42 got_it:59 got_to:19 gracias__todo:-38 gracias_por:-51 gratis:-22
-great_$:26 great__you:-47 guess:71 gustaria:55 gusto:-43 guy:-22 hablo:-30 hablo_$:-22 hace__ruido:23 hacerlo:39
-hacerlo_$:32 haciendo:-22 had:-51 had_to:-32 hago:-43 hago_$:-29 happy:35 has:71 hasta__hora:21 have:-92
-have__wrong:-30 have_a:-75 have_the:-33 hay_problema:59 hay_que:18 he:31 heads:-26 heads_up:-26 heck:24 hicieron:-20
-high:18 hit:-21 hm:-29 hmm:-46 hora:-30 hora_abren:23 hour:-43 hours:-34 hours_$:-38 how:-46 how__is:-65 how__was:-19
-how__will:-26 how_do:-33 how_i:-18 how_much:-22 hoy:-51 hoy_mismo:-25 humo:-66 i:19 i__an:65 i__be:-30 i__come:-27
-i__it:-40 i__my:-29 i__never:-19 i__see:27 i__so:87 i__that:-18 i__there:-29 i__you:-24 i_cant:-36 i_come:-28
-i_could:18 i_do:59 i_dont:-18 i_forgot:-27 i_get:-46 i_go:-24 i_guess:65 i_have:-36 i_need:-23 i_should:26 i_sold:-19
-i_want:20 i_work:-21 id:128 id__to:61 id_like:44 id_rather:-24 idea:131 if:35 if_i:32 if_it:19 if_you:20 igual:-30
-igual_$:-24 ill:114 ill__by:25 ill__there:166 ill_be:112 ill_stop:33 im:-35 im_all:-27 im_good:-144 im_in:59
-im_not:-26 imposible:-20 in_$:129 info:-19 instead:-50 instead_$:-46 interesa:62 interesa_$:34 interest:-24
-interested:50 interested_$:54 invoice:-21 ir:-28 ir_$:-44 is:-72 is__address:42 is__ok:-19 is_a:20 is_at:20
-is_been:-24 is_fine:-62 is_fixed:23 is_good:64 is_it:-60 is_my:-24 is_off:-32 is_ok:-24 is_right:23 is_that:-44
-is_the:64 is_this:-30 is_your:33 ish:45 ish_$:34 isnt:-20 it:19 it__and:-30 it__at:-38 it__it:20 it__me:21
-it__next:-20 it__not:-23 it__on:25 it__time:21 it_a:40 it_anymore:-24 it_back:19 it_be:-36 it_done:33 it_is:73
-it_on:19 it_to:-24 it_tomorrow:-22 jaja:65 jajaja:-21 jala:32 jale:112 jale_$:117 jefe:20 jueves__la:19 jueves_en:18
-just:-29 just__it:-19 keep:20 key:19 kids:-23 know:-30 know_you:-38 la__de:-23 la__del:18 la__esta:-19 la__lo:18
-la__no:-21 la__que:45 la_aguja:18 la_blanca:34 la_cita:-54 la_lista:20 la_otra:40 la_semana:20 las_si:-41 last:-75
-last_time:24 last_week:-65 late_$:70 later:-24 le:-60 le_caigo:23 le_digo:-25 le_sale:-68 left:-43 lejos:-18 les:-60
-let:-25 let__know:20 let_me:-23 lets:-47 lets__it:34 lets__the:-31 lets_do:30 lets_get:40 lets_out:-24 like:23
-like_a:35 like_to:35 lista:20 listo:-40 little:-24 live:19 live__the:30 live_in:20 llego:-23 llego_en:-25 lleva:18
-llevarlo:46 llevarlo_$:51 llevo:-41 lo:-62 lo__por:-29 lo_dejo:-54 lo_hago:-29 lo_llevo:-38 lo_que:25 lo_vendi:28
-located_$:21 lol:28 long_$:18 long__i:22 long_will:-25 los:-64 los_dos:-27 los_ninos:-20 lost:-30 lot:18 lot_$:29
-love:21 luego:-93 luego_$:-43 lugar:-26 lunes:18 lunes_$:-30 lunes__las:18 lunes_a:31 maam:20 made:-28 make_it:-82
-mal:-67 mal_$:-44 malo:-29 manana_$:40 manejando:-41 martes:-33 martes__las:20 martes_a:20 martes_en:19
-martes_pero:-52 mas:-26 maybe:-20 me_$:108 me__bien:-18 me__como:-43 me__el:-64 me__la:-30 me__muy:-20 me__que:-21
-me__the:22 me__y:-20 me_again:-48 me_cobran:18 me_da:-19 me_es:-19 me_gustaria:55 me_in:101 me_interesa:71 me_la:-34
-me_off:-50 me_parece:30 me_queda:-42 me_sale:-27 me_to:30 me_up:105 mean:-20 mean_$:-21 meh:-43 mejor:-23 mero:-22
-mi_cita:-19 miercoles:35 miercoles_$:18 might:78 mil:-36 mil_$:-18 millas:-25 millas_$:-19 min:-130 min_$:-77 mind:24
-minutes:-20 mismo:-24 mismo_dia:-24 miss:92 miss_it:102 modo:50 monday_$:-34 monday__be:-31 money:-26 money_$:-20
-month:-20 more:-25 morning_$:-19 much:-30 much__it:-63 much_is:-59 muchas:-18 muchas__por:-30 muchas_gracias:-18
-muy:-65 muy_bien:-19 muy_caro:-35 muy_mal:-19 my:-19 my__dont:-18 my__will:24 my_arm:45 my_car:-19 my_mind:-21
-myself:-23 need:-55 need_$:-26 need__appointment:-19 need_a:30 need_to:-28 neither:-136 never:-28 new:57 new_$:45
-next_week:28 ni:-50 ni_modo:50 nice:-42 night:-48 night_$:-57 nine:35 nine_$:28 ninguno:-53 ninguno__los:-40
-ninguno_de:-40 ninos:-21 ninos_$:-20 no:-73 no_$:-72 no__a:-80 no__at:32 no__bien:-64 no__conmigo:-22 no__good:-23
-no__hago:-29 no__here:36 no__interesa:-69 no__ir:-21 no__is:-47 no__nada:-24 no__preocupe:32 no__problema:61
-no__puedo:42 no__que:-26 no__si:26 no__to:22 no_complaints:49 no_gracias:-26 no_hay:79 no_im:-28 no_it:-33 no_jala:20
-no_le:20 no_lo:-22 no_me:-85 no_podre:-18 no_puedo:-37 no_quedo:-34 no_se:59 no_thanks:-25 no_that:-28 no_voy:-93
-no_worries:43 none:-26 none__them:-24 none_of:-25 noon:27 noon_$:35 nop:-34 nop_$:-34 nos:67 nos_vemos:83 not:-38
-not_$:159 not__to:-19 not__yet:-58 not_a:91 not_coming:-41 not_interested:-27 not_really:-29 not_sure:-116 nothing:36
-now:-64 now_$:-57 nuevo:22 number:-50 number_$:-27 nunca:-20 o__en:18 of__week:30 of_you:-25 off:-109 off__now:-29
-off__schedule:-31 off_the:-36 oh:-24 oil_change:20 ok_$:-224 ok__drive:-50 ok__i:32 ok__it:30 ok__me:25 ok_friday:29
-ok_is:23 ok_thanks:18 ok_to:-57 ok_yes:20 olvide:-18 on:40 on_$:86 on__way:-32 on_it:33 on_the:19 once:18 onda:21
-one:-31 or:40 orale:25 orden:24 other:31 otra:30 otra_semana:18 out:-73 out_$:-78 para:-28 para__de:20 para__me:31
-para__no:-23 para_alla:-20 pasa:-58 pasa_si:-64 paso:20 pass:-33 pay:36 perdida:-29 perdon:-27 perfect:-21
-perfecto:37 pero:59 pero__es:18 pero__que:37 pero_cuanto:-72 pero_le:-51 pero_que:23 pero_ya:25 phone:-35 phone_$:-25
-pickup:25 pie:38 pierde:-18 pierdo:31 plan:37 plan_$:44 please:-101 please_$:-203 please__me:-23 please_and:61
-please_call:-21 please_do:89 please_dont:51 please_stop:-18 please_take:-36 pm:21 pm_$:27 podemos:-22 poder:-37
-podre:-18 pongame:19 por:18 por__no:157 por_la:-19 por_perdida:-27 por_que:95 por_todo:-32 preocupe:32 problem:55
-problem_$:59 problema:45 puede:-47 puede_$:-34 pueden:-20 puedo:44 pues:65 pues_$:46 pulls:-18 puse:30 put:24
-put__in:22 put_me:38 que:29 que_$:-38 que__abren:22 que__con:-37 que__el:41 que__eso:18 que__lo:25 que__que:19
-que__si:-70 que_hora:-19 que_no:139 que_pasa:-64 que_tan:-22 que_viene:25 queda:-90 queda_$:-42 quedo_$:-41 queja:18
-quick:20 quien:-23 rain:20 rather:-31 ready:100 ready_$:105 really:-31 really_$:-24 rear:18 reason:22 reminder:34
-remove:-18 reschedule:-41 reschedule_please:-28 right:-127 right_$:-129 ring:-23 ring_me:-20 road:-20 roll:22
-rough:21 running:-40 running_late:-21 sale:-45 sale_$:-38 sale_humo:-69 saturday:18 say:120 say__th:-35 say_no:102
-say_the:-35 schedule:35 schedule_$:32 school:-28 school__out:-24 school_lets:-24 scratch:-22 se:-102 se__llevo:-22
-se__va:-21 se_lo:-23 se_me:-25 se_preocupe:32 se_puede:-44 se_va:-28 sedan:83 sedan_$:20 see:280 see__then:78
-see_you:235 seguro:-31 semana__viene:23 semana_que:19 ser:-23 set:32 set__up:44 set_it:37 shakes:-84 si:68
-si__cuanto:-64 si__dejo:-52 si__en:22 si__favor:35 si__interesa:26 si__jueves:25 si__lunes:29 si__martes:-18
-si__me:-18 si__pero:21 si__puede:-32 si__que:40 si_cuanto:33 si_el:48 si_gracias:37 si_hay:-35 si_lo:-85 si_manana:21
-si_me:-25 si_no:-68 si_pero:-30 si_por:35 si_quiero:60 si_se:-31 si_si:-23 si_voy:77 si_y:68 sign:100 sign__up:111
-sign_me:101 sigue__pie:40 sigue_en:40 simon:53 sin:59 slow:-19 smooth:21 smooth__butter:24 smooth_as:24 so:105
-so_$:55 so_i:25 so_yes:28 sold:-73 somebody:-19 something:-20 something__up:-22 something_came:-22 sometime:50
-sorry:-41 sorry_$:-37 start:-28 steering:-36 steering__is:-30 steering_wheel:-30 still:43 still__the:-31
-still_coming:37 still_on:68 stop:-80 stop_$:-148 stop_by:40 street:22 suena:34 suena_bien:26 suits:-18 sure:89
-sure_$:25 sure__me:26 sure_how:18 sure_thing:19 swing:18 swing_by:23 take:-42 take__off:-42 take_me:-48 talk:-25
-tambien:41 tan:-25 tarda:21 tarda_$:18 tarde:-18 te:-52 te_digo:-22 tell:-20 temprano:18 temprano_$:19 text:-56
-text__again:-42 text_me:-51 textos:19 textos_$:21 thank:-23 thank_you:65 thanks__the:24 that:31 that_$:58 that__be:66
-that_done:44 that_is:36 that_last:-50 that_was:-24 that_would:65 the__at:-26 the__for:-21 the__going:23 the__need:-20
-the__now:-26 the__number:-18 the__one:19 the__please:-27 the__the:18 the__thing:35 the__up:-26 the__wheel:-30
-the_address:18 the_appointment:-54 the_blue:30 the_car:-48 the_front:21 the_heads:-26 the_other:30 the_phone:-20
-the_rear:19 the_reminder:34 the_road:-19 the_sedan:19 the_steering:-32 the_th:-23 the_tire:20 the_total:28
-the_truck:19 the_way:-18 the_white:27 the_wrong:-33 them:-52 them_$:-35 then:84 then_$:65 there:66 there_$:114
-there_at:-29 there_by:-20 there_in:-57 these:-27 think:-29 think__is:40 think__it:-34 think_it:43 this_$:-29
-this_friday:25 though:37 though_$:28 three:-21 through:-19 thumbsup:61 thumbsup_$:61 thurs:36 thurs_$:26
-thursday_at:71 thursday_morning:-24 thursdays:-19 time_$:-46 time__you:19 tire:22 to_$:-22 to__a:21 to__it:71
-to__my:-29 to__on:-19 to__that:53 to__the:31 to__to:-53 to__you:46 to_ask:24 to_call:26 to_change:-20 to_come:-21
-to_drive:-35 to_get:87 to_pay:27 to_take:18 to_that:82 to_the:31 toca:20 today:-34 today_$:-35 todo:102 todo_$:-52
-todo_bien:70 todo_en:26 tomorrow:18 tomorrow_$:25 tomorrow_at:19 too_$:19 took:-28 total:36 trabajo:23 traffic:-20
-tren:-21 tren_$:-21 truck:44 truck_$:36 tues:-82 tues_$:-19 tuesday_$:-19 two:-36 un:-73 una:72 una_hora:-18 under:20
-uno:-33 unos:-26 unsubscribe:-18 up:-30 up_$:92 use:30 ustedes:-48 ustedes_$:-43 va:-57 va_$:-20 va__ser:-19 va_a:-21
-va_en:-58 va_que:20 vale:-42 vamos:28 vegas:-35 vegas_$:-35 vemos:80 vemos_$:35 ver:-43 vez:-25 vibrates:-30 viene:31
-voy_$:82 voy__alla:-19 voy__poder:-25 voy_para:-19 voy_saliendo:-20 wait:64 wait_$:80 waiting:-46 was:-66
-was_fixed:-22 wasnt:-27 water:19 we:-40 we_are:21 we_do:-34 wednesday:30 wednesdays:-18 week:-29 week_$:-26
-weekend:-19 weeks:-20 well:32 well_$:34 went:-27 what_$:-38 what__i:30 what__the:61 what__your:34 what_am:20
-what_are:23 what_is:43 what_you:-18 wheel:20 wheel_is:-33 when:-135 where__you:20 where_are:20 which:-38 white:52
-white_one:26 who:-44 who__this:-19 who_is:-23 why:102 why_$:-46 why__i:-30 why__you:-23 why_do:-38 why_is:-19
-why_not:263 why_would:-35 will:42 will__be:-30 will__there:64 will_be:61 will_do:120 will_it:-41 will_you:-25
-with__i:-19 with_me:34 wobbles:40 wont:-19 wont__it:44 wont__there:-41 wont_be:-47 work:-52 work_on:-18 works:-50
-works_$:-53 worries:43 worse:-80 would:-47 would__need:-34 would_be:38 would_i:-31 wouldnt:65 wrong:-35
-wrong_number:-21 y:40 y_$:111 y__digo:-18 y__por:27 y__va:-23 y_cuanto:70 y_si:-24 ya:104 ya_$:93 ya__hace:27
-ya__la:20 ya__llego:-22 ya__vendi:21 ya__voy:-23 ya_casi:-21 ya_esta:-19 ya_lo:20 ya_no:-23 ya_que:29 ya_voy:-41
-ye:93 yeah:36 yeah_$:40 yeah_no:-61 yeah_ok:25 yep:169 yep_$:18 yep__you:21 yes:439 yes_$:45 yes__am:21 yes__how:-34
-yes__i:37 yes__is:22 yes__it:-73 yes__me:27 yes__works:-47 yes__you:23 yes_and:46 yes_but:-33 yes_do:20 yes_friday:28
-yes_how:21 yes_i:42 yes_maam:21 yes_monday:33 yes_please:76 yet:-60 yet_$:-71 yo:-53 yo_no:-24 you_$:42 you__a:-20
-you__do:-20 you__it:111 you__me:-40 you__text:-36 you_can:-40 you_do:-20 you_got:47 you_then:86 you_think:42
-you_tomorrow:45 you_work:-18 your_address:24
+#abad:21 #abla:-18 #ablo:-18 #abso:29 #acep:43 #acer:40 #acio:-25 #aded:-21 #afic:-20 #afir:43 #agal:109 #agam:21
+#agar:-26 #agen:89 #agua:-20 #ahea:87 #aigo:38 #aint:50 #aiti:-26 #akes:-58 #alar:26 #alca:-21 #algo:-34 #alio:-18
+#alla:111 #ally:-30 #almo:-21 #alre:-30 #alri:77 #also:23 #alto:22 #ambo:22 #anca:43 #ance:-88 #anda:33 #ando:-50
+#anej:-26 #ange:65 #anni:56 #anot:-25 #anta:-19 #anto:-30 #anym:-37 #anyt:-24 #apar:22 #apen:-26 #appe:-27 #appi:32
+#appy:31 #apun:125 #arde:-30 #arli:-19 #arlo:73 #arma:29 #aron:-114 #arqu:-26 #arri:25 #asad:-30 #asis:-22 #aski:-21
+#atch:-37 #ated:-19 #ates:-21 #athe:-26 #atio:-21 #ativ:37 #atte:-24 #avis:-25 #away:-24 #awes:26 #aybe:-22 #ayer:-23
+#azul:85 #back:-26 #bado:20 #bble:25 #bear:29 #beat:-18 #bell:30 #bett:46 #biad:22 #biem:-27 #bien:-43 #bios:26
+#blan:42 #blem:107 #blue:62 #body:-20 #book:65 #bran:23 #brar:-20 #brin:41 #brok:-21 #bscr:-21 #bsol:29 #bsup:50
+#buen:49 #butt:23 #bvio:63 #caig:36 #camb:-29 #came:-44 #canc:-73 #cant:21 #canz:-19 #caro:-81 #cars:-27 #casa:-18
+#cate:19 #cele:31 #cept:38 #cerl:27 #chan:35 #chas:-18 #chec:-22 #ches:-18 #chev:61 #chid:40 #choo:-27 #cita:-70
+#cito:18 #clar:114 #cole:29 #come:-72 #como:33 #comp:48 #conf:36 #conm:25 #conv:20 #corr:18 #coun:66 #crat:-37
+#crib:-46 #ctio:-22 #cual:-40 #cuen:48 #cues:44 #cuid:18 #culp:-22 #cupa:-24 #cupe:21 #dale:121 #dame:55 #darl:33
+#date:22 #days:-71 #deal:-43 #defi:45 #deja:-18 #deje:-26 #dejo:-43 #dele:162 #deme:69 #demo:-49 #depe:-27 #desd:-84
+#dias:-53 #didn:-44 #diga:42 #digo:-50 #dine:-19 #ding:-33 #dios:31 #disc:-38 #dnes:19 #domi:-23 #done:52 #dont:74
+#doub:118 #down:40 #each:-21 #eads:-22 #eady:50 #eage:-26 #eall:-38 #eals:-35 #ease:-80 #eate:-23 #echo:29 #ecib:-18
+#ecir:18 #ecto:44 #edan:88 #edes:-45 #eeke:-26 #eeri:-22 #efin:45 #egas:-28 #egat:-19 #egre:-24 #egui:20 #egun:-25
+#eith:-99 #ejan:-21 #ejor:-37 #ejos:-22 #eken:-22 #elen:27 #ello:25 #ells:22 #else:-41 #elta:-18 #emas:-18 #emel:-26
+#emor:-29 #emos:52 #empt:18 #enas:-25 #enda:22 #ende:74 #endo:-32 #ends:-22 #engo:-22 #enme:-41 #ensa:-21 #ente:60
+#eocu:25 #epen:-36 #eque:29 #erco:31 #erda:-33 #erdi:-34 #eres:72 #erin:-20 #erlo:24 #ermi:18 #eron:-46 #erro:31
+#erta:38 #eryt:40 #esch:-43 #escr:-24 #esda:19 #esde:-84 #esen:31 #esom:26 #espa:-29 #essa:-21 #essi:34 #esta:19
+#etim:43 #ette:42 #evar:38 #even:18 #ever:32 #exac:21 #exce:18 #expl:-36 #fall:24 #falt:40 #feel:-22 #ffir:33
+#fico:-20 #fier:29 #find:-27 #fine:-51 #fini:35 #firm:133 #flui:-21 #fore:-32 #forg:-70 #frid:22 #from:-24 #fron:29
+#gale:99 #gati:-19 #gend:112 #gets:27 #ghty:107 #ging:-21 #gist:28 #give:-25 #goma:18 #good:-55 #grat:-21 #gres:-23
+#gual:-29 #gues:61 #guie:-25 #guna:19 #guno:-58 #gunt:-28 #habl:-36 #hace:34 #haga:125 #hago:-29 #hake:-52 #half:-22
+#hang:41 #happ:46 #have:-77 #head:56 #hech:28 #here:38 #hese:-20 #heve:61 #hich:-40 #hici:-19 #hido:40 #hing:56
+#hink:-18 #hird:-23 #hite:61 #hone:-37 #hool:-27 #hora:-31 #hors:18 #houg:59 #houl:28 #hour:-56 #hous:-21 #hrou:-24
+#humb:21 #humo:-54 #hurs:30 #ible:-26 #icie:-24 #idea:105 #idnt:-44 #ieme:-26 #iend:-49 #ient:-21 #ierc:35 #iero:-49
+#ierr:31 #igua:-29 #imag:-24 #imon:85 #impo:-22 #inde:21 #iner:-20 #info:-20 #ingo:-23 #ingu:-49 #init:45 #inos:-18
+#inst:-52 #inte:58 #ints:45 #inut:-37 #irma:80 #irme:32 #iscu:-25 #issu:43 #iste:18 #isti:-23 #itch:-23 #itel:41
+#ithe:-99 #itin:-26 #itte:20 #ittl:-19 #ives:45 #jala:29 #jale:97 #jalo:33 #jand:-28 #jaro:-29 #jefe:23 #just:-34
+#keep:22 #kend:-22 #kids:-26 #king:-24 #lain:59 #lanc:45 #lann:60 #lant:-20 #larm:28 #laro:118 #last:-60 #late:-30
+#lcan:-19 #ldnt:68 #leas:-86 #leav:-18 #left:-40 #lego:-21 #lejo:-19 #lema:23 #less:19 #lets:-43 #leva:50 #levo:-21
+#lico:-18 #lien:-19 #lier:-19 #like:43 #line:-19 #litt:-19 #lleg:-32 #llev:29 #lmos:-20 #loca:28 #lost:-20 #love:37
+#lrea:-30 #lrig:77 #lueg:-102 #luid:-21 #lune:26 #lute:29 #made:-27 #mage:-26 #malo:-22 #marc:-19 #marq:-22 #mart:-32
+#mati:57 #mayb:-22 #mber:-31 #mbos:22 #mbsu:50 #mejo:-36 #mela:-36 #mero:-23 #mess:-19 #meti:37 #mier:28 #migh:72
+#migo:22 #mill:-39 #mind:32 #minu:-37 #miss:79 #modo:39 #mone:-31 #mont:-27 #moot:45 #more:-59 #moro:-21 #most:-29
+#move:-30 #mpla:95 #mpos:-18 #mpre:-30 #mpty:18 #much:-42 #myse:-22 #ncel:-72 #ncie:20 #ndal:24 #ndam:59 #ndem:80
+#ndin:-20 #need:-41 #neit:-122 #neja:-20 #nero:-27 #next:21 #nfir:24 #nfri:29 #nged:26 #nges:26 #ngin:-18 #ngun:-49
+#nice:-35 #nigh:-40 #nine:34 #ning:-25 #nite:45 #nmig:25 #none:-28 #nsid:18 #nste:-49 #nsub:-19 #ntem:50 #nten:38
+#nter:22 #ntre:-32 #ntro:23 #ntua:26 #nuev:21 #numb:-44 #nute:-18 #nymo:-37 #nyth:-20 #obbl:23 #oble:97 #obra:-18
+#obvi:63 #oday:-45 #odem:-21 #oder:-31 #oles:19 #olut:29 #omet:27 #ompl:83 #ompr:-21 #onda:23 #oney:-31 #onfi:24
+#onmi:25 #onth:-27 #ooki:-25 #ooth:45 #oral:27 #orde:26 #orev:-30 #orge:-27 #orgo:-42 #orks:-54 #orre:38 #orry:-52
+#orse:-46 #osib:-20 #othi:30 #otra:29 #ough:53 #ould:34 #ound:-19 #ount:61 #ours:38 #paci:-27 #pana:24 #para:-44
+#pasa:-48 #pase:-25 #paso:18 #pass:-41 #pena:-43 #pend:-28 #pens:-20 #pera:23 #perd:-56 #pero:32 #phon:-29 #pier:40
+#ping:19 #plai:59 #plan:90 #plea:-81 #poco:-20 #pode:-51 #podr:-19 #pong:-18 #pose:18 #posi:-23 #pped:-18 #ppen:-18
+#ppie:32 #ppos:18 #prec:23 #preg:-28 #preo:24 #pric:26 #prin:-25 #prob:112 #pued:-25 #pues:119 #punt:149 #purr:27
+#puse:21 #qued:-66 #quej:59 #quem:-28 #quic:24 #rade:-34 #rado:-19 #raff:-21 #rafi:-20 #rage:-19 #rake:18 #rale:27
+#rand:30 #raro:-25 #rasa:-23 #rase:-21 #ratc:-37 #rate:-23 #rath:-25 #rcol:29 #rdad:-20 #rdan:19 #rden:26 #rdid:-25
+#rdon:-25 #read:44 #real:-48 #reas:19 #reco:-21 #rect:47 #rega:-34 #regr:-24 #regu:-34 #rent:-27 #reoc:24 #resa:57
+#resc:-43 #reve:-25 #rget:-27 #rgot:-42 #ribe:-23 #rice:24 #ries:30 #rlie:-19 #rmat:58 #robl:103 #roke:-21 #roll:29
+#rong:-41 #ront:21 #rrec:53 #rrin:26 #rtes:-29 #ruck:55 #runn:-43 #ryth:40 #saba:20 #sado:-30 #sale:-53 #sali:-19
+#scho:-27 #scra:-52 #scri:-46 #scul:-22 #seda:92 #self:-27 #seno:24 #sent:19 #sett:19 #shak:-56 #shou:28 #sibl:-24
+#side:39 #sign:76 #simo:60 #sist:-32 #skin:-21 #smok:19 #smoo:45 #sobr:-19 #sold:-61 #solu:29 #some:42 #sorr:-48
+#soun:-27 #spac:-31 #spon:-20 #ssue:43 #stam:-19 #stan:-23 #star:27 #stea:-53 #sted:-18 #stee:-18 #stil:37 #stir:-25
+#stop:-89 #stoy:-25 #stre:21 #suav:19 #subs:-21 #suen:24 #sues:48 #supp:19 #supu:33 #sure:97 #swin:21 #swit:-21
+#take:-43 #talk:-32 #tall:-24 #tamb:40 #tamo:-22 #tant:-21 #tard:-19 #tare:71 #tari:20 #tart:-35 #tche:-22 #tead:-49
+#tede:-44 #teer:-23 #tely:76 #teme:70 #tend:-25 #tent:21 #tere:83 #text:-70 #that:41 #them:-57 #then:54 #ther:-79
+#they:-22 #thin:28 #thir:-23 #this:-30 #thou:50 #thro:-18 #thum:21 #thur:30 #till:32 #ting:-42 #tion:-26 #tivo:21
+#toca:21 #toda:-59 #todo:102 #tory:29 #trad:-37 #traf:-40 #trai:-24 #treg:-18 #troc:22 #truc:53 #tter:58 #tual:21
+#tues:-60 #twis:57 #uand:25 #uant:-41 #uart:-19 #uave:19 #ubsc:-21 #ucks:-19 #ueda:-98 #uede:-65 #uedo:61 #uego:-103
+#ueja:50 #uelt:-18 #uena:43 #ueno:23 #uent:46 #uert:18 #uess:61 #uest:69 #uevo:29 #uick:24 #uien:-43 #uldn:68
+#ulpe:-21 #umbe:-44 #umbs:21 #unda:-18 #unes:26 #unni:-43 #unos:-26 #unsu:-19 #unta:-20 #unte:48 #unto:78 #untu:20
+#upad:-29 #uper:20 #uppo:18 #upue:33 #urse:62 #usta:45 #uste:-55 #usto:-42 #utel:29 #utes:-20 #utte:24 #vale:-42
+#vamo:51 #varl:41 #vega:-28 #vemo:78 #venc:19 #vere:58 #very:29 #vibr:-18 #vide:-19 #vien:23 #ving:-33 #wait:24
+#wasn:-23 #week:-70 #well:43 #went:-23 #weso:26 #when:-106 #whic:-40 #whit:61 #wild:19 #will:65 #wing:24 #wist:57
+#witc:-21 #wobb:23 #wont:-22 #work:-98 #worr:21 #wors:-69 #wron:-41 #xact:21 #xcel:23 #xpla:-28 #yeah:31 #ymor:-37
+#ysel:-22 #ythi:20 %again_later:-107 %again_later%agree:45 %again_later%call_off:29 %again_later%car:36
+%again_later%car_part:33 %again_later%doubt:22 %again_later%gone_car:24 %again_later%message:-52
+%again_later%money:19 %again_later%staff:30 %again_later%start_again:-26 %again_later%thanks:25
+%again_later%wrong_one:38 %agree:426 %agree%bad:-39 %agree%bring:246 %agree%busy:46 %agree%call_off:-107
+%agree%car:28 %agree%doubt:118 %agree%elsewhere:80 %agree%fails:24 %agree%family:49 %agree%gone_car:98
+%agree%how_long:160 %agree%lift:60 %agree%machine:19 %agree%meaning:24 %agree%message:-52 %agree%noise:34
+%agree%odometer:26 %agree%on_way:126 %agree%opening:34 %agree%phone:48 %agree%question:112 %agree%refuse:-26
+%agree%season:18 %agree%shift_it:58 %agree%smoke_smell:-41 %agree%staff:132 %agree%start_again:35 %agree%thanks:-50
+%agree%wrong_one:69 %away:-87 %away%bring:35 %away%call_off:31 %away%doubt:-27 %away%leave_me:31 %away%noise:31
+%away%on_way:81 %away%question:-19 %away%refuse:20 %away%wrong_one:27 %bad:-47 %bad%call_off:37 %bad%car_part:-47
+%bad%doubt:-31 %bad%meaning:86 %bad%money:-27 %bad%on_way:-21 %bad%refuse:143 %bad%staff:-18 %bring%busy:50
+%bring%call_off:44 %bring%car_part:19 %bring%family:34 %bring%gone_car:19 %bring%how_long:-19 %bring%leave_me:-57
+%bring%meaning:19 %bring%money:32 %bring%phone:20 %bring%refuse:39 %bring%thanks:49 %bring%wrong_one:42 %busy:20
+%busy%refuse:-35 %busy%thanks:21 %call_off:-98 %call_off%car:-23 %call_off%car_part:-20 %call_off%do_it:59
+%call_off%doubt:25 %call_off%elsewhere:22 %call_off%fails:-64 %call_off%family:-31 %call_off%how_long:55
+%call_off%leave_me:47 %call_off%lift:73 %call_off%money:-39 %call_off%odometer:-23 %call_off%on_way:70
+%call_off%place:-20 %call_off%question:132 %call_off%refuse:101 %call_off%shake:-18 %call_off%shift_it:82
+%call_off%staff:-20 %car:49 %car%car_part:39 %car%elsewhere:48 %car%fails:20 %car%gone_car:-58 %car%how_long:-19
+%car%leave_me:20 %car%lift:23 %car%noise:23 %car%on_way:19 %car%question:18 %car%shake:-18 %car_part:-91
+%car_part%do_it:18 %car_part%leak:19 %car_part%money:-31 %car_part%odometer:40 %car_part%on_way:32
+%car_part%question:57 %car_part%shake:30 %do_it:-96 %do_it%gone_car:43 %do_it%how_long:-39 %do_it%leave_me:28
+%do_it%message:19 %do_it%money:-31 %do_it%question:-50 %do_it%refuse:33 %do_it%season:-18 %do_it%shift_it:32
+%do_it%staff:-24 %do_it%wrong_one:-33 %doubt:37 %doubt%gone_car:-30 %doubt%how_long:48 %doubt%lift:29
+%doubt%message:-33 %doubt%on_way:26 %doubt%place:30 %doubt%question:-34 %doubt%refuse:-98 %doubt%season:-18
+%doubt%staff:19 %doubt%wrong_one:-21 %elsewhere:-29 %elsewhere%fails:18 %elsewhere%place:24 %elsewhere%question:31
+%elsewhere%refuse:27 %elsewhere%who:21 %fails%gone_car:21 %fails%place:26 %fails%refuse:-36 %fails%staff:20
+%fails%thanks:18 %family:-26 %family%odometer:19 %family%on_way:-25 %family%shift_it:34 %gone_car:-110
+%gone_car%meaning:18 %gone_car%money:42 %gone_car%question:61 %gone_car%refuse:36 %gone_car%season:-19
+%gone_car%staff:-23 %gone_car%wrong_one:32 %how_long:-84 %how_long%lift:19 %how_long%money:41 %how_long%on_way:-66
+%how_long%place:-51 %how_long%question:87 %how_long%refuse:-44 %how_long%shift_it:-31 %how_long%start_again:18
+%how_long%thanks:-18 %leak:-24 %leave_me:-119 %leave_me%message:-18 %leave_me%money:26 %leave_me%on_way:20
+%leave_me%refuse:34 %leave_me%smoke_smell:18 %lift:37 %machine:-47 %machine%refuse:-25 %meaning:18 %meaning%phone:-21
+%meaning%question:-23 %meaning%refuse:84 %message:-60 %message%start_again:-71 %message%thanks:31
+%message%wrong_one:-31 %money:-79 %money%place:-20 %money%question:-33 %money%shift_it:41 %money%smoke_smell:-52
+%noise%refuse:21 %odometer:-19 %odometer%on_way:-29 %on_way:-92 %on_way%phone:-19 %on_way%place:-32
+%on_way%question:67 %on_way%refuse:79 %on_way%shift_it:23 %on_way%smoke_smell:19 %on_way%thanks:64
+%on_way%wrong_one:34 %opening:-46 %opening%question:32 %pay_day:-44 %pay_day%refuse:-26 %pay_day%season:-31
+%phone:-133 %phone%refuse:-49 %place:-88 %place%question:30 %place%refuse:-19 %place%shift_it:20 %place%staff:19
+%place%start_again:32 %question:-163 %question%refuse:159 %question%season:23 %question%start_again:53
+%question%who:-53 %question%wrong_one:44 %refuse:-69 %refuse%shake:-25 %refuse%shift_it:47 %refuse%staff:-22
+%refuse%wrong_one:50 %season:-65 %shake:-69 %shift_it:-178 %shift_it%start_again:-20 %smoke_smell:-86 %staff:-24
+%staff%thanks:18 %staff%wrong_one:-60 %start_again%wrong_one:-22 %who:-91 %wrong_one:-92 @?:-22 @after_visit:253
+@after_visit_cant_complain:39 @after_visit_not_really:-28 @car:378 @confirm:127 @confirm_still_good:22
+@confirm_stop:-685 @confirm_stop_si:-52 @confirm_thumbsup:41 @day:-65 @later:-84 @nothing:-420 @odometer:-131
+@offers:-673 @reading:-55 @time:-75 @times:-21 @walk_in:149 @walk_in_will_do:30 ^_$:80 ^_a:-78 ^_absolutely:29
+^_aceptan:-20 ^_affirmative:23 ^_afirmativo:35 ^_ahi:156 ^_al:25 ^_all:53 ^_alright:29 ^_andale:20 ^_ando:-34
+^_any:-34 ^_appreciate:-38 ^_apunteme:42 ^_are:-45 ^_as:-25 ^_ay:-19 ^_be:-94 ^_better:27 ^_blue:34 ^_call:-28
+^_can:-39 ^_cancel:-34 ^_cant:59 ^_claro:114 ^_como:94 ^_confirmado:19 ^_confirmo:38 ^_correct:22 ^_correcto:20
+^_could:-49 ^_count:58 ^_cual:-40 ^_cuando:-30 ^_cuanto:-108 ^_dale:101 ^_de:106 ^_definitely:39 ^_deme:-20 ^_dont:29
+^_el:-50 ^_en:-68 ^_es:-26 ^_esta:72 ^_estoy:-37 ^_eta:-40 ^_everything:57 ^_fine:83 ^_fri:-21 ^_friday:-33 ^_go:73
+^_going:-18 ^_got:-21 ^_half:-31 ^_have:-22 ^_hay:-46 ^_hm:-21 ^_hmm:-36 ^_how:-94 ^_hoy:-35 ^_id:88 ^_if:47
+^_ill:-29 ^_is:-118 ^_kids:-18 ^_la:36 ^_le:-33 ^_let:-31 ^_lets:-25 ^_llego:-28 ^_lo:-22 ^_luego:-39 ^_mal:-24
+^_manana:-54 ^_mas:-25 ^_me:70 ^_meh:-31 ^_mi:-19 ^_might:70 ^_monday:-31 ^_muy:19 ^_nada:20 ^_need:-34
+^_neither:-122 ^_next:-22 ^_ninguno:-50 ^_none:-25 ^_nop:-40 ^_not:-119 ^_nothing:23 ^_ok:198 ^_on:-35 ^_one:-20
+^_orale:27 ^_para:-55 ^_paso:-23 ^_perfect:22 ^_perfecto:42 ^_please:64 ^_por:103 ^_puedo:-25 ^_que:-127 ^_quedo:65
+^_quiero:-38 ^_re:19 ^_reschedule:-29 ^_running:-29 ^_sale:156 ^_saturday:-27 ^_se:-72 ^_sedan:22 ^_see:92
+^_seguro:22 ^_si:458 ^_sign:43 ^_simon:68 ^_sin:23 ^_sip:124 ^_something:-28 ^_sounds:42 ^_still:85 ^_stop:-78
+^_sure:180 ^_tengo:-23 ^_thank:-106 ^_that:101 ^_the:25 ^_there:-19 ^_thumbsup:50 ^_thurs:-29 ^_thursday:-71
+^_tienen:-19 ^_todo:146 ^_truck:26 ^_tuesday:-24 ^_va:88 ^_voy:-22 ^_what:-152 ^_when:-29 ^_where:-18 ^_which:-36
+^_white:31 ^_who:-25 ^_why:53 ^_will:43 ^_wont:-34 ^_works:97 ^_would:-30 ^_wouldnt:41 ^_y:64 ^_ye:73 ^_yep:149
+^_yes:234 ^_yo:-33 a:-54 a_$:30 a__hora:-21 a__late:-19 a__of:-25 a__one:-31 a__si:-38 a_como:-42 a_hacer:-20
+a_las:18 a_little:-19 a_plan:23 a_poder:-30 a_ser:-20 absolutely:29 absolutely_$:26 add:31 adelante:23 adelante_$:28
+affirmative:23 afirmativo:35 again_$:-24 agendeme:86 agua:-21 ahead:87 ahi:199 ahi_$:-80 ahi__caigo:30 ahi__vemos:45
+ahi_estare:62 ahi_estoy:33 ahi_le:26 ahi_nos:44 ahi_voy:39 al:28 al_cien:33 alarma:21 algo:-19 all:21 all__for:47
+all_good:66 alla:84 alla_$:27 almost:-20 already:-30 alright:-30 also:23 alta:-25 an:47 an_appointment:58 and:35
+and__you:56 and_thank:44 and_what:21 andale:20 andale_pues:20 ando:-26 ando_bien:-37 another:-29 any__next:24
+any_day:30 anymore:-37 anymore_$:-38 anything:-20 apenas:-26 appointment_$:31 appreciate:19 appreciate_it:-31
+apunteme:67 arm:57 as:71 as_butter:18 as_well:47 asi:-55 asi_$:-30 asi__bien:-38 asking:-21 at:-19 at_$:-32 at_all:40
+at_if:22 at_the:-39 atras:31 away:-24 away_$:-21 awesome:26 ayer:-23 azul:77 azul_$:25 back:-23 bad:85 bad_$:25
+be:-59 be__at:-23 be__by:-38 be__in:-48 be_a:-27 be_late:-21 be_there:79 beat:-18 been__to:37 before_$:-22 bells:30
+bells_on:22 bet:20 better:46 better_$:22 better_than:30 bien:-78 bien_$:-60 bien_el:-19 bien_lo:18 blanca:53
+blanca__la:22 bless:-18 blue:62 blue_$:18 blue_one:18 book:96 book_it:31 book_me:68 both__them:26 both_of:26 bring:38
+bring__in:26 bring_it:38 btw:52 bueno:29 but:-39 but__much:-56 but_how:-43 but_i:28 but_it:-38 but_the:-47 butter:24
+by:30 caigo:34 caigo_$:30 call_me:-28 cambiar:-20 cambieme:-20 cambios:26 came:-34 came_up:-22 can:-73 can__come:-21
+can__do:-48 can__make:69 can__me:-36 can_do:-21 can_i:18 can_text:-33 can_we:-43 cancel:-91 cancel_it:-90
+cancel_my:24 cancel_the:-28 cancelen:26 cant__in:-30 cant__it:-67 cant_come:-43 cant_complain:41 cant_do:-40
+cant_make:-48 cant_say:69 cant_wait:64 car:-73 car_$:-19 car_is:-31 caro:-72 caro_$:-28 carro_$:-23 cars:-27
+center:-26 changed:26 changes:27 chevere:54 cien:32 cien_$:26 cita:-59 cita_$:-47 claro:115 claro_$:22 claro_el:18
+come:-69 come_in:-30 coming_$:-19 coming__the:22 como:38 como_no:158 como_si:-20 complain:41 complain_$:39
+complaints:48 con_el:34 con_ustedes:-29 conmigo:25 conmigo_$:37 correct:22 correcto:31 could:-19 couldnt:25 count:78
+count__in:72 count_me:56 cual:-47 cual__el:-21 cualquier_dia:23 cuando:25 cuanto:-18 cuanto_$:-71 cuanto_cuesta:50
+cuanto_sale:-44 cuanto_se:20 cuanto_va:-23 cuanto_vale:-19 cuente:33 cuesta:44 cuesta_$:33 dale:101 date:28 day_$:-33
+day__week:23 de:28 de__dos:-43 de__otra:18 de__si:-20 de_atras:18 de_los:-38 de_mi:23 de_una:131 de_verdad:-20
+definitely:45 dejaron:-26 dejo:-43 del:21 del_jueves:-18 desde:-84 desde_que:-41 dia:-28 dia_$:-35 dias:-53
+dias_$:-22 did:-45 did__last:-37 did_that:-36 didnt:-44 diga:27 digo:-50 dios:32 do:125 do_$:142 do__do:-25
+do__get:-18 do__instead:-25 do__know:-19 do__need:-29 do__work:-20 do_i:-43 do_it:95 do_you:-71 domingo:-19 done:53
+done_$:29 done_last:-20 dont:74 dont__my:42 dont__you:-18 dont_need:-22 dont_see:38 dont_think:-19 dont_want:-22
+door:-19 door_$:-18 down:81 down_$:120 down_on:-18 down_the:-25 drive:-46 drive_to:-39 drives:46 drives_like:43
+earlier:-19 early_$:19 either:23 el_$:-22 el__a:66 el__antes:28 el__cuando:18 el__cuanto:28 el__despues:27
+el__dia:-21 el__en:29 el__no:-32 el__para:19 el__pero:-19 el__por:-20 el__se:-21 el__si:-32 el__temprano:20
+el__va:-18 el_azul:67 el_carro:19 el_de:23 el_lunes:41 el_martes:-20 el_miercoles:23 el_sedan:34 el_seguro:-22
+el_trabajo:35 else:-29 empty:18 en_$:-34 en__dias:-24 en__tarde:33 en__trabajo:20 en_el:25 en_la:23 en_orden:31
+en_pie:62 en_unos:-22 end:21 end_$:18 entro_$:19 es:-51 es__mismo:19 es_la:29 es_malo:-19 espero:-29 espero_$:-32
+esta:-30 esta__caro:-36 esta_bien:31 estamos:-19 estan:-18 estare:72 estaria:-32 este:-24 estimate_$:18 estoy:-25
+estoy_$:33 estoy_bien:-56 eta:-40 every:-28 everything:40 everything_was:33 explain:-25 falta:20 falta_$:28 far:32
+favor_$:-43 fierro:28 fierro_$:28 find:-26 fine:-51 fine_$:-71 fine__me:37 fine_with:25 firme:24 fix:-23 fix_it:-30
+fluid:-20 for__reminder:27 for_it:57 for_me:21 for_that:-29 for_thursday:49 for_tomorrow:26 forever:-30 forget:-27
+forgot:-42 fri:-38 friday_$:-29 friday_afternoon:32 from:-24 front:29 fuera:-24 fui:-25 get:70 get__done:103
+get_it:61 get_there:-21 gets:27 give:-23 go:101 go_ahead:93 go_for:40 going__be:-22 good:-59 good_$:-94 good_for:22
+got:26 got_any:-33 got_it:39 got_to:23 gracias__todo:-33 gracias_por:-49 gratis:-18 great_$:19 great__you:-38
+guess:61 gustaria:51 gusto:-37 guy:-19 hablo:-18 hablo_$:-18 hace__ruido:18 hacerlo:29 hacerlo_$:25 had:-50
+had_to:-29 hago:-29 hago_$:-29 half:-22 happier:32 happy:32 has:49 have:-71 have__call:21 have__wrong:-24 have_a:-65
+have_someone:18 have_the:-39 hay_problema:58 he:21 heads:-20 heads_up:-20 hecho:34 hecho_$:36 heck:28 hicieron:-19
+history:21 hit:-24 hm:-21 hmm:-36 hora:-31 hora_$:-18 hour:-34 hours:-23 hours_$:-21 how:-52 how__is:-66
+how__will:-23 how_do:-27 how_much:-18 hoy:-53 hoy_mismo:-21 humo:-51 humo_$:-35 i:39 i__an:50 i__come:-21 i__see:27
+i__so:83 i__there:-27 i__you:-25 i_cant:-33 i_come:-34 i_do:57 i_forgot:-19 i_get:-43 i_go:-18 i_guess:56 i_have:-25
+i_make:79 i_should:26 i_sold:-20 i_took:19 i_want:23 i_work:-18 i_would:19 id:99 id__to:61 id_like:37 id_rather:-18
+idea:101 idea_$:90 if_i:29 igual:-26 ill:107 ill__by:22 ill__on:-19 ill__there:136 ill_be:90 ill_stop:22 ill_swing:24
+im:-18 im_all:-22 im_coming:33 im_down:137 im_good:-117 im_in:56 im_not:-23 imposible:-18 in_$:120 in_law:19
+instead:-49 instead_$:-40 interesa:67 interesa_$:37 interest:-25 interested:43 interested_$:46 ir_$:-34 is:-100
+is__address:30 is__really:-19 is_a:35 is_been:-18 is_fine:-48 is_good:49 is_it:-48 is_my:-25 is_off:-27 is_ok:-26
+is_right:30 is_that:-24 is_the:47 is_this:-31 is_up:-19 is_your:24 ish:36 ish_$:28 issues:48 it_$:35 it__and:-19
+it__at:-34 it__day:19 it__is:-18 it__me:22 it__next:-18 it__on:21 it_a:30 it_anymore:-21 it_be:-40 it_done:30
+it_is:89 it_to:-30 jaja:48 jaja_si:28 jala:34 jale:97 jale_$:100 jefe:23 jueves_$:19 just:-30 keep_me:26 kids:-26
+know:-19 know_it:18 know_you:-28 la__del:19 la__no:-33 la__o:26 la__que:40 la_blanca:49 la_cita:-57 la_otra:41
+la_troca:22 las_$:35 las_si:-32 last:-59 last_time:20 last_week:-48 late_$:58 later:-20 law:18 le:-76 le_digo:-22
+le_sale:-54 left:-40 left_$:-19 lejos:-19 less:39 let:-28 let_me:-21 lets:-45 lets__it:34 lets__the:-22 lets_do:29
+lets_get:41 lets_out:-24 lets_say:-32 like:28 like__plan:23 like_a:28 like_to:33 listo:-29 listo_$:-35 little:-19
+live__the:22 llanta:-19 llego:-20 llego_en:-27 llevarlo:39 llevarlo_$:44 llevo:-21 lo:-58 lo__por:-22 lo_dejo:-44
+lo_hago:-24 lo_que:22 lo_vendi:22 located_$:18 lol:37 long_will:-22 look:18 los:-73 los_dos:-28 los_ninos:-18
+lost:-20 lot_$:22 love:36 low:-19 luego:-102 luego_$:-47 luego_les:-24 lunes:26 lunes_$:-33 lunes__las:19 lunes_a:32
+lunes_temprano:19 made:-27 make_it:-67 mal:-59 mal_$:-39 malo:-20 manejando:-32 martes:-29 martes__le:-38
+martes_pero:-36 mas:-56 maybe:-22 me:29 me_$:82 me__como:-39 me__de:-19 me__el:-57 me__la:-25 me__the:31 me__y:-26
+me_again:-38 me_agarro:-21 me_gustaria:51 me_gusto:-44 me_in:85 me_interesa:73 me_late:138 me_off:-44 me_out:-22
+me_parece:27 me_puedo:38 me_queda:-43 me_sale:-28 me_to:26 me_up:98 meh:-33 mejor:-36 mi_cita:-25 miercoles:29
+miercoles_o:26 might:72 mil:-32 millas:-24 millas_$:-21 min:-120 min_$:-66 mind:26 minutes:-20 mismo_dia:-22 miss:73
+miss_it:81 modo:44 monday__be:-25 money:-25 month:-25 more:-22 much:-23 much__it:-59 much_is:-54 muchas__por:-28
+mucho_$:-18 muy:-48 muy_caro:-28 muy_mal:-19 my__one:-19 my__will:19 my_arm:57 my_end:29 myself:-22 need:-54
+need_$:-22 need_to:-22 neither:-122 neither_$:-58 new:41 new_$:38 next:21 ni:-52 ni_modo:44 nice:-33 night:-41
+night_$:-48 nine:34 nine_$:21 ninguno:-58 ninguno__los:-29 ninguno_de:-29 ninos:-18 no:-68 no_$:-39 no__a:-67
+no__at:37 no__bien:-60 no__cancele:18 no__conmigo:-24 no__good:-22 no__gusto:-44 no__hago:-22 no__here:37
+no__interesa:-53 no__is:-44 no__nada:-24 no__preocupe:32 no__problema:59 no__puedo:38 no__that:62 no_complaints:48
+no_gracias:-26 no_hay:76 no_im:-29 no_issues:48 no_it:-32 no_lo:-18 no_me:-61 no_problem:60 no_puedo:-34 no_quedo:-35
+no_quiero:-23 no_se:56 no_thanks:-20 no_that:-23 no_voy:-87 no_worries:40 none:-27 none__them:-23 none_of:-24
+noon_$:24 nop:-40 nop_$:-40 nos:74 nos_vemos:85 not:-35 not_$:125 not__yet:-45 not_a:68 not_coming:-40
+not_interested:-19 not_really:-33 not_sure:-94 nothing:20 now:-79 now_$:-56 nuevo:26 nuevo_$:19 number:-44
+number_$:-23 o:31 of:-24 off:-94 off__for:19 off__now:-25 off__schedule:-24 off_the:-30 oh:-18 ok_$:-194
+ok__drive:-39 ok__i:21 ok__it:22 ok__the:-40 ok_el:28 ok_friday:24 ok_to:-50 on:31 on_$:83 on__end:29 on__list:18
+on__way:-32 on_it:26 on_my:21 onda:22 one:-41 one_$:-34 or:30 orale:27 orden:31 other:19 otra:26 otra_semana:25
+out:-62 out_$:-71 over:-25 over_here:-22 own:-29 para:-35 para__me:24 para__si:-30 para_el:-19 para_un:-18 pasa:-56
+pasa__no:-25 pasa_si:-55 paso:18 pass:-35 pass_$:-21 pay:28 pedal:-20 perdida:-21 perdon:-24 perfecto:27 pero:61
+pero__no:21 pero__que:24 pero_cuanto:-57 pero_le:-35 pero_que:21 pero_ya:21 phone:-33 phone_$:-22 pie:61 pie_$:40
+pierdo:22 place:-18 plan:34 plan_$:32 planning:50 please:-86 please_$:-171 please_and:45 please_do:82 please_dont:39
+please_take:-28 pm_$:18 podemos:-21 poder:-31 por__no:136 por_el:-28 por_favor:-18 por_la:-22 por_mi:18
+por_perdida:-20 por_que:86 por_supuesto:30 por_todo:-29 porque_no:18 preocupe:32 problem:45 problem_$:47 problema:46
+puede:-45 puede_$:-31 puedo:34 pues:78 pues_$:43 pues_ya:19 puro:18 puse:21 put_me:30 que:26 que_$:-26 que__con:-27
+que__el:30 que__me:25 que__si:-59 que_le:-33 que_no:130 que_pasa:-55 que_tan:-27 que_viene:22 queda:-99 queda_$:-43
+quedo:26 quedo_$:-32 queja:20 quick:28 rather:-25 re:19 ready:79 ready_$:86 really:-38 really_$:-28 rear:20 reason:18
+reminder:27 reschedule:-43 reschedule_please:-26 right:-95 right_$:-91 ring:-24 ring_me:-20 roll:20 run:19
+running:-39 running_late:-21 sabado:22 sabado_a:18 sale:-51 sale_$:-37 sale__blanco:-20 sale__que:33 sale_humo:-52
+salio:-18 same:-19 say:87 say__th:-24 say_no:86 say_the:-24 schedule:40 schedule_$:31 school:-27 school__out:-24
+school_lets:-23 se:-126 se__llevo:-29 se__mas:24 se__va:-25 se_me:-24 se_preocupe:32 se_puede:-41 se_va:-30 sedan:84
+see:235 see__then:68 see__tomorrow:28 see_you:201 ser:-32 ser_$:-23 set:47 set__up:46 set_for:26 set_it:41 shakes:-61
+should:29 si:45 si_$:-29 si__bien:19 si__cuanto:-43 si__dejo:-37 si__favor:26 si__interesa:26 si__jueves:24
+si__lo:-24 si__lunes:28 si__pero:22 si__puede:-28 si__que:34 si_cuanto:30 si_el:44 si_fuera:-22 si_gracias:34
+si_hay:-33 si_lo:-61 si_manana:25 si_me:-19 si_no:-69 si_por:26 si_quiero:59 si_se:-33 si_si:-21 si_voy:70 si_y:56
+si_ya:18 sign:91 sign__up:103 sign_me:95 sigue__pie:48 sigue_en:48 simon:70 sin:62 sin_falta:44 sip:124 sip_$:124
+smooth:23 smooth__butter:18 smooth_as:18 so:70 so_$:59 so_i:20 so_yes:31 sold:-60 something__up:-20
+something_came:-20 sometime:43 sorry:-48 sorry_$:-37 start:-31 steering:-22 steering__is:-26 steering_wheel:-28
+still:43 still__the:-27 still_coming:27 still_good:19 still_on:64 stop:-88 stop_$:-133 stop_by:28 suena:24
+suena_bien:19 supuesto:30 sure:101 sure__me:20 sure_thing:26 swing:21 swing_by:27 switch:-21 take:-41 take__off:-37
+take_me:-42 talk:-23 tambien:40 tan:-29 tarda:18 tarde:-25 te:-44 te_digo:-20 text:-60 text__again:-42 text_me:-53
+thank_you:50 thanks__the:19 that:41 that_$:45 that__be:69 that_done:45 that_is:26 that_last:-36 that_would:66 the:-20
+the__at:-21 the__for:-18 the__go:22 the__now:-27 the__please:-22 the__the:20 the__thing:21 the__up:-20 the__what:18
+the__wheel:-26 the_appointment:-34 the_blue:33 the_brakes:23 the_car:-45 the_front:26 the_heads:-20 the_reminder:27
+the_same:-19 the_steering:-28 the_total:21 the_way:-20 the_white:25 the_wrong:-29 them:-57 them_$:-32 then:54
+then_$:41 there:48 there_$:103 there_at:-23 there_by:-18 there_in:-45 these:-20 think:-24 think__is:31 think__it:-29
+think_it:33 third:-23 this:-30 this_$:-23 this_friday:19 though:49 though_$:23 through:-24 thumbsup:50 thumbsup_$:50
+thurs:38 thurs_$:22 thursday__is:18 thursday_at:50 thursday_morning:-22 thursday_what:19 thursdays:-18 time:-23
+time_$:-39 to_$:-18 to__it:52 to__my:-28 to__that:46 to__the:26 to__to:-43 to__you:31 to_ask:22 to_be:-26 to_call:18
+to_drive:-29 to_get:73 to_pay:23 to_that:60 to_the:24 toca:23 toca_$:18 today:-38 today_$:-34 todo:112 todo_$:-53
+todo__orden:34 todo_bien:75 todo_en:32 tomorrow_$:24 tomorrow_at:27 too_$:20 total:27 trabajo:28 traded:-21
+traffic:-21 trafico:-20 trafico_$:-18 troca:22 truck:57 truck_$:27 tues:-63 tuesday_$:-20 twist:47 two:-34 un:-70
+una:81 uno:-31 uno_$:-23 unos:-26 unsubscribe:-19 up:-38 up_$:79 use:20 usted:-22 ustedes:-44 ustedes_$:-40 va:-65
+va_$:-19 va__ser:-26 va_a:-46 va_en:-52 va_que:18 vale:-42 vamos:31 vamos_a:29 vegas:-28 vegas_$:-28 vemos:79
+vemos_$:36 ver:-44 ver_si:-20 verdad:-21 very:24 vibrates:-21 viene:25 voy_$:85 voy__poder:-20 voy_saliendo:-19
+wait:51 wait_$:63 waiting:-26 was:-56 wasnt:-23 way:-23 we:-39 we__be:31 we__it:-19 we_do:-32 we_sold:-23 we_will:20
+wednesday:33 week:-33 week_$:-23 weekend:-22 weekend_$:-21 well:27 went:-23 what_$:-35 what__i:23 what__the:40
+what__your:35 what_are:21 what_i:-19 what_is:53 wheel__off:-26 wheel_is:-30 when:-118 where__you:18 where_are:18
+which:-47 white:61 white_$:18 white_one:21 who:-44 who__this:-20 who_is:-32 why:100 why_$:-45 why__i:-23 why__you:-21
+why_do:-33 why_not:244 why_would:-26 will:52 will__be:-33 will__there:63 will_be:61 will_do:112 will_it:-41
+will_you:-24 with_me:24 wobbles:27 wont:-22 wont__it:34 wont__there:-33 wont_be:-41 work:-42 work__it:19 work_for:19
+work_on:-21 works:-54 works_$:-51 works_but:-51 worries:39 worse:-64 worse_$:-46 would:-33 would__be:-23
+would__need:-25 would_be:36 would_i:-26 would_it:-18 wouldnt:39 wouldnt__it:38 wouldnt_miss:38 wrong:-41
+wrong_number:-18 y_$:96 y__digo:-18 y__por:19 y__va:-19 y_cuanto:49 y_ni:-21 y_si:-24 ya:89 ya_$:78 ya__hace:21
+ya__voy:-23 ya_esta:-19 ya_no:-20 ya_que:27 ya_voy:-41 ye:73 yeah:31 yeah_$:43 yeah_no:-47 yeah_ok:18 yep:161
+yep__you:24 yes:423 yes_$:31 yes__do:20 yes__how:-28 yes__i:37 yes__it:-51 yes__me:33 yes__works:-44 yes__you:24
+yes_and:48 yes_but:-24 yes_do:19 yes_friday:26 yes_how:18 yes_i:42 yes_maam:18 yes_monday:24 yes_please:58
+yes_stop:-21 yet:-48 yet_$:-53 yo:-71 yo_no:-20 you:31 you_$:42 you__a:-18 you__at:38 you__it:92 you__me:-22
+you__text:-33 you__the:-19 you_can:-21 you_got:37 you_then:74 you_think:31 you_tomorrow:35 you_work:-20 your:-21
+your_address:19
 """

@@ -1,125 +1,140 @@
 """What speaks for and against `cancel`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "cancel"
-BIAS = -259
+BIAS = -264
 WEIGHTS = """\
-#abaj:43 #abla:-18 #able:62 #abou:-44 #acio:35 #afte:20 #agai:21 #agen:31 #ahor:-36 #aiti:20 #alca:26 #algo:26
-#alio:25 #alla:-38 #alli:23 #ambi:-54 #amin:-18 #anan:66 #ance:173 #anoc:31 #anul:66 #anym:59 #anzo:26 #appe:18
-#appo:42 #apun:28 #asad:-32 #asis:110 #asta:-30 #atch:43 #ater:27 #atio:29 #atra:-27 #atte:30 #avor:18 #back:-29
-#bail:44 #bajo:30 #befo:-26 #biar:-43 #blem:-19 #body:24 #book:48 #borr:51 #bout:-45 #camb:-53 #came:25 #canc:188
-#cant:52 #canz:26 #cela:40 #cele:128 #celo:27 #ched:20 #cita:91 #come:55 #comi:108 #conf:-26 #conm:29 #corr:-24
-#coul:-22 #coun:20 #crap:22 #crat:46 #cuen:22 #culp:35 #cupe:-23 #days:30 #deje:42 #ding:32 #disc:37 #dnes:22
-#does:-26 #dont:-23 #draw:34 #drop:-29 #dule:22 #ease:86 #edne:22 #edul:22 #eeds:21 #efor:-26 #egar:47 #ejem:27
-#ejor:26 #elar:-45 #elel:39 #else:32 #emer:18 #emos:45 #emov:18 #empr:27 #enda:56 #endi:23 #enga:19 #enme:39
-#eocu:-21 #eone:18 #erda:19 #eren:64 #erge:18 #ermo:21 #erne:-23 #erva:83 #eser:93 #esnt:-18 #espa:19 #espe:80
-#ethi:18 #ever:25 #eves:38 #exti:-22 #exts:-21 #fall:-18 #favo:18 #firm:-29 #fore:-27 #forg:51 #frid:-31 #from:47
-#fter:20 #gain:21 #gamo:-39 #gast:-20 #gend:32 #give:22 #goin:27 #good:-34 #grac:19 #guar:24 #hank:-18 #have:83
-#hedu:22 #hing:20 #hist:22 #hora:19 #hori:-19 #hosp:27 #howi:26 #ible:59 #iemp:38 #iend:-18 #iern:-22 #iero:28
-#impo:57 #ingu:-27 #intm:43 #iscu:37 #isit:26 #isti:110 #ital:26 #iten:58 #itin:20 #juev:40 #june:25 #kids:25
-#kill:27 #king:75 #lado:35 #lame:55 #lamo:24 #last:31 #late:-61 #lcan:26 #leas:88 #lega:33 #lela:65 #lema:-22
-#lets:18 #ling:26 #llam:19 #lleg:29 #llin:26 #lost:-33 #lune:-40 #lvid:59 #mana:57 #mbia:-49 #mejo:26 #ment:55
-#meon:18 #merg:18 #meth:18 #migo:29 #mind:36 #ming:102 #mino:-18 #mins:-21 #miss:-62 #mont:22 #more:53 #morr:69
-#move:-49 #mpos:59 #mpre:23 #nada:-27 #name:26 #nana:66 #ncel:188 #need:48 #nesd:22 #nfir:-18 #nfor:23 #ngam:-40
-#nged:56 #ngun:-27 #ning:-32 #nmig:34 #nnin:-23 #noch:23 #ntam:27 #nths:20 #ntme:43 #nule:66 #nymo:59 #oble:-30
-#oche:19 #ocup:-22 #oday:67 #oder:74 #odre:75 #oesn:-18 #oing:22 #oint:41 #okin:63 #oles:24 #olvi:58 #omeo:18
-#omin:103 #omor:69 #onfi:-19 #onga:-39 #onmi:29 #onth:22 #ooki:64 #orge:48 #orit:-20 #orre:29 #orri:-32 #orro:75
-#orry:77 #osib:59 #ospi:27 #othe:-29 #otro:31 #ould:-31 #ount:19 #ours:-18 #over:-20 #ovid:28 #owed:20 #owin:19
-#paci:22 #para:-20 #paso:-20 #pena:20 #pere:78 #pita:27 #plea:74 #pode:83 #podr:74 #poin:42 #pong:-39 #posi:66
-#ppoi:42 #preo:-21 #prob:-29 #pull:22 #punt:27 #qued:21 #quit:96 #raba:41 #rade:19 #rasa:-29 #ratc:46 #remo:41
-#reoc:-21 #rese:94 #revo:28 #rgen:18 #rget:48 #ries:-36 #rike:31 #ring:-23 #rita:-20 #rnes:-22 #robl:-29 #rong:-22
-#rows:26 #rren:26 #rrie:-32 #rrow:69 #rsda:48 #sado:-31 #sali:20 #same:-26 #sche:22 #scra:69 #scul:37 #sday:59
-#serv:92 #show:31 #sibl:57 #sick:31 #siem:30 #sist:114 #skip:28 #slot:20 #sold:35 #some:53 #sorr:77 #spac:22 #sper:83
-#spit:27 #spon:-39 #spot:36 #star:-46 #sted:-23 #ster:28 #stil:-30 #stir:110 #stop:-86 #stri:31 #take:39 #tame:45
-#tard:-25 #tart:-28 #tend:33 #teng:24 #tenm:19 #terd:24 #text:-55 #than:-22 #then:-38 #ther:-20 #thin:18 #till:-31
-#time:-32 #tion:20 #tire:56 #tmen:43 #toda:76 #todo:22 #tomo:68 #trab:50 #trai:-21 #tras:-42 #trik:31 #tten:26
-#tter:18 #turn:32 #uard:24 #uede:-26 #uedo:29 #uent:22 #ueve:27 #uite:83 #ulpe:37 #undo:34 #unes:-40 #unta:19
-#urio:28 #urno:23 #ursd:48 #uste:-19 #vemo:-33 #vide:49 #vier:-18 #visi:25 #wate:19 #wedn:22 #when:-20 #wipe:26
-#with:43 #wont:33 #work:-65 #worr:-36 #wron:-22 #xtin:-19 #yest:24 #ymor:59 %again_later:30 %again_later%away:57
-%again_later%call_off:20 %again_later%elsewhere:31 %again_later%fails:38 %again_later%how_long:-18
-%again_later%odometer:39 %again_later%on_way:-22 %again_later%refuse:53 %again_later%shift_it:38
-%again_later%wrong_one:32 %agree:-93 %agree%busy:19 %agree%call_off:-29 %agree%car:23 %agree%car_part:34
-%agree%elsewhere:25 %agree%gone_car:23 %agree%leave_me:-27 %agree%on_way:-66 %agree%phone:55 %agree%refuse:-89
-%agree%staff:34 %agree%wrong_one:-24 %away:111 %away%bring:59 %away%busy:-36 %away%call_off:91 %away%fails:27
-%away%family:77 %away%odometer:32 %away%on_way:-27 %away%refuse:52 %away%start_again:46 %away%wrong_one:-54 %bad:93
-%bad%bring:27 %bad%call_off:88 %bad%fails:18 %bad%money:26 %bad%on_way:20 %bad%refuse:58 %bring:145 %bring%busy:35
-%bring%call_off:51 %bring%car_part:22 %bring%do_it:24 %bring%elsewhere:20 %bring%fails:62 %bring%gone_car:49
-%bring%leak:36 %bring%money:30 %bring%odometer:71 %bring%on_way:-25 %bring%phone:58 %bring%place:32
-%bring%question:-35 %bring%refuse:36 %bring%shift_it:-100 %bring%staff:46 %bring%thanks:19 %bring%wrong_one:21
-%busy:59 %busy%call_off:63 %busy%fails:-43 %busy%leave_me:22 %busy%shift_it:24 %call_off:259 %call_off%car_part:29
-%call_off%elsewhere:29 %call_off%fails:93 %call_off%family:58 %call_off%gone_car:82 %call_off%leave_me:-30
-%call_off%lift:-22 %call_off%message:-47 %call_off%money:78 %call_off%noise:-22 %call_off%odometer:35
-%call_off%on_way:-86 %call_off%opening:22 %call_off%pay_day:24 %call_off%phone:24 %call_off%place:42
-%call_off%question:57 %call_off%refuse:-18 %call_off%shift_it:22 %call_off%thanks:38 %call_off%who:49
-%call_off%wrong_one:-54 %car%gone_car:41 %car%wrong_one:25 %car_part%do_it:23 %car_part%family:20 %do_it%elsewhere:26
-%do_it%family:29 %do_it%question:31 %do_it%shift_it:-39 %do_it%staff:26 %do_it%start_again:-24 %do_it%wrong_one:37
-%elsewhere:81 %elsewhere%leave_me:21 %elsewhere%place:27 %elsewhere%shift_it:40 %elsewhere%staff:36
-%elsewhere%wrong_one:25 %fails:40 %fails%gone_car:33 %fails%on_way:86 %fails%refuse:50 %fails%start_again:-28
-%family:74 %family%on_way:34 %family%question:21 %family%refuse:53 %gone_car:114 %gone_car%question:21
-%gone_car%refuse:32 %gone_car%wrong_one:38 %how_long:-44 %how_long%odometer:23 %how_long%shift_it:-18 %leak:30
-%leak%staff:21 %leak%wrong_one:18 %leave_me:-19 %leave_me%odometer:42 %leave_me%on_way:-19 %leave_me%opening:22
-%leave_me%refuse:-20 %leave_me%start_again:-19 %message:-62 %money:59 %money%question:44 %money%refuse:36 %noise:-32
-%odometer:98 %on_way:-146 %on_way%phone:24 %on_way%place:20 %on_way%refuse:225 %on_way%staff:18 %on_way%thanks:19
-%on_way%wrong_one:-25 %opening:18 %pay_day:25 %pay_day%refuse:19 %pay_day%season:24 %phone%shift_it:27
-%phone%staff:-21 %phone%who:31 %place:32 %place%question:-18 %place%refuse:81 %question:-41 %question%refuse:26
-%question%shift_it:20 %question%staff:24 %refuse:117 %refuse%season:22 %refuse%shift_it:-72 %refuse%staff:20
-%refuse%who:23 %refuse%wrong_one:-38 %season:26 %shift_it:-182 %shift_it%start_again:-28 %staff:56
-%staff%wrong_one:31 %start_again:-42 %who:52 %wrong_one:26 @?:-171 @after_visit:-31 @confirm:314 @confirm_stop:-44
-@day:-59 @later:117 @nothing:297 @odometer:-24 @offers:-71 @reading:-25 @time:-51 @walk_in:-24 ^_$:-33 ^_ahi:-29
-^_can:-119 ^_cancel:-85 ^_cancelar:-67 ^_cancele:58 ^_changed:37 ^_could:-19 ^_drop:18 ^_el:-27 ^_how:-21 ^_ill:-23
-^_info:-21 ^_it:-25 ^_kill:18 ^_la:-19 ^_le:23 ^_me:24 ^_necesito:-22 ^_need:-61 ^_no:-100 ^_not:27 ^_olvide:33
-^_opt:-39 ^_perdon:-23 ^_please:36 ^_puedo:-41 ^_quit:-21 ^_quiten:35 ^_quitenme:21 ^_scratch:32 ^_see:-35 ^_si:-31
-^_siempre:25 ^_something:19 ^_still:-22 ^_stop:-30 ^_the:20 ^_thursday:-35 ^_voy:-35 ^_what:-30 ^_wont:26 ^_y:-59
-^_ya:19 ^_yep:-19 ^_yes:-33 a:46 a_ir:65 a_las:-30 a_otro:20 a_poder:75 able:55 able_to:55 about:-44 after:24
-after_all:38 again:21 again_in:23 agenda:35 ahi:-59 ahi__vemos:-23 ahi_nos:-23 ahorita:-19 al:-18 alcanzo:26
-alcanzo_a:27 algo:28 all_set:-36 alla:-29 an_appointment:-25 and:72 and_i:18 and_im:40 anoche:31 any:-18 anymore:59
-anymore_$:48 appointment:41 asi:24 asi_que:20 asistir:53 at:-73 at_$:-34 atrasado:-20 back:-28 back_in:-19
-back_out:40 be:79 be__to:35 be_able:36 be_late:-18 before:-26 before_$:-18 booking:66 borre:20 borre_mi:20 call:-34
-call__about:-18 call__my:28 call_me:-71 call_off:55 cambiar:-41 came:22 camino:-18 can:-80 can__come:-25 can_i:-78
-can_my:-20 can_we:-22 cancel_$:-56 cancel__appointment:-27 cancel__please:19 cancel_it:66 cancel_the:22
-cancel_thursday:27 cancel_tomorrow:18 cancelar:-40 cancelar_$:-51 cancelar__cita:18 cancele:78 cancele__favor:26
-cancele_lo:28 cancele_por:26 cancelela:39 cancelo:27 cant:52 cant__it:52 cant_come:55 cant_do:31 cant_wait:-30 car:23
-car_$:31 carro_$:-19 change:-39 change__appointment:-26 change_my:-27 changed:56 changed__mind:37 changed_my:45
-cita:98 cita__jueves:38 cita_del:50 cita_y:35 come:65 come_$:31 come_at:-21 come_in:29 coming:108 coming_$:59
-conmigo:29 could:-20 count:21 count_me:21 day:-26 de:147 de__agenda:35 de_la:29 de_manana:66 del:165 del__de:21
-del__por:20 del_jueves:60 del_trabajo:30 dia_de:20 did:23 disculpe:45 disculpe_$:24 do:-29 do_i:-22 doesnt:-18
-doesnt__anymore:-18 doesnt_work:-18 dont:-23 dont__it:22 dont__my:-73 dont__to:43 dont_need:77 dont_want:24 drop:-28
-drop__car:-21 drop__off:-27 drop_it:-32 drop_my:21 el__del:25 el__el:-19 el__no:29 el_carro:26 el_jueves:-19
-el_lunes:-34 el_viernes:-25 else:26 else_$:20 en:30 en__casa:20 en__no:24 en_el:24 end:-19 es:-28 ese:-19 espacio:23
-este:-24 favor:19 for:42 for_now:21 for_someone:25 for_the:18 forget:48 free__my:25 friday:-27 from:47 get_there:20
-give_my:23 go:18 going:27 going__have:24 going__make:37 going_to:21 good:-33 got:27 got__cancel:33 got_it:-34
-got_to:67 guy:21 hacer_$:18 have:83 have__back:40 have__cancel:24 have_a:-21 have_to:84 hay:-25 here:-21 here_$:-21
-hice_$:18 hora:23 hora_$:27 hospital:27 how:-60 how_about:-32 hoy:47 hoy_$:21 i:46 i__a:-22 i__an:-20 i__at:-21
-i__be:81 i__that:18 i__the:-19 i_cant:51 i_come:-29 i_drop:-33 i_have:28 i_wont:23 id__to:26 ill:-88 ill__there:-63
-ill_be:-62 im:63 im_not:49 im_out:24 imposible:59 in:111 in_june:25 in_tomorrow:24 info:-23 info_$:-23 ir:226
-ir_$:134 ire:64 ire_$:52 is:-62 it:96 it__how:-23 it_anymore:63 it_in:29 it_off:23 it_to:-20 jaja_$:18 jueves:40
-jueves_$:74 june:25 june_$:25 just__it:30 kid:19 kids:25 kill:27 la:66 la__a:23 la__de:25 la__del:39 la__que:33
-la__y:19 la_agenda:35 la_cita:75 las:-29 last:32 last_night:26 late:-55 late_$:-31 le:34 let:22 let_the:21 lets:18
-lets__it:-18 like_to:26 llame_el:18 llegar:49 llegar_$:40 lo:132 lo__en:28 lo__manana:30 lo_de:52 lo_del:47 lo_mio:34
-lo_voy:-22 lost:-33 lunes:-40 lunes_$:-30 make_it:63 manana:67 manana_$:30 mas:-30 me:130 me_$:-62 me__algo:21
-me__el:37 me__la:-19 me__the:32 me_again:23 me_back:-30 me_es:46 me_off:20 me_out:28 me_salio:30 mejor:26 mejor_no:18
-mi:122 mi__del:22 mi__y:25 mi_cita:57 min:-71 min_$:-29 mind:41 mins:-21 mio:28 miss:-60 miss_it:-59 mon:-23
-months:20 move:-46 mover:-19 my:150 my__dont:38 my__for:28 my__off:24 my_appointment:-38 my_booking:45 my_mind:37
-my_name:27 my_slot:22 my_spot:36 nada:-25 nada_$:-22 name:27 name_off:19 need__cancel:56 need__change:-18 need_it:35
-need_the:22 need_to:-47 needs:21 night_$:19 no_$:-227 no__a:119 no__asistir:53 no__conmigo:30 no__el:-25 no__ir:111
-no__llegar:39 no__manana:20 no__preocupe:-21 no__si:-39 no_alcanzo:26 no_es:-26 no_hay:-22 no_ire:64 no_llego:29
-no_me:51 no_podre:75 no_puedo:75 no_quiero:20 no_soy:-19 no_va:20 no_voy:188 no_worries:-36 nos:-48 nos_vemos:-43
-not:105 not_$:-20 not__to:30 not_be:30 not_coming:114 not_going:20 now:-23 now_$:-25 off:78 off__schedule:37
-off_my:24 off_the:38 olvide:33 on_$:-27 on_friday:18 on_the:-34 on_thursday:18 opt:-39 opt_out:-19 other:-22 otro:31
-out:32 paso:-20 pena:20 please:75 please_$:-26 please__me:24 please__my:44 please__the:18 please_cancel:33
-please_dont:-64 please_take:26 pm_$:-19 poder:75 podre:75 por:31 por_telefono:18 preocupe:-21 problema:-22 puede:-26
-puedo:19 puedo__a:-18 pull:24 que:81 que_me:26 quiero_ir:22 quit__me:25 quite:26 quiten:39 quiten__cita:22
-quiten_mi:29 quitenme:19 salio:25 same:-26 same_time:-25 say:-28 say_no:-25 scrap:30 scratch:48 se_preocupe:-21
-see:-76 see_you:-46 set:-35 set_$:-35 showing:26 si:-91 si_voy:-61 sick:31 siempre:30 siempre_no:25 skip:28 slot:20
-so:107 so_i:26 so_no:20 sold:35 sold__car:36 sold_the:36 someone:18 something:18 sorry:77 sorry_$:51 soy:-26 spot:36
-start:-27 still:-30 stop:-75 stop_$:-27 stop__me:-33 stop_texting:-33 strike:31 take:26 take__off:19 tan:18 tenga:21
-texting:-19 texting_me:-18 texts:-21 texts_$:-19 th_$:19 thanks_$:-21 that_$:-23 the:162 the__before:-18 the__for:23
-the__off:-21 the_appointment:102 the_car:25 the_schedule:31 the_thursday:18 then:-38 then_$:-20 there:23 thing:21
-thurs:-34 thursday:48 thursday_$:76 thursday__work:-33 time:-28 time_$:-45 to:128 to__else:24 to__my:-23 to__off:26
-to__on:58 to__out:36 to_call:30 to_cancel:81 to_change:-34 to_come:47 to_do:-20 to_have:31 to_make:51 to_move:-42
-today:61 today_$:19 tomorrow:43 tomorrow_please:31 tomorrows:26 trabajo:31 turno:23 two:24 up:60 up_$:29 up_my:24
-va:38 va_a:40 vemos:-33 vemos_$:-22 viernes:-22 voy:-24 voy_$:-51 voy__ir:37 voy__poder:46 voy_a:61 wait:-24
-wait_$:-31 waiting:20 was:19 water:19 we:-42 we__it:-27 wednesdays:19 week_$:-22 when:-18 wipe:28 wipe_my:28 wont:33
-wont__able:26 wont__coming:19 wont__it:-33 wont__there:54 wont_be:124 wont_make:18 wont_start:-19 wont_work:-36
-work:-67 worries:-36 wrong:-22 y:27 y_$:-58 y_no:20 ya:-71 ya_$:-40 ya__lo:24 ya__quiero:33 ya__voy:74 ya_estoy:-18
-ya_me:20 ya_no:83 ya_voy:-58 yep:-19 yes:-45 yes__it:19 yesterday:24 yo:-21 you:-54 you_can:33 you_tomorrow:-30
+#abaj:42 #able:54 #abou:-49 #acio:40 #afte:21 #agen:31 #ahor:-27 #aiti:18 #ajar:19 #alar:-22 #alca:27 #aled:20
+#algo:18 #alio:22 #alla:-42 #alli:29 #alto:-19 #ambi:-32 #amin:-25 #anan:62 #ance:181 #ando:32 #anoc:22 #anto:-20
+#anul:151 #anym:54 #anzo:23 #appe:33 #appo:46 #apun:32 #arre:21 #asad:-41 #asis:95 #asta:-27 #atch:42 #ater:32
+#atio:22 #atra:-25 #atte:29 #avis:18 #aybe:25 #baby:22 #back:-34 #bail:38 #baja:23 #bajo:22 #bebe:20 #befo:-27
+#biar:-37 #blem:-22 #body:42 #book:62 #borr:64 #bout:-49 #brin:-20 #bsup:-20 #busc:18 #camb:-31 #came:21 #cami:-18
+#canc:206 #cant:56 #canz:27 #carg:22 #cayo:19 #cela:31 #cele:142 #celo:26 #cita:99 #come:68 #comi:116 #como:-21
+#conf:-25 #conm:30 #corr:-33 #coul:-22 #coun:28 #covi:28 #crap:22 #crat:46 #crib:21 #cuen:20 #culp:37 #cupe:-23
+#days:44 #deje:53 #desa:19 #desp:29 #ding:29 #disc:37 #does:-23 #draw:47 #drop:-26 #ease:74 #ebod:18 #ecto:18
+#eeds:20 #efec:27 #efor:-27 #egar:37 #ejel:20 #ejem:23 #ejor:35 #elar:-38 #elel:24 #else:32 #elvo:22 #emos:40
+#empr:28 #enca:19 #enci:22 #enda:60 #endi:20 #enfe:19 #engo:-24 #enin:27 #enla:26 #enme:29 #ensa:-20 #eocu:-26
+#epen:18 #eran:32 #erda:24 #eren:42 #ermo:22 #erne:-20 #erva:67 #esch:-20 #escr:23 #eser:74 #espa:21 #espe:65
+#espu:36 #esti:24 #ever:31 #eves:28 #exti:-23 #exts:-25 #falt:-21 #fect:24 #fell:19 #ferm:19 #firm:-34 #fixe:21
+#fore:-28 #forg:45 #frid:-27 #from:41 #fter:21 #gamo:-31 #gast:-20 #genc:25 #gend:32 #give:19 #goin:35 #good:-30
+#guna:-24 #hank:-23 #have:73 #hdra:48 #hese:-21 #hing:32 #hold:21 #hora:22 #hori:-23 #hosp:24 #howi:19 #humb:-20
+#ible:59 #iday:-19 #iemp:38 #iern:-20 #iero:19 #impo:48 #info:-18 #ingu:-32 #inst:-23 #intm:48 #irme:-18 #iscu:38
+#isit:24 #isti:94 #isto:25 #ital:23 #itel:25 #iten:47 #ithd:48 #itin:18 #ixed:21 #juev:31 #just:32 #kids:21 #kill:26
+#king:54 #lado:35 #lame:38 #lamo:21 #larm:-20 #last:23 #late:-58 #lcan:27 #leas:76 #lego:21 #lela:72 #lema:-19
+#lest:20 #lets:24 #ling:29 #llam:19 #lleg:27 #llin:29 #lune:-36 #lvid:46 #mana:47 #mayb:25 #mbia:-47 #mbre:19
+#mbsu:-20 #mebo:18 #mejo:35 #mens:-19 #ment:63 #migo:29 #mind:32 #ming:112 #mino:-24 #mins:-19 #miss:-43 #mole:20
+#more:44 #morr:74 #move:-43 #mpos:52 #mpre:22 #nada:-23 #name:19 #nana:62 #ncar:19 #ncel:207 #ndan:26 #nday:20
+#need:52 #nfer:19 #nfir:-19 #ngam:-33 #nged:41 #ngun:-32 #ning:-30 #nmig:33 #nnin:-21 #nobo:19 #nomb:19 #nsaj:-19
+#nste:-19 #ntam:19 #ntme:48 #ntra:-18 #nule:121 #nymo:54 #oble:-23 #obod:19 #ocup:-24 #oday:94 #oder:77 #odre:75
+#oing:28 #oint:45 #okin:50 #oles:23 #olvi:45 #ombr:18 #omeb:18 #omin:114 #omor:74 #onfi:-19 #onga:-32 #onmi:30
+#ooki:51 #orge:46 #orit:-24 #orre:37 #orri:-32 #orro:78 #orry:84 #osib:60 #ospi:24 #ospo:-32 #otal:18 #otro:36
+#ould:-44 #ount:26 #ovid:28 #paci:24 #paso:-20 #peni:22 #pent:19 #perd:18 #pere:59 #pita:24 #plea:66 #pode:87
+#podr:73 #poin:46 #pong:-32 #posi:76 #posp:-32 #ppen:21 #ppoi:46 #preo:-26 #prob:-27 #pued:-18 #pues:27 #pull:18
+#punt:28 #push:-20 #qued:19 #quit:123 #raba:40 #raig:-19 #rasa:-33 #ratc:46 #remo:29 #reoc:-26 #repe:19 #resc:-20
+#rese:79 #revo:19 #rgen:25 #rget:46 #ribo:23 #ries:-33 #rike:23 #ring:-29 #rita:-24 #rnes:-20 #robl:-27 #rong:-25
+#rows:18 #rren:33 #rrep:20 #rrie:-32 #rrow:74 #rsda:47 #sado:-40 #saje:-18 #same:-26 #scra:68 #scul:38 #sday:53
+#serv:78 #show:30 #sibl:58 #sick:28 #siem:32 #sist:109 #skip:23 #slot:30 #sold:29 #some:45 #sorr:75 #spac:24 #sper:67
+#spit:24 #spon:-33 #spot:44 #spue:36 #star:-46 #stea:-20 #sted:-22 #ster:29 #stil:-31 #stir:95 #stop:-82 #stri:23
+#tach:24 #take:52 #tale:20 #tame:31 #tard:-47 #tart:-21 #tead:-19 #tela:21 #tend:31 #terd:29 #text:-59 #than:-29
+#that:32 #thdr:48 #then:-30 #thes:-23 #thin:28 #thum:-20 #till:-37 #time:-23 #tion:22 #tire:50 #tmen:47 #toda:93
+#todo:19 #tomo:74 #tota:18 #trab:46 #trai:-26 #tras:-48 #trik:23 #tten:28 #turn:31 #uand:32 #uant:-21 #uede:-27
+#uedo:28 #uelv:21 #uent:18 #ueve:20 #uite:130 #ulel:45 #ulen:47 #ulpe:39 #umbs:-20 #undo:24 #unes:-36 #unta:18
+#urio:20 #urno:27 #ursd:47 #usco:21 #uste:-18 #vemo:-32 #vera:19 #vide:35 #visi:23 #were:-18 #with:38 #wont:57
+#work:-45 #worr:-24 #woul:-21 #wron:-25 #xtin:-19 #yest:29 #ymor:54 %again_later:58 %again_later%away:59
+%again_later%bring:24 %again_later%car:18 %again_later%elsewhere:26 %again_later%fails:18 %again_later%message:18
+%again_later%money:21 %again_later%odometer:34 %again_later%pay_day:37 %again_later%question:34
+%again_later%refuse:27 %again_later%season:35 %again_later%shift_it:58 %again_later%start_again:-21
+%again_later%wrong_one:46 %agree:-138 %agree%away:24 %agree%car:26 %agree%car_part:20 %agree%elsewhere:18
+%agree%leave_me:-22 %agree%on_way:-67 %agree%phone:47 %agree%refuse:-60 %agree%staff:22 %away:127 %away%bad:18
+%away%bring:50 %away%busy:-31 %away%call_off:104 %away%fails:28 %away%family:70 %away%odometer:19 %away%on_way:-35
+%away%question:31 %away%refuse:30 %away%start_again:36 %away%wrong_one:-54 %bad:90 %bad%bring:19 %bad%call_off:93
+%bad%gone_car:20 %bad%money:21 %bad%on_way:28 %bad%question:39 %bad%refuse:39 %bring:161 %bring%busy:27
+%bring%call_off:37 %bring%elsewhere:18 %bring%fails:57 %bring%family:41 %bring%gone_car:55 %bring%leak:43
+%bring%money:25 %bring%odometer:93 %bring%on_way:-25 %bring%phone:44 %bring%question:-33 %bring%refuse:65
+%bring%shift_it:-73 %bring%staff:37 %bring%wrong_one:29 %busy:63 %busy%call_off:50 %busy%fails:-27 %call_off:277
+%call_off%car_part:32 %call_off%do_it:47 %call_off%elsewhere:33 %call_off%fails:63 %call_off%family:67
+%call_off%gone_car:80 %call_off%lift:-18 %call_off%meaning:21 %call_off%message:-55 %call_off%money:85
+%call_off%noise:-24 %call_off%on_way:-83 %call_off%opening:25 %call_off%pay_day:34 %call_off%phone:33
+%call_off%place:31 %call_off%question:73 %call_off%refuse:-21 %call_off%season:45 %call_off%shift_it:29
+%call_off%start_again:20 %call_off%thanks:22 %call_off%who:49 %call_off%wrong_one:-33 %car%gone_car:37
+%car%odometer:-19 %car%on_way:19 %car%refuse:-20 %car%wrong_one:24 %car_part:-19 %car_part%do_it:36
+%car_part%elsewhere:23 %car_part%gone_car:20 %do_it:22 %do_it%elsewhere:22 %do_it%family:34 %do_it%how_long:20
+%do_it%on_way:43 %do_it%question:51 %do_it%shift_it:-29 %do_it%start_again:-23 %do_it%wrong_one:26 %elsewhere:91
+%elsewhere%leave_me:19 %elsewhere%on_way:37 %elsewhere%refuse:21 %elsewhere%shift_it:37 %elsewhere%staff:35
+%elsewhere%wrong_one:36 %fails:32 %fails%gone_car:35 %fails%on_way:78 %fails%refuse:60 %fails%start_again:-24
+%family:82 %family%on_way:35 %family%refuse:60 %gone_car:98 %gone_car%refuse:46 %gone_car%staff:20
+%gone_car%wrong_one:48 %how_long:-39 %how_long%odometer:19 %how_long%refuse:26 %leak:33 %leave_me%odometer:28
+%leave_me%question:26 %leave_me%refuse:-18 %leave_me%shift_it:21 %leave_me%staff:27 %leave_me%start_again:-23
+%message:-61 %message%on_way:18 %message%refuse:-27 %message%start_again:-18 %money:55 %money%on_way:22
+%money%question:24 %money%refuse:18 %noise:-39 %noise%refuse:-18 %odometer:82 %odometer%refuse:-18
+%odometer%shift_it:19 %on_way:-156 %on_way%phone:31 %on_way%place:28 %on_way%refuse:246 %on_way%season:26
+%on_way%shift_it:27 %on_way%staff:25 %on_way%wrong_one:-22 %pay_day:60 %pay_day%refuse:25 %pay_day%season:31
+%phone%shift_it:18 %phone%staff:-28 %phone%who:39 %place%question:-28 %place%refuse:77 %question:-40
+%question%shift_it:40 %question%staff:18 %refuse:118 %refuse%season:32 %refuse%shift_it:-66 %refuse%staff:18
+%refuse%start_again:-19 %refuse%wrong_one:-36 %season:67 %season%shift_it:26 %season%wrong_one:25 %shift_it:-166
+%shift_it%start_again:-27 %staff:52 %staff%wrong_one:28 %start_again:-40 %thanks:-40 %who:52 %wrong_one:18 @?:-160
+@after_visit:-38 @car:-18 @confirm:334 @confirm_stop:-47 @day:-74 @later:105 @nothing:305 @nothing_info:-19
+@odometer:-39 @offers:-75 @reading:-34 @time:-79 @walk_in:-37 ^_$:-35 ^_a:-25 ^_ahi:-32 ^_all:-19 ^_borre:26
+^_can:-105 ^_cancel:-93 ^_cancelar:-63 ^_cancele:69 ^_changed:31 ^_could:-23 ^_count:20 ^_do:-22 ^_drop:19 ^_el:-34
+^_give:22 ^_how:-24 ^_id:22 ^_ill:-21 ^_imposible:18 ^_info:-19 ^_is:-24 ^_kill:20 ^_la:-22 ^_make:-23 ^_me:21
+^_mejor:20 ^_need:-60 ^_no:-98 ^_nop:-33 ^_not:29 ^_olvide:24 ^_on:-19 ^_opt:-36 ^_perdon:-20 ^_please:44 ^_puedo:-40
+^_quite:38 ^_quiten:24 ^_quitenme:20 ^_scratch:27 ^_see:-30 ^_si:-39 ^_siempre:20 ^_still:-28 ^_stop:-32 ^_the:23
+^_thumbsup:-20 ^_thursday:-22 ^_voy:-48 ^_what:-44 ^_wont:42 ^_y:-56 ^_yep:-20 ^_yes:-43 ^_yo:-19 a:59 a__ir:22
+a_ir:52 a_las:-40 a_otro:33 a_poder:77 able:55 able_to:55 about:-49 after:27 after_$:-19 after_all:46 agenda:37
+ahi:-57 ahi__vemos:-24 ahi_nos:-24 ahorita:-23 alcanzo:23 alcanzo_a:27 algo:22 all_$:18 all_set:-30 alla:-35 an:-20
+an_appointment:-24 and:80 and_im:29 anoche:22 anule:26 anulela:48 any:-26 anymore:54 anymore_$:47 appointment:47
+arrepenti:20 asi:34 asi_que:19 asistir:46 at:-55 at_$:-29 atrasado:-21 back:-33 back_out:37 bail:39 be:79 be__to:39
+be_able:39 be_coming:27 be_late:-19 bebe:20 before:-27 booking:55 booking_$:23 borre:27 borre_mi:27 borren:18
+bring:-19 busco:21 call:-35 call__my:23 call_me:-75 call_off:49 calling:24 cambiar:-39 cambiar__cita:-27
+cambiar_mi:-19 cambie:18 came:19 camino:-24 can:-67 can__come:-21 can__drop:-26 can__make:-19 can__me:21 can__my:21
+can_i:-56 can_we:-23 cancel:22 cancel_$:-49 cancel__appointment:-26 cancel__you:22 cancel_it:41 cancel_please:-26
+cancel_thursday:19 cancelar:-34 cancelar_$:-54 cancele:104 cancele_$:18 cancele__favor:23 cancele_lo:20
+cancele_por:28 cancelela:24 cancelo:26 cant:57 cant__it:63 cant_come:62 cant_do:26 cant_make:29 cant_wait:-29
+car_$:22 cayo:19 change:-45 change__appointment:-28 change_my:-29 changed:41 changed__mind:31 changed_my:37 cita:105
+cita_$:48 cita__jueves:29 cita_del:37 cita_y:27 come:80 come_$:33 come_in:32 coming:116 coming_$:68 coming_in:18
+como:-20 con:26 conmigo:30 could:-19 count:30 count__out:32 count_me:31 covid:28 cuando:32 cuanto:-18 day:-34 de:137
+de__agenda:37 de_hoy:26 de_la:23 de_manana:55 de_que:-19 del:136 del_jueves:48 del_trabajo:20 despues:31 did:24
+did_it:25 disculpe:34 disculpe_$:19 do:-24 do_i:-19 dont__my:-64 dont__to:41 dont_need:73 dont_want:20 drop:-24
+drop__off:-28 drop_it:-39 drop_my:22 el:28 el__no:31 el_carro:19 el_lunes:-30 el_viernes:-22 else:25 else_$:23
+en_camino:-22 end:-23 end_$:-18 enfermo:22 es:-44 es_mi:-18 escribo:23 escribo_$:18 ese_carro:-18 eso:-25 espacio:25
+esperen:52 esperen_$:52 este:-28 fell:22 fixed:21 for:89 for__th:24 for_now:19 for_someone:18 for_the:27 forget:46
+free__my:18 friday:-22 from:41 gastar:-19 going:35 going__be:-19 going__have:35 going__make:36 going_to:31 good:-29
+got:34 got__cancel:23 got_it:-24 got_to:54 guy:20 happening:23 have:73 have__back:30 have__cancel:18 have_to:86
+hay:-23 here:-19 hice_$:22 hold:18 hora:18 hospital:24 how:-60 how_about:-24 hoy:61 i:66 i__a:-20 i__an:-18 i__be:69
+i__come:21 i__that:19 i_cant:48 i_come:-26 i_drop:-35 i_have:21 i_was:28 i_wont:27 id:25 id__to:24 ill:-74
+ill__there:-61 ill_be:-53 im:48 im__coming:37 im_not:46 im_out:21 imposible:52 in:93 in_tomorrow:18 info:-22
+info_$:-22 instead:-19 ir:217 ir_$:109 ire:63 ire_$:54 is:-53 it:138 it__is:18 it_anymore:51 it_in:26 it_off:18
+it_to:-19 it_today:20 it_you:23 jueves:31 jueves_$:59 just:30 just__it:45 kids:21 kill:26 la:90 la__a:30 la__del:26
+la__pero:18 la__que:42 la__y:21 la_agenda:37 la_cita:82 las:-20 las_$:-19 last:23 last_night:30 late:-52 late_$:-30
+le:38 le__la:23 les:27 let:24 let_the:20 lets:25 like_to:24 llegar:40 llegar_$:33 llego:21 lo:104 lo__a:-24 lo__en:19
+lo__hoy:27 lo__manana:33 lo_de:63 lo_del:38 lo_mio:25 lo_voy:-25 los:-26 lunes:-36 lunes_$:-26 make__today:20
+make_it:62 manana:62 manana_$:41 mas:-31 maybe:25 me:116 me_$:-52 me__el:28 me__the:30 me_arrepenti:20 me_back:-30
+me_es:34 me_esperen:52 me_la:-19 me_lo:18 me_off:32 me_out:36 me_salio:23 me_to:-20 mejor:36 mejor_no:23 mes:20
+mi:111 mi__del:23 mi__y:21 mi_cita:60 min:-68 min_$:-27 mind:41 mins:-19 mio:22 miss:-39 miss_it:-48 move:-37
+much:-19 my:130 my__dont:32 my__for:21 my_appointment:-29 my_booking:40 my_mind:31 my_name:20 my_spot:27 my_time:24
+nada:-21 name:19 need__cancel:43 need__change:-19 need_it:25 need_to:-42 needs:20 ni:20 ninguna:-24 no_$:-185
+no__a:115 no__asistir:46 no__conmigo:31 no__el:-19 no__esperen:52 no__for:22 no__ir:106 no__llegar:32 no__no:-22
+no__preocupe:-25 no__si:-35 no__va:24 no__voy:-19 no_alcanzo:23 no_es:-27 no_hay:-19 no_ire:63 no_llego:47 no_lo:-21
+no_me:18 no_podre:75 no_puedo:66 no_show:18 no_soy:-20 no_tengo:-18 no_va:28 no_voy:213 no_worries:-33 nombre:19
+nop:-33 nop_$:-33 nos:-51 nos_vemos:-43 not:103 not_$:-23 not__in:20 not__the:-21 not__to:33 not_be:29 not_coming:122
+not_going:26 not_tomorrow:-19 now:-29 now_$:-26 off:70 off_$:-18 off__appointment:20 off__schedule:32 off_my:18
+off_the:47 olvide:24 on_$:-27 on__way:-19 on_it:-19 on_my:-20 on_the:-27 opt:-37 opt_out:-22 otro:36 out:45 paso:-20
+pena:18 please:66 please_$:-34 please__me:31 please__my:39 please_cancel:35 please_dont:-50 please_take:25 poder:77
+poder_ir:20 podre:75 podre_asistir:28 por:22 preocupe:-25 problema:-19 puede:-25 puedo_ir:18 pull:20 push:-20 put:-19
+que:61 que_me:26 quiero_ir:21 quit__me:18 quite:58 quite_la:41 quiten:21 quiten__cita:21 reschedule:-19 salio:22
+same:-26 same_time:-18 say:-23 say_no:-20 scrap:23 scratch:47 se__a:18 se_preocupe:-25 se_va:18 see:-74
+see__tomorrow:-24 see_you:-41 set:-40 set_$:-31 showing:19 si:-98 si_voy:-58 sick:28 siempre:32 siempre_no:27 sin:27
+skip:23 slot:30 so:126 so__can:20 so__me:23 so_cancel:21 so_i:26 sold:30 sold__car:27 sold_the:27 somebody:18
+somebody_else:18 sorry:75 sorry_$:46 soy:-27 spot:44 spot_$:20 start:-19 still:-31 stop:-71 stop_$:-23 stop__me:-26
+stop_texting:-28 strike:23 take:44 take__off:37 take_me:20 tarde:-29 texting:-19 texts:-25 texts_$:-21 th:18 th_$:18
+thanks_$:-21 that:32 the:147 the__for:23 the__i:28 the__thing:28 the_appointment:91 the_car:18 the_schedule:29
+the_th:18 then:-30 these:-21 thing:26 thumbsup:-20 thumbsup_$:-20 thurs:-31 thursday:48 thursday_$:66
+thursday__work:-20 time:-24 time_$:-31 to:148 to__else:25 to__in:23 to__it:24 to__my:-19 to__off:24 to__on:44
+to__out:34 to__to:28 to_bail:39 to_call:21 to_cancel:67 to_change:-37 to_come:47 to_have:37 to_make:46 to_move:-31
+to_somebody:24 to_the:-28 today:66 todays:28 tomorrow:56 tomorrow_please:22 tomorrows:18 totaled:20 trabajar:19
+trabajo:25 turno:27 up:67 up_my:27 va:46 va_a:49 vemos:-32 vemos_$:-22 viernes:-20 voy:-29 voy_$:-52 voy__alla:-19
+voy__camino:-22 voy__ir:24 voy__poder:46 voy_a:47 voy_en:-22 voy_saliendo:-18 vuelvo:22 wait:-22 wait_$:-29
+waiting:18 was:52 we:-29 we__it:-18 week_$:-23 will__be:23 wipe:20 wipe_my:20 withdraw:29 wont:57 wont__able:25
+wont__coming:18 wont__there:49 wont_be:123 wont_make:19 wont_work:-22 work:-55 worries:-33 wrong:-25 y:43 y_$:-55
+y__me:23 ya:-74 ya_$:-40 ya__lo:20 ya__quiero:33 ya__voy:79 ya_me:21 ya_no:76 ya_voy:-66 yep:-20 yes:-54 yesterday:29
+you:-21 you_can:37 you_tomorrow:-23
 """

@@ -1,122 +1,104 @@
 """What speaks for and against `choose`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "choose"
-BIAS = -276
+BIAS = -286
 WEIGHTS = """\
-#abad:-25 #able:20 #abou:-52 #acer:24 #ados:19 #agar:22 #aldr:-19 #algu:20 #alqu:27 #anda:30 #ante:30 #anto:25
-#anyt:-62 #apun:24 #arar:-33 #arde:-20 #arli:42 #arly:-71 #arou:-21 #arro:29 #asie:41 #ater:-33 #atev:47 #atte:76
-#atur:-31 #avor:57 #aybe:-51 #back:27 #bado:-25 #befo:18 #best:43 #blem:42 #body:24 #boss:-38 #both:57 #bout:-54
-#brak:32 #brin:48 #cant:-101 #carr:21 #cesi:32 #chan:-21 #ched:-20 #cheq:21 #chev:24 #chin:35 #cion:32 #cita:-35
-#clar:-33 #cloc:34 #clos:30 #cond:67 #cort:20 #coul:-35 #crib:-23 #cuan:21 #cupo:36 #dale:27 #dejo:24 #digo:-20
-#dito:26 #dnes:35 #down:20 #dria:-33 #driv:22 #drop:25 #each:-37 #earl:-26 #easi:41 #ebod:25 #eces:31 #econ:67
-#ecto:22 #edne:26 #efer:48 #efor:18 #egun:54 #eith:-56 #ejor:-78 #emos:26 #empr:-45 #ence:29 #endi:30 #endr:-28
-#engo:24 #enta:33 #eone:24 #eque:21 #eren:22 #eres:-21 #erfe:48 #erne:37 #esas:-25 #esda:40 #esit:32 #esnt:-27
-#espe:33 #esta:37 #este:-22 #etal:59 #evar:21 #ever:73 #favo:57 #fect:48 #fere:22 #fine:52 #firs:23 #fore:18
-#forg:-22 #fren:23 #game:18 #goin:21 #gone:-20 #grac:27 #guna:-105 #gund:59 #guno:-50 #hace:32 #hate:46 #have:26
-#hequ:21 #heve:24 #hich:30 #hing:-44 #hone:19 #hose:-34 #houl:26 #hour:-30 #hurs:29 #ible:-57 #iche:24 #iera:35
-#iern:29 #iero:29 #iest:66 #ight:42 #imer:62 #impo:-36 #ings:-20 #ingu:-159 #inst:-56 #irst:23 #iste:34 #ithe:-56
-#keys:20 #kind:23 #laro:-33 #last:43 #late:-63 #ldri:-19 #lema:22 #leva:29 #leve:22 #lier:18 #lies:24 #like:-28
-#llev:52 #lock:38 #long:33 #lose:30 #lqui:27 #ltim:77 #lune:-50 #mage:-19 #mand:40 #matt:75 #mayb:-51 #mber:55
-#mebo:25 #mejo:-78 #meon:24 #mera:27 #mero:54 #meta:49 #mism:21 #morn:24 #morr:-31 #mpos:-36 #mpra:-39 #nada:-34
-#nday:-34 #ndra:-20 #nece:32 #need:84 #neit:-162 #nesd:26 #next:-81 #ngun:-159 #nigh:32 #ning:-163 #none:-109
-#noon:-32 #nste:-45 #ntem:21 #ntes:24 #nton:21 #numb:55 #nume:19 #nyth:-54 #oble:44 #ocho:20 #oclo:27 #ocup:35
-#oesn:-27 #oing:33 #omeb:25 #omeo:24 #omor:-37 #opci:41 #open:43 #opti:49 #orge:-21 #orks:42 #orni:23 #orqu:25
-#orro:-32 #orry:-44 #osib:-48 #ossi:-27 #ould:-28 #oure:19 #over:36 #pcio:40 #perf:48 #pero:-43 #phon:19 #plan:28
-#porq:25 #posi:-37 #poss:-27 #pran:-50 #pref:60 #pres:38 #prim:61 #prob:44 #ptio:49 #pued:-24 #pues:24 #punt:23
-#quie:25 #quit:-35 #rake:32 #rano:-35 #rday:-36 #rech:24 #refe:48 #renc:23 #rfec:48 #rget:-21 #ribe:-21 #rime:62
-#ring:77 #rise:25 #rlie:42 #rnes:29 #rnin:24 #robl:44 #roun:-21 #rque:34 #rrow:-31 #saba:-25 #sald:-19 #same:-25
-#satu:-30 #scri:-23 #sday:43 #seco:67 #segu:48 #sent:21 #shou:26 #sibl:-74 #side:23 #sito:36 #slot:45 #some:32
-#sorr:-44 #sper:28 #ssib:-26 #stad:28 #star:27 #stea:-45 #sted:19 #stil:46 #suit:26 #sund:-18 #tado:33 #take:54
-#tard:-24 #tart:29 #tead:-45 #tely:20 #teme:35 #temp:-54 #tend:-21 #teng:29 #teve:47 #that:18 #them:32 #then:-18
-#ther:-49 #they:19 #thin:-52 #this:-31 #thos:-34 #thur:38 #till:52 #tima:53 #timo:27 #tion:58 #toca:-22 #tomo:-23
-#tres:20 #tter:61 #turd:-30 #ualq:27 #uant:26 #uede:-19 #uedo:20 #ueve:22 #uier:55 #uits:28 #ulti:76 #umbe:55
-#umer:19 #undo:27 #unes:-50 #unte:24 #urda:-30 #vemo:28 #vier:28 #wedn:26 #weds:24 #week:-86 #well:26 #were:-19
-#whic:30 #will:51 #with:56 #wont:-28 #woul:-18 #your:35 #ythi:-55 #zero:-22 %again_later:44 %again_later%agree:63
-%again_later%away:20 %again_later%bring:55 %again_later%busy:33 %again_later%call_off:39 %again_later%car_part:39
-%again_later%do_it:30 %again_later%doubt:18 %again_later%lift:46 %again_later%meaning:19 %again_later%opening:33
-%again_later%phone:24 %again_later%question:52 %again_later%refuse:23 %again_later%season:-32 %again_later%staff:26
-%again_later%start_again:41 %again_later%wrong_one:28 %agree:191 %agree%away:54 %agree%bring:41 %agree%busy:70
-%agree%car_part:78 %agree%elsewhere:21 %agree%fails:18 %agree%gone_car:25 %agree%how_long:93 %agree%lift:42
-%agree%meaning:19 %agree%money:52 %agree%noise:26 %agree%odometer:27 %agree%on_way:31 %agree%opening:21
-%agree%pay_day:18 %agree%phone:27 %agree%question:134 %agree%season:-22 %agree%shift_it:66 %agree%staff:42
-%agree%start_again:32 %agree%thanks:53 %agree%wrong_one:29 %away:138 %away%busy:23 %away%lift:37 %away%on_way:36
-%away%wrong_one:25 %bad:-36 %bring:126 %bring%call_off:51 %bring%do_it:30 %bring%lift:36 %bring%money:29
-%bring%on_way:29 %bring%opening:23 %bring%shift_it:46 %bring%start_again:35 %bring%thanks:25 %bring%wrong_one:20
-%busy%fails:-26 %busy%lift:22 %busy%question:26 %busy%refuse:38 %busy%wrong_one:21 %call_off:-123 %call_off%do_it:-25
-%call_off%gone_car:26 %call_off%how_long:53 %call_off%lift:21 %call_off%on_way:20 %call_off%phone:-19
-%call_off%question:29 %call_off%refuse:-40 %call_off%shift_it:52 %call_off%staff:30 %call_off%start_again:48
-%car%gone_car:-27 %car%lift:28 %car%question:28 %car%refuse:38 %car_part:166 %car_part%fails:44 %car_part%noise:24
-%car_part%on_way:30 %car_part%start_again:21 %do_it:20 %doubt:-23 %doubt%how_long:24 %doubt%question:25
-%doubt%shift_it:29 %elsewhere%phone:18 %elsewhere%staff:24 %fails:62 %fails%refuse:-35 %fails%start_again:30
-%family%shift_it:19 %gone_car%refuse:31 %how_long%lift:23 %how_long%on_way:-28 %how_long%question:23
-%how_long%thanks:24 %leave_me:-72 %leave_me%opening:18 %leave_me%start_again:20 %lift:149 %lift%on_way:37
-%lift%question:27 %lift%refuse:80 %lift%shift_it:22 %meaning:96 %meaning%question:29 %meaning%wrong_one:18 %money:66
-%money%on_way:37 %noise:68 %odometer:80 %odometer%on_way:25 %odometer%question:36 %on_way:43 %on_way%question:27
-%opening:79 %pay_day%season:-20 %phone:48 %phone%shift_it:24 %phone%staff:34 %place:45 %place%question:26
-%question%refuse:73 %question%shift_it:60 %question%start_again:19 %question%who:-62 %question%wrong_one:39
-%refuse:-55 %refuse%shift_it:44 %refuse%start_again:35 %season:-66 %season%shift_it:-18 %shift_it:-62 %staff:26
-%staff%wrong_one:34 %start_again:88 %thanks:147 %who:-69 %wrong_one:27 @?:-89 @after_visit:-28 @car:-28 @confirm:-100
-@confirm_stop:-21 @day:-50 @later:-54 @nothing:-67 @odometer:-20 @offers:607 @offers_:34 @reading:-20 @time:-55
-@times:160 @walk_in:-30 ^_after:-19 ^_afternoon:25 ^_ahi:26 ^_all:45 ^_am:34 ^_antes:-25 ^_anything:-18 ^_both:42
-^_call:-23 ^_can:-69 ^_cant:-98 ^_claro:-20 ^_could:-50 ^_cualquiera:37 ^_dale:22 ^_de:-29 ^_do:-35 ^_doesnt:50
-^_either:111 ^_el:163 ^_en:-19 ^_first:65 ^_forget:-21 ^_fri:19 ^_friday:115 ^_got:-37 ^_have:-18 ^_hm:-49 ^_hmm:-61
-^_how:-150 ^_ill:66 ^_im:-25 ^_is:-81 ^_la:184 ^_las:21 ^_last:39 ^_let:-32 ^_make:-31 ^_maybe:-43 ^_me:51
-^_mejor:-86 ^_muy:-76 ^_nada:-26 ^_nd:39 ^_neither:-161 ^_ni:-18 ^_ninguna:-101 ^_ninguno:-42 ^_no:-80 ^_none:-99
-^_noon:-22 ^_not:-102 ^_numero:20 ^_ok:18 ^_parar:-33 ^_put:36 ^_que:-26 ^_quiero:18 ^_quit:-29 ^_se:-23 ^_second:36
-^_si:78 ^_sure:22 ^_the:180 ^_thurs:29 ^_thursday:-31 ^_too:-134 ^_tuesday:23 ^_viernes:27 ^_what:-124 ^_whichever:25
-^_who:-36 ^_works:27 ^_y:-53 ^_yes:-18 ^_zero:-22 a__day:-18 a__home:18 a__hora:-20 a__por:23 a_las:-91 a_mi:25
-a_que:-20 about:-52 after__th:-18 after_you:20 afternoon:24 afternoon_$:-18 again_$:22 ahi:88 ahi_nos:25 al:62
-all__them:44 all_of:43 am:42 and:92 and__need:35 and_ill:20 and_what:19 antes:26 antes_$:22 any:-18 any__those:58
-any_day:-23 any_of:55 anything:-54 apunteme:24 are:-25 around:-21 around_$:-19 ask:-68 ask_me:-22 at:30 at_$:-25
-back:28 back_$:21 be:-19 be_$:-42 before:18 before_$:24 before_i:-19 best:43 best_$:30 better_$:-21 boss:-38
-boss_$:-31 both:57 brakes:21 bring:41 but:-103 but__have:20 but__me:18 but_i:23 cae:38 came_on:19 can:-67 can__be:-47
-can__do:-52 can_do:18 can_it:-51 can_we:-27 can_you:-26 cant:-100 cant_do:-53 carro:21 carro__para:20
-carro_prestado:28 cheque:21 cita:-35 claro:-33 claro__si:-21 claro_que:-21 close:21 con:69 could:-47 could__do:-40
-could_you:-39 cual:-28 cualquiera:35 cualquiera_de:35 cuanto:25 da:41 da_igual:19 dale:22 day:-69 day_$:-32
-day_for:-25 de:104 de__dos:23 de__me:-20 de_eso:-18 de_la:18 de_las:82 decide:23 dejo:24 del:66 del_viernes:24
-dia:-39 dia_$:-25 digame:19 digo:-20 digo_$:-19 do:-30 do_$:-22 do__at:27 do__need:25 do_friday:-23 do_i:35
-do_instead:-31 do_they:20 do_you:40 does_it:21 doesnt:-27 doesnt_work:-93 dos:38 dos_$:38 down:21 down_for:20 drop:26
-earlier:18 early:-87 early_$:-105 eh:20 either:106 el:90 el__las:24 el__me:20 el__mejor:-25 el__no:19 el__pero:-83
-el__temprano:18 el_de:49 el_lunes:-74 el_martes:-40 el_mas:44 el_primero:52 el_que:39 el_sabado:-29 el_segundo:28
-el_ultimo:27 en:-20 en__tarde:-27 en_la:-20 es_$:-21 es__cita:-26 esa:31 esas:-29 eso_$:20 esta:23 favor:57
-favor_$:34 fine:52 fine__me:33 fine_with:22 first:23 first_$:-53 first_one:44 for:-26 for_$:-22 for_me:-59
-for_thursday:20 for_you:41 forget:-21 forget_it:-20 fri:18 friday:19 friday_$:-103 friday__and:26 friday__it:19
-friday_afternoon:18 friday_but:-40 friday_is:21 go:52 go__friday:21 go_with:41 going:21 going_to:22 gone:-20 got:-64
-got_anything:-28 hacer:25 have:27 have_a:-18 have_to:19 hm:-49 hmm:-61 hour:-26 how:-21 how__is:-21 how__should:18
-how__will:24 how_about:-21 how_long:29 how_much:-23 hoy:21 i:64 i__do:26 i__for:31 i__make:21 i__to:21 i_can:50
-i_plan:23 id__the:29 id_prefer:29 if:20 if_it:23 ill:128 ill__a:20 ill__the:18 ill_have:24 ill_need:20 ill_take:31
-im:-26 imposible:-36 in:-58 in_$:-19 in__afternoon:-19 in__day:-26 in_for:19 in_the:-50 instead:-45 instead_$:-51
-is:79 is__a:34 is__cost:-20 is__for:18 is__going:23 is__open:18 is__with:20 is_fine:25 is_it:-36 is_no:-22
-is_still:25 is_this:-27 is_too:-42 is_your:19 it__the:-25 it_be:-50 it_is:69 it_take:22 jueves_$:46 jueves__a:-67
-jueves_pero:-67 keys:20 la:243 la__en:25 la_cita:-18 la_de:40 la_del:38 la_primera:27 la_segunda:27 la_ultima:41
-las_$:-85 las_dos:39 last:43 last_one:27 late:-66 late__me:-34 later:-24 later_one:28 le:73 le__a:42 le_toca:-19
-le_van:29 les:23 let:-41 let_me:-45 like:-28 like_$:-43 lleven:22 lo_espero:18 long:28 long__it:26 long_will:24
-lunes:-50 lunes_$:-53 make_it:-21 mas_temprano:32 matter:68 maybe:-51 maybe_next:-42 me:99 me__ahi:19 me__al:19
-me__el:-31 me__for:28 me__igual:19 me__mejor:22 me__my:-32 me_back:22 me_da:42 me_down:23 me_queda:-23 me_quedo:21
-me_sale:-21 me_the:31 mejor:-78 mejor__lunes:-45 mejor_el:-50 metal:49 metal__metal:21 mi:49 monday:-18 monday_$:18
-monday__be:-41 monday_but:-20 morning:31 much__it:-30 muy:-75 muy_temprano:-77 my:19 my_boss:-46 nada:-34 nada_de:-21
-nd:35 necesito:26 necesito__me:28 necesito_que:28 need:86 need_a:36 neither:-162 next:-81 next_week:-58 ni:-46
-ni_la:-29 ninguna:-105 ninguno:-54 ninguno__los:-20 ninguno_de:-21 no:-80 no_$:-57 no__el:25 no__la:30
-no__problema:22 no_good:-29 no_me:-21 no_puedo:-20 no_tengo:33 none:-109 none__those:-50 none_of:-71 noon:-47
-noon_$:-57 nos:35 nos_vemos:28 not:-100 not_friday:-49 number:56 numero:19 o:18 ocho:20 oclock:27 ocupo:36 of:76
-of_them:34 ok_$:-23 on:-37 on_$:19 on_friday:-49 one:206 one_$:23 one__much:39 one_and:31 one_how:33 one_please:24
-opcion:41 open:44 open_$:41 option:49 otra__que:19 otra_vez:18 out:26 over:20 over_$:18 para:42 parar:-33 parar_$:-32
-perfect:26 perfecto:22 pero:-51 pero__las:-76 pero__que:21 pero_a:-78 pero_que:-19 pick:21 plan:23 please_$:-71
-please_and:24 pm:38 por:51 por_favor:59 porque:25 possible:-24 possible_$:-23 prefer:29 prestado:28 primera:27
-primero:35 problem:23 problema:22 put:34 put__down:23 put_me:31 que:92 que__toca:-19 que__van:29 que_hora:-19
-que_me:23 que_si:-23 queda:-24 queda_$:-60 quedo:25 quien:-25 quiero:23 quit:-30 quit_$:-29 ring:23 run_me:20
-sabado:-25 saldria:-19 same:-25 same_time:-18 saturday:-30 saturday_$:-33 second:67 second_$:25 see:22 see__then:32
-see_you:32 segunda:31 segundo:28 segundo_$:23 should:26 should__plan:23 should_i:26 si_$:-80 si__bien:-18 si_pero:21
-sirve_$:-19 slot:47 so:38 somebody:25 somebody__me:18 someone:24 sorry:-44 sorry_$:-43 still:46 suits:28 sunday:-18
-take:58 take_$:21 take_it:20 take_the:27 tarde:-19 te:-30 te_digo:-19 temprano:-35 temprano_$:-38 tengo:25 th:-78
-th_$:-41 that:18 that_day:-18 that_time:31 the:220 the__before:24 the__for:-26 the__if:19 the__one:76 the_am:23
-the_day:-24 the_earlier:20 the_first:41 the_friday:35 the_later:25 the_pm:31 the_second:26 the_th:-76 them:32
-then:-18 they:19 thing:21 this:-31 this_$:-28 this_one:20 those:-34 those_$:36 three_$:-19 thurs:26
-thursday__work:-44 thursday_at:40 to:135 to__it:19 to__me:41 to_me:36 toca:-21 toca_$:-19 tomorrow:-35 tomorrow_$:-32
-too:-152 too_$:28 too__for:-46 too_early:-118 too_late:-59 tres:20 tuesday__is:24 two:59 two_$:32 ultima:49 ultimo:27
-un:55 uno:24 van:28 van_a:29 vemos:28 vemos_$:28 vez:21 vez_que:19 viernes:29 viernes_me:26 was:-18 we:-34
-we__instead:-21 we_do:-26 wednesday:26 weds:24 week:-80 week_$:-57 were:-19 what:-61 what__your:19 what_about:-42
-whatever:41 whichever:24 who:-39 who__this:-34 who_is:-36 why:18 will:51 will_it:24 with:61 with_me:25 wont:-28
-wont_work:-26 work:-33 work_$:-65 work__me:-22 works:42 works_$:29 would:-18 y:29 y__digo:-19 y__me:18 y_me:33
-y_no:18 y_te:-29 ya:-18 yes_but:18 yes_please:-41 you:59 you_$:67 you_do:-61 you_then:32 youre:19 zero:-22
+#abad:-22 #abou:-58 #acer:19 #agar:19 #alqu:31 #anda:20 #ando:-18 #ante:20 #anto:22 #anyt:-66 #apun:18 #arar:-24
+#arde:-18 #arli:34 #arly:-60 #arro:22 #asie:28 #asta:-26 #ater:-18 #atev:33 #atte:52 #atur:-28 #avor:53 #aybe:-42
+#back:27 #bado:-22 #bast:-24 #befo:19 #best:31 #blem:29 #body:21 #boss:-31 #both:50 #bout:-60 #brak:29 #brin:35
+#cant:-102 #casa:18 #cesi:30 #chev:25 #chin:27 #cion:47 #cita:-23 #cloc:31 #clos:30 #coja:22 #come:-18 #cond:59
+#coul:-37 #crib:-20 #cupo:26 #dale:19 #dejo:18 #digo:-19 #dito:18 #dnes:26 #does:-20 #dria:-28 #driv:19 #drop:19
+#each:-28 #earl:-23 #ease:22 #easi:28 #ebod:23 #eces:29 #econ:59 #ecto:30 #edne:19 #efer:37 #efor:19 #egun:51
+#eith:-60 #ejor:-62 #emos:18 #empr:-34 #ence:21 #endi:21 #endr:-21 #enta:31 #ente:24 #eres:-22 #erfe:57 #erne:33
+#esas:-21 #esda:28 #esit:30 #esnt:-32 #espe:27 #esta:43 #este:-24 #etal:42 #evar:23 #ever:57 #eves:23 #favo:53
+#fect:57 #fine:51 #firs:20 #fore:18 #forg:-18 #goin:24 #grac:26 #guna:-90 #gund:54 #guno:-42 #hace:24 #hank:18
+#hate:32 #heve:25 #hich:31 #hing:-54 #hola:-34 #home:20 #hose:-46 #houl:21 #hour:-34 #hurs:25 #ible:-36 #iche:25
+#iera:43 #iern:27 #iero:29 #iest:44 #ight:39 #imer:49 #impo:-28 #ingu:-135 #inst:-52 #inte:-18 #irst:20 #iste:27
+#ithe:-60 #juev:23 #last:43 #late:-51 #leas:25 #leva:30 #leve:23 #lier:18 #like:-28 #llev:50 #lock:34 #long:30
+#lose:29 #lqui:31 #ltim:62 #lune:-32 #mana:-18 #mand:27 #matt:51 #mayb:-42 #mber:45 #mebo:23 #mejo:-61 #mera:27
+#mero:40 #meta:35 #morn:21 #mpos:-28 #mpra:-30 #nada:-27 #nday:-29 #nece:29 #need:81 #neit:-147 #nesd:19 #next:-67
+#ngun:-135 #nigh:27 #ning:-136 #none:-104 #noon:-26 #nste:-43 #ntad:18 #nter:-18 #ntes:18 #nton:22 #numb:45 #nyth:-61
+#oble:31 #ocho:18 #oclo:25 #ocup:32 #oesn:-32 #oing:33 #omeb:23 #omor:-21 #opci:35 #open:30 #opti:43 #orks:46
+#orni:20 #orqu:18 #orry:-42 #osib:-38 #ossi:-21 #ould:-38 #over:23 #pcio:35 #perf:57 #pero:-18 #plan:23 #plea:22
+#porq:18 #posi:-30 #poss:-21 #pran:-38 #pref:51 #pres:30 #prim:49 #prob:31 #ptio:43 #punt:24 #qued:21 #quie:28
+#quit:-28 #rake:29 #rano:-28 #rday:-35 #rech:23 #refe:37 #rfec:57 #ribe:-18 #rime:49 #ring:52 #rlie:34 #rnes:27
+#rnin:21 #robl:31 #rque:25 #saba:-22 #same:-27 #satu:-28 #scoj:22 #scri:-20 #sday:32 #seco:59 #segu:46 #sent:21
+#shou:21 #sibl:-58 #sies:28 #sito:33 #slot:36 #some:24 #sorr:-42 #sper:23 #ssib:-21 #stad:24 #star:26 #stea:-43
+#stil:34 #suit:19 #tado:27 #take:52 #tard:-22 #tart:20 #tead:-43 #teme:26 #temp:-41 #teng:18 #teve:33 #them:20
+#ther:-56 #thin:-59 #this:-39 #thos:-45 #thur:32 #till:38 #tima:43 #timo:22 #tion:49 #tres:19 #tter:46 #turd:-28
+#ualq:31 #uant:22 #uedo:21 #ueve:33 #uier:53 #uits:22 #ulti:62 #umbe:45 #undo:23 #unes:-32 #unte:18 #urda:-28
+#uste:19 #vemo:20 #vier:31 #wedn:19 #week:-71 #well:20 #were:-19 #what:-21 #whic:31 #will:43 #with:44 #wont:-23
+#woul:-22 #your:24 #ythi:-61 %again_later%agree:55 %again_later%bring:44 %again_later%busy:25
+%again_later%call_off:40 %again_later%car_part:28 %again_later%lift:40 %again_later%on_way:19 %again_later%opening:32
+%again_later%phone:22 %again_later%question:23 %again_later%refuse:34 %again_later%season:-28 %again_later%staff:19
+%again_later%start_again:31 %again_later%wrong_one:23 %agree:306 %agree%away:57 %agree%bring:39 %agree%busy:58
+%agree%call_off:20 %agree%car_part:58 %agree%do_it:18 %agree%elsewhere:21 %agree%gone_car:28 %agree%how_long:90
+%agree%lift:45 %agree%money:38 %agree%noise:28 %agree%odometer:23 %agree%on_way:43 %agree%opening:29 %agree%phone:28
+%agree%place:21 %agree%question:128 %agree%refuse:24 %agree%shift_it:67 %agree%staff:28 %agree%start_again:31
+%agree%thanks:46 %agree%wrong_one:25 %away:127 %away%busy:20 %away%lift:41 %away%on_way:34 %away%refuse:20
+%away%wrong_one:18 %bring:106 %bring%call_off:51 %bring%do_it:21 %bring%lift:33 %bring%money:19 %bring%on_way:33
+%bring%opening:21 %bring%shift_it:42 %bring%start_again:25 %bring%thanks:18 %busy:-23 %busy%fails:-21 %busy%lift:22
+%busy%refuse:30 %call_off:-129 %call_off%how_long:35 %call_off%lift:21 %call_off%on_way:34 %call_off%question:36
+%call_off%refuse:-61 %call_off%shift_it:47 %call_off%staff:22 %call_off%start_again:42 %car%gone_car:-24 %car%lift:27
+%car%odometer:18 %car%question:19 %car%refuse:40 %car_part:141 %car_part%fails:45 %car_part%on_way:24 %doubt:-19
+%doubt%how_long:26 %doubt%question:25 %doubt%shift_it:26 %elsewhere%staff:21 %fails:52 %fails%refuse:-28
+%fails%start_again:21 %gone_car%refuse:22 %how_long%on_way:-27 %how_long%question:21 %how_long%thanks:25
+%leave_me:-77 %lift:128 %lift%odometer:21 %lift%on_way:43 %lift%refuse:66 %lift%shift_it:18 %meaning:69
+%meaning%question:25 %money:53 %money%on_way:27 %noise:57 %odometer:70 %odometer%on_way:37 %odometer%question:23
+%on_way:60 %on_way%opening:18 %on_way%question:27 %opening:64 %pay_day%season:-18 %phone:26 %phone%staff:23 %place:42
+%place%question:21 %question%refuse:58 %question%shift_it:64 %question%who:-54 %question%wrong_one:31 %refuse:-73
+%refuse%shift_it:30 %refuse%start_again:32 %refuse%thanks:19 %season:-56 %shift_it:-52 %staff%wrong_one:21
+%start_again:64 %thanks:133 %who:-61 @?:-80 @after_visit:-34 @car:-29 @confirm:-96 @confirm_stop:-20 @day:-57
+@later:-46 @nothing:-70 @odometer:-19 @offers:585 @offers_:28 @reading:-20 @time:-61 @times:160 @walk_in:-34
+^_afternoon:21 ^_all:36 ^_am:32 ^_antes:-20 ^_anything:-18 ^_basta:-24 ^_both:34 ^_call:-19 ^_can:-63 ^_cant:-99
+^_could:-48 ^_cualquiera:36 ^_de:-21 ^_do:-30 ^_doesnt:33 ^_either:86 ^_el:134 ^_first:47 ^_friday:93 ^_got:-34
+^_hm:-36 ^_hmm:-45 ^_hola:-34 ^_how:-123 ^_ill:63 ^_im:-20 ^_is:-67 ^_jueves:20 ^_la:167 ^_las:19 ^_last:35 ^_let:-27
+^_make:-24 ^_maybe:-34 ^_me:41 ^_mejor:-76 ^_muy:-64 ^_nada:-20 ^_nd:28 ^_neither:-146 ^_ninguna:-85 ^_ninguno:-36
+^_no:-89 ^_none:-92 ^_not:-87 ^_numero:18 ^_ok:22 ^_parar:-24 ^_put:27 ^_que:-24 ^_quit:-22 ^_se:-18 ^_second:27
+^_si:64 ^_sure:20 ^_the:160 ^_thurs:25 ^_too:-118 ^_viernes:30 ^_what:-112 ^_whatever:29 ^_whichever:26 ^_who:-27
+^_works:21 ^_y:-45 a__casa:21 a__to:20 a_las:-84 a_mi:24 about:-58 afternoon:21 ahi:78 al:51 all__them:33 all_of:32
+am:28 and:84 and__need:32 and_ill:26 antes:20 any__those:47 any_of:41 anything:-60 anything_but:-18 apunteme:18
+ask:-58 ask_me:-18 at_$:-23 back:27 basta:-24 be_$:-24 be_best:19 be_better:-28 be_there:19 before:19 before_$:18
+best:31 best_$:22 boss:-31 boss_$:-26 both:50 bring:29 but:-79 but__it:-35 cae:29 can:-64 can__be:-36 can__do:-52
+can_it:-39 can_we:-25 can_you:-27 cant:-102 cant_do:-58 carro__para:18 carro_prestado:24 casa:18 casa_$:19 cita:-29
+close:23 con:51 could:-46 could__do:-31 could_you:-31 cual:-21 cualquiera:39 cualquiera_de:36 cuanto:22 da:33 day:-59
+day_$:-26 day__me:-18 day_for:-18 de:76 de__dos:26 de_las:67 dejo:18 del:56 del_viernes:21 dia:-47 dia_$:-24 digo:-19
+digo_$:-18 do:-49 do_$:-19 do__at:19 do__need:18 do_friday:-26 do_i:27 do_instead:-30 do_you:32 does_it:19 doesnt:-32
+doesnt_matter:46 doesnt_work:-77 dos:40 dos_$:38 drop:19 earlier:18 earlier_one:18 early:-70 early_$:-93 eh:19
+either:79 either_$:30 el:69 el__a:-20 el__las:19 el__me:27 el__mejor:-18 el__pero:-71 el_de:40 el_lunes:-56
+el_martes:-34 el_mas:36 el_primero:43 el_que:31 el_sabado:-24 el_segundo:23 el_ultimo:22 el_viernes:-20 en__tarde:-28
+es__cita:-19 esa:31 esas:-24 esta:28 favor:53 favor_$:31 fine:51 fine__me:28 fine_with:20 first:20 first_$:-39
+first_one:30 for:-42 for_$:-22 for_me:-56 for_you:28 friday_$:-95 friday__and:24 friday_but:-32 go:51 go__friday:20
+go_with:35 going:24 going_to:19 got:-61 got_anything:-31 hacer:19 hm:-36 hmm:-45 hola:-34 home:20 hour:-29 how:-29
+how__will:20 how_about:-22 how_long:27 how_much:-24 i:52 i__for:26 i_can:46 i_need:18 i_plan:19 id__the:23
+id_prefer:23 ill:126 ill__a:19 ill__the:19 ill__there:22 ill_be:23 ill_have:19 ill_need:19 ill_take:28 im:-19
+imposible:-28 in:-40 in__day:-20 in_the:-31 instead:-43 instead_$:-47 is:61 is__a:24 is__going:20 is__with:18
+is_fine:21 is_it:-25 is_this:-25 is_too:-37 it__the:-30 it_be:-47 it_is:59 it_take:21 jueves:23 jueves_$:32
+jueves__a:-50 jueves_pero:-50 la:222 la__en:22 la_de:40 la_del:32 la_primera:27 la_segunda:27 la_tarde:-22
+la_ultima:33 las_$:-73 las_dos:36 last:43 last_one:26 late:-59 late__me:-30 late__the:-19 late_in:-19 later_one:25
+le:47 le__a:31 le_van:22 les:18 let:-36 let_me:-36 like:-28 like_$:-36 lleven:23 long:26 long__it:23 long_will:21
+lunes:-32 lunes_$:-43 mas_temprano:30 matter:46 maybe:-42 maybe_next:-34 me:86 me__a:21 me__el:-23 me__for:21
+me__mejor:21 me__my:-30 me_da:33 me_down:18 me_lleven:23 me_the:23 mejor:-61 mejor__lunes:-36 mejor_el:-40 metal:35
+mi:47 monday__be:-30 morning:27 much__it:-22 muy:-65 muy_temprano:-65 my_boss:-38 nada:-27 nd:26 necesito:26
+necesito__me:27 necesito_que:27 need:82 need_a:42 neither:-147 neither_$:-62 next:-67 next_week:-48 ni:-35 ni_la:-21
+ninguna:-90 ninguno:-45 no:-89 no_$:-52 no__el:18 no__la:22 no_good:-24 no_me:-20 no_tengo:23 none:-104
+none__those:-55 none_of:-71 noon:-41 noon_$:-48 nos:25 nos_vemos:20 not:-87 not_friday:-42 number:45 o:20 ocho:18
+oclock:25 ocupo:27 of:31 of_them:22 ok:21 on:-23 on_$:18 on_friday:-38 one:178 one_$:25 one__much:31 one_and:24
+one_how:28 one_please:20 opcion:35 open:31 open_$:30 option:43 para:30 parar:-24 parar_$:-24 perfect:20 perfecto:30
+pero:-27 pero__a:22 pero__las:-65 pero__que:20 pero_a:-67 pero_voy:22 pick:26 plan:19 please:23 please_$:-37
+please_and:19 pm:32 por:43 por_favor:55 porque:18 possible:-18 possible_$:-18 prefer:23 prestado:24 prestado_para:18
+primera:27 primero:23 put:26 put__down:18 put_me:23 que:109 que__lleven:23 que__van:22 que_me:22 queda_$:-49
+quedan:20 quedo:19 quien:-21 quit:-23 quit_$:-22 sabado:-22 same:-31 saturday:-28 saturday_$:-28 second:59
+second_$:27 see__then:24 see_you:25 segunda:31 segundo:23 segundo_$:19 should:21 should__plan:19 should_i:21 si_$:-50
+si_pero:25 slot:38 so:30 somebody:23 sorry:-42 sorry_$:-37 still:34 still_open:31 suits:22 suits_me:19 take:56
+take_$:21 take_the:28 tarde:-24 te:-23 temprano:-27 temprano_$:-34 th:-88 th_$:-58 that_day:-18 that_time:25
+that_works:18 the:181 the__for:-21 the__one:70 the_am:19 the_day:-19 the_earlier:19 the_first:35 the_friday:33
+the_later:27 the_pm:24 the_second:25 the_th:-87 them:20 this:-39 this_$:-21 those:-45 those_$:21 thurs:21
+thursday__it:21 thursday__work:-36 thursday_at:26 to:114 to__it:22 to__me:34 to_me:23 tomorrow:-23 tomorrow_$:-28
+too:-139 too_$:21 too__for:-44 too_early:-108 too_late:-48 tres:19 tuesday__is:18 two:49 two_$:28 ultima:39 ultimo:22
+un:40 van:20 van_a:21 vemos:20 vemos_$:20 vez:20 viernes:27 viernes__favor:18 viernes_me:24 viernes_pero:-20 voy:24
+voy_a:20 we:-33 we__instead:-20 we_do:-24 wednesday:20 week:-65 week_$:-47 were:-19 what:-54 what_about:-42
+whatever:28 whichever:25 who:-34 who__this:-26 who_is:-28 will:43 will_it:20 with:48 with_me:25 wont:-23
+wont_work:-21 work:-40 work_$:-52 work__me:-23 work_for:-25 works:46 works_$:30 would:-21 would__better:-36 y:28
+y_me:24 y_te:-22 yes:24 yes_but:20 yes_please:-20 you:57 you_$:46 you_do:-48 you_then:24
 """

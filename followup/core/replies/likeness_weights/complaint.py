@@ -1,279 +1,275 @@
 """What speaks for and against `complaint`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "complaint"
-BIAS = -132
+BIAS = -135
 WEIGHTS = """\
-#abla:-18 #acan:66 #acar:64 #acce:55 #acti:-46 #adie:126 #adio:27 #ados:74 #affi:-24 #afte:32 #agai:21 #agar:-25
-#agen:-21 #agua:-26 #aigo:-19 #aint:-88 #aite:44 #aiti:22 #aken:-21 #akes:-34 #aler:-27 #algo:52 #algu:-36 #alin:37
-#alio:69 #alir:-31 #alle:72 #alls:-25 #ally:68 #alwa:41 #amad:-28 #amar:18 #amba:31 #amen:-18 #amos:-19 #anda:-19
-#ande:-30 #andl:-20 #ange:-27 #angi:66 #anic:-22 #anne:70 #anno:91 #answ:47 #anta:72 #anym:-19 #apol:29 #appi:-21
-#appo:27 #appy:70 #apun:-33 #arag:-19 #aran:27 #arca:-71 #arda:42 #arge:42 #aria:-23 #arle:29 #arlo:-19 #arly:51
-#aron:335 #arou:-18 #arra:-25 #arro:20 #asad:25 #asar:-30 #aske:38 #aski:20 #asnt:54 #asta:-44 #aste:-51 #asti:69
-#atar:37 #atch:19 #ated:50 #aten:51 #ates:-40 #atic:-22 #atie:19 #atur:-20 #augh:24 #ause:24 #auto:-37 #avia:28
-#avor:-54 #ayar:18 #ayin:-39 #back:69 #baja:-26 #band:-22 #bank:-34 #baro:-63 #bebe:18 #befo:-23 #bein:95 #bend:-18
-#best:-42 #bett:-18 #bien:59 #bill:211 #blan:-20 #blar:-32 #bles:-24 #body:136 #bols:56 #boni:42 #brak:-70 #bran:-25
-#brar:101 #brat:-29 #brok:-61 #buck:39 #burn:18 #busi:127 #cada:38 #call:-29 #came:34 #cans:63 #cant:-80 #cara:67
-#card:26 #caro:-55 #caus:25 #ccep:44 #cell:-28 #cepc:32 #cept:34 #cesi:-48 #chan:44 #char:57 #chec:-42 #chos:56
-#cida:18 #cien:-36 #ciga:21 #cion:37 #cios:22 #cita:-24 #cked:49 #cker:31 #cket:38 #clar:-18 #clas:35 #clie:22
-#clos:-34 #cobr:83 #come:84 #comp:-116 #conf:105 #cont:34 #cort:-27 #cosa:21 #cost:-71 #coun:26 #crat:24 #crib:53
-#croo:23 #ctiv:-45 #cuan:-116 #cuen:32 #cuer:-25 #culo:32 #culp:27 #curi:-19 #daro:75 #davi:28 #deal:-21 #deja:38
-#deje:-19 #dejo:18 #derf:59 #desd:45 #desk:38 #desp:-22 #devo:84 #dias:18 #didn:112 #dier:46 #diga:-28 #digo:-18
-#dije:47 #dine:28 #dios:-25 #dirt:46 #disa:66 #dobl:20 #dond:-30 #done:-38 #door:35 #dred:28 #driv:-65 #dule:-34
-#dura:-18 #duro:39 #eale:-27 #eall:87 #eant:-23 #earl:42 #ease:57 #eate:58 #ecal:-23 #ecep:28 #eces:68 #echa:-29
-#echo:19 #ecio:-32 #edal:-30 #edan:-24 #eded:31 #eden:-37 #edes:75 #edul:-34 #eede:31 #eeks:-22 #eels:-19 #efie:-30
-#efon:34 #efor:-23 #egan:34 #egla:18 #egre:58 #egun:25 #eing:104 #ejar:35 #ejem:-19 #ejor:-41 #elef:34 #elic:19
-#elva:18 #elve:19 #emin:-28 #empr:90 #enca:-22 #enci:36 #enco:-47 #ende:42 #endi:-41 #enes:-26 #engo:-24 #enor:-19
-#enos:24 #ensa:115 #ensi:-22 #enta:36 #entl:20 #ento:36 #ents:-21 #eopl:102 #epai:54 #epci:32 #epta:44 #eran:28
-#erch:29 #erda:25 #erdi:38 #ered:19 #eren:86 #eres:-43 #erfu:59 #erie:37 #erio:67 #erne:-26 #eron:201 #eros:105
-#erri:28 #erso:-44 #eryt:-57 #esar:60 #esco:24 #escr:56 #esda:-25 #esde:45 #esim:55 #esit:-46 #espe:115 #espu:-19
-#esse:105 #essu:22 #esta:-44 #este:26 #esto:18 #estu:27 #eter:-23 #ethi:33 #etie:20 #etti:46 #ever:88 #evis:-22
-#evol:84 #expe:23 #expl:35 #extr:22 #falt:50 #favo:-54 #feel:35 #fell:-18 #fend:24 #fier:-31 #filt:37 #fine:-23
-#five:22 #fixe:48 #fono:35 #fore:55 #forg:54 #form:94 #four:56 #fren:-29 #fron:22 #fter:32 #fund:-27 #gado:-23
-#gain:21 #game:-31 #gara:-22 #garo:22 #garr:-25 #gast:50 #gave:27 #gere:19 #gett:63 #ging:70 #give:-42 #glar:24
-#goin:20 #gone:27 #good:-87 #grea:86 #gres:60 #gros:79 #gual:45 #guen:-20 #gues:-25 #guie:-25 #guna:-30 #gunt:41
-#gust:59 #guys:-39 #habl:-42 #hace:-39 #hake:-28 #hang:51 #hank:-65 #happ:50 #harg:54 #hast:-36 #hate:20 #hear:-18
-#heat:-18 #hech:20 #heck:-37 #hedu:-34 #heel:-20 #here:-18 #high:24 #hile:30 #hing:20 #hink:-28 #hird:67 #hizo:-23
-#hock:33 #hoev:22 #hood:34 #hora:83 #hori:-19 #hose:-19 #hour:47 #hree:46 #hrou:59 #hund:27 #hurs:-43 #husb:-20
-#iado:74 #iben:44 #ibir:-22 #ibra:-36 #icio:-26 #icke:18 #icul:32 #idad:22 #iday:-19 #idea:-33 #idnt:112 #iemp:68
-#ienc:25 #iene:-41 #ierd:-18 #iere:78 #iern:-26 #iero:127 #ieza:37 #igar:21 #ight:29 #igua:44 #igue:60 #ijer:38
-#ills:57 #ilte:19 #imes:77 #ince:19 #inco:67 #inde:-23 #inea:36 #ined:37 #iner:34 #ingu:-29 #inst:-18 #inte:18
-#intm:-28 #ints:-46 #inut:31 #invo:31 #iona:20 #ione:-19 #ious:65 #ippe:117 #irad:-19 #isap:66 #ised:43 #isio:-18
-#isit:123 #ismo:18 #ista:-41 #iste:34 #isto:-18 #ited:37 #itin:21 #iven:-25 #ives:-20 #ixed:42 #jaja:-40 #jaro:43
-#jeme:-18 #jero:25 #june:-37 #junt:-22 #just:56 #keep:35 #keys:32 #kind:-26 #know:-47 #lain:-86 #laro:34 #last:111
-#late:-35 #ldnt:43 #lefo:34 #left:146 #lega:34 #lema:36 #leme:-25 #lest:52 #leva:-26 #lgun:-26 #lici:23 #lied:49
-#lien:22 #ligh:-19 #line:28 #list:-55 #live:-39 #llas:-24 #lled:83 #lleg:34 #ller:23 #llev:-21 #lock:18 #look:-38
-#loos:35 #lose:-22 #lost:26 #ltim:36 #luga:-20 #lway:41 #mada:-28 #made:22 #make:45 #mala:47 #mall:-32 #malo:-40
-#mand:-44 #mani:43 #mann:70 #many:99 #marc:-66 #mber:-35 #mbol:53 #mean:-30 #mejo:-41 #meno:20 #mens:104 #ment:-86
-#mero:-70 #meth:33 #mind:-57 #minu:31 #mise:33 #miss:-19 #mist:-23 #mole:52 #mond:-25 #mone:69 #mont:26 #moot:-20
-#more:86 #morn:24 #moth:19 #move:-19 #mpla:-95 #mple:20 #mpra:25 #mpre:144 #much:57 #nada:97 #nadi:126 #name:-41
-#ncio:52 #ncon:25 #ndan:21 #ndar:-24 #nday:-29 #nden:-38 #nder:69 #ndre:27 #nece:-49 #need:-55 #nera:25 #nero:37
-#ners:68 #next:-36 #nfor:74 #nfun:-34 #ngan:20 #nger:18 #ngin:50 #ngun:-28 #nigh:43 #nine:19 #ning:-23 #nish:-18
-#nito:25 #nner:63 #nnoy:91 #nobo:131 #noch:44 #noma:34 #noth:89 #noyi:81 #nsaj:98 #nswe:47 #ntac:-25 #ntad:32
-#ntar:27 #ntas:40 #nted:74 #ntes:123 #ntis:-21 #ntly:20 #ntme:-28 #ntra:-61 #nuev:28 #numb:-32 #nume:-56 #nunc:85
-#nuto:19 #nuts:-20 #nvoi:32 #nymo:-19 #obar:-52 #oble:39 #obod:131 #obra:50 #obro:26 #oche:43 #ocke:97 #odav:28
-#oday:32 #oice:35 #oint:41 #oles:40 #olog:29 #olvi:70 #omas:32 #omat:-18 #omer:-18 #omet:26 #omis:33 #ompl:-91
-#onal:18 #onda:-22 #onde:33 #oned:27 #oner:60 #oney:54 #onfi:69 #onfu:-35 #onit:39 #only:-34 #onsi:-18 #onta:-21
-#onte:111 #onth:27 #ontr:-55 #oose:35 #ooth:-20 #open:-38 #ople:107 #oras:74 #orde:70 #orev:78 #orgo:56 #orks:-21
-#orma:18 #orme:72 #orni:23 #orre:22 #orri:-22 #orry:-20 #orse:50 #orst:55 #orth:-35 #orto:-18 #oser:64 #otal:-25
-#othi:73 #otro:34 #ough:19 #ould:-62 #ound:-38 #ount:25 #ours:48 #ousl:68 #over:34 #owns:37 #oyin:81 #paid:22
-#pair:56 #para:-65 #pare:18 #pasa:-19 #paso:-20 #pass:-24 #payi:-35 #pcio:27 #peda:-31 #pens:-41 #peop:102 #pera:44
-#perd:70 #pero:-33 #pers:-39 #pesi:55 #peto:35 #pier:-25 #piez:37 #ping:-20 #plai:-82 #plen:31 #plug:48 #poin:35
-#poke:31 #polo:29 #pone:59 #pped:89 #ppoi:27 #pran:28 #prec:-31 #pref:-32 #preg:41 #pren:-33 #pres:111 #pret:22
-#pric:-22 #prom:42 #pued:-114 #pues:70 #pull:-36 #puro:61 #quea:-19 #qued:118 #quej:-18 #quic:-28 #quin:-20 #quit:-37
-#quot:21 #raba:25 #rade:-26 #radi:36 #raff:-23 #raig:-21 #rain:45 #raje:20 #rake:-68 #rand:39 #rang:-19 #rano:21
-#raro:59 #rata:50 #ratc:24 #raya:21 #rcar:-47 #rcha:23 #rdar:60 #rden:61 #rder:28 #real:92 #reas:53 #reat:119
-#reca:-24 #reci:-31 #rect:20 #reem:54 #refi:-30 #refu:18 #regr:58 #regu:40 #remi:-29 #rend:-34 #reno:-24 #rent:26
-#repa:57 #rero:23 #reso:51 #resp:40 #ress:93 #rete:20 #reve:70 #rful:59 #rged:102 #rgot:56 #ribe:43 #ribl:34 #righ:33
-#rint:21 #rios:24 #riou:66 #ripp:112 #rive:-64 #rned:21 #rnes:-24 #rnin:19 #roba:-55 #robo:19 #rock:-54 #roke:-61
-#romi:33 #rong:42 #rook:23 #rose:67 #rote:32 #roug:52 #roun:-20 #rrib:34 #rrie:-34 #rsda:-27 #rson:-44 #rtie:35
-#rude:47 #ruid:-18 #rust:115 #ryin:48 #ryth:-57 #saca:127 #sada:22 #said:80 #saje:103 #sale:-38 #sali:53 #same:48
-#sapp:66 #saro:43 #sban:-20 #sche:-34 #scon:29 #scra:18 #scri:45 #sday:-52 #seat:65 #sell:49 #send:-47 #seno:-19
-#sent:53 #seri:77 #sero:53 #shak:-30 #shoc:33 #sick:94 #siem:70 #sign:-45 #sigo:21 #sigu:44 #simo:57 #sinc:31
-#sing:25 #sion:-24 #sito:-43 #sits:54 #sked:38 #skin:20 #slow:25 #smoo:-20 #sold:70 #some:18 #sona:-31 #soon:-30
-#sorr:-20 #spec:-24 #sper:79 #spet:34 #spok:31 #spue:-19 #sque:-24 #ssed:89 #ssur:22 #stak:-22 #stat:-20 #sted:67
-#ster:57 #stic:70 #stil:113 #stop:-59 #stre:18 #stri:44 #stuf:74 #stuv:28 #swer:47 #tabl:37 #tact:-25 #tain:18
-#take:-32 #talk:-23 #tall:28 #tand:21 #tant:101 #tard:49 #taro:28 #tart:-31 #tate:-28 #tche:37 #tech:46 #tede:75
-#tele:28 #tell:-46 #tenc:54 #teng:-43 #tent:27 #terd:31 #tere:-40 #tern:-19 #terr:28 #test:78 #text:126 #then:-27
-#thir:66 #thos:-25 #thre:43 #thro:52 #thur:-43 #tier:69 #tigh:-29 #till:67 #tima:19 #time:149 #ting:57 #tira:-23
-#tire:-43 #tive:-31 #tmen:-28 #tmrw:-19 #toda:77 #todo:-29 #told:87 #toma:-21 #tome:-21 #took:61 #topp:-19 #tota:-25
-#trab:18 #traf:-24 #trai:-40 #trar:-48 #trat:69 #trea:84 #trip:41 #trus:115 #tter:-36 #ttin:50 #tues:-24 #tuff:74
-#turn:-37 #tuve:63 #tuvo:22 #twic:98 #typi:19 #uand:-21 #uant:-88 #ucho:56 #ucks:40 #ueda:-20 #uede:49 #uedo:-28
-#uelv:24 #uena:-25 #uent:30 #uerd:-24 #uess:-21 #ueve:-27 #uevo:47 #ugar:-20 #uick:-28 #uien:-61 #uier:44 #uldn:43
-#ulls:-26 #ulti:35 #umbe:-32 #umer:-39 #unca:79 #unde:-31 #undr:27 #unos:42 #unta:30 #unte:45 #uote:21 #urge:-44
-#ursd:-27 #urth:18 #usba:-20 #usin:-24 #usly:68 #usta:-19 #uste:71 #usto:81 #utom:-18 #utos:19 #vale:23 #vece:117
-#vend:27 #verc:29 #very:-19 #vibr:-35 #vice:19 #viej:22 #vier:49 #view:18 #visi:111 #viso:-27 #voic:35 #volv:89
-#wasn:55 #ways:41 #week:-26 #well:-24 #were:29 #whee:-20 #when:-33 #whil:30 #whoe:22 #wice:98 #will:-70 #wipe:21
-#with:64 #wond:59 #work:37 #wors:106 #wort:-34 #woul:-38 #wron:42 #wrot:34 #xpli:21 #yaro:18 #yest:31 #ying:83
-#ymor:-19 #your:79 #ythi:-59 %again_later%agree:31 %again_later%away:-52 %again_later%bad:68 %again_later%bring:49
-%again_later%busy:-47 %again_later%car:22 %again_later%car_part:92 %again_later%do_it:52 %again_later%doubt:32
-%again_later%elsewhere:41 %again_later%family:-18 %again_later%gone_car:35 %again_later%leave_me:-21
-%again_later%lift:21 %again_later%machine:34 %again_later%money:83 %again_later%on_way:-20 %again_later%opening:43
-%again_later%pay_day:-20 %again_later%phone:65 %again_later%refuse:54 %again_later%season:-42
-%again_later%shift_it:29 %again_later%staff:41 %again_later%start_again:42 %again_later%thanks:38 %again_later%who:50
-%again_later%wrong_one:115 %agree:-197 %agree%away:51 %agree%bad:86 %agree%busy:-43 %agree%call_off:83
-%agree%car_part:-19 %agree%doubt:-44 %agree%elsewhere:21 %agree%fails:37 %agree%how_long:24 %agree%leave_me:29
-%agree%message:99 %agree%money:28 %agree%noise:-21 %agree%on_way:60 %agree%opening:18 %agree%question:103
-%agree%refuse:214 %agree%staff:-46 %agree%start_again:-22 %agree%thanks:-61 %away%car:-24 %away%car_part:-27
-%away%do_it:-22 %away%pay_day:-20 %away%question:-38 %bad:466 %bad%bring:-43 %bad%busy:20 %bad%call_off:-41
-%bad%car:41 %bad%car_part:62 %bad%do_it:58 %bad%doubt:30 %bad%elsewhere:60 %bad%family:81 %bad%gone_car:34
-%bad%how_long:51 %bad%leave_me:22 %bad%lift:36 %bad%meaning:-140 %bad%message:27 %bad%money:53 %bad%noise:-30
-%bad%odometer:30 %bad%on_way:22 %bad%phone:64 %bad%question:-18 %bad%refuse:-36 %bad%season:33 %bad%staff:208
-%bad%start_again:72 %bad%thanks:34 %bad%wrong_one:42 %bring:-45 %bring%busy:-62 %bring%do_it:36 %bring%doubt:34
-%bring%leave_me:-28 %bring%message:-19 %bring%on_way:69 %bring%opening:24 %bring%refuse:-53 %bring%shift_it:-34
-%bring%start_again:24 %bring%wrong_one:85 %busy:45 %busy%car_part:-27 %busy%elsewhere:-22 %busy%fails:61
-%busy%leave_me:-23 %busy%message:35 %busy%money:-30 %busy%phone:-21 %busy%refuse:94 %busy%shift_it:-24
-%busy%staff:-26 %busy%thanks:-28 %call_off:-26 %call_off%car:-49 %call_off%do_it:-88 %call_off%doubt:51
-%call_off%elsewhere:39 %call_off%fails:100 %call_off%how_long:77 %call_off%message:-149 %call_off%noise:37
-%call_off%odometer:36 %call_off%on_way:19 %call_off%opening:29 %call_off%phone:36 %call_off%question:99
-%call_off%refuse:57 %call_off%shake:-22 %call_off%shift_it:43 %call_off%staff:85 %call_off%who:32
-%call_off%wrong_one:74 %car:-46 %car%do_it:35 %car%fails:-28 %car%gone_car:-91 %car%lift:-27 %car%message:-25
-%car%odometer:32 %car%on_way:25 %car%pay_day:-23 %car%question:-25 %car%refuse:-100 %car%season:-20
-%car%start_again:35 %car%wrong_one:32 %car_part%do_it:50 %car_part%fails:-51 %car_part%how_long:31 %car_part%leak:-20
-%car_part%leave_me:-29 %car_part%lift:23 %car_part%meaning:-20 %car_part%message:-26 %car_part%noise:-27
-%car_part%odometer:-30 %car_part%opening:21 %car_part%phone:38 %car_part%place:-20 %car_part%question:-48
-%car_part%refuse:77 %car_part%shift_it:23 %car_part%smoke_smell:-20 %car_part%staff:118 %car_part%start_again:26
-%car_part%thanks:70 %car_part%who:35 %car_part%wrong_one:52 %do_it:-41 %do_it%elsewhere:-82 %do_it%gone_car:-44
-%do_it%how_long:48 %do_it%lift:21 %do_it%meaning:26 %do_it%message:-56 %do_it%money:39 %do_it%opening:20
-%do_it%pay_day:-18 %do_it%refuse:140 %do_it%season:-31 %do_it%shift_it:-39 %do_it%staff:-21 %do_it%thanks:37
-%do_it%who:25 %doubt%gone_car:46 %doubt%how_long:58 %doubt%message:-63 %doubt%money:74 %doubt%on_way:29
-%doubt%question:22 %doubt%shift_it:50 %elsewhere%message:45 %elsewhere%money:101 %elsewhere%question:109
-%elsewhere%refuse:-87 %elsewhere%season:-34 %elsewhere%shift_it:54 %elsewhere%start_again:-28
-%elsewhere%wrong_one:-45 %fails:-96 %fails%how_long:-30 %fails%leave_me:-27 %fails%message:-33 %fails%refuse:80
-%fails%staff:-29 %fails%wrong_one:-33 %family:-32 %family%gone_car:-25 %family%money:55 %family%shift_it:-28
-%gone_car:-80 %gone_car%lift:18 %gone_car%message:-22 %gone_car%on_way:22 %gone_car%question:65 %gone_car%shift_it:18
-%gone_car%thanks:23 %gone_car%wrong_one:57 %how_long:41 %how_long%on_way:58 %how_long%opening:33 %how_long%phone:26
-%how_long%question:-47 %how_long%refuse:36 %how_long%wrong_one:41 %leave_me:-38 %leave_me%message:-39
-%leave_me%on_way:48 %leave_me%pay_day:75 %leave_me%question:29 %leave_me%season:68 %leave_me%start_again:-28 %lift:46
-%lift%money:23 %lift%odometer:27 %lift%on_way:-24 %lift%opening:68 %lift%pay_day:35 %lift%question:-39 %machine:36
-%machine%message:22 %machine%refuse:39 %meaning:-122 %meaning%money:31 %meaning%on_way:67 %meaning%phone:-56
-%meaning%question:-36 %meaning%refuse:-71 %message:85 %message%money:-23 %message%on_way:184 %message%pay_day:58
-%message%phone:-52 %message%refuse:-97 %message%season:64 %message%shift_it:70 %message%start_again:-201
-%message%thanks:-23 %message%who:-33 %message%wrong_one:-49 %money:152 %money%odometer:122 %money%on_way:-41
-%money%pay_day:94 %money%phone:38 %money%question:19 %money%refuse:-41 %money%shift_it:91 %money%staff:29
-%money%start_again:49 %money%thanks:100 %money%wrong_one:66 %noise:-73 %noise%question:-19 %noise%refuse:55
-%odometer:58 %odometer%pay_day:45 %odometer%phone:-34 %odometer%question:-29 %odometer%refuse:61
-%odometer%shift_it:-24 %odometer%staff:-21 %odometer%start_again:42 %on_way%opening:37 %on_way%phone:41
-%on_way%question:37 %on_way%refuse:-49 %on_way%smoke_smell:-18 %on_way%staff:25 %on_way%who:21 %opening:-18
-%opening%question:-50 %opening%refuse:18 %opening%wrong_one:20 %pay_day:-19 %pay_day%phone:26 %pay_day%question:-18
-%pay_day%shift_it:-31 %phone:-31 %phone%question:-75 %phone%refuse:41 %phone%shift_it:-35 %phone%start_again:53
-%phone%who:55 %place:-88 %place%question:-22 %place%staff:-21 %place%wrong_one:69 %question:-37 %question%refuse:-21
-%question%shift_it:84 %question%start_again:-62 %question%thanks:21 %question%who:-84 %question%wrong_one:28
-%refuse%season:23 %refuse%shift_it:-42 %refuse%staff:125 %refuse%start_again:79 %refuse%thanks:48 %refuse%who:-38
-%season:-27 %season%shift_it:-46 %season%thanks:24 %shake:-86 %shift_it:-36 %shift_it%start_again:-36
-%shift_it%thanks:23 %shift_it%wrong_one:-22 %smoke_smell:-76 %staff:46 %staff%thanks:-45 %start_again:-92
-%start_again%who:51 %start_again%wrong_one:51 %thanks:-18 %who:-68 %wrong_one:-29 @?:-183 @after_visit:196
-@after_visit_cant_complain:-38 @car:-71 @confirm:-82 @day:-106 @later:-48 @nothing:28 @offers:-144 @reading:-46
-@time:-122 @walk_in:-43 ^_$:-21 ^_a:-83 ^_al:-23 ^_all:-31 ^_and:-19 ^_any:-34 ^_are:-39 ^_been:29 ^_better:-21
-^_brakes:-32 ^_cada:28 ^_call:-30 ^_can:-105 ^_cancel:21 ^_cant:-59 ^_car:-41 ^_como:-51 ^_cost:-23 ^_could:-32
-^_couldnt:21 ^_cuando:-22 ^_cuanto:-79 ^_de:-82 ^_dejeme:-18 ^_did:-35 ^_do:-69 ^_enough:-50 ^_es:22 ^_esta:-40
-^_estoy:22 ^_every:27 ^_everything:-47 ^_fine:-22 ^_gracias:22 ^_great:70 ^_hey:-27 ^_hm:-21 ^_how:-62 ^_i:39
-^_ill:-18 ^_im:-32 ^_in:-18 ^_is:-125 ^_it:-53 ^_just:-23 ^_la:65 ^_last:63 ^_le:18 ^_let:-41 ^_lo:-33 ^_lol:19
-^_mejor:-18 ^_mil:22 ^_my:-79 ^_no:30 ^_nobody:28 ^_not:30 ^_nunca:88 ^_oh:88 ^_oil:-34 ^_ok:-21 ^_one:81 ^_only:-20
-^_otro:80 ^_please:34 ^_por:28 ^_prefiero:-25 ^_pues:58 ^_puro:40 ^_quede:78 ^_quedo:-37 ^_quiero:20 ^_sale:-19
-^_scratch:-18 ^_se:-33 ^_si:-65 ^_siempre:69 ^_son:74 ^_still:62 ^_text:-37 ^_thank:-24 ^_thanks:54 ^_that:-19
-^_the:151 ^_this:124 ^_todo:-96 ^_too:-33 ^_took:29 ^_ustedes:33 ^_uy:28 ^_when:-19 ^_why:85 ^_wow:46 ^_y:-43
-^_ya:-106 ^_yep:-33 ^_yes:-73 ^_yo:-26 ^_you:119 ^_your:120 a:64 a_$:-44 a__car:24 a__for:-23 a__is:61 a__off:118
-a__time:-24 a_good:-28 a_la:-18 a_mechanic:-19 a_month:54 a_price:-18 a_que:-28 a_rip:116 a_ver:21 a_week:80
-about_the:27 after:42 after_$:-22 after_you:30 again:21 agua:-18 ahi:-33 ahi_$:-35 ahorita:-18 al:-81 al_cien:-28
-algo:62 all_$:-46 all__my:32 all_day:35 all_good:-30 all_i:21 all_over:37 already_$:-19 always:41 am:-36 and:152
-and__dont:-31 and__has:19 and__it:-18 and__like:21 and__you:-20 and_did:20 and_im:19 and_it:44 and_nobody:66
-and_the:23 and_what:-19 and_you:44 ando:-26 annoying:81 another_bill:28 answer:26 antes:22 antes_$:47 any:-67
-anymore:-19 appointment:-26 appointment_$:-21 appreciate_it:24 are:-87 are_your:-18 arreglaron:26 as:-64 as_well:-38
-asi:21 ask_me:-25 asked:38 asked_for:37 asking:20 at_$:-34 at__counter:51 at__the:58 at_all:-26 at_and:-23 at_the:-21
-at_work:20 at_your:28 atencion:55 aviso:-19 baby:18 back:53 back_$:56 back__for:25 back_on:26 bad:-141 bad_$:-117
-bank:-32 be:-42 bebe:18 before:-23 being:95 best:-42 best_$:-41 better:-18 bien:48 bien_el:31 bien_gracias:-18
-bill:140 bill_$:40 bill_was:44 bonito:31 brake:-22 brakes:-47 brakes_feel:-29 broke:-45 bucks:40 bumper:19 but:-96
-but_the:-32 by:-58 by_the:-44 cada:23 call:-65 call_$:-20 call_me:-50 called:62 called__back:53 called_me:53 came:39
-came_on:21 can:-172 can__me:-28 can__send:-18 can_i:-33 can_you:-81 cancelen:18 cant:-74 cant_complain:-43 cap:31
-car:81 cara:52 card:28 caro:-30 carro_$:23 changed__mind:-20 changed_my:19 changing:70 charge:-47 charge_for:-28
-charged:72 charged__for:21 charged_me:33 check:-31 chiste:21 cien:-29 cien_$:-27 cita:-21 close:-25 cobran:-19
-cobran_$:28 cobran_por:-37 cobraron:70 cobraron__mas:22 cobraron_de:22 cobro:26 come:78 come_back:30 come_in:37
-complain:-43 complain_$:-38 complaints:-57 con:113 con__que:19 con__trabajo:19 con__y:23 con_el:41 con_la:23
-con_lo:20 con_los:-23 con_un:28 con_ustedes:49 contact:-19 contento:20 cost:-42 could:-41 could_you:-55 couldnt:30
-couldnt_be:26 counter:56 cuando:-21 cuanto:-100 cuanto__el:-27 cuanto_me:-29 cuenta:28 da:-72 dar:-18 day:-28
-day_$:-38 de_$:-20 de__es:18 de__llanta:39 de__lo:18 de__manana:19 de__no:-24 de_dinero:-23 de_la:35 de_las:-31
-de_mas:39 de_que:-41 de_regreso:34 dealer:-26 dejaron:50 dejeme:-18 desde:45 desde_que:42 desk:38 despues:-19
-dia_$:24 dias:18 did:-51 did_my:27 did_that:-36 did_you:-41 didnt:112 dieron:21 dijeron:25 dinero:28 dios:-23 do:-147
-do__charge:-25 do__have:-20 do__keep:65 do_i:-27 do_my:-26 do_not:-19 do_you:-22 doble:22 donde:-29 done:-36
-dont__me:71 dont__you:73 dont__your:-59 dont_have:-25 dont_know:-30 dont_text:63 door:31 dos:104 dos_veces:85
-drive:-44 drive_$:-20 drives:-18 drives_like:-18 duro:39 early:46 early_$:54 el:72 el__no:23 el__y:38 el_carro:43
-el_dia:49 el_gerente:20 el_numero:-41 el_otro:-28 el_telefono:54 el_trabajo:67 en:-23 en__noche:50 en__taller:-31
-en_el:-21 en_otro:-33 enough_$:51 era:27 es:-27 es_$:-30 es__mismo:28 es_lo:24 es_un:45 escriban_$:-29 escriben:45
-escriben_$:-19 ese:-88 ese_servicio:-37 eso:-34 esperando:40 espere:38 esta:-127 esta_$:-40 esta_muy:-29 estan:-18
-esto_$:-23 estuvo:23 even:25 ever:25 every:43 every__i:47 every_time:37 everything:-57 everything_was:-38 falta:19
-far:-35 favor:-53 favor_$:-42 feel:50 feel_like:19 feo:21 fine:-23 fine_$:-32 first_$:-23 five:22 fix:21 fix_it:19
-fixed:48 for:89 for__i:32 for__me:-20 for__oil:20 for_a:20 for_me:-71 for_nothing:102 for_that:36 for_the:18
-for_this:-21 for_what:20 forever:78 forgot:56 forgot_to:60 four:31 freno:-28 friday_and:19 from_you:-22 front:22
-front_desk:43 fue__que:-25 fue_lo:-25 fui:49 garage:-19 gave:27 gerente:19 get:-65 get_a:-19 get_it:18 get_my:-32
-getting:63 give:-40 give__a:-19 give_me:-33 going:20 going_to:-40 gone:27 good:-87 good_$:-30 got__wrong:-33
-got_a:-26 got_my:30 got_the:-30 gracias_$:-47 gracias_por:71 grease:43 grease__over:39 grease_all:39 great:33
-great_$:-37 great__bill:28 great__you:20 great_another:28 guess:-21 gusto:85 guy_$:-33 guys:-39 guys_$:29 guys_do:-21
-hablar:-45 hablar_con:-39 hableme:-21 hace:-20 had:55 had_to:31 happy:66 happy_$:-20 has:43 hasta:-36 hasta_que:-19
-hate:24 have__wrong:-26 have_a:-18 have_never:-21 have_no:35 hay:-32 he:-51 here:-23 here_$:-33 hey:-27 high:-24
-hizo:-23 hm:-21 hood:34 hood_$:19 horas:75 horas_$:40 hours:48 how__was:42 how_bad:-20 how_i:50 how_many:-24
-how_much:-28 hoy:22 hundred:28 husband:-19 i:106 i__drive:-19 i__for:18 i__had:20 i__know:-23 i__my:-72 i__never:-39
-i__so:-25 i__the:-25 i__with:20 i__you:22 i_came:25 i_come:47 i_do:-30 i_dont:19 i_feel:58 i_get:-47 i_got:37
-i_guess:-21 i_have:19 i_left:47 i_live:-32 i_need:-35 i_paid:42 i_think:-33 i_want:26 i_was:149 i_will:-19 idea:-33
-if_you:18 igual:47 igual_$:43 ill:-33 im:39 im__of:49 im__work:40 im_at:47 im_not:-20 in:24 in_$:-38 in__and:42
-in__car:37 in__is:44 in__morning:75 in_a:-32 in_another:-33 in_it:67 in_june:-36 in_my:36 in_the:62 instead_$:-18
-interesa:-24 invoice:32 is_$:-51 is__a:-88 is__i:20 is__new:49 is_a:30 is_getting:61 is_it:-46 is_my:-19
-is_something:46 is_that:-26 is_the:21 is_there:-31 is_this:-46 is_tight:-30 is_wrong:23 is_your:-28 it_$:-20
-it__a:-21 it__in:26 it__not:25 it__ok:-38 it__to:-23 it_back:-27 it_in:-23 it_is:84 it_still:55 jaja:-29 job:-27
-june:-37 june_$:-40 just:42 keep:46 keep__me:58 keep_texting:57 keys:32 keys_$:18 know:-45 know_$:-22 know_you:-33
-la:86 la__es:22 la__no:19 la__pasada:23 la__que:-24 la__vez:97 la_atencion:40 la_cara:50 la_cita:-18 la_cuenta:24
-la_lista:-18 la_llamada:-21 la_llanta:26 la_noche:57 la_otra:59 la_tarde:-23 la_ultima:26 la_verdad:18 las:-46
-las_$:-18 las__la:26 las_de:27 las_llantas:-26 last:108 last__and:43 last__you:35 last_month:-27 last_night:-40
-last_time:184 last_week:-61 late_$:-40 later:-38 later_$:-21 le:-117 le__a:21 le_hicieron:-54 left:146 left_$:-21
-left_a:75 les:22 let:-52 let_me:-35 light_$:23 light__on:22 line:-18 list:-33 list_$:-27 lista:-20 live:-34
-live_in:-31 llamada:-27 llamada_$:-33 llanta_$:24 llantas_$:-23 lo:-73 lo__a:-27 lo__con:39 lo__el:-23 lo__en:-19
-lo__me:19 lo_hicieron:-47 lo_hizo:-20 lo_mismo:19 lo_que:32 locked:18 lol:-46 lol_$:-18 looking:-18 loose:35
-loose_$:41 los:-112 los_mensajes:-60 lost:26 lost_my:39 lot:60 lugar:-19 luz:-18 made:22 makes:38 makes_the:48
-mal_$:-58 mal_el:-29 mall:-31 malo:-38 manana_$:-24 mandan:23 manden:-30 manden_nada:-29 many:99 many_texts:126
-mas:54 mas_$:19 mas__menos:22 mas_mensajes:-26 mas_o:22 mas_que:34 may:-18 me:131 me_$:-78 me__algo:68 me__como:37
-me__el:38 me__en:42 me__esperar:31 me__hicieron:-41 me__im:32 me__in:33 me__june:-34 me__la:44 me__las:-18 me__mal:42
-me__mas:-54 me__mensajes:43 me__my:-21 me__nada:48 me__una:26 me__your:-18 me_about:-32 me_again:-69 me_and:-26
-me_at:25 me_back:30 me_cobraron:66 me_da:-63 me_dejaron:51 me_escriban:29 me_escriben:45 me_for:47 me_hicieron:66
-me_in:-60 me_interesa:-23 me_la:-33 me_llame:-19 me_lo:-43 me_manden:-24 me_off:-64 me_paguen:-18 me_please:-18
-me_pueden:-23 me_quede:-21 me_rayaron:18 me_robaron:-22 me_salio:66 me_so:104 me_tienen:19 me_today:26 me_trataron:28
-me_up:-21 me_urge:-39 meant:-22 mecanico_$:-18 meh:46 mejor:-40 menos:20 mensaje:97 mensaje_$:38 mensajes_$:-39 mi:80
-mi__de:43 mi_carro:23 mi_telefono:-24 mind:-29 minutos:19 mis:21 mismo:24 mismo_dia:-18 molesto:29 monday:-24
-money:57 money_$:35 money__tight:-32 money_is:-31 month:25 month_$:-35 month_is:75 more:104 more_$:-25 more_texts:-30
-morning:36 morning_$:64 much_$:26 must_have:-22 muy:92 muy_caro:-21 my:167 my__back:62 my__has:27 my__in:26
-my__is:-32 my__refund:-57 my_car:149 my_hood:20 my_mind:-25 my_name:-19 my_oil:45 my_seat:44 my_tax:-59 my_tires:22
-nada:93 nada_$:105 nadie:126 nadie_me:50 name:-30 necesito:-42 need:-86 need_a:-18 need_to:-30 needed:31 needed_$:-23
-never:18 never__me:22 never__to:-19 never_been:-29 new_$:22 next:-36 ni:60 ni_me:41 nine:19 no:27 no_$:-20 no__a:-18
-no__at:-35 no__bien:74 no__con:19 no__de:-25 no__en:55 no__escriban:44 no__here:-28 no__manden:-18 no__mensajes:-28
-no__nada:38 no__puedo:-22 no__texts:-31 no_complaints:-57 no_es:-34 no_it:66 no_me:57 no_more:-52 no_one:35
-no_quedo:77 no_quiero:-25 no_se:46 no_soy:-30 no_tengo:-31 no_y:26 no_you:66 nobody:131 noche:50 noche_$:59
-noise_$:44 nomas:34 not:82 not__car:-46 not__it:32 not__me:-30 not__now:-21 not__the:-20 not__this:-20 not__to:-19
-not_a:-36 not_for:-22 not_going:70 not_happy:110 not_my:-56 not_really:59 not_the:-24 not_today:-30 nothing:73
-nothing_$:113 now:-117 now_$:-46 nuevo:48 nuevo_$:52 number:-32 number_$:-28 numero:-56 numero_$:-45 nunca:85
-nuts:-20 o_menos:22 of:124 of_my:20 of_the:-29 off:78 off_$:138 oh:85 oh__another:44 oh_great:28 oil:46 oil_$:24
-oil_light:27 ok_but:-35 old:-30 on:-30 on_$:-29 on__way:-20 on_my:20 once:20 one:71 one_$:-18 only:-34 only__me:-18
-open:-33 or:-42 other:-21 otro:34 otro_taller:-45 out:-22 out_$:-21 out__my:39 out__the:-19 out_of:30 over_my:27
-overcharged:29 pague:27 paguen:-18 paid:24 para:-62 para_el:-20 para_que:-21 part:24 pasada:23 pasar:-30 paso:-20
-pay_for:32 paying:-35 pedal:-28 people:102 pero:-40 persona:-27 persona_$:-19 pesimo:55 picked:20 pieza:25
-please_$:-35 plug:44 poner:67 por:27 por__el:30 por__me:63 por__no:-66 por_donde:-19 por_favor:-49 por_la:-19
-por_nada:69 por_que:36 precio:-56 precio_$:-23 prefiero:-30 preguntar:20 price_$:-19 promised:34 puede:-24 pueden:-37
-puedo:-49 pues:80 pulls:-26 punto:20 puro:23 put:44 put_me:-19 put_the:36 que:112 que_$:-35 que__con:55 que__de:110
-que__ese:-30 que__hicieron:-21 que__lo:-29 que__mal:-50 que__me:21 que__no:19 que_es:-50 que_fue:-20 que_le:-54
-que_me:-29 que_no:-24 que_precio:-19 que_tan:-67 que_tanto:37 quede:111 quede_muy:80 quedo:20 quedo_$:19 queja:18
-quick:-27 quien:-25 quienes:-26 quienes_son:-26 quieren:90 quiero__de:-28 quiero__me:-28 quiero_nada:-21
-quiero_que:-29 quote:22 quote_$:61 radio:28 rayaron:18 ready:-18 really:87 really_$:84 recibir:-21 regreso:46
-remember:-18 repair:56 respeto:35 right:32 right_after:29 right_now:-28 ring:19 rip:116 robaron:-52 robo:31 rock:-54
-rude:47 said:80 sale:-53 sali:18 salio:69 salir:-31 same:52 schedule:-42 scratched:23 scratched_my:23 se:-43
-se_me:-47 seat:45 seat_$:37 see:-51 see_you:-18 sell:42 send:-40 send_me:-24 senor:-21 sent:20 ser:21 service:24
-set:-22 shakes:-26 shop_$:-31 shop_is:32 si:-65 si__bien:-19 sick:94 siempre:70 sign:-23 sign_me:-18 sigo:21 sigue:65
-sin:25 since:31 six:20 slow:27 so:86 so_$:-27 something:33 son:74 soon:-25 sorry:-20 soy:-61 soy__persona:-20
-state:-23 still:115 still__about:43 still__on:55 stop:-36 stop_$:-23 stop__me:18 stuff:74 stuff_$:45 sure:-23
-take__off:-48 take_me:-48 talk:-18 taller:25 taller_$:45 tan__esta:-45 tan_mal:-21 tan_malo:-30 tanto:97 tax:-72
-tax_refund:-60 tech:36 telefono:35 telefono_$:27 tell:-42 tell_me:-34 temprano:31 temprano_$:39 tengo:-24 terrible:28
-text:149 text__about:-21 text__again:-48 texting_$:-18 texting_me:61 th:-43 th_$:-26 than:56 thank:-68 thank_you:-68
-thanks_$:-38 thanks__nothing:102 thanks__the:-18 thanks_for:56 that_$:-62 that__text:27 that__the:24 that_last:-24
-the:22 the__and:-27 the__car:18 the__guy:-37 the__last:-30 the__light:24 the__like:18 the__of:-20 the__you:63
-the_best:-39 the_bill:28 the_car:-44 the_dealer:-20 the_guy:23 the_keys:25 the_last:37 the_light:-31 the_mall:-31
-the_morning:75 the_noise:22 the_oil:23 the_other:-19 the_phone:24 the_price:46 the_quote:54 the_texts:-59 the_th:-41
-the_work:51 then:-27 then_$:-24 there_$:18 there__a:33 there_a:-29 there_with:22 thing:-21 thing_to:32 think:-24
-think_you:-19 third:67 this__me:-25 this__the:51 this_a:-39 this_is:150 those:-25 three:47 through:59 through_$:-20
-thursday:-26 tight:-31 tight_$:-24 til:-26 till:-45 till_the:-19 time:84 time__you:-25 time_i:43 time_you:23 times:78
-tire:-30 tire_$:-19 tmrw:-19 to__for:22 to__me:44 to__my:42 to__shop:-22 to_come:24 to_sell:43 to_text:-29 to_the:-22
-to_you:-26 to_your:-23 todavia:28 todavia_no:-21 today:32 today_$:39 todo:-34 todo__dia:62 todo_bien:-37 todo_el:61
-told:87 told_you:37 too:-58 too_$:-172 too__for:-29 too__texts:68 too_many:72 too_much:37 took:61 took__to:-23
-took_it:-34 total:-18 trabajo:34 trabajo_no:46 traffic:-23 traffic_is:-22 traigo:-18 trataron:28 tres:20 trust:118
-try:-19 tuve:58 tuve_que:58 twice:98 twice_$:33 two:37 ultima:25 ultima__me:26 ultima_vez:24 un:74 una:109 una__de:50
-una__y:27 una_hora:21 under__hood:20 uno:47 unos:42 up_$:-23 urge:-39 used_to:24 ustedes:75 ustedes_$:55 uy:28
-vale:23 vale_$:38 veces:117 vender:34 venia:19 ver:49 vez:70 vez_$:-21 vez_me:36 vez_que:22 vibrates:-29 viernes:-23
-visit:66 visit_$:26 voy_a:-19 wait:-71 waited:39 waiting:22 want_my:23 want_to:-26 was:129 was__and:48 was__last:-41
-wasnt:55 way:71 way_$:-29 way_too:101 we:-35 week_$:-33 weeks:-21 well:-24 well_$:-23 were:23 what:20 what__the:-43
-what__you:-47 what__your:-41 what_a:142 what_are:-20 what_do:-22 what_i:80 what_is:-73 what_time:-28 what_was:-28
-wheel:-29 wheel_is:-21 when:-22 while:30 who:-31 who_is:-34 whoever:22 why:73 why__you:103 why_do:66 why_not:-33
-will:-80 will__be:-18 with:64 with_$:24 with__i:44 with__texts:-47 with_a:19 with_someone:-21 with_the:34
-wonderful:59 work:66 work_$:77 works:-21 worse:51 worst:55 worth:-34 would:-51 wow:74 wrong:42 wrong_$:20
-wrong_guy:-34 wrong_person:-18 wrote:34 y:159 y__la:19 y__lo:-23 y__me:66 y__se:21 y_cuanto:-21 y_me:32 y_nadie:39
-y_ni:38 ya:-46 ya__hicieron:-26 ya__lo:-42 ya_le:-34 ya_me:-58 yep:-35 yes:-99 yes_$:-25 yes__the:-22 yes_but:-25
-yesterday:31 yo_no:-22 you:196 you_$:-147 you__a:31 you__for:-19 you__have:-28 you__i:-19 you__it:26 you__me:80
-you__my:139 you__texting:65 you__the:-43 you__to:55 you__today:-24 you_are:-22 you_can:-25 you_charge:-40
-you_charged:25 you_close:-24 you_got:-45 you_guys:-30 you_had:41 you_have:-59 you_keep:72 you_left:91 you_never:49
-you_open:-28 you_people:58 you_put:39 you_said:75 you_send:-20 you_take:36 you_tell:-22 you_text:78 you_there:-18
-your:79 your__desk:45 your__for:-22 your__have:43 your_front:45 your_hours:-19
+#acan:56 #acar:52 #acce:44 #acti:-36 #adie:119 #adio:33 #ador:27 #ados:67 #affi:-22 #afte:31 #agar:-27 #ager:39
+#agua:-26 #aile:-27 #aint:-74 #aite:45 #aiti:25 #akes:-35 #aler:-28 #algo:37 #algu:-25 #alin:31 #alio:57 #alir:-32
+#alle:63 #alls:-18 #ally:55 #alwa:28 #amad:-19 #amar:20 #amba:21 #amen:-22 #amos:-19 #anag:40 #anda:-18 #ande:-31
+#ando:20 #ange:-22 #angi:56 #anic:-21 #anne:65 #anno:77 #anot:32 #answ:41 #anta:48 #anto:-23 #apol:21 #appi:-19
+#appo:28 #appy:62 #apun:-18 #aqui:-20 #arad:18 #arag:-22 #aran:29 #arca:-65 #arda:42 #aret:25 #arge:59 #aria:-23
+#arle:19 #arlo:-21 #arly:51 #arme:38 #aron:361 #arra:-29 #arro:22 #asar:-20 #asie:22 #aske:53 #asnt:37 #asse:-19
+#asta:-48 #aste:-25 #asti:74 #asto:53 #atar:28 #ated:43 #aten:55 #ater:-19 #ates:-37 #atie:22 #ause:21 #auto:-37
+#avia:21 #avor:-45 #ayar:23 #ayin:-31 #baby:18 #back:64 #baja:-30 #bank:-34 #baro:-43 #bcap:48 #bein:76 #best:-38
+#bien:59 #bill:194 #blan:-24 #blar:-24 #blem:-18 #body:126 #bols:50 #boni:45 #boug:-18 #brak:-66 #bran:-31 #brar:116
+#brat:-23 #brok:-51 #buck:28 #bump:19 #burn:20 #busc:-18 #busi:100 #cada:49 #call:-32 #came:32 #cans:53 #cant:-81
+#cara:60 #card:23 #carl:30 #caro:-57 #caus:21 #ccep:37 #ccio:-20 #cell:-20 #cepc:41 #cept:26 #cesi:-47 #chan:37
+#char:71 #chec:-40 #choo:-18 #chos:43 #cien:-30 #ciga:34 #cion:47 #cios:26 #cita:-19 #cked:39 #cker:34 #cket:21
+#clas:26 #clie:20 #cobr:100 #code:-30 #come:62 #comi:-24 #comp:-107 #conf:97 #cont:45 #cord:20 #corr:-20 #cort:-26
+#cosa:19 #cost:-82 #crib:41 #croo:26 #ctiv:-32 #cual:-20 #cuan:-113 #cuen:47 #culo:27 #culp:19 #cupo:-18 #darm:-22
+#daro:67 #davi:22 #dawn:18 #deja:52 #deje:-30 #dema:66 #dent:-23 #derf:46 #desd:40 #desk:47 #deso:76 #devo:67
+#dias:52 #dicu:28 #didn:105 #dier:42 #diga:-31 #dije:87 #dine:24 #ding:29 #dios:-19 #dirt:40 #disa:52 #dobl:24
+#doll:27 #dond:-19 #done:-21 #door:35 #down:19 #dred:21 #driv:-62 #dule:-22 #duro:33 #eale:-26 #eall:73 #eant:-20
+#earl:42 #ease:59 #eate:43 #eats:21 #ecal:-18 #ecep:35 #eces:61 #echa:-21 #ecio:-38 #edal:-25 #edan:-18 #eded:28
+#eden:-32 #edes:71 #edul:-22 #eede:28 #eemb:50 #efie:-27 #efon:32 #egan:25 #egre:53 #egun:27 #eing:82 #ejar:56
+#ejor:-45 #elef:32 #emas:94 #embo:50 #emin:-28 #empr:75 #enca:-21 #enci:26 #enco:-44 #ende:39 #endi:-23 #enes:-24
+#engo:-32 #enia:19 #enla:39 #enos:38 #ensa:97 #enta:51 #ento:24 #enty:28 #eopl:86 #epai:39 #epci:41 #epta:35 #eran:51
+#erch:25 #erda:33 #erdi:30 #ered:28 #eren:68 #eres:-44 #erfu:46 #eria:18 #erie:41 #erio:59 #erne:-32 #eron:211
+#eros:88 #erri:28 #erso:-46 #eryt:-50 #esar:48 #esco:18 #escr:46 #esda:-22 #esde:40 #eset:38 #esim:60 #esit:-51
+#esor:72 #espe:121 #esse:90 #essu:19 #esta:-24 #esto:31 #estu:29 #etie:22 #etti:37 #even:21 #ever:85 #evis:-19
+#evol:67 #expe:19 #expl:28 #extr:21 #falt:44 #fast:25 #favo:-45 #feel:35 #fend:18 #fier:-28 #filt:43 #fine:-27
+#five:35 #fixe:34 #fono:34 #fore:54 #forg:62 #form:78 #four:48 #fren:-30 #frid:-18 #from:-24 #fter:31 #fund:-19
+#gado:-23 #game:-25 #gara:-26 #gare:22 #garo:29 #garr:-20 #gast:35 #gave:30 #genc:-20 #gent:18 #gett:49 #ging:78
+#give:-30 #gone:26 #good:-76 #grea:103 #gres:54 #gros:72 #gual:40 #guen:-19 #guna:-21 #gunt:36 #gust:47 #guys:-25
+#habl:-25 #hace:-33 #hang:38 #hank:-57 #happ:44 #harg:72 #hast:-43 #have:-20 #heat:-18 #heck:-33 #hedu:-22 #high:22
+#hile:20 #hing:19 #hink:-22 #hird:60 #hizo:-18 #hock:31 #hoev:23 #hood:27 #hool:-18 #hora:91 #hori:-22 #hose:-20
+#hour:56 #hree:61 #hrou:46 #hubc:48 #huma:-21 #hund:20 #hung:23 #hurs:-26 #iado:69 #iben:40 #ibir:-23 #ible:21
+#ibra:-31 #icio:-23 #icul:27 #idad:23 #iday:-24 #idea:-31 #idic:28 #idnt:105 #iemp:51 #ienc:22 #iend:19 #iene:-38
+#iere:68 #iern:-31 #iero:125 #ieza:35 #igar:34 #ight:28 #igua:39 #igue:62 #ijer:44 #iled:-23 #ills:46 #imes:78
+#ince:20 #inco:67 #inde:-23 #inea:27 #ined:35 #iner:31 #infl:18 #inst:-20 #ints:-33 #inut:41 #invo:28 #iona:19
+#ione:-19 #ious:64 #ippe:100 #isap:53 #ised:45 #isit:102 #ismo:43 #ista:-30 #iste:40 #isto:-21 #ited:45 #itin:29
+#iven:-21 #ixed:30 #jaja:-36 #jaro:71 #jero:33 #june:-18 #junt:-21 #just:33 #keep:23 #keys:28 #kind:-28 #king:-29
+#know:-48 #lain:-77 #lama:-18 #laro:30 #lars:21 #last:109 #ldnt:37 #lefo:32 #left:138 #lega:28 #lema:24 #leme:-20
+#less:-18 #lest:50 #leva:-26 #levo:31 #lgun:-18 #lied:44 #ligh:-21 #line:27 #list:-47 #live:-32 #llar:27 #llas:-18
+#lled:83 #lleg:21 #long:-25 #look:-43 #loos:30 #lous:28 #ltas:19 #ltim:47 #lvan:18 #lvie:56 #lway:28 #mada:-20
+#made:24 #make:25 #mala:40 #mall:-27 #malo:-36 #mana:38 #mand:-34 #mani:32 #mann:66 #many:78 #marc:-62 #mber:-34
+#mbol:49 #mbre:-19 #mean:-25 #mejo:-45 #mens:90 #ment:-63 #mero:-63 #mess:20 #mind:-34 #mine:-24 #minu:34 #mise:38
+#mism:38 #mist:-18 #mole:50 #mond:-18 #mone:59 #moot:-20 #more:76 #most:18 #move:-19 #mpla:-90 #mple:22 #mpra:21
+#mpre:116 #much:56 #nada:94 #nadi:119 #nage:39 #nail:-22 #name:-37 #naro:39 #ncio:38 #ncon:27 #ndan:33 #nday:-20
+#nden:-36 #nder:65 #ndre:21 #nece:-48 #need:-71 #nero:29 #ners:65 #next:-33 #nfla:18 #nfor:64 #nfun:-25 #ngan:22
+#nger:19 #ngin:59 #nigh:48 #nine:24 #nito:31 #nner:66 #nnoy:78 #nobo:134 #noch:32 #noma:31 #none:18 #noth:95 #noyi:71
+#nsaj:85 #nsan:33 #nswe:41 #ntac:-29 #ntad:26 #ntar:24 #ntas:22 #nted:55 #nter:18 #ntes:113 #ntis:-20 #ntra:-56
+#ntre:18 #numb:-30 #nume:-42 #nunc:70 #nute:22 #nvoi:28 #obar:-25 #oble:28 #obod:134 #obra:78 #obro:20 #oche:28
+#ocke:72 #ocup:-19 #odav:22 #oday:28 #oice:30 #oint:38 #ojal:21 #oles:39 #olla:24 #olog:21 #olso:50 #olvi:59 #omas:27
+#omis:38 #ompl:-87 #onal:19 #onda:-18 #onde:28 #oned:24 #oner:55 #oney:39 #onfi:60 #onfu:-27 #onit:43 #only:-27
+#onta:-26 #onte:122 #ontr:-51 #oose:30 #ooth:-20 #open:-46 #ople:90 #oras:72 #orde:57 #orev:65 #orge:20 #orgo:42
+#orit:-20 #orks:-19 #orme:65 #orra:-18 #orry:-22 #orse:59 #orst:48 #orth:-27 #oser:60 #osto:-21 #ostr:24 #otal:-26
+#othe:22 #othi:63 #ould:-43 #ound:-31 #ours:45 #ousl:52 #ouve:24 #over:59 #owns:28 #oyin:71 #paga:18 #paid:21
+#pair:41 #para:-50 #pare:22 #pasa:-28 #pass:-24 #payi:-28 #pcio:36 #peda:-25 #pens:-34 #peop:86 #peor:85 #pera:63
+#perd:54 #peri:24 #pers:-44 #pesi:60 #peto:34 #piez:35 #ping:-26 #plai:-75 #plen:34 #plug:38 #poin:34 #poke:28
+#polo:21 #pone:53 #porq:27 #pped:80 #ppie:-19 #ppoi:28 #pran:23 #prec:-39 #pref:-29 #preg:36 #pren:-31 #pres:94
+#pret:23 #pric:-26 #prin:24 #prom:51 #pued:-106 #pues:64 #pull:-20 #puro:61 #qued:93 #quej:-26 #quer:21 #quic:-29
+#quin:-20 #quit:-22 #quot:24 #rade:-19 #radi:37 #rado:26 #raff:-21 #rain:35 #rake:-65 #rand:54 #rano:18 #raro:73
+#rata:38 #rate:18 #rato:21 #raya:25 #rcar:-39 #rcha:19 #rdar:57 #rden:51 #rder:26 #real:92 #reas:65 #reat:102
+#reca:-19 #rece:20 #reci:-36 #rect:19 #reem:49 #refi:-27 #rega:20 #regr:53 #regu:40 #remi:-28 #remo:-19 #rend:-32
+#reno:-23 #rent:18 #repa:40 #rero:18 #reso:41 #resp:50 #ress:75 #rest:-21 #rett:31 #reve:59 #rful:46 #rged:102
+#rget:20 #rgot:42 #ribe:39 #ribl:35 #ridi:27 #righ:19 #rint:26 #rios:24 #riou:49 #ripp:97 #rita:-21 #rite:40 #rito:19
+#rive:-61 #rmis:-18 #rned:23 #rnes:-29 #roba:-22 #rock:-39 #roke:-51 #romi:38 #rong:40 #rook:26 #rose:62 #rote:29
+#roug:42 #rrib:34 #rrie:-25 #rson:-46 #rtie:29 #rude:58 #ruid:-19 #runs:-18 #rust:89 #ryin:36 #ryth:-50 #saca:106
+#said:56 #saje:86 #sale:-40 #sali:34 #same:52 #sapp:53 #saro:40 #scam:-28 #sche:-22 #scho:-18 #scon:22 #scri:36
+#sday:-33 #seat:72 #sell:37 #send:-41 #sent:46 #seri:67 #sero:48 #shak:-19 #shoc:31 #sick:77 #siem:57 #sien:24
+#sign:-30 #sigu:52 #sill:22 #simo:67 #sinc:33 #sing:27 #sito:-42 #sits:40 #sked:53 #slow:18 #smoo:-20 #sold:53
+#sona:-30 #soon:-25 #sorr:-20 #spec:-21 #sper:78 #spet:40 #spok:28 #sque:-20 #ssed:74 #ssur:19 #sted:60 #sten:21
+#ster:40 #stic:57 #stil:93 #stop:-63 #stra:19 #stri:35 #stuf:61 #stuv:30 #suci:25 #sues:-22 #swap:-18 #swer:41
+#tabl:27 #tact:-29 #take:-31 #tall:22 #tand:19 #tant:85 #tard:35 #tari:-18 #tarm:21 #taro:32 #tart:-31 #tate:-24
+#tche:39 #tech:27 #tede:71 #tele:26 #tell:-51 #tenc:52 #teng:-42 #terd:23 #tere:-42 #terr:28 #test:95 #teve:-20
+#text:126 #that:19 #then:-18 #ther:36 #they:18 #thir:59 #thos:-25 #thre:59 #thro:39 #thur:-26 #tier:67 #till:60
+#tima:29 #time:167 #ting:69 #tira:-20 #tire:-36 #tive:-24 #toda:61 #todo:-45 #told:89 #toma:-19 #tome:-19 #took:59
+#tota:-26 #traf:-23 #trai:-29 #trar:-44 #tras:-31 #trat:59 #trea:61 #tres:50 #trip:28 #trus:90 #tter:-30 #ttin:42
+#tues:-20 #tuff:61 #turn:-20 #tuve:47 #tuvo:21 #twic:109 #uant:-95 #ubca:48 #ucho:51 #ucio:24 #ucks:27 #ueda:-22
+#uede:38 #uedo:-32 #ueja:-21 #uelv:21 #uena:-21 #uent:44 #ueri:25 #ueve:-20 #uevo:32 #uick:-29 #uien:-34 #uier:21
+#uldn:37 #ulou:28 #ulpa:25 #ulti:44 #uman:-21 #umbe:-30 #umer:-28 #umpe:23 #unca:68 #unde:-18 #undr:20 #unos:35
+#unta:21 #unte:46 #uote:24 #urge:-36 #usca:-18 #usly:52 #usta:-19 #uste:65 #usto:63 #utes:26 #vece:111 #vend:26
+#veni:27 #vent:-23 #verc:25 #very:-22 #vibr:-30 #viej:18 #vier:44 #visa:19 #visi:92 #viso:-20 #voic:31 #volv:73
+#vuel:32 #want:-22 #wasn:39 #ways:27 #were:25 #when:-31 #whil:20 #whoe:23 #wice:109 #will:-70 #wipe:19 #with:49
+#wond:45 #work:39 #wors:108 #wort:-26 #woul:-18 #writ:37 #wron:40 #wrot:28 #xted:20 #yaro:23 #yest:23 #ying:66
+#your:94 #youv:24 #ythi:-48 %again_later%agree:41 %again_later%away:-69 %again_later%bad:73 %again_later%bring:38
+%again_later%busy:-48 %again_later%car_part:87 %again_later%do_it:47 %again_later%doubt:26 %again_later%elsewhere:38
+%again_later%family:-27 %again_later%gone_car:36 %again_later%leave_me:-18 %again_later%machine:26
+%again_later%money:76 %again_later%on_way:-33 %again_later%opening:40 %again_later%pay_day:-24 %again_later%phone:47
+%again_later%question:21 %again_later%refuse:67 %again_later%season:-34 %again_later%shift_it:50
+%again_later%staff:30 %again_later%thanks:44 %again_later%who:36 %again_later%wrong_one:118 %agree:-152
+%agree%away:35 %agree%bad:73 %agree%busy:-27 %agree%call_off:34 %agree%car_part:-42 %agree%doubt:-44
+%agree%elsewhere:25 %agree%fails:18 %agree%how_long:42 %agree%leave_me:48 %agree%message:60 %agree%money:51
+%agree%noise:-20 %agree%on_way:51 %agree%opening:24 %agree%phone:-26 %agree%question:87 %agree%refuse:150
+%agree%staff:-39 %agree%start_again:-22 %agree%thanks:-44 %away%bad:-30 %away%car:-24 %away%pay_day:-18
+%away%question:-49 %away%refuse:-19 %bad:481 %bad%bring:-31 %bad%busy:34 %bad%call_off:-36 %bad%car:32
+%bad%car_part:84 %bad%do_it:64 %bad%doubt:36 %bad%elsewhere:63 %bad%family:66 %bad%gone_car:23 %bad%how_long:41
+%bad%leave_me:22 %bad%lift:34 %bad%meaning:-130 %bad%message:21 %bad%money:48 %bad%noise:-25 %bad%odometer:21
+%bad%phone:62 %bad%place:-18 %bad%refuse:-20 %bad%season:23 %bad%shift_it:32 %bad%staff:213 %bad%start_again:71
+%bad%thanks:41 %bad%wrong_one:26 %bring:-18 %bring%busy:-51 %bring%call_off:-19 %bring%car:20 %bring%do_it:43
+%bring%doubt:26 %bring%elsewhere:-27 %bring%how_long:36 %bring%leave_me:-21 %bring%on_way:57 %bring%opening:27
+%bring%refuse:-30 %bring%shift_it:-30 %bring%start_again:18 %bring%wrong_one:85 %busy:51 %busy%elsewhere:-20
+%busy%fails:52 %busy%leave_me:-20 %busy%message:27 %busy%refuse:77 %busy%shift_it:-23 %busy%staff:-28
+%busy%thanks:-19 %call_off:-83 %call_off%car:-26 %call_off%car_part:18 %call_off%do_it:-65 %call_off%doubt:50
+%call_off%elsewhere:49 %call_off%fails:102 %call_off%how_long:63 %call_off%lift:20 %call_off%message:-132
+%call_off%noise:32 %call_off%odometer:21 %call_off%on_way:35 %call_off%phone:53 %call_off%question:128
+%call_off%refuse:26 %call_off%shift_it:30 %call_off%staff:63 %call_off%start_again:23 %call_off%who:30
+%call_off%wrong_one:47 %car:-34 %car%do_it:22 %car%fails:-38 %car%gone_car:-76 %car%how_long:18 %car%lift:-22
+%car%odometer:26 %car%on_way:25 %car%pay_day:-18 %car%refuse:-97 %car%start_again:31 %car_part%fails:-65
+%car_part%how_long:21 %car_part%leave_me:-30 %car_part%lift:18 %car_part%meaning:-22 %car_part%money:-18
+%car_part%noise:-24 %car_part%odometer:-19 %car_part%phone:23 %car_part%place:-21 %car_part%question:-44
+%car_part%refuse:91 %car_part%smoke_smell:-21 %car_part%staff:98 %car_part%thanks:52 %car_part%who:25
+%car_part%wrong_one:43 %do_it:-41 %do_it%elsewhere:-77 %do_it%gone_car:-35 %do_it%how_long:79 %do_it%leak:-22
+%do_it%lift:25 %do_it%meaning:26 %do_it%message:-51 %do_it%on_way:22 %do_it%opening:18 %do_it%refuse:129
+%do_it%season:-20 %do_it%shake:18 %do_it%shift_it:-39 %do_it%thanks:25 %do_it%who:34 %doubt:21 %doubt%gone_car:38
+%doubt%how_long:49 %doubt%message:-54 %doubt%money:52 %doubt%on_way:18 %doubt%question:19 %doubt%shift_it:49
+%doubt%staff:-18 %doubt%start_again:-18 %elsewhere%family:-21 %elsewhere%message:30 %elsewhere%money:111
+%elsewhere%on_way:-24 %elsewhere%pay_day:-18 %elsewhere%question:90 %elsewhere%refuse:-80 %elsewhere%shift_it:46
+%elsewhere%start_again:-26 %elsewhere%wrong_one:-39 %fails:-94 %fails%how_long:-33 %fails%message:-39
+%fails%refuse:84 %fails%wrong_one:-32 %family:-22 %family%message:19 %family%money:41 %family%shift_it:-31
+%gone_car:-74 %gone_car%on_way:21 %gone_car%question:49 %gone_car%thanks:21 %gone_car%wrong_one:40 %how_long:47
+%how_long%money:-34 %how_long%on_way:44 %how_long%opening:26 %how_long%phone:25 %how_long%question:-33
+%how_long%refuse:38 %how_long%wrong_one:42 %leak%refuse:23 %leave_me:-27 %leave_me%message:-23 %leave_me%on_way:37
+%leave_me%pay_day:62 %leave_me%question:51 %leave_me%refuse:-21 %leave_me%season:56 %leave_me%staff:26
+%leave_me%start_again:-26 %lift:47 %lift%on_way:-23 %lift%opening:61 %lift%pay_day:26 %lift%phone:20
+%lift%question:-30 %lift%refuse:31 %machine:33 %machine%refuse:31 %meaning:-122 %meaning%money:24 %meaning%on_way:50
+%meaning%phone:-49 %meaning%question:-42 %meaning%refuse:-46 %message:108 %message%on_way:170 %message%pay_day:50
+%message%phone:-31 %message%question:32 %message%refuse:-76 %message%season:68 %message%shift_it:50
+%message%start_again:-165 %message%thanks:-19 %message%who:-31 %message%wrong_one:-18 %money:160 %money%odometer:108
+%money%on_way:-31 %money%pay_day:88 %money%phone:29 %money%shift_it:89 %money%staff:38 %money%start_again:54
+%money%thanks:106 %money%wrong_one:57 %noise:-64 %noise%question:-21 %noise%refuse:47 %odometer:43
+%odometer%pay_day:28 %odometer%phone:-32 %odometer%question:-37 %odometer%refuse:37 %odometer%staff:-21
+%odometer%start_again:31 %on_way:19 %on_way%opening:27 %on_way%phone:37 %on_way%question:28 %on_way%staff:20
+%opening:-29 %opening%question:-37 %opening%wrong_one:24 %pay_day%phone:20 %pay_day%shift_it:-29 %phone:-27
+%phone%question:-67 %phone%refuse:26 %phone%shift_it:-40 %phone%start_again:39 %phone%who:70 %place:-80
+%place%question:-24 %place%refuse:23 %place%staff:-19 %place%wrong_one:52 %question:-34 %question%refuse:-22
+%question%shift_it:72 %question%start_again:-42 %question%thanks:24 %question%who:-60 %question%wrong_one:34
+%refuse:-45 %refuse%season:18 %refuse%shift_it:-42 %refuse%staff:94 %refuse%start_again:74 %refuse%thanks:44
+%refuse%who:-24 %season%shift_it:-38 %season%thanks:20 %shake:-70 %shift_it:-30 %shift_it%start_again:-33
+%shift_it%thanks:34 %smoke_smell:-51 %staff:65 %staff%thanks:-44 %start_again:-79 %start_again%who:49
+%start_again%wrong_one:51 %who:-52 %wrong_one:-26 @?:-196 @after_visit:205 @after_visit_cant_complain:-41
+@after_visit_not_really:40 @car:-71 @confirm:-61 @day:-73 @later:-18 @nothing:35 @offers:-150 @reading:-38 @time:-98
+@walk_in:-34 ^_a:-71 ^_al:-35 ^_all:-19 ^_and:-19 ^_another:37 ^_any:-28 ^_are:-45 ^_bank:-22 ^_been:25 ^_brakes:-24
+^_cada:20 ^_call:-27 ^_can:-108 ^_cancel:24 ^_cant:-57 ^_car:-31 ^_como:-50 ^_cost:-22 ^_could:-26 ^_cuando:-23
+^_cuanto:-77 ^_de:-82 ^_did:-30 ^_do:-65 ^_enough:-37 ^_esta:-33 ^_everything:-39 ^_fine:-21 ^_gracias:32 ^_great:57
+^_have:-21 ^_hey:-20 ^_how:-63 ^_i:48 ^_im:-26 ^_is:-109 ^_it:-53 ^_la:58 ^_last:59 ^_let:-40 ^_llevo:37 ^_lo:-24
+^_me:29 ^_meh:44 ^_my:-74 ^_need:-19 ^_no:26 ^_nobody:23 ^_not:27 ^_nunca:60 ^_oh:84 ^_oil:-22 ^_one:59 ^_otro:70
+^_pesimo:26 ^_por:23 ^_prefiero:-22 ^_pues:42 ^_puro:40 ^_que:24 ^_quede:65 ^_quedo:-36 ^_sale:-21 ^_salio:31
+^_scratch:-28 ^_se:-30 ^_si:-55 ^_siempre:59 ^_sin:-23 ^_son:66 ^_still:47 ^_text:-27 ^_thank:-24 ^_thanks:57
+^_that:-19 ^_the:120 ^_this:94 ^_todo:-84 ^_too:-27 ^_took:21 ^_ustedes:28 ^_uy:21 ^_very:23 ^_voy:-18 ^_when:-19
+^_who:-19 ^_why:77 ^_wow:39 ^_y:-46 ^_ya:-86 ^_yep:-31 ^_yes:-47 ^_yo:-28 ^_you:129 ^_your:119 a:70 a_$:-29 a__car:20
+a__de:20 a__for:-20 a__hora:-20 a__is:67 a__off:100 a__time:-20 a__under:18 a_car:-22 a_good:-21 a_la:-31 a_month:41
+a_phone:18 a_que:-34 a_rip:97 a_week:84 about_the:25 after:40 after_the:19 after_you:24 agua:-18 ahorita:-21 al:-60
+al_cien:-25 algo:51 all:26 all_$:-42 all__my:44 all_day:27 all_good:-33 all_over:47 already_$:-23 always:28 am:-23
+and:168 and__dont:-26 and__it:-20 and__one:23 and__the:18 and_how:-18 and_it:41 and_nobody:54 and_please:19
+and_what:-18 and_you:31 ando:-24 annoying:71 annoying_$:69 another:32 another_bill:36 antes_$:30 any:-63
+appreciate_it:20 are:-72 as:-59 as_well:-28 ask_me:-32 asked:53 asked_for:42 at:44 at_$:-25 at__counter:48 at__the:51
+at_all:-24 at_and:-19 at_in:52 at_your:33 ate:18 atencion:45 baby:20 back:53 back_$:49 bad:-131 bad_$:-101 bank:-33
+be:-32 being:76 best:-38 best_$:-36 bien:31 bien_el:30 bill:135 bill_$:38 bill_was:40 bonito:36 bought:-18 brake:-19
+brakes:-46 brakes_feel:-21 broke:-42 bucks:29 bumper:24 but:-80 but_the:-27 but_what:-18 by:-38 by_the:-34 cada:38
+call:-68 call_me:-56 called:57 called__back:47 called_me:44 came:36 came_back:-26 can:-177 can__send:-19 can_i:-39
+can_you:-79 cant:-74 cant_complain:-44 cap:26 car:69 cara:50 card:25 care_of:-18 caro:-37 caro_$:-20 carro_$:29
+changed_my:21 changing:60 charge:-33 charge_for:-22 charged:77 charged__for:24 charged_me:38 check:-26 chiste:18
+cien:-25 cien_$:-23 clientes:21 cobran:-25 cobran_$:19 cobran_por:-33 cobraron:91 cobraron__mas:28 cobraron_de:28
+cobro:20 code:-30 come:66 come__it:49 come_back:20 come_in:34 coming:-23 como_me:26 complain:-44 complain_$:-41
+complaints:-49 con:138 con__que:29 con_el:53 con_la:37 con_lo:20 con_los:-22 con_un:19 con_ustedes:57 contact:-18
+contento:20 contesta:48 cost:-50 cost_$:-20 costo:-20 could:-42 could_you:-41 couldnt_be:18 count:-20 count_me:-18
+counter:52 cuanto:-116 cuanto__el:-27 cuanto_me:-36 cuenta:53 da:-54 dawn:18 day:-34 day_$:-40 days:22 de_$:-28
+de__llanta:37 de__manana:26 de__no:-20 de_la:43 de_las:-31 de_mas:40 de_que:-36 de_regreso:29 dealer:-24 dejaron:76
+dejaron_el:37 del:-19 desde:40 desde_que:33 desk:47 devolvieron:56 dias:52 dias_$:21 did:-55 did_my:26 did_that:-23
+did_you:-43 didnt:105 dije:43 dijeron:34 dinero:25 do:-133 do__charge:-23 do__guys:-19 do__keep:54 do__own:-18
+do_i:-23 do_my:-18 do_you:-36 doble:23 dollars:21 donde:-19 done:-18 dont__me:53 dont__you:60 dont__your:-45
+dont_have:-28 dont_know:-25 dont_text:46 door:31 door_$:18 dos:81 dos_veces:72 down_on:-32 drive:-38 duro:33 early:47
+early_$:40 el:51 el__a:-20 el__dia:-19 el__todo:28 el__y:31 el_carro:30 el_dia:35 el_gerente:19 el_mismo:24
+el_numero:-36 el_otro:-30 el_servicio:-21 el_telefono:54 el_trabajo:58 el_viernes:-21 else:-21 en:-21 en__noche:40
+en__taller:-26 en_otro:-27 encontraron:-44 enough_$:37 entregaron:20 era:24 es:-58 es_$:-35 es__mismo:19 es_el:-20
+es_un:35 escriban_$:-23 escriben:41 ese:-82 ese_servicio:-32 eso:-51 esperando:54 espere:29 esta:-112 esta_$:-31
+esta_muy:-24 estan:-21 estuvo:21 even:25 ever:40 every:36 every__i:38 every_time:31 everything:-50 everything_was:-35
+falta:21 falta_de:30 far:-24 favor:-45 favor_$:-37 feel:47 fine:-27 fine_$:-29 first_$:-21 five:35 five_$:20 fix:23
+fixed:34 for:74 for__i:24 for__oil:19 for_a:29 for_an:18 for_me:-55 for_nothing:91 for_that:26 forever:65 forget:20
+forget__i:19 forget_it:20 forgot:42 forgot_to:48 four:29 freno:-30 from:-24 front_desk:39 fue__que:-20 fue_lo:-20
+fui:45 garage:-22 gave:30 gave_me:18 gente:23 get:-66 get_a:-23 get_my:-30 getting:49 give:-29 give__a:-18
+give_me:-30 going_to:-34 gone:26 good:-76 good_$:-28 got__wrong:-28 got_a:-25 got_it:18 got_my:22 got_the:-30
+got_to:-18 gracias_$:-45 gracias__nada:60 gracias_por:59 grease:50 grease__over:38 grease_all:38 greasy:18 great:36
+great_$:-30 great__bill:36 great_another:36 grosero:24 gusto:73 guy_$:-27 guys:-25 guys_$:27 guys_do:-19 hablar:-33
+hablar_con:-29 had:62 had_to:39 happier:-19 happy:59 has:30 hasta:-43 hasta_que:-22 hate:20 have__wrong:-25
+have_a:-22 have_been:25 have_my:-20 have_never:-18 have_no:23 have_the:-22 hay:-35 he:-41 here:-30 here_$:-41 hey:-21
+high:-21 hizo:-18 hood:27 horas:72 horas_$:32 hours:48 how__was:33 how_bad:-24 how_come:26 how_i:46 how_many:-25
+how_much:-27 hoy:19 hubcap:48 hundred:21 i:108 i__a:-32 i__for:23 i__know:-19 i__my:-55 i__never:-32 i__to:-20
+i__told:31 i_asked:20 i_came:21 i_come:38 i_do:-22 i_feel:52 i_get:-49 i_got:47 i_have:34 i_left:41 i_live:-24
+i_need:-35 i_paid:37 i_said:-22 i_think:-27 i_told:20 i_want:20 i_was:121 idea:-31 if_i:-21 igual:42 igual_$:29
+ill:-40 im:31 im__of:42 im__work:31 im_at:34 in_$:-42 in__a:24 in__and:40 in__car:30 in__is:37 in__morning:62
+in_a:-36 in_another:-26 in_it:54 in_june:-20 in_my:20 in_the:39 interesa:-23 interesa_$:-19 invoice:28 is_$:-41
+is__a:-70 is__bad:-22 is__bill:-19 is__i:22 is__new:40 is_getting:53 is_it:-51 is_something:40 is_still:22
+is_that:-29 is_there:-33 is_this:-40 is_tight:-19 is_wrong:21 is_your:-22 issues:-22 it:27 it_$:-38 it__a:-18
+it__in:26 it__ok:-31 it__to:-24 it_in:-23 it_is:101 it_still:37 it_you:25 jaja:-28 jala:-19 june:-18 june_$:-23
+just:26 keep:39 keep__me:50 keep_texting:48 key:20 keys:28 know:-45 know_you:-28 la:110 la__es:20 la__no:29
+la__que:-18 la__vez:99 la_atencion:31 la_cara:49 la_cuenta:45 la_lista:-18 la_llanta:26 la_manana:20 la_noche:46
+la_otra:52 la_semana:-21 la_tarde:-18 la_ultima:41 la_verdad:26 las:-26 las__la:30 las_de:36 las_llantas:-23 last:107
+last__and:34 last__you:42 last_month:-22 last_night:-32 last_time:159 last_week:-46 late_$:-26 later:-34 later_$:-20
+le:-150 le__a:18 le__el:-19 le_hicieron:-41 left:138 left_$:-19 left_a:61 les:56 let:-51 let_me:-37 lied:37 list:-27
+list_$:-30 lista:-20 live:-26 live_in:-22 llamada_$:-23 llanta_$:27 llantas:-23 llantas_$:-21 llevo:31 lo:-78
+lo__a:-26 lo__ahi:22 lo__con:46 lo__el:-24 lo__en:-23 lo__me:21 lo_hicieron:-43 lo_mismo:26 lo_que:35 lo_robaron:-22
+lol:-49 lol_$:-19 long:-24 look_at:-18 loose:30 loose_$:35 los:-80 los_mensajes:-49 lost_my:35 lot:43 made:24
+makes:29 makes_the:36 mal:21 mal_$:-45 mal_el:-19 mall:-24 malo:-35 manager:40 manana_$:-23 mandan:32 manden:-27
+manden_nada:-26 manners:58 many:78 many_texts:104 mas:47 mas__menos:18 mas_mensajes:-19 mas_o:18 mas_que:25 me:116
+me_$:-64 me__algo:58 me__como:33 me__el:49 me__en:24 me__esperar:27 me__hablar:-24 me__hicieron:-33 me__horas:19
+me__im:29 me__in:23 me__june:-25 me__la:46 me__mal:38 me__mas:-42 me__mensajes:41 me__nada:28 me__que:20
+me__robaron:-26 me__una:32 me__your:-29 me_about:-23 me_again:-57 me_back:20 me_cobraron:84 me_da:-48 me_dejaron:68
+me_escriban:22 me_escriben:42 me_for:47 me_gusto:69 me_hicieron:56 me_i:-18 me_in:-65 me_interesa:-22 me_it:20
+me_la:-18 me_llame:-18 me_lo:-55 me_manden:-19 me_off:-57 me_puede:-19 me_puedo:-21 me_quedo:-19 me_rayaron:19
+me_salio:48 me_so:81 me_that:19 me_tienen:31 me_today:24 me_trataron:28 me_up:-23 me_urge:-28 meant:-19 meh:43
+mejor:-44 mensaje:76 mensaje_$:31 mensajes_$:-36 messed:23 mi:62 mi__de:38 mi_carro:25 mi_telefono:-20 mine:-19
+minutes:26 mismo:52 mismo_dia:-20 molesto:32 money:44 money_$:32 money__tight:-20 money_is:-19 month_$:-27
+month_is:56 more:93 more_texts:-22 morning:27 morning_$:46 mostrador:24 much_$:21 muy:77 muy_caro:-23 my:175
+my__and:19 my__back:50 my__go:18 my__has:21 my__is:-41 my__refund:-42 my__was:38 my_bill:76 my_bumper:25 my_car:133
+my_hood:18 my_hubcap:45 my_oil:44 my_rim:18 my_schedule:-23 my_seat:49 my_tax:-45 my_tires:23 nada:89 nada_$:108
+nada__ustedes:-20 nadie:119 nadie_me:41 name:-24 necesito:-40 need:-99 need_to:-33 needed:28 never:23 never__me:27
+never__to:-18 never_been:-28 never_called:30 new_$:24 next:-33 ni:49 ni_me:30 nine:24 no:22 no_$:-46 no__a:-23
+no__at:-31 no__bien:67 no__con:22 no__de:-26 no__en:41 no__escriban:35 no__gusto:69 no__here:-29 no__lo:24 no__me:19
+no__mensajes:-25 no__nada:30 no__puedo:-21 no__que:-24 no__texts:-24 no_complaints:-49 no_es:-29 no_hay:-18
+no_issues:-22 no_it:62 no_me:46 no_more:-37 no_one:40 no_quede:44 no_quedo:83 no_quiero:-23 no_se:27 no_soy:-32
+no_tengo:-30 no_y:35 no_you:55 nobody:135 noche:39 noche_$:45 noise_$:33 nomas:31 none:18 not:83 not__car:-36
+not__it:23 not__me:-23 not__now:-19 not__with:94 not_a:-28 not_going:54 not_happy:97 not_my:-44 not_now:-18
+not_really:52 not_the:-18 not_today:-21 not_worth:-24 nothing:63 nothing_$:99 now:-91 now_$:-37 nuevo:34 nuevo_$:40
+number:-30 number_$:-22 numero:-52 numero_$:-41 nunca:71 nunca_me:65 o_menos:18 ocupo:-18 of:115 of_my:20 of_the:-21
+off:49 off_$:114 off_your:-20 oh:81 oh__another:52 oh_great:36 oil:43 oil_$:21 oil_light:29 ojala:22 ok_but:-28
+on_$:-18 on__phone:21 on__refund:43 on__way:-26 on_my:29 one:51 one_$:-23 only:-27 open:-40 or:-49 otro_taller:-36
+out_$:-19 out__my:30 out_of:44 over:40 over_my:40 overcharged:25 overcharged_me:18 pague:32 paid:23 para:-62
+para_que:-22 para_un:19 pasar:-25 pay_for:29 paying:-28 pedal:-23 pedi:18 people:86 peor:85 person:-18 persona:-32
+persona_$:-19 pesimo:59 pesimo_servicio:25 phone_call:18 pieza:24 please_$:-43 plenty:22 plug:34 poner:60 por:19
+por__el:22 por__me:58 por__no:-52 por_eso:-18 por_favor:-41 por_la:-18 por_nada:65 por_que:34 precio:-59 precio_$:-22
+prefiero:-27 promised:32 puede:-24 pueden:-32 puedo:-47 pues:53 puro:34 put:30 put_me:-26 put_the:38 que:113
+que__con:49 que__de:91 que__el:-23 que__ese:-23 que__lo:-26 que__mal:-41 que__malo:-27 que__otro:27 que_es:-50
+que_falta:19 que_hora:-25 que_le:-61 que_me:-30 que_precio:-19 que_tan:-63 que_tanto:33 quede:94 quede_muy:71
+quedo_bien:30 quick:-29 quienes:-23 quienes_son:-23 quieren:78 quiero:-18 quiero__de:-23 quiero__me:-25
+quiero_nada:-22 quiero_que:-28 quote:19 quote_$:48 radio:34 rayaron:23 really:73 really_$:70 recibir:-18 reembolso:50
+regreso:38 remind_me:-19 repair:41 respeto:34 ridiculous:28 right__you:24 right_after:24 right_now:-25 rip:97
+ripped:66 robaron:-33 robo:26 rock:-39 room:19 rude:58 rude_$:49 runs:-18 sacar:18 said:56 sale:-50 salio:57
+salir:-32 salir_$:-19 same:56 say:25 schedule:-32 scratch:-21 scratched:24 scratched_my:24 se:-50 se_me:-56 seat:51
+seat_$:41 seats:21 see:-43 sell:33 send:-42 send_me:-27 senor_$:-18 sent:25 shop_$:-29 shop_is:27 si:-48 si__bien:-24
+sick:77 siempre:57 sign:-21 sigue:66 sin:18 since:33 slow:19 so:47 some:23 someone__me:-19 someone__my:18 son:73
+soon:-22 sorry:-20 soy:-60 soy__persona:-20 state:-18 still:95 still__about:32 still__on:43 still_waiting:43 stop:-46
+stop_$:-23 stuff:61 stuff_$:34 su:29 sucio:24 sure:-25 take__off:-39 take_me:-39 talk:-19 taller:20 taller_$:40
+tan:-18 tan__esta:-33 tan_mal:-22 tan_malo:-22 tanto:87 tax:-58 tax_refund:-44 tech:21 telefono:34 tell:-48
+tell_me:-24 temprano:26 temprano_$:33 ten:27 tengo:-31 terrible:28 text:124 text__about:-18 text__again:-37 texted:20
+texting_$:-21 texting_me:51 th:-42 th_$:-22 than:56 than_the:20 thank:-71 thank_you:-70 thanks_$:-36
+thanks__nothing:91 thanks_for:59 that:19 that_$:-36 that__text:23 that__the:22 that_last:-18 the:40 the__and:-27
+the__at:21 the__guy:-31 the__last:-22 the__light:20 the__oil:26 the__you:55 the_best:-35 the_bill:20 the_car:-35
+the_dealer:-19 the_guy:19 the_keys:18 the_kid:21 the_last:30 the_light:-24 the_mall:-24 the_morning:61 the_noise:18
+the_oil:19 the_phone:26 the_price:29 the_quote:50 the_repair:24 the_texts:-50 the_th:-39 the_work:44 then:-18
+there__a:25 there_a:-29 there_with:19 they:20 thing_$:-23 thing_to:32 think_you:-21 third:60 third_time:27
+this__the:40 this_a:-26 this_is:121 those:-25 three:62 three_times:18 through:46 tight:-23 til:-34 till:-32 time:96
+time_i:39 time_it:22 time_you:31 times:79 tire:-26 to:24 to__back:29 to__for:26 to__me:39 to__my:34 to__shop:-21
+to__the:22 to_come:19 to_sell:34 to_text:-25 to_you:-25 to_your:-22 todavia:22 todavia_no:-24 today:28 today_$:40
+todo:-48 todo__dia:53 todo_bien:-37 todo_el:52 told:89 told_you:24 too:-39 too_$:-132 too__for:-24 too__texts:60
+too_many:61 too_much:31 took:59 took_it:-29 total:-19 trabajo:27 trabajo_no:39 traffic:-21 traffic_is:-20 trataron:28
+trato:21 treated:57 tres:54 trust:92 tuve:46 tuve_que:41 twice:109 twice_$:31 two:46 ultima:39 ultima__me:35
+ultima_vez:33 un:68 un_dia:19 una:103 una__de:39 una__y:38 una_hora:37 uno:49 uno_$:31 unos:35 up_$:-37 urge:-28
+ustedes:71 ustedes_$:50 uy:21 va:-18 vale_$:27 veces:111 veces_$:69 vender:31 venia:24 ver:36 vez:70 vez_$:-28
+vez__dejaron:19 vez_me:40 vez_que:19 vibrates:-23 viernes:-29 visit:51 visit_$:21 voy_a:-36 voy_me:32 vueltas:19
+wait:-66 waited:41 waiting:25 waiting_room:20 want_to:-24 was:130 was__and:41 was__last:-30 was__to:21 was_in:-27
+was_just:46 was_rude:33 was_told:32 wasnt:39 way:59 way_$:-18 way_too:88 we:-40 week:27 week_$:-30 what__the:-38
+what__you:-45 what__your:-32 what_a:120 what_do:-18 what_i:73 what_is:-67 what_time:-25 what_was:-26 when:-20
+while:20 who:-29 who_is:-31 why:64 why__you:84 why_do:54 why_not:-29 will:-77 will__be:-18 with:49 with_$:22
+with__i:35 with__texts:-38 with_a:26 wonderful:46 work:67 work_$:71 works:-19 worse:60 worse_$:61 worst:48 worth:-26
+would:-39 wouldnt:21 wow:63 write:33 wrong:40 wrong_guy:-26 wrong_person:-19 wrote:28 y:177 y__me:55 y__no:28
+y__ya:19 y_cuanto:-21 y_el:-19 y_le:-18 y_me:34 y_nadie:37 y_ni:55 y_no:19 y_ya:33 ya_$:20 ya__hicieron:-21
+ya__lo:-25 ya__voy:32 ya_le:-38 ya_me:-47 yep:-32 yes:-70 yes_$:-29 yesterday:23 yo:-25 yo_no:-25 you:189 you_$:-137
+you__a:23 you__for:-18 you__have:-25 you__i:-19 you__me:81 you__my:119 you__stop:-18 you__texting:58 you__the:-30
+you__to:64 you_can:-30 you_charge:-34 you_charged:33 you_dont:-18 you_got:-46 you_guys:-18 you_had:32 you_have:-56
+you_keep:68 you_left:86 you_never:48 you_open:-28 you_people:61 you_put:37 you_said:62 you_say:22 you_scratched:18
+you_send:-20 you_take:29 you_text:69 your:97 your__and:38 your__desk:33 your__have:29 your_front:33 your_guy:28
+your_hours:-18 youve:24
 """

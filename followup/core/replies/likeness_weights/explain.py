@@ -1,195 +1,197 @@
 """What speaks for and against `explain`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "explain"
-BIAS = -145
+BIAS = -148
 WEIGHTS = """\
-#abaj:-44 #aben:38 #abin:81 #able:-19 #abor:-48 #abou:-30 #abre:-21 #acei:-63 #acer:71 #acin:25 #acta:28 #actl:69
-#acue:18 #addr:-27 #ados:63 #afte:-27 #agai:19 #agar:-24 #agua:78 #ague:-21 #ahor:-21 #ails:63 #ains:18 #ajar:49
-#akin:-36 #ales:53 #algo:27 #alle:-61 #allp:-18 #ally:59 #alta:35 #amab:-24 #ance:-42 #anda:42 #ando:-30 #anej:72
-#aner:-18 #ange:72 #angi:19 #anol:27 #anta:67 #anto:52 #anua:38 #anyw:54 #apag:-24 #apid:-42 #appe:82 #apto:26
-#aqui:-39 #arca:-56 #arda:-63 #arde:-22 #argi:-25 #arla:21 #arlo:-21 #aron:30 #arra:-19 #asta:106 #asur:49 #atan:-18
-#ated:-31 #ater:-29 #atio:-26 #atis:-63 #ator:61 #atte:-48 #avin:19 #avor:20 #bajo:-27 #befo:57 #belt:43 #betw:-33
-#bien:-25 #blem:68 #blig:66 #bout:-31 #brak:25 #bran:-52 #brea:38 #bren:-22 #brin:-50 #busi:-50 #cabi:81 #cada:23
-#cale:18 #cant:-24 #caro:-45 #caso:23 #ccio:-28 #ceit:-63 #cesa:26 #cesi:22 #cess:81 #chan:35 #char:-39 #chec:-31
-#ciem:20 #cien:-22 #cing:25 #cion:-19 #cita:40 #cluy:42 #cobr:-18 #coge:-23 #come:69 #como:-84 #cont:38 #cosa:43
-#cost:-86 #coul:75 #crib:-34 #ctam:29 #ctly:69 #cual:61 #cuan:-59 #cuen:19 #cuer:35 #dado:-58 #dang:41 #days:-20
-#ddre:-27 #deci:62 #dejo:20 #depe:-22 #desd:-19 #dias:-24 #dier:27 #digo:-26 #ding:-19 #dire:-27 #does:70 #doin:133
-#dome:41 #dond:-36 #done:31 #down:53 #dres:-35 #driv:89 #drop:-20 #dura:110 #eady:-22 #eaki:-18 #eall:78 #ease:30
-#easu:49 #eavi:38 #ecci:-27 #eces:111 #ecir:69 #ecks:-19 #ecog:-22 #ecue:18 #eeds:65 #efor:57 #egas:25 #egoc:-46
-#egre:-27 #egue:-23 #egui:52 #egur:25 #eite:-63 #ejan:43 #ejar:22 #elig:47 #eman:-26 #emen:52 #emin:43 #empr:-21
-#enco:69 #ends:-22 #enga:-29 #engi:18 #engo:-45 #ensa:-28 #ensi:-20 #ente:52 #enti:29 #epen:-23 #epla:48 #erar:60
-#eras:65 #erda:95 #erdi:21 #eren:69 #erio:40 #eros:-53 #erou:41 #erpe:25 #erte:27 #ervi:26 #erza:18 #esas:18
-#escr:-22 #esde:-19 #esit:21 #esnt:-46 #espa:26 #espe:34 #essa:78 #esta:51 #este:-41 #esto:-69 #etal:24 #eter:32
-#etti:24 #etwe:-33 #even:59 #ever:37 #exac:97 #exit:-40 #expe:-19 #expl:165 #exti:-21 #falt:37 #favo:19 #fere:21
-#fica:42 #fill:20 #filt:96 #find:61 #fini:-18 #firs:-19 #five:37 #flui:56 #flus:62 #fore:65 #four:60 #free:-91
-#fron:42 #fter:-27 #fuer:21 #gain:19 #gast:89 #gato:61 #gent:67 #gero:41 #gett:24 #gnif:39 #gnor:32 #goci:-46
-#goin:-35 #grat:-64 #grav:46 #gres:-27 #guan:96 #guen:-27 #guro:23 #hace:91 #hago:50 #hang:46 #happ:86 #hard:-26
-#harg:-36 #harm:23 #hast:23 #have:35 #heck:-30 #heel:-25 #hell:-21 #here:-24 #hese:39 #hich:32 #hing:73 #hold:-20
-#hora:-50 #houg:51 #houl:35 #hour:-33 #hurs:-18 #ible:-25 #idea:-33 #iend:19 #iene:62 #ient:22 #iere:105 #iero:-22
-#ific:41 #igam:22 #ight:-33 #igni:39 #igno:34 #igro:48 #iles:36 #illa:20 #ilte:68 #iltr:30 #incl:42 #init:-18
-#insu:-22 #inte:47 #invo:44 #ious:38 #irec:-27 #ires:38 #irst:-19 #irve:-60 #isen:-20 #jand:87 #just:-28 #keep:21
-#kids:19 #king:-44 #labo:-48 #laci:24 #lain:75 #lama:-19 #lame:-30 #laro:-31 #last:40 #late:-39 #ldnt:-25 #leak:-22
-#leas:24 #leav:30 #left:55 #legu:-19 #lema:61 #leva:-19 #lica:100 #life:46 #ligr:48 #line:-23 #liqu:22 #llam:-46
-#llas:40 #lleg:-20 #ller:-32 #llow:21 #llpa:-18 #long:18 #lpar:-18 #lter:61 #ltro:30 #luga:-18 #luid:56 #lush:62
-#luye:42 #mabl:-24 #make:61 #malo:96 #mana:-35 #mane:68 #mano:-21 #many:27 #maqu:-27 #marc:-63 #matt:-44 #mber:-56
-#mbie:-21 #meno:-20 #mens:-26 #ment:59 #mero:-42 #meta:24 #mete:34 #metr:18 #mien:51 #mile:38 #mind:38 #mine:-22
-#more:84 #mpan:-22 #mpor:19 #mpre:-18 #much:-81 #muer:25 #must:55 #nclu:42 #ncon:68 #ndar:24 #nden:-24 #nece:129
-#need:145 #nego:-46 #neja:75 #next:-20 #nged:24 #nger:49 #ngin:37 #nifi:39 #nigh:-24 #nite:-18 #noma:20 #nore:30
-#norm:44 #nsaj:-25 #nsur:-22 #ntas:-18 #nter:55 #nths:20 #ntin:24 #ntra:57 #numb:-55 #nume:-39 #nver:30 #nywa:54
-#oble:55 #obli:66 #obot:-23 #obra:-21 #ocio:-46 #oday:-19 #odom:42 #odos:-19 #oesn:-46 #oger:-23 #oing:98 #oint:34
-#olve:27 #omas:20 #omet:38 #onde:-40 #onto:20 #ontr:46 #open:-29 #oqui:23 #orio:62 #orma:39 #orri:32 #orro:25
-#orse:29 #orta:27 #oser:-48 #otor:22 #otro:34 #ough:33 #ould:48 #ousl:-39 #over:-20 #pagu:-21 #pano:27 #para:25
-#park:-18 #pasa:117 #pass:-23 #peak:-18 #peli:48 #pend:-27 #pens:42 #pent:24 #pera:55 #pero:45 #pido:-46 #plac:20
-#plai:75 #plea:28 #plic:99 #poco:26 #poin:25 #poqu:24 #ppen:89 #prec:-19 #pres:-18 #pric:-44 #prin:22 #prob:64
-#pron:20 #pued:126 #pues:-42 #pull:-47 #push:26 #quea:-18 #qued:61 #quic:-68 #quin:-29 #raba:-46 #radi:-21 #rake:29
-#ranc:-26 #rans:28 #rapi:-45 #raro:69 #rata:39 #rati:-67 #rato:-33 #rave:46 #rdad:32 #reak:38 #real:54 #rear:20
-#recc:-25 #reci:-26 #reco:-29 #recu:18 #reet:-38 #regr:-27 #reme:47 #remi:43 #repl:38 #resa:-34 #ress:-27 #rgen:72
-#rgin:-25 #ribe:-21 #rice:-44 #ried:44 #ring:-36 #riou:38 #rive:95 #rmal:44 #road:31 #robl:59 #robo:-22 #rong:80
-#ront:62 #rose:-47 #roso:40 #rota:28 #rous:41 #rpen:25 #rran:-22 #rrie:34 #rtan:25 #rvic:26 #sabe:41 #safe:19
-#saje:-25 #sari:26 #sary:81 #savi:-18 #says:42 #scri:-34 #segu:93 #self:-19 #sema:-26 #seri:38 #sero:-47 #serp:25
-#serv:23 #shak:-18 #shin:32 #shop:-33 #shou:35 #sibl:-21 #sien:21 #sign:47 #sigo:58 #sirv:-60 #skip:28 #some:-18
-#soon:43 #span:27 #spea:-18 #sper:39 #spri:23 #stad:66 #stan:36 #star:-21 #stee:-18 #stop:-44 #stoy:-21 #stra:18
-#stre:-39 #supp:18 #sura:-22 #sure:27 #tado:58 #take:-49 #tall:-44 #tame:24 #tand:-18 #tant:29 #tard:-84 #tech:35
-#tell:82 #tely:-18 #tend:19 #teng:-69 #text:-51 #that:74 #them:108 #then:24 #ther:-37 #thes:39 #they:163 #thin:39
-#this:38 #thou:41 #thur:-21 #tiem:-30 #tien:43 #time:-128 #tine:25 #tire:40 #toca:51 #toda:-26 #todo:-22 #toma:-32
-#toni:26 #tori:59 #trab:-41 #tran:42 #trar:69 #tras:45 #trat:38 #trea:33 #tree:-39 #trip:39 #tter:-62 #tues:-19
-#turn:-34 #tuve:-18 #twee:-33 #uand:-79 #uant:114 #ucho:18 #ueda:53 #uede:32 #uedo:96 #uego:-23 #uent:19 #uerd:36
-#uert:21 #uerz:18 #ugar:-18 #uick:-68 #uien:-59 #uier:67 #uina:-30 #uito:20 #uldn:-25 #ulls:-34 #umbe:-55 #umer:-39
-#uran:79 #urge:28 #usan:-64 #ushi:23 #usly:-39 #uste:-31 #vale:-18 #vece:-18 #vega:25 #vera:65 #verd:103 #viaj:60
-#vice:28 #vida:32 #vien:25 #vise:-19 #vola:-23 #volv:26 #wait:57 #week:-32 #ween:-33 #what:149 #whee:-25 #when:-95
-#whic:32 #wifi:-62 #will:66 #wint:46 #with:49 #wont:-26 #work:-19 #worn:26 #worr:54 #wors:18 #woul:-59 #wron:80
-#xact:97 #xpla:35 #xpli:129 #xtin:-21 #your:-32 #yway:54 %again_later:60 %again_later%bring:-35 %again_later%car:-29
-%again_later%car_part:-18 %again_later%do_it:21 %again_later%elsewhere:39 %again_later%how_long:38
-%again_later%lift:101 %again_later%meaning:57 %again_later%money:-73 %again_later%odometer:-24 %again_later%season:60
-%agree:-31 %agree%call_off:69 %agree%how_long:-33 %agree%meaning:42 %agree%money:54 %agree%place:57
-%agree%question:47 %agree%season:22 %agree%shift_it:28 %agree%wrong_one:39 %away:-19 %away%call_off:19
-%away%odometer:40 %away%on_way:47 %away%place:33 %away%refuse:-31 %bad%busy:-20 %bad%car:-30 %bad%car_part:-48
-%bad%do_it:-27 %bad%fails:-25 %bad%leak:-23 %bad%meaning:-21 %bad%noise:-18 %bad%phone:18 %bad%place:58
-%bad%question:94 %bad%refuse:-44 %bad%who:21 %bring:-57 %bring%call_off:-45 %bring%car_part:-29 %bring%do_it:-37
-%bring%leave_me:-41 %bring%money:-25 %bring%question:47 %bring%shift_it:-57 %bring%start_again:-32 %busy:-72
-%busy%do_it:-19 %busy%question:-24 %call_off%car:-37 %call_off%car_part:25 %call_off%do_it:-33 %call_off%leave_me:-18
-%call_off%lift:22 %call_off%meaning:47 %call_off%message:-43 %call_off%money:-25 %call_off%odometer:-49
-%call_off%question:31 %call_off%refuse:-59 %call_off%season:19 %call_off%start_again:32 %call_off%thanks:44
-%call_off%wrong_one:19 %car:22 %car%lift:-35 %car%meaning:19 %car%question:72 %car%refuse:34 %car%staff:18
-%car_part:38 %car_part%do_it:-24 %car_part%gone_car:-20 %car_part%how_long:-19 %car_part%leak:-29
-%car_part%machine:-24 %car_part%meaning:-20 %car_part%money:-48 %car_part%noise:-35 %car_part%odometer:39
-%car_part%on_way:40 %car_part%question:130 %car_part%refuse:62 %car_part%shake:-34 %car_part%start_again:39
-%car_part%wrong_one:23 %do_it:-24 %do_it%elsewhere:-34 %do_it%family:-21 %do_it%gone_car:24 %do_it%leak:-19
-%do_it%lift:-33 %do_it%money:-30 %do_it%question:116 %do_it%refuse:94 %do_it%season:-27 %do_it%staff:62
-%do_it%start_again:36 %doubt:-21 %elsewhere:-79 %elsewhere%pay_day:40 %elsewhere%place:-18 %elsewhere%question:-77
-%elsewhere%season:48 %elsewhere%shift_it:51 %fails:43 %fails%how_long:79 %fails%machine:-19 %fails%question:124
-%family:-44 %gone_car:-80 %gone_car%money:-28 %gone_car%start_again:21 %how_long:-213 %how_long%lift:47
-%how_long%meaning:24 %how_long%opening:-20 %how_long%question:-91 %how_long%refuse:-48 %how_long%season:28 %leak:-33
-%leave_me:-74 %leave_me%question:-64 %lift:38 %lift%meaning:25 %lift%money:-34 %lift%on_way:-20 %lift%question:-44
-%lift%season:49 %machine:-41 %machine%refuse:61 %machine%staff:-20 %meaning:371 %meaning%money:-27
-%meaning%on_way:-24 %meaning%pay_day:-19 %meaning%phone:-29 %meaning%place:18 %meaning%question:283
-%meaning%refuse:29 %meaning%thanks:32 %meaning%wrong_one:24 %message:-94 %message%question:-53 %message%refuse:-33
-%money:-221 %money%place:140 %money%question:-148 %money%refuse:-40 %money%shift_it:-25 %noise:-40 %noise%refuse:-19
-%odometer%on_way:24 %odometer%question:22 %odometer%refuse:18 %odometer%shift_it:20 %on_way:-33 %on_way%place:42
-%on_way%question:50 %opening:-92 %opening%question:-69 %pay_day:-41 %pay_day%question:-46 %pay_day%season:22
-%pay_day%shift_it:46 %phone:-110 %phone%question:-36 %phone%staff:-25 %place:-76 %place%question:-60 %question:232
-%question%refuse:19 %question%shift_it:-41 %question%staff:55 %question%who:-151 %question%wrong_one:69
-%refuse%start_again:-38 %refuse%thanks:26 %season:78 %season%shift_it:64 %shake:-34 %shift_it:-22
-%shift_it%wrong_one:25 %smoke_smell:-24 %thanks:-40 %who:-143 %wrong_one:-55 @?:182 @after_visit:-63 @car:-79
-@confirm:-54 @confirm_stop:-134 @nothing:-28 @odometer:48 @reading:-62 @time:-100 @times:-69 @walk_in:-36 ^_a:-31
-^_ballpark:-18 ^_cada:29 ^_can:75 ^_car:-25 ^_claro:-30 ^_could:75 ^_cual:20 ^_cuando:-28 ^_cuanto:57 ^_de:111
-^_depends:-21 ^_do:108 ^_doesnt:-51 ^_donde:-19 ^_el:-62 ^_en:-35 ^_esta:49 ^_estan:-23 ^_front:25 ^_got:-18 ^_hay:38
-^_hello:-21 ^_hold:-19 ^_how:55 ^_i:-109 ^_is:109 ^_it:-114 ^_lo:-54 ^_need:-46 ^_not:-55 ^_odometer:33 ^_para:43
-^_por:50 ^_puede:25 ^_puedo:115 ^_pues:-30 ^_que:35 ^_quien:-22 ^_se:23 ^_si:-111 ^_that:-47 ^_what:-91 ^_when:-28
-^_which:48 ^_who:-56 ^_why:99 ^_will:79 ^_would:22 ^_y:19 ^_ya:-56 ^_yes:-25 ^_yo:-23 ^_you:-27 a:45 a_$:-19
-a__filter:51 a__off:-30 a__thing:-20 a_cabin:58 a_car:24 a_hacer:61 a_mi:19 a_que:-29 a_rip:-42 about:-39 about_$:-72
-about_it:33 abren:-21 aceite:-72 acuerdo:20 address:-27 address_$:-21 after:-24 again_$:22 aguanta:87 ahi:-19
-ahi_$:-20 algo:29 all_day:-44 am:35 am_i:27 amables:-23 an:-55 an_appointment:-19 an_hour:-33 and__are:21 and_why:31
-andar:24 anyway:54 anyway_$:54 appointment_$:-26 appointment_for:25 are:47 are__doing:34 are_the:19 are_they:71
-are_you:-36 asi:108 asi_$:121 at_that:22 bad:-23 ballpark:-18 be_$:-60 be__to:23 be_doing:70 before:57 before_it:78
-belt:34 between:-33 big:22 brake_$:-19 brake__flush:20 brake_fluid:23 brakes:25 brakes_are:-18 brand:-32 break:38
-bring:-43 but_what:26 cabin:67 cabin_filter:54 cada:19 can:165 can__drive:82 can__get:23 can__make:-21 can__wait:111
-can_i:106 can_it:85 can_you:-24 cant:-22 caro:-44 carro_$:20 caso:23 change_$:-19 changed:24 changing:20 charging:-25
-check:-23 checks:-19 cien:-19 cita:38 cita_$:20 claro:-30 claro__si:-23 claro_que:-23 cobran:-18 come:80 come_$:110
-como:-83 como__que:44 con:-31 cosa:47 cosa_$:35 cost:-78 cost_$:-34 cost_me:-23 could:77 could_you:77 creo_que:-21
-cual__la:-19 cual_es:28 cuando:-79 cuando_lo:-20 cuanto:37 cuanto__me:89 cuanto__y:21 cuanto_es:-19 cuanto_me:-36
-cuanto_por:-26 dan:-52 dangerous:46 day:-59 day_$:-41 de:75 de__lo:50 de__me:21 de_a:28 de_llantas:-55 de_que:52
-de_verdad:79 deal:23 decir:63 dejo:21 del:33 depends:-21 desde:-19 desde_que:-18 dia:-79 dia_$:-51 dias:-24
-diciembre:20 did:71 did__find:61 did_it:-24 did_the:40 did_you:56 digame:22 digo:-21 direccion:-25 direccion_$:-19
-do:79 do__charge:-20 do__get:-36 do__go:-19 do__need:124 do__use:-35 do_i:70 do_it:-52 do_they:33 do_you:-69 does:116
-does__mean:21 does__need:18 does__take:-27 does_it:22 does_that:59 doesnt:-46 doing:133 doing_$:67 doing__it:47
-doing_to:47 donde:-34 donde_es:-19 donde_estan:-18 done:31 down:60 down_for:25 drive:118 drive_it:34 drive_to:46
-drop:-18 due:58 el:-81 el__es:23 el__mes:-28 el__que:-41 el_otro:-30 el_que:-33 el_volante:-19 en_cuanto:-22 en_el:44
-en_un:-18 engine:18 entra:-21 era:42 es:201 es_$:-112 es__de:19 es__o:28 es__que:52 es__y:24 es_de:62 es_el:47
-es_eso:88 es_este:-34 es_gratis:-61 es_grave:26 es_lo:42 es_mi:-22 es_peligroso:40 es_que:-34 es_un:21 es_urgente:25
-es_usted:-22 es_y:24 esas:18 ese:43 ese_servicio:44 eso:206 eso_$:73 eso__que:18 eso_de:26 eso_del:40 eso_que:20
-eso_y:23 espanol:27 esperar:53 esperar_$:37 esta:53 esta_muy:58 estan:37 este:-47 este_$:-32 esto:-39 esto_$:-37
-estoy:-20 even:67 even__a:31 even_is:39 exactamente:29 exactamente_$:25 exactly:69 exactly_$:24 exit:-40 explain:42
-explica:79 falta:47 falta_$:21 favor:25 favor_$:47 few:21 filter:63 filtro:30 find:49 first:-19 five:37 fix:-36
-fix_it:-24 fluid:48 fluid_flush:20 flush:62 flush_$:40 for:55 for_$:103 for_it:-30 for_me:21 for_what:30 four:60
-free:-97 free_$:-85 freno:-38 freno_$:-24 frenos:32 frenos_$:35 front:42 fue:54 fue__que:48 fue_lo:48 fuerza:18
-fuerza_$:18 get:-42 get_to:-19 getting:24 go_for:-20 going:-35 going__be:-33 going__cost:-28 going_to:-39 gratis:-63
-gratis_$:-61 grave:46 grinding:-20 hace_falta:18 hacer:80 hacer_$:38 had:-25 hago:50 hago_$:42 happen:23 happens:69
-happens__i:62 happens_if:62 hasta:23 hasta_que:-30 have:27 have_to:71 hay:19 hay_que:-23 hello:-21 hicieron_$:-18
-hold:-19 hold_off:-18 hora:-18 hour:-34 how:66 how__are:52 how__can:79 how__for:-49 how__i:-101 how__is:-36
-how__the:23 how__to:-28 how__will:-24 how__you:-21 how_bad:23 how_do:-38 how_low:41 how_many:29 how_much:-91 hoy:-34
-hoy_mismo:-20 i__a:-27 i__all:54 i__for:-31 i__have:49 i__it:41 i__need:64 i__on:105 i__out:21 i__that:-18 i__the:-23
-i__there:-21 i__these:-40 i__this:18 i__to:-88 i__you:-36 i_be:31 i_can:-21 i_drive:63 i_get:-27 i_go:46 i_just:22
-i_know:-23 i_mean:-44 i_need:49 i_skip:32 i_stop:-21 i_thought:22 i_wait:27 i_was:-46 idea:-33 if:115 if__skip:32
-if_i:104 ill:-22 im:44 im__a:21 im__on:34 im_not:19 in:-32 insurance:-22 is:85 is__a:44 is__about:-60 is__address:-25
-is__an:-18 is__bad:58 is__cabin:46 is__cost:-27 is__dangerous:46 is__do:46 is__for:52 is__free:-64 is__how:-18
-is__like:-28 is__off:19 is__oil:-34 is__ok:49 is__on:52 is__price:-37 is__really:-43 is__safe:29 is__something:21
-is__with:57 is_a:97 is_due:21 is_fine:-31 is_for:43 is_it:81 is_leaking:-22 is_that:70 is_the:-95 is_this:-57
-is_wrong:60 is_your:-38 it:141 it_$:-36 it__all:-34 it__an:-32 it__done:-24 it__for:46 it__free:-31 it__if:20
-it__in:-18 it__is:24 it__it:47 it__like:-19 it__that:39 it__this:28 it__to:66 it_a:35 it_an:-24 it_back:-23 it_bad:39
-it_be:-59 it_cost:-25 it_dangerous:29 it_down:25 it_is:-79 it_need:25 it_now:38 it_ok:53 it_really:-30 it_safe:29
-it_take:-33 it_to:67 it_wait:84 just:-28 k:42 k_$:40 kids:19 know__is:24 know_it:23 know_you:-21 la:-42 la__de:-29
-la_cita:59 la_luz:-21 labor:-48 labor_$:-36 las:-33 last:33 late:-19 later:-18 le:208 le__a:85 le__y:18 le_falta:36
-le_hacen:42 le_hicieron:19 le_toca:54 le_van:56 leaking:-18 leaving:38 left:55 left_on:58 les:75 life:46 like_an:-31
-list:18 llantas_$:64 lo:52 lo__le:22 lo_dejo:25 lo_hago:48 lo_necesito:53 lo_que:20 long__i:53 long__it:47
-long_do:-21 long_does:-21 long_will:-21 los:-27 low:63 lugar:-18 luz:-23 make:67 make__to:79 make_it:94 mal:75
-mal_$:135 malo:96 manejando:74 manejar:29 many:27 maquina:-27 marca:-50 mas:60 mas_tarde:-21 matter:-35 me_$:-30
-me__it:35 me__para:18 me__por:59 me__this:23 me_back:-25 me_explica:79 me_lo:-28 me_paguen:-21 me_puede:23
-me_sirve:-57 me_urge:-36 me_what:61 menos:-20 mensaje:-20 mes:40 mes_$:34 mes_que:-18 metal:24 mi:-61 mientras:42
-mil:26 miles:37 mis:44 months:20 more:93 more_$:71 much:-99 much__it:-35 much_for:-41 much_is:-49 much_to:-31
-mucho:20 must:55 muy:38 muy_mal:45 my:-66 my_brakes:19 necesario:26 necesito__me:-20 necesito_que:-20 need:85
-need__bring:-28 need__for:-44 need__oil:35 need_a:-23 need_that:30 need_to:-67 needs:66 negocio:-46 new:-21 next:-20
-ni:-19 no:-31 no_$:-55 no__hago:60 no__is:45 no__la:-19 no__lo:18 no__que:-19 no_es:-23 no_gracias:18 no_lo:35
-no_need:-19 no_para:-27 no_thanks:19 no_what:64 noise_at:20 nomas:20 normal:44 not:-187 not_$:-140 not__car:23 now:94
-now_$:73 number:-69 number_$:-33 number_is:-27 numero:-33 numero_es:-23 o:163 o_es:60 o_que:38 odometer:42 of:-18
-of_them:30 off_of:33 oil:-35 ok:56 ok__drive:63 ok__it:-29 ok_to:71 on:117 on_$:-42 on__list:23 on__road:36 on_a:32
-on_me:49 on_my:24 on_that:-18 one_$:20 open:-23 or:62 or_$:-23 or__that:21 or_is:34 or_no:35 otro:34 otro_mes:41
-out:-20 paguen:-21 para:39 para__es:44 para__lo:24 para__no:-28 para__sirve:27 para_cuando:-28 para_que:85 pasa:112
-pasa_si:69 peligroso:40 pero:46 pero__es:25 pero__que:27 pero_que:40 person:24 pie:26 place:-27 please:32 poco:27
-point:26 poquito:24 por:49 por__no:-37 por_favor:30 por_que:79 price:-34 price_on:-23 problema:67 pronto:20 puede:41
-puedo:115 puedo__hoy:-21 pues:-32 pulls:-34 put_on:-23 que:73 que_$:-98 que__a:-18 que__de:-40 que__decir:66
-que__el:-22 que__en:36 que__es:-82 que__ese:50 que__eso:100 que__estan:-28 que__hacen:32 que__hicieron:26 que__la:22
-que__le:67 que__lo:74 que__mal:56 que__me:-24 que__por:-24 que__si:63 que__toca:42 que__un:27 que__van:66
-que_entra:-21 que_era:46 que_es:245 que_fue:48 que_hora:-26 que_la:-20 que_le:207 que_me:-63 que_no:-103 que_pasa:69
-que_quiere:65 que_sea:-20 que_si:-48 que_significa:26 que_sirve:27 que_tan:124 que_tiene:72 que_va:-26 queda:70
-queda_$:76 quedo:-19 quick:-64 quien:-53 quien_es:-33 quiere:57 quiere_decir:66 quieren:48 quiero:-27 quiero_que:-20
-rapido:-42 rato:-31 real:-24 really:78 rear:24 rear_$:26 remind:49 remind__what:57 remind_me:49 right_now:28 rip:-42
-road:31 robot:-23 robot_$:-23 run:-183 run_$:-140 run_me:-40 saben:38 safe:25 safe__drive:21 safe_to:29 saving:-18
-says:42 se:45 se__que:-21 sea:-23 see:-37 see__my:-28 seguro:23 semana:-22 serious:78 serious_$:53 serpentine:25
-serpentine_belt:25 service:31 service_$:22 set:-37 set__back:-24 set_me:-24 shop:-42 shop_is:-25 should:36
-should__be:38 should_i:43 si:54 si_$:-47 si__dejo:29 si__le:21 si__lo:47 si__que:-33 si_lo:74 si_me:-38 si_no:68
-siendo:18 significa:39 sigo:58 sirve:-46 sirve_$:-43 skip:29 skip_it:18 so:69 so__is:20 son:-22 soon:51 spring:23
-spring_$:22 still:-23 stop:-40 stop_$:-22 street:-38 street_$:-24 take:-43 take_$:-30 taller:-28 tan:184 tan__es:-21
-tan__esta:37 tan_grave:20 tan_mal:58 tan_malo:36 tarde:-20 tech:37 tell:85 tell_me:88 tengo:-45 tengo_que:-36
-text:-18 texting:-21 that:74 that_$:65 that__do:31 that_is:-21 that_one:19 the:50 the__are:-22 the__for:29 the__if:19
-the__in:19 the__is:32 the__on:-22 the_am:21 the_car:22 the_list:22 the_price:-30 the_tech:40 the_thing:61
-the_tires:66 the_wait:-41 them:108 them_$:114 then:24 there_$:-43 these:39 these_$:59 they:156 they_$:67 they__the:54
-thing:37 thing_$:-26 this:38 this_$:-66 this__for:38 this_about:-60 this_number:-29 though:35 though_$:40 tiene:52
-tiene_$:59 tienen_$:-31 til:36 time:-121 time_$:-26 time__it:-34 time__you:-22 time_do:-25 tires:50 tires_$:32 to:73
-to_$:-28 to__a:-21 to__me:-46 to__this:40 to__to:38 to_be:30 to_bring:-37 to_cost:-28 to_do:96 to_drive:79 to_fix:-34
-to_it:46 to_me:-24 to_see:-23 to_set:-19 to_you:-21 toca:59 toca_$:35 today:-19 todos:-19 too:-29 too_$:-23 top:55
-top_off:58 trabajo:-31 tread:38 trip:39 tuve:-18 tuve_que:-18 un_poquito:26 una:-39 under:-20 up:-28 up_$:-35
-urge:-42 urgent:29 urgent_$:31 urgente:43 use:-55 usted:-24 va:-60 va_$:-26 va_a:-21 van:53 van__hacer:48 van_a:60
-veces:-18 vegas:25 vegas_$:27 verdad:88 vida:34 viene:29 volante:-19 wait:52 wait_for:-18 wait_on:22 wait_or:19
-want:21 want_it:18 was:33 was_the:68 week:-34 what:151 what__a:84 what__do:-19 what__if:62 what__it:55 what__that:-51
-what__this:-53 what__wrong:65 what__you:82 what__your:-35 what_a:-60 what_about:-24 what_am:24 what_did:113
-what_do:-47 what_does:110 what_exactly:48 what_happens:70 what_i:-20 what_street:-29 what_this:30 what_time:-66
-what_was:87 what_would:-52 wheel:-20 when:-94 when_i:-36 where__the:27 which:33 which__are:33 which__do:-23
-which__is:-52 which_exit:-40 which_shop:-24 who:-58 who__this:-35 who_is:-40 why:228 why_$:57 why__i:31 why__it:60
-why__you:32 why_do:68 why_does:42 why_is:47 why_not:-141 why_would:43 wifi:-62 wifi_$:-50 will:66 will__be:-22
-will_the:38 winter:46 winter_$:55 with:55 with_it:35 with_my:20 wont:-26 worn:26 worse:18 would:-36 would__need:40
-would_that:-63 would_you:67 wouldnt:-23 wrong:80 wrong_with:69 y:92 y__de:26 y__que:57 y_cuanto:21 y_el:22 y_eso:21
-y_por:29 y_que:30 y_si:18 ya:-109 ya_esta:-34 ya_que:-21 yes:-65 yes_$:-42 yes__what:23 yes_i:-19 yet:32 yet_$:33
-yo:-41 you:-78 you_$:-57 you__for:-21 you__it:-40 you__me:86 you__on:-24 you__that:22 you__the:-23 you_be:73
-you_charge:-21 you_do:-24 you_find:61 you_have:-20 you_need:-43 you_on:-20 you_open:-19 you_tell:67 your:-47
+#abaj:-44 #aben:39 #aber:25 #abin:77 #able:-37 #abor:-41 #abou:-25 #abre:-19 #acei:-51 #acer:80 #acta:24 #actl:70
+#addr:-33 #adel:-19 #ados:43 #agai:31 #agar:-21 #agua:101 #ahor:-23 #ails:49 #ains:19 #ajar:42 #akin:-21 #aler:-20
+#ales:37 #algo:39 #alle:-60 #allp:-20 #ally:63 #alta:47 #amab:-20 #ance:-37 #anda:28 #ando:-34 #anej:79 #ange:61
+#anol:19 #anta:67 #anto:47 #anua:45 #anyw:39 #apag:-18 #apid:-39 #appe:80 #apto:19 #aqui:-30 #arca:-44 #arda:-52
+#arde:-23 #arge:-18 #argi:-23 #aron:37 #arou:-20 #arra:-22 #arzo:23 #asta:91 #asur:41 #ated:-29 #ater:-38 #atis:-53
+#ator:49 #avor:18 #back:-24 #bajo:-24 #ball:-19 #befo:45 #belt:52 #betw:-37 #bien:-31 #bina:18 #blem:40 #blig:54
+#bout:-27 #bran:-48 #brea:39 #bren:-20 #brin:-47 #busi:-40 #cabi:77 #camb:25 #came:22 #caro:-34 #caso:19 #ccio:-31
+#ceit:-51 #cesa:29 #cesi:20 #cess:49 #chan:23 #char:-45 #cien:-18 #cier:-20 #cita:45 #clar:-19 #clos:-20 #cluy:42
+#come:37 #como:-86 #comp:-29 #cont:45 #cosa:39 #cost:-101 #coul:78 #crib:-33 #ctam:27 #ctly:70 #cual:45 #cuan:-47
+#cuen:20 #cuer:28 #dado:-42 #dang:49 #days:-28 #ddre:-33 #debe:20 #deci:41 #deja:-23 #dejo:18 #depe:-23 #dias:-26
+#dice:24 #dier:21 #digo:-35 #dire:-29 #does:73 #doin:107 #dome:34 #dond:-39 #done:20 #down:38 #dres:-40 #driv:111
+#dura:80 #eale:-18 #eall:68 #ease:29 #easu:41 #eavi:26 #ecci:-30 #eces:82 #ecio:-18 #ecir:50 #ecom:25 #eeds:51
+#efor:45 #egas:21 #egoc:-35 #egre:-22 #egue:-26 #egui:48 #egur:22 #eite:-51 #ejan:50 #ejar:19 #elig:48 #else:19
+#eman:-20 #emen:36 #emin:40 #empr:-26 #enco:55 #enda:18 #enen:-18 #enga:-31 #engi:21 #engo:-39 #ensa:-19 #enta:21
+#ente:41 #enti:25 #ento:18 #entr:-18 #epen:-24 #epla:46 #erar:55 #eras:54 #erda:71 #eren:61 #erio:31 #eros:-40
+#erou:44 #erpe:23 #erte:27 #ervi:21 #esar:21 #esas:21 #escr:-24 #esnt:-35 #espe:25 #essa:50 #esta:52 #este:-40
+#esto:-62 #etal:18 #eter:28 #etti:18 #etwe:-37 #even:73 #exac:89 #exit:-31 #expl:148 #exti:-22 #falt:49 #fere:20
+#fica:38 #fill:21 #filt:83 #find:59 #firs:-28 #five:29 #flui:70 #flus:47 #fore:49 #foun:19 #four:46 #free:-80
+#fron:36 #fuer:22 #gain:31 #game:19 #gara:-18 #gast:75 #gato:49 #gent:63 #gero:44 #gets:18 #gett:21 #gine:19 #gnif:36
+#gnor:29 #goci:-35 #goin:-55 #gone:-21 #good:-21 #grat:-53 #grav:50 #gres:-22 #guan:105 #guen:-23 #guir:49 #guro:24
+#hace:104 #hago:43 #hang:29 #happ:81 #hard:-26 #harg:-41 #hast:22 #have:24 #heel:-27 #here:-25 #hese:33 #hich:30
+#hing:66 #hist:20 #hone:22 #hora:-71 #hose:18 #houg:32 #houl:44 #hour:-38 #hurs:-22 #iaja:45 #ible:-20 #icam:30
+#idea:-23 #iend:19 #iene:46 #iere:84 #iero:-27 #ific:37 #igam:28 #ight:-49 #igni:36 #igno:31 #igro:48 #iles:37
+#ilte:58 #iltr:27 #incl:42 #insu:-20 #inte:33 #invo:33 #ious:30 #iqui:23 #irec:-29 #ires:34 #irst:-28 #irve:-43
+#isen:-19 #jand:82 #just:-18 #kids:21 #king:-32 #labo:-41 #lain:64 #lama:-23 #lame:-34 #lant:-18 #laro:-28 #last:54
+#late:-24 #ldnt:-18 #leak:-19 #leas:25 #leav:29 #left:54 #legu:-22 #lema:45 #lica:91 #life:47 #ligh:-30 #ligr:48
+#line:-26 #liqu:28 #llam:-51 #llan:-19 #llas:29 #lleg:-26 #ller:-35 #llow:25 #llpa:-20 #long:23 #lpar:-20 #lter:53
+#ltro:27 #luid:70 #lush:47 #luye:42 #mabl:-20 #make:62 #malo:103 #mana:-36 #mane:72 #mano:-18 #manu:47 #many:33
+#maqu:-19 #marc:-51 #marz:23 #matt:-25 #mber:-59 #mbia:24 #meas:45 #meno:-29 #ment:33 #mero:-42 #meta:18 #mete:27
+#mien:43 #mile:45 #mind:34 #more:56 #moun:19 #mpan:-28 #mpre:-25 #much:-82 #muer:23 #must:44 #nclu:42 #ncon:55
+#nden:-27 #nece:98 #need:140 #nego:-35 #neja:81 #nger:61 #ngin:34 #nifi:36 #nigh:-20 #ning:-22 #noma:20 #nore:27
+#norm:56 #nsur:-20 #ntas:-21 #nter:38 #ntin:23 #nton:18 #ntra:38 #nual:47 #numb:-57 #nume:-34 #nven:19 #nver:28
+#nywa:39 #oble:40 #obli:54 #obot:-21 #ocio:-37 #odom:35 #oesn:-35 #oing:52 #oint:27 #oked:24 #oles:-21 #omas:27
+#omet:33 #ompa:-23 #onde:-43 #ontr:46 #ooke:25 #oqui:25 #orio:50 #orma:52 #orri:23 #orro:18 #orse:27 #oser:-36
+#otor:24 #otro:26 #ould:73 #ousl:-28 #over:-22 #pano:19 #pany:-21 #pape:23 #para:19 #park:-24 #pasa:122 #pase:-21
+#peli:48 #pend:-30 #pens:36 #pent:22 #pera:42 #pero:54 #pido:-42 #plai:64 #plea:28 #plic:90 #poco:23 #poin:21
+#poqu:25 #ppen:85 #pren:-19 #pres:-19 #pric:-42 #prin:19 #prob:44 #pued:124 #pues:-31 #pull:-41 #push:24 #qued:61
+#quic:-57 #quid:23 #quin:-21 #raba:-44 #rada:-20 #radi:-20 #rage:-18 #ranc:-24 #rand:-18 #rans:31 #rapi:-42 #raro:61
+#rata:38 #rati:-56 #rato:-30 #rave:50 #rdad:26 #read:33 #reak:39 #real:49 #rear:33 #recc:-27 #reci:-28 #reet:-38
+#regr:-22 #reme:30 #remi:39 #rend:-20 #repl:38 #resa:-36 #ress:-35 #rgen:70 #rgin:-23 #ribe:-19 #rice:-42 #ried:33
+#ring:-26 #riou:30 #risk:21 #rive:91 #rivi:20 #rmal:56 #road:19 #robl:43 #robo:-22 #rong:67 #ront:48 #rose:-36
+#roso:42 #rota:26 #rous:44 #rpen:23 #rran:-22 #rrie:25 #rsda:-18 #rtan:18 #ruid:-18 #rvic:21 #sabe:60 #safe:29
+#saje:-23 #sali:-22 #sari:28 #sary:49 #says:58 #scri:-33 #segu:85 #self:-18 #sema:-21 #sens:19 #seri:32 #sero:-36
+#serp:23 #serv:18 #shee:22 #shin:22 #shop:-40 #shou:43 #sign:45 #sigo:44 #sirv:-44 #skip:24 #sold:-23 #soon:44
+#span:19 #sper:33 #spri:20 #ssar:49 #stad:58 #stan:33 #star:-23 #stop:-29 #stoy:-19 #stra:19 #stre:-39 #stuf:22
+#supp:21 #sura:-20 #tado:41 #tain:19 #take:-38 #tall:-46 #tamb:-19 #tame:22 #tant:29 #tard:-73 #tech:37 #tell:44
+#teng:-64 #text:-54 #that:102 #them:99 #then:44 #ther:-24 #thes:33 #they:167 #thin:53 #this:33 #thos:22 #thou:22
+#thur:-25 #tien:29 #time:-101 #tine:23 #tire:41 #toca:30 #todo:-20 #toma:-27 #toni:18 #tori:47 #trab:-40 #trad:-21
+#tran:45 #trar:55 #tras:29 #trat:37 #trea:37 #tree:-39 #trip:27 #tter:-25 #tuff:22 #turn:-20 #twee:-37 #uand:-71
+#uant:128 #ueda:51 #uede:36 #uedo:91 #uego:-25 #uent:18 #uerd:28 #uert:20 #uick:-57 #uien:-55 #uier:50 #uina:-21
+#uito:22 #uldn:-18 #ulls:-27 #umbe:-57 #umer:-34 #uran:52 #urge:41 #ursd:-18 #usan:-48 #ushi:19 #usly:-28 #uste:-19
+#vega:21 #vent:29 #vera:62 #verd:77 #viaj:59 #vice:25 #vida:37 #vien:25 #ving:21 #vise:-18 #wait:56 #wall:-18
+#ween:-37 #were:21 #what:174 #whee:-27 #when:-102 #whic:30 #wifi:-53 #will:60 #wint:30 #with:49 #wont:-26 #worn:23
+#worr:41 #woul:-46 #wron:67 #xact:89 #xpla:33 #xpli:116 #xtin:-22 #your:-51 #yway:39 %again_later:86
+%again_later%agree:18 %again_later%call_off:-26 %again_later%car:-20 %again_later%car_part:-19 %again_later%do_it:21
+%again_later%elsewhere:37 %again_later%how_long:32 %again_later%lift:99 %again_later%meaning:62
+%again_later%money:-45 %again_later%odometer:-18 %again_later%place:-19 %again_later%season:46 %agree:-26
+%agree%away:21 %agree%call_off:79 %agree%car:34 %agree%car_part:20 %agree%do_it:32 %agree%gone_car:21
+%agree%how_long:-52 %agree%meaning:40 %agree%money:51 %agree%place:52 %agree%question:19 %agree%season:30
+%agree%shift_it:31 %agree%wrong_one:19 %away%call_off:32 %away%car:26 %away%odometer:31 %away%on_way:39
+%away%place:28 %away%refuse:-23 %away%start_again:-18 %bad:27 %bad%car:-20 %bad%car_part:-20 %bad%place:50
+%bad%question:92 %bring:-42 %bring%call_off:-22 %bring%do_it:-19 %bring%leave_me:-20 %bring%meaning:28
+%bring%money:-25 %bring%odometer:-21 %bring%question:39 %bring%shift_it:-40 %busy:-60 %call_off%do_it:-33
+%call_off%lift:27 %call_off%meaning:60 %call_off%message:-36 %call_off%odometer:-54 %call_off%refuse:-54
+%call_off%season:25 %call_off%start_again:24 %call_off%thanks:30 %car%gone_car:-21 %car%how_long:-22 %car%lift:-30
+%car%meaning:22 %car%odometer:19 %car%question:66 %car%refuse:20 %car%season:18 %car_part:54 %car_part%do_it:-29
+%car_part%fails:-36 %car_part%gone_car:-33 %car_part%leak:-25 %car_part%machine:-18 %car_part%money:-47
+%car_part%noise:-40 %car_part%odometer:21 %car_part%on_way:34 %car_part%pay_day:-22 %car_part%place:23
+%car_part%question:176 %car_part%refuse:36 %car_part%shake:-42 %car_part%start_again:28 %do_it:-26
+%do_it%elsewhere:-25 %do_it%leak:-21 %do_it%lift:-24 %do_it%question:134 %do_it%refuse:87 %do_it%staff:62
+%do_it%start_again:34 %doubt%question:-21 %elsewhere:-85 %elsewhere%pay_day:32 %elsewhere%place:-19
+%elsewhere%question:-84 %elsewhere%season:41 %elsewhere%shift_it:47 %fails:24 %fails%how_long:60 %fails%question:101
+%family:-40 %gone_car:-100 %gone_car%money:-28 %gone_car%phone:20 %gone_car%question:-22 %how_long:-206
+%how_long%lift:48 %how_long%meaning:19 %how_long%on_way:-18 %how_long%opening:-27 %how_long%question:-93
+%how_long%refuse:-48 %how_long%season:27 %how_long%staff:18 %leak:-33 %leave_me:-58 %leave_me%meaning:23
+%leave_me%question:-56 %lift:44 %lift%meaning:21 %lift%money:-21 %lift%pay_day:19 %lift%question:-36 %lift%season:46
+%machine:-36 %machine%refuse:53 %machine%staff:-18 %meaning:431 %meaning%money:-20 %meaning%noise:18
+%meaning%phone:-46 %meaning%place:19 %meaning%question:266 %meaning%refuse:38 %meaning%season:18 %meaning%shift_it:23
+%meaning%staff:20 %meaning%thanks:26 %message:-90 %message%question:-43 %message%refuse:-29 %money:-211
+%money%place:108 %money%question:-144 %money%refuse:-22 %money%shift_it:-27 %noise:-22 %noise%refuse:-18
+%odometer%question:27 %on_way:-39 %on_way%place:42 %on_way%question:44 %opening:-83 %opening%question:-71
+%pay_day:-44 %pay_day%question:-46 %pay_day%shift_it:34 %phone:-104 %phone%question:-29 %phone%shift_it:-22
+%place:-85 %place%question:-70 %question:254 %question%refuse:45 %question%season:-28 %question%shake:-27
+%question%shift_it:-56 %question%staff:62 %question%thanks:-28 %question%who:-139 %question%wrong_one:55 %refuse:-22
+%refuse%start_again:-34 %season:53 %season%shift_it:45 %shake:-45 %shift_it%wrong_one:18 %smoke_smell:-21 %thanks:-46
+%who:-128 %wrong_one:-69 @?:186 @after_visit:-24 @car:-51 @confirm:-66 @confirm_stop:-130 @nothing:-19 @odometer:40
+@offers:-37 @reading:-51 @time:-66 @times:-65 @walk_in:-28 ^_a:-25 ^_aguanta:72 ^_ballpark:-20 ^_cada:20 ^_can:75
+^_car:-21 ^_claro:-31 ^_como:-20 ^_could:70 ^_cual:21 ^_cuando:-22 ^_cuanto:63 ^_de:99 ^_depends:-20 ^_do:86
+^_doesnt:-34 ^_el:-53 ^_es:44 ^_esta:42 ^_front:18 ^_got:-18 ^_hay:25 ^_how:32 ^_i:-102 ^_is:114 ^_it:-110 ^_lo:-58
+^_need:-40 ^_no:25 ^_not:-46 ^_odometer:28 ^_para:44 ^_pero:21 ^_por:49 ^_puede:18 ^_puedo:112 ^_pues:-21 ^_que:36
+^_quiero:-19 ^_se:27 ^_should:46 ^_si:-80 ^_sure:-19 ^_that:-62 ^_tienen:-18 ^_top:24 ^_what:-117 ^_when:-26
+^_which:31 ^_who:-22 ^_why:117 ^_will:61 ^_y:32 ^_ya:-58 ^_yes:-29 ^_yo:-21 ^_you:-18 a:49 a__carro:20 a__filter:49
+a__of:-23 a__off:-22 a__thing:-21 a__to:20 a_cabin:53 a_car:19 a_hacer:69 a_que:-34 a_rip:-30 a_serpentine:18
+about:-31 about_$:-42 about_it:23 abren:-19 aceite:-56 acuerdo:20 address:-33 address_$:-24 again:26 again_$:41
+aguanta:92 ahi:-29 ahi_$:-22 ahora:-19 algo:45 all:30 all_day:-32 am:49 am_i:36 an:-39 an__day:-20 an_all:-22
+an_hour:-30 and:69 and__it:33 and__much:26 and_is:22 and_it:-18 and_what:20 and_why:46 andar:23 anyway:39 anyway_$:39
+appointment_$:-20 are:50 are__doing:33 are_they:68 are_we:29 are_you:-34 asi:106 asi_$:111 asi_que:-19 at_that:20
+back:-24 ballpark:-20 ballpark_$:-18 be:-28 be_$:-52 be__to:26 be_doing:58 before:45 before_it:61 belt:46 between:-37
+brake_$:-18 brakes:25 brakes_$:23 brand:-26 break:39 bring:-37 but_what:26 cabin:59 cabin_filter:52 cabina:18 can:127
+can__drive:75 can__get:22 can__wait:95 can_i:99 can_it:78 can_you:-20 car:-22 caro:-32 carro_$:28 caso:19
+charging:-23 cita:43 claro:-27 claro__si:-24 claro_que:-24 close:-19 cobran:-19 come:49 come_$:75 come_to:-22
+como:-86 como__que:37 company:-21 con:-26 cosa:44 cosa_$:26 cost:-87 cost_$:-48 cost_me:-19 could:80 could_you:63
+creo_que:-18 cual__el:40 cuando:-71 cuando_freno:-18 cuanto:37 cuanto__me:65 cuanto_es:-22 cuanto_mas:81
+cuanto_me:-32 cuanto_por:-20 dan:-39 dangerous:48 dangerous_$:26 dangerous_to:22 day:-53 day_$:-27 days:-24 de:67
+de__a:18 de__cita:21 de__lo:37 de__me:23 de__o:27 de_a:19 de_la:29 de_llantas:-40 de_que:41 de_veras:41 de_verdad:57
+de_vida:45 deal:24 decir:45 decir_$:39 dejo:19 del:24 depends:-20 dia:-53 dia_$:-40 dias:-26 did:62 did__find:53
+did_it:-24 did_the:29 did_you:63 digame:28 digo:-29 direccion:-27 direccion_$:-18 do:82 do__charge:-22 do__get:-30
+do__need:110 do__use:-21 do_i:57 do_it:-49 do_they:29 do_this:31 do_you:-53 does:108 does__take:-24 does_that:57
+doesnt:-35 doesnt_matter:-38 doing:107 doing_$:48 doing__it:45 doing_to:45 donde:-38 donde_es:-22 done:20 done_$:20
+down:46 down_for:19 down_on:39 drive:111 drive_it:41 drive_to:43 driving:20 drop:-20 due:56 due_for:27 el:-75
+el__mes:-18 el__que:-43 el_que:-32 else:21 en_cuanto:-18 en_el:33 encontraron:55 engine:24 entra:-19 era:30 es:215
+es_$:-102 es__de:22 es__o:20 es__que:68 es__y:26 es_de:44 es_el:33 es_eso:100 es_este:-30 es_gratis:-49 es_grave:23
+es_lo:44 es_malo:58 es_mi:-19 es_muy:20 es_normal:33 es_peligroso:42 es_que:-44 es_un:18 es_una:-23 es_urgente:24
+es_y:22 esa:27 esas:22 ese:46 ese_servicio:41 eso:231 eso_$:57 eso__que:28 eso_de:33 eso_del:38 eso_que:24 eso_y:23
+espanol:19 esperar:50 esperar_$:37 esta:61 esta_$:21 esta_muy:50 estan:32 este:-46 este_$:-28 esto:-33 esto_$:-32
+estoy:-18 even:76 even__a:22 even_is:27 exactamente:27 exactamente_$:24 exactly:70 exactly_$:21 exactly__you:21
+exit:-31 explain:37 explica:72 falta:57 falta_$:26 favor:22 favor_$:35 filter:56 filter_$:42 filtro:29 find:43
+first:-28 five:29 five_$:20 fix:-23 fix_it:-20 fluid:65 fluid_$:21 flush:47 flush_$:27 for:37 for_$:85 for_a:-19
+for_it:-28 for_what:21 found:19 four:46 four_$:44 free:-84 free_$:-69 freno:-41 freno_$:-30 frenos:36 frenos_$:39
+friday__do:19 front:36 fue:51 fue__que:41 fue_lo:41 get:-31 gets:18 getting:21 go_for:-22 going:-55 going__be:-28
+going__cost:-25 going_to:-53 gone:-20 good:-20 gratis:-53 gratis_$:-48 grave:50 hace:24 hace_$:25 hace_falta:22
+hacer:86 hacer_$:35 had:-23 hago:43 hago_$:37 happen:30 happens:58 happens__i:61 happens_if:61 has:-19 hasta:22
+hasta_que:-40 have:19 have__do:76 have_to:56 hay_que:-22 hora:-29 hour:-32 how:54 how__are:50 how__can:61
+how__does:-24 how__for:-40 how__i:-69 how__is:-43 how__to:-24 how__will:-20 how_come:75 how_low:37 how_many:34
+how_much:-83 hoy:-35 i__all:44 i__have:35 i__it:47 i__need:54 i__on:83 i__the:-21 i__these:-25 i__to:-80 i__you:-31
+i_be:37 i_can:-21 i_come:-21 i_drive:56 i_go:42 i_mean:-33 i_need:38 i_skip:26 i_thought:20 i_wait:23 i_was:-30
+idea:-23 if:96 if__just:18 if__skip:26 if_i:91 ill:-26 im:22 im__on:25 in:-40 in_$:-20 incluye:43 insurance:-20 is:84
+is__a:42 is__about:-42 is__address:-31 is__an:-19 is__appointment:23 is__bad:55 is__cabin:44 is__cost:-30
+is__dangerous:40 is__do:41 is__for:56 is__free:-52 is__going:-27 is__labor:-30 is__like:-26 is__oil:-27 is__ok:60
+is__on:39 is__price:-32 is__really:-32 is__run:-104 is__safe:35 is__something:30 is__thing:22 is__wait:-33
+is__wifi:-37 is__with:51 is_a:103 is_due:25 is_fine:-24 is_for:32 is_it:121 is_that:91 is_the:-110 is_this:-38
+is_what:-23 is_wrong:52 is_your:-44 it:142 it_$:-32 it__a:-18 it__all:-24 it__an:-28 it__done:-19 it__for:40
+it__free:-27 it__in:-21 it__is:45 it__it:35 it__like:-18 it__that:53 it__this:29 it__to:53 it_a:28 it_an:-22
+it_back:-19 it_bad:36 it_be:-40 it_cost:-33 it_dangerous:29 it_do:23 it_down:19 it_is:-96 it_need:22 it_now:29
+it_ok:57 it_really:-21 it_safe:35 it_take:-29 it_to:48 it_wait:77 it_what:20 just:-18 k:44 k_$:30 kids:21 la:-60
+la__de:-31 la_cita:61 labor:-41 labor_$:-26 las:-33 last:49 later:-21 le:171 le__a:91 le_digo:-19 le_falta:36
+le_hacen:32 le_pasa:31 le_toca:37 le_van:68 leaving:26 left:54 left_on:48 les:54 let:-18 life:33 light:-19
+light__on:-18 like_an:-27 liquido:24 llamen:-19 llamen_$:-18 llantas_$:44 lo:52 lo__le:19 lo_dejo:23 lo_hago:46
+lo_mas:-21 lo_necesito:42 long:18 long__i:43 long__it:36 long_do:-19 long_does:-27 look:20 los:-25 low:78 low_$:24
+luz:-19 make:67 make__to:63 make_it:75 mal:67 mal_$:103 malo:96 manejando:72 manejar:25 manual:47 many:33 maquina:-19
+marca:-38 marzo:23 mas:23 mas_pronto:-18 matter:-27 me_$:-23 me__it:23 me__por:46 me_acuerdo:22 me_back:-25
+me_explica:72 me_llamen:-18 me_lo:-38 me_puede:24 me_sirve:-42 me_urge:-38 me_what:59 menos:-28 mensaje:-18 mes:32
+mes_$:30 metal:18 mi:-67 mi_carro:23 mientras:31 mil:19 miles:38 mis:31 mm:43 more:65 more_$:55 much:-92 much__it:-40
+much_for:-32 much_is:-53 much_to:-26 must:44 muy:44 muy_mal:33 my:-47 my__says:20 necesario:29 necesito_$:49
+necesito_que:-18 necessary:49 necessary_$:49 need:100 need__bring:-20 need__for:-39 need__oil:30 need_a:-23
+need_an:26 need_that:49 need_to:-66 needs:51 needs_to:26 negocio:-35 new:-29 next_to:19 ni:-23 no:-33 no_$:-59
+no__acuerdo:22 no__hago:49 no__is:39 no__necesario:-29 no_es:-28 no_lo:33 no_para:-22 no_what:63 noise:18 nomas:20
+normal:50 not:-187 not_$:-129 now:87 now_$:67 number:-67 number_$:-32 number_is:-22 numero:-28 numero_es:-18 o:172
+o_es:48 o_que:31 odometer:35 of__do:-25 of_oil:-25 of_them:24 off_of:23 oil:-32 ok:65 ok__drive:55 ok__it:-20
+ok_to:72 on:108 on_$:-41 on__list:24 on__road:27 on_me:40 on_my:28 one_$:21 or:86 or_$:-21 or__that:20 or_is:30
+or_no:25 or_the:27 other:20 otra:18 otro:27 otro_mes:33 paper:18 para:35 para__es:49 para__lo:28 para__no:-23
+para__quieren:33 para__sirve:28 para_cuando:-18 para_que:96 pasa:112 pasa__no:43 pasa_si:68 peligroso:42 pero:53
+pero__es:25 pero__que:27 pero_que:53 person:19 pie:19 place:-28 please:31 please_$:20 poco:18 point:18 poquito:25
+por:38 por__no:-29 por_favor:26 por_que:89 price:-39 price_on:-23 problema:49 puede:50 puede_esperar:36 puedo:109
+pues:-20 pulls:-27 que:65 que_$:-67 que__abren:-18 que__caro:-31 que__con:-18 que__de:-39 que__decir:50 que__en:32
+que__es:-76 que__ese:45 que__eso:117 que__estan:-22 que__hacen:24 que__hicieron:23 que__le:57 que__llamen:-18
+que__lo:67 que__mal:52 que__malo:36 que__me:-24 que__por:-18 que__que:-21 que__si:63 que__toca:31 que__un:21
+que__van:73 que_era:35 que_es:265 que_fue:50 que_hora:-31 que_incluye:44 que_la:-21 que_le:197 que_me:-63 que_no:-96
+que_numero:-18 que_pasa:68 que_quiere:50 que_quieren:33 que_sea:-23 que_si:-52 que_significa:27 que_sirve:28
+que_taller:-19 que_tan:137 que_tiene:60 que_va:-22 queda:64 queda_$:59 quedo:-18 quick:-54 quick_$:-28 quien:-40
+quien_es:-44 quiere:42 quiere_decir:50 quieren:42 quiero:-22 quiero_que:-20 rapido:-39 rato:-27 real:-19 really:68
+really_free:-25 rear:30 rear_$:18 remind:45 remind__what:56 remind_me:47 right_now:23 rip:-30 road:21 road_trip:29
+robot:-21 robot_$:-20 run:-161 run_$:-112 run_me:-42 saben:40 saber:24 safe:33 safe_to:29 says:58 se:19 sea:-25
+see:-33 see__my:-27 seguir:49 seguro:24 semana:-23 serious:60 serious_$:42 serpentine:23 serpentine_belt:23
+service:29 set:-36 set__back:-22 set_me:-22 shop:-46 shop_is:-23 should:40 should__be:40 should_i:41 si:59 si_$:-43
+si__dejo:26 si__lo:42 si__que:-29 si_lo:67 si_me:-20 si_no:64 significa:36 sigo:46 sirve:-27 sirve_$:-33 skip:24
+so:64 so__is:25 so_soon:45 so_what:29 sold:-22 something_that:22 soon:52 speak:-18 spring:20 stop:-25 street:-38
+street_$:-24 stuff:22 sure:-20 take:-36 take_$:-32 taller:-32 tambien:-19 tan:190 tan__esta:35 tan__estan:63
+tan_caro:-29 tan_grave:25 tan_mal:58 tan_malo:35 tarde:-19 tech:38 tell:48 tell_me:49 tengo:-39 tengo_que:-33
+text:-19 texting:-21 that:102 that_$:42 that__do:25 that_a:24 that_and:21 that_be:-31 that_is:-42 that_it:21
+that_the:21 the:59 the__are:-22 the__if:18 the__is:24 the__on:-23 the__one:26 the__or:23 the__says:28 the__thing:38
+the__with:28 the_address:-18 the_belt:27 the_other:27 the_price:-27 the_tech:40 the_thing:44 the_tires:62
+the_wait:-35 the_winter:39 them:99 them_$:84 then:44 then_$:36 there_$:-21 these:33 these_$:52 they:162 they_$:57
+they__the:35 thing:43 thing_$:-20 this:33 this_$:-66 this__for:38 this_about:-47 this_number:-28 those:22 though:20
+though_$:21 tiene:40 tiene_$:49 tienen:-18 tienen_$:-22 time:-107 time__it:-24 time__you:-23 time_do:-26 tirado:18
+tires:44 tires_$:25 to:78 to_$:-27 to__and:19 to__me:-41 to__this:25 to__to:33 to_bring:-27 to_cost:-25 to_do:67
+to_drive:75 to_fix:-21 to_it:47 to_know:19 to_my:-21 to_see:-19 toca:36 toca_$:25 today_$:-19 too_$:-18 top:39
+top_off:41 trabajo:-25 tread:44 trip:29 un_poquito:19 under:-18 urge:-27 urgent:25 urgent_$:23 urgente:45 use:-39
+va:-55 va_$:-20 van:65 van__hacer:58 van_a:76 vegas:21 vegas_$:22 veras:41 verdad:67 vida:40 viene:28 viernes__de:20
+wait:41 wait_for:-18 wait_on:20 wait_til:20 was:49 was_the:72 week:-24 were:21 what:178 what__a:90 what__if:61
+what__it:46 what__that:-39 what__the:-22 what__this:-23 what__wrong:55 what__you:83 what__your:-48 what_a:-41
+what_about:-34 what_am:28 what_company:-20 what_did:127 what_do:-47 what_does:94 what_else:18 what_exactly:42
+what_for:37 what_happens:60 what_i:-25 what_is:20 what_my:-22 what_needs:42 what_street:-26 what_this:24
+what_time:-75 what_was:93 what_would:-55 wheel:-23 when:-100 when_i:-55 where__the:20 which:31 which__are:22
+which__do:-20 which__is:-44 which_exit:-31 which_shop:-24 who:-45 who__this:-28 who_is:-36 why:232 why_$:51 why__i:37
+why__it:53 why__you:35 why_do:69 why_does:37 why_is:45 why_not:-130 why_would:51 wifi:-53 wifi_$:-42 will:60
+will_the:29 winter:30 winter_$:40 with:56 with_it:34 with_the:27 wont:-26 worn:23 worse:18 would:-25 would__need:33
+would_that:-49 would_you:48 wouldnt:-20 wrong:67 wrong_with:63 y:118 y__de:21 y__que:49 y_cuanto:25 y_de:20 y_eso:34
+y_para:24 y_por:22 y_que:39 ya:-100 ya_$:18 ya_esta:-29 ya_que:-19 yes:-66 yes_$:-35 yes__what:29 yet:28 yet_$:28
+yo:-43 you:-74 you_$:-49 you__for:-32 you__it:-24 you__me:79 you__that:21 you__the:-23 you_be:58 you_charge:-23
+you_find:52 you_get:-18 you_have:-25 you_need:-22 you_on:-19 you_tell:44 your:-65
 """

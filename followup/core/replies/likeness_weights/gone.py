@@ -3,139 +3,130 @@
 CODE = "gone"
 BIAS = -144
 WEIGHTS = """\
-#abaj:-21 #acci:78 #acro:19 #actu:20 #aded:96 #adez:-43 #adio:20 #agon:25 #agra:-55 #aigo:42 #ajaj:31 #akes:-27
-#aled:89 #algo:-23 #alle:-40 #alon:24 #alre:-25 #amos:44 #ance:39 #anch:29 #anco:21 #anda:25 #andl:-20 #ando:-21
-#ands:41 #anej:51 #anic:-25 #anse:23 #ante:-45 #anym:77 #apar:26 #appe:81 #arec:19 #aren:-18 #arki:28 #aron:64
-#arra:29 #asse:69 #asta:-24 #atar:61 #atch:28 #ated:64 #aven:36 #back:64 #baja:21 #banc:22 #bank:124 #baro:46
-#beat:-18 #bici:-26 #boat:20 #both:26 #bott:23 #boug:97 #brot:29 #call:-23 #camb:18 #came:33 #canc:18 #cani:-27
-#cans:22 #cant:-47 #care:-39 #ccid:78 #char:35 #chat:53 #chec:-26 #cide:63 #cked:27 #comp:110 #cono:-42 #corr:20
-#crap:54 #cuan:22 #cuen:18 #dead:-23 #deal:-20 #dent:75 #desc:21 #desd:18 #desh:35 #dezc:-43 #dida:35 #died:-82
-#diff:22 #dime:-27 #dimo:84 #dine:-19 #divo:50 #does:-23 #dona:56 #done:-133 #driv:56 #drop:-32 #dson:48 #duen:52
-#eady:-33 #ease:46 #ecan:-27 #ecar:-20 #ecke:24 #eden:-19 #edes:-25 #egre:21 #egur:29 #ehic:24 #eith:39 #elli:-27
-#else:18 #ende:-27 #endi:153 #ener:33 #enga:29 #engo:-140 #enos:-28 #ensa:-78 #ense:19 #enta:22 #entr:27 #ephe:19
-#epos:30 #erdi:69 #erso:-19 #esca:22 #esde:18 #esia:46 #espo:-27 #esta:-39 #este:-49 #esto:-25 #etti:-25 #ever:-34
-#eves:-20 #eway:30 #exis:46 #exti:38 #ezco:-43 #fall:-18 #fell:39 #fere:22 #ffer:20 #fine:-21 #fixe:-19 #floo:47
-#foun:47 #fren:-28 #frid:-25 #from:34 #gamo:29 #gave:34 #gett:-25 #ghwa:-35 #gles:45 #goin:-27 #gone:184 #grad:-56
-#gran:47 #guro:30 #hace:23 #hank:-20 #hast:-25 #hata:53 #have:27 #heav:24 #heca:-20 #here:-48 #herm:19 #hice:19
-#high:-36 #hija:29 #hist:26 #hizo:-46 #hold:-26 #hone:-32 #hori:-23 #houl:19 #hubb:-39 #hway:-35 #ible:-36 #icie:22
-#iday:-26 #idea:21 #iden:77 #ient:-26 #iffe:22 #ight:-33 #ighw:-35 #igle:46 #iles:-21 #illa:19 #imos:40 #iner:-19
-#insu:28 #into:-34 #isnt:-26 #iste:37 #isto:41 #ithe:39 #iver:32 #ivew:25 #ivor:50 #ixed:-19 #jaja:59 #juev:-20
-#juni:19 #junk:44 #kids:-28 #kyar:20 #lado:-26 #lant:-20 #last:61 #leas:47 #leav:-29 #lemo:72 #lesi:46 #lets:-22
-#levo:26 #like:-27 #ling:-34 #llas:25 #lled:25 #ller:-54 #llin:-33 #long:150 #lood:50 #lrea:-25 #make:-60 #mane:50
-#mano:35 #mate:21 #mbar:19 #mber:-60 #mbio:22 #mbre:24 #meca:-27 #ment:28 #mero:-46 #mill:21 #mine:60 #more:185
-#moto:33 #mpan:22 #mpra:34 #mpre:33 #much:-25 #nate:45 #ncel:18 #nche:27 #nded:34 #ndie:-21 #ndim:65 #ndle:-19
-#ndso:48 #need:-60 #neit:40 #nejo:53 #neph:19 #ngan:28 #nger:87 #nico:-27 #nino:-23 #nked:20 #nkya:20 #noth:-20
-#nozc:-41 #nsar:-65 #nsur:29 #ntes:-41 #ntre:37 #nuev:-33 #numb:-48 #nume:-44 #nymo:77 #obar:33 #oday:-47 #ohio:24
-#oing:-28 #olen:38 #olvi:-35 #omas:-18 #ompa:30 #ompr:77 #onat:46 #onge:92 #onoz:-41 #orce:24 #orci:26 #orit:-19
-#osib:-40 #osse:42 #otal:41 #otat:18 #otro:78 #otto:23 #ough:75 #ound:53 #over:-34 #owns:39 #ozco:-41 #paid:37
-#pany:18 #para:39 #part:38 #pase:22 #paso:27 #pass:77 #pens:-53 #perd:64 #pers:-24 #phew:19 #phon:-32 #plet:18
-#posi:-40 #poss:43 #pped:84 #prim:-18 #prin:18 #pron:-21 #pued:-47 #qued:77 #quie:-37 #raba:-22 #ract:21 #rade:41
-#radi:18 #raig:36 #ranc:22 #rand:44 #rapp:48 #rcio:26 #rdid:35 #read:-38 #reck:26 #rega:39 #regr:21 #reno:-25
-#repo:71 #reso:-38 #rest:19 #rida:-33 #rita:-19 #rite:32 #rive:61 #rkin:27 #rman:19 #roba:39 #robo:-18 #rong:-25
-#rota:29 #rote:48 #roth:29 #rson:-19 #rted:23 #ruck:20 #rush:26 #said:29 #saqu:18 #says:-23 #scan:22 #scra:59
-#segu:26 #sell:-69 #shop:-25 #shou:19 #sibl:-43 #sien:-18 #sold:162 #some:36 #soon:-31 #spos:-26 #spri:18 #ssed:75
-#sses:45 #stol:78 #stor:50 #sura:29 #swap:45 #take:-35 #tale:90 #tall:-35 #taro:21 #tarr:53 #tede:-25 #tend:-18
-#teng:-141 #that:116 #them:39 #they:23 #this:-89 #till:-47 #time:-48 #tire:-18 #toda:-57 #tole:49 #took:132 #tory:37
-#tota:41 #trab:-19 #trad:96 #trai:60 #tras:18 #tree:32 #treg:37 #truc:20 #ttin:-25 #ttom:23 #twic:-39 #uand:29
-#ubby:-39 #uede:-32 #uedo:68 #ueno:51 #uent:18 #ueva:61 #ueve:-29 #uevo:-86 #ught:87 #uien:-19 #uier:-25 #umbe:-48
-#umer:-44 #unde:40 #unio:19 #unke:24 #unky:20 #uran:27 #used:-30 #ushe:24 #vehi:24 #vend:155 #very:-20 #vewa:25
-#vida:26 #vier:-19 #ving:-20 #vorc:50 #wago:25 #want:-38 #wapp:33 #went:57 #were:-19 #what:-25 #when:-53 #wice:-39
-#will:-45 #with:-39 #woul:-26 #wrec:26 #writ:32 #wron:-25 #wrot:48 #xist:46 #xtin:49 #yard:35 #ymor:77
-%again_later:-84 %again_later%agree:-28 %again_later%call_off:36 %again_later%car:-42 %again_later%car_part:-24
-%again_later%do_it:51 %again_later%doubt:-34 %again_later%elsewhere:65 %again_later%family:-52
-%again_later%gone_car:25 %again_later%how_long:-27 %again_later%money:43 %again_later%pay_day:-30
-%again_later%place:-35 %again_later%refuse:-62 %again_later%season:-33 %again_later%shift_it:50
-%again_later%start_again:31 %again_later%wrong_one:-23 %agree:-91 %agree%call_off:40 %agree%doubt:25 %agree%fails:20
-%agree%family:-20 %agree%on_way:-18 %agree%refuse:56 %agree%wrong_one:47 %away%car:44 %away%do_it:18 %bad:-43
-%bad%car:-18 %bad%money:-18 %bring:-53 %bring%call_off:-60 %bring%car:57 %bring%elsewhere:19 %bring%fails:30
-%bring%family:-32 %bring%gone_car:42 %bring%message:20 %bring%odometer:23 %bring%on_way:-41 %bring%place:-26
-%bring%question:-31 %bring%refuse:41 %busy:-28 %call_off:46 %call_off%car:185 %call_off%car_part:-63
-%call_off%do_it:-101 %call_off%elsewhere:20 %call_off%family:-42 %call_off%gone_car:26 %call_off%how_long:-24
-%call_off%message:-38 %call_off%money:42 %call_off%noise:-33 %call_off%phone:-30 %call_off%place:-34
-%call_off%shift_it:-41 %call_off%staff:75 %call_off%start_again:35 %call_off%wrong_one:115 %car:177 %car%do_it:29
-%car%doubt:-24 %car%elsewhere:29 %car%fails:-50 %car%gone_car:162 %car%how_long:40 %car%leave_me:100 %car%message:95
-%car%money:41 %car%noise:-19 %car%odometer:-21 %car%on_way:46 %car%phone:-26 %car%season:30 %car%shake:-22
-%car%shift_it:93 %car%who:35 %car%wrong_one:-22 %car_part:-125 %car_part%fails:-44 %car_part%gone_car:-38
-%car_part%staff:23 %do_it:-101 %do_it%family:-54 %do_it%gone_car:-148 %do_it%how_long:26 %do_it%leak:19
-%do_it%money:74 %do_it%odometer:-23 %do_it%on_way:27 %do_it%question:38 %do_it%refuse:27 %do_it%start_again:70
-%do_it%who:22 %do_it%wrong_one:-31 %doubt:-49 %doubt%on_way:-32 %elsewhere:-51 %elsewhere%gone_car:104
-%elsewhere%odometer:-21 %elsewhere%on_way:21 %elsewhere%place:-19 %elsewhere%refuse:27 %elsewhere%shift_it:76
-%fails:-54 %fails%family:22 %fails%gone_car:-80 %fails%leave_me:46 %fails%message:31 %fails%odometer:35
-%fails%place:-34 %family:116 %family%gone_car:45 %family%odometer:71 %family%phone:-34 %family%question:34
-%gone_car:532 %gone_car%leave_me:28 %gone_car%money:-83 %gone_car%on_way:-34 %gone_car%phone:-19 %gone_car%refuse:40
-%gone_car%season:67 %gone_car%shift_it:30 %gone_car%thanks:33 %gone_car%wrong_one:-91 %how_long%question:-27
-%leak%refuse:21 %leak%wrong_one:21 %leave_me%message:45 %leave_me%refuse:18 %leave_me%wrong_one:23 %lift:-18
-%machine:-23 %meaning:-56 %message%refuse:-25 %message%start_again:-23 %message%wrong_one:-30 %money%question:-47
-%money%start_again:81 %money%wrong_one:23 %noise:-95 %noise%refuse:-27 %noise%wrong_one:-18 %odometer%question:39
-%odometer%who:25 %on_way:-30 %on_way%question:-19 %on_way%shift_it:23 %phone:-130 %phone%staff:-26
-%phone%wrong_one:-43 %question:-86 %question%refuse:-21 %question%shift_it:20 %question%who:-20 %refuse%shift_it:43
-%refuse%start_again:-32 %refuse%thanks:-18 %refuse%wrong_one:60 %season:31 %season%staff:22 %shake:-39
-%shift_it%wrong_one:50 %smoke_smell:-39 %staff%wrong_one:63 %start_again%wrong_one:-18 %thanks:-77 %who%wrong_one:-20
-%wrong_one:66 @?:-129 @after_visit:-64 @car:-72 @confirm:-138 @day:-31 @later:-42 @odometer:45 @offers:-94
-@reading:-164 @times:-78 @walk_in:-37 ^_can:-69 ^_cant:-24 ^_cuanto:-18 ^_desde:19 ^_do:-72 ^_el:33 ^_es:-21
-^_este:-25 ^_gave:30 ^_got:18 ^_had:-18 ^_hold:-20 ^_how:-22 ^_i:-47 ^_im:-52 ^_in:-21 ^_is:-79 ^_it:24 ^_la:31
-^_leave:-18 ^_lets:-19 ^_lo:141 ^_los:30 ^_me:36 ^_my:35 ^_neither:40 ^_no:-147 ^_not:-32 ^_quedo:30 ^_se:62
-^_sedan:-18 ^_she:31 ^_si:-18 ^_someone:18 ^_tengo:-38 ^_that:38 ^_the:-38 ^_this:-39 ^_took:-21 ^_traded:62 ^_we:47
-^_what:-38 ^_when:-18 ^_will:-34 ^_would:-20 ^_yo:-53 ^_you:-42 a:86 a__and:-19 a__car:33 a__for:-19 a__lado:-22
-a__no:24 a__now:27 a__one:30 a_car:-82 a_different:28 a_la:88 a_mi:39 a_new:45 a_otro:-23 accident:78 across:19
-after:18 after_the:36 agradezco:-43 ahorita:-23 al:64 all:-43 already:-25 and:56 and__is:-23 and__it:44 and_i:21
-and_never:27 and_the:23 anda:23 ando:-22 antes:-37 any:21 any_more:31 anymore:77 anymore_$:48 are:-36 asi:25
-asi_que:20 ask:-53 at:-42 back:41 back_$:53 back__the:19 back_on:-23 baja:26 banco:22 bank:110 be:-22 bici:-26
-blue_one:20 boat:20 both:27 both_$:21 bottom:23 bought:97 bought_it:98 brother:29 by:-29 call:-21 cambie_por:96
-cambio:23 came:35 can:-70 can_i:-32 can_my:-36 cancel:18 cancel_it:19 cant:-47 cant__it:-42 car:56 car_$:-21
-car__to:22 car__totaled:19 car_and:36 car_is:68 car_was:27 care:-34 care_of:-39 carro__lo:18 carro_ya:53 cars_$:-41
-company:18 compre:33 conozco:-41 conozco_$:-37 cuando:29 cuando_me:28 days_$:19 de:46 de__para:30 de_baja:31
-de_los:18 de_mi:-28 de_nuevo:-34 dead:-23 desde:18 di:73 di_de:36 dia:-30 did:-30 did_it:-21 died:-82 died__the:-39
-different:23 dime:-27 dinero:-19 do:-104 do__sell:-37 do_it:-40 do_you:-27 donated:48 done:-132 done_$:-62
-done_in:-20 dont__a:-101 dont__it:22 dont__that:91 dont__the:27 dont_have:71 dont_need:-21 dont_want:-25 dos:45
-driver:20 driveway:25 drop:-31 drop__off:-23 drop_it:-24 dueno:52 dueno_$:43 el:76 el__ese:18 el__lo:23 el__pasado:18
-el__y:25 el_carro:-18 el_dueno:27 el_total:-33 en:118 en__de:19 en__parte:-20 en__taller:-43 en_el:68 en_enero:35
-en_la:-25 en_otra:-21 en_otro:-36 en_paz:21 enero:34 enero_$:29 es_el:-23 es_mio:50 esa:43 ese:171 ese_$:55
-ese__lo:55 ese__ya:19 ese_carro:102 eso__lo:-29 esta:-24 esta_en:20 este:-51 este_numero:-29 ex:140 fell:25 fine:-21
-fine_$:-25 fixed:-19 for_a:44 for_now:-26 for_that:-46 found:47 frenos:-23 friday:-25 friday_$:-20 from:34 from_me:30
-fue:83 fyi:26 gave:34 gave_it:22 get:-49 get_it:-24 getting:-25 going:-27 going_to:-19 gone:184 gone_$:114 got:74
-got__done:-18 got__in:29 got__of:131 got_it:-25 got_on:-20 got_rid:118 got_to:-53 got_totaled:29 hace:36 had:-30
-had__done:-31 had_it:-25 has:23 has_it:40 has_the:-20 hasta:-25 have_a:-48 have_it:34 have_someone:-21 have_that:34
-have_the:67 he:-20 here:-19 highway:-35 highway_$:-29 hija:29 history:21 hizo:-46 hizo_mi:-39 hold:-21 how:-27
-hubby:-39 i:-37 i__have:32 i__the:-29 i__to:-29 i__up:19 i_drive:41 i_got:-27 i_have:-49 i_let:20 i_sold:30 idea:21
-iglesia:46 ill:-20 im:-92 im__the:-27 im_not:-32 in:113 in_law:-23 insurance:29 insurance__it:18 into:-34 is:-25
-is__a:-19 is__in:19 is__on:-23 is__total:-22 is_fine:-29 is_gone:131 is_got:-29 is_it:-56 is_my:-30 is_not:46
-is_that:-26 is_the:-36 isnt:-26 it:245 it_$:-36 it__a:29 it__after:40 it__by:-25 it__for:19 it__friday:-30
-it__got:-29 it__i:22 it__it:-28 it__me:65 it__not:46 it__the:44 it__to:73 it__totaled:38 it_back:79 it_died:-38
-it_done:-55 it_for:20 it_got:44 it_in:60 it_is:31 it_now:66 it_off:46 it_on:41 it_out:28 it_to:24 it_went:29
-jajaja:31 jueves:-20 jueves_$:-18 junio:19 junked:21 junkyard:20 k:-33 k_$:-23 kids:-28 la:143 la__el:18 la__en:19
-la__la:35 la__por:74 la_iglesia:47 lado:-25 lado_$:-21 last:59 last_month:22 le:-41 lease:40 leave:-27 leave_it:-20
-let:26 lets:-22 like:-44 lleve:-20 lleve__otro:-22 llevo:26 llevo_$:-19 llevo_a:19 lo:234 lo__a:139 lo__al:47
-lo__de:44 lo__hace:19 lo__mi:24 lo__por:91 lo__yo:-21 lo_cambie:-43 lo_cambio:26 lo_choque:25 lo_di:75 lo_hizo:-52
-lo_lleve:-18 lo_mande:19 lo_que:-21 lo_tiene:42 lo_vendi:98 lo_vendimos:43 lo_voy:-33 lol:-25 lol_$:-20 long:27
-longer:97 longer__it:49 longer__the:54 longer_have:54 los:23 los__me:19 los_conozco:-38 los_dos:23 lot:30 make:-49
-make__to:-31 make_it:-47 man:20 mande:18 manejo:53 me:-41 me_$:22 me__el:-32 me__la:-32 me_in:-22 me_la:38 me_lo:21
-mecanico:-27 mecanico_$:-21 mi__choco:-18 mi__se:51 mi_carro:-36 mi_hija:35 miles:-21 mine:56 mio:46 mio_$:22
-more:109 more_$:52 my:20 my__in:-20 my__says:-19 my_brother:30 my_car:-59 my_ex:68 my_wife:-33 need:-65 need_it:-20
-neither:40 nephew:19 new:79 new_one:53 ni__conozco:-37 ni_los:-36 no:-24 no_$:-97 no__carro:-62 no__de:-26 no__ese:95
-no__have:57 no__it:21 no__la:18 no_es:48 no_longer:101 no_manejo:53 no_me:-21 no_more:77 no_tengo:-88 no_traigo:24
-no_ya:-18 nos:24 not:-35 not_my:-19 not_the:-22 now:174 now_$:119 nueva:64 nueva_$:54 nuevo:-67 nuevo_$:-59
-number:-48 numero:-44 of:66 of_the:59 off:57 off__now:-19 off__the:41 off_for:-20 off_me:32 ohio:24 ok:-18 old:50
-on:-86 on__highway:-35 on_it:-48 on_the:-46 one:146 one_is:31 otro:78 otro_$:104 otro_carro:25 otro_lado:-24
-otro_taller:-45 our:22 out:44 out__the:24 out_of:30 own:55 owns:31 paid:37 paid_$:22 para:54 para_otro:29 parking:28
-parking_lot:23 paso:27 paso_a:37 passed:69 paz:21 perdi:35 perdida:35 perdida_total:25 phone:-31 pie:19 place:-22
-please__my:29 por:198 por_el:27 por_un:19 por_una:109 posible:-39 posible_$:-39 pueden:-19 puedo:-22 que_lo:18
-que_ya:24 quedo:90 quit:25 quit_texting:39 radio:19 rid:118 rid_of:118 robaron:33 said:29 saque:18 says:-23
-scrapped:37 se:73 se__cambie:-29 se__con:22 se__hizo:-18 se__llevo:63 se_fue:44 se_le:-19 se_lo:97 se_quedo:18
-see:-25 seguro:30 sell:-44 shop:-19 should:19 so:20 sold:164 sold_$:-23 sold__car:43 sold__the:24 sold_it:78
-sold_that:22 sold_the:38 son:-25 soon:-27 soy_el:23 spring:18 stolen:39 su:-18 swapped:33 take:-18 taller:-53
-taller_$:-38 tax_$:-31 tengo:-140 tengo_$:-27 tengo_carro:-59 tengo_que:-18 texting:49 texting_$:45 texts_$:-20
-that:116 that_$:-70 that__is:28 that_car:50 that_done:-26 that_is:-21 that_one:49 the:119 the__and:64 the__anymore:21
-the__for:-25 the__got:18 the__of:-31 the__one:27 the_car:20 the_highway:-35 the_new:19 the_old:21 the_owner:-25
-the_total:-22 the_van:52 them:39 there:-32 there_$:-20 these_days:21 they:24 they__it:27 this:-89 this_number:-29
-till:-30 time:-52 time_$:-18 to__it:-34 to__the:-32 to_a:25 to_ask:-37 to_my:96 to_the:64 today:-47 today_$:-47
-took:132 took__of:-38 took__to:-19 took_care:-37 took_it:79 took_the:95 total:-75 total_$:-38 totaled:90 traded:96
-traded__in:36 traded_it:57 traigo:42 tree:26 truck:22 truck_$:-44 twice:-39 twice_today:-44 un:27 una:106 under:33
-uno:20 up:20 use:-26 used:-30 ustedes:-25 van:58 vender:-34 vendi:135 vendi_$:39 vendimos:65 vez:-18 vida:23 voy:-54
-voy_a:-48 wagon:25 want:-30 want_it:-20 was:54 we:72 we__that:35 we_have:-28 went:57 went__the:32 went_to:46 were:-19
-what:-24 what__the:-24 what_is:-32 when:-46 will:-45 will_it:-30 with:-38 would:-19 would_i:-21 wrong:-25 wrote:48
-wrote_it:48 y:68 y__en:23 y__no:18 ya:55 ya__a:28 ya__cambie:-60 ya__de:19 ya__en:20 ya__es:61 ya__la:28
-ya__lleve:-29 ya__lo:-53 ya__me:-19 ya__mi:-23 ya__tengo:65 ya__tiene:23 ya__vendi:40 ya_lo:-75 ya_me:-23 ya_no:250
-ya_paso:25 ya_se:-56 yes:-22 yo:-89 yo_$:-18 yo__tengo:-22 yo_ni:-24 yo_no:-29 you:-160 you__it:-22 you__the:-21
-you_sell:-38
+#abaj:-22 #acci:62 #acer:-21 #aded:106 #adez:-33 #adio:18 #agon:25 #agra:-46 #agua:18 #ahor:-24 #aigo:34 #ajaj:23
+#akes:-25 #akin:-19 #aled:93 #algo:-19 #alle:-29 #alon:19 #alre:-24 #amos:36 #ance:35 #anch:29 #anco:28 #anda:22
+#ande:20 #andl:-20 #ando:-21 #ands:33 #anej:40 #anic:-24 #ante:-36 #anym:72 #apar:23 #appe:88 #arec:18 #aren:-19
+#arki:20 #aron:70 #arra:27 #arre:-19 #asse:53 #asta:-26 #atar:48 #atch:41 #ated:58 #aven:31 #back:58 #baja:21
+#banc:28 #bank:120 #baro:53 #beat:-18 #befo:-22 #both:35 #boug:81 #brot:26 #call:-29 #came:37 #cani:-24 #cant:-50
+#care:-30 #ccid:62 #chan:19 #char:27 #chat:43 #cide:49 #cked:27 #comp:90 #cono:-38 #cord:19 #crap:67 #culo:18
+#dead:-26 #deja:-20 #dent:59 #desh:29 #dezc:-33 #dida:27 #died:-66 #diff:19 #dime:-20 #dimo:76 #dine:-20 #divo:45
+#does:-30 #dona:52 #done:-159 #dont:23 #driv:41 #drop:-19 #dson:39 #duen:49 #eady:-32 #ease:34 #ecan:-25 #ecke:22
+#edes:-21 #efor:-22 #egre:18 #egur:26 #ehic:26 #eith:31 #elli:-21 #endi:163 #ener:30 #enga:29 #engo:-144 #enos:-24
+#ensa:-60 #enta:20 #entr:29 #epos:29 #erdi:52 #erso:-22 #esia:44 #esol:-24 #espo:-28 #esta:-29 #este:-46 #esto:-18
+#etti:-20 #ever:-33 #eway:24 #exis:38 #exti:31 #ezco:-33 #fell:26 #fere:18 #fixi:21 #floo:35 #fore:-22 #foun:36
+#fren:-26 #from:24 #gamo:25 #ganc:30 #gave:23 #gett:-20 #ghwa:-25 #gles:44 #goin:-23 #gone:180 #grad:-45 #gran:45
+#guag:18 #guro:27 #hang:21 #hari:21 #hast:-24 #hata:43 #hatc:24 #have:37 #heav:23 #here:-43 #hicu:18 #high:-26
+#hija:37 #hist:19 #hizo:-35 #hoca:20 #hold:-20 #hone:-29 #hori:-23 #hubb:-27 #hway:-25 #ible:-26 #icie:18 #icul:18
+#iden:61 #iero:-21 #iffe:19 #ight:-19 #ighw:-25 #igle:44 #imos:48 #iner:-22 #insu:26 #into:-26 #iste:30 #isto:30
+#ithe:31 #iver:26 #ivew:22 #ivor:45 #ixin:21 #jaja:43 #junk:61 #kids:-26 #king:-19 #kyar:28 #lado:-21 #lant:-21
+#last:62 #leas:38 #leav:-25 #lemo:55 #lesi:44 #lets:-19 #levo:23 #like:-25 #ling:-30 #llas:18 #lled:23 #ller:-43
+#llin:-28 #long:124 #lood:38 #lrea:-24 #make:-50 #mane:39 #mano:26 #mark:18 #mber:-53 #mbre:20 #mean:-18 #meca:-24
+#ment:22 #mero:-39 #mine:48 #more:162 #moto:36 #mpra:25 #mpre:31 #much:-24 #nate:45 #nche:28 #nded:41 #ndim:55
+#ndle:-19 #ndso:39 #need:-51 #neit:32 #nejo:43 #ngan:28 #nger:75 #nico:-25 #nino:-18 #nkya:28 #nozc:-37 #nsar:-46
+#nsur:26 #ntes:-32 #ntre:37 #nuev:-45 #numb:-44 #nume:-37 #nymo:72 #obar:44 #ocar:19 #oday:-37 #ohio:20 #oing:-25
+#olen:43 #olvi:-23 #ompa:20 #ompr:69 #onat:45 #ones:23 #onge:81 #onoz:-37 #orce:25 #orci:21 #orit:-19 #osib:-30
+#osse:37 #otal:52 #otor:21 #otro:75 #ough:58 #ound:37 #over:-20 #owns:41 #ozco:-37 #paid:27 #para:27 #part:42
+#pase:18 #paso:24 #pass:57 #pens:-39 #perd:48 #pers:-26 #phon:-28 #posi:-30 #poss:39 #pped:88 #pued:-46 #putt:-18
+#qued:68 #quie:-35 #raba:-22 #rade:55 #radi:27 #raig:30 #ranc:18 #rand:42 #rapp:50 #rcio:21 #rdid:27 #read:-40
+#reck:22 #rega:35 #regr:18 #reno:-22 #repo:72 #reso:-26 #rest:23 #rida:-21 #rita:-19 #rite:22 #rive:49 #rkin:20
+#roba:52 #rong:-26 #rota:22 #rote:38 #roth:26 #rson:-22 #rted:24 #rush:29 #said:20 #says:-25 #scra:78 #segu:24
+#sell:-60 #sher:21 #shop:-20 #sibl:-31 #sold:184 #some:36 #soon:-21 #spos:-27 #ssed:65 #sses:37 #sted:-18 #stol:76
+#stor:34 #sura:31 #swap:47 #take:-23 #tale:94 #tall:-26 #tarr:43 #tede:-21 #teng:-150 #that:109 #them:33 #they:19
+#this:-67 #till:-37 #time:-53 #tire:-19 #toda:-44 #tole:55 #took:116 #tory:27 #tota:52 #trab:-20 #trad:112 #trai:47
+#tree:23 #treg:38 #ttin:-20 #twic:-29 #uagu:18 #uand:18 #ubby:-27 #uede:-28 #uedo:55 #ueno:48 #ueva:45 #ueve:-22
+#uevo:-87 #ught:77 #uier:-24 #uled:21 #umbe:-44 #umer:-37 #unde:24 #unke:19 #unky:28 #uran:25 #used:-27 #ushe:26
+#vehi:26 #vend:160 #very:-20 #vewa:22 #vida:24 #ving:-22 #vorc:45 #wago:25 #want:-28 #wapp:39 #went:45 #when:-42
+#wice:-29 #will:-38 #with:-31 #woul:-20 #wrec:22 #writ:27 #wron:-26 #wrot:38 #xing:21 #xist:38 #xtin:40 #yard:62
+#ymor:72 %again_later:-87 %again_later%agree:-27 %again_later%call_off:29 %again_later%car:-27
+%again_later%car_part:-23 %again_later%do_it:42 %again_later%doubt:-30 %again_later%elsewhere:63
+%again_later%family:-44 %again_later%gone_car:23 %again_later%how_long:-22 %again_later%money:25
+%again_later%pay_day:-20 %again_later%place:-26 %again_later%refuse:-44 %again_later%season:-25
+%again_later%shift_it:41 %again_later%start_again:24 %again_later%wrong_one:-22 %agree:-87 %agree%call_off:19
+%agree%doubt:23 %agree%family:-25 %agree%refuse:38 %agree%wrong_one:41 %away%call_off:-20 %away%car:28 %bad:-35
+%bring:-60 %bring%call_off:-39 %bring%car:49 %bring%fails:22 %bring%family:-20 %bring%gone_car:41 %bring%on_way:-43
+%bring%place:-19 %bring%question:-31 %bring%refuse:26 %bring%shift_it:22 %busy:-24 %call_off:57 %call_off%car:195
+%call_off%car_part:-59 %call_off%do_it:-98 %call_off%elsewhere:31 %call_off%fails:-20 %call_off%family:-32
+%call_off%gone_car:76 %call_off%how_long:-23 %call_off%message:-29 %call_off%money:34 %call_off%noise:-30
+%call_off%phone:-37 %call_off%place:-36 %call_off%refuse:-21 %call_off%shift_it:-27 %call_off%staff:54
+%call_off%start_again:27 %call_off%wrong_one:89 %car:185 %car%doubt:-23 %car%elsewhere:30 %car%fails:-51
+%car%gone_car:200 %car%how_long:29 %car%leave_me:83 %car%message:78 %car%money:29 %car%noise:-21 %car%on_way:45
+%car%phone:-33 %car%shake:-22 %car%shift_it:97 %car%who:27 %car_part:-121 %car_part%fails:-40 %car_part%gone_car:-27
+%car_part%staff:25 %car_part%wrong_one:-23 %do_it:-134 %do_it%family:-50 %do_it%gone_car:-161 %do_it%leak:18
+%do_it%money:63 %do_it%odometer:-24 %do_it%on_way:19 %do_it%question:33 %do_it%start_again:57 %do_it%wrong_one:-42
+%doubt:-47 %doubt%on_way:-23 %elsewhere:-28 %elsewhere%gone_car:101 %elsewhere%odometer:-22 %elsewhere%on_way:30
+%elsewhere%refuse:33 %elsewhere%shift_it:68 %elsewhere%who:25 %elsewhere%wrong_one:-24 %fails:-61 %fails%family:25
+%fails%gone_car:-51 %fails%leave_me:40 %fails%message:23 %fails%odometer:36 %fails%place:-26 %fails%refuse:-21
+%family:139 %family%gone_car:43 %family%odometer:59 %family%phone:-32 %family%question:19 %family%wrong_one:19
+%gone_car:564 %gone_car%leave_me:34 %gone_car%money:-54 %gone_car%on_way:-24 %gone_car%phone:-26 %gone_car%refuse:40
+%gone_car%season:70 %gone_car%shift_it:39 %gone_car%staff:23 %gone_car%thanks:30 %gone_car%wrong_one:-73
+%how_long:-27 %how_long%question:-27 %leak%refuse:21 %leave_me%message:34 %leave_me%wrong_one:20 %lift:-22
+%machine:-19 %meaning:-56 %message%refuse:-26 %message%wrong_one:-28 %money%question:-42 %money%start_again:61
+%noise:-89 %noise%refuse:-24 %odometer%question:25 %odometer%who:24 %on_way:-22 %on_way%shift_it:23 %phone:-125
+%phone%staff:-22 %phone%wrong_one:-39 %question:-100 %question%refuse:-24 %question%who:-20 %refuse:-47
+%refuse%shift_it:42 %refuse%start_again:-23 %refuse%who:-18 %refuse%wrong_one:62 %season:18 %shake:-39
+%shift_it%wrong_one:46 %smoke_smell:-30 %staff%wrong_one:46 %start_again%wrong_one:-19 %thanks:-65 %who%wrong_one:-25
+%wrong_one:61 @?:-126 @after_visit:-83 @car:-58 @confirm:-104 @confirm_stop:19 @day:-39 @later:-37 @odometer:47
+@offers:-76 @reading:-142 @time:-59 @times:-79 @walk_in:-38 ^_a:-18 ^_bank:96 ^_can:-52 ^_cant:-27 ^_cuanto:-21
+^_do:-64 ^_donated:39 ^_el:27 ^_es:-19 ^_ese:19 ^_eso:-19 ^_este:-24 ^_gave:31 ^_got:30 ^_had:-26 ^_how:-20 ^_i:-40
+^_im:-42 ^_in:-21 ^_is:-77 ^_it:48 ^_la:23 ^_lo:154 ^_los:20 ^_me:28 ^_my:38 ^_neither:32 ^_no:-136 ^_not:-38
+^_quedo:22 ^_se:81 ^_she:20 ^_sold:40 ^_tengo:-45 ^_that:34 ^_the:-32 ^_this:-23 ^_traded:69 ^_we:52 ^_what:-35
+^_when:-18 ^_will:-26 ^_yo:-61 ^_you:-43 a:77 a__and:-18 a__car:26 a__no:19 a__now:33 a__one:25 a_car:-62
+a_different:23 a_la:75 a_mi:39 a_new:33 accident:62 after:20 after_the:31 agradezco:-33 ahorita:-23 al:58 all:-36
+already:-24 an__change:20 an_oil:20 and:55 and__it:41 and_i:24 and_never:19 anda:21 antes:-29 any_more:22 anymore:72
+anymore_$:48 aparecio:20 aparecio_$:20 are:-32 asi:29 asi_que:27 ask:-44 at:-34 back:35 back_$:40 back__the:20
+baja:26 banco:28 bank:109 be:-27 before:-22 both:37 both_$:19 bought:81 bought_it:81 brother:27 by:-27 call:-24
+cambie__una:51 cambie_por:82 came:38 can:-40 can_i:-28 can_my:-28 cant:-50 cant__it:-41 car:67 car_$:-33 car__i:19
+car__to:26 car_and:37 car_is:57 car_was:20 care:-27 care__it:-21 care_of:-32 carro_ya:54 cars_$:-34 chocaron:20
+compre:35 con__y:19 conozco:-37 conozco_$:-27 cuando:19 cuando_me:20 de:19 de__para:24 de_baja:30 de_mi:-24
+de_nuevo:-34 dead:-26 del:23 di:79 di_a:40 di_de:36 dia:-34 did:-27 did_it:-20 died:-66 died__the:-28 died_on:-28
+different:19 dime:-20 dinero:-20 divorce:25 do:-86 do__sell:-32 do__work:22 do_it:-43 does_it:-18 donated:47
+done:-159 done_$:-72 done__the:-18 done_in:-20 dont:23 dont__a:-74 dont__it:23 dont__that:80 dont__the:28
+dont_have:70 dont_own:23 dont_want:-20 dos:35 driveway:22 drop:-18 drop_it:-18 dueno:49 dueno_$:37 el:59 el__lo:24
+el__ni:19 el_dueno:25 el_seguro:32 el_total:-32 en:101 en__taller:-31 en_el:52 en_enero:35 en_la:-25 en_otro:-28
+ended:25 enero:34 enero_$:31 entregue:18 es_el:-24 es_mio:48 esa:57 ese:154 ese_$:42 ese__lo:53 ese__ya:22
+ese_carro:91 ese_ya:27 eso:-20 eso__lo:-23 esta:-23 este:-48 este_numero:-25 ex:139 existe:38 fine_$:-18 fixing:21
+for_a:51 for_now:-20 for_that:-34 for_the:-20 found:36 free:-19 frenos:-19 from:24 from_me:25 fue:71 fyi:22 gave:23
+gave_it:25 get:-52 get_it:-21 getting:-20 going:-23 gone:177 gone_$:105 got:79 got__done:-21 got__in:38 got__of:120
+got_rid:112 got_to:-42 got_totaled:32 grandson:39 guagua:18 hace:22 hacer:-18 had:-47 had__done:-34 had_it:-27 has:28
+has_it:44 hasta:-24 have:29 have__car:22 have__no:34 have_a:-36 have_it:24 have_that:32 have_the:70 have_to:-19
+he:-18 highway:-25 highway_$:-21 hija:30 hit:18 hizo:-35 hizo_mi:-27 how:-26 hubby:-27 i:-40 i__have:27 i__the:-18
+i__to:-26 i_drive:30 i_got:-20 i_have:-44 i_let:22 i_sold:38 iglesia:44 ill:-21 im:-78 im__the:-20 im_not:-23 in:118
+in_law:-18 in_ohio:20 in_spring:18 in_the:35 insurance:26 insurance__it:20 into:-25 ir:-18 is:-35 is__total:-22
+is_fine:-20 is_gone:124 is_got:-18 is_it:-55 is_my:-19 is_not:36 is_that:-26 is_the:-35 is_totaled:23 it:252 it_$:-23
+it__a:40 it__after:34 it__by:-21 it__friday:-23 it__got:-18 it__it:-23 it__me:57 it__more:44 it__not:39 it__the:46
+it__to:56 it__totaled:41 it_back:54 it_be:-19 it_died:-29 it_done:-61 it_for:29 it_from:31 it_got:39 it_in:69
+it_is:38 it_last:39 it_no:34 it_now:75 it_off:58 it_on:32 it_out:20 it_to:41 it_went:22 jajaja:23 junkyard:28 k:-27
+kids:-26 la:135 la__en:21 la__la:27 la__por:54 la_grua:19 la_iglesia:45 lado:-20 las:-31 last:61 last_night:22 le:-39
+lease:28 leave:-22 let:28 lets:-19 like:-37 llevo:23 llevo_$:-20 llevo_a:19 llevo_la:20 lo:252 lo__a:134 lo__al:45
+lo__de:31 lo__mi:29 lo__por:86 lo__y:22 lo__yo:-19 lo_agradezco:-32 lo_cambie:-27 lo_cambio:19 lo_choque:23 lo_di:73
+lo_hizo:-40 lo_llevo:20 lo_que:-21 lo_robaron:41 lo_tiene:35 lo_vendi:88 lo_vendimos:33 lo_voy:-26 long:18 longer:85
+longer__it:38 longer__the:46 longer_have:47 los__los:21 los_conozco:-29 los_dos:22 lot:22 make:-41 make__to:-20
+make_it:-37 manejo:43 me:-41 me__el:-24 me__la:-28 me__robaron:41 me_la:31 me_lo:24 me_off:21 mecanico:-24
+mecanico_$:-18 mi__se:40 mi_carro:-31 mi_hija:34 mine:44 mio:41 more:90 more_$:47 my__says:-20 my_brother:28
+my_car:-63 my_ex:65 my_wife:-24 need:-56 neither:32 new:80 new_one:66 ni__conozco:-28 ni_el:19 ni_los:-28 no:-29
+no_$:-86 no__carro:-45 no__de:-22 no__esa:22 no__ese:88 no__have:49 no__la:18 no__mio:44 no_es:42 no_existe:38
+no_longer:88 no_manejo:42 no_more:67 no_tengo:-66 no_traigo:21 nos:19 not:-46 not_my:-20 now:143 now_$:107 nueva:46
+nueva_$:39 nuevo:-64 nuevo_$:-54 number:-44 numero:-37 of:61 of_the:58 off:63 off_$:18 off__the:34 off_me:28
+off_the:-20 ohio:20 oil_change:19 ok:-23 old:46 on:-60 on__highway:-25 on__it:-24 on_it:-39 on_the:-33 one:132
+one_is:23 ones:21 otra:-19 otro:75 otro_$:89 otro_carro:27 otro_lado:-18 otro_taller:-36 our:18 out:39 out_of:33
+own:63 own_a:-35 own_it:52 own_that:52 owns:35 paid:27 para:38 para_otro:21 parking:20 paso:24 paso_a:33 passed:56
+perdi:26 perdida:28 perdida_total:19 phone:-26 place:-19 please_$:-19 please__my:23 por:153 por_el:20 por_otro:25
+por_una:85 posible:-29 posible_$:-29 puedo:-24 putting:-18 que_ya:20 quedo:79 quit:18 quit_texting:31 rid:112
+rid_of:112 robaron:44 said:20 says:-25 scrapped:42 se:75 se__agradezco:-27 se__cambie:-26 se__con:18 se__llevo:65
+se__quedo:28 se_fue:36 se_lo:110 se_me:-18 see:-21 seguro:27 sell:-40 shop:-21 so:46 sold:188 sold_$:-19 sold__car:43
+sold__the:21 sold_but:27 sold_it:87 sold_that:31 sold_the:35 soon:-19 soy_el:21 stolen:43 su:-18 swapped:39
+take_me:25 taller:-43 taller_$:-27 tax_$:-23 tengo:-149 tengo_$:-20 tengo_carro:-44 tengo_otro:25 tengo_que:-22
+texting:40 texting_$:35 that:109 that_$:-61 that__is:21 that__sold:21 that_car:72 that_done:-28 that_is:-28
+that_one:47 the:119 the__and:46 the__anymore:20 the__of:-30 the__one:34 the_highway:-25 the_new:28 the_old:28
+the_total:-21 the_van:52 them:33 there:-24 they:20 they__it:23 this:-67 this_number:-27 tiene:20 till:-23 time:-55
+to__it:-35 to__the:-28 to_a:26 to_ask:-26 to_my:89 to_the:55 today:-37 today_$:-35 took:116 took__of:-27
+took_care:-27 took_it:71 took_the:74 total:-67 total_$:-35 totaled:94 traded:106 traded__in:42 traded_it:55 traigo:35
+truck:18 truck_$:-38 twice:-29 twice_today:-32 una:91 under:19 uno:27 up:39 use:-22 used:-27 used_cars:-29
+ustedes:-21 van:64 van_$:42 vehiculo:19 vender:-30 vendi:145 vendi_$:38 vendimos:55 vez:-19 vida:22 voy:-50 voy_a:-38
+wagon:25 want:-21 was:34 we:72 we__that:32 we_dont:18 we_have:-24 we_sold:33 went:45 went__the:24 went_to:40
+what__the:-23 what_is:-26 when:-37 wife__it:26 will:-38 will_it:-23 with:-30 with_tax:-23 work_on:22 wrecked:23
+wrong:-26 wrote:38 wrote_it:41 y:48 ya:71 ya__a:28 ya__cambie:-47 ya__es:55 ya__existe:38 ya__la:23 ya__lleve:-19
+ya__lo:-50 ya__me:-21 ya__otro:39 ya__tengo:78 ya__tiene:20 ya__vendi:35 ya_lo:-54 ya_ni:19 ya_no:233 ya_paso:25
+ya_se:-51 yo:-85 yo__tengo:-26 yo_ni:-25 yo_no:-34 you:-133 you_$:-19 you__it:-21 you__me:-21 you__my:-18 you__on:21
+you__used:-30 you_can:21 you_sell:-33 you_work:22
 """

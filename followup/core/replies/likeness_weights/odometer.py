@@ -1,38 +1,31 @@
 """What speaks for and against `odometer`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "odometer"
-BIAS = -140
+BIAS = -118
 WEIGHTS = """\
-#acta:22 #adas:18 #adin:20 #alio:28 #ambi:24 #anda:54 #anta:-26 #apen:28 #aren:25 #avad:18 #bien:20 #book:20 #camb:25
-#chec:-23 #chen:21 #clav:18 #como:46 #cuan:-19 #cuar:27 #cuer:-39 #dame:19 #deme:-37 #ding:20 #dome:38 #dred:31
-#eadi:20 #ecue:-39 #eigh:20 #enas:27 #enda:20 #enta:52 #erde:-37 #erto:22 #eter:31 #exac:21 #gend:19 #hace:50
-#hous:28 #hund:31 #iaro:18 #iert:23 #ight:24 #iles:81 #illa:22 #lava:18 #lego:21 #like:33 #lleg:25 #mete:31 #mile:75
-#mill:28 #ndam:19 #ndre:31 #ocho:28 #odom:39 #omet:35 #only:73 #orta:19 #orth:-18 #ould:22 #ousa:29 #paso:19 #pena:27
-#poco:22 #prec:-19 #quie:-22 #rdem:-36 #read:24 #reci:-20 #recu:-39 #rent:31 #rtan:19 #said:20 #sali:25 #sand:29
-#says:54 #shes:31 #stop:-25 #tant:18 #text:-33 #then:-26 #thou:28 #toca:37 #todo:22 #uare:28 #udge:18 #uedo:21
-#uerd:-39 #undr:31 #unta:18 #usan:29 #were:18 #what:-22 #with:-27 #wort:-18 #xact:21 #yeah:20 %again_later:-68
-%again_later%odometer:-40 %again_later%shift_it:-22 %agree:18 %agree%call_off:32 %agree%odometer:29 %agree%place:20
-%agree%question:20 %away:-60 %away%message:-27 %bad%money:18 %bad%question:22 %bring%call_off:18 %bring%leave_me:-23
-%busy:-19 %call_off:25 %call_off%meaning:21 %call_off%on_way:29 %call_off%place:22 %car%refuse:-29 %car_part:-19
-%car_part%do_it:20 %car_part%odometer:-20 %car_part%shift_it:23 %do_it:29 %do_it%refuse:37 %do_it%shift_it:21
-%elsewhere:-26 %fails:-26 %family:-28 %family%odometer:-32 %gone_car:-35 %how_long%odometer:20 %leave_me:-50
-%lift%odometer:19 %message:-46 %money:-19 %odometer:113 %odometer%question:-43 %odometer%refuse:18 %on_way:21
-%on_way%place:19 %phone:-28 %question:-44 %question%who:-28 %shift_it:-18 %staff:-21 %thanks:-26 %who:-37
-%wrong_one:-47 @after_visit:22 @confirm:-56 @day:-26 @nothing:41 @odometer_:46 @offers:-22 @reading:896 @time:-30
-@times:-26 ^_$:66 ^_and:36 ^_anda:39 ^_at:-64 ^_bien:29 ^_ill:-32 ^_im:25 ^_it:30 ^_k:39 ^_le:30 ^_mil:66
-^_odometer:20 ^_only:18 ^_stop:-20 ^_tiene:18 ^_va:18 ^_were:19 ^_what:-20 ^_who:-18 a:47 a_$:40 a__a:18 a__mil:-47
-a__puedo:19 a__with:-18 a_car:-19 al:-23 am:24 am_$:25 and:63 anda:42 apenas:28 are_$:18 ask:20 ask_me:22 at:148
-at_$:93 at_k:-41 bien:22 book:21 cambiaron:18 car:-32 cien_$:20 cierto:21 come_at:18 como:46 como__las:19 como_en:50
-con:18 cuarenta:28 cuarenta__ocho:28 cuarenta_y:28 de:-47 do:-45 do__at:-22 do_it:-28 do_you:-19 el__a:21
-el_jueves:18 en:105 en_$:35 en__manana:19 en_las:21 en_mil:50 es__ya:20 eso:-30 every:18 hace:22 hoy:19 hoy__la:20
-hoy_en:21 hundred:31 i:27 i__be:18 i_said:21 i_should:18 id:41 id__to:22 id_like:22 ill:-40 ill__it:-27 ill_do:-27
-im:67 im__at:28 im__friday:28 im_at:68 in_$:20 is:21 is__at:22 it_$:-27 it_is:42 it_on:-18 k:40 k_$:-23 la:-18 las:61
-las_$:44 las_mil:-23 las_puedo:19 le:50 le__las:30 le_toca:37 like:33 like_to:22 llego:21 llego_a:27 lo:-20
-lo__hace:22 los_$:22 mas:-19 me__cambiaron:22 me_at:43 me_lo:18 me_then:-27 mi:-84 mil:198 mil_$:65 mil_millas:-27
-mil_y:30 miles:65 miles_$:36 millas:21 millas_$:31 my:-24 no_$:-24 no_le:20 not_yet:28 now:27 now__me:18 ocho:28
-ocho_mil:28 on_a:-19 only:73 para__martes:20 para_el:20 para_su:21 paso:19 poco:22 por_cierto:21 puedo:24 que_tan:19
-recuerdeme:-36 right_now:18 said:20 salio:28 says:54 se:-33 shes:31 si_ya:22 stop:-23 stop_$:-19 su:20 tan:18
-tan__es:19 tap:19 text:-27 text_me:-28 the:-48 then:-26 then_$:-25 this_morning:19 thousand:29 thousand__hundred:18
-tiene:20 to__in:22 to_get:25 toca:37 todo:23 todo__con:29 trae_$:28 va:71 va_en:46 were:18 what:-21 who:-19 with:-27
-with__on:-18 worth:-18 y:43 y__mil:30 y_ocho:28 ya:40 ya__a:27 ya_paso:20 yeah:20 yet:36 you:-28
+#abou:23 #alio:19 #anda:38 #apen:21 #aren:18 #bout:23 #busc:-25 #chec:-22 #cien:23 #come:19 #como:34 #cord:26
+#cuar:19 #cuer:-23 #deme:-23 #dome:37 #dred:57 #ecor:26 #ecue:-23 #eigh:27 #enas:21 #enta:37 #erde:-22 #eter:32
+#four:23 #hace:38 #hang:19 #hous:36 #hund:57 #ight:28 #iles:49 #just:32 #like:22 #lled:23 #lleg:18 #mete:32 #mile:47
+#morn:20 #ndre:57 #ocho:20 #odom:37 #olle:26 #omet:20 #only:72 #ords:25 #orni:20 #ousa:37 #pena:21 #ping:19 #quie:-21
+#rdem:-21 #reco:25 #recu:-23 #rent:22 #rnin:19 #roll:23 #sand:37 #says:48 #shes:61 #sold:-22 #stop:-23 #ters:19
+#text:-23 #thou:48 #toca:26 #trae:19 #uare:20 #uerd:-23 #undr:57 #usan:37 #usco:-25 #with:-26 #your:28
+%again_later:-22 %agree%call_off:25 %agree%odometer:32 %away:-38 %bring%leave_me:-22 %busy:-22 %call_off%do_it:-22
+%call_off%on_way:33 %car%refuse:-41 %car_part:-20 %car_part%odometer:-18 %car_part%shift_it:19 %do_it:32
+%do_it%refuse:28 %do_it%shift_it:21 %family:-20 %family%odometer:-23 %gone_car:-39 %how_long%odometer:22
+%leave_me:-44 %message:-33 %odometer:97 %odometer%question:-28 %on_way:22 %phone:-24 %question:-43
+%question%refuse:-20 %question%who:-35 %refuse:-28 %thanks:-19 %who:-43 %wrong_one:-20 @confirm:-37 @day:-31
+@nothing:23 @odometer:47 @odometer_:37 @offers:-30 @reading:729 @time:-36 ^_$:50 ^_a:-28 ^_about:24 ^_and:31
+^_anda:28 ^_at:-56 ^_bien:20 ^_cuarenta:18 ^_for:18 ^_i:-21 ^_ill:-23 ^_it:20 ^_k:32 ^_le:22 ^_mil:52 ^_only:21
+^_shes:27 ^_sold:-19 ^_stop:-18 ^_what:-19 ^_who:-22 a_$:28 a__mil:-50 a__with:-18 a_car:-19 about:23 al:-21 and:47
+anda:31 apenas:21 ask:21 ask_me:24 at:114 at_$:54 at_for:21 at_k:-29 bien_todo:20 btw:20 btw_$:18 busco:-25
+busco_$:-24 car:-44 change:20 come:21 como:35 como_en:36 cuarenta:20 cuarenta__ocho:20 cuarenta_y:20 de:-25 did:24
+did_it:30 do:-39 do_it:-19 do_you:-19 done__at:19 el__a:18 en:73 en_$:27 en_mil:38 eso:-24 for_your:39 four:23 get:18
+got:25 got_on:24 hace:19 hundred:58 i:18 id:23 ill:-30 ill__it:-20 im:30 im__at:18 im__friday:19 im_at:44 is__at:22
+it_$:-21 it__only:28 it_at:-19 it_is:47 just:32 just_rolled:23 k:29 k_$:-24 las:57 las_$:47 las_mil:-33 le:33
+le__las:22 le_toca:27 like:22 llego_a:19 lo:-20 me_at:47 mi:-52 mil:155 mil_$:52 mil_millas:-34 mil_y:36 miles:39
+miles_$:28 millas_$:33 morning:24 my:-53 not:-21 not_yet:18 now:53 now_$:18 now__me:21 ocho:20 ocho_mil:20 on__now:18
+only:72 only_at:77 records:27 records_$:27 recuerdeme:-21 right_now:19 rolled:24 salio:19 says:48 se:-26 shes:61
+so:22 sold:-22 sold_it:-20 stop:-21 te:-26 text_me:-19 the:-52 this_morning:30 thousand:38 thousand__hundred:20
+thursday_at:-18 tiene:18 toca:26 todo__con:20 trae:19 trae_$:20 two:19 two_hundred:22 va:54 va__en:18 va_en:37
+who:-23 with:-25 y:49 y__mil:21 y_ocho:20 ya:33 ya__a:19 ya__las:28 yet:24 you:-36 your:31 your_records:27
 """

@@ -1,137 +1,129 @@
 """What speaks for and against `stranger`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "stranger"
-BIAS = -161
+BIAS = -160
 WEIGHTS = """\
-#abla:34 #able:-43 #ablo:-26 #abou:29 #abue:18 #acce:-34 #ache:57 #acia:-35 #acto:29 #ahor:-33 #ajes:-22 #aken:28
-#algu:-24 #alki:32 #alle:49 #alre:-21 #amar:-26 #anad:37 #ance:-21 #anda:-26 #andl:27 #ando:64 #anej:59 #anks:-40
-#answ:-36 #anym:-31 #aqui:209 #arca:110 #arda:-44 #aren:22 #arge:-21 #arre:-20 #arte:-25 #atio:-22 #auto:-27
-#aved:-45 #avor:-26 #back:-33 #been:43 #befo:30 #belo:36 #bill:-19 #blan:61 #blar:-31 #bloc:-37 #boar:18 #body:95
-#bout:28 #buel:18 #busc:80 #busi:20 #cado:81 #call:-71 #came:-38 #canc:-18 #cand:76 #caro:34 #cars:-19 #ccep:-32
-#cept:-33 #cesa:-21 #char:-23 #ched:52 #cias:-34 #cion:-20 #cita:44 #ckin:-37 #clie:92 #como:-25 #conf:43 #cono:105
-#cont:38 #cosa:-22 #creo:30 #cupo:-18 #cust:85 #dado:-43 #dent:21 #digi:24 #does:48 #dond:-19 #dont:-73 #driv:30
-#each:48 #eady:-32 #eant:77 #eard:31 #ease:-35 #eces:-41 #ecio:21 #econ:-29 #edes:18 #eels:18 #efie:-19 #efon:72
-#efor:30 #eglo:-19 #ehic:50 #ejor:-23 #elef:72 #ella:33 #elon:37 #ende:-31 #enes:32 #engo:82 #enme:-22 #enor:87
-#ensa:31 #ente:81 #eone:-21 #eopl:-24 #epta:-24 #equi:104 #eres:-48 #erso:32 #esar:-23 #esnt:67 #esta:43 #este:93
-#ever:34 #ewhe:-32 #exti:26 #fall:40 #favo:-26 #fier:-20 #fono:72 #fore:25 #forg:-19 #from:-19 #fund:60 #gave:-26
-#give:-21 #goin:-28 #grac:-34 #guar:-42 #guie:-23 #guna:27 #guys:-50 #hago:-22 #hank:-46 #harg:-22 #have:68 #hear:28
-#here:116 #hers:22 #hese:-25 #hicl:47 #hing:-25 #hink:63 #hoev:44 #hone:69 #hora:-30 #icle:49 #idea:48 #iden:-26
-#iene:69 #ient:100 #iero:-57 #ight:-25 #igit:24 #inda:64 #ines:19 #ingu:101 #iniv:31 #inte:-39 #isnt:177 #ista:27
-#ivan:31 #ivoc:105 #king:57 #know:157 #lama:-32 #land:43 #leas:-35 #lefo:72 #leva:18 #lgui:-23 #lien:88 #life:20
-#like:-21 #lind:71 #line:37 #live:64 #lkin:32 #llam:-41 #lleg:21 #ller:50 #lock:-39 #look:39 #lrea:-21 #lvid:-30
-#mama:22 #mand:-23 #mane:59 #marc:118 #mari:21 #mber:69 #mean:95 #mejo:-23 #mens:21 #ment:-18 #meon:-21 #mero:52
-#mewh:-20 #migo:19 #mind:-26 #mine:20 #ming:-19 #mini:31 #mist:32 #mome:-19 #mond:-25 #mont:-28 #more:-68 #must:70
-#nada:22 #name:203 #ncel:-18 #nday:-26 #nden:37 #nece:-32 #need:-83 #nejo:54 #ness:21 #neve:51 #nfun:61 #nger:-28
-#ngun:101 #nice:26 #niet:26 #ning:75 #niva:31 #nobo:83 #nora:18 #nozc:113 #nsaj:21 #nswe:-36 #nter:-43 #ntra:38
-#nuev:43 #numb:71 #nume:41 #nymo:-31 #oard:18 #obod:83 #ocad:84 #ocki:-37 #ocup:-23 #oday:-19 #oesn:67 #oeve:44
-#oing:-40 #okin:53 #olvi:-31 #omen:-19 #omeo:-21 #omer:96 #omin:-18 #onda:-29 #onde:-20 #ones:-23 #onfu:58 #onge:-33
-#ongs:37 #onoz:113 #onte:-21 #onth:-33 #ontr:48 #ooki:53 #ople:-24 #orry:23 #orth:-37 #otro:23 #ould:-22 #oure:35
-#ours:21 #ouve:62 #oved:18 #owne:68 #ozco:113 #para:18 #part:-32 #peop:-24 #pers:28 #phon:63 #plea:-33 #pref:-20
-#pued:-38 #pull:-19 #quie:-61 #quiv:105 #raci:-38 #rata:43 #rath:-22 #rcar:45 #rdad:-45 #rday:-19 #reac:57 #read:-42
-#real:-40 #reco:-26 #refi:-19 #regl:-25 #repl:-19 #rest:-32 #rged:-20 #ring:-23 #rive:32 #rmen:22 #rnin:-18 #rong:150
-#rreg:-21 #rson:32 #ruck:-28 #rust:-38 #saca:-44 #sado:19 #saje:22 #save:-47 #scan:50 #self:-19 #seno:81 #shop:48
-#sine:21 #sold:-24 #sona:66 #sorr:23 #stak:32 #stat:20 #sted:43 #stom:85 #stop:-34 #swer:-36 #tabl:-24 #tado:52
-#take:46 #tall:41 #tate:21 #tede:18 #tele:62 #teng:92 #tere:-37 #test:-20 #teve:38 #than:-48 #ther:46 #thes:-25
-#thin:38 #this:120 #tien:40 #time:-50 #tion:-26 #tire:-27 #toda:-21 #tome:84 #took:-18 #trat:42 #truc:-28 #trus:-38
-#uard:-42 #uedo:-22 #ueno:-26 #ueva:21 #uevo:24 #ught:20 #uien:-39 #uier:-45 #uivo:105 #umbe:71 #umer:41 #unde:40
-#undi:18 #usca:80 #uste:72 #usto:84 #vado:20 #vehi:50 #vide:-30 #vive:66 #voca:105 #want:-67 #week:-20 #what:-24
-#when:-19 #wher:-54 #whoe:44 #will:-52 #wner:49 #work:-35 #wort:-37 #wron:138 #xtin:27 #ying:-22 #ymor:-31 #your:150
-#youv:62 %again_later:-93 %again_later%call_off:-40 %again_later%do_it:-27 %again_later%elsewhere:23
-%again_later%message:-26 %again_later%refuse:-53 %again_later%shift_it:32 %again_later%staff:32
-%again_later%start_again:-44 %agree:-149 %agree%call_off:-59 %agree%phone:-31 %agree%refuse:-88 %agree%who:-18
-%agree%wrong_one:-41 %away:-49 %away%on_way:-18 %away%wrong_one:-37 %bad:51 %bad%bring:24 %bad%call_off:66
-%bad%meaning:-18 %bad%refuse:58 %bad%wrong_one:32 %bring%car_part:-40 %bring%doubt:20 %bring%leave_me:-35
-%bring%question:41 %bring%refuse:76 %bring%staff:-26 %bring%who:18 %busy:-37 %busy%wrong_one:-33 %call_off:-145
-%call_off%car:-18 %call_off%do_it:88 %call_off%elsewhere:34 %call_off%fails:-22 %call_off%family:70
-%call_off%odometer:67 %call_off%on_way:33 %call_off%phone:59 %call_off%place:27 %call_off%question:110
-%call_off%refuse:82 %call_off%start_again:-63 %call_off%thanks:-49 %call_off%who:148 %call_off%wrong_one:-107
-%car:148 %car%car_part:-21 %car%do_it:77 %car%fails:-32 %car%gone_car:53 %car%message:25 %car%phone:80
-%car%question:49 %car%refuse:168 %car%wrong_one:-36 %car_part:-110 %car_part%do_it:-41 %car_part%wrong_one:-62
-%do_it:-18 %do_it%gone_car:77 %do_it%message:-20 %do_it%phone:21 %do_it%question:43 %do_it%refuse:137 %do_it%who:27
-%doubt:86 %doubt%message:24 %doubt%question:61 %doubt%staff:106 %doubt%who:22 %doubt%wrong_one:77 %elsewhere:38
-%elsewhere%family:-27 %elsewhere%refuse:128 %elsewhere%staff:18 %elsewhere%wrong_one:88 %fails:-59 %fails%family:20
-%fails%gone_car:31 %fails%phone:19 %fails%refuse:-29 %fails%wrong_one:-18 %family:105 %family%gone_car:35
-%family%phone:83 %family%refuse:55 %family%who:32 %family%wrong_one:41 %gone_car%phone:93 %gone_car%question:-23
-%gone_car%refuse:-22 %gone_car%staff:33 %gone_car%who:-62 %gone_car%wrong_one:-80 %how_long:-50 %leave_me:-144
-%leave_me%refuse:24 %leave_me%wrong_one:-96 %machine:-76 %machine%refuse:-19 %machine%staff:-51
-%machine%wrong_one:-57 %meaning:-25 %meaning%refuse:-37 %message%odometer:35 %message%phone:-45 %message%staff:60
-%message%who:23 %money:-126 %money%staff:-18 %money%who:25 %money%wrong_one:-71 %noise:-34 %odometer%phone:30
-%odometer%refuse:78 %odometer%wrong_one:-25 %on_way%refuse:52 %on_way%wrong_one:35 %opening:-20 %pay_day:-30
-%pay_day%season:-37 %phone:37 %phone%question:56 %phone%refuse:57 %phone%staff:-90 %phone%start_again:-35 %place:-38
-%place%question:-33 %place%shift_it:20 %place%wrong_one:-38 %question:-159 %question%refuse:128 %question%shift_it:22
-%question%staff:85 %question%who:-43 %question%wrong_one:-185 %refuse%season:-24 %refuse%start_again:-91
-%refuse%thanks:-44 %refuse%who:266 %refuse%wrong_one:61 %season:-31 %season%wrong_one:18 %shift_it:21
-%shift_it%staff:68 %shift_it%who:23 %shift_it%wrong_one:46 %smoke_smell:-23 %staff:42 %staff%start_again:-19
-%staff%who:42 %start_again:-106 %start_again%who:-18 %start_again%wrong_one:-68 %thanks:-63 %who:186
-%who%wrong_one:-42 %wrong_one:329 @?:-77 @after_visit:-93 @car:-50 @confirm:-100 @confirm_stop:-65 @later:-34
-@odometer:-50 @offers:-85 @reading:-36 @time:-34 @times:-152 ^_aqui:160 ^_can:-26 ^_car:-19 ^_de:-78 ^_do:-85
-^_dont:-121 ^_el:32 ^_ese:82 ^_este:92 ^_going:-22 ^_got:-80 ^_had:-25 ^_how:-46 ^_i:81 ^_ill:-19 ^_im:55 ^_is:-52
-^_me:30 ^_mejor:-18 ^_mi:-20 ^_my:-18 ^_never:54 ^_new:18 ^_ni:18 ^_no:-106 ^_nobody:81 ^_not:37 ^_numero:23
-^_nunca:37 ^_que:-51 ^_quiero:-18 ^_sorry:37 ^_soy:60 ^_stop:-68 ^_that:29 ^_the:-24 ^_there:70 ^_this:208 ^_what:-37
-^_who:-54 ^_wrong:119 ^_ya:-183 ^_yo:131 ^_your:-28 ^_youre:20 ^_youve:52 a:61 a__car:-28 a__of:31 a__taller:25
-a__to:23 a_car:60 a_customer:45 a_ese:31 a_este:-24 a_guy:-25 a_person:-33 a_real:-28 about:29 about_$:34 ahora:-26
-alguien:-23 all:-18 already:-21 am:39 am_$:39 and:41 and__a:18 and__dont:29 and__is:20 and_have:24 answer:-34 any:79
-anymore:-31 anymore_$:-21 aqui:216 aqui_$:41 aqui_no:154 are:48 are_$:70 are_you:-30 arreglo:-19 ask:-34 at_a:22
-back:-31 bad:-18 be:19 been:43 been__your:41 been_to:45 before:30 belongs:37 belongs_to:37 bill:-18 bill_was:-42
-blocking:-36 bus:46 busca:41 business:21 but:20 but_im:21 by:65 by__name:64 by_that:64 call:-50 call_$:-19 cambio:26
-cambio_de:23 can:-47 car:44 car_$:26 car_to:32 carro__no:-52 carro_con:20 carro_ya:-50 cars:-19 cel:90 charged:-19
-cita:44 cliente:85 como:-24 con:58 con__dueno:-22 con_el:-22 con_ese:21 con_ustedes:35 conozco:122 conozco_$:83
-could:-21 creo:30 creo_que:43 customer:83 customer_$:41 de:84 de__es:-40 de__taller:38 de_donde:-20 de_numero:27
-de_persona:29 de_que:24 de_quien:-40 did:-27 did__get:-25 did_you:-25 do:-132 do__have:-18 do__know:-32 do_i:-45
-do_you:-43 does:-19 doesnt:67 donde:-19 done:-31 dont:-73 dont__a:90 dont__any:64 dont__it:-43 dont__me:-30
-dont__that:-101 dont__the:-35 dont__this:-44 dont__you:46 dont__your:-18 dont_have:-68 dont_know:209 dont_text:-30
-dont_think:-34 dont_want:-32 drive:33 drive_$:31 dueno:-19 dueno_$:-29 el:83 el__de:51 el__no:46 el_carro:-65
-el_numero:77 el_que:22 el_telefono:-20 ella:34 equivocado:81 equivocado_$:40 equivocado__numero:18 equivocado_de:25
-era:27 era_$:23 es:141 es_$:-35 es__el:33 es__mi:63 es__numero:25 es_de:93 es_el:43 es_este:-78 es_mi:40 es_mio:-54
-es_para:45 es_usted:26 esa:36 ese:126 ese__no:56 ese_carro:-89 esta:68 este:142 este_$:-38 este__es:79 este__no:22
-este_cel:76 este_no:24 este_telefono:81 ever:-42 ever_$:-40 favor:-26 for_$:26 for_someone:18 for_that:-23 from:-19
-gave:-26 get:-57 get__number:-35 get_my:-18 going:-28 got:-132 got_$:-18 got__wrong:38 got_a:-63 got_it:-20
-got_the:35 gracias:-34 gracias_$:-22 guy:27 guys:-50 guys_$:-26 hablan:54 hablar:-27 hablar_con:-23 hablo:-33
-hablo_$:-25 had:-21 had_a:19 hago:-22 hago_$:-21 have:55 have__wrong:59 have_a:63 have_never:71 have_someone:-23
-have_that:-26 hay:37 he:218 he_ido:24 heard:31 heard_of:32 her:68 here:109 here_$:67 him:52 his:80 how:-53
-how__you:-32 how_did:-24 i:64 i__a:-27 i__drive:31 i__in:56 i__know:113 i__my:-21 i__never:60 i__the:46 i__this:39
-i__to:-33 i__want:-27 i__you:-29 i_am:43 i_dont:44 i_got:-35 i_have:45 i_just:34 i_know:-40 i_live:56 i_never:-58
-i_take:33 i_think:24 i_want:-32 id__talk:-18 id_rather:-20 idea:48 ido:24 ill:-36 im:87 im__the:65 im_not:175
-in__and:26 in__car:-29 in_another:24 interested:-29 is_$:-20 is_a:49 is_it:-19 is_my:18 is_no:74 is_not:114
-is_this:-131 is_wrong:-26 isnt:177 it:-180 it_$:-70 it__this:-23 it_on:-23 just__this:28 just_got:23 know:159
-know_$:-28 know_what:37 know_who:20 know_you:55 la:26 la__el:18 la__que:27 la_persona:45 le:-51 life:20 like:-21
-line:22 live:49 live_in:51 lo:-117 lo_arreglo:-19 lo_hago:-21 lol_$:35 longer:-36 longer__the:-18 longer_have:-18
-looking:45 los:41 los_conozco:63 mal:146 mal_$:74 mal_el:59 mama:22 manejo:54 mas:-40 me_$:121 me__con:47
-me__nada:-18 me_in:18 mean:18 meant:77 mejor:-23 mensaje:45 mensajes:-22 mensajes_$:-19 mi:28 mi_$:45 mi_numero:-50
-mind:-23 mine:24 mine_$:26 minivan:31 mio:-56 mom:18 momento:-18 month:-33 month_$:-29 more:-38 moved:18 must:70
-must_have:31 my__is:39 my__not:21 my_car:21 my_name:43 my_number:-72 my_old:18 nada_$:-25 name:106 necesario:-21
-need:-51 never:54 never__a:40 never__of:32 never__to:40 never_been:47 never_heard:32 new:-52 ni:145 ni__conozco:22
-ni_los:18 nice:27 ningun:76 ninguna:27 no:167 no_$:-187 no__at:25 no__carro:74 no__cliente:55 no__conozco:70
-no__de:100 no__el:19 no__esa:24 no__este:102 no__have:-18 no__here:86 no__i:-33 no__is:-43 no__lo:-30 no__mi:32
-no__ni:-36 no__ningun:77 no__ninguna:29 no__para:41 no__quien:48 no__tengo:-18 no__yo:48 no__you:-18 no_and:-37
-no_car:41 no_conozco:30 no_es:190 no_esta:63 no_gracias:-20 no_hay:41 no_i:-23 no_idea:42 no_lo:-31 no_longer:-36
-no_los:47 no_me:-34 no_more:-33 no_not:-35 no_one:74 no_se:114 no_soy:254 no_tengo:44 no_thanks:-18 no_tiene:28
-nobody:83 not:235 not_$:-21 not__car:61 not__customer:63 not__i:22 not__it:-23 not__month:-29 not__you:33 not_for:-22
-not_interested:-27 not_my:133 not_now:-59 not_the:107 not_this:-44 not_yet:-45 now:-87 now_$:-52 nueva:22 nuevo:23
-nuevo_$:22 number:48 number_$:-60 number_is:-28 numero:43 numero_$:-36 numero_de:26 numero_equivocado:32
-numero_es:-24 nunca_he:29 o:-42 ocupo:-18 of:33 of_that:19 of_you:27 oil:-38 on:-80 on_this:-23 one:43 otra_$:35
-otra_vez:-23 otro:23 otro_$:19 out_of:-19 own:-44 owner:54 para:19 para_mi:35 parte:-24 people:-24 person:-34
-person_$:-60 persona:71 persona_$:44 persona_que:30 phone:74 phone__to:28 phone_belongs:22 phone_me:-32 please:-33
-please_$:-18 por:-49 por_telefono:-22 por_un:20 prefiero:-19 puedo:-18 pull:-18 put:-26 put_the:-28 que:66
-que__es:-41 que_busca:36 que_no:-18 que_taller:23 quien:-48 quien_es:-44 quienes:32 quienes_son:32 quiero:-34
-rather:-22 rather__to:-18 rather_talk:-18 real:-32 real_person:-27 ring:-22 saved:-45 se:117 se__de:21 se__es:38
-se__que:47 se_equivocado:46 see:-27 senor:57 senora:19 shop:48 shop_$:41 sir:-18 sir_$:-18 so:-52 so_$:-25 so_no:-25
-sold:-23 some:26 someone:-21 someone__me:-21 someone_else:43 somewhere:-20 sorry:23 sorry__is:39 soy:385
-soy__persona:65 soy_cliente:61 soy_el:27 soy_esa:43 soy_la:73 soy_yo:46 state:24 stop:-32 su:58 su_taller:28 take:18
-take_the:33 talk:-38 talk__a:-26 talk_to:-37 talking:33 taller:42 taller_$:24 te:39 telefono:72 telefono_$:44
-tengo:83 tengo_$:36 tengo_carro:84 text_me:-21 texting:27 thanks:-37 thanks_$:-22 that_car:-20 that_is:18
-that_name:64 the:-19 the__anymore:-32 the__guy:32 the__no:30 the__number:31 the__of:19 the__person:22 the__you:23
-the_bus:44 the_owner:63 the_phone:-41 the_truck:-28 the_van:-28 the_wrong:78 there:56 there__no:74 there_is:67
-these:-25 think:63 think__is:23 think_you:51 this:120 this_$:-85 this__a:42 this__belongs:39 this__for:21
-this__the:27 this_a:-23 this_is:154 this_isnt:134 this_month:-29 this_phone:84 this_week:-22 tiene:27 tienen__el:21
-time:-61 time_$:-28 tires:-19 to__person:-18 to__shop:39 to_me:28 to_text:37 to_you:22 to_your:46 today:-19
-today_$:-18 too:-23 took:-18 truck:-28 trust:-38 un:32 una_persona:-20 up:-19 use:22 usted:54 usted_$:31 ustedes:18
-ustedes_$:34 van:-33 vehicle:48 want:-58 want_to:-23 way:-21 week:-25 week_$:-25 what:-18 what__wrong:-18
-what__your:33 what_is:-38 wheels:19 where:-23 who:-22 who__are:66 who__it:-31 who__this:-50 who__you:-48 who_is:-77
-who_you:103 whoever:44 whoever_you:27 why:-28 why_not:-20 will:-51 with:18 with_you:24 work:-31 work_$:-19 worth:-37
-wrong:138 wrong_$:-22 wrong_guy:42 wrong_number:118 y:-28 ya:-98 ya__es:-61 ya__tengo:-40 ya__tiene:28 ya_no:-73
-ya_se:-18 yet:-50 yet_$:-41 yo:226 yo_$:25 yo__soy:62 yo__tengo:33 yo_le:-23 yo_ni:121 yo_no:122 yo_soy:31 you:98
-you_$:74 you__have:27 you__me:-18 you__the:56 you__to:38 you_are:59 you_get:-26 you_got:24 you_guys:-48 you_have:38
-you_know:-20 you_must:47 you_my:-20 you_put:-28 you_think:43 you_want:21 your:90 your__for:19 your_customer:29
-your_shop:21 youre:35 yours:29 youve:62
+#abla:22 #able:-31 #abou:19 #acce:-26 #ache:51 #acia:-27 #acto:19 #ahor:-23 #ajes:-18 #aken:24 #algu:-25 #alki:26
+#alle:50 #alre:-23 #amar:-25 #anad:30 #ance:-19 #anda:-27 #andl:19 #ando:40 #anej:54 #anks:-34 #answ:-27 #aqui:172
+#arca:86 #arda:-37 #aren:25 #arte:-22 #asnt:30 #aved:-33 #aven:19 #avor:-28 #back:-27 #been:53 #befo:24 #belo:39
+#blan:52 #blar:-29 #bloc:-28 #boar:21 #body:75 #book:18 #bout:19 #busc:65 #cado:84 #call:-72 #came:-27 #cand:59
+#caro:27 #cars:-22 #ccep:-25 #cept:-26 #char:-19 #ched:47 #cias:-27 #cita:43 #ckin:-29 #clie:83 #comi:-20 #como:-27
+#conf:53 #cono:96 #cont:33 #creo:29 #cupo:-21 #cust:76 #cycl:20 #dado:-36 #digi:20 #does:34 #done:-21 #dont:-73
+#driv:40 #each:41 #eady:-33 #eant:61 #eard:36 #ease:-21 #eces:-35 #econ:-21 #edes:23 #efon:64 #efor:24 #ehic:42
+#ejor:-19 #elef:64 #ella:29 #elon:40 #ende:-23 #enes:32 #engo:78 #enme:-24 #enor:70 #ensa:22 #ente:70 #eone:-22
+#eopl:-21 #epta:-20 #equi:109 #eres:-44 #erso:39 #esnt:53 #esta:35 #este:92 #evad:29 #even:27 #ever:35 #ewhe:-27
+#exti:30 #fall:30 #favo:-28 #fono:64 #fore:20 #fund:64 #gave:-21 #give:-18 #goin:-25 #grac:-27 #guar:-35 #guie:-25
+#guna:27 #guys:-41 #hank:-41 #harg:-18 #have:75 #hear:33 #here:108 #hers:26 #hese:-24 #hicl:42 #hing:-20 #hink:54
+#hoev:33 #hone:76 #hora:-20 #icle:43 #idea:46 #iene:60 #ient:88 #iero:-52 #ieta:19 #ight:-20 #igit:20 #inda:55
+#ingu:97 #iniv:23 #inte:-37 #isnt:161 #ista:23 #ivan:23 #ivoc:110 #king:44 #know:129 #lama:-29 #land:31 #leas:-28
+#lefo:64 #leva:18 #lgui:-24 #lien:79 #like:-20 #lind:61 #line:28 #live:46 #lkin:26 #llam:-37 #ller:53 #lock:-30
+#lome:20 #look:32 #lrea:-23 #lvid:-21 #mand:-19 #mane:54 #marc:89 #mari:20 #mber:56 #mean:74 #mejo:-19 #meon:-22
+#mero:48 #migo:19 #mind:-28 #mine:19 #ming:-21 #mini:23 #mist:28 #mond:-19 #mont:-19 #more:-56 #move:24 #must:60
+#nada:19 #name:161 #nday:-21 #nden:33 #nece:-28 #need:-86 #nejo:46 #neve:53 #nfun:65 #nger:-24 #ngun:97 #nice:19
+#ning:69 #niva:23 #nobo:70 #nora:18 #nozc:101 #nswe:-27 #nter:-41 #ntra:31 #nuev:29 #numb:57 #nume:40 #nunc:19
+#oard:21 #obod:70 #ocad:91 #ocki:-28 #ocup:-25 #oesn:53 #oeve:33 #oing:-33 #okin:48 #olvi:-21 #omeo:-22 #omer:86
+#omin:-20 #onda:-22 #ones:-23 #onfu:62 #onge:-27 #ongs:34 #only:19 #onoz:101 #onth:-23 #ontr:37 #ooki:48 #ople:-21
+#orry:24 #orth:-28 #otro:22 #ould:-21 #oure:23 #ouve:51 #oved:18 #owne:69 #ozco:101 #part:-21 #peop:-21 #pers:36
+#phon:71 #plea:-27 #pref:-22 #pued:-39 #quie:-46 #quiv:110 #raci:-30 #rata:33 #rath:-26 #rcar:36 #rdad:-39 #reac:48
+#read:-42 #real:-33 #reco:-22 #rest:-28 #ring:-20 #rive:42 #rmen:21 #rnin:-18 #rong:152 #rson:39 #ruck:-32 #rust:-30
+#saca:-35 #saje:18 #save:-35 #scan:44 #self:-23 #seno:65 #shop:51 #sold:-23 #sona:64 #sorr:24 #stak:28 #stat:21
+#sted:51 #stom:77 #stop:-29 #swer:-27 #tado:43 #take:39 #tall:46 #tate:22 #tede:23 #tele:57 #teng:86 #tere:-36
+#teve:29 #than:-46 #ther:49 #thes:-24 #thin:35 #this:126 #tien:30 #time:-53 #ting:24 #tion:-22 #tire:-21 #tome:76
+#trat:32 #truc:-32 #trus:-30 #uard:-35 #uede:-18 #uedo:-21 #ueno:-24 #ueva:18 #ught:28 #uien:-33 #uier:-37 #uivo:110
+#umbe:57 #umer:40 #unca:19 #unde:34 #undi:28 #usca:73 #uste:76 #usto:76 #vado:21 #vehi:42 #vent:20 #vide:-20 #vive:56
+#vivo:26 #voca:110 #want:-61 #wasn:19 #what:-38 #wher:-46 #whoe:33 #will:-44 #wned:26 #wner:43 #work:-29 #wort:-27
+#wron:142 #xtin:31 #ycle:20 #ying:-20 #your:112 #youv:51 %again_later:-81 %again_later%call_off:-39
+%again_later%elsewhere:26 %again_later%message:-20 %again_later%refuse:-49 %again_later%shift_it:33
+%again_later%staff:23 %again_later%start_again:-38 %agree:-110 %agree%call_off:-48 %agree%refuse:-64
+%agree%wrong_one:-37 %away:-33 %away%shift_it:20 %away%wrong_one:-45 %bad:40 %bad%bring:19 %bad%call_off:50
+%bad%refuse:41 %bad%wrong_one:26 %bring:-23 %bring%car_part:-26 %bring%leave_me:-30 %bring%on_way:-18
+%bring%question:29 %bring%refuse:48 %bring%staff:-20 %bring%wrong_one:-20 %busy:-32 %busy%wrong_one:-26
+%call_off:-116 %call_off%do_it:81 %call_off%elsewhere:21 %call_off%fails:-22 %call_off%family:46
+%call_off%odometer:48 %call_off%on_way:35 %call_off%phone:28 %call_off%question:96 %call_off%refuse:97
+%call_off%shift_it:-18 %call_off%start_again:-53 %call_off%thanks:-41 %call_off%who:126 %call_off%wrong_one:-108
+%car:140 %car%car_part:-20 %car%do_it:79 %car%fails:-33 %car%gone_car:45 %car%phone:68 %car%question:36
+%car%refuse:178 %car_part:-99 %car_part%do_it:-37 %car_part%wrong_one:-62 %do_it%gone_car:57 %do_it%question:30
+%do_it%refuse:122 %do_it%who:24 %doubt:77 %doubt%question:55 %doubt%staff:93 %doubt%who:24 %doubt%wrong_one:75
+%elsewhere:44 %elsewhere%family:-22 %elsewhere%refuse:123 %elsewhere%shift_it:22 %elsewhere%wrong_one:75 %fails:-54
+%fails%gone_car:19 %fails%refuse:-32 %family:110 %family%gone_car:28 %family%phone:74 %family%refuse:47
+%family%who:32 %family%wrong_one:27 %gone_car%phone:81 %gone_car%question:-21 %gone_car%refuse:-20 %gone_car%staff:26
+%gone_car%who:-52 %gone_car%wrong_one:-79 %how_long:-49 %how_long%refuse:-19 %leave_me:-110 %leave_me%message:21
+%leave_me%odometer:-20 %leave_me%refuse:27 %leave_me%wrong_one:-80 %machine:-67 %machine%refuse:-18
+%machine%staff:-44 %machine%wrong_one:-49 %meaning:-23 %meaning%refuse:-31 %message%odometer:24 %message%phone:-42
+%message%staff:42 %message%who:18 %money:-110 %money%refuse:-20 %money%staff:-18 %money%who:19 %money%wrong_one:-64
+%noise:-33 %odometer%phone:24 %odometer%refuse:64 %odometer%wrong_one:-26 %on_way%refuse:39 %on_way%wrong_one:27
+%pay_day:-23 %pay_day%season:-25 %phone:35 %phone%question:38 %phone%refuse:44 %phone%staff:-95
+%phone%start_again:-33 %place:-35 %place%question:-23 %place%wrong_one:-28 %question:-156 %question%refuse:117
+%question%shift_it:19 %question%staff:62 %question%who:-20 %question%wrong_one:-141 %refuse%start_again:-82
+%refuse%thanks:-41 %refuse%who:243 %refuse%wrong_one:55 %season:-23 %shift_it:20 %shift_it%staff:52 %shift_it%who:27
+%shift_it%wrong_one:37 %smoke_smell:-27 %staff:38 %staff%start_again:-21 %staff%who:29 %start_again:-97
+%start_again%wrong_one:-66 %thanks:-58 %who:157 %who%wrong_one:-21 %wrong_one:306 @?:-66 @after_visit:-85 @car:-22
+@confirm:-96 @confirm_stop:-56 @day:-41 @odometer:-23 @offers:-83 @reading:-28 @time:-41 @times:-144 @walk_in:-36
+^_aqui:133 ^_can:-21 ^_car:-22 ^_cual:18 ^_de:-62 ^_do:-76 ^_dont:-107 ^_ese:63 ^_este:83 ^_got:-74 ^_had:-27
+^_how:-46 ^_i:69 ^_im:58 ^_is:-48 ^_me:21 ^_mi:-18 ^_never:49 ^_no:-64 ^_nobody:70 ^_not:44 ^_numero:18 ^_nunca:32
+^_que:-41 ^_quien:-22 ^_quienes:-20 ^_quiero:-18 ^_sorry:33 ^_soy:54 ^_stop:-51 ^_that:21 ^_the:-25 ^_there:55
+^_this:191 ^_usted:18 ^_what:-44 ^_who:-48 ^_wrong:112 ^_ya:-141 ^_yo:145 ^_your:-21 ^_youve:41 a:69 a__car:-21
+a__of:28 a__person:-21 a__taller:28 a__to:19 a_car:66 a_customer:39 a_ese:29 a_este:-19 a_guy:-22 a_person:-33
+a_real:-24 about:19 about_$:25 alguien:-24 all:-19 already:-23 am:36 am_$:34 and:24 and__dont:21 and__is:20
+and_dont:21 and_have:18 answer:-25 any:60 anymore_$:-19 aqui:179 aqui_$:32 aqui__vive:56 aqui_no:134 are:37 are_$:57
+are_you:-26 asi:-19 ask:-25 back:-25 been:53 been__your:41 been_to:44 before:24 belongs:34 belongs_to:34 bill_was:-30
+blocking:-28 bus:37 busca:37 buscan:28 but:19 by:59 by__name:64 by_that:64 call:-53 call_$:-20 cambio:20 cambio_de:18
+can:-43 car:47 car_$:31 car__you:23 car_to:27 carro__no:-37 carro_con:20 carro_tengo:40 carro_ya:-39 cars:-22 cel:81
+cita:44 cliente:77 cliente_$:18 como:-26 con:51 con_el:-21 con_ese:19 con_ustedes:33 conozco:108 conozco_$:62 creo:29
+creo_que:38 cual:18 customer:76 customer_$:38 de:76 de__es:-28 de__taller:37 de_el:18 de_ese:18 de_numero:21
+de_persona:25 de_que:18 de_quien:-26 did:-28 did__get:-26 did_you:-27 do:-129 do__have:-19 do__know:-26 do_i:-37
+do_you:-45 does:-19 doesnt:53 done:-33 dont:-73 dont__a:75 dont__any:50 dont__it:-44 dont__me:-28 dont__that:-82
+dont__the:-25 dont__this:-34 dont__what:27 dont__you:42 dont__your:-19 dont_have:-56 dont_know:175 dont_need:-19
+dont_text:-27 dont_think:-30 dont_want:-36 drive:46 drive_$:42 dueno:-19 dueno_$:-27 el:57 el__de:48 el__no:33
+el_carro:-57 el_numero:70 el_telefono:-18 el_ya:44 ella:27 equivocado:84 equivocado_$:36 equivocado_de:21 era:24
+es:144 es_$:-21 es__el:25 es__mi:49 es__numero:24 es_de:80 es_el:40 es_este:-62 es_mi:43 es_mio:-34 es_para:35
+es_usted:20 esa:29 ese:108 ese__no:44 ese_carro:-69 ese_senor:46 ese_taller:19 esta:52 este:134 este_$:-30
+este__es:69 este__no:20 este_cel:60 este_no:25 este_telefono:68 even:29 ever:-33 ever_$:-29 favor:-28 for_$:23
+for_that:-18 gave:-21 get:-54 get__number:-35 going:-25 got:-138 got_$:-18 got__wrong:38 got_a:-55 got_it:-22
+got_the:33 gracias:-27 guardado:-35 guy:30 guys:-41 guys_$:-21 hablan:42 hablar:-25 hablar_con:-26 hablo:-20 had:-38
+have:55 have__wrong:62 have_a:45 have_never:65 have_someone:-19 have_that:-23 havent:21 hay:23 he:176 he__a:24
+he_ido:25 he_llevado:23 heard:36 heard_of:36 her:66 here:108 here_$:61 him:41 his:82 how:-52 how__you:-33 how_did:-26
+i:57 i__a:-18 i__drive:23 i__in:45 i__know:98 i__my:-25 i__never:53 i__own:18 i__the:33 i__this:32 i__to:-27
+i__want:-28 i__you:-18 i_am:39 i_dont:32 i_got:-31 i_have:37 i_just:26 i_know:-26 i_live:44 i_never:-50 i_only:23
+i_take:27 i_think:24 i_want:-29 id:-22 id_rather:-23 idea:46 ido:25 ido_a:24 ill:-32 im:90 im__the:54 im_not:142
+in:21 in__and:20 in__car:-22 in_another:30 interested:-24 is__bill:24 is_a:48 is_his:43 is_my:26 is_no:63 is_not:89
+is_this:-131 is_wrong:-23 isnt:161 it:-174 it_$:-71 just__this:22 know:139 know_$:-23 know_what:29 know_who:19
+know_you:48 la__que:32 la_persona:49 le:-54 like:-20 live:33 live_in:42 llevado:23 lo:-114 lol_$:19 longer:-30
+looking:38 los:32 los_conozco:60 mal:119 mal_$:59 mal_el:52 manejo:46 mas:-32 me_$:89 me__con:41 meant:62 mejor:-19
+mensaje:36 mensajes:-18 mi:19 mi_$:35 mi_numero:-44 mind:-25 mine:25 mine_$:20 minivan:23 mio:-39 month:-23
+month_$:-18 more:-40 moved:18 must:56 must_be:31 must_have:25 my__is:29 my__was:-30 my_bill:-31 my_car:23 my_name:28
+my_number:-51 my_own:-23 nada_$:-20 name:84 need:-53 never:56 never__a:33 never__of:36 never__to:36 never_been:49
+never_heard:36 new:-53 ni:131 ni__conozco:27 ni__tengo:40 ni_carro:40 ni_los:22 nice:19 nieta:19 ningun:73 ninguna:27
+no:174 no_$:-148 no__at:19 no__carro:61 no__cliente:49 no__conozco:58 no__de:83 no__el:27 no__esa:21 no__este:71
+no__here:74 no__i:-27 no__is:-32 no__la:25 no__lo:-21 no__mi:34 no__mio:-56 no__ni:-31 no__ningun:65 no__ninguna:24
+no__no:-20 no__para:33 no__quien:38 no__yo:44 no_and:-32 no_car:30 no_conozco:23 no_es:181 no_esta:47 no_hay:25
+no_i:-20 no_idea:37 no_lo:-21 no_longer:-29 no_los:39 no_me:-29 no_more:-33 no_one:62 no_se:82 no_soy:234 no_tengo:47
+no_tiene:21 no_vive:56 nobody:70 nombre_$:23 not:213 not_$:-22 not__car:60 not__customer:55 not__i:18 not__month:-18
+not__you:29 not_for:-18 not_interested:-22 not_my:118 not_now:-44 not_the:87 not_this:-32 not_yet:-35 now:-70
+now_$:-40 nueva:19 number:45 number_$:-46 number__this:-37 number_is:-32 numero:42 numero_$:-19 numero_de:18
+numero_equivocado:30 nunca:19 nunca_$:-24 nunca__ido:23 nunca_he:30 nunca_me:-26 o:-43 ocupo:-21 of:31 of_you:26
+off:-20 oil:-31 on:-83 one:28 only:19 otra_$:26 otra_vez:-21 otro:22 out:-18 own:-34 own_a:40 own_that:-51 owner:46
+para_mi:28 parte:-18 people:-21 person:-25 person_$:-54 persona:69 persona_$:36 persona_que:35 phone:81 phone_$:22
+phone__to:26 phone_anymore:35 phone_belongs:20 phone_me:-32 please:-27 por:-51 por_favor:-20 puede:-19 put:-26
+put_the:-23 que:49 que__es:-36 que_busca:33 que_buscan:29 que_numero:-30 que_se:18 que_taller:21 quien:-40
+quien__usted:26 quien_es:-35 quienes:32 quienes_son:32 quiero:-32 quit:21 rather:-26 real:-28 real_person:-23
+saved:-33 se:100 se__de:20 se__es:30 se__que:37 se_equivocado:46 see:-24 senor:42 senora:18 shop:52 shop_$:44 so:-50
+so_$:-19 so_no:-20 sold:-21 some:24 someone:-21 someone_$:-23 someone__me:-18 someone_else:35 son:20 sorry:24
+sorry__is:28 soy:343 soy__persona:66 soy_cliente:53 soy_el:22 soy_esa:34 soy_la:71 soy_su:19 soy_yo:44 state:24
+stop:-27 su:53 su_taller:24 take_the:26 talk:-39 talk__a:-24 talk_to:-38 talking:26 taller:47 taller_$:30 te:30
+telefono:64 telefono_$:39 tengo:81 tengo_$:28 tengo__este:-20 tengo_carro:71 tengo_guardado:-31 text_me:-19
+texting:31 texting_me:20 thanks:-31 that_car:-18 that_name:64 the:-39 the__anymore:-26 the__guy:29 the__no:22
+the__number:30 the__oil:-21 the__person:24 the__you:18 the_bus:36 the_owner:53 the_phone:-40 the_truck:-27
+the_van:-26 the_wrong:81 there:43 there__no:63 there_is:53 these:-24 think:55 think__is:20 think_so:-19 think_this:32
+think_you:46 this:126 this_$:-84 this__a:47 this__belongs:32 this__his:53 this__my:22 this__the:21 this_a:-20
+this_is:156 this_isnt:127 this_month:-19 this_phone:68 this_week:-21 tiene:18 tienen__el:19 time:-60 time_$:-30
+to:-31 to__shop:38 to_me:19 to_text:29 to_you:19 to_your:44 truck:-32 trust:-30 un:24 una_persona:-24 up:-34 usa:52
+use:23 usted:53 usted_$:25 ustedes:23 ustedes_$:36 van:-29 vehicle:42 vive:56 vivo:26 want:-53 want_to:-22 wasnt:19
+we:-20 week_$:-23 what:-31 what__wrong:-18 what__your:26 what_is:-34 where:-18 who__are:59 who__it:-24 who__this:-45
+who__you:-37 who_is:-67 who_you:93 whoever:33 whoever_you:19 why:-27 why_not:-19 will:-43 with_you:23 work:-26
+worth:-27 wrong:142 wrong_guy:37 wrong_number:103 y:-36 ya:-89 ya__es:-38 ya__tengo:-31 ya__tiene:21 ya_no:-55
+yet:-40 yet_$:-28 yo:230 yo_$:22 yo__he:18 yo__soy:59 yo__tengo:34 yo_le:-25 yo_lo:-25 yo_ni:102 yo_no:117 yo_soy:25
+you:116 you_$:76 you__have:28 you__i:23 you__the:63 you__to:30 you_are:55 you_get:-27 you_got:24 you_guys:-40
+you_have:46 you_must:40 you_put:-24 you_think:35 you_want:25 your:74 your_customer:27 your_shop:26 youre:23 yours:27
+yours_$:27 youve:51
 """

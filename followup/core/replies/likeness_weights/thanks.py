@@ -1,92 +1,86 @@
 """What speaks for and against `thanks`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "thanks"
-BIAS = -121
+BIAS = -134
 WEIGHTS = """\
-#abaj:-18 #acia:78 #acio:-19 #adec:98 #adez:29 #agra:136 #aint:-19 #alme:63 #alre:-19 #alud:151 #amab:27 #amil:24
-#anan:-20 #anda:-19 #ando:-44 #anks:133 #ante:-22 #anyw:-79 #apol:22 #appr:49 #appy:87 #arda:-19 #aron:19 #arro:-30
-#asen:30 #asta:52 #atch:23 #ated:33 #aten:-37 #atio:-20 #ator:22 #atro:36 #avid:60 #avis:44 #avor:-33 #awes:19
-#ayud:-19 #back:18 #bajo:-19 #been:-20 #bend:57 #best:45 #bien:-25 #blem:40 #bles:150 #blig:37 #bsup:21 #buen:154
-#carr:-28 #cele:-29 #ches:23 #chis:45 #chri:55 #cias:81 #ciat:61 #cion:-24 #cita:-34 #clie:21 #cobr:-19 #comp:-18
-#cord:22 #crib:-32 #cual:-18 #dato:33 #days:40 #dece:81 #dezc:29 #dici:30 #diga:19 #done:-20 #eads:38 #eady:-20
-#ease:-66 #ecia:48 #edes:40 #eeke:63 #eers:71 #eken:63 #elen:-24 #eliz:114 #elli:24 #ello:122 #eman:20 #enas:20
-#enci:-28 #enga:38 #ente:78 #erad:49 #eres:-18 #erfe:25 #erry:56 #erte:21 #esom:19 #essi:78 #esta:-53 #este:-21
-#esto:-50 #etti:39 #evok:-33 #exce:-23 #ezco:29 #fami:24 #faro:20 #favo:-33 #fect:25 #feli:108 #fies:22 #fixe:-30
-#folk:18 #fore:-19 #from:-22 #givi:32 #goin:-22 #good:92 #grac:81 #grad:132 #grea:59 #gual:69 #guys:64 #habl:-28
-#hace:-22 #hank:126 #happ:86 #hast:51 #have:52 #head:28 #hell:125 #help:-31 #here:-66 #hing:-81 #holi:47 #hone:-20
-#houg:-24 #hris:55 #humb:19 #iate:61 #icio:19 #idad:54 #iday:39 #idea:-46 #iero:-18 #ight:40 #igua:67 #ilia:24
-#illa:-32 #imag:-24 #indl:-22 #info:-50 #ings:71 #ione:31 #irle:19 #isar:40 #isim:54 #istm:55 #ivin:30 #ixed:-30
-#jaja:19 #jove:21 #keep:30 #kend:63 #know:50 #ksgi:24 #lant:-19 #last:-27 #leas:-65 #lema:22 #lent:-26 #less:130
-#lett:31 #lida:47 #lien:22 #lige:37 #like:-20 #ling:22 #llas:-18 #llin:24 #lmen:63 #logi:22 #look:70 #lrea:-19
-#ludo:130 #lueg:35 #mabl:27 #made:25 #mage:-24 #many:38 #mber:-25 #mbsu:21 #ment:35 #mess:-42 #migh:-27 #mili:24
-#mind:21 #modo:24 #more:-18 #mori:-18 #move:-22 #much:69 #nada:-67 #nana:-20 #navi:60 #ncio:-32 #nder:-24 #ndic:27
-#ndig:20 #ndly:-22 #nigh:63 #ning:-25 #nksg:24 #noch:23 #noth:-99 #nter:35 #nton:23 #nyti:18 #nywa:-79 #oble:28
-#obli:37 #oche:22 #odos:58 #oger:18 #oing:-25 #okin:73 #olid:47 #olks:18 #olog:22 #ones:28 #ooki:73 #open:-46
-#orda:26 #orio:23 #orri:167 #othi:-88 #ough:-20 #ould:-38 #oure:34 #oven:18 #over:-25 #pare:-23 #pase:20 #perf:25
-#phon:-20 #plea:-58 #polo:22 #ppre:29 #prec:37 #prob:41 #pued:-27 #pues:-19 #quie:-40 #quit:-19 #raci:80 #rade:130
-#rado:46 #rdat:23 #read:-21 #reat:63 #reci:41 #reco:18 #revo:-33 #rfec:25 #ribe:-19 #ries:181 #ring:-26 #rist:55
-#robl:41 #rock:86 #roge:21 #rong:-25 #room:-18 #rrie:167 #sale:30 #salu:151 #scri:-37 #sema:20 #semo:132 #sgiv:24
-#sima:54 #sing:66 #spon:-19 #ssin:78 #star:-26 #sted:49 #stil:-28 #stma:55 #stoy:-43 #supe:38 #take:-39 #tard:-33
-#tede:41 #tell:31 #tenc:-31 #tend:-20 #teng:30 #tera:48 #text:-76 #than:121 #then:-46 #ther:-32 #thin:-97 #this:-26
-#thou:-24 #thum:19 #till:-32 #ting:44 #tion:-26 #tire:-22 #tmas:55 #toda:-19 #todo:44 #tori:22 #tron:34 #ttin:48
-#ualm:49 #udos:130 #uede:-30 #uego:27 #uert:21 #uier:-30 #umbs:19 #unch:20 #uper:38 #uste:57 #vend:-28 #very:23
-#vida:60 #ving:27 #visa:33 #voke:-33 #week:58 #well:48 #were:-22 #weso:19 #worr:178 #woul:-30 #wron:-25 #xcel:-23
-#yeah:24 #your:51 #ytim:18 #yuda:-18 #yway:-79 %again_later%agree:32 %again_later%bring:-23 %again_later%call_off:18
-%again_later%elsewhere:-18 %again_later%on_way:-20 %again_later%refuse:115 %again_later%season:-31
-%again_later%shift_it:-40 %again_later%start_again:18 %again_later%thanks:98 %agree%away:50 %agree%busy:-24
-%agree%car_part:-21 %agree%how_long:30 %agree%message:-24 %agree%opening:78 %agree%question:20 %agree%refuse:-36
-%agree%staff:25 %agree%thanks:-118 %agree%wrong_one:19 %away%call_off:-18 %away%leave_me:-33 %away%refuse:-26
-%away%staff:-18 %away%thanks:-30 %bad:-89 %bad%staff:-39 %bad%thanks:-26 %bring:-127 %bring%call_off:-37
-%bring%refuse:-66 %bring%thanks:-50 %bring%wrong_one:19 %busy:-50 %busy%thanks:-24 %call_off%gone_car:-22
-%call_off%on_way:-30 %call_off%refuse:-60 %call_off%staff:24 %call_off%thanks:-279 %call_off%wrong_one:22 %car:-94
-%car%gone_car:-19 %car_part:-143 %car_part%question:-21 %car_part%refuse:-46 %car_part%start_again:18
-%car_part%thanks:-47 %do_it:-139 %do_it%gone_car:-23 %do_it%refuse:-53 %do_it%thanks:-82 %doubt:-42 %doubt%refuse:-19
-%doubt%thanks:-21 %elsewhere:-26 %elsewhere%shift_it:-23 %fails:-92 %fails%leave_me:-22 %fails%refuse:-26 %family:59
-%family%refuse:19 %family%thanks:29 %gone_car:-100 %gone_car%thanks:-24 %how_long:-36 %how_long%opening:-37
-%how_long%question:-20 %how_long%refuse:36 %how_long%thanks:63 %leave_me:-141 %leave_me%wrong_one:19 %lift%refuse:19
-%machine:-37 %meaning:-23 %message:-97 %message%refuse:28 %message%start_again:-39 %message%thanks:25 %money:-66
-%money%pay_day:-18 %money%question:-27 %money%refuse:24 %noise:-49 %odometer:-85 %on_way:-86 %on_way%refuse:-27
-%opening%question:-20 %opening%refuse:22 %opening%thanks:29 %pay_day:-49 %pay_day%refuse:-20 %pay_day%thanks:-21
-%phone:-45 %phone%thanks:26 %place:-63 %question:-34 %question%shift_it:-18 %question%thanks:121 %question%who:-28
-%refuse:-154 %refuse%staff:18 %refuse%start_again:27 %refuse%wrong_one:30 %season:134 %season%shift_it:-19
-%shift_it:-73 %smoke_smell:-34 %staff:43 %staff%thanks:52 %start_again:-32 %start_again%thanks:30 %thanks:345
-%thanks%wrong_one:30 %who:-38 @?:-46 @after_visit:-176 @car:-33 @confirm:-72 @confirm_stop:-22 @day:-40 @later:-50
-@nothing:198 @offers:-128 @reading:-50 @time:-32 @times:-196 @walk_in:-141 ^_$:-29 ^_all:-34 ^_anytime:18
-^_appreciate:52 ^_are:-49 ^_ayuda:-35 ^_bendiciones:52 ^_bless:25 ^_buen:96 ^_buenas:20 ^_dios:21 ^_do:-66 ^_el:-21
-^_estoy:-24 ^_everything:-22 ^_excelente:-23 ^_feliz:115 ^_good:137 ^_got:63 ^_gracias:105 ^_great:21 ^_hasta:37
-^_have:80 ^_hello:125 ^_help:-32 ^_hi:-20 ^_how:-20 ^_i:-44 ^_id:-67 ^_im:-111 ^_info:-55 ^_it:-35 ^_la:-25 ^_les:31
-^_me:-28 ^_might:-27 ^_mil:34 ^_much:58 ^_muchas:24 ^_muy:48 ^_no:46 ^_not:-32 ^_ok:52 ^_opt:-40 ^_please:-23
-^_que:71 ^_revoke:-33 ^_sale:32 ^_se:31 ^_si:-74 ^_sounds:-28 ^_take:20 ^_thank:130 ^_thanks:139 ^_that:32
-^_thumbsup:21 ^_un:19 ^_were:-38 ^_what:-32 ^_ya:-34 ^_yes:-25 ^_you:129 ^_your:46 ^_youre:34 a:46 a__day:37
-a__one:46 a_good:52 a_las:-18 agradece:83 agradece_$:45 agradezco:29 ahi:-19 all:56 all_$:93 already:-19 an:-21
-and:-59 and__you:-24 anytime:18 anyway:-79 anyway_$:-79 appreciate_it:18 are:-72 are_you:-70 as:51 as_well:57 asi:-24
-at:-33 atencion:-31 avisar:33 aviso_$:19 awesome:19 ayuda:-18 ayuda_$:-28 back:21 be:-51 been:-20 bendiciones:37
-bendiciones_$:23 bendiga:20 bendiga_$:20 best:45 best_$:47 bien:-28 bien_gracias:-46 bless:39 bonito_dia:27 buen:154
-buen_dia:88 buenas:20 but:-120 but_ill:-24 but_no:-43 by:-28 can:-25 car:-23 carro:-27 christmas:55 cita:-26
-cliente:21 day:18 day_$:28 de_que:23 de_semana:34 de_todos:24 del:-19 dia:77 dia_$:78 did:-35 dios__bendiga:25
-do:-148 do_$:-37 do__have:-33 do_you:-75 done:-18 el:-68 en:-58 es:-45 esta:-25 estoy:-43 estoy_bien:-32
-everything_$:35 excelente:-23 favor:-28 favor_$:-27 feliz:114 fin:105 fin__semana:41 fin_de:41 fine_$:19 fixed:-30
-folks:18 for__me:71 for_nothing:-86 for_now:-20 for_the:28 from:-22 get:-20 god:19 going:-22 good:92 good_to:32
-got:53 got_it:74 gracias:81 gracias__avisar:33 gracias__el:45 gracias__la:18 gracias__todo:27 gracias_por:47 great:63
-great_$:53 guy:-22 guy_$:-19 guys:64 guys_$:62 happy:87 hasta:51 have:52 have_a:133 hay:30 hay__que:25 heads:38
-heads_up:39 hello:125 help:-31 help_$:-31 here:-26 here_$:-24 hi:-20 holidays:50 how:-30 how_much:-31 i:-91 id:-71
-idea:-46 igual:20 igualmente:49 ill:-58 ill__it:-25 ill_take:-24 im:-138 im_good:-74 in:-27 info:-48 info_$:-48
-is:-56 is__of:18 it:-26 it_$:75 it_is:-33 it_to:-22 it_was:21 jaja:20 jaja_no:22 job:-18 joven:21 joven_$:39 keep:30
-kind:20 kindly:-22 know:54 know_$:24 la:-62 la_atencion:-21 las:-33 last:-25 les:65 let:-19 like:-20 lo:-18 luego:35
-made:25 manana:-20 many:38 mas:-39 me:-116 mi:-57 might:-27 mil:32 mil_gracias:33 mind:35 mind_$:36 much:18 muy:24
-muy_amable:22 my:-103 nada:-66 nada_$:-61 nao:-22 navidad:60 night:71 night_$:70 no:-70 no_$:-46 no__de:24 no__la:24
-no__to:22 no__yo:22 no__you:-40 no_gracias:-100 no_hay:40 no_soy:37 no_thank:-39 no_thanks:-91 no_worries:185 not:-60
-nothing:-88 nothing_$:-86 of:27 of_you:76 ok:45 ok_$:-42 ok__you:-64 on:-58 on_the:-22 one:59 one_$:57 open:-42
-open_on:-18 opt:-41 opt_out:-32 orden:18 out:27 out_$:48 perfect:20 pero_no:-23 please:-64 please_and:-27
-por_avisar:33 por_el:43 por_favor:-27 por_nada:-71 por_todo:27 problem:19 problem_$:19 problema:27 que:45
-que_tenga:27 revoke:-33 revoke_$:-32 rock:86 sale:30 se_le:31 see:40 see__then:-44 see_you:-45 semana:25 semana_$:39
-set:-21 si:-96 si_gracias:-60 so:40 so_much:20 son:27 soy:36 soy_yo:22 still:-27 super:38 take:-22 te:22 tenga:27
-tenga__dia:27 text:-51 thank_you:-50 thanks:-23 thanks_$:-47 thanks__nothing:-86 thanks__the:35 thanks_a:21
-thanks_but:-60 thanks_for:103 thanksgiving:24 thanksgiving_$:25 that_$:-52 that__be:-26 that_in:37 that_is:48
-that_would:-25 the:-22 the__up:42 the_best:56 the_heads:42 then:-46 then_$:-37 there:-28 there_$:-18 this:-26
-though:-30 though_$:-30 thumbsup:21 thumbsup_$:21 time:-24 to_know:37 to_my:-21 to_you:95 todo_$:36 todos:34 too:120
-too_$:154 too_much:-30 try:-97 un:-31 una:-19 up_$:46 up_my:-19 ustedes:41 ustedes_$:29 we:-31 weekend:63
-weekend_$:59 well:48 well_$:48 were:-21 will_do:-49 worries:185 would:-29 would_be:-26 wrong:-25 y:-44 ya:36 ya_$:85
-ya_lo:-19 yeah:24 yeah_$:32 yes:-69 yes_$:-44 yes_it:22 you:89 you__the:-24 you_all:114 you_folks:19 you_guys:60
-you_have:-48 you_open:-42 you_text:-30 you_then:-44 your:18 youre:34
+#able:24 #acia:70 #adec:94 #adez:39 #agra:140 #aken:-19 #alme:67 #alre:-21 #alud:117 #amab:34 #amil:19 #ando:-40
+#anks:69 #ante:-19 #anyw:-62 #appr:39 #appy:73 #arro:-24 #asen:28 #asta:39 #ated:24 #aten:-24 #atio:-19 #ator:18
+#atro:27 #avid:56 #avis:42 #avor:-28 #awes:27 #bajo:-18 #bend:49 #best:36 #bido:19 #bien:-30 #blem:33 #bles:145
+#blig:29 #bscr:-19 #bsup:25 #buen:167 #carr:-24 #cele:-28 #chee:40 #chis:41 #chri:49 #cias:72 #ciat:49 #cion:-19
+#cita:-31 #comp:-20 #cord:21 #crew:18 #crib:-34 #cuan:-19 #dato:37 #days:31 #dece:87 #dezc:39 #dici:31 #done:-18
+#each:22 #eads:35 #eady:-22 #ease:-67 #ecia:37 #edes:31 #eeke:59 #eers:40 #eken:59 #elen:-21 #eliz:103 #elli:20
+#ello:104 #eman:22 #emoj:43 #enci:-23 #enga:27 #ente:77 #erad:39 #erfe:19 #erry:46 #esom:27 #essi:67 #esta:-42
+#esto:-47 #etti:31 #evok:-29 #exce:-21 #ezco:38 #fami:19 #favo:-28 #fect:18 #feli:109 #fies:25 #folk:22 #from:-18
+#givi:35 #goin:-20 #good:96 #grac:72 #grad:137 #grea:51 #gual:78 #guys:67 #habl:-24 #hace:-21 #hank:92 #happ:70
+#hast:40 #have:57 #head:28 #heer:40 #hell:108 #help:-22 #here:-48 #hing:-79 #hola:101 #holi:39 #hone:-19 #houg:-22
+#hris:49 #humb:23 #iate:49 #icio:21 #idad:50 #iday:30 #idea:-29 #iged:29 #ight:41 #igua:77 #ilia:19 #illa:-23
+#indl:-25 #indo:25 #info:-42 #ings:61 #ione:32 #isar:40 #isim:48 #istm:49 #ivin:33 #jove:18 #keep:22 #kend:59
+#know:35 #ksem:43 #ksgi:30 #last:-24 #leas:-65 #lema:19 #less:130 #lett:26 #lida:38 #lige:29 #like:-18 #lind:27
+#llin:20 #lmen:67 #look:59 #lrea:-21 #ludo:99 #lueg:28 #mabl:34 #made:28 #mand:-18 #many:30 #mber:-21 #mbsu:25
+#ment:37 #mess:-31 #mili:18 #moji:43 #much:83 #nada:-63 #navi:56 #ncio:-30 #nder:-26 #ndic:29 #ndly:-25 #nigh:54
+#ning:-30 #nkse:43 #nksg:30 #noch:21 #noth:-85 #nter:29 #nton:18 #nywa:-62 #oble:25 #obli:29 #oche:21 #odos:43
+#oing:-23 #okin:62 #olid:39 #olks:22 #ones:27 #ooki:62 #open:-35 #orda:31 #orio:19 #orri:149 #othi:-77 #ough:-21
+#ould:-35 #oure:37 #over:-23 #pase:22 #patr:29 #peac:22 #perf:19 #phon:-19 #plea:-63 #ppre:24 #prec:29 #prob:35
+#pued:-20 #quie:-36 #quit:-20 #raci:71 #rade:130 #rado:34 #rdat:20 #read:-26 #reat:55 #reci:44 #revo:-29 #rfec:19
+#ribe:-23 #ries:156 #ring:-28 #rist:49 #robl:35 #rock:72 #rong:-20 #rrie:149 #sale:22 #salu:117 #save:21 #scri:-38
+#sema:22 #semo:42 #sgiv:30 #sima:48 #sing:57 #some:21 #ssin:67 #star:-25 #sted:39 #stil:-19 #stma:49 #stop:-23
+#stoy:-39 #subs:-19 #supe:29 #take:-35 #tard:-28 #tede:31 #tell:27 #tenc:-25 #teng:21 #tera:40 #text:-61 #than:87
+#then:-39 #ther:-21 #thin:-94 #this:-31 #thou:-21 #thum:23 #till:-22 #ting:39 #tion:-25 #tire:-21 #tmas:49 #todo:40
+#tori:19 #tron:27 #ttin:44 #ualm:56 #ubsc:-19 #udos:99 #uede:-24 #uego:23 #uier:-24 #umbs:23 #unch:18 #uper:29
+#uste:47 #vend:-21 #very:24 #vida:55 #ving:29 #visa:33 #voke:-29 #week:54 #well:44 #were:-20 #weso:27 #what:-21
+#with:-20 #worr:157 #woul:-29 #wron:-20 #xcel:-21 #yeah:23 #your:51 #yway:-62 %again_later%agree:22
+%again_later%bring:-19 %again_later%question:-19 %again_later%refuse:97 %again_later%season:-23
+%again_later%shift_it:-31 %again_later%thanks:96 %agree%away:40 %agree%busy:-22 %agree%car_part:-22
+%agree%how_long:27 %agree%message:-19 %agree%opening:64 %agree%refuse:-48 %agree%thanks:-119 %away%leave_me:-24
+%away%refuse:-20 %away%thanks:-23 %bad:-73 %bad%staff:-30 %bad%thanks:-18 %bring:-118 %bring%call_off:-28
+%bring%refuse:-53 %bring%thanks:-47 %busy:-46 %busy%thanks:-22 %call_off:-21 %call_off%on_way:-23
+%call_off%refuse:-69 %call_off%thanks:-265 %car:-85 %car%gone_car:-20 %car_part:-138 %car_part%question:-22
+%car_part%refuse:-33 %car_part%thanks:-34 %do_it:-128 %do_it%gone_car:-21 %do_it%refuse:-47 %do_it%thanks:-76
+%doubt:-40 %doubt%thanks:-20 %elsewhere:-24 %fails:-85 %fails%leave_me:-19 %fails%refuse:-23 %family:62
+%family%refuse:31 %family%thanks:40 %gone_car:-97 %gone_car%thanks:-23 %how_long:-31 %how_long%opening:-29
+%how_long%question:-21 %how_long%refuse:30 %how_long%thanks:59 %leave_me:-137 %machine:-32 %meaning:-18 %message:-80
+%message%refuse:20 %message%start_again:-30 %message%thanks:20 %money:-65 %money%question:-26 %noise:-30
+%odometer:-71 %on_way:-71 %on_way%refuse:-24 %opening%question:-22 %opening%thanks:23 %pay_day:-40 %phone:-51
+%phone%thanks:21 %place:-65 %question:-45 %question%refuse:26 %question%thanks:116 %question%who:-23 %refuse:-135
+%refuse%start_again:20 %refuse%thanks:29 %refuse%wrong_one:24 %season:143 %shift_it:-67 %smoke_smell:-26 %staff:51
+%staff%thanks:38 %start_again:-34 %start_again%thanks:25 %thanks:383 %thanks%wrong_one:24 %who:-33 %wrong_one:-25
+@?:-67 @after_visit:-142 @car:-43 @confirm:-70 @confirm_stop:-22 @day:-40 @later:-45 @nothing:219 @nothing_info:-48
+@nothing_thanks:18 @odometer:-22 @offers:-125 @reading:-49 @time:-47 @times:-179 @walk_in:-127 ^_$:-21 ^_all:-29
+^_appreciate:43 ^_are:-41 ^_asi:-22 ^_ayuda:-26 ^_bendiciones:47 ^_bless:25 ^_buen:97 ^_buenas:18 ^_do:-59 ^_el:-19
+^_estoy:-22 ^_everything:-21 ^_feliz:100 ^_good:124 ^_got:55 ^_gracias:103 ^_great:18 ^_hasta:29 ^_have:73
+^_hello:108 ^_help:-23 ^_hola:101 ^_how:-21 ^_i:-39 ^_id:-49 ^_im:-93 ^_info:-49 ^_is:-21 ^_it:-33 ^_la:-18 ^_les:24
+^_me:-26 ^_might:-22 ^_mil:33 ^_much:44 ^_muchas:34 ^_muy:49 ^_no:30 ^_not:-24 ^_ok:52 ^_opt:-30 ^_please:-22
+^_que:73 ^_revoke:-29 ^_sale:25 ^_se:49 ^_si:-67 ^_sounds:-21 ^_thank:137 ^_thanks:154 ^_thanksemoji:43 ^_that:34
+^_thumbsup:25 ^_were:-30 ^_what:-31 ^_ya:-27 ^_yes:-27 ^_you:142 ^_your:36 ^_youre:37 a:60 a__day:39 a__one:41
+a__weekend:65 a_blessed:21 a_good:51 agradece:81 agradece_$:42 agradezco:39 ahi:-18 all:50 all_$:73 already:-21
+amable:22 an:-18 and:-58 and__you:-25 and_thank:-21 anyway:-62 anyway_$:-62 appreciated:32 are:-59 are_you:-63 as:58
+as_well:48 asi:-31 at:-32 atencion:-25 avisar:31 avisar_$:33 awesome:27 ayuda_$:-20 be:-39 bendiciones:37
+bendiciones_$:26 best:36 best_$:42 bien:-32 bien_gracias:-46 bless:44 bless_you:24 blessed:21 bonito_dia:19 buen:162
+buen_dia:99 buenas:18 but:-107 but_ill:-18 but_no:-42 by:-23 can:-27 car:-18 care_of:-19 carro:-21 cheers:40
+christmas:49 cita:-25 crew:18 day:26 day_$:34 de_que:31 de_semana:33 dia:89 dia_$:94 did:-37 do:-134 do_$:-29
+do__have:-26 do_you:-69 el:-44 en:-57 es:-42 esta:-22 estoy:-39 estoy_bien:-31 everything_$:28 excelente:-21
+familia:19 favor:-24 favor_$:-22 feliz:103 fin:94 fin__semana:38 fin_de:38 folks:22 for:27 for__me:64 for_nothing:-76
+for_the:29 from:-18 god:21 going:-20 good:97 good_to:26 got:45 got_it:62 gracias:73 gracias__avisar:31 gracias__el:47
+gracias__nada:-67 gracias__todo:26 gracias_por:50 great:55 great_$:43 guys:67 guys_$:48 happy:73 hasta:40 have:57
+have_a:126 hay:38 hay__que:34 heads:38 heads_up:38 hello:108 help:-22 help_$:-22 here:-20 here_$:-19 hola:101
+holidays:41 how:-31 how_much:-29 i:-82 id:-52 idea:-29 idea_$:-28 igual:22 igualmente:56 ill:-46 ill__it:-19
+ill_take:-18 im:-107 im_good:-60 in:-20 info:-40 info_$:-40 is:-69 it_$:66 it_is:-26 joven:18 joven_$:35 keep:23
+kind:25 kindly:-25 know:39 know_$:19 la:-64 las:-25 last:-22 les:51 letting:26 like:-18 lo:-27 lo_agradezco:21
+luego:28 made:28 many:30 mas:-32 me:-121 me_in:18 messed:-18 mi:-45 might:-22 mil:27 mil_gracias:28 mind:23 mind_$:28
+modos_$:18 much:30 much_obliged:29 muchas:19 muchas__por:25 muchas_gracias:19 muy:22 muy_amable:26 my:-76 nada:-62
+nada_$:-58 navidad:56 navidad_$:40 night:61 night_$:59 no:-71 no_$:-42 no__de:34 no__you:-34 no_gracias:-88 no_hay:46
+no_problem:18 no_soy:28 no_thank:-34 no_thanks:-82 no_worries:157 not:-48 nothing:-77 nothing_$:-76 obliged:29 of:28
+of_you:79 ok:46 ok_$:-31 ok__you:-42 on:-57 on_the:-21 one:47 one_$:49 open:-32 opt:-30 opt_out:-24 out:34 out_$:44
+patron:29 pero_no:-27 please:-64 please_and:-26 por_avisar:31 por_el:46 por_favor:-23 por_nada:-67 por_todo:26
+problema:21 que:58 que_$:24 que_tenga:27 reminder_$:23 revoke:-29 revoke_$:-28 rock:72 sale:23 saludos:99 se:19
+se_agradece:40 se_le:23 see:29 see__then:-34 see_you:-33 semana:26 semana_$:36 si:-87 si_gracias:-53 so:45 so_much:22
+son:23 soy:26 still:-19 super:30 taken:-19 taken__of:-19 taken_care:-19 te:22 tenga:26 tenga__dia:27 text:-37
+thanks_$:-38 thanks__no:-35 thanks__nothing:-76 thanks__the:34 thanks_a:19 thanks_but:-54 thanks_for:82
+thanksemoji:43 thanksemoji_$:43 thanksgiving:30 thanksgiving_$:30 that_$:-34 that__be:-20 that__so:34 that_in:28
+that_is:43 that_would:-20 the__up:40 the_best:50 the_heads:40 then:-39 then_$:-29 this:-31 though:-26 though_$:-25
+thumbsup:25 thumbsup_$:25 time:-26 to:23 to__all:76 to_know:28 to_the:18 to_you:74 todo_$:30 todos:26 too:112
+too_$:137 too_much:-21 try:-69 un:-28 una:-20 up_$:32 ustedes:31 ustedes_$:29 we:-28 weekend:59 weekend_$:56 well:44
+well_$:50 were:-19 what:-20 will_do:-38 worries:157 would:-29 would_be:-22 wrong:-20 y:-34 ya:31 ya_$:72 yeah:23
+yeah_$:30 yes:-62 yes_$:-33 you:113 you__much:18 you__the:-24 you_all:88 you_folks:23 you_guys:64 you_have:-32
+you_open:-35 you_text:-21 you_then:-34 youre:37
 """

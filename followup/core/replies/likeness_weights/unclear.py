@@ -1,250 +1,253 @@
 """What speaks for and against `unclear`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "unclear"
-BIAS = -54
+BIAS = -67
 WEIGHTS = """\
-#aben:48 #abla:51 #able:-27 #ablo:-19 #abor:-25 #acac:-25 #acce:32 #aced:-24 #acei:28 #acen:101 #acep:96 #acer:-18
-#achi:47 #acio:21 #acti:-19 #actl:-20 #actu:123 #adas:44 #addr:-39 #adel:-20 #adie:-18 #adio:20 #ador:90 #adre:20
-#afte:-21 #afue:23 #agai:55 #agen:18 #ages:-34 #agos:20 #agua:-43 #ague:39 #aile:48 #aint:21 #aire:58 #aiti:40
-#ajaj:72 #ajan:26 #ajes:-64 #aken:-18 #akes:-46 #alan:23 #alar:20 #aler:-20 #ales:-19 #algo:-28 #alia:32 #alin:39
-#alki:24 #alle:-41 #allp:-41 #ally:-39 #almo:-18 #alre:-43 #alri:-23 #also:44 #alud:-29 #amat:40 #amen:-25 #amos:-42
-#anas:58 #ance:-40 #anda:37 #ande:23 #ando:-73 #anej:54 #aner:29 #anks:26 #anne:-21 #anoc:19 #anol:18 #anos:42
-#ansm:25 #ante:-23 #anty:33 #anym:39 #apar:-18 #aper:31 #appe:-20 #appo:-25 #appy:-21 #apto:25 #apun:-24 #aqui:64
-#arda:-25 #ards:38 #area:28 #aren:-33 #arge:-50 #aria:-26 #arje:58 #arle:44 #arli:-28 #arlo:26 #arly:-33 #arme:-59
-#aron:-57 #arou:-24 #arra:32 #arre:34 #arse:23 #arte:24 #arti:88 #arts:38 #asap:-42 #asse:39 #asta:-21 #aste:50
-#atan:61 #atch:-63 #ater:24 #atic:67 #atis:-35 #ativ:-38 #ator:-37 #atra:-18 #atul:51 #atur:20 #auto:143 #avin:-25
-#avis:-21 #baja:34 #ball:-44 #band:-20 #bano:63 #bath:18 #been:-22 #bend:-24 #best:-21 #bett:-19 #biar:-22 #bici:55
-#bien:39 #bike:28 #blan:73 #bles:-35 #blig:-22 #bloc:53 #body:-27 #borr:-27 #both:-21 #brak:-40 #brig:65 #brin:93
-#bscr:-29 #buzo:27 #caci:-22 #cade:35 #call:-49 #camb:-62 #came:-58 #canc:-25 #card:68 #care:-21 #carr:19 #cars:46
-#casa:39 #cati:-53 #ceit:28 #cele:-18 #cell:-19 #cept:103 #cerc:25 #chai:33 #chan:-20 #char:-60 #ched:-23 #chem:-29
-#chin:22 #chis:23 #cial:-35 #cibo:61 #cita:-60 #cked:81 #cket:21 #ckin:-34 #clam:19 #clea:25 #cles:33 #clic:95
-#clos:-32 #cobr:-50 #coff:19 #coma:29 #come:-28 #como:18 #comp:68 #cond:23 #cong:67 #cons:-24 #cont:30 #corn:22
-#cost:-51 #coul:22 #coun:-19 #crui:27 #cted:23 #ctic:28 #ctio:-25 #ctiv:-27 #ctly:-20 #ctri:35 #ctua:46 #ctur:86
-#cual:-21 #cuan:29 #cuar:-21 #cuen:-54 #cupo:23 #curr:53 #cycl:54 #dame:-24 #darm:-18 #dash:-22 #days:-38 #ddre:-39
-#deal:-22 #deci:-20 #deja:30 #deje:-62 #dele:-40 #deli:50 #deme:-39 #dena:22 #dent:18 #desc:-64 #desp:-22 #deta:30
-#dies:25 #diff:-18 #digo:74 #dijo:38 #dire:-53 #dist:68 #dito:117 #does:24 #domi:-38 #dont:-20 #door:43 #dora:32
-#down:-58 #dres:-51 #driv:38 #drop:94 #dule:-30 #eaci:44 #eaki:28 #eall:-91 #earl:-64 #earn:24 #ease:-54 #eave:31
-#ecar:27 #eces:-66 #echi:-25 #ecia:-58 #ecib:66 #ecio:-50 #ecla:20 #econ:-20 #ecte:23 #ectr:35 #edes:23 #edul:-30
-#eels:-22 #eeri:-26 #eeti:45 #efec:18 #egat:-23 #egla:59 #egue:29 #egui:-59 #egur:24 #eite:28 #eith:-34 #ejan:77
-#ejar:31 #ejem:-29 #ejor:-19 #elan:-22 #elec:59 #eliv:53 #eliz:-24 #ello:-66 #emai:37 #eman:-20 #emov:-18 #empr:-31
-#empt:28 #enco:-21 #enda:-27 #ende:92 #endi:-42 #endr:-18 #ends:35 #enen:115 #enes:-21 #engi:-24 #enme:-63 #enos:-35
-#ente:21 #enti:-31 #entl:51 #ento:-38 #ents:31 #epla:-27 #eply:69 #epta:94 #eran:-19 #erar:-52 #erca:25 #erde:-24
-#ered:30 #eren:-39 #eres:30 #eria:22 #erin:-34 #erio:-22 #erne:-36 #eros:20 #erso:21 #erst:19 #erti:48 #erwo:46
-#escr:51 #escu:-57 #esda:-24 #espa:18 #espe:-23 #espo:31 #essa:33 #esta:65 #esto:-33 #eter:-29 #etin:43 #ette:-22
-#evar:77 #even:-19 #ever:-73 #evis:33 #evok:-26 #eway:-18 #exac:-25 #exam:58 #expl:-19 #exti:-30 #exto:-23 #exts:-28
-#fact:89 #feel:-29 #fell:36 #fere:-19 #ffee:19 #ffic:66 #ffle:35 #fice:73 #fier:-24 #filt:-33 #fina:26 #fini:-40
-#firs:-23 #floo:20 #fore:-23 #four:-39 #free:-46 #fren:-68 #from:29 #fter:-21 #fuga:-25 #gado:85 #gain:55 #gale:-34
-#game:82 #gana:63 #gano:25 #gati:-23 #gato:30 #genc:19 #gend:-59 #ghts:-20 #gine:-25 #ging:-21 #give:-25 #glan:60
-#glas:47 #gles:84 #goin:-52 #gone:-26 #good:-23 #grab:29 #grad:-22 #grat:26 #grav:-20 #grea:-24 #gual:-22 #guar:30
-#gura:31 #guys:-24 #habl:32 #hace:69 #haga:-21 #haha:63 #hair:34 #hanc:-33 #happ:-27 #harg:-58 #have:-32 #head:-32
-#heca:26 #hedu:-30 #hell:-58 #help:-22 #here:92 #hese:-28 #hich:-24 #hiel:32 #hijo:35 #hile:21 #hina:-24 #hine:38
-#hing:-23 #hitc:44 #hoco:18 #hole:-19 #home:49 #hora:-28 #hour:-32 #hous:-21 #hrou:39 #humb:-18 #hurs:-29 #husb:-20
-#hutt:26 #iado:19 #ibir:-31 #icos:46 #idea:38 #ieja:19 #ield:26 #iemp:-27 #iere:-19 #iern:-23 #iero:-23 #iffe:-18
-#ific:21 #ight:-27 #igua:-26 #ilen:23 #iler:36 #iles:-19 #illa:45 #imag:135 #imos:-19 #impi:47 #indi:19 #indo:83
-#inea:40 #ines:19 #info:-51 #ingl:69 #ingo:-36 #ingu:-19 #inis:-38 #inne:54 #inos:23 #insp:24 #intm:-23 #into:44
-#invo:74 #iona:24 #ione:45 #ions:63 #ious:-32 #iper:66 #ippe:-27 #iran:-22 #irec:-53 #irst:-23 #isan:85 #isar:-25
-#isit:-20 #ismo:-18 #issi:-19 #ista:-22 #iste:52 #itch:31 #ithe:-34 #itin:35 #itte:30 #ittl:20 #iver:41 #ivin:66
-#jaja:183 #jeje:42 #jeme:-27 #jeta:58 #jueg:68 #just:-53 #keep:-27 #king:-25 #knoc:29 #know:-68 #labo:-25 #lace:-25
-#lain:-22 #lass:34 #late:-22 #lati:46 #lave:37 #leas:-42 #leav:18 #lect:59 #legu:33 #lenc:23 #lent:33 #lers:18
-#less:-32 #lets:-19 #leva:67 #libr:21 #lick:33 #lien:-31 #lier:-27 #ligh:-52 #like:-44 #limp:40 #line:22 #ling:-20
-#link:39 #list:-55 #litt:20 #live:34 #lkin:24 #llam:-56 #llan:34 #llas:36 #llav:37 #lleg:27 #ller:-26 #llev:59
-#llpa:-41 #loan:34 #loca:-59 #lock:56 #loor:24 #lose:-38 #love:27 #lpar:-41 #lrea:-43 #lrig:-23 #ludo:-20 #lueg:28
-#luga:-51 #lvid:33 #mach:39 #madr:24 #mage:119 #mail:53 #main:-24 #maki:-25 #mana:-40 #mand:92 #mane:39 #maqu:47
-#mart:-25 #mati:56 #matt:20 #mbia:-37 #mbie:59 #mbre:25 #mean:21 #meet:44 #mejo:-19 #mess:51 #mewh:21 #migh:-28
-#mijo:25 #mile:-31 #mili:-19 #mill:-26 #mind:-24 #ming:-34 #misi:30 #mism:-19 #miss:-24 #moni:35 #morn:-21 #moto:61
-#move:-31 #mpan:-27 #mpia:47 #mple:44 #mpra:26 #mpty:29 #mput:26 #much:-54 #must:-22 #nada:-18 #nadi:-18 #nado:20
-#name:-47 #nanc:21 #nced:22 #ncel:-38 #nces:-27 #ncon:-24 #ndam:-19 #ndan:100 #ndar:-26 #nday:-25 #ndem:-30 #nden:96
-#nder:-40 #ndin:-19 #ndow:84 #neac:44 #nece:-52 #nega:-23 #neit:-21 #neja:67 #next:-26 #ngan:-19 #ngin:-30 #ngla:104
-#ngle:69 #ngra:61 #nigh:42 #ning:-44 #nino:37 #nish:-40 #nito:28 #nner:33 #nobo:-30 #nock:29 #noma:-30 #none:-21
-#nort:-42 #noth:-21 #noti:27 #nsmi:25 #nsor:19 #nspe:24 #nsto:-18 #ntas:58 #nter:-35 #ntes:39 #ntly:51 #ntme:-23
-#ntra:42 #nuev:-33 #numb:-37 #nvoi:75 #nymo:39 #oane:34 #obli:-22 #obod:-30 #obot:73 #obra:-50 #obri:44 #ocat:-71
-#ocke:66 #ocup:29 #oday:-31 #offe:35 #offi:73 #oger:-18 #oice:101 #oiga:27 #oing:-46 #oint:-34 #olvi:31 #omas:-31
-#omat:88 #omet:-30 #omew:20 #omin:-27 #ompl:-19 #ompr:65 #ompu:24 #ondi:25 #ondo:55 #oner:-18 #ongr:61 #onit:30
-#onjo:88 #onta:-21 #ontr:55 #oone:-22 #open:-100 #orar:-21 #orcy:31 #ores:43 #orio:-26 #orma:-31 #orne:22 #orni:-22
-#orra:21 #orre:-37 #orry:18 #orse:-19 #orte:-24 #orth:-46 #orti:52 #oses:27 #otal:-28 #otif:23 #ound:-42 #ount:-24
-#oure:-24 #ours:-31 #ousl:-19 #oved:36 #over:-76 #owed:23 #pack:53 #paga:19 #pago:19 #pano:18 #pape:43 #park:-36
-#part:171 #pasa:-37 #pass:26 #past:-18 #peak:-43 #peci:-43 #pera:-20 #pers:98 #perw:46 #pick:31 #pita:-19 #plac:-39
-#plai:-21 #plea:-29 #poin:-32 #pond:50 #pons:28 #posa:-24 #pped:-43 #ppoi:-25 #prac:28 #pran:19 #prec:-40 #pref:-20
-#pren:29 #pres:20 #pric:-89 #prin:-21 #ptan:109 #puer:25 #punt:-27 #quea:29 #qued:-23 #quem:-19 #quen:-18 #quic:-28
-#quie:-43 #quin:40 #quit:-32 #quot:-24 #raba:49 #rack:19 #ract:26 #rade:-33 #rado:-25 #raff:31 #rail:43 #rain:-45
-#rake:-40 #rame:-49 #rand:37 #rano:-23 #rant:46 #rari:-22 #raro:-37 #rata:42 #rati:-41 #rato:-31 #ratu:47 #rave:-20
-#rcar:-23 #rcyc:31 #rdon:25 #reac:-35 #read:22 #real:-85 #reca:-24 #recc:-19 #rece:22 #rect:-37 #reet:-24 #rega:24
-#regl:57 #remi:50 #rend:25 #reno:-48 #rent:72 #repl:57 #rese:-27 #resp:73 #ress:-54 #resu:-25 #reve:-20 #revi:44
-#revo:-27 #ribe:-27 #ribi:-29 #ribl:-20 #ribo:70 #rice:-90 #righ:25 #rinc:-19 #ring:68 #riou:-29 #ripp:-27 #rive:-37
-#rivi:85 #rjet:58 #rkin:28 #rlie:-28 #rmac:-19 #rned:48 #rner:22 #rnes:-34 #rnin:-26 #robo:72 #rong:-50 #room:66
-#rose:26 #roun:-29 #rran:35 #rreg:44 #rren:41 #rrib:-22 #rros:65 #rson:21 #rted:-21 #rtes:42 #rtil:56 #ruck:-34
-#ruis:27 #runk:26 #rvic:20 #rwor:46 #sabe:65 #saca:-39 #sada:47 #sage:76 #sala:114 #salu:-29 #same:-34 #saqu:-19
-#sary:-26 #says:-38 #sban:-20 #sche:-30 #scou:-19 #scue:-51 #sday:-30 #seco:-20 #segu:-45 #self:-20 #sell:84
-#sema:-18 #semo:22 #send:40 #seri:-40 #shop:-57 #sibl:-23 #side:-38 #sign:-18 #sigo:-26 #sile:23 #sing:-20 #slip:-18
-#smis:25 #snow:56 #sold:-31 #soon:-29 #sorr:20 #spam:-22 #span:35 #spar:23 #spea:-43 #spec:-20 #spit:-18 #spon:98
-#spos:-30 #sque:26 #ssag:59 #ssed:-22 #sses:44 #ssin:-19 #stan:70 #star:-60 #stat:26 #stee:-26 #stic:-20 #stil:19
-#stim:-26 #stin:21 #stop:-74 #stre:-30 #stri:-29 #subs:-29 #suen:-20 #sund:-18 #supp:23 #tach:19 #tado:24 #tail:34
-#talk:39 #tall:-31 #tamb:70 #tant:-24 #tard:-23 #tarj:58 #tart:-30 #tati:31 #tech:-18 #tede:23 #teer:-26 #tele:-19
-#tely:-19 #temp:-30 #tend:36 #teng:-23 #teni:23 #tera:-31 #teri:20 #teve:-27 #text:-60 #than:-34 #that:-97 #them:-21
-#then:-37 #ther:-24 #thes:-28 #thin:-37 #this:-59 #thro:54 #thum:-24 #tice:32 #tico:38 #tido:73 #tiem:-23 #tien:21
-#tifi:47 #till:62 #tima:-29 #time:-43 #ting:28 #tion:-30 #tire:-25 #tive:-43 #tmen:-23 #toda:-40 #todo:-26 #toma:88
-#took:-22 #topa:-19 #torc:31 #tore:29 #tori:-29 #tort:56 #tory:23 #tota:-28 #trab:32 #trad:-21 #trae:19 #trai:25
-#trar:-22 #trat:47 #tree:-26 #tric:35 #trip:46 #truc:-38 #trun:26 #tter:-18 #ttle:41 #tual:45 #tues:-19 #tula:51
-#tura:101 #turn:39 #typi:19 #uall:45 #uard:30 #uare:-19 #ubsc:-29 #ucho:-43 #udos:-20 #ueak:34 #uego:93 #uena:-39
-#uenm:-18 #uent:-56 #uera:18 #ueva:-25 #ugar:-51 #ught:-20 #uick:-28 #uier:-26 #uina:42 #uise:27 #ulat:51 #umbe:-37
-#umbs:-18 #umer:-18 #unda:-22 #unde:-34 #unst:-18 #unta:-27 #uote:-24 #uran:40 #urge:-19 #urne:48 #urre:52 #usad:59
-#usan:61 #usba:-20 #used:40 #usly:-19 #usta:-20 #uste:24 #utom:89 #uttl:26 #uzon:27 #vaca:-28 #vend:118 #veng:26
-#vere:27 #very:-22 #vibr:-25 #vice:20 #vida:22 #vide:20 #vien:-22 #ving:29 #visa:54 #visi:-43 #viso:-22 #voic:102
-#voke:-26 #vuel:-30 #ward:-19 #warr:33 #week:-40 #well:28 #went:-29 #were:-30 #when:-36 #whic:-23 #whil:21 #wife:-32
-#wifi:192 #wind:100 #wipe:52 #wire:-18 #word:57 #work:32 #worn:-22 #wors:-20 #woul:-21 #wron:-50 #xact:-25 #xtin:-30
-#xtos:-21 #ycle:46 #yeah:-18 #ymor:39 #your:30 #ypin:19 %again_later:-118 %again_later%busy:27 %again_later%car:-26
-%again_later%car_part:32 %again_later%do_it:-25 %again_later%family:-35 %again_later%how_long:21
-%again_later%lift:-50 %again_later%money:-22 %again_later%noise:36 %again_later%on_way:31 %again_later%pay_day:-54
-%again_later%phone:38 %again_later%place:-22 %again_later%question:20 %again_later%refuse:-28 %again_later%season:-19
-%again_later%staff:33 %again_later%start_again:72 %agree:-105 %agree%bring:41 %agree%call_off:72 %agree%car:57
-%agree%car_part:24 %agree%how_long:42 %agree%lift:79 %agree%message:-28 %agree%money:83 %agree%noise:-36
-%agree%pay_day:60 %agree%question:-58 %agree%shift_it:-23 %agree%thanks:-18 %away:-52 %away%bring:-20 %away%car:30
-%away%message:25 %away%on_way:-18 %away%phone:37 %away%staff:81 %bad:-181 %bad%car_part:-21 %bad%do_it:-29
-%bad%staff:-44 %bring:-49 %bring%busy:-35 %bring%call_off:63 %bring%car_part:18 %bring%elsewhere:48 %bring%family:66
-%bring%leave_me:-38 %bring%message:-19 %bring%odometer:29 %bring%opening:27 %bring%question:-31 %bring%refuse:46
-%bring%season:30 %bring%shift_it:73 %bring%staff:-23 %bring%who:32 %bring%wrong_one:22 %busy:-65 %busy%call_off:36
-%busy%phone:39 %busy%question:49 %busy%shift_it:29 %busy%who:18 %call_off:-38 %call_off%car:49 %call_off%do_it:-52
-%call_off%fails:45 %call_off%gone_car:-33 %call_off%machine:24 %call_off%money:31 %call_off%noise:32
-%call_off%odometer:87 %call_off%on_way:-50 %call_off%phone:46 %call_off%refuse:-35 %call_off%staff:-27
-%call_off%start_again:-50 %call_off%thanks:39 %call_off%who:38 %car:-28 %car%car_part:-51 %car%do_it:24
-%car%family:-51 %car%message:18 %car%noise:-50 %car%odometer:23 %car%phone:40 %car%place:24 %car%question:37
-%car%refuse:-40 %car%shift_it:-54 %car%staff:82 %car_part:-48 %car_part%do_it:-30 %car_part%fails:-77
-%car_part%leak:-36 %car_part%noise:-36 %car_part%odometer:-34 %car_part%on_way:-40 %car_part%pay_day:54
-%car_part%phone:67 %car_part%place:-28 %car_part%question:40 %car_part%season:41 %car_part%shake:-28
-%car_part%smoke_smell:-28 %car_part%staff:34 %car_part%start_again:39 %do_it:-69 %do_it%elsewhere:-28
-%do_it%family:-53 %do_it%leave_me:39 %do_it%money:59 %do_it%odometer:-32 %do_it%on_way:35 %do_it%question:-46
-%do_it%refuse:43 %do_it%season:43 %do_it%staff:60 %do_it%thanks:24 %do_it%wrong_one:-27 %doubt:-49 %doubt%lift:21
-%doubt%wrong_one:-18 %elsewhere:-95 %elsewhere%family:-29 %elsewhere%money:33 %elsewhere%place:-25
-%elsewhere%question:-29 %elsewhere%staff:-27 %elsewhere%who:41 %fails:-61 %fails%gone_car:29 %fails%odometer:-20
-%fails%question:41 %fails%who:24 %family:64 %family%message:46 %family%money:18 %family%on_way:-18 %family%phone:-32
-%family%place:23 %family%question:79 %family%shift_it:70 %family%start_again:22 %family%who:-35 %gone_car:-52
-%gone_car%money:-24 %gone_car%question:34 %gone_car%refuse:48 %gone_car%wrong_one:21 %how_long:-143 %how_long%lift:24
-%how_long%opening:-24 %how_long%question:18 %how_long%refuse:-18 %how_long%shift_it:-22 %how_long%start_again:25
-%leak:-92 %leave_me:-76 %leave_me%odometer:-21 %leave_me%on_way:57 %leave_me%opening:29 %leave_me%question:24
-%lift:82 %lift%on_way:-18 %lift%opening:21 %lift%start_again:22 %machine:276 %machine%message:36 %machine%phone:-21
-%machine%question:40 %machine%staff:27 %meaning:-119 %meaning%question:-33 %message%money:79 %message%phone:31
-%message%refuse:-32 %message%shift_it:32 %message%start_again:-85 %message%who:-22 %money:-135 %money%on_way:-57
-%money%refuse:-23 %money%staff:18 %money%who:60 %noise:-23 %noise%odometer:-26 %noise%question:-37 %noise%refuse:37
-%noise%start_again:40 %odometer%on_way:43 %odometer%question:-21 %odometer%refuse:-20 %odometer%shift_it:-29
-%odometer%staff:-26 %odometer%who:29 %on_way:-53 %on_way%opening:42 %on_way%place:37 %on_way%question:28
-%on_way%refuse:-45 %on_way%shift_it:-27 %opening:-216 %opening%question:-40 %opening%staff:-33 %pay_day:-22
-%pay_day%season:-20 %phone:-97 %phone%refuse:22 %phone%shift_it:29 %phone%staff:-44 %phone%start_again:19
-%phone%wrong_one:-51 %place:-137 %place%question:-27 %place%staff:-30 %question:-120 %question%refuse:-31
-%question%shift_it:-19 %question%staff:71 %question%start_again:50 %question%who:-45 %refuse:-92 %refuse%shift_it:90
-%refuse%staff:-51 %refuse%wrong_one:-31 %season:-29 %shake:-75 %shift_it:-87 %shift_it%staff:19 %smoke_smell:-76
-%staff:24 %staff%who:44 %start_again:-109 %thanks:-127 %who:-53 %wrong_one:-120 @?:159 @after_visit:-34 @car:-63
-@confirm:-51 @later:-46 @odometer:66 @offers:-32 @offers_:-22 @reading:-174 @time_:-18 @times:-93 @walk_in:-47 ^_$:37
-^_about:29 ^_after:-27 ^_ahora:-18 ^_am:25 ^_and:-57 ^_anda:-22 ^_ando:-25 ^_any:-34 ^_aqui:-18 ^_are:100 ^_at:-18
-^_ayuda:-28 ^_ballpark:-40 ^_been:-23 ^_buen:-18 ^_cant:-57 ^_car:-42 ^_como:37 ^_con:-22 ^_congratulations:51
-^_cost:-23 ^_cuanto:35 ^_de:-71 ^_dejeme:-27 ^_did:127 ^_do:-39 ^_el:-62 ^_en:22 ^_eres:37 ^_es:-95 ^_ese:-19
-^_eso:-24 ^_esta:-70 ^_estan:53 ^_estoy:20 ^_feliz:-24 ^_friday:34 ^_get:-34 ^_go:-28 ^_good:-30 ^_have:-24
-^_hello:-57 ^_help:-31 ^_hey:160 ^_hi:49 ^_hm:103 ^_hmm:65 ^_how:-33 ^_i:-90 ^_id:-24 ^_ill:-51 ^_info:-33 ^_is:141
-^_it:-37 ^_la:-61 ^_las:-19 ^_let:-18 ^_lo:-36 ^_lol:93 ^_los:35 ^_mande:56 ^_me:26 ^_might:-28 ^_my:-65 ^_need:-23
-^_neither:-21 ^_ni:-41 ^_no:-18 ^_nobody:-24 ^_not:-46 ^_olvide:37 ^_on:-22 ^_option:-18 ^_para:-49 ^_please:-22
-^_por:-32 ^_precio:-21 ^_price:-20 ^_puedo:-70 ^_que:68 ^_revoke:-26 ^_saturday:35 ^_son:-19 ^_sorry:46
-^_steering:-21 ^_still:-39 ^_su:119 ^_take:-34 ^_that:-20 ^_the:-33 ^_there:-59 ^_thursday:19 ^_tiene:-34 ^_tienen:55
-^_tire:-19 ^_trabajan:61 ^_trae:-25 ^_un:-23 ^_voy:31 ^_we:-19 ^_were:-24 ^_where:-25 ^_why:-66 ^_will:-24 ^_ya:-22
-^_yep:25 ^_yes:-28 ^_yo:-32 ^_you:-185 ^_youre:-18 a:-36 a__can:48 a__for:-37 a__from:29 a__noise:-24 a__of:22
-a__on:-43 a__person:24 a_bot:66 a_cruise:27 a_human:-38 a_real:24 a_robot:31 a_shuttle:29 abajo:-22 about_$:-18
-about_the:42 ac:36 aceite:31 aceptan:102 actually:46 address:-39 address_$:-43 after:-18 after_i:-18 again:55
-again_$:73 agendeme:-28 agua:-20 ahi:70 ahi_$:81 ahora_$:24 aire:58 aire_$:42 al:-54 algo:-21 alineacion:19 all:-66
-all_set:-25 already:-43 already_$:-18 also:44 am:41 am_$:-23 am__talking:29 amor:18 an:-39 and:-63 and__are:-56
-and__is:-18 and__my:21 and__you:64 and_can:45 and_do:40 and_you:-55 anda:-36 ando:-30 anoche:19 anoche_$:25 antes:-19
-any:-78 anymore:39 anymore_$:41 anything_$:61 appointment:-21 aqui_$:31 aqui_no:-19 are:42 are_$:-60 are__a:76
-are__guys:-41 are__on:-41 are__still:30 are_we:42 area:31 around:-20 arreglan:60 as:-43 as_i:27 asap:-42 asi:-54
-asi_$:-44 at:-26 at__you:27 at_all:66 at_is:24 at_k:-19 auto:61 away_$:-24 ayuda:-29 ayuda_$:-26 back_$:31
-ballpark:-41 ballpark_$:-40 bateria:-29 bateria_$:-22 be_the:18 be_there:-32 been:-22 before_$:23 bendiciones:-22
-bendiciones_$:-20 best:-21 best_$:-21 better:-19 bici:39 bien:-30 bien_$:-33 bike:28 bot:74 bot_$:53 both:-20
-brakes:-29 brand:52 bring:124 bring_my:59 btw:29 buen:-27 bus_stop:18 but:-29 buy:21 buzon:27 by:-85 by_the:-37
-call:-46 call_my:-60 can:121 can__bring:55 can__check:67 can__come:-32 can__do:-79 can__pick:24 can__send:55
-can__talk:-38 can_do:-22 can_my:144 can_we:-35 can_you:87 cant_do:-25 car_$:-41 car_is:-53 card:39 cards:29
-cards_$:29 care:-20 care_of:-19 carro:-43 carros:65 cars:33 cars_$:48 casa:39 celular_$:18 cerca:25
-change__appointment:31 change_my:18 charge:-59 charge_$:-24 charge_for:-31 checar:27 check_$:-21 check_my:47 choco:21
-cita:-64 cita_$:-28 click:57 closed:-19 cobran:-45 cobran_por:-23 coffee:19 como:19 company:-19 comprends:45
-comprends_pas:45 con:-54 con_mi:-30 con_ustedes:-18 congratulations:51 corner:22 cost:-40 cost_$:-29 could:37
-could__be:51 covered:-19 cruise:27 cuando_llegue:22 cuanto__y:47 da:-20 dan:113 day:-74 day_$:-71 de_la:26
-de_llantas:55 de_que:-36 de_su:-18 de_un:23 de_una:-28 dejar:24 dejeme:-27 del_carro:-21 descuento:-58 despues:-20
-dia:-77 dia_$:-38 dias_$:19 did:152 did__get:19 did_i:64 did_my:53 did_you:51 digo:-23 dijo:38 direccion:-18
-discount:-18 do:69 do_$:-74 do__charge:-34 do__close:-29 do__do:46 do__guys:76 do__have:82 do__keep:-27 do__know:-48
-do__need:37 do__open:-53 do__sell:68 do__take:119 do__use:40 do__work:20 do_friday:-29 do_i:-28 do_it:-53 do_my:-28
-do_the:-25 do_you:339 does:39 does_it:26 dog:49 domingo:-21 done_$:40 dont:-20 door:47 door_$:56 down:-39 down_$:-28
-drive:-26 driving:85 driving_with:80 drop:96 drop__car:36 drop__off:42 drop_it:66 drop_the:20 earlier:-27 early:-32
-early_$:-38 eh:50 el:18 el__se:-20 el__tienen:27 el__y:-21 el_aire:82 el_carro:-53 el_de:-20 el_mismo:-27
-el_viernes:-38 empty:29 en:-27 en_dos:22 en_este:29 end:-18 engine:-24 entendi:33 era:48 eres:44 es:-74 es_$:53
-es__y:27 es_de:-19 es_gratis:-32 es_usted:30 esa:-24 escribo:70 ese:-39 eso_$:-27 eso_y:27 espanol:18 espera:55
-esperar:-51 esperar_$:-36 esposa:-24 esta:-35 estamos:-21 estan:48 este:38 este__no:26 estoy_de:-26 estoy_en:-32
-estoy_manejando:87 exactly:-20 factura:79 favor:-27 favor_$:-24 feels:-21 feliz:-24 fell:41 fin:-27 find_a:28
-finish:-33 first:-23 first_$:-21 fix:18 floor:24 for_$:-38 for_me:19 for_my:-20 for_the:35 four:-39 free:-39
-free_$:-30 frenos:-50 frenos_$:-45 friday_$:-40 friday_and:18 from:29 fue_el:42 fuga:-24 game:89 gano:25 get:-41
-get__a:-43 get_a:24 get_me:-31 get_my:-22 give:-25 give_me:-18 going:-52 going_on:-35 gone:-26 good:-23 good__you:18
-got:-33 gratis:-35 gratis_$:-32 grave:-18 gustaria:-19 gusto:20 guys_$:-31 guys_do:75 guys_open:-18 hablan:74
-hablar_con:-25 hablo:-19 hace:-18 hace_falta:25 hacen:103 had:-20 happy:-20 has:-21 have:-26 have__a:19
-have__wrong:-21 have_a:48 have_loaners:26 have_my:-18 have_the:-28 have_to:-34 he:-23 hello:-57 help:-22 help_$:-30
-her:-19 here:63 here_$:50 hey:160 hi:49 hijo:36 hit:-23 hitch:33 hm:103 hmm:65 home:49 horario:-21 how:-38 how__i:-20
-how__is:25 how__you:-42 how_do:-59 how_long:38 hoy:24 i__a:30 i__all:-25 i__have:-23 i__in:-19 i__it:-24 i__my:72
-i__need:-19 i__off:28 i__that:21 i__there:-21 i__to:98 i_am:42 i_bring:46 i_can:-44 i_cant:68 i_come:-39 i_do:-53
-i_drop:38 i_know:-50 i_leave:45 i_mean:43 i_need:103 i_speak:-29 i_talk:-38 i_talking:29 id:-29 idea:41 if:-48
-ill:-67 ill_take:-23 im:-38 im__a:41 im__with:79 im_driving:84 im_good:-22 im_in:25 in:-30 in_$:-24 in__waiting:26
-in_a:72 in_my:-20 info:-48 info_$:-47 ingles:59 into:44 into_the:48 invoice:75 invoice_$:78 is:57 is_$:48 is__a:27
-is__about:-19 is__and:-20 is__car:99 is__really:-23 is__the:107 is_a:-72 is_it:-60 is_making:-30 is_my:187 is_on:55
-is_the:61 is_there:69 is_this:-52 is_too:-22 it:-120 it_$:-44 it__for:23 it__me:28 it__under:-19 it_a:-18 it_again:79
-it_now:-22 it_off:37 jaja:53 jaja_$:40 jajaja:46 je:126 je__comprends:45 je_ne:87 juego:54 just:-53 k_$:-21 keep:-22
-key:27 key_$:28 knock:38 know:-67 know_you:-53 la:-30 la__de:21 la__en:25 la__es:34 la_bici:30 la_casa:22 la_cita:-34
-la_factura:79 la_llanta:-18 labor:-25 labor_$:-18 las:-48 las_llantas:-23 last_night:31 late:-34 later:29 later_$:38
-le:-78 le__a:-26 le__una:21 leave:34 les:-32 let:-29 let_me:-18 lets:-19 light:-47 light__on:-20 light_is:-24
-like:-38 list:-33 list_$:-29 little:20 llanta:-25 llantas:62 llantas_$:-29 llegue:34 llegue_a:23 llevar:72
-llevar__mi:25 llevar_a:24 llevarlo_$:-26 lo:-165 lo__a:-28 lo__mi:-20 lo__no:20 loaners:26 loaners_$:26 location:-66
-location_$:-27 lol:98 lol_$:78 lol_no:33 long:26 long_is:29 luego:28 luego_$:63 lugar:-45 luz:-20 machine:32
-making:-37 making_a:-22 mal:-33 mal_$:-21 manana:-25 mandan:98 mande:48 manden:-27 manejando:38 maquina:47 marca:42
-mas:-26 mas_$:-22 mas_tarde:31 may:33 me:-140 me_$:-20 me__el:75 me__la:18 me_a:-51 me_again:-28 me_fue:44
-me_gustaria:-19 me_off:-30 me_up:20 mean:27 mean_$:43 mecanico:-19 mecanico_$:-23 meeting:46 mejor:-19 mensaje:72
-mensajes:-64 mensajes_$:-46 message:96 message_$:48 message_me:-37 messages:-33 messages_$:-26 mi:19 mi_$:-18
-mi__choco:22 mi__no:25 mi_cita:-20 mi_esposa:-24 mi_hijo:38 might:-28 mijo:25 mil:-35 millas:-20 millas_$:-18 mis:32
-mom:76 monday_$:-18 more:-42 morning:-18 motor:-18 move:-19 mucho:-43 must:-22 muy:-53 my:51 my__go:56 my__oil:28
-my__says:-31 my__will:-19 my_car:38 my_number:-48 my_old:18 my_own:44 my_phone:30 my_son:31 my_spare:26 nadie:-18
-name:-26 nao:78 ne:87 ne__pas:87 ne_comprends:45 near:22 need__bring:87 need__change:38 need_that:-33 need_to:104
-neither:-21 next:-26 ni:-71 night:63 night_$:38 ninos:23 ninos_$:29 no_$:-56 no__at:67 no__here:-28 no__you:31
-no_estoy:29 no_idea:68 no_noise:67 no_puedo:21 no_thanks:23 nobody:-30 noise_$:-34 noise__all:68 noise_at:68
-nomas:-30 non:37 north:-42 not:-24 not__me:-39 not_be:51 now:-53 now_$:-34 number:-36 number_$:-40 numero:-29
-ocupo:23 of_my:42 off:23 off_my:29 off_the:38 off_your:-23 office:73 office_$:26 oi:42 oil:70 oil_$:30 ok_$:24
-olvide:37 on:-22 on_$:-19 on__th:55 on__the:45 on_my:-42 one:-18 one_$:-24 open:-97 out_$:-30 out__the:49 out_of:48
-over:-33 own:41 own_oil:28 oye:74 pagar:29 paperwork:46 paperwork_$:46 para_cuando:-28 para_el:-26 partes:61
-partes_$:62 parts:31 pas:100 pasa:-19 pass_$:-18 perdon:19 pero_no:20 person_$:-21 phone_$:25 pick:20 pick__up:24
-please:-31 please_$:-42 por:-73 por_favor:-21 precio:-39 precio_$:-27 price:-87 price_$:-22 puede_$:-26 puedo__a:25
-puedo_llevar:55 pues_$:-19 put:19 put_on:37 que_$:189 que__de:38 que_es:-34 que_tiene:-29 quick:-28 quienes:-21
-quienes_son:-21 quieren:-18 quote:-23 radio:22 rato:-24 read:26 ready:29 ready_$:39 real_person:18 really:-91
-recibo:61 replaced:-24 reply:69 report:34 respondo:56 restart:-20 revisar:-19 revoke:-26 revoke_$:-22 right:47
-right_now:59 ring:-48 ring_me:-39 robot:79 robot_$:71 room:31 room_$:50 rough:-20 sabado_$:-25 sabe:24 saben:48
-sala:73 sali:19 same:-34 same_day:-45 saturday:23 say_$:20 says:-38 schedule:-26 se:-67 se__fue:43 se_lo:-21 se_me:35
-second:-20 see:31 see_you:18 sell:74 send:43 send__the:18 service:22 set:-50 shop:-50 shuttle:26 shuttle_$:32 si:-29
-si_$:-18 si_el:20 si_lo:-21 si_pero:-23 si_puedo:29 side:-49 side_$:-40 siento:19 sigo:-25 snow:56 so:-35 sold:-34
-somewhere:21 son:-37 son_$:-29 sorry:20 sorry_i:70 soy:-19 spare:26 speak:-42 speak_to:-22 speak_with:-19
-squeaking:43 st:-20 st_$:-40 station:29 steering:-26 still:20 still_good:27 stop:-29 street:-24 street_$:-20 su:118
-suena:-20 sure__you:20 t:-26 take:30 take__off:-41 take_me:-27 take_my:-26 talk__a:-42 talk_to:-54 talking:25
-talking_to:29 taller:-25 tambien:70 tambien_$:42 tan:-20 tanto:-18 tarde_$:33 tarjeta:58 tax:-18 te:70 te__luego:69
-tech:-36 terrible:-19 text:26 texting:-28 texting_me:-19 textos:-21 textos_$:-18 texts:-28 th_$:27 than:-23 thank:-30
-thank_you:-30 thanks:19 that:-96 that_$:-38 that_is:-26 the_$:34 the__before:27 the__for:-21 the__in:-27 the__is:-18
-the__last:40 the__off:34 the__on:32 the__side:-41 the_address:-24 the_best:-20 the_door:56 the_messages:-22
-the_office:41 the_th:28 the_truck:-18 the_trunk:26 the_waiting:43 the_wrong:-29 them:-21 then:-37 then_$:-25 there:23
-there_$:49 there__a:-35 there_is:-68 these:-28 thing:-22 this:-59 this__the:-19 this_a:71 this_about:-19 this_is:-26
-through:39 through_$:54 thurs:-23 thursday_$:-29 tiene:-84 tiene_$:-18 tienen:115 tienen_$:-24 tienen__de:82
-tienen__el:-37 time:-28 time_$:-52 time__it:81 time__you:-53 time_do:-52 tio:29 tirando:-22 tire:-33 tires_$:-31
-to:-39 to__a:-18 to__in:29 to__it:-30 to__the:19 to__this:-20 to_a:-24 to_bring:85 to_change:36 to_do:-41
-to_drive:-24 to_my:-25 to_the:-20 today:-31 today_$:-28 todo:-34 too:31 too_$:73 too_early:-22 took:-22 tortillas:56
-tow:57 tow_hitch:33 trabajan:53 trabajando:-23 trailer:26 transmision:-20 trip:70 truck:-33 trunk:26 tu:18 turned:55
-typing:19 under:-31 up:-79 up_$:-34 urgent_$:-24 urgente:-19 us:-20 use:60 used:40 ustedes:23 ustedes_$:-49
-vacaciones:-25 venden:127 vendi:-27 verdad_$:21 vida:20 viene:-19 viernes:-34 viernes_$:-35 voice:27 wait:-26
-waiting:40 waiting_room:36 warranty:33 was__again:82 was_it:81 way:-19 we_do:-25 week:-21 week_$:-27 well:28
-well_$:28 went:-29 were:-30 what_$:53 what__are:-18 what__do:-40 what__is:26 what__this:-19 what__you:-94
-what_did:-49 what_do:-38 what_is:-32 what_time:103 wheel:-23 when:-27 when__you:-27 when_do:-27 where:-19
-where__you:-32 where_are:-30 which:-19 while:21 who__this:-24 who__you:-34 who_are:-33 why:-69 why_$:-28 why__you:-49
-why_do:-49 wife:-27 wife__it:35 wife_says:-19 wifi:192 wifi_$:113 will__it:-36 will__there:-18 will_do:-20 window:72
-windows_$:18 wipers:60 with_my:-19 with_the:-22 won:79 work:-29 work_$:-20 work_on:30 worn:-22 would:-19 wrong:-50
-wrong_person:-18 y_$:-21 y__es:-18 y__que:24 y_eso:33 ya:-70 ya_$:-23 ya__mi:60 ya_esta:39 ya_lo:-20 yeah:-18 yep:24
-yep__you:19 yes:-24 yes_$:-32 yes__it:-19 yes__you:56 yes_and:26 yes_do:56 yes_i:-23 yo:-48 you:64 you_$:-87
-you__a:139 you__and:32 you__bot:41 you__do:74 you__for:-20 you__have:-31 you__it:-26 you__me:-37 you__on:60
-you__open:-19 you__that:-24 you__the:24 you__today:-23 you__what:-19 you_a:88 you_are:-52 you_call:-64 you_can:-29
-you_charge:-34 you_check:77 you_close:-30 you_have:79 you_keep:-27 you_need:-34 you_on:-44 you_open:-72 you_pick:24
-you_put:34 you_sell:80 you_send:55 you_still:-19 you_take:91 you_text:33 you_there:57 you_work:20 your:66 your__is:68
-your_message:28 youre:-24
+#abaj:21 #aben:52 #abla:30 #ablo:-18 #abor:-19 #acac:-19 #acce:26 #aced:-28 #acei:22 #acen:110 #acep:110 #ache:21
+#achi:43 #actu:86 #adas:27 #addr:-37 #aded:20 #adel:-20 #adio:18 #ador:89 #adre:21 #afte:-19 #agai:35 #agen:37
+#ages:-33 #agos:28 #agua:-44 #ague:34 #ahor:-19 #aigo:-20 #aila:23 #aile:50 #aire:47 #aiti:29 #ajaj:53 #ajan:38
+#ajes:-55 #akes:-48 #alam:26 #alan:36 #aler:-18 #algo:-37 #algu:25 #alia:23 #alin:18 #alki:22 #alle:-47 #allo:20
+#allp:-42 #ally:-47 #alre:-34 #also:61 #alud:-19 #amag:-18 #amat:29 #ambi:37 #amen:-21 #amor:27 #amos:-34 #anas:43
+#ance:-18 #anci:20 #anda:30 #ando:-59 #anej:47 #anks:18 #anne:-18 #anoc:22 #anol:26 #anos:47 #ansm:22 #ante:-34
+#anti:45 #anty:27 #anym:28 #anyo:27 #anza:18 #aper:20 #appo:-19 #aqui:57 #aran:48 #ards:50 #area:19 #aren:-21
+#arge:-43 #arje:66 #arle:44 #arli:-27 #arly:-34 #arme:-56 #aron:-51 #arou:-22 #arra:29 #arre:19 #arro:23 #arse:25
+#arti:75 #arts:24 #asap:-21 #aseg:47 #asse:25 #asta:-28 #aste:46 #atan:55 #atch:-36 #ater:35 #athr:18 #atic:65
+#atio:20 #atis:-39 #ativ:-29 #ator:-33 #atra:-26 #atul:50 #auto:134 #aves:19 #avia:22 #avin:-19 #baja:26 #ball:-46
+#band:-23 #bano:57 #bath:18 #been:-18 #befo:-20 #bend:-18 #best:-19 #bici:38 #bien:68 #bike:48 #blan:67 #blar:-26
+#bles:-29 #bloc:38 #body:-28 #bonj:73 #brak:-32 #brig:59 #brin:102 #bscr:-21 #cade:25 #cafe:26 #call:-42 #camb:-63
+#came:-33 #cant:20 #canz:-20 #card:79 #care:-18 #carr:28 #cars:41 #cart:19 #casa:40 #cash:29 #cati:-40 #ceit:22
+#cell:-18 #cept:111 #cerc:33 #chai:26 #char:-52 #ched:-21 #cher:26 #ches:19 #chin:25 #cial:-28 #cibe:18 #cibo:46
+#cita:-49 #cked:59 #cker:-19 #ckin:-20 #ckup:-22 #clai:21 #clea:28 #cles:28 #clic:75 #clim:25 #clos:-32 #cobr:-48
+#code:53 #coff:20 #coma:31 #comp:69 #cong:58 #cont:29 #corn:32 #cost:-60 #coul:18 #cred:92 #crui:23 #cted:18 #ctic:20
+#ctio:-21 #ctri:46 #ctua:28 #ctur:78 #cuan:21 #cuar:-18 #cuen:-49 #cupo:30 #curr:43 #cycl:42 #dama:-18 #dame:-19
+#davi:22 #days:-44 #ddre:-37 #deal:-21 #deja:29 #deje:-42 #dele:-25 #deli:40 #deme:-33 #depo:38 #desc:-57 #deta:27
+#didn:-18 #dies:34 #digo:48 #dijo:26 #dimo:-18 #dire:-48 #disp:30 #dist:57 #dito:76 #does:34 #domi:-28 #dond:45
+#dont:-25 #door:40 #dora:34 #dore:39 #down:-43 #dres:-48 #driv:22 #drop:75 #dshi:20 #dule:-27 #dura:23 #eaci:27
+#eage:-20 #eaki:21 #eall:-85 #earl:-63 #ease:-34 #eats:31 #eave:48 #eces:-53 #eche:19 #echi:-18 #ecia:-60 #ecib:65
+#ecio:-58 #ecoj:21 #ecte:19 #ectr:46 #edal:-19 #edes:42 #edit:86 #edul:-27 #eels:-22 #eeri:-27 #eeti:36 #efie:-21
+#efor:-20 #egla:47 #egue:24 #egui:-38 #egur:45 #eite:22 #eith:-34 #ejan:63 #ejar:33 #ejem:-21 #elan:-26 #elec:66
+#eliv:42 #ello:-59 #else:-20 #emai:58 #eman:-25 #emas:-18 #empr:-44 #empt:27 #ende:79 #endi:-38 #endo:33 #ends:33
+#enen:107 #engi:-25 #engl:21 #enme:-59 #enos:-37 #ente:23 #enti:-29 #entl:40 #ento:-31 #ents:22 #epai:28 #epla:-23
+#eply:57 #epos:36 #epta:119 #eran:-21 #erar:-48 #erca:33 #ered:28 #erem:18 #eren:-37 #eres:24 #eria:24 #erin:-24
+#erio:-19 #erlo:-20 #erne:-18 #erst:26 #erti:39 #erwo:35 #escr:35 #escu:-48 #esda:-18 #esel:31 #espa:29 #espe:-30
+#espo:37 #essa:41 #esta:35 #este:20 #esto:-25 #etai:28 #eter:-34 #ethe:20 #etin:33 #evar:70 #even:-20 #ever:-75
+#evis:29 #evok:-22 #exam:46 #expl:-18 #exti:-26 #exto:-20 #exts:-23 #fact:67 #feel:-19 #fell:36 #ffee:20 #ffic:47
+#ffle:26 #fica:20 #fice:56 #fier:-25 #fina:21 #fini:-37 #firs:-24 #floo:18 #fore:-33 #forg:-19 #foto:39 #four:-26
+#free:-37 #fren:-66 #from:20 #fter:-19 #gado:66 #gain:35 #gale:-20 #game:58 #gana:50 #gano:30 #gara:37 #gato:21
+#gend:-47 #gent:-20 #gift:51 #gine:-25 #glan:51 #glas:39 #gles:78 #glis:21 #goin:-25 #good:-18 #grab:21 #grad:-20
+#grea:-25 #grua:46 #gual:-22 #guar:53 #guie:30 #guir:-38 #gura:47 #habl:18 #hace:74 #haha:57 #hair:19 #half:18
+#hanc:-21 #hank:-21 #harg:-49 #head:-27 #hedu:-27 #hell:-49 #help:-18 #here:84 #hese:-30 #hiel:32 #hijo:27 #hile:22
+#hina:-18 #hine:36 #hitc:42 #hole:-19 #home:28 #hora:-39 #hous:-22 #hroo:18 #hrou:27 #hurs:-41 #husb:-22 #hutt:33
+#iado:20 #iben:18 #ible:-23 #icat:23 #icku:-22 #icos:48 #ictu:20 #idad:19 #idea:25 #ider:24 #idnt:-18 #ieja:20
+#ield:27 #iemp:-24 #iend:23 #iere:-21 #iero:-27 #iese:34 #ieza:33 #ific:26 #ight:-29 #igua:-26 #ilea:-18 #ilen:20
+#iler:34 #illa:32 #imag:123 #imat:-20 #imos:-20 #impi:40 #indo:57 #inds:19 #inea:29 #ines:24 #info:-39 #ingl:68
+#ingo:-34 #inis:-34 #inne:53 #insp:33 #inst:34 #intm:-18 #into:32 #invo:47 #ione:39 #ions:66 #ious:-28 #iper:46
+#ippe:-22 #irec:-47 #irin:77 #irst:-24 #irve:33 #isan:70 #isar:-18 #isit:-23 #iste:36 #itch:29 #ithe:-34 #itin:26
+#itte:20 #iver:35 #ivin:51 #jaja:138 #jeje:53 #jeme:-19 #jeta:66 #jueg:61 #just:-47 #keep:-27 #knoc:21 #know:-64
+#labo:-19 #laim:21 #lain:-24 #lass:27 #last:-19 #lati:45 #lava:26 #lave:46 #lcan:-20 #ldnt:-21 #lean:30 #leas:-22
+#leav:39 #lect:66 #lego:21 #legu:22 #lenc:21 #lent:29 #lers:29 #less:-31 #leva:55 #lick:26 #lien:-26 #lier:-24
+#ligh:-46 #like:-38 #limp:35 #line:19 #link:32 #list:-52 #live:22 #lkin:22 #llam:-40 #llan:29 #llas:23 #llav:47
+#lleg:38 #ller:-21 #llev:52 #llpa:-42 #loan:22 #loca:-60 #lock:44 #loor:23 #lose:-31 #love:18 #lowe:26 #lpar:-42
+#lrea:-34 #lueg:24 #luga:-38 #lvid:20 #mach:37 #madr:27 #mage:105 #mail:54 #maki:-19 #male:18 #mana:-52 #mand:82
+#mane:28 #maqu:42 #marm:-21 #mart:-23 #mati:61 #mayo:-20 #mbia:-22 #mbie:80 #mbio:-21 #mbre:23 #meet:41 #memb:20
+#mess:49 #mete:-19 #mewh:19 #mien:18 #migh:-20 #mijo:26 #mile:-30 #mill:-30 #mind:-24 #ming:-47 #misi:27 #miss:-21
+#moni:24 #morn:-19 #moto:75 #move:-34 #mpan:-19 #mpia:41 #mple:43 #mpty:28 #mput:30 #much:-53 #must:-24 #nada:-22
+#name:-35 #nanc:22 #nced:20 #ncel:-26 #ncon:-18 #ndan:80 #nday:-28 #ndem:-22 #nden:96 #nder:-33 #ndin:-18 #ndow:64
+#ndsh:20 #neac:27 #nece:-44 #neit:-21 #neja:58 #neve:-20 #ngin:-24 #ngla:79 #ngle:68 #ngli:21 #ngra:56 #nigh:29
+#ning:-42 #nino:21 #nion:32 #nish:-46 #njou:73 #nner:36 #nobo:-24 #nock:21 #noma:-28 #nort:-21 #noti:21 #nsmi:22
+#nsor:20 #nspe:33 #nsta:18 #nste:20 #ntas:59 #nter:-23 #ntes:30 #ntia:38 #ntly:40 #ntme:-18 #ntra:46 #nuev:-35
+#numb:-40 #nvoi:48 #nymo:28 #oane:22 #obod:-24 #obot:83 #obra:-41 #obri:46 #ocat:-67 #ocke:48 #ocup:24 #odav:22
+#oday:-42 #odri:18 #offe:32 #offi:56 #oger:-19 #oice:66 #oing:-26 #oint:-26 #okin:-20 #olar:20 #omad:33 #omas:-30
+#omat:100 #ombr:22 #omer:32 #omet:-19 #omew:19 #omin:-39 #ompl:-23 #ompr:70 #ompu:28 #onde:60 #ondo:49 #onen:51
+#ongr:56 #onit:21 #onjo:72 #only:-19 #ontr:55 #ooki:-19 #oone:-21 #open:-108 #orar:-20 #orcy:27 #ores:51 #orio:-21
+#orki:22 #orma:-23 #orne:19 #orni:-19 #orra:26 #orre:-23 #orse:-19 #orth:-24 #orti:40 #oses:19 #osit:35 #ossi:-20
+#otal:-20 #otif:18 #otor:33 #otro:-19 #ouch:25 #ound:-43 #oung:22 #oure:-27 #ours:-18 #oved:18 #over:-65 #owed:29
+#pack:42 #paga:25 #pago:26 #pair:20 #pano:26 #pape:37 #park:-37 #part:159 #peak:-36 #pecc:18 #peci:-45 #peda:-19
+#pera:-24 #perr:35 #pers:71 #perw:35 #peso:29 #pict:20 #piez:33 #pint:19 #plai:-23 #plan:-19 #poin:-24 #pond:53
+#pone:48 #pong:-19 #pons:25 #pose:25 #posi:28 #pped:-27 #ppoi:-19 #ppos:26 #prac:20 #prec:-48 #pref:-25 #pres:26
+#pric:-89 #prin:-29 #prop:20 #ptan:134 #pued:26 #puer:29 #pull:-19 #quea:22 #qued:-33 #ques:26 #quic:-25 #quie:-22
+#quin:42 #quit:-32 #quot:-25 #raba:38 #ract:23 #rado:-18 #raff:19 #rail:58 #rain:-36 #raja:19 #rake:-32 #rame:-37
+#rano:-25 #rant:70 #ranz:37 #rapi:-19 #rari:-22 #raro:-31 #rata:40 #rati:-45 #rato:-30 #ratu:45 #rcar:-21 #rcyc:27
+#rdan:25 #read:18 #real:-84 #rece:18 #rect:-28 #refi:-21 #rega:20 #regl:40 #remi:51 #reno:-46 #rent:63 #repa:32
+#repl:45 #resp:70 #ress:-44 #resu:-18 #revi:36 #revo:-22 #rgen:-30 #rger:28 #ribe:-24 #ribo:52 #rice:-90 #rico:34
+#riga:49 #righ:23 #ring:94 #rios:37 #riou:-25 #ripp:-24 #rive:-38 #rivi:65 #rjet:66 #rkin:33 #rlie:-27 #rman:19
+#rned:33 #rner:19 #rnin:-25 #robo:83 #rong:-36 #ront:-19 #room:54 #ropi:22 #roun:-35 #rran:50 #rreg:31 #rren:32
+#rrit:24 #rros:91 #rtes:32 #rtil:50 #ruck:-34 #ruis:23 #runk:26 #rwor:35 #sabe:57 #saca:-31 #sada:39 #sage:71
+#sala:99 #sale:21 #sali:-18 #salu:-19 #same:-19 #says:-36 #sban:-22 #sche:-27 #scue:-46 #sday:-28 #self:-19 #sell:63
+#sena:20 #send:52 #seri:-44 #shie:19 #shop:-51 #sibl:-27 #side:-23 #sigo:-22 #sile:20 #sing:-18 #sirv:33 #smis:22
+#snow:57 #sold:-28 #sona:19 #soon:-31 #spac:-21 #span:49 #spar:21 #spea:-36 #spon:88 #spos:-23 #spri:-22 #ssag:58
+#ssed:-29 #sses:36 #ssib:-18 #stal:20 #stan:44 #star:-46 #stee:-27 #stic:-27 #stil:21 #stim:-32 #stop:-64 #stre:-35
+#stri:-20 #subs:-21 #supp:34 #tail:36 #take:21 #tala:20 #talk:31 #tall:-33 #tamb:100 #tand:18 #tant:-22 #tard:-25
+#tarj:66 #tati:18 #tead:20 #tede:42 #teer:-27 #temp:-38 #tend:39 #tera:-25 #teri:27 #text:-69 #than:-41 #that:-61
+#thes:-31 #thin:-30 #this:-34 #thro:43 #thur:-32 #tica:22 #tice:23 #tico:23 #tido:66 #tiem:-18 #tien:30 #tifi:40
+#till:53 #tima:-35 #time:-44 #tint:23 #tire:-26 #tive:-30 #tmen:-18 #toda:-26 #todo:-29 #toma:97 #took:-20 #torc:27
+#tore:30 #tort:57 #tota:-20 #trab:28 #trai:43 #trat:40 #tree:-26 #tric:46 #trip:41 #truc:-38 #trun:27 #tter:-23
+#ttle:39 #tual:25 #tula:50 #tura:81 #turb:59 #ture:18 #turn:31 #uali:21 #uall:37 #uard:47 #ubre:18 #ubsc:-21
+#ucho:-42 #ueak:28 #ueda:-23 #uede:24 #uego:74 #uena:-22 #uent:-53 #uera:18 #uerc:19 #uest:26 #ueva:-22 #ugar:-38
+#ught:-19 #uick:-25 #uien:22 #uina:38 #uise:22 #ulat:50 #uldn:-21 #umbe:-40 #umbr:18 #unda:-20 #unde:-36 #unge:21
+#unio:50 #uote:-25 #uppo:26 #uran:58 #urge:-20 #urne:34 #urre:42 #usad:51 #usan:44 #usba:-22 #used:39 #uste:35
+#utom:94 #uttl:33 #vend:115 #veng:32 #vere:19 #vert:31 #very:-29 #vibr:-24 #vien:-21 #ving:24 #visa:47 #visi:-43
+#voic:67 #voke:-22 #vuel:-19 #walk:22 #want:29 #ward:-19 #warr:27 #weat:28 #week:-22 #well:23 #were:-26 #when:-39
+#whil:22 #wife:-30 #wifi:177 #wind:84 #wipe:37 #word:38 #work:30 #wors:-19 #wron:-36 #xtin:-25 #xtos:-18 #ycle:37
+#ymen:44 #ymor:28 #your:29 %again_later:-88 %again_later%agree:-19 %again_later%car:-36 %again_later%car_part:28
+%again_later%family:-21 %again_later%lift:-53 %again_later%message:-24 %again_later%money:-19 %again_later%noise:24
+%again_later%on_way:25 %again_later%pay_day:-40 %again_later%phone:39 %again_later%place:-19 %again_later%staff:57
+%again_later%start_again:60 %again_later%wrong_one:18 %agree:-75 %agree%bring:23 %agree%call_off:48 %agree%car:42
+%agree%car_part:36 %agree%elsewhere:18 %agree%fails:18 %agree%family:49 %agree%how_long:31 %agree%lift:46
+%agree%meaning:26 %agree%message:-18 %agree%money:103 %agree%noise:-36 %agree%pay_day:62 %agree%question:-53
+%agree%thanks:-28 %away:-33 %away%bring:-19 %away%lift:-18 %away%message:32 %away%odometer:-19 %away%on_way:-26
+%away%phone:32 %away%shift_it:-18 %away%staff:65 %away%start_again:18 %bad:-145 %bad%car_part:-29 %bad%do_it:-18
+%bad%staff:-34 %bad%who:30 %bring:-43 %bring%busy:-36 %bring%call_off:24 %bring%car_part:34 %bring%do_it:18
+%bring%elsewhere:39 %bring%fails:19 %bring%family:86 %bring%leave_me:-51 %bring%money:25 %bring%odometer:38
+%bring%opening:34 %bring%question:31 %bring%refuse:65 %bring%season:19 %bring%shift_it:53 %bring%who:26
+%bring%wrong_one:28 %busy:-50 %busy%phone:27 %busy%question:19 %busy%shift_it:27 %call_off:-26 %call_off%do_it:-39
+%call_off%elsewhere:32 %call_off%fails:35 %call_off%family:-19 %call_off%machine:22 %call_off%money:57
+%call_off%odometer:76 %call_off%on_way:-25 %call_off%phone:23 %call_off%place:28 %call_off%question:18
+%call_off%refuse:-28 %call_off%season:-19 %call_off%shift_it:21 %call_off%start_again:-44 %call_off%thanks:54
+%call_off%who:32 %car%car_part:-44 %car%do_it:23 %car%family:-37 %car%noise:-37 %car%on_way:-21 %car%phone:23
+%car%place:29 %car%question:38 %car%refuse:-60 %car%shift_it:-28 %car%staff:59 %car_part:-31 %car_part%fails:-79
+%car_part%leak:-31 %car_part%lift:24 %car_part%machine:-23 %car_part%money:-43 %car_part%noise:-26
+%car_part%on_way:-44 %car_part%pay_day:48 %car_part%phone:59 %car_part%place:-32 %car_part%season:36
+%car_part%shake:-28 %car_part%shift_it:46 %car_part%staff:29 %car_part%start_again:23 %do_it:-58 %do_it%family:-63
+%do_it%leak:-18 %do_it%leave_me:28 %do_it%lift:-18 %do_it%money:29 %do_it%odometer:-26 %do_it%on_way:33
+%do_it%question:-31 %do_it%refuse:29 %do_it%season:30 %do_it%staff:62 %do_it%who:25 %doubt:-36 %doubt%family:20
+%elsewhere:-63 %elsewhere%family:-19 %elsewhere%message:-18 %elsewhere%money:29 %elsewhere%on_way:27
+%elsewhere%phone:-19 %elsewhere%place:-32 %elsewhere%who:47 %elsewhere%wrong_one:20 %fails:-33 %fails%message:20
+%fails%odometer:-24 %fails%place:37 %fails%question:36 %fails%staff:30 %family:55 %family%message:31
+%family%on_way:-25 %family%phone:-26 %family%question:47 %family%shift_it:71 %family%who:-34 %gone_car:-38
+%gone_car%question:33 %gone_car%refuse:37 %gone_car%wrong_one:25 %how_long:-134 %how_long%money:24 %how_long%place:23
+%how_long%question:57 %how_long%shift_it:-25 %how_long%start_again:38 %leak:-69 %leave_me:-65 %leave_me%lift:38
+%leave_me%on_way:56 %leave_me%opening:18 %lift:87 %lift%on_way:-25 %lift%place:28 %lift%wrong_one:20 %machine:256
+%machine%message:24 %machine%phone:-21 %machine%question:29 %machine%staff:24 %meaning:-91 %meaning%money:24
+%meaning%question:-19 %message%money:59 %message%phone:22 %message%place:19 %message%shift_it:31
+%message%start_again:-67 %message%who:-20 %money:-129 %money%on_way:-32 %money%who:65 %noise%odometer:-19
+%noise%question:-32 %noise%refuse:24 %noise%start_again:27 %odometer%on_way:36 %odometer%shift_it:-20
+%odometer%staff:-37 %odometer%who:24 %on_way:-49 %on_way%opening:53 %on_way%place:56 %on_way%question:37
+%on_way%refuse:-18 %on_way%staff:18 %opening:-188 %opening%question:-28 %opening%staff:-37 %pay_day%question:-23
+%pay_day%season:-21 %phone:-78 %phone%question:23 %phone%refuse:25 %phone%staff:-72 %phone%wrong_one:-50 %place:-102
+%place%wrong_one:25 %question:-117 %question%refuse:-37 %question%shift_it:-22 %question%staff:53
+%question%start_again:34 %question%who:-22 %refuse:-64 %refuse%shift_it:82 %refuse%staff:-26 %refuse%thanks:23
+%refuse%wrong_one:-28 %season:-36 %shake:-71 %shift_it:-71 %shift_it%staff:23 %smoke_smell:-63 %staff:21
+%staff%start_again:18 %staff%who:39 %staff%wrong_one:23 %start_again:-62 %thanks:-126 %who:-45 %wrong_one:-85 @?:205
+@car:-40 @confirm:-25 @nothing:31 @odometer:57 @offers:-36 @reading:-142 @time:29 @time_:-21 @times:-70
+@walk_in_will_do:-28 ^_$:32 ^_about:19 ^_abren:-21 ^_aceptan:68 ^_actually:27 ^_after:-19 ^_am:22 ^_and:-56
+^_ando:-21 ^_any:-31 ^_are:87 ^_asap:-18 ^_ayuda:-23 ^_ballpark:-39 ^_cant:-40 ^_car:-41 ^_cobran:-33 ^_como:22
+^_congratulations:50 ^_cost:-28 ^_cuanto:54 ^_de:-71 ^_dejeme:-19 ^_did:97 ^_do:-40 ^_does:24 ^_el:-21 ^_en:20
+^_eres:42 ^_es:-107 ^_ese:-18 ^_eso:-22 ^_esta:-57 ^_estan:37 ^_estoy:23 ^_free:-18 ^_friday:35 ^_get:-27 ^_go:-19
+^_good:-22 ^_have:-25 ^_hay:-29 ^_hello:-49 ^_help:-24 ^_hey:118 ^_hi:34 ^_hm:81 ^_hmm:49 ^_how:-40 ^_i:-107 ^_id:-19
+^_ill:-40 ^_im:21 ^_info:-27 ^_is:74 ^_it:-46 ^_la:-60 ^_lo:-47 ^_lol:80 ^_los:23 ^_mande:49 ^_me:-25 ^_mi:-19
+^_mom:23 ^_my:-48 ^_neither:-21 ^_ni:-27 ^_not:-42 ^_olvide:29 ^_on:-21 ^_out:25 ^_oye:48 ^_para:-44 ^_por:-22
+^_precio:-27 ^_price:-28 ^_puedo:-59 ^_que:67 ^_revoke:-21 ^_saturday:25 ^_se:-26 ^_sorry:25 ^_steering:-26
+^_still:-44 ^_su:94 ^_take:-27 ^_that:-27 ^_the:-42 ^_there:-55 ^_this:-18 ^_tiene:-29 ^_tienen:62 ^_trabajan:40
+^_trae:-28 ^_voy:27 ^_want:25 ^_we:-22 ^_wed:20 ^_what:34 ^_when:-18 ^_where:-22 ^_who:-20 ^_why:-70 ^_will:-41
+^_wipers:36 ^_y:-38 ^_ya:-27 ^_yep:20 ^_yo:-27 ^_you:-180 a:-35 a__can:31 a__card:28 a__for:-28 a__from:19 a__of:33
+a__on:-38 a_bot:63 a_charge:-24 a_cruise:23 a_human:-38 a_la:-19 a_que:22 a_real:19 a_robot:29 a_shuttle:28 a_tow:21
+about_the:25 ac:31 aceite:25 aceptan:129 aceptan_tarjeta:46 actually:28 address:-37 address_$:-43 again:35 again_$:59
+agendeme:-20 ahi:50 ahi_$:74 aire:48 aire_$:31 al:-51 algo:-23 all:-62 all_set:-18 already:-34 also:61 also__you:18
+am:28 am_$:-25 am__talking:24 amor:31 an:-27 and__are:-53 and__my:21 and__there:29 and__you:95 and_can:50 and_do:68
+and_i:-19 and_is:39 and_the:-23 and_you:-50 anda:-34 ando:-30 anoche:22 anoche_$:29 antes:-42 antes_$:-20
+antes_de:-18 any:-43 anymore:28 anymore_$:34 anything_$:37 app:36 aqui_$:27 are:41 are_$:-55 are__a:69 are__again:35
+are__guys:-29 are__on:-29 are__still:21 are_they:19 are_we:32 area:22 arm:-18 around:-20 arreglan:51 as:-22 as_i:21
+asap:-21 aseguranza:37 asi:-57 asi_$:-43 at:-34 at_$:-31 at__you:18 at_all:53 auto:50 away_$:-18 away_from:32
+ayuda:-24 ayuda_$:-21 back_$:32 ballpark:-42 ballpark_$:-40 be_a:24 be_the:23 be_there:-45 been:-18 before:-20
+before_$:18 best:-19 best_$:-18 bici:29 bien:-45 bien_$:-36 bike:30 bot:68 bot_$:48 brakes:-31 brand:37 bring:102
+bring_it:-32 bring_my:55 btw:20 buenos:19 buenos_dias:19 but__you:20 buy:26 by:-49 by_the:-39 call:-32 call_my:-39
+can:123 can__bring:47 can__check:61 can__come:-31 can__do:-82 can__drop:41 can__me:-18 can__pick:18 can__send:50
+can__speak:-21 can__talk:-27 can_do:-33 can_i:33 can_my:142 can_we:-39 can_you:86 cant_do:-21 car_$:-22 car__the:28
+car_is:-29 card:33 cards:46 cards_$:44 carro:-60 carro_$:18 carros:87 cars:32 cars_$:49 casa:33 cash:29 cat:30
+cerca:34 change__appointment:24 charge:-55 charge_$:-23 charge_for:-31 check_$:-20 check_my:44 cierto:22 cita:-47
+cita_$:-31 claim:21 claim_$:21 clic:40 click:49 closed:-18 cobran:-42 cobran_por:-20 code:53 coffee:21 comadre:33
+como__mi:19 compran:31 comprends:47 comprends_pas:47 con:-28 con_mi:-29 con_ustedes:-27 congratulations:50 corner:19
+cost:-40 cost_$:-31 could:37 could__be:38 could_you:-21 couldnt:-19 covered:-19 cruise:23 cuanto__y:41 da:-19 dan:114
+day:-80 day_$:-78 days:-21 de__o:18 de_aqui:-20 de_la:24 de_las:-18 de_llantas:42 de_que:-33 de_una:-28 dejar:37
+dejeme:-19 descuento:-49 dia:-87 dia_$:-46 did:129 did_i:53 did_it:-21 did_my:40 did_you:50 didnt:-18 digo:-29
+dijo:26 direccion_$:-20 directions:-29 do:113 do_$:-81 do__charge:-37 do__close:-36 do__do:51 do__guys:80 do__have:73
+do__keep:-21 do__know:-42 do__need:32 do__open:-51 do__own:-24 do__sell:55 do__shut:-21 do__take:103 do__use:19
+do__work:26 do_friday:-27 do_i:-21 do_it:-58 do_my:-24 do_the:-30 do_you:361 does:46 does_it:35 dog:42 domingo:-20
+donde:47 done_$:38 dont:-25 door:44 door_$:48 down:-24 down_$:-21 drive:-37 driving:65 driving_with:71 drop:69
+drop__car:30 drop__off:31 drop_it:57 earlier:-24 early:-32 early_$:-28 eh:36 eh_$:36 el__se:-24 el__tienen:18
+el_aire:66 el_carro:-46 el_de:-18 el_dia:-24 el_martes:-18 el_recibo:27 el_viernes:-18 email:35 empty:28 en:-18
+en__momento:21 en__sala:24 en_dos:20 en_este:31 engine:-25 entendi:25 era:31 eres:41 eres__o:28 es:-69 es_$:47
+es_de:-25 es_el:28 es_eso:-18 es_gratis:-35 es_grave:-18 es_una:36 es_urgente:-22 es_usted:23 es_y:26 escribo:52
+ese:-22 eso_me:18 espacio:-18 espanol:26 espera:48 espera_$:38 esperar:-47 esperar_$:-30 esta:-31 estan:24 este:31
+este__no:19 este_momento:23 estimate:-20 esto_$:-22 estoy_de:-19 estoy_en:-22 estoy_manejando:72 even:-18 factura:60
+favor:-30 favor_$:-22 feels:-22 fell:33 fin:-19 find_a:20 finish:-28 first:-24 first_$:-19 fix:24 floor:23 for:-29
+for_$:-19 for_my:-19 for_the:23 foto:39 four:-25 four_$:-23 free:-38 free_$:-36 frenos:-41 frenos_$:-37 friday_$:-40
+from:20 from_my:34 fue:20 fue_el:40 game:71 gano:30 garantia:38 get__a:-36 get_a:24 get_me:-24 gift:51 gift_card:33
+go:24 going:-25 going_on:-30 good:-18 gracias_$:-25 gracias_por:21 gratis:-39 gratis_$:-33 grua:46 guys_$:-28
+guys_do:67 guys_open:-19 hablan:71 hablar:-20 hablar_con:-33 hablo:-18 hace:-24 hacen:111 had:-24 half:18 has:-19
+have__be:19 have__wrong:-21 have_a:46 have_anything:-23 have_loaners:18 have_my:-20 have_the:-28 have_to:-20 hay:52
+hay__en:25 hello:-49 help_$:-22 here:62 here_$:39 hey:118 hi:34 hijo:28 hit:-18 hitch:35 hm:81 hmm:49 home:28
+horario:-20 how:-63 how__i:-25 how__you:-37 how_do:-60 how_long:23 huh:35 husband:-18 i__a:29 i__bring:-20 i__in:-20
+i__it:-19 i__my:61 i__need:-21 i__say:22 i__there:-24 i__to:91 i_am:41 i_bring:48 i_can:-51 i_cant:49 i_come:-42
+i_do:-39 i_drop:21 i_got:21 i_know:-51 i_leave:53 i_mean:32 i_need:88 i_pay:29 i_speak:-22 i_talk:-27 i_talking:24
+id:-30 idea:27 idea_$:43 ill:-57 ill_be:-21 ill_see:18 im__a:26 im__with:71 im_driving:67 im_in:19 im_not:-21
+in_$:-38 in__waiting:18 in_a:50 in_my:-20 info:-38 info_$:-38 ingles:61 inspeccion:18 instead:20 into:33 into_the:38
+invoice:48 invoice_$:53 ir:28 is:73 is_$:33 is__a:40 is__car:81 is__going:21 is__ok:26 is__really:-22 is__the:80
+is__wifi:101 is_a:-73 is_gone:-18 is_it:-36 is_making:-23 is_my:156 is_on:45 is_the:53 is_there:104 is_this:-19
+is_your:19 it:-91 it__and:34 it__if:35 it__me:24 it__to:28 it__under:-19 it_a:-20 it_again:58 it_is:-23 it_off:24
+it_ok:30 it_the:19 jaja:43 jaja_$:35 jajaja:31 je:133 je__comprends:47 je_ne:76 jeje:18 juego:39 just:-45 keep:-25
+key:52 key_$:22 knock:29 know:-62 know_you:-52 la__de:35 la__del:23 la__el:-19 la__es:24 la__o:21 la_aseguranza:19
+la_bici:21 la_cita:-31 la_factura:60 la_garantia:30 la_llanta:-20 la_llave:19 la_luz:-19 la_pieza:26 la_sala:21
+labor:-19 las_$:-40 las_llantas:-18 las_llaves:20 last_night:26 late:-28 later:19 later_$:19 le__a:-29 le__una:20
+leave:53 leave_my:33 leave_the:19 let:-29 lets:-23 light:-40 like:-32 like_a:-18 link:34 list:-31 list_$:-25
+llanta:-30 llantas:63 llave:19 llaves:20 llego:22 llegue:23 llegue_a:20 llevar:64 llevar__mi:18 llevarlo_$:-19 lo:-89
+lo__a:-34 lo_puede:28 lo_puedo:-19 loaners_$:18 location:-60 location_$:-27 lol:85 lol_$:76 lol_no:29 long_is:20
+look__my:18 luego:24 luego_$:56 lugar:-34 luz:-24 machine:24 main:-26 making:-28 mal:-24 mal_$:-21 manana:-26
+manana_$:-23 mandan:77 mande:42 manden:-22 manejando:34 maquina:42 marca:41 marcar:-20 martes_$:-20 mas:-46 mas_$:-22
+mas_tarde:23 may:26 me:-102 me_$:-34 me__el:66 me__la:21 me__mandar:19 me__marcar:-20 me__the:18 me__you:23 me_a:-44
+me_again:-25 me_fue:34 me_i:24 me_mandan:72 me_off:-20 mean:22 mean_$:32 mecanico_$:-24 meeting:29 mensaje:65
+mensajes:-55 mensajes_$:-32 mes:-21 message:93 message_$:39 message__i:22 message_me:-29 message_when:22 messages:-31
+messages_$:-20 mi:24 mi__con:24 mi_cita:-20 mi_hijo:30 might:-19 mijo:26 mil:-34 mileage:-18 millas:-21 millas_$:-18
+mis:34 mom:73 momento:18 monday_$:-23 more:-39 morning:-22 motor:-19 motorcycles:25 motorcycles_$:25 mucho:-42
+must:-24 muy:-52 my:58 my__drop:63 my__go:43 my__oil:23 my__one:27 my__says:-26 my__too:69 my__will:-24 my_car:21
+my_dog:35 my_husband:-18 my_invoice:30 my_number:-42 my_own:29 my_phone:30 my_son:28 my_spare:24 nada:-19 name:-23
+nao:71 ne:76 ne__pas:76 ne_comprends:47 need__bring:63 need__change:30 need_a:-20 need_that:-31 need_to:95
+neither:-21 ni:-62 night:53 night_$:34 ninos_$:24 no_$:-30 no__at:53 no__here:-27 no__me:23 no__you:18 no_estoy:30
+no_gracias:25 no_hay:-18 no_idea:53 no_lo:21 no_noise:54 no_pero:29 no_thanks:34 nobody:-24 noise_$:-26 noise__all:55
+noise_at:55 nomas:-28 non:29 north:-20 not:-26 not__me:-32 not_be:40 now:-49 now_$:-40 number:-38 number_$:-37 o:91
+o__es:26 o_no:37 of__do:50 of_my:28 of_oil:37 of_the:22 of_you:-18 off_the:27 off_your:-18 office:56 office_$:18
+oi:32 oil:41 oil_$:25 ok__the:23 ok_if:29 olvide:29 on:-21 on_$:-31 on__th:47 on__the:33 on_for:29 on_it:24 on_my:-31
+one_$:19 only:-19 open:-102 open_$:-19 otro:-19 our:19 out_$:-29 out__the:31 out_of:32 own:26 own_oil:23 oye:66
+pagar:25 pagos:30 paperwork:35 paperwork_$:35 para_cuando:-23 part:31 partes:51 partes_$:45 parts:21 pas:97 past:-18
+pay:24 person_$:-27 phone_$:41 pick__up:18 pickup:-22 pieza:28 please_$:-41 pm_$:-26 pm_and:21 podria:18 ponen:51
+por:-47 por_favor:-24 practice:20 precio:-46 precio_$:-31 prefiero:-21 price:-86 price_$:-27 puede:31 puede_$:-37
+puede__mi:53 puede_esperar:-28 puedo_llevar:36 put_on:26 que:36 que_$:157 que__de:44 que__eso:-20 que_es:-29
+que_le:-22 quick:-25 quick_$:-29 quien:19 quien__el:25 quien__y:20 quien_me:22 quienes:-19 quienes_son:-19 quote:-24
+radio:19 rato:-21 read:21 ready:25 ready_$:38 really:-85 recibo:46 red:21 repair:20 replaced:-28 reply:57 report:27
+respondo:50 revisan:72 revoke:-22 revoke_$:-18 right:38 right_now:50 ring:-37 ring_me:-25 robot:89 robot_$:76
+room_$:39 sabado_$:-27 saben:42 sala:68 sale:24 same:-18 same_day:-39 says:-36 schedule:-21 se:-74 se__fue:33
+se_lo:-27 se_me:28 seats:18 see:28 see__message:26 see_the:26 see_your:26 seguir:-38 sell:56 semana:-19 send:58
+service:18 set:-37 shop:-45 shut:-22 shuttle:33 shuttle_$:26 si:-26 si_llego:20 si_lo:-24 si_pero:-30 si_puedo:25
+side:-41 side_$:-32 sigo:-22 siguen_en:-18 sirve:27 snow:59 so:-57 sold:-31 someone__me:19 somewhere:19 son:-32
+son_$:-31 son__it:41 sorry_i:55 soy:-24 spare:24 speak:-34 speak_to:-21 spring:-22 squeaking:34 st_$:-26 station:21
+steering:-27 still:23 still__the:-24 stop:-36 street:-24 street_$:-20 su:123 sunday:-19 supposed:27 supposed_to:27
+t:-25 take:41 take__off:-28 take_me:-22 take_my:-22 talk__a:-32 talk_to:-43 talking:22 talking_to:24 taller:-27
+tambien:101 tambien_$:43 tan:-20 tap:19 tarde:24 tarjeta:66 tarjeta_de:28 tax:-21 te:57 te__luego:54 te_escribo:56
+tech:-28 texting:-24 texting_me:-18 textos:-18 texts:-23 than:-20 thank:-38 thank_you:-37 thanks:25 thanks__you:27
+that:-61 that_$:-52 that_for:20 that_is:-25 the_$:26 the__before:23 the__last:30 the__off:25 the__on:32 the__room:20
+the__side:-33 the__too:20 the_address:-19 the_door:50 the_game:72 the_invoice:18 the_new:18 the_office:30 the_part:33
+the_same:26 the_truck:-25 the_trunk:27 the_waiting:32 the_wrong:-24 them_$:-18 there:28 there_$:23 there__a:-35
+there__charge:-25 there__to:45 there_is:-64 these:-30 this:-34 this_a:60 this_is:-22 through:27 through_$:41
+thurs:-32 thursday_$:-27 thursday__is:18 tiene:-74 tienen:109 tienen_$:-26 tienen__de:70 tienen__el:-33
+tienen__para:27 till:-18 time:-31 time_$:-39 time__it:59 time__you:-56 time_do:-54 time_is:44 tio:22 tire:-31
+tires_$:-23 to_$:-19 to__it:-28 to__the:27 to_a:-21 to_be:56 to_bring:59 to_change:26 to_claim:23 to_drive:-32
+to_get:18 to_the:-28 todavia:22 today:-42 today_$:-31 todo:-34 tomorrow_$:-27 too:33 too_$:78 took:-20 tortillas:50
+tow:67 tow_hitch:22 trabajan:56 traded:20 trailer:28 trip:57 truck:-33 trunk:27 trunk_$:27 turned:37 una:39 under:-32
+under_my:-19 up:-72 up_$:-20 urgent_$:-24 urgente:-25 use:40 used:39 used_cars:29 ustedes:42 ustedes_$:-58
+vacaciones:-18 venden:114 vendi:-27 verdad_$:18 viene:-18 viernes_$:-39 voice:20 voy_a:-35 wait:-33 waiting:29
+waiting_room:28 walk:23 want:32 warranty:27 warranty_$:-20 was__again:59 was__for:19 was_it:58 wash:22 way:-20
+we_do:-26 weather:20 well:24 well_$:25 were:-25 what_$:43 what__do:-46 what__is:34 what__this:-21 what__was:87
+what__you:-98 what_did:-38 what_do:-59 what_is:-22 what_time:84 when:-27 when__you:-26 when_do:-33 where__you:-28
+where_are:-25 which__is:22 which_shop:-18 while:22 who__the:45 who__this:-21 who__you:-35 who_are:-35 why:-78
+why_$:-23 why__you:-54 why_do:-54 wife:-28 wife_$:-21 wife__it:22 wifi:177 wifi_$:107 will__be:18 will__it:-42
+will_do:-37 will_you:29 window:56 wipers:38 with_me:25 with_the:-19 won:64 work:-18 work_on:41 working:22 wrong:-36
+wrong_person:-18 y:32 y_$:-25 y__es:-21 y__que:27 y_el:-21 y_eso:21 y_tambien:22 ya:-60 ya_$:-21 ya__mi:53 ya_esta:31
+ya_no:-19 yep:29 yep__you:23 yes_$:-34 yes__you:52 yes_do:53 yes_i:-26 yo:-22 you:88 you_$:-107 you__a:154
+you__an:-19 you__and:19 you__anything:-23 you__bot:39 you__checks:21 you__do:62 you__for:-31 you__have:-24 you__is:24
+you__it:-21 you__me:-50 you__my:-28 you__on:54 you__open:-22 you__take:27 you__the:50 you__today:-23 you__used:44
+you_a:78 you_are:-52 you_call:-44 you_can:-34 you_charge:-37 you_check:62 you_close:-38 you_do:33 you_got:26
+you_have:62 you_keep:-21 you_need:-32 you_on:-34 you_open:-72 you_pick:18 you_put:31 you_see:34 you_sell:63
+you_send:55 you_shut:-20 you_take:89 you_text:25 you_then:-20 you_there:26 you_use:21 you_work:26 your:56 your__is:44
+your__when:22 your_message:30 your_records:-18 youre:-27
 """
