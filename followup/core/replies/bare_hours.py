@@ -66,9 +66,7 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
         return True
     if before == "of" and text.setting.language == "en":
         return False
-    if _is_asked_about(text, before, end):
-        return True
-    if _is_told_as_time(text, at, end):
+    if _is_asked_about(text, before, end) or _is_told_as_time(text, at, end):
         return True
     if _is_for_so_many(text, at) or _is_for_so_many(text, at - 1):
         return False
@@ -81,8 +79,6 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
         return True
     if text.setting.asked in ("time", "slot", "day", "confirm") and _stands_alone(text, at, end):
         return text.setting.asked == "time" or not (spelled and told.first.hour < 3)
-    if before == "for" and _is_for_so_many(text, at - 1):
-        return False
     return bool(after in _GOES_WITH_HOUR and text.setting.asked in ("time", "slot", "day") and not spelled)
 
 

@@ -1,263 +1,284 @@
 """What speaks for and against `accept`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "accept"
-BIAS = -93
+BIAS = -96
 WEIGHTS = """\
-#abad:21 #abla:-18 #ablo:-18 #abso:29 #acep:43 #acer:40 #acio:-25 #aded:-21 #afic:-20 #afir:43 #agal:109 #agam:21
-#agar:-26 #agen:89 #agua:-20 #ahea:87 #aigo:38 #aint:50 #aiti:-26 #akes:-58 #alar:26 #alca:-21 #algo:-34 #alio:-18
-#alla:111 #ally:-30 #almo:-21 #alre:-30 #alri:77 #also:23 #alto:22 #ambo:22 #anca:43 #ance:-88 #anda:33 #ando:-50
-#anej:-26 #ange:65 #anni:56 #anot:-25 #anta:-19 #anto:-30 #anym:-37 #anyt:-24 #apar:22 #apen:-26 #appe:-27 #appi:32
-#appy:31 #apun:125 #arde:-30 #arli:-19 #arlo:73 #arma:29 #aron:-114 #arqu:-26 #arri:25 #asad:-30 #asis:-22 #aski:-21
-#atch:-37 #ated:-19 #ates:-21 #athe:-26 #atio:-21 #ativ:37 #atte:-24 #avis:-25 #away:-24 #awes:26 #aybe:-22 #ayer:-23
-#azul:85 #back:-26 #bado:20 #bble:25 #bear:29 #beat:-18 #bell:30 #bett:46 #biad:22 #biem:-27 #bien:-43 #bios:26
-#blan:42 #blem:107 #blue:62 #body:-20 #book:65 #bran:23 #brar:-20 #brin:41 #brok:-21 #bscr:-21 #bsol:29 #bsup:50
-#buen:49 #butt:23 #bvio:63 #caig:36 #camb:-29 #came:-44 #canc:-73 #cant:21 #canz:-19 #caro:-81 #cars:-27 #casa:-18
-#cate:19 #cele:31 #cept:38 #cerl:27 #chan:35 #chas:-18 #chec:-22 #ches:-18 #chev:61 #chid:40 #choo:-27 #cita:-70
-#cito:18 #clar:114 #cole:29 #come:-72 #como:33 #comp:48 #conf:36 #conm:25 #conv:20 #corr:18 #coun:66 #crat:-37
-#crib:-46 #ctio:-22 #cual:-40 #cuen:48 #cues:44 #cuid:18 #culp:-22 #cupa:-24 #cupe:21 #dale:121 #dame:55 #darl:33
-#date:22 #days:-71 #deal:-43 #defi:45 #deja:-18 #deje:-26 #dejo:-43 #dele:162 #deme:69 #demo:-49 #depe:-27 #desd:-84
-#dias:-53 #didn:-44 #diga:42 #digo:-50 #dine:-19 #ding:-33 #dios:31 #disc:-38 #dnes:19 #domi:-23 #done:52 #dont:74
-#doub:118 #down:40 #each:-21 #eads:-22 #eady:50 #eage:-26 #eall:-38 #eals:-35 #ease:-80 #eate:-23 #echo:29 #ecib:-18
-#ecir:18 #ecto:44 #edan:88 #edes:-45 #eeke:-26 #eeri:-22 #efin:45 #egas:-28 #egat:-19 #egre:-24 #egui:20 #egun:-25
-#eith:-99 #ejan:-21 #ejor:-37 #ejos:-22 #eken:-22 #elen:27 #ello:25 #ells:22 #else:-41 #elta:-18 #emas:-18 #emel:-26
-#emor:-29 #emos:52 #empt:18 #enas:-25 #enda:22 #ende:74 #endo:-32 #ends:-22 #engo:-22 #enme:-41 #ensa:-21 #ente:60
-#eocu:25 #epen:-36 #eque:29 #erco:31 #erda:-33 #erdi:-34 #eres:72 #erin:-20 #erlo:24 #ermi:18 #eron:-46 #erro:31
-#erta:38 #eryt:40 #esch:-43 #escr:-24 #esda:19 #esde:-84 #esen:31 #esom:26 #espa:-29 #essa:-21 #essi:34 #esta:19
-#etim:43 #ette:42 #evar:38 #even:18 #ever:32 #exac:21 #exce:18 #expl:-36 #fall:24 #falt:40 #feel:-22 #ffir:33
-#fico:-20 #fier:29 #find:-27 #fine:-51 #fini:35 #firm:133 #flui:-21 #fore:-32 #forg:-70 #frid:22 #from:-24 #fron:29
-#gale:99 #gati:-19 #gend:112 #gets:27 #ghty:107 #ging:-21 #gist:28 #give:-25 #goma:18 #good:-55 #grat:-21 #gres:-23
-#gual:-29 #gues:61 #guie:-25 #guna:19 #guno:-58 #gunt:-28 #habl:-36 #hace:34 #haga:125 #hago:-29 #hake:-52 #half:-22
-#hang:41 #happ:46 #have:-77 #head:56 #hech:28 #here:38 #hese:-20 #heve:61 #hich:-40 #hici:-19 #hido:40 #hing:56
-#hink:-18 #hird:-23 #hite:61 #hone:-37 #hool:-27 #hora:-31 #hors:18 #houg:59 #houl:28 #hour:-56 #hous:-21 #hrou:-24
-#humb:21 #humo:-54 #hurs:30 #ible:-26 #icie:-24 #idea:105 #idnt:-44 #ieme:-26 #iend:-49 #ient:-21 #ierc:35 #iero:-49
-#ierr:31 #igua:-29 #imag:-24 #imon:85 #impo:-22 #inde:21 #iner:-20 #info:-20 #ingo:-23 #ingu:-49 #init:45 #inos:-18
-#inst:-52 #inte:58 #ints:45 #inut:-37 #irma:80 #irme:32 #iscu:-25 #issu:43 #iste:18 #isti:-23 #itch:-23 #itel:41
-#ithe:-99 #itin:-26 #itte:20 #ittl:-19 #ives:45 #jala:29 #jale:97 #jalo:33 #jand:-28 #jaro:-29 #jefe:23 #just:-34
-#keep:22 #kend:-22 #kids:-26 #king:-24 #lain:59 #lanc:45 #lann:60 #lant:-20 #larm:28 #laro:118 #last:-60 #late:-30
-#lcan:-19 #ldnt:68 #leas:-86 #leav:-18 #left:-40 #lego:-21 #lejo:-19 #lema:23 #less:19 #lets:-43 #leva:50 #levo:-21
-#lico:-18 #lien:-19 #lier:-19 #like:43 #line:-19 #litt:-19 #lleg:-32 #llev:29 #lmos:-20 #loca:28 #lost:-20 #love:37
-#lrea:-30 #lrig:77 #lueg:-102 #luid:-21 #lune:26 #lute:29 #made:-27 #mage:-26 #malo:-22 #marc:-19 #marq:-22 #mart:-32
-#mati:57 #mayb:-22 #mber:-31 #mbos:22 #mbsu:50 #mejo:-36 #mela:-36 #mero:-23 #mess:-19 #meti:37 #mier:28 #migh:72
-#migo:22 #mill:-39 #mind:32 #minu:-37 #miss:79 #modo:39 #mone:-31 #mont:-27 #moot:45 #more:-59 #moro:-21 #most:-29
-#move:-30 #mpla:95 #mpos:-18 #mpre:-30 #mpty:18 #much:-42 #myse:-22 #ncel:-72 #ncie:20 #ndal:24 #ndam:59 #ndem:80
-#ndin:-20 #need:-41 #neit:-122 #neja:-20 #nero:-27 #next:21 #nfir:24 #nfri:29 #nged:26 #nges:26 #ngin:-18 #ngun:-49
-#nice:-35 #nigh:-40 #nine:34 #ning:-25 #nite:45 #nmig:25 #none:-28 #nsid:18 #nste:-49 #nsub:-19 #ntem:50 #nten:38
-#nter:22 #ntre:-32 #ntro:23 #ntua:26 #nuev:21 #numb:-44 #nute:-18 #nymo:-37 #nyth:-20 #obbl:23 #oble:97 #obra:-18
-#obvi:63 #oday:-45 #odem:-21 #oder:-31 #oles:19 #olut:29 #omet:27 #ompl:83 #ompr:-21 #onda:23 #oney:-31 #onfi:24
-#onmi:25 #onth:-27 #ooki:-25 #ooth:45 #oral:27 #orde:26 #orev:-30 #orge:-27 #orgo:-42 #orks:-54 #orre:38 #orry:-52
-#orse:-46 #osib:-20 #othi:30 #otra:29 #ough:53 #ould:34 #ound:-19 #ount:61 #ours:38 #paci:-27 #pana:24 #para:-44
-#pasa:-48 #pase:-25 #paso:18 #pass:-41 #pena:-43 #pend:-28 #pens:-20 #pera:23 #perd:-56 #pero:32 #phon:-29 #pier:40
-#ping:19 #plai:59 #plan:90 #plea:-81 #poco:-20 #pode:-51 #podr:-19 #pong:-18 #pose:18 #posi:-23 #pped:-18 #ppen:-18
-#ppie:32 #ppos:18 #prec:23 #preg:-28 #preo:24 #pric:26 #prin:-25 #prob:112 #pued:-25 #pues:119 #punt:149 #purr:27
-#puse:21 #qued:-66 #quej:59 #quem:-28 #quic:24 #rade:-34 #rado:-19 #raff:-21 #rafi:-20 #rage:-19 #rake:18 #rale:27
-#rand:30 #raro:-25 #rasa:-23 #rase:-21 #ratc:-37 #rate:-23 #rath:-25 #rcol:29 #rdad:-20 #rdan:19 #rden:26 #rdid:-25
-#rdon:-25 #read:44 #real:-48 #reas:19 #reco:-21 #rect:47 #rega:-34 #regr:-24 #regu:-34 #rent:-27 #reoc:24 #resa:57
-#resc:-43 #reve:-25 #rget:-27 #rgot:-42 #ribe:-23 #rice:24 #ries:30 #rlie:-19 #rmat:58 #robl:103 #roke:-21 #roll:29
-#rong:-41 #ront:21 #rrec:53 #rrin:26 #rtes:-29 #ruck:55 #runn:-43 #ryth:40 #saba:20 #sado:-30 #sale:-53 #sali:-19
-#scho:-27 #scra:-52 #scri:-46 #scul:-22 #seda:92 #self:-27 #seno:24 #sent:19 #sett:19 #shak:-56 #shou:28 #sibl:-24
-#side:39 #sign:76 #simo:60 #sist:-32 #skin:-21 #smok:19 #smoo:45 #sobr:-19 #sold:-61 #solu:29 #some:42 #sorr:-48
-#soun:-27 #spac:-31 #spon:-20 #ssue:43 #stam:-19 #stan:-23 #star:27 #stea:-53 #sted:-18 #stee:-18 #stil:37 #stir:-25
-#stop:-89 #stoy:-25 #stre:21 #suav:19 #subs:-21 #suen:24 #sues:48 #supp:19 #supu:33 #sure:97 #swin:21 #swit:-21
-#take:-43 #talk:-32 #tall:-24 #tamb:40 #tamo:-22 #tant:-21 #tard:-19 #tare:71 #tari:20 #tart:-35 #tche:-22 #tead:-49
-#tede:-44 #teer:-23 #tely:76 #teme:70 #tend:-25 #tent:21 #tere:83 #text:-70 #that:41 #them:-57 #then:54 #ther:-79
-#they:-22 #thin:28 #thir:-23 #this:-30 #thou:50 #thro:-18 #thum:21 #thur:30 #till:32 #ting:-42 #tion:-26 #tivo:21
-#toca:21 #toda:-59 #todo:102 #tory:29 #trad:-37 #traf:-40 #trai:-24 #treg:-18 #troc:22 #truc:53 #tter:58 #tual:21
-#tues:-60 #twis:57 #uand:25 #uant:-41 #uart:-19 #uave:19 #ubsc:-21 #ucks:-19 #ueda:-98 #uede:-65 #uedo:61 #uego:-103
-#ueja:50 #uelt:-18 #uena:43 #ueno:23 #uent:46 #uert:18 #uess:61 #uest:69 #uevo:29 #uick:24 #uien:-43 #uldn:68
-#ulpe:-21 #umbe:-44 #umbs:21 #unda:-18 #unes:26 #unni:-43 #unos:-26 #unsu:-19 #unta:-20 #unte:48 #unto:78 #untu:20
-#upad:-29 #uper:20 #uppo:18 #upue:33 #urse:62 #usta:45 #uste:-55 #usto:-42 #utel:29 #utes:-20 #utte:24 #vale:-42
-#vamo:51 #varl:41 #vega:-28 #vemo:78 #venc:19 #vere:58 #very:29 #vibr:-18 #vide:-19 #vien:23 #ving:-33 #wait:24
-#wasn:-23 #week:-70 #well:43 #went:-23 #weso:26 #when:-106 #whic:-40 #whit:61 #wild:19 #will:65 #wing:24 #wist:57
-#witc:-21 #wobb:23 #wont:-22 #work:-98 #worr:21 #wors:-69 #wron:-41 #xact:21 #xcel:23 #xpla:-28 #yeah:31 #ymor:-37
-#ysel:-22 #ythi:20 %again_later:-107 %again_later%agree:45 %again_later%call_off:29 %again_later%car:36
-%again_later%car_part:33 %again_later%doubt:22 %again_later%gone_car:24 %again_later%message:-52
-%again_later%money:19 %again_later%staff:30 %again_later%start_again:-26 %again_later%thanks:25
-%again_later%wrong_one:38 %agree:426 %agree%bad:-39 %agree%bring:246 %agree%busy:46 %agree%call_off:-107
-%agree%car:28 %agree%doubt:118 %agree%elsewhere:80 %agree%fails:24 %agree%family:49 %agree%gone_car:98
-%agree%how_long:160 %agree%lift:60 %agree%machine:19 %agree%meaning:24 %agree%message:-52 %agree%noise:34
-%agree%odometer:26 %agree%on_way:126 %agree%opening:34 %agree%phone:48 %agree%question:112 %agree%refuse:-26
-%agree%season:18 %agree%shift_it:58 %agree%smoke_smell:-41 %agree%staff:132 %agree%start_again:35 %agree%thanks:-50
-%agree%wrong_one:69 %away:-87 %away%bring:35 %away%call_off:31 %away%doubt:-27 %away%leave_me:31 %away%noise:31
-%away%on_way:81 %away%question:-19 %away%refuse:20 %away%wrong_one:27 %bad:-47 %bad%call_off:37 %bad%car_part:-47
-%bad%doubt:-31 %bad%meaning:86 %bad%money:-27 %bad%on_way:-21 %bad%refuse:143 %bad%staff:-18 %bring%busy:50
-%bring%call_off:44 %bring%car_part:19 %bring%family:34 %bring%gone_car:19 %bring%how_long:-19 %bring%leave_me:-57
-%bring%meaning:19 %bring%money:32 %bring%phone:20 %bring%refuse:39 %bring%thanks:49 %bring%wrong_one:42 %busy:20
-%busy%refuse:-35 %busy%thanks:21 %call_off:-98 %call_off%car:-23 %call_off%car_part:-20 %call_off%do_it:59
-%call_off%doubt:25 %call_off%elsewhere:22 %call_off%fails:-64 %call_off%family:-31 %call_off%how_long:55
-%call_off%leave_me:47 %call_off%lift:73 %call_off%money:-39 %call_off%odometer:-23 %call_off%on_way:70
-%call_off%place:-20 %call_off%question:132 %call_off%refuse:101 %call_off%shake:-18 %call_off%shift_it:82
-%call_off%staff:-20 %car:49 %car%car_part:39 %car%elsewhere:48 %car%fails:20 %car%gone_car:-58 %car%how_long:-19
-%car%leave_me:20 %car%lift:23 %car%noise:23 %car%on_way:19 %car%question:18 %car%shake:-18 %car_part:-91
-%car_part%do_it:18 %car_part%leak:19 %car_part%money:-31 %car_part%odometer:40 %car_part%on_way:32
-%car_part%question:57 %car_part%shake:30 %do_it:-96 %do_it%gone_car:43 %do_it%how_long:-39 %do_it%leave_me:28
-%do_it%message:19 %do_it%money:-31 %do_it%question:-50 %do_it%refuse:33 %do_it%season:-18 %do_it%shift_it:32
-%do_it%staff:-24 %do_it%wrong_one:-33 %doubt:37 %doubt%gone_car:-30 %doubt%how_long:48 %doubt%lift:29
-%doubt%message:-33 %doubt%on_way:26 %doubt%place:30 %doubt%question:-34 %doubt%refuse:-98 %doubt%season:-18
-%doubt%staff:19 %doubt%wrong_one:-21 %elsewhere:-29 %elsewhere%fails:18 %elsewhere%place:24 %elsewhere%question:31
-%elsewhere%refuse:27 %elsewhere%who:21 %fails%gone_car:21 %fails%place:26 %fails%refuse:-36 %fails%staff:20
-%fails%thanks:18 %family:-26 %family%odometer:19 %family%on_way:-25 %family%shift_it:34 %gone_car:-110
-%gone_car%meaning:18 %gone_car%money:42 %gone_car%question:61 %gone_car%refuse:36 %gone_car%season:-19
-%gone_car%staff:-23 %gone_car%wrong_one:32 %how_long:-84 %how_long%lift:19 %how_long%money:41 %how_long%on_way:-66
-%how_long%place:-51 %how_long%question:87 %how_long%refuse:-44 %how_long%shift_it:-31 %how_long%start_again:18
-%how_long%thanks:-18 %leak:-24 %leave_me:-119 %leave_me%message:-18 %leave_me%money:26 %leave_me%on_way:20
-%leave_me%refuse:34 %leave_me%smoke_smell:18 %lift:37 %machine:-47 %machine%refuse:-25 %meaning:18 %meaning%phone:-21
-%meaning%question:-23 %meaning%refuse:84 %message:-60 %message%start_again:-71 %message%thanks:31
-%message%wrong_one:-31 %money:-79 %money%place:-20 %money%question:-33 %money%shift_it:41 %money%smoke_smell:-52
-%noise%refuse:21 %odometer:-19 %odometer%on_way:-29 %on_way:-92 %on_way%phone:-19 %on_way%place:-32
-%on_way%question:67 %on_way%refuse:79 %on_way%shift_it:23 %on_way%smoke_smell:19 %on_way%thanks:64
-%on_way%wrong_one:34 %opening:-46 %opening%question:32 %pay_day:-44 %pay_day%refuse:-26 %pay_day%season:-31
-%phone:-133 %phone%refuse:-49 %place:-88 %place%question:30 %place%refuse:-19 %place%shift_it:20 %place%staff:19
-%place%start_again:32 %question:-163 %question%refuse:159 %question%season:23 %question%start_again:53
-%question%who:-53 %question%wrong_one:44 %refuse:-69 %refuse%shake:-25 %refuse%shift_it:47 %refuse%staff:-22
-%refuse%wrong_one:50 %season:-65 %shake:-69 %shift_it:-178 %shift_it%start_again:-20 %smoke_smell:-86 %staff:-24
-%staff%thanks:18 %staff%wrong_one:-60 %start_again%wrong_one:-22 %who:-91 %wrong_one:-92 @?:-22 @after_visit:253
-@after_visit_cant_complain:39 @after_visit_not_really:-28 @car:378 @confirm:127 @confirm_still_good:22
-@confirm_stop:-685 @confirm_stop_si:-52 @confirm_thumbsup:41 @day:-65 @later:-84 @nothing:-420 @odometer:-131
-@offers:-673 @reading:-55 @time:-75 @times:-21 @walk_in:149 @walk_in_will_do:30 ^_$:80 ^_a:-78 ^_absolutely:29
-^_aceptan:-20 ^_affirmative:23 ^_afirmativo:35 ^_ahi:156 ^_al:25 ^_all:53 ^_alright:29 ^_andale:20 ^_ando:-34
-^_any:-34 ^_appreciate:-38 ^_apunteme:42 ^_are:-45 ^_as:-25 ^_ay:-19 ^_be:-94 ^_better:27 ^_blue:34 ^_call:-28
-^_can:-39 ^_cancel:-34 ^_cant:59 ^_claro:114 ^_como:94 ^_confirmado:19 ^_confirmo:38 ^_correct:22 ^_correcto:20
-^_could:-49 ^_count:58 ^_cual:-40 ^_cuando:-30 ^_cuanto:-108 ^_dale:101 ^_de:106 ^_definitely:39 ^_deme:-20 ^_dont:29
-^_el:-50 ^_en:-68 ^_es:-26 ^_esta:72 ^_estoy:-37 ^_eta:-40 ^_everything:57 ^_fine:83 ^_fri:-21 ^_friday:-33 ^_go:73
-^_going:-18 ^_got:-21 ^_half:-31 ^_have:-22 ^_hay:-46 ^_hm:-21 ^_hmm:-36 ^_how:-94 ^_hoy:-35 ^_id:88 ^_if:47
-^_ill:-29 ^_is:-118 ^_kids:-18 ^_la:36 ^_le:-33 ^_let:-31 ^_lets:-25 ^_llego:-28 ^_lo:-22 ^_luego:-39 ^_mal:-24
-^_manana:-54 ^_mas:-25 ^_me:70 ^_meh:-31 ^_mi:-19 ^_might:70 ^_monday:-31 ^_muy:19 ^_nada:20 ^_need:-34
-^_neither:-122 ^_next:-22 ^_ninguno:-50 ^_none:-25 ^_nop:-40 ^_not:-119 ^_nothing:23 ^_ok:198 ^_on:-35 ^_one:-20
-^_orale:27 ^_para:-55 ^_paso:-23 ^_perfect:22 ^_perfecto:42 ^_please:64 ^_por:103 ^_puedo:-25 ^_que:-127 ^_quedo:65
-^_quiero:-38 ^_re:19 ^_reschedule:-29 ^_running:-29 ^_sale:156 ^_saturday:-27 ^_se:-72 ^_sedan:22 ^_see:92
-^_seguro:22 ^_si:458 ^_sign:43 ^_simon:68 ^_sin:23 ^_sip:124 ^_something:-28 ^_sounds:42 ^_still:85 ^_stop:-78
-^_sure:180 ^_tengo:-23 ^_thank:-106 ^_that:101 ^_the:25 ^_there:-19 ^_thumbsup:50 ^_thurs:-29 ^_thursday:-71
-^_tienen:-19 ^_todo:146 ^_truck:26 ^_tuesday:-24 ^_va:88 ^_voy:-22 ^_what:-152 ^_when:-29 ^_where:-18 ^_which:-36
-^_white:31 ^_who:-25 ^_why:53 ^_will:43 ^_wont:-34 ^_works:97 ^_would:-30 ^_wouldnt:41 ^_y:64 ^_ye:73 ^_yep:149
-^_yes:234 ^_yo:-33 a:-54 a_$:30 a__hora:-21 a__late:-19 a__of:-25 a__one:-31 a__si:-38 a_como:-42 a_hacer:-20
-a_las:18 a_little:-19 a_plan:23 a_poder:-30 a_ser:-20 absolutely:29 absolutely_$:26 add:31 adelante:23 adelante_$:28
-affirmative:23 afirmativo:35 again_$:-24 agendeme:86 agua:-21 ahead:87 ahi:199 ahi_$:-80 ahi__caigo:30 ahi__vemos:45
-ahi_estare:62 ahi_estoy:33 ahi_le:26 ahi_nos:44 ahi_voy:39 al:28 al_cien:33 alarma:21 algo:-19 all:21 all__for:47
-all_good:66 alla:84 alla_$:27 almost:-20 already:-30 alright:-30 also:23 alta:-25 an:47 an_appointment:58 and:35
-and__you:56 and_thank:44 and_what:21 andale:20 andale_pues:20 ando:-26 ando_bien:-37 another:-29 any__next:24
-any_day:30 anymore:-37 anymore_$:-38 anything:-20 apenas:-26 appointment_$:31 appreciate:19 appreciate_it:-31
-apunteme:67 arm:57 as:71 as_butter:18 as_well:47 asi:-55 asi_$:-30 asi__bien:-38 asking:-21 at:-19 at_$:-32 at_all:40
-at_if:22 at_the:-39 atras:31 away:-24 away_$:-21 awesome:26 ayer:-23 azul:77 azul_$:25 back:-23 bad:85 bad_$:25
-be:-59 be__at:-23 be__by:-38 be__in:-48 be_a:-27 be_late:-21 be_there:79 beat:-18 been__to:37 before_$:-22 bells:30
-bells_on:22 bet:20 better:46 better_$:22 better_than:30 bien:-78 bien_$:-60 bien_el:-19 bien_lo:18 blanca:53
-blanca__la:22 bless:-18 blue:62 blue_$:18 blue_one:18 book:96 book_it:31 book_me:68 both__them:26 both_of:26 bring:38
-bring__in:26 bring_it:38 btw:52 bueno:29 but:-39 but__much:-56 but_how:-43 but_i:28 but_it:-38 but_the:-47 butter:24
-by:30 caigo:34 caigo_$:30 call_me:-28 cambiar:-20 cambieme:-20 cambios:26 came:-34 came_up:-22 can:-73 can__come:-21
-can__do:-48 can__make:69 can__me:-36 can_do:-21 can_i:18 can_text:-33 can_we:-43 cancel:-91 cancel_it:-90
-cancel_my:24 cancel_the:-28 cancelen:26 cant__in:-30 cant__it:-67 cant_come:-43 cant_complain:41 cant_do:-40
-cant_make:-48 cant_say:69 cant_wait:64 car:-73 car_$:-19 car_is:-31 caro:-72 caro_$:-28 carro_$:-23 cars:-27
-center:-26 changed:26 changes:27 chevere:54 cien:32 cien_$:26 cita:-59 cita_$:-47 claro:115 claro_$:22 claro_el:18
-come:-69 come_in:-30 coming_$:-19 coming__the:22 como:38 como_no:158 como_si:-20 complain:41 complain_$:39
-complaints:48 con_el:34 con_ustedes:-29 conmigo:25 conmigo_$:37 correct:22 correcto:31 could:-19 couldnt:25 count:78
-count__in:72 count_me:56 cual:-47 cual__el:-21 cualquier_dia:23 cuando:25 cuanto:-18 cuanto_$:-71 cuanto_cuesta:50
-cuanto_sale:-44 cuanto_se:20 cuanto_va:-23 cuanto_vale:-19 cuente:33 cuesta:44 cuesta_$:33 dale:101 date:28 day_$:-33
-day__week:23 de:28 de__dos:-43 de__otra:18 de__si:-20 de_atras:18 de_los:-38 de_mi:23 de_una:131 de_verdad:-20
-definitely:45 dejaron:-26 dejo:-43 del:21 del_jueves:-18 desde:-84 desde_que:-41 dia:-28 dia_$:-35 dias:-53
-dias_$:-22 did:-45 did__last:-37 did_that:-36 didnt:-44 diga:27 digo:-50 dios:32 do:125 do_$:142 do__do:-25
-do__get:-18 do__instead:-25 do__know:-19 do__need:-29 do__work:-20 do_i:-43 do_it:95 do_you:-71 domingo:-19 done:53
-done_$:29 done_last:-20 dont:74 dont__my:42 dont__you:-18 dont_need:-22 dont_see:38 dont_think:-19 dont_want:-22
-door:-19 door_$:-18 down:81 down_$:120 down_on:-18 down_the:-25 drive:-46 drive_to:-39 drives:46 drives_like:43
-earlier:-19 early_$:19 either:23 el_$:-22 el__a:66 el__antes:28 el__cuando:18 el__cuanto:28 el__despues:27
-el__dia:-21 el__en:29 el__no:-32 el__para:19 el__pero:-19 el__por:-20 el__se:-21 el__si:-32 el__temprano:20
-el__va:-18 el_azul:67 el_carro:19 el_de:23 el_lunes:41 el_martes:-20 el_miercoles:23 el_sedan:34 el_seguro:-22
-el_trabajo:35 else:-29 empty:18 en_$:-34 en__dias:-24 en__tarde:33 en__trabajo:20 en_el:25 en_la:23 en_orden:31
-en_pie:62 en_unos:-22 end:21 end_$:18 entro_$:19 es:-51 es__mismo:19 es_la:29 es_malo:-19 espero:-29 espero_$:-32
-esta:-30 esta__caro:-36 esta_bien:31 estamos:-19 estan:-18 estare:72 estaria:-32 este:-24 estimate_$:18 estoy:-25
-estoy_$:33 estoy_bien:-56 eta:-40 every:-28 everything:40 everything_was:33 explain:-25 falta:20 falta_$:28 far:32
-favor_$:-43 fierro:28 fierro_$:28 find:-26 fine:-51 fine_$:-71 fine__me:37 fine_with:25 firme:24 fix:-23 fix_it:-30
-fluid:-20 for__reminder:27 for_it:57 for_me:21 for_that:-29 for_thursday:49 for_tomorrow:26 forever:-30 forget:-27
-forgot:-42 fri:-38 friday_$:-29 friday_afternoon:32 from:-24 front:29 fuera:-24 fui:-25 get:70 get__done:103
-get_it:61 get_there:-21 gets:27 give:-23 go:101 go_ahead:93 go_for:40 going__be:-22 good:-59 good_$:-94 good_for:22
-got:26 got_any:-33 got_it:39 got_to:23 gracias__todo:-33 gracias_por:-49 gratis:-18 great_$:19 great__you:-38
-guess:61 gustaria:51 gusto:-37 guy:-19 hablo:-18 hablo_$:-18 hace__ruido:18 hacerlo:29 hacerlo_$:25 had:-50
-had_to:-29 hago:-29 hago_$:-29 half:-22 happier:32 happy:32 has:49 have:-71 have__call:21 have__wrong:-24 have_a:-65
-have_someone:18 have_the:-39 hay_problema:58 he:21 heads:-20 heads_up:-20 hecho:34 hecho_$:36 heck:28 hicieron:-19
-history:21 hit:-24 hm:-21 hmm:-36 hora:-31 hora_$:-18 hour:-34 hours:-23 hours_$:-21 how:-52 how__is:-66
-how__will:-23 how_do:-27 how_much:-18 hoy:-53 hoy_mismo:-21 humo:-51 humo_$:-35 i:39 i__an:50 i__come:-21 i__see:27
-i__so:83 i__there:-27 i__you:-25 i_cant:-33 i_come:-34 i_do:57 i_forgot:-19 i_get:-43 i_go:-18 i_guess:56 i_have:-25
-i_make:79 i_should:26 i_sold:-20 i_took:19 i_want:23 i_work:-18 i_would:19 id:99 id__to:61 id_like:37 id_rather:-18
-idea:101 idea_$:90 if_i:29 igual:-26 ill:107 ill__by:22 ill__on:-19 ill__there:136 ill_be:90 ill_stop:22 ill_swing:24
-im:-18 im_all:-22 im_coming:33 im_down:137 im_good:-117 im_in:56 im_not:-23 imposible:-18 in_$:120 in_law:19
-instead:-49 instead_$:-40 interesa:67 interesa_$:37 interest:-25 interested:43 interested_$:46 ir_$:-34 is:-100
-is__address:30 is__really:-19 is_a:35 is_been:-18 is_fine:-48 is_good:49 is_it:-48 is_my:-25 is_off:-27 is_ok:-26
-is_right:30 is_that:-24 is_the:47 is_this:-31 is_up:-19 is_your:24 ish:36 ish_$:28 issues:48 it_$:35 it__and:-19
-it__at:-34 it__day:19 it__is:-18 it__me:22 it__next:-18 it__on:21 it_a:30 it_anymore:-21 it_be:-40 it_done:30
-it_is:89 it_to:-30 jaja:48 jaja_si:28 jala:34 jale:97 jale_$:100 jefe:23 jueves_$:19 just:-30 keep_me:26 kids:-26
-know:-19 know_it:18 know_you:-28 la__del:19 la__no:-33 la__o:26 la__que:40 la_blanca:49 la_cita:-57 la_otra:41
-la_troca:22 las_$:35 las_si:-32 last:-59 last_time:20 last_week:-48 late_$:58 later:-20 law:18 le:-76 le_digo:-22
-le_sale:-54 left:-40 left_$:-19 lejos:-19 less:39 let:-28 let_me:-21 lets:-45 lets__it:34 lets__the:-22 lets_do:29
-lets_get:41 lets_out:-24 lets_say:-32 like:28 like__plan:23 like_a:28 like_to:33 listo:-29 listo_$:-35 little:-19
-live__the:22 llanta:-19 llego:-20 llego_en:-27 llevarlo:39 llevarlo_$:44 llevo:-21 lo:-58 lo__por:-22 lo_dejo:-44
-lo_hago:-24 lo_que:22 lo_vendi:22 located_$:18 lol:37 long_will:-22 look:18 los:-73 los_dos:-28 los_ninos:-18
-lost:-20 lot_$:22 love:36 low:-19 luego:-102 luego_$:-47 luego_les:-24 lunes:26 lunes_$:-33 lunes__las:19 lunes_a:32
-lunes_temprano:19 made:-27 make_it:-67 mal:-59 mal_$:-39 malo:-20 manejando:-32 martes:-29 martes__le:-38
-martes_pero:-36 mas:-56 maybe:-22 me:29 me_$:82 me__como:-39 me__de:-19 me__el:-57 me__la:-25 me__the:31 me__y:-26
-me_again:-38 me_agarro:-21 me_gustaria:51 me_gusto:-44 me_in:85 me_interesa:73 me_late:138 me_off:-44 me_out:-22
-me_parece:27 me_puedo:38 me_queda:-43 me_sale:-28 me_to:26 me_up:98 meh:-33 mejor:-36 mi_cita:-25 miercoles:29
-miercoles_o:26 might:72 mil:-32 millas:-24 millas_$:-21 min:-120 min_$:-66 mind:26 minutes:-20 mismo_dia:-22 miss:73
-miss_it:81 modo:44 monday__be:-25 money:-25 month:-25 more:-22 much:-23 much__it:-59 much_is:-54 muchas__por:-28
-mucho_$:-18 muy:-48 muy_caro:-28 muy_mal:-19 my__one:-19 my__will:19 my_arm:57 my_end:29 myself:-22 need:-54
-need_$:-22 need_to:-22 neither:-122 neither_$:-58 new:41 new_$:38 next:21 ni:-52 ni_modo:44 nice:-33 night:-41
-night_$:-48 nine:34 nine_$:21 ninguno:-58 ninguno__los:-29 ninguno_de:-29 ninos:-18 no:-68 no_$:-39 no__a:-67
-no__at:37 no__bien:-60 no__cancele:18 no__conmigo:-24 no__good:-22 no__gusto:-44 no__hago:-22 no__here:37
-no__interesa:-53 no__is:-44 no__nada:-24 no__preocupe:32 no__problema:59 no__puedo:38 no__that:62 no_complaints:48
-no_gracias:-26 no_hay:76 no_im:-29 no_issues:48 no_it:-32 no_lo:-18 no_me:-61 no_problem:60 no_puedo:-34 no_quedo:-35
-no_quiero:-23 no_se:56 no_thanks:-20 no_that:-23 no_voy:-87 no_worries:40 none:-27 none__them:-23 none_of:-24
-noon_$:24 nop:-40 nop_$:-40 nos:74 nos_vemos:85 not:-35 not_$:125 not__yet:-45 not_a:68 not_coming:-40
-not_interested:-19 not_really:-33 not_sure:-94 nothing:20 now:-79 now_$:-56 nuevo:26 nuevo_$:19 number:-44
-number_$:-23 o:31 of:-24 off:-94 off__for:19 off__now:-25 off__schedule:-24 off_the:-30 oh:-18 ok_$:-194
-ok__drive:-39 ok__i:21 ok__it:22 ok__the:-40 ok_el:28 ok_friday:24 ok_to:-50 on:31 on_$:83 on__end:29 on__list:18
-on__way:-32 on_it:26 on_my:21 onda:22 one:-41 one_$:-34 or:30 orale:27 orden:31 other:19 otra:26 otra_semana:25
-out:-62 out_$:-71 over:-25 over_here:-22 own:-29 para:-35 para__me:24 para__si:-30 para_el:-19 para_un:-18 pasa:-56
-pasa__no:-25 pasa_si:-55 paso:18 pass:-35 pass_$:-21 pay:28 pedal:-20 perdida:-21 perdon:-24 perfecto:27 pero:61
-pero__no:21 pero__que:24 pero_cuanto:-57 pero_le:-35 pero_que:21 pero_ya:21 phone:-33 phone_$:-22 pie:61 pie_$:40
-pierdo:22 place:-18 plan:34 plan_$:32 planning:50 please:-86 please_$:-171 please_and:45 please_do:82 please_dont:39
-please_take:-28 pm_$:18 podemos:-21 poder:-31 por__no:136 por_el:-28 por_favor:-18 por_la:-22 por_mi:18
-por_perdida:-20 por_que:86 por_supuesto:30 por_todo:-29 porque_no:18 preocupe:32 problem:45 problem_$:47 problema:46
-puede:-45 puede_$:-31 puedo:34 pues:78 pues_$:43 pues_ya:19 puro:18 puse:21 put_me:30 que:26 que_$:-26 que__con:-27
-que__el:30 que__me:25 que__si:-59 que_le:-33 que_no:130 que_pasa:-55 que_tan:-27 que_viene:22 queda:-99 queda_$:-43
-quedo:26 quedo_$:-32 queja:20 quick:28 rather:-25 re:19 ready:79 ready_$:86 really:-38 really_$:-28 rear:20 reason:18
-reminder:27 reschedule:-43 reschedule_please:-26 right:-95 right_$:-91 ring:-24 ring_me:-20 roll:20 run:19
-running:-39 running_late:-21 sabado:22 sabado_a:18 sale:-51 sale_$:-37 sale__blanco:-20 sale__que:33 sale_humo:-52
-salio:-18 same:-19 say:87 say__th:-24 say_no:86 say_the:-24 schedule:40 schedule_$:31 school:-27 school__out:-24
-school_lets:-23 se:-126 se__llevo:-29 se__mas:24 se__va:-25 se_me:-24 se_preocupe:32 se_puede:-41 se_va:-30 sedan:84
-see:235 see__then:68 see__tomorrow:28 see_you:201 ser:-32 ser_$:-23 set:47 set__up:46 set_for:26 set_it:41 shakes:-61
-should:29 si:45 si_$:-29 si__bien:19 si__cuanto:-43 si__dejo:-37 si__favor:26 si__interesa:26 si__jueves:24
-si__lo:-24 si__lunes:28 si__pero:22 si__puede:-28 si__que:34 si_cuanto:30 si_el:44 si_fuera:-22 si_gracias:34
-si_hay:-33 si_lo:-61 si_manana:25 si_me:-19 si_no:-69 si_por:26 si_quiero:59 si_se:-33 si_si:-21 si_voy:70 si_y:56
-si_ya:18 sign:91 sign__up:103 sign_me:95 sigue__pie:48 sigue_en:48 simon:70 sin:62 sin_falta:44 sip:124 sip_$:124
-smooth:23 smooth__butter:18 smooth_as:18 so:70 so_$:59 so_i:20 so_yes:31 sold:-60 something__up:-20
-something_came:-20 sometime:43 sorry:-48 sorry_$:-37 start:-31 steering:-22 steering__is:-26 steering_wheel:-28
-still:43 still__the:-27 still_coming:27 still_good:19 still_on:64 stop:-88 stop_$:-133 stop_by:28 suena:24
-suena_bien:19 supuesto:30 sure:101 sure__me:20 sure_thing:26 swing:21 swing_by:27 switch:-21 take:-41 take__off:-37
-take_me:-42 talk:-23 tambien:40 tan:-29 tarda:18 tarde:-25 te:-44 te_digo:-20 text:-60 text__again:-42 text_me:-53
-thank_you:50 thanks__the:19 that:41 that_$:45 that__be:69 that_done:45 that_is:26 that_last:-36 that_would:66 the:-20
-the__at:-21 the__for:-18 the__go:22 the__now:-27 the__please:-22 the__the:20 the__thing:21 the__up:-20 the__what:18
-the__wheel:-26 the_appointment:-34 the_blue:33 the_brakes:23 the_car:-45 the_front:26 the_heads:-20 the_reminder:27
-the_same:-19 the_steering:-28 the_total:21 the_way:-20 the_white:25 the_wrong:-29 them:-57 them_$:-32 then:54
-then_$:41 there:48 there_$:103 there_at:-23 there_by:-18 there_in:-45 these:-20 think:-24 think__is:31 think__it:-29
-think_it:33 third:-23 this:-30 this_$:-23 this_friday:19 though:49 though_$:23 through:-24 thumbsup:50 thumbsup_$:50
-thurs:38 thurs_$:22 thursday__is:18 thursday_at:50 thursday_morning:-22 thursday_what:19 thursdays:-18 time:-23
-time_$:-39 to_$:-18 to__it:52 to__my:-28 to__that:46 to__the:26 to__to:-43 to__you:31 to_ask:22 to_be:-26 to_call:18
-to_drive:-29 to_get:73 to_pay:23 to_that:60 to_the:24 toca:23 toca_$:18 today:-38 today_$:-34 todo:112 todo_$:-53
-todo__orden:34 todo_bien:75 todo_en:32 tomorrow_$:24 tomorrow_at:27 too_$:20 total:27 trabajo:28 traded:-21
-traffic:-21 trafico:-20 trafico_$:-18 troca:22 truck:57 truck_$:27 tues:-63 tuesday_$:-20 twist:47 two:-34 un:-70
-una:81 uno:-31 uno_$:-23 unos:-26 unsubscribe:-19 up:-38 up_$:79 use:20 usted:-22 ustedes:-44 ustedes_$:-40 va:-65
-va_$:-19 va__ser:-26 va_a:-46 va_en:-52 va_que:18 vale:-42 vamos:31 vamos_a:29 vegas:-28 vegas_$:-28 vemos:79
-vemos_$:36 ver:-44 ver_si:-20 verdad:-21 very:24 vibrates:-21 viene:25 voy_$:85 voy__poder:-20 voy_saliendo:-19
-wait:51 wait_$:63 waiting:-26 was:-56 wasnt:-23 way:-23 we:-39 we__be:31 we__it:-19 we_do:-32 we_sold:-23 we_will:20
-wednesday:33 week:-33 week_$:-23 weekend:-22 weekend_$:-21 well:27 went:-23 what_$:-35 what__i:23 what__the:40
-what__your:35 what_are:21 what_i:-19 what_is:53 wheel__off:-26 wheel_is:-30 when:-118 where__you:18 where_are:18
-which:-47 white:61 white_$:18 white_one:21 who:-44 who__this:-20 who_is:-32 why:100 why_$:-45 why__i:-23 why__you:-21
-why_do:-33 why_not:244 why_would:-26 will:52 will__be:-33 will__there:63 will_be:61 will_do:112 will_it:-41
-will_you:-24 with_me:24 wobbles:27 wont:-22 wont__it:34 wont__there:-33 wont_be:-41 work:-42 work__it:19 work_for:19
-work_on:-21 works:-54 works_$:-51 works_but:-51 worries:39 worse:-64 worse_$:-46 would:-33 would__be:-23
-would__need:-25 would_be:36 would_i:-26 would_it:-18 wouldnt:39 wouldnt__it:38 wouldnt_miss:38 wrong:-41
-wrong_number:-18 y_$:96 y__digo:-18 y__por:19 y__va:-19 y_cuanto:49 y_ni:-21 y_si:-24 ya:89 ya_$:78 ya__hace:21
-ya__voy:-23 ya_esta:-19 ya_no:-20 ya_que:27 ya_voy:-41 ye:73 yeah:31 yeah_$:43 yeah_no:-47 yeah_ok:18 yep:161
-yep__you:24 yes:423 yes_$:31 yes__do:20 yes__how:-28 yes__i:37 yes__it:-51 yes__me:33 yes__works:-44 yes__you:24
-yes_and:48 yes_but:-24 yes_do:19 yes_friday:26 yes_how:18 yes_i:42 yes_maam:18 yes_monday:24 yes_please:58
-yes_stop:-21 yet:-48 yet_$:-53 yo:-71 yo_no:-20 you:31 you_$:42 you__a:-18 you__at:38 you__it:92 you__me:-22
-you__text:-33 you__the:-19 you_can:-21 you_got:37 you_then:74 you_think:31 you_tomorrow:35 you_work:-20 your:-21
-your_address:19
+#abad:27 #abla:-22 #ablo:-27 #abso:33 #acep:53 #acer:54 #acie:-24 #acio:-32 #addr:22 #aded:-27 #afic:-25 #afir:56
+#agal:153 #agam:25 #agar:-35 #agen:124 #agua:-29 #ahea:118 #aigo:50 #aint:69 #aiti:-40 #akes:-82 #alar:34 #alca:-28
+#algo:-45 #alin:-22 #alio:-25 #alla:139 #ally:-39 #almo:-30 #alre:-44 #alri:112 #also:37 #alto:27 #ambo:27 #amen:23
+#amos:23 #anca:56 #ance:-108 #anda:41 #ando:-65 #anej:-37 #ange:89 #anni:77 #anot:-31 #anto:-36 #anym:-51 #anyt:-34
+#anzo:-23 #apar:27 #apen:-33 #appe:-36 #appi:40 #appy:38 #apun:178 #arda:24 #arde:-34 #arli:-25 #arlo:98 #arly:22
+#arma:37 #aron:-152 #arqu:-31 #arri:31 #arro:-22 #asad:-38 #asis:-32 #aski:-25 #atch:-51 #ated:-26 #ates:-31
+#athe:-34 #atio:-25 #ativ:47 #atte:-29 #augh:23 #avin:-22 #avis:-33 #away:-35 #awes:38 #aybe:-29 #ayer:-27 #azul:107
+#back:-35 #bado:26 #bble:39 #bear:35 #beat:-22 #bell:38 #bett:61 #biad:27 #biem:-34 #bien:-56 #bios:32 #blan:54
+#blem:143 #blue:76 #body:-27 #book:84 #brak:23 #bran:31 #brar:-26 #brat:-26 #brin:54 #brok:-30 #bscr:-26 #bsol:33
+#bsup:69 #buen:57 #butt:28 #bvio:78 #caig:46 #camb:-37 #came:-59 #canc:-89 #cant:35 #canz:-25 #card:-24 #caro:-112
+#cars:-37 #casa:-22 #cate:26 #cele:47 #cell:22 #cept:47 #cerl:37 #chan:52 #chas:-26 #chec:-31 #ches:-23 #chev:77
+#chid:54 #choo:-36 #cita:-91 #cito:23 #clar:143 #cole:37 #come:-101 #como:41 #comp:70 #conf:42 #conm:34 #conv:23
+#cool:22 #corr:26 #coun:88 #cove:25 #crat:-51 #crib:-61 #ctio:-27 #cual:-55 #cuen:63 #cues:65 #cuid:23 #culp:-29
+#cupa:-35 #cupe:26 #dale:152 #dame:81 #darl:40 #date:28 #days:-93 #ddre:22 #deal:-61 #defi:61 #deja:-22 #deje:-32
+#dejo:-57 #dele:235 #deme:91 #demo:-66 #depe:-34 #ders:-23 #desd:-109 #dias:-69 #dida:-25 #didn:-63 #diga:53
+#digo:-62 #dine:-23 #ding:-42 #dios:40 #disc:-50 #dnes:25 #domi:-28 #done:64 #dont:96 #doub:178 #down:47 #dura:-24
+#each:-26 #eads:-33 #eady:72 #eage:-37 #eall:-48 #eals:-49 #ease:-86 #eate:-31 #echo:37 #ecib:-23 #ecir:23 #ecto:57
+#edan:108 #edes:-61 #eeke:-32 #eeri:-31 #efin:61 #egas:-39 #egat:-24 #egre:-31 #egui:24 #egun:-30 #egur:-22
+#eith:-134 #ejan:-31 #ejor:-46 #ejos:-28 #eken:-28 #elen:41 #ello:31 #ells:27 #else:-54 #elta:-22 #emas:-29 #emel:-31
+#emor:-40 #emos:67 #empt:22 #enas:-32 #enda:34 #ende:100 #endo:-45 #ends:-29 #engo:-25 #enme:-49 #ensa:-25 #ente:77
+#eocu:31 #epen:-43 #eque:37 #erco:41 #erda:-43 #erdi:-47 #eren:-25 #eres:92 #erin:-28 #erlo:34 #ermi:24 #eron:-66
+#erro:38 #erta:47 #eryt:54 #esar:-22 #esch:-55 #escr:-34 #esda:24 #esde:-109 #esen:40 #esom:38 #espa:-35 #essa:-25
+#essi:41 #esta:27 #este:22 #etim:60 #ette:56 #evar:53 #ever:35 #exac:27 #exce:23 #expl:-52 #fall:31 #falt:53
+#feel:-32 #ffir:43 #fico:-25 #fier:36 #find:-33 #fine:-72 #fini:49 #firm:166 #five:-22 #flui:-25 #fore:-46 #forg:-95
+#frid:30 #from:-31 #fron:37 #gale:141 #gati:-24 #gend:154 #gets:34 #ghty:154 #ging:-26 #gist:35 #give:-31 #goma:24
+#gone:-25 #good:-56 #grat:-26 #gres:-30 #gual:-41 #gues:83 #guie:-31 #guna:24 #guno:-73 #gunt:-35 #guro:-24 #habl:-47
+#hace:48 #haci:-24 #haga:172 #hago:-40 #hake:-73 #half:-31 #hang:60 #hank:-22 #happ:53 #have:-99 #head:76 #hech:35
+#here:44 #hese:-24 #heve:77 #hich:-48 #hici:-26 #hido:54 #hing:65 #hink:-26 #hird:-27 #hite:76 #hone:-48 #hool:-35
+#hora:-39 #hors:22 #houg:75 #houl:36 #hour:-84 #hous:-24 #hrou:-30 #humb:22 #humo:-75 #hurs:33 #ible:-36 #ibra:-23
+#icie:-31 #idea:151 #idnt:-63 #ieme:-32 #iend:-67 #ient:-24 #ierc:46 #iero:-70 #ierr:41 #iert:22 #igua:-41 #imag:-31
+#imon:105 #impo:-29 #inde:31 #iner:-25 #info:-26 #ingo:-28 #ingu:-62 #init:62 #inos:-25 #inst:-68 #inte:74 #ints:64
+#inut:-46 #irma:104 #irme:39 #iscu:-33 #issu:61 #iste:24 #isti:-34 #itch:-31 #itel:56 #ithe:-134 #itin:-40 #itte:24
+#ittl:-26 #ives:62 #jaja:22 #jala:38 #jale:138 #jalo:41 #jand:-40 #jaro:-38 #jefe:30 #just:-46 #keep:24 #kend:-28
+#kids:-37 #king:-27 #lain:78 #lanc:57 #lann:83 #lant:-24 #larm:36 #laro:149 #last:-80 #late:-28 #lcan:-25 #ldnt:87
+#leas:-93 #left:-52 #lego:-27 #lejo:-24 #lema:25 #lets:-59 #leva:69 #levo:-29 #lico:-23 #lien:-26 #lier:-25 #like:51
+#line:-24 #litt:-26 #llas:-22 #lleg:-42 #llev:41 #lmos:-29 #loca:37 #lost:-30 #love:46 #lrea:-44 #lrig:112 #lueg:-133
+#luid:-25 #lune:33 #lute:33 #made:-37 #mage:-32 #malo:-33 #mane:-24 #marc:-27 #marq:-27 #mart:-42 #mati:73 #mayb:-29
+#mber:-38 #mbos:27 #mbsu:69 #mejo:-45 #mela:-45 #mero:-27 #mess:-22 #meti:52 #mier:37 #migh:100 #migo:30 #mill:-52
+#mind:47 #minu:-46 #miss:114 #modo:54 #mone:-40 #mont:-32 #moot:62 #more:-81 #moro:-31 #most:-40 #move:-45 #mpla:129
+#mpos:-25 #mpre:-41 #mpty:22 #much:-62 #myse:-27 #ncel:-88 #ncie:25 #ndal:28 #ndam:85 #ndem:106 #ndin:-24 #need:-52
+#neit:-163 #neja:-30 #nero:-34 #next:28 #nfir:27 #nfri:36 #nged:38 #nges:32 #ngin:-23 #ngun:-62 #nice:-50 #nigh:-57
+#nine:43 #ning:-26 #nite:62 #nmig:34 #none:-35 #nsid:23 #nste:-64 #nsub:-24 #ntem:71 #nten:49 #nter:23 #ntre:-41
+#ntro:33 #ntua:32 #nuev:26 #numb:-55 #nute:-22 #nymo:-51 #nyth:-29 #obbl:37 #oble:130 #obra:-23 #obvi:78 #oday:-57
+#odem:-26 #oder:-42 #odre:-26 #oles:25 #olut:33 #omas:24 #omet:36 #ompl:115 #ompr:-28 #onda:27 #oney:-40 #onfi:26
+#onmi:34 #onth:-32 #ooki:-33 #ooth:62 #oral:30 #orde:33 #orev:-42 #orge:-35 #orgo:-57 #orks:-61 #orre:49 #orry:-63
+#orse:-71 #osib:-27 #othi:41 #otra:37 #ough:68 #ould:33 #ount:82 #ours:55 #paci:-33 #pana:30 #para:-56 #pare:24
+#pasa:-67 #pase:-32 #pass:-55 #pena:-56 #pend:-34 #pens:-28 #pera:27 #perd:-75 #pero:32 #phon:-37 #pier:47 #ping:23
+#plai:78 #plan:124 #plea:-88 #poco:-25 #pode:-69 #podr:-29 #pone:-22 #pong:-24 #pose:22 #posi:-30 #pped:-22 #ppen:-25
+#ppie:40 #ppos:22 #pran:23 #prec:30 #preg:-35 #preo:30 #pric:37 #prin:-30 #prob:149 #pued:-34 #pues:146 #punt:208
+#purr:32 #puse:28 #qued:-84 #quej:71 #quem:-34 #quic:31 #rade:-43 #rado:-25 #raff:-27 #rafi:-25 #rage:-24 #rake:24
+#rale:30 #rand:38 #raro:-33 #rasa:-30 #rase:-29 #ratc:-51 #rate:-33 #rath:-33 #rcol:37 #rdad:-27 #rdan:23 #rden:33
+#rdid:-35 #rdon:-33 #read:64 #real:-60 #rear:22 #reas:25 #reat:-22 #reco:-24 #rect:60 #rega:-43 #regr:-31 #regu:-42
+#remo:-24 #rent:-35 #reoc:30 #resa:71 #resc:-55 #rese:22 #reve:-36 #rget:-35 #rgot:-57 #ribe:-30 #rice:36 #ried:-22
+#ries:40 #rlie:-25 #rmat:74 #robl:137 #roke:-30 #roll:44 #rong:-51 #ront:27 #rrec:67 #rrin:31 #rtes:-39 #ruck:62
+#runn:-54 #ryth:54 #saba:26 #sado:-39 #sale:-62 #sali:-25 #scho:-35 #scra:-69 #scri:-62 #scul:-29 #seda:112 #self:-34
+#seno:30 #sent:24 #sett:23 #shak:-79 #shou:36 #sibl:-33 #side:49 #sign:104 #simo:73 #sist:-45 #skin:-25 #skip:-23
+#slow:-24 #smok:24 #smoo:62 #sobr:-24 #sold:-79 #solu:33 #some:59 #sorr:-59 #soun:-30 #spac:-39 #sper:-24 #spon:-26
+#ssue:61 #stam:-25 #stan:-34 #star:38 #stea:-68 #stee:-26 #stil:52 #stir:-37 #stop:-110 #stoy:-27 #stre:26 #suav:24
+#subs:-26 #suen:31 #sues:68 #supp:24 #supu:41 #sure:112 #swin:27 #swit:-27 #tain:22 #take:-61 #talk:-42 #tall:-28
+#tamb:55 #tamo:-28 #tant:-24 #tare:93 #tari:26 #tart:-45 #tche:-30 #tead:-64 #tede:-60 #teer:-32 #tely:97 #teme:97
+#tend:-30 #tent:26 #tere:108 #text:-89 #than:-23 #that:46 #them:-69 #then:83 #ther:-109 #they:-28 #thir:-28 #this:-28
+#thou:65 #thro:-22 #thum:22 #thur:33 #till:45 #ting:-58 #tion:-31 #tivo:28 #toca:27 #toda:-74 #todo:134 #took:-26
+#tory:35 #trad:-46 #traf:-52 #trai:-30 #treg:-23 #tren:-24 #troc:26 #truc:59 #trun:22 #tter:76 #tual:24 #tues:-86
+#twis:72 #uand:36 #uant:-49 #uart:-24 #uave:24 #ubsc:-26 #ucks:-22 #ueda:-118 #uede:-84 #uedo:72 #uego:-134 #ueja:61
+#uelt:-23 #uena:52 #ueno:28 #uent:61 #uert:23 #uess:83 #uest:95 #uevo:36 #uick:31 #uien:-50 #uldn:87 #ulpe:-28
+#umbe:-55 #umbs:22 #unes:33 #unni:-54 #unos:-35 #unsu:-24 #unta:-24 #unte:67 #unto:110 #untu:24 #upad:-42 #uper:24
+#uppo:22 #upue:41 #urse:93 #usta:62 #uste:-72 #usto:-59 #utel:33 #utes:-24 #utte:29 #vale:-55 #vamo:68 #varl:56
+#veci:22 #vega:-40 #vemo:101 #venc:23 #vere:77 #very:38 #vibr:-28 #vide:-26 #vien:29 #ving:-43 #wait:27 #wasn:-29
+#week:-90 #well:57 #went:-25 #weso:38 #when:-147 #whic:-48 #whit:76 #wild:24 #will:76 #wing:31 #wipe:24 #wist:72
+#witc:-27 #wobb:37 #wont:-26 #work:-123 #worr:27 #wors:-100 #wron:-51 #xact:27 #xcel:29 #xpla:-41 #yeah:37 #ymor:-51
+#ysel:-27 #ythi:24 %again_later:-131 %again_later%agree:49 %again_later%call_off:47 %again_later%car:45
+%again_later%car_part:46 %again_later%doubt:29 %again_later%elsewhere:24 %again_later%gone_car:38
+%again_later%message:-65 %again_later%money:26 %again_later%question:25 %again_later%staff:39
+%again_later%start_again:-34 %again_later%thanks:33 %again_later%wrong_one:55 %agree:452 %agree%bad:-52
+%agree%bring:328 %agree%busy:57 %agree%call_off:-132 %agree%car:34 %agree%doubt:145 %agree%elsewhere:101
+%agree%fails:30 %agree%family:64 %agree%gone_car:129 %agree%how_long:198 %agree%lift:70 %agree%machine:24
+%agree%meaning:24 %agree%message:-69 %agree%noise:48 %agree%odometer:35 %agree%on_way:167 %agree%opening:36
+%agree%phone:66 %agree%place:24 %agree%question:122 %agree%season:23 %agree%shift_it:72 %agree%smoke_smell:-57
+%agree%staff:175 %agree%start_again:45 %agree%thanks:-62 %agree%wrong_one:93 %away:-112 %away%bring:48
+%away%call_off:51 %away%doubt:-42 %away%leave_me:44 %away%noise:37 %away%on_way:116 %away%question:-25
+%away%refuse:28 %away%wrong_one:39 %bad:-69 %bad%call_off:47 %bad%car_part:-61 %bad%doubt:-38 %bad%meaning:122
+%bad%money:-35 %bad%on_way:-28 %bad%refuse:198 %bad%staff:-24 %bring%busy:60 %bring%call_off:55 %bring%car_part:28
+%bring%family:44 %bring%gone_car:26 %bring%how_long:-25 %bring%leave_me:-62 %bring%meaning:22 %bring%money:43
+%bring%phone:22 %bring%refuse:45 %bring%thanks:62 %bring%wrong_one:61 %busy:28 %busy%refuse:-45 %busy%thanks:27
+%call_off:-114 %call_off%car:-23 %call_off%car_part:-24 %call_off%do_it:86 %call_off%doubt:32 %call_off%elsewhere:30
+%call_off%fails:-89 %call_off%family:-36 %call_off%how_long:79 %call_off%leave_me:70 %call_off%lift:103
+%call_off%money:-45 %call_off%odometer:-26 %call_off%on_way:92 %call_off%place:-26 %call_off%question:176
+%call_off%refuse:135 %call_off%shake:-28 %call_off%shift_it:114 %call_off%wrong_one:24 %car:57 %car%car_part:52
+%car%elsewhere:60 %car%fails:28 %car%gone_car:-73 %car%how_long:-24 %car%leave_me:25 %car%lift:27 %car%noise:29
+%car%on_way:24 %car%question:24 %car%shake:-25 %car_part:-106 %car_part%do_it:30 %car_part%leak:23
+%car_part%money:-37 %car_part%odometer:49 %car_part%on_way:41 %car_part%place:23 %car_part%question:82
+%car_part%shake:46 %do_it:-129 %do_it%gone_car:55 %do_it%how_long:-52 %do_it%leave_me:35 %do_it%message:24
+%do_it%money:-39 %do_it%question:-64 %do_it%refuse:42 %do_it%season:-22 %do_it%shift_it:42 %do_it%staff:-32
+%do_it%wrong_one:-43 %doubt:36 %doubt%gone_car:-42 %doubt%how_long:65 %doubt%leave_me:24 %doubt%lift:39
+%doubt%message:-46 %doubt%on_way:33 %doubt%pay_day:-22 %doubt%place:47 %doubt%question:-44 %doubt%refuse:-135
+%doubt%season:-22 %doubt%staff:27 %doubt%wrong_one:-35 %elsewhere:-31 %elsewhere%fails:23 %elsewhere%message:-22
+%elsewhere%place:30 %elsewhere%question:42 %elsewhere%refuse:34 %elsewhere%who:27 %elsewhere%wrong_one:22
+%fails%gone_car:28 %fails%on_way:-25 %fails%place:32 %fails%refuse:-52 %fails%staff:26 %fails%thanks:23 %family:-31
+%family%odometer:28 %family%on_way:-34 %family%shift_it:43 %gone_car:-135 %gone_car%meaning:22 %gone_car%money:56
+%gone_car%question:78 %gone_car%refuse:45 %gone_car%season:-23 %gone_car%staff:-31 %gone_car%wrong_one:44
+%how_long:-117 %how_long%leave_me:22 %how_long%lift:22 %how_long%money:56 %how_long%on_way:-87 %how_long%place:-65
+%how_long%question:121 %how_long%refuse:-56 %how_long%shift_it:-38 %how_long%start_again:23 %how_long%thanks:-24
+%leak:-32 %leave_me:-128 %leave_me%money:35 %leave_me%on_way:32 %leave_me%refuse:52 %leave_me%smoke_smell:22 %lift:43
+%lift%opening:-29 %lift%question:-23 %machine:-61 %machine%refuse:-32 %meaning%phone:-26 %meaning%question:-31
+%meaning%refuse:118 %meaning%wrong_one:-24 %message:-67 %message%start_again:-94 %message%thanks:43
+%message%wrong_one:-39 %money:-88 %money%place:-25 %money%question:-41 %money%shift_it:54 %money%smoke_smell:-73
+%noise%refuse:23 %odometer%on_way:-35 %on_way:-116 %on_way%phone:-23 %on_way%place:-36 %on_way%question:84
+%on_way%refuse:100 %on_way%shift_it:29 %on_way%smoke_smell:26 %on_way%thanks:82 %on_way%wrong_one:49 %opening:-55
+%opening%question:48 %pay_day:-55 %pay_day%refuse:-34 %pay_day%season:-36 %phone:-159 %phone%refuse:-59 %place:-101
+%place%question:44 %place%refuse:-26 %place%shift_it:26 %place%staff:25 %place%start_again:41 %question:-212
+%question%refuse:191 %question%season:31 %question%start_again:72 %question%who:-61 %question%wrong_one:55
+%refuse:-102 %refuse%shake:-36 %refuse%shift_it:62 %refuse%staff:-32 %refuse%wrong_one:63 %season:-78 %shake:-95
+%shift_it:-220 %shift_it%start_again:-28 %smoke_smell:-116 %staff:-33 %staff%thanks:22 %staff%wrong_one:-79
+%start_again:-27 %start_again%wrong_one:-30 %thanks:-31 %who:-106 %wrong_one:-111 @?:-22 @after_visit:226
+@after_visit_cant_complain:52 @after_visit_not_really:-35 @car:444 @confirm:179 @confirm_still_good:34
+@confirm_stop:-833 @confirm_stop_si:-68 @confirm_thumbsup:50 @day:-72 @later:-101 @nothing:-494 @odometer:-155
+@offers:-756 @reading:-55 @time:-85 @times:-41 @walk_in:155 @walk_in_will_do:36 ^_$:103 ^_a:-108 ^_absolutely:33
+^_aceptan:-25 ^_affirmative:30 ^_afirmativo:44 ^_ahi:215 ^_al:30 ^_all:67 ^_alright:36 ^_andale:23 ^_ando:-48
+^_any:-43 ^_appreciate:-56 ^_apunteme:64 ^_are:-59 ^_as:-38 ^_asap:-23 ^_ay:-23 ^_be:-131 ^_better:32 ^_blue:41
+^_both:24 ^_call:-34 ^_can:-41 ^_cancel:-41 ^_cant:86 ^_changed:-22 ^_claro:143 ^_como:134 ^_confirmado:25
+^_confirmo:47 ^_correct:28 ^_correcto:26 ^_could:-66 ^_count:80 ^_cual:-55 ^_cuando:-36 ^_cuanto:-135 ^_dale:129
+^_de:139 ^_definitely:55 ^_deme:-28 ^_dont:39 ^_el:-65 ^_en:-89 ^_es:-35 ^_esta:96 ^_estoy:-43 ^_eta:-53
+^_everything:79 ^_fine:113 ^_fri:-30 ^_friday:-42 ^_go:104 ^_going:-23 ^_good:-22 ^_got:-27 ^_half:-44 ^_have:-28
+^_hay:-65 ^_hm:-27 ^_hmm:-49 ^_how:-112 ^_hoy:-47 ^_id:122 ^_if:67 ^_ill:-45 ^_is:-153 ^_kids:-27 ^_la:47 ^_le:-43
+^_let:-46 ^_lets:-26 ^_llego:-35 ^_lo:-25 ^_luego:-51 ^_mal:-30 ^_manana:-70 ^_mas:-32 ^_me:98 ^_meh:-44 ^_mejor:-24
+^_mi:-23 ^_might:97 ^_monday:-40 ^_muy:24 ^_nada:24 ^_need:-43 ^_neither:-163 ^_next:-26 ^_ninguno:-63 ^_none:-30
+^_nop:-50 ^_not:-159 ^_nothing:35 ^_ok:253 ^_olvide:-22 ^_on:-48 ^_one:-25 ^_orale:30 ^_para:-72 ^_paso:-29
+^_perfect:27 ^_perfecto:55 ^_please:98 ^_por:132 ^_puedo:-31 ^_que:-161 ^_quedo:81 ^_quiero:-52 ^_re:24
+^_reschedule:-38 ^_running:-38 ^_sale:219 ^_saturday:-36 ^_se:-89 ^_sedan:27 ^_see:128 ^_seguro:27 ^_should:-23
+^_si:564 ^_sign:63 ^_simon:84 ^_sin:27 ^_sip:168 ^_something:-38 ^_sounds:62 ^_still:121 ^_stop:-106 ^_sure:231
+^_tengo:-28 ^_thank:-163 ^_that:134 ^_the:27 ^_there:-27 ^_thumbsup:69 ^_thurs:-40 ^_thursday:-103 ^_tiene:-22
+^_tienen:-30 ^_todo:193 ^_truck:31 ^_tuesday:-32 ^_va:107 ^_voy:-31 ^_we:22 ^_what:-188 ^_when:-42 ^_where:-24
+^_which:-44 ^_white:37 ^_who:-28 ^_why:58 ^_will:51 ^_wont:-44 ^_works:142 ^_would:-40 ^_wouldnt:56 ^_y:88 ^_ye:91
+^_yep:184 ^_yes:270 ^_yo:-42 ^_you:-30 a:-51 a_$:36 a__day:-23 a__hora:-25 a__late:-26 a__of:-33 a__one:-44 a__si:-48
+a_como:-59 a_hacer:-25 a_las:23 a_little:-26 a_plan:33 a_poder:-42 a_ser:-24 about_it:-23 absolutely:33
+absolutely_$:30 add:45 address:22 adelante:29 adelante_$:35 affirmative:30 afirmativo:44 again_$:-32 agarro:-23
+agendeme:115 agua:-31 agua_$:-22 ahead:118 ahi:264 ahi_$:-108 ahi__caigo:38 ahi__vemos:60 ahi_estare:82 ahi_estoy:42
+ahi_le:33 ahi_nos:59 ahi_voy:53 al:38 al_cien:47 alarma:28 alcanzo:-23 algo:-26 all:31 all__for:65 all_good:97
+alla:106 alla_$:35 almost:-29 already:-44 alright:-42 also:37 alta:-38 an:74 an__change:22 an_appointment:86
+an_oil:22 and:43 and__you:79 and_thank:64 and_what:27 andale:23 andale_pues:23 ando:-37 ando_bien:-52 another:-34
+any:-23 any__next:35 any_day:42 anymore:-51 anymore_$:-53 anything:-29 apenas:-33 appointment_$:52 appreciate:28
+appreciate_it:-42 apunteme:93 are:-22 arm:72 as:87 as_butter:22 as_well:62 asi:-73 asi_$:-41 asi__bien:-49 asking:-25
+at:-35 at_$:-51 at__you:25 at_all:52 at_if:31 at_the:-49 at_work:-22 atras:38 avisar_$:-24 away:-35 away_$:-30
+awesome:38 ayer:-27 azul:97 azul_$:31 back:-31 bad:120 bad_$:33 be:-90 be__at:-33 be__by:-53 be__in:-66 be_a:-35
+be_late:-30 be_there:110 beat:-22 beat__to:-22 been__to:52 before_$:-30 bells:38 bells_on:28 bet:26 better:61
+better_$:32 better_than:37 bien:-105 bien_$:-78 bien_el:-25 bien_lo:23 blanca:67 blanca__la:28 bless:-25 blue:76
+blue_$:22 blue_one:22 book:126 book_it:39 book_me:91 both__them:37 both_of:37 bring:50 bring__in:34 bring_it:50
+btw:76 bueno:36 but:-66 but__much:-80 but__need:22 but_how:-62 but_i:36 but_it:-56 but_the:-65 butter:29 by:31
+by_$:-25 by_tomorrow:23 caigo:44 caigo_$:39 call_me:-36 cambiar:-24 cambieme:-25 cambieme_la:-22 cambios:32 came:-46
+came_up:-31 can:-85 can__come:-27 can__do:-67 can__make:103 can__me:-49 can_do:-26 can_i:32 can_text:-45 can_we:-57
+cancel:-119 cancel_it:-130 cancel_my:39 cancel_the:-41 cancelen:40 cant:30 cant__in:-43 cant__it:-92 cant_come:-60
+cant_complain:54 cant_do:-56 cant_make:-66 cant_say:100 cant_wait:90 car:-85 car_$:-22 car_is:-42 caro:-101
+caro_$:-38 carro_$:-33 cars:-37 cars_$:-22 center:-37 changed:38 changed__mind:-22 changed_my:-23 changes:32
+check_$:-23 chevere:68 cien:45 cien_$:38 cita:-78 cita_$:-63 claro:145 claro_$:25 claro_el:23 come:-98 come_$:-24
+come_friday:-24 come_in:-42 coming_$:-30 coming__the:28 como:47 como_no:218 como_si:-25 complain:54 complain_$:52
+complaints:67 con_el:45 con_los:-22 con_ustedes:-42 confirmo_$:-25 conmigo:34 conmigo_$:48 correct:28 correcto:39
+could:-26 couldnt:29 count:104 count__in:97 count_me:78 cual:-65 cual__el:-32 cualquier_dia:28 cuando:36 cuanto:-22
+cuanto_$:-105 cuanto_cuesta:74 cuanto_sale:-60 cuanto_se:25 cuanto_tarda:24 cuanto_va:-26 cuanto_vale:-25 cuente:43
+cuesta:65 cuesta_$:48 cuesta__cuanto:26 cuesta_y:25 dale:129 date:35 day_$:-46 day__week:32 de:39 de__dos:-55
+de__otra:22 de__si:-25 de_atras:22 de_los:-47 de_mi:30 de_que:-24 de_una:178 de_verdad:-26 definitely:61 dejaron:-35
+dejo:-57 del:31 del_jueves:-23 deme:-22 desde:-109 desde_que:-57 dia:-37 dia_$:-47 dias:-69 dias_$:-27 did:-64
+did__last:-52 did_that:-52 didnt:-63 diga:33 digo:-62 dios:40 do:152 do_$:197 do__do:-34 do__get:-25 do__guys:-23
+do__instead:-38 do__know:-26 do__need:-43 do__work:-25 do_friday:-22 do_i:-64 do_it:131 do_you:-98 domingo:-23
+done:66 done_$:36 done_last:-26 dont:96 dont__my:61 dont__you:-29 dont_know:-26 dont_need:-30 dont_see:52
+dont_think:-29 dont_want:-33 door:-25 door_$:-23 down:108 down_$:163 down_on:-27 down_the:-32 drive:-63 drive_to:-55
+drives:64 drives_like:59 earlier:-25 early_$:23 either:29 el_$:-26 el__a:82 el__antes:35 el__cuando:22 el__cuanto:40
+el__despues:35 el__dia:-28 el__en:40 el__no:-44 el__para:24 el__pero:-30 el__por:-25 el__se:-29 el__si:-43
+el__temprano:25 el__va:-24 el_azul:82 el_carro:25 el_de:29 el_lunes:52 el_martes:-29 el_miercoles:29 el_sedan:43
+el_seguro:-31 el_trabajo:45 else:-36 else_$:-22 empty:22 en_$:-45 en__dias:-34 en__sale:-22 en__tarde:44
+en__trabajo:26 en_camino:-23 en_el:36 en_la:34 en_orden:38 en_pie:79 en_unos:-31 end:29 end_$:24 entro:25 entro_$:28
+es:-66 es__mismo:24 es_la:37 es_malo:-29 ese_servicio:22 espero:-39 espero_$:-45 esta:-37 esta__caro:-52 esta_bien:43
+estamos:-25 estan:-25 estare:95 estaria:-45 este:-29 estimate_$:22 estoy:-26 estoy_$:42 estoy_bien:-69 eta:-53
+every:-34 everything:54 everything_$:-25 everything_was:44 explain:-36 falta:29 falta_$:39 far:48 favor_$:-62
+feel:-24 fierro:35 fierro_$:35 fin:-22 find:-31 fine:-72 fine_$:-106 fine__me:54 fine_with:38 firme:32 five:-22
+fix:-35 fix_it:-44 fluid:-24 for__reminder:38 for_it:72 for_me:32 for_that:-43 for_thursday:76 for_tomorrow:31
+forever:-42 forget:-35 forgot:-57 fri:-55 friday_$:-37 friday_afternoon:48 friday_also:22 from:-31 front:37 fuera:-29
+fui:-38 get:96 get__done:143 get__in:22 get_it:87 get_there:-31 gets:34 give:-28 go:136 go_ahead:128 go_for:52
+going__be:-27 gone:-25 gone_$:-22 good:-61 good_$:-115 good__you:22 good_for:32 got:32 got_any:-47 got_it:47
+got_to:35 gracias__todo:-44 gracias_por:-67 gratis:-24 great_$:26 great__you:-54 guess:83 gustaria:70 gusto:-53
+guy:-27 hablo:-27 hablo_$:-26 hace__ruido:22 hacerlo:40 hacerlo_$:35 haciendo:-24 had:-65 had_to:-37 hago:-40
+hago_$:-39 half:-31 happier:40 happy:39 has:71 have:-92 have__call:27 have__wrong:-32 have_a:-90 have_someone:22
+have_the:-50 hay_problema:81 he:26 heads:-30 heads_up:-30 hecho:43 hecho_$:45 heck:36 hicieron:-25 history:26 hit:-30
+hm:-27 hmm:-49 hora:-38 hora_$:-22 hora_abren:23 hour:-48 hours:-36 hours_$:-33 how:-62 how__is:-89 how__was:-24
+how__will:-29 how_do:-36 how_i:-22 how_much:-22 hoy:-68 hoy__si:-23 hoy_mismo:-29 humo:-72 humo_$:-51 i:44 i__an:76
+i__come:-29 i__i:-25 i__my:-24 i__see:38 i__so:111 i__there:-38 i__use:22 i__you:-32 i_cant:-45 i_come:-43 i_do:79
+i_forgot:-28 i_get:-60 i_go:-27 i_guess:77 i_had:-24 i_have:-29 i_make:116 i_should:36 i_sold:-24 i_took:23 i_want:28
+i_work:-26 i_would:23 id:137 id__to:80 id_like:51 id_rather:-25 idea:145 idea_$:135 if:24 if_i:44 igual:-38
+igual_$:-22 ill:137 ill__by:29 ill__it:-22 ill__on:-28 ill__there:188 ill_be:121 ill_stop:34 ill_swing:31 im:-26
+im_all:-29 im_coming:41 im_down:190 im_good:-159 im_in:69 im_not:-31 imposible:-25 in_$:150 in_law:23 instead:-64
+instead_$:-54 interesa:84 interesa_$:48 interest:-34 interested:61 interested_$:65 ir:-34 ir_$:-53 is:-112
+is__address:42 is__cost:23 is__really:-24 is_a:44 is_been:-23 is_fine:-65 is_good:75 is_it:-62 is_my:-37 is_off:-38
+is_ok:-33 is_right:38 is_that:-35 is_the:67 is_this:-35 is_up:-23 is_your:36 ish:53 ish_$:42 issues:68 it_$:37
+it__and:-29 it__at:-49 it__day:24 it__is:-23 it__me:27 it__next:-24 it__on:27 it_a:38 it_anymore:-30 it_be:-54
+it_done:43 it_is:120 it_to:-37 it_tomorrow:-22 jaja:60 jaja_si:34 jala:42 jale:138 jale_$:142 jefe:30 jueves_$:23
+jueves_si:-23 just:-41 keep_me:33 kids:-37 know:-25 know_it:23 know_you:-41 la__del:26 la__no:-42 la__o:33 la__que:50
+la_blanca:62 la_cita:-79 la_otra:53 la_troca:27 las_$:44 las_si:-40 last:-79 last_time:25 last_week:-65 late_$:88
+later:-24 law:23 le:-99 le_digo:-27 le_sale:-76 left:-52 left_$:-25 lejos:-24 les:-22 less:48 let:-36 let_me:-28
+lets:-62 lets__it:42 lets__the:-32 lets_do:37 lets_get:54 lets_out:-33 lets_say:-45 like:32 like__plan:33 like_a:37
+like_to:45 listo:-39 listo_$:-47 little:-26 live__the:28 llanta:-23 llego:-26 llego_en:-34 llevarlo:54 llevarlo_$:60
+llevo:-29 lo:-74 lo__por:-31 lo_dejo:-59 lo_hago:-33 lo_que:28 lo_vendi:29 located:22 located_$:26 lol:50
+long_will:-30 look:22 los:-90 los_dos:-34 los_ninos:-24 lost:-30 lot_$:27 love:44 low:-24 luego:-133 luego_$:-61
+luego_les:-33 lunes:33 lunes_$:-45 lunes__las:24 lunes_a:40 lunes_temprano:24 made:-37 make_it:-98 mal:-81 mal_$:-55
+malo:-30 manejando:-45 martes:-40 martes__la:23 martes__le:-54 martes_en:25 martes_pero:-53 mas:-71 maybe:-29 me:32
+me_$:119 me__como:-55 me__de:-24 me__el:-78 me__la:-33 me__the:42 me__y:-33 me_again:-52 me_agarro:-28 me_es:-22
+me_gustaria:70 me_gusto:-63 me_in:110 me_interesa:93 me_la:-26 me_late:197 me_off:-60 me_on:23 me_out:-26
+me_parece:35 me_pueden:-22 me_puedo:47 me_queda:-52 me_sale:-38 me_to:37 me_up:129 meh:-46 mejor:-45 mi_cita:-30
+miercoles:37 miercoles_o:33 might:100 mil:-38 millas:-31 millas_$:-27 min:-164 min_$:-93 mind:36 minutes:-24
+mismo_dia:-30 miss:107 miss_it:116 modo:60 monday__be:-35 money:-32 money_$:-23 month:-30 more:-30 much:-32
+much__it:-78 much_is:-74 muchas:-23 muchas__por:-39 muchas_gracias:-23 mucho_$:-25 muy:-70 muy_caro:-39 muy_mal:-24
+my__one:-23 my__will:24 my_arm:72 my_end:36 my_mind:-22 myself:-27 need:-70 need_$:-28 need__appointment:-23
+need_a:24 need_to:-30 neither:-163 neither_$:-80 new:57 new_$:53 next:28 ni:-67 ni_modo:61 nice:-48 night:-60
+night_$:-68 nine:43 nine_$:26 ninguno:-72 ninguno__los:-37 ninguno_de:-37 ninos:-25 no:-93 no_$:-60 no__a:-91
+no__at:49 no__bien:-84 no__cancele:22 no__conmigo:-27 no__good:-26 no__gusto:-63 no__hago:-31 no__here:48
+no__interesa:-77 no__ir:-26 no__is:-62 no__la:-23 no__nada:-30 no__preocupe:40 no__problema:83 no__puedo:47
+no__que:-25 no__si:27 no__that:91 no_complaints:67 no_gracias:-31 no_hay:103 no_im:-35 no_issues:68 no_it:-42
+no_lo:-27 no_me:-97 no_podre:-26 no_problem:87 no_puedo:-45 no_quedo:-48 no_quiero:-28 no_se:70 no_thanks:-27
+no_that:-33 no_voy:-117 no_worries:52 none:-33 none__them:-29 none_of:-30 noon_$:29 nop:-50 nop_$:-50 nos:94
+nos_vemos:109 not:-49 not_$:171 not__with:-22 not__yet:-67 not_a:97 not_coming:-56 not_interested:-32 not_really:-42
+not_sure:-133 nothing:30 now:-101 now_$:-75 nuevo:32 nuevo_$:23 number:-55 number_$:-30 o:39 off:-125 off__for:23
+off__now:-36 off__schedule:-36 off_the:-42 oh:-22 ok_$:-266 ok__drive:-55 ok__i:27 ok__it:28 ok__me:23 ok__the:-57
+ok_el:36 ok_friday:35 ok_to:-70 olvide:-22 on:41 on_$:113 on__end:36 on__list:22 on__way:-45 on_it:37 on_my:22
+onda:28 one:-51 one_$:-46 or:39 orale:30 orden:38 other:23 otra:33 otra_semana:31 out:-81 out_$:-95 over:-32
+over_here:-30 own:-37 para:-46 para__me:29 para__si:-37 para_el:-27 para_un:-24 pasa:-78 pasa__no:-35 pasa_si:-77
+pass:-47 pass_$:-27 pay:36 pedal:-24 pena:-22 perdida:-31 perdon:-31 perfecto:35 permiso:22 pero:71 pero__no:27
+pero__que:31 pero_cuanto:-85 pero_le:-51 pero_que:28 pero_ya:28 phone:-43 phone_$:-30 pie:77 pie_$:51 pierdo:28
+plan:46 plan_$:44 planning:70 please:-94 please_$:-218 please__me:-25 please_and:64 please_do:109 please_dont:57
+please_take:-40 pm_$:24 podemos:-26 poder:-42 podre:-26 por__no:181 por_el:-33 por_favor:-28 por_la:-26 por_mi:22
+por_perdida:-30 por_que:111 por_supuesto:37 por_todo:-39 porque_no:22 preocupe:40 problem:65 problem_$:68 problema:60
+puede:-59 puede_$:-41 puedo:45 pues:94 pues_$:55 pues_ya:28 puro:22 puse:28 put_me:39 que:30 que_$:-40 que__con:-40
+que__el:38 que__me:30 que__si:-82 que_le:-41 que_no:168 que_pasa:-77 que_tan:-33 que_viene:28 queda:-121 queda_$:-54
+quedo:27 quedo_$:-46 queja:24 quick:36 rather:-33 re:24 ready:116 ready_$:127 really:-48 really_$:-35 rear:25
+reason:23 reminder:38 reschedule:-54 reschedule_please:-33 right:-138 right_$:-134 ring:-31 ring_me:-26 roll:32
+run:24 running:-50 running_late:-27 sabado:28 sabado_a:23 sale:-60 sale_$:-43 sale__blanco:-25 sale__que:42
+sale_humo:-73 salio:-25 same:-25 say:117 say__th:-34 say_no:120 say_the:-34 schedule:47 schedule_$:38 school:-35
+school__out:-31 school_lets:-31 scratch:-22 se:-157 se__llevo:-39 se__mas:29 se__va:-33 se_lo:-22 se_me:-32
+se_preocupe:40 se_puede:-53 se_va:-40 sedan:101 see:319 see__then:94 see__tomorrow:42 see_you:274 seguro:-24 ser:-40
+ser_$:-28 set:59 set__up:59 set_for:31 set_it:54 shakes:-83 should:38 should__be:-22 si:38 si_$:-40 si__bien:24
+si__cuanto:-66 si__dejo:-50 si__favor:30 si__interesa:30 si__jueves:31 si__lo:-34 si__lunes:38 si__pero:28
+si__puede:-38 si__que:45 si_cuanto:43 si_el:55 si_fuera:-28 si_gracias:44 si_hay:-41 si_lo:-85 si_manana:31 si_me:-29
+si_no:-91 si_por:30 si_quiero:76 si_se:-44 si_si:-26 si_voy:96 si_y:73 si_ya:25 sign:122 sign__up:138 sign_me:127
+sigue__pie:61 sigue_en:61 simon:86 sin:83 sin_falta:60 sip:168 sip_$:168 skip:-22 slow:-24 smooth:29
+smooth__butter:22 smooth_as:22 so:95 so_$:77 so_i:25 so_yes:40 sold:-78 something__up:-28 something_came:-28
+sometime:60 sorry:-59 sorry_$:-47 start:-40 steering:-31 steering__is:-37 steering_wheel:-39 still:58 still__the:-36
+still_coming:34 still_good:27 still_on:87 stop:-109 stop_$:-178 stop_by:42 suena:31 suena_bien:24 supuesto:37
+sure:117 sure__me:31 sure_thing:32 swing:27 swing_by:35 switch:-27 take:-58 take__off:-50 take_me:-57 talk:-32
+tambien:55 tan:-37 tarda:27 tarda_$:23 tarde:-27 te:-56 te_digo:-25 temprano:23 text:-81 text__again:-57 text_me:-72
+thank_you:66 thanks__the:26 that:45 that_$:63 that__be:93 that_done:60 that_is:39 that_last:-51 that_was:-24
+that_would:90 the:-22 the__at:-28 the__for:-26 the__go:27 the__going:22 the__it:22 the__now:-35 the__please:-31
+the__the:25 the__thing:27 the__thursday:-26 the__up:-31 the__what:22 the__wheel:-36 the_appointment:-52 the_blue:41
+the_brakes:30 the_car:-57 the_front:33 the_heads:-30 the_other:22 the_reminder:38 the_same:-25 the_steering:-39
+the_total:28 the_trunk:22 the_way:-26 the_white:32 the_wrong:-38 them:-69 them_$:-39 then:83 then_$:63 there:60
+there_$:142 there_at:-33 there_by:-26 there_in:-63 these:-24 they:-22 think:-34 think__is:47 think__it:-42
+think_it:50 third:-27 this:-28 this_$:-27 this_friday:23 though:61 though_$:29 through:-30 thumbsup:69 thumbsup_$:69
+thurs:48 thurs_$:27 thursday__is:28 thursday_at:68 thursday_morning:-32 thursday_what:29 thursdays:-26 time:-32
+time_$:-54 to_$:-23 to__it:67 to__my:-39 to__please:-22 to__that:61 to__the:33 to__to:-60 to__you:45 to_ask:28
+to_be:-30 to_call:29 to_change:-25 to_come:-22 to_drive:-42 to_get:102 to_pay:30 to_that:89 to_the:36 toca:29
+toca_$:23 today:-49 today_$:-45 todo:146 todo_$:-70 todo__orden:43 todo_bien:96 todo_en:40 tomorrow:23 tomorrow_$:38
+tomorrow_at:34 too:22 too_$:27 took:-26 total:36 trabajo:36 traded:-27 traffic:-27 trafico:-25 trafico_$:-24
+treated:-22 tren:-22 troca:26 truck:64 truck_$:29 trunk:22 trunk_$:22 tues:-89 tuesday_$:-28 tuesday__how:-22
+twist:60 two:-42 un:-90 una:109 uno:-39 uno_$:-29 unos:-35 unsubscribe:-24 up:-54 up_$:103 use:28 usted:-27
+ustedes:-60 ustedes_$:-55 va:-83 va_$:-27 va__ser:-31 va_a:-54 va_en:-69 va_que:23 vale:-55 vamos:45 vamos_a:40
+vegas:-39 vegas_$:-39 vemos:102 vemos_$:48 ver:-56 ver_si:-25 verdad:-29 very:27 vibrates:-31 viene:32 voy_$:115
+voy__camino:-22 voy__poder:-30 voy_en:-22 voy_saliendo:-27 wait:68 wait_$:88 waiting:-40 warranty_$:23 was:-71
+was_fixed:-22 wasnt:-29 way:-34 we:-55 we__be:38 we__it:-22 we__that:-22 we_do:-45 we_sold:-33 we_will:25
+wednesday:46 wednesdays:-25 week:-42 week_$:-30 weekend:-28 weekend_$:-27 well:38 well_$:25 went:-25 what_$:-43
+what__i:29 what__the:56 what__your:49 what_are:26 what_i:-27 what_is:78 wheel__off:-37 wheel_is:-41 when:-161
+where__you:25 where_are:26 which:-57 white:76 white_$:23 white_one:26 who:-52 who__this:-22 who_is:-37 why:118
+why_$:-65 why__i:-37 why__you:-29 why_do:-46 why_is:-26 why_not:324 why_would:-39 will:60 will__be:-44 will__there:88
+will_be:86 will_do:141 will_it:-57 will_you:-31 with__i:-23 with_me:36 wobbles:43 wont:-26 wont__it:51
+wont__there:-47 wont_be:-60 work:-60 work__it:23 work_for:23 work_on:-26 works:-61 works_$:-66 works_but:-73
+worries:51 worse:-93 worse_$:-68 would:-51 would__be:-32 would__need:-38 would_be:49 would_i:-37 would_it:-26
+wouldnt:54 wouldnt__it:52 wouldnt_miss:52 wrong:-51 wrong_number:-24 y_$:129 y__digo:-23 y__por:24 y__va:-25
+y_cuanto:67 y_ni:-27 y_si:-30 ya:130 ya_$:98 ya__hace:25 ya__llego:-22 ya__voy:-30 ya_esta:-23 ya_no:-28 ya_que:38
+ya_voy:-53 ye:91 yeah:37 yeah_$:65 yeah_no:-64 yeah_ok:23 yep:199 yep__you:30 yes:517 yes_$:36 yes__do:23
+yes__how:-42 yes__i:48 yes__it:-78 yes__me:41 yes__works:-61 yes__you:28 yes_and:63 yes_but:-39 yes_friday:37
+yes_how:27 yes_i:52 yes_monday:35 yes_please:77 yes_stop:-24 yet:-70 yet_$:-77 yo:-88 yo_no:-25 you_$:50 you__a:-26
+you__at:56 you__do:-23 you__it:127 you__me:-32 you__text:-45 you__the:-25 you_can:-31 you_got:45 you_then:102
+you_think:47 you_tomorrow:51 you_work:-25 your_address:28
 """

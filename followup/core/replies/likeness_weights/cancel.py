@@ -1,140 +1,147 @@
 """What speaks for and against `cancel`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "cancel"
-BIAS = -264
+BIAS = -310
 WEIGHTS = """\
-#abaj:42 #able:54 #abou:-49 #acio:40 #afte:21 #agen:31 #ahor:-27 #aiti:18 #ajar:19 #alar:-22 #alca:27 #aled:20
-#algo:18 #alio:22 #alla:-42 #alli:29 #alto:-19 #ambi:-32 #amin:-25 #anan:62 #ance:181 #ando:32 #anoc:22 #anto:-20
-#anul:151 #anym:54 #anzo:23 #appe:33 #appo:46 #apun:32 #arre:21 #asad:-41 #asis:95 #asta:-27 #atch:42 #ater:32
-#atio:22 #atra:-25 #atte:29 #avis:18 #aybe:25 #baby:22 #back:-34 #bail:38 #baja:23 #bajo:22 #bebe:20 #befo:-27
-#biar:-37 #blem:-22 #body:42 #book:62 #borr:64 #bout:-49 #brin:-20 #bsup:-20 #busc:18 #camb:-31 #came:21 #cami:-18
-#canc:206 #cant:56 #canz:27 #carg:22 #cayo:19 #cela:31 #cele:142 #celo:26 #cita:99 #come:68 #comi:116 #como:-21
-#conf:-25 #conm:30 #corr:-33 #coul:-22 #coun:28 #covi:28 #crap:22 #crat:46 #crib:21 #cuen:20 #culp:37 #cupe:-23
-#days:44 #deje:53 #desa:19 #desp:29 #ding:29 #disc:37 #does:-23 #draw:47 #drop:-26 #ease:74 #ebod:18 #ecto:18
-#eeds:20 #efec:27 #efor:-27 #egar:37 #ejel:20 #ejem:23 #ejor:35 #elar:-38 #elel:24 #else:32 #elvo:22 #emos:40
-#empr:28 #enca:19 #enci:22 #enda:60 #endi:20 #enfe:19 #engo:-24 #enin:27 #enla:26 #enme:29 #ensa:-20 #eocu:-26
-#epen:18 #eran:32 #erda:24 #eren:42 #ermo:22 #erne:-20 #erva:67 #esch:-20 #escr:23 #eser:74 #espa:21 #espe:65
-#espu:36 #esti:24 #ever:31 #eves:28 #exti:-23 #exts:-25 #falt:-21 #fect:24 #fell:19 #ferm:19 #firm:-34 #fixe:21
-#fore:-28 #forg:45 #frid:-27 #from:41 #fter:21 #gamo:-31 #gast:-20 #genc:25 #gend:32 #give:19 #goin:35 #good:-30
-#guna:-24 #hank:-23 #have:73 #hdra:48 #hese:-21 #hing:32 #hold:21 #hora:22 #hori:-23 #hosp:24 #howi:19 #humb:-20
-#ible:59 #iday:-19 #iemp:38 #iern:-20 #iero:19 #impo:48 #info:-18 #ingu:-32 #inst:-23 #intm:48 #irme:-18 #iscu:38
-#isit:24 #isti:94 #isto:25 #ital:23 #itel:25 #iten:47 #ithd:48 #itin:18 #ixed:21 #juev:31 #just:32 #kids:21 #kill:26
-#king:54 #lado:35 #lame:38 #lamo:21 #larm:-20 #last:23 #late:-58 #lcan:27 #leas:76 #lego:21 #lela:72 #lema:-19
-#lest:20 #lets:24 #ling:29 #llam:19 #lleg:27 #llin:29 #lune:-36 #lvid:46 #mana:47 #mayb:25 #mbia:-47 #mbre:19
-#mbsu:-20 #mebo:18 #mejo:35 #mens:-19 #ment:63 #migo:29 #mind:32 #ming:112 #mino:-24 #mins:-19 #miss:-43 #mole:20
-#more:44 #morr:74 #move:-43 #mpos:52 #mpre:22 #nada:-23 #name:19 #nana:62 #ncar:19 #ncel:207 #ndan:26 #nday:20
-#need:52 #nfer:19 #nfir:-19 #ngam:-33 #nged:41 #ngun:-32 #ning:-30 #nmig:33 #nnin:-21 #nobo:19 #nomb:19 #nsaj:-19
-#nste:-19 #ntam:19 #ntme:48 #ntra:-18 #nule:121 #nymo:54 #oble:-23 #obod:19 #ocup:-24 #oday:94 #oder:77 #odre:75
-#oing:28 #oint:45 #okin:50 #oles:23 #olvi:45 #ombr:18 #omeb:18 #omin:114 #omor:74 #onfi:-19 #onga:-32 #onmi:30
-#ooki:51 #orge:46 #orit:-24 #orre:37 #orri:-32 #orro:78 #orry:84 #osib:60 #ospi:24 #ospo:-32 #otal:18 #otro:36
-#ould:-44 #ount:26 #ovid:28 #paci:24 #paso:-20 #peni:22 #pent:19 #perd:18 #pere:59 #pita:24 #plea:66 #pode:87
-#podr:73 #poin:46 #pong:-32 #posi:76 #posp:-32 #ppen:21 #ppoi:46 #preo:-26 #prob:-27 #pued:-18 #pues:27 #pull:18
-#punt:28 #push:-20 #qued:19 #quit:123 #raba:40 #raig:-19 #rasa:-33 #ratc:46 #remo:29 #reoc:-26 #repe:19 #resc:-20
-#rese:79 #revo:19 #rgen:25 #rget:46 #ribo:23 #ries:-33 #rike:23 #ring:-29 #rita:-24 #rnes:-20 #robl:-27 #rong:-25
-#rows:18 #rren:33 #rrep:20 #rrie:-32 #rrow:74 #rsda:47 #sado:-40 #saje:-18 #same:-26 #scra:68 #scul:38 #sday:53
-#serv:78 #show:30 #sibl:58 #sick:28 #siem:32 #sist:109 #skip:23 #slot:30 #sold:29 #some:45 #sorr:75 #spac:24 #sper:67
-#spit:24 #spon:-33 #spot:44 #spue:36 #star:-46 #stea:-20 #sted:-22 #ster:29 #stil:-31 #stir:95 #stop:-82 #stri:23
-#tach:24 #take:52 #tale:20 #tame:31 #tard:-47 #tart:-21 #tead:-19 #tela:21 #tend:31 #terd:29 #text:-59 #than:-29
-#that:32 #thdr:48 #then:-30 #thes:-23 #thin:28 #thum:-20 #till:-37 #time:-23 #tion:22 #tire:50 #tmen:47 #toda:93
-#todo:19 #tomo:74 #tota:18 #trab:46 #trai:-26 #tras:-48 #trik:23 #tten:28 #turn:31 #uand:32 #uant:-21 #uede:-27
-#uedo:28 #uelv:21 #uent:18 #ueve:20 #uite:130 #ulel:45 #ulen:47 #ulpe:39 #umbs:-20 #undo:24 #unes:-36 #unta:18
-#urio:20 #urno:27 #ursd:47 #usco:21 #uste:-18 #vemo:-32 #vera:19 #vide:35 #visi:23 #were:-18 #with:38 #wont:57
-#work:-45 #worr:-24 #woul:-21 #wron:-25 #xtin:-19 #yest:29 #ymor:54 %again_later:58 %again_later%away:59
-%again_later%bring:24 %again_later%car:18 %again_later%elsewhere:26 %again_later%fails:18 %again_later%message:18
-%again_later%money:21 %again_later%odometer:34 %again_later%pay_day:37 %again_later%question:34
-%again_later%refuse:27 %again_later%season:35 %again_later%shift_it:58 %again_later%start_again:-21
-%again_later%wrong_one:46 %agree:-138 %agree%away:24 %agree%car:26 %agree%car_part:20 %agree%elsewhere:18
-%agree%leave_me:-22 %agree%on_way:-67 %agree%phone:47 %agree%refuse:-60 %agree%staff:22 %away:127 %away%bad:18
-%away%bring:50 %away%busy:-31 %away%call_off:104 %away%fails:28 %away%family:70 %away%odometer:19 %away%on_way:-35
-%away%question:31 %away%refuse:30 %away%start_again:36 %away%wrong_one:-54 %bad:90 %bad%bring:19 %bad%call_off:93
-%bad%gone_car:20 %bad%money:21 %bad%on_way:28 %bad%question:39 %bad%refuse:39 %bring:161 %bring%busy:27
-%bring%call_off:37 %bring%elsewhere:18 %bring%fails:57 %bring%family:41 %bring%gone_car:55 %bring%leak:43
-%bring%money:25 %bring%odometer:93 %bring%on_way:-25 %bring%phone:44 %bring%question:-33 %bring%refuse:65
-%bring%shift_it:-73 %bring%staff:37 %bring%wrong_one:29 %busy:63 %busy%call_off:50 %busy%fails:-27 %call_off:277
-%call_off%car_part:32 %call_off%do_it:47 %call_off%elsewhere:33 %call_off%fails:63 %call_off%family:67
-%call_off%gone_car:80 %call_off%lift:-18 %call_off%meaning:21 %call_off%message:-55 %call_off%money:85
-%call_off%noise:-24 %call_off%on_way:-83 %call_off%opening:25 %call_off%pay_day:34 %call_off%phone:33
-%call_off%place:31 %call_off%question:73 %call_off%refuse:-21 %call_off%season:45 %call_off%shift_it:29
-%call_off%start_again:20 %call_off%thanks:22 %call_off%who:49 %call_off%wrong_one:-33 %car%gone_car:37
-%car%odometer:-19 %car%on_way:19 %car%refuse:-20 %car%wrong_one:24 %car_part:-19 %car_part%do_it:36
-%car_part%elsewhere:23 %car_part%gone_car:20 %do_it:22 %do_it%elsewhere:22 %do_it%family:34 %do_it%how_long:20
-%do_it%on_way:43 %do_it%question:51 %do_it%shift_it:-29 %do_it%start_again:-23 %do_it%wrong_one:26 %elsewhere:91
-%elsewhere%leave_me:19 %elsewhere%on_way:37 %elsewhere%refuse:21 %elsewhere%shift_it:37 %elsewhere%staff:35
-%elsewhere%wrong_one:36 %fails:32 %fails%gone_car:35 %fails%on_way:78 %fails%refuse:60 %fails%start_again:-24
-%family:82 %family%on_way:35 %family%refuse:60 %gone_car:98 %gone_car%refuse:46 %gone_car%staff:20
-%gone_car%wrong_one:48 %how_long:-39 %how_long%odometer:19 %how_long%refuse:26 %leak:33 %leave_me%odometer:28
-%leave_me%question:26 %leave_me%refuse:-18 %leave_me%shift_it:21 %leave_me%staff:27 %leave_me%start_again:-23
-%message:-61 %message%on_way:18 %message%refuse:-27 %message%start_again:-18 %money:55 %money%on_way:22
-%money%question:24 %money%refuse:18 %noise:-39 %noise%refuse:-18 %odometer:82 %odometer%refuse:-18
-%odometer%shift_it:19 %on_way:-156 %on_way%phone:31 %on_way%place:28 %on_way%refuse:246 %on_way%season:26
-%on_way%shift_it:27 %on_way%staff:25 %on_way%wrong_one:-22 %pay_day:60 %pay_day%refuse:25 %pay_day%season:31
-%phone%shift_it:18 %phone%staff:-28 %phone%who:39 %place%question:-28 %place%refuse:77 %question:-40
-%question%shift_it:40 %question%staff:18 %refuse:118 %refuse%season:32 %refuse%shift_it:-66 %refuse%staff:18
-%refuse%start_again:-19 %refuse%wrong_one:-36 %season:67 %season%shift_it:26 %season%wrong_one:25 %shift_it:-166
-%shift_it%start_again:-27 %staff:52 %staff%wrong_one:28 %start_again:-40 %thanks:-40 %who:52 %wrong_one:18 @?:-160
-@after_visit:-38 @car:-18 @confirm:334 @confirm_stop:-47 @day:-74 @later:105 @nothing:305 @nothing_info:-19
-@odometer:-39 @offers:-75 @reading:-34 @time:-79 @walk_in:-37 ^_$:-35 ^_a:-25 ^_ahi:-32 ^_all:-19 ^_borre:26
-^_can:-105 ^_cancel:-93 ^_cancelar:-63 ^_cancele:69 ^_changed:31 ^_could:-23 ^_count:20 ^_do:-22 ^_drop:19 ^_el:-34
-^_give:22 ^_how:-24 ^_id:22 ^_ill:-21 ^_imposible:18 ^_info:-19 ^_is:-24 ^_kill:20 ^_la:-22 ^_make:-23 ^_me:21
-^_mejor:20 ^_need:-60 ^_no:-98 ^_nop:-33 ^_not:29 ^_olvide:24 ^_on:-19 ^_opt:-36 ^_perdon:-20 ^_please:44 ^_puedo:-40
-^_quite:38 ^_quiten:24 ^_quitenme:20 ^_scratch:27 ^_see:-30 ^_si:-39 ^_siempre:20 ^_still:-28 ^_stop:-32 ^_the:23
-^_thumbsup:-20 ^_thursday:-22 ^_voy:-48 ^_what:-44 ^_wont:42 ^_y:-56 ^_yep:-20 ^_yes:-43 ^_yo:-19 a:59 a__ir:22
-a_ir:52 a_las:-40 a_otro:33 a_poder:77 able:55 able_to:55 about:-49 after:27 after_$:-19 after_all:46 agenda:37
-ahi:-57 ahi__vemos:-24 ahi_nos:-24 ahorita:-23 alcanzo:23 alcanzo_a:27 algo:22 all_$:18 all_set:-30 alla:-35 an:-20
-an_appointment:-24 and:80 and_im:29 anoche:22 anule:26 anulela:48 any:-26 anymore:54 anymore_$:47 appointment:47
-arrepenti:20 asi:34 asi_que:19 asistir:46 at:-55 at_$:-29 atrasado:-21 back:-33 back_out:37 bail:39 be:79 be__to:39
-be_able:39 be_coming:27 be_late:-19 bebe:20 before:-27 booking:55 booking_$:23 borre:27 borre_mi:27 borren:18
-bring:-19 busco:21 call:-35 call__my:23 call_me:-75 call_off:49 calling:24 cambiar:-39 cambiar__cita:-27
-cambiar_mi:-19 cambie:18 came:19 camino:-24 can:-67 can__come:-21 can__drop:-26 can__make:-19 can__me:21 can__my:21
-can_i:-56 can_we:-23 cancel:22 cancel_$:-49 cancel__appointment:-26 cancel__you:22 cancel_it:41 cancel_please:-26
-cancel_thursday:19 cancelar:-34 cancelar_$:-54 cancele:104 cancele_$:18 cancele__favor:23 cancele_lo:20
-cancele_por:28 cancelela:24 cancelo:26 cant:57 cant__it:63 cant_come:62 cant_do:26 cant_make:29 cant_wait:-29
-car_$:22 cayo:19 change:-45 change__appointment:-28 change_my:-29 changed:41 changed__mind:31 changed_my:37 cita:105
-cita_$:48 cita__jueves:29 cita_del:37 cita_y:27 come:80 come_$:33 come_in:32 coming:116 coming_$:68 coming_in:18
-como:-20 con:26 conmigo:30 could:-19 count:30 count__out:32 count_me:31 covid:28 cuando:32 cuanto:-18 day:-34 de:137
-de__agenda:37 de_hoy:26 de_la:23 de_manana:55 de_que:-19 del:136 del_jueves:48 del_trabajo:20 despues:31 did:24
-did_it:25 disculpe:34 disculpe_$:19 do:-24 do_i:-19 dont__my:-64 dont__to:41 dont_need:73 dont_want:20 drop:-24
-drop__off:-28 drop_it:-39 drop_my:22 el:28 el__no:31 el_carro:19 el_lunes:-30 el_viernes:-22 else:25 else_$:23
-en_camino:-22 end:-23 end_$:-18 enfermo:22 es:-44 es_mi:-18 escribo:23 escribo_$:18 ese_carro:-18 eso:-25 espacio:25
-esperen:52 esperen_$:52 este:-28 fell:22 fixed:21 for:89 for__th:24 for_now:19 for_someone:18 for_the:27 forget:46
-free__my:18 friday:-22 from:41 gastar:-19 going:35 going__be:-19 going__have:35 going__make:36 going_to:31 good:-29
-got:34 got__cancel:23 got_it:-24 got_to:54 guy:20 happening:23 have:73 have__back:30 have__cancel:18 have_to:86
-hay:-23 here:-19 hice_$:22 hold:18 hora:18 hospital:24 how:-60 how_about:-24 hoy:61 i:66 i__a:-20 i__an:-18 i__be:69
-i__come:21 i__that:19 i_cant:48 i_come:-26 i_drop:-35 i_have:21 i_was:28 i_wont:27 id:25 id__to:24 ill:-74
-ill__there:-61 ill_be:-53 im:48 im__coming:37 im_not:46 im_out:21 imposible:52 in:93 in_tomorrow:18 info:-22
-info_$:-22 instead:-19 ir:217 ir_$:109 ire:63 ire_$:54 is:-53 it:138 it__is:18 it_anymore:51 it_in:26 it_off:18
-it_to:-19 it_today:20 it_you:23 jueves:31 jueves_$:59 just:30 just__it:45 kids:21 kill:26 la:90 la__a:30 la__del:26
-la__pero:18 la__que:42 la__y:21 la_agenda:37 la_cita:82 las:-20 las_$:-19 last:23 last_night:30 late:-52 late_$:-30
-le:38 le__la:23 les:27 let:24 let_the:20 lets:25 like_to:24 llegar:40 llegar_$:33 llego:21 lo:104 lo__a:-24 lo__en:19
-lo__hoy:27 lo__manana:33 lo_de:63 lo_del:38 lo_mio:25 lo_voy:-25 los:-26 lunes:-36 lunes_$:-26 make__today:20
-make_it:62 manana:62 manana_$:41 mas:-31 maybe:25 me:116 me_$:-52 me__el:28 me__the:30 me_arrepenti:20 me_back:-30
-me_es:34 me_esperen:52 me_la:-19 me_lo:18 me_off:32 me_out:36 me_salio:23 me_to:-20 mejor:36 mejor_no:23 mes:20
-mi:111 mi__del:23 mi__y:21 mi_cita:60 min:-68 min_$:-27 mind:41 mins:-19 mio:22 miss:-39 miss_it:-48 move:-37
-much:-19 my:130 my__dont:32 my__for:21 my_appointment:-29 my_booking:40 my_mind:31 my_name:20 my_spot:27 my_time:24
-nada:-21 name:19 need__cancel:43 need__change:-19 need_it:25 need_to:-42 needs:20 ni:20 ninguna:-24 no_$:-185
-no__a:115 no__asistir:46 no__conmigo:31 no__el:-19 no__esperen:52 no__for:22 no__ir:106 no__llegar:32 no__no:-22
-no__preocupe:-25 no__si:-35 no__va:24 no__voy:-19 no_alcanzo:23 no_es:-27 no_hay:-19 no_ire:63 no_llego:47 no_lo:-21
-no_me:18 no_podre:75 no_puedo:66 no_show:18 no_soy:-20 no_tengo:-18 no_va:28 no_voy:213 no_worries:-33 nombre:19
-nop:-33 nop_$:-33 nos:-51 nos_vemos:-43 not:103 not_$:-23 not__in:20 not__the:-21 not__to:33 not_be:29 not_coming:122
-not_going:26 not_tomorrow:-19 now:-29 now_$:-26 off:70 off_$:-18 off__appointment:20 off__schedule:32 off_my:18
-off_the:47 olvide:24 on_$:-27 on__way:-19 on_it:-19 on_my:-20 on_the:-27 opt:-37 opt_out:-22 otro:36 out:45 paso:-20
-pena:18 please:66 please_$:-34 please__me:31 please__my:39 please_cancel:35 please_dont:-50 please_take:25 poder:77
-poder_ir:20 podre:75 podre_asistir:28 por:22 preocupe:-25 problema:-19 puede:-25 puedo_ir:18 pull:20 push:-20 put:-19
-que:61 que_me:26 quiero_ir:21 quit__me:18 quite:58 quite_la:41 quiten:21 quiten__cita:21 reschedule:-19 salio:22
-same:-26 same_time:-18 say:-23 say_no:-20 scrap:23 scratch:47 se__a:18 se_preocupe:-25 se_va:18 see:-74
-see__tomorrow:-24 see_you:-41 set:-40 set_$:-31 showing:19 si:-98 si_voy:-58 sick:28 siempre:32 siempre_no:27 sin:27
-skip:23 slot:30 so:126 so__can:20 so__me:23 so_cancel:21 so_i:26 sold:30 sold__car:27 sold_the:27 somebody:18
-somebody_else:18 sorry:75 sorry_$:46 soy:-27 spot:44 spot_$:20 start:-19 still:-31 stop:-71 stop_$:-23 stop__me:-26
-stop_texting:-28 strike:23 take:44 take__off:37 take_me:20 tarde:-29 texting:-19 texts:-25 texts_$:-21 th:18 th_$:18
-thanks_$:-21 that:32 the:147 the__for:23 the__i:28 the__thing:28 the_appointment:91 the_car:18 the_schedule:29
-the_th:18 then:-30 these:-21 thing:26 thumbsup:-20 thumbsup_$:-20 thurs:-31 thursday:48 thursday_$:66
-thursday__work:-20 time:-24 time_$:-31 to:148 to__else:25 to__in:23 to__it:24 to__my:-19 to__off:24 to__on:44
-to__out:34 to__to:28 to_bail:39 to_call:21 to_cancel:67 to_change:-37 to_come:47 to_have:37 to_make:46 to_move:-31
-to_somebody:24 to_the:-28 today:66 todays:28 tomorrow:56 tomorrow_please:22 tomorrows:18 totaled:20 trabajar:19
-trabajo:25 turno:27 up:67 up_my:27 va:46 va_a:49 vemos:-32 vemos_$:-22 viernes:-20 voy:-29 voy_$:-52 voy__alla:-19
-voy__camino:-22 voy__ir:24 voy__poder:46 voy_a:47 voy_en:-22 voy_saliendo:-18 vuelvo:22 wait:-22 wait_$:-29
-waiting:18 was:52 we:-29 we__it:-18 week_$:-23 will__be:23 wipe:20 wipe_my:20 withdraw:29 wont:57 wont__able:25
-wont__coming:18 wont__there:49 wont_be:123 wont_make:19 wont_work:-22 work:-55 worries:-33 wrong:-25 y:43 y_$:-55
-y__me:23 ya:-74 ya_$:-40 ya__lo:20 ya__quiero:33 ya__voy:79 ya_me:21 ya_no:76 ya_voy:-66 yep:-20 yes:-54 yesterday:29
-you:-21 you_can:37 you_tomorrow:-23
+#abaj:55 #able:65 #abou:-65 #acio:51 #afte:27 #agen:40 #ahor:-37 #aigo:-22 #aiti:22 #ajar:23 #alar:-27 #alca:38
+#aled:26 #algo:26 #alio:31 #alla:-55 #alli:37 #alto:-23 #ambi:-42 #amin:-29 #anan:82 #ance:208 #ando:43 #anoc:29
+#anto:-24 #anul:190 #anym:74 #anzo:33 #appe:42 #appo:59 #apun:40 #arme:22 #arre:24 #asad:-50 #asis:134 #asta:-38
+#atch:57 #ater:41 #atio:28 #atra:-34 #atte:37 #avis:23 #aybe:32 #baby:28 #back:-49 #bail:53 #baja:29 #bajo:30
+#bebe:25 #befo:-37 #biar:-51 #blem:-31 #body:54 #book:75 #borr:84 #bout:-65 #brin:-24 #bsup:-27 #busc:24 #camb:-41
+#came:28 #canc:238 #cant:68 #canz:38 #carg:28 #cayo:23 #cela:36 #cele:178 #celo:34 #cita:123 #come:91 #comi:152
+#como:-25 #conf:-30 #conm:38 #corr:-42 #coul:-29 #coun:35 #covi:36 #crap:29 #crat:62 #crib:27 #cuen:25 #culp:50
+#cupe:-30 #days:56 #deje:67 #desa:24 #desp:39 #ding:38 #disc:50 #does:-31 #dont:-28 #draw:59 #drop:-37 #dule:22
+#ease:96 #ebod:24 #ecto:23 #edul:22 #eeds:25 #efec:34 #efor:-37 #egar:51 #ejel:25 #ejem:28 #ejor:47 #elar:-57
+#elel:31 #else:42 #elvo:28 #emos:47 #empr:37 #enca:25 #enci:28 #enda:81 #endi:27 #enfe:27 #engo:-29 #enin:35 #enla:32
+#enme:39 #ensa:-24 #eocu:-34 #epen:22 #eran:41 #erda:31 #eren:61 #ermo:30 #erne:-30 #erva:85 #esch:-24 #escr:29
+#eser:94 #espa:28 #espe:88 #espu:47 #esti:30 #ever:39 #eves:38 #exti:-31 #exts:-33 #falt:-28 #fect:31 #fell:24
+#ferm:27 #firm:-41 #fixe:27 #fore:-37 #forg:61 #frid:-37 #from:52 #fter:27 #gamo:-45 #gast:-31 #genc:31 #gend:41
+#give:26 #goin:37 #good:-37 #guna:-30 #hank:-25 #happ:22 #have:92 #hdra:60 #hedu:22 #hese:-29 #hing:42 #hold:27
+#hora:28 #hori:-31 #hosp:31 #howi:24 #humb:-27 #ible:81 #iday:-28 #iemp:48 #iern:-30 #iero:26 #impo:68 #info:-25
+#ingu:-40 #inst:-28 #intm:60 #iscu:51 #isit:31 #isti:133 #isto:31 #ital:29 #itel:31 #iten:64 #ithd:60 #itin:22
+#ixed:27 #juev:42 #just:38 #kids:27 #kill:33 #king:72 #lado:45 #lame:48 #lamo:31 #lann:-25 #larm:-24 #last:31
+#late:-74 #lcan:38 #leas:99 #left:-22 #lega:25 #lego:27 #lela:91 #lema:-28 #lest:25 #lets:28 #ling:36 #llam:25
+#lleg:38 #llin:37 #lost:-23 #lune:-48 #lvid:64 #mana:62 #mayb:32 #mbia:-61 #mbre:25 #mbsu:-27 #mebo:24 #mejo:47
+#mens:-23 #ment:79 #migo:36 #mind:45 #ming:147 #mino:-29 #mins:-28 #miss:-63 #mole:25 #more:61 #morr:93 #move:-62
+#mpos:72 #mpre:29 #nada:-26 #name:24 #nana:82 #ncar:24 #ncel:239 #ndan:33 #nday:29 #need:66 #nfer:27 #ngam:-47
+#nged:56 #ngun:-40 #ning:-38 #nmig:42 #nnin:-29 #nobo:24 #nomb:24 #nsaj:-23 #nste:-23 #ntam:24 #ntme:60 #ntra:-22
+#nule:153 #nymo:74 #oble:-33 #obod:24 #ocup:-30 #oday:119 #oder:101 #odre:104 #oing:28 #oint:57 #okin:64 #oles:30
+#olvi:62 #ombr:24 #omeb:24 #omin:150 #omor:93 #onga:-46 #onmi:38 #ooki:66 #orge:61 #orit:-32 #orre:49 #orri:-46
+#orro:98 #orry:105 #osib:82 #ospi:31 #ospo:-47 #otal:24 #otro:48 #ould:-54 #ount:33 #ovid:36 #paci:31 #paso:-25
+#peni:28 #pent:24 #pere:81 #pita:31 #plea:87 #pode:114 #podr:101 #poin:58 #pong:-46 #posi:102 #posp:-47 #ppen:26
+#ppoi:59 #preo:-34 #prob:-38 #pued:-26 #pues:37 #pull:23 #punt:36 #push:-25 #qued:25 #quit:165 #raba:52 #raig:-26
+#rasa:-40 #ratc:62 #remo:36 #reoc:-34 #repe:24 #resc:-24 #rese:101 #revo:24 #rgen:31 #rget:61 #ribo:29 #rida:-22
+#ries:-49 #rike:29 #ring:-37 #rita:-32 #rnes:-30 #robl:-38 #rong:-30 #rows:23 #rren:41 #rrep:25 #rrie:-46 #rrow:93
+#rsda:60 #sado:-49 #saje:-23 #same:-35 #sche:22 #scra:92 #scul:51 #sday:66 #serv:99 #show:39 #sibl:80 #sick:36
+#siem:41 #sist:151 #skip:31 #slot:39 #sold:40 #some:59 #sorr:93 #spac:30 #sper:91 #spit:31 #spon:-48 #spot:58
+#spue:47 #star:-63 #stea:-23 #sted:-27 #ster:37 #stil:-39 #stir:134 #stop:-111 #stri:29 #tach:30 #take:69 #tale:26
+#tame:40 #tard:-52 #tart:-27 #tead:-23 #tela:26 #tele:22 #tend:38 #terd:37 #text:-76 #than:-32 #that:44 #thdr:60
+#then:-39 #thes:-30 #thin:36 #thum:-27 #till:-47 #time:-33 #tion:29 #tire:71 #tmen:59 #toda:118 #todo:26 #tomo:93
+#tota:24 #trab:59 #trai:-34 #tras:-61 #trik:29 #tten:35 #turn:39 #uand:42 #uant:-24 #uede:-37 #uedo:35 #uelv:27
+#uent:23 #ueve:29 #uite:170 #ulel:58 #ulen:60 #ulpe:52 #umbs:-27 #undo:31 #unes:-48 #unta:23 #urio:26 #urno:34
+#ursd:60 #urse:-24 #usco:27 #uste:-22 #vemo:-44 #vera:25 #vide:51 #visi:30 #were:-28 #wipe:22 #with:49 #wont:65
+#work:-66 #worr:-37 #woul:-25 #wron:-30 #xtin:-27 #yest:37 #ymor:74 %again_later:77 %again_later%away:79
+%again_later%bring:34 %again_later%elsewhere:34 %again_later%fails:22 %again_later%message:24 %again_later%money:27
+%again_later%odometer:45 %again_later%pay_day:46 %again_later%question:46 %again_later%refuse:32
+%again_later%season:45 %again_later%shift_it:81 %again_later%start_again:-33 %again_later%wrong_one:57 %agree:-153
+%agree%away:32 %agree%busy:23 %agree%car:33 %agree%car_part:26 %agree%elsewhere:28 %agree%leave_me:-33
+%agree%on_way:-87 %agree%phone:64 %agree%refuse:-87 %agree%staff:30 %away:161 %away%bad:24 %away%bring:66
+%away%busy:-43 %away%call_off:134 %away%do_it:23 %away%fails:37 %away%family:94 %away%odometer:25 %away%on_way:-46
+%away%place:22 %away%question:40 %away%refuse:35 %away%start_again:47 %away%wrong_one:-72 %bad:124 %bad%bring:29
+%bad%call_off:125 %bad%gone_car:26 %bad%money:29 %bad%on_way:36 %bad%question:50 %bad%refuse:50 %bring:194
+%bring%busy:38 %bring%call_off:41 %bring%fails:73 %bring%family:54 %bring%gone_car:72 %bring%leak:57 %bring%money:31
+%bring%odometer:120 %bring%on_way:-31 %bring%phone:59 %bring%question:-40 %bring%refuse:72 %bring%shift_it:-106
+%bring%staff:47 %bring%start_again:-26 %bring%wrong_one:35 %busy:76 %busy%call_off:69 %busy%fails:-40 %call_off:339
+%call_off%car_part:43 %call_off%do_it:64 %call_off%elsewhere:46 %call_off%fails:80 %call_off%family:83
+%call_off%gone_car:101 %call_off%lift:-25 %call_off%meaning:28 %call_off%message:-72 %call_off%money:114
+%call_off%noise:-30 %call_off%on_way:-113 %call_off%opening:32 %call_off%pay_day:43 %call_off%phone:41
+%call_off%place:42 %call_off%question:97 %call_off%refuse:-31 %call_off%season:59 %call_off%shift_it:43
+%call_off%start_again:23 %call_off%thanks:38 %call_off%who:61 %call_off%wrong_one:-55 %car%gone_car:53
+%car%odometer:-23 %car%on_way:24 %car%wrong_one:34 %car_part%do_it:47 %car_part%elsewhere:31 %car_part%gone_car:26
+%do_it:38 %do_it%elsewhere:36 %do_it%family:40 %do_it%how_long:25 %do_it%on_way:56 %do_it%question:67
+%do_it%shift_it:-37 %do_it%start_again:-30 %do_it%wrong_one:38 %elsewhere:122 %elsewhere%leave_me:29
+%elsewhere%on_way:47 %elsewhere%refuse:33 %elsewhere%shift_it:51 %elsewhere%staff:46 %elsewhere%wrong_one:48
+%fails:36 %fails%gone_car:46 %fails%on_way:109 %fails%refuse:63 %fails%start_again:-31 %family:102 %family%on_way:46
+%family%refuse:76 %gone_car:133 %gone_car%refuse:58 %gone_car%staff:26 %gone_car%wrong_one:66 %how_long:-39
+%how_long%odometer:24 %how_long%refuse:35 %leak:45 %leave_me%odometer:40 %leave_me%question:34 %leave_me%refuse:-28
+%leave_me%shift_it:28 %leave_me%staff:35 %leave_me%start_again:-30 %message:-76 %message%on_way:23
+%message%refuse:-31 %message%start_again:-22 %money:83 %money%on_way:31 %money%question:35 %money%refuse:25
+%noise:-47 %noise%refuse:-23 %odometer:108 %odometer%refuse:-27 %odometer%shift_it:22 %on_way:-179 %on_way%phone:39
+%on_way%place:40 %on_way%question:22 %on_way%refuse:316 %on_way%season:34 %on_way%shift_it:36 %on_way%staff:31
+%on_way%wrong_one:-33 %pay_day:76 %pay_day%refuse:33 %pay_day%season:38 %phone%refuse:-22 %phone%shift_it:25
+%phone%staff:-37 %phone%who:48 %place%question:-33 %place%refuse:104 %question:-34 %question%shift_it:53
+%question%staff:23 %refuse:129 %refuse%season:43 %refuse%shift_it:-93 %refuse%staff:22 %refuse%start_again:-27
+%refuse%wrong_one:-54 %season:88 %season%shift_it:34 %season%wrong_one:33 %shift_it:-208 %shift_it%staff:22
+%shift_it%start_again:-36 %staff:67 %staff%wrong_one:37 %start_again:-58 %thanks:-44 %who:66 %wrong_one:23 @?:-207
+@after_visit:-41 @confirm:371 @confirm_stop:-60 @confirm_thumbsup:-22 @day:-88 @later:130 @nothing:382
+@nothing_info:-25 @odometer:-44 @offers:-81 @reading:-36 @time:-95 @walk_in:-41 ^_$:-43 ^_a:-32 ^_ahi:-45 ^_all:-24
+^_borre:37 ^_can:-139 ^_cancel:-143 ^_cancelar:-91 ^_cancele:89 ^_changed:44 ^_could:-30 ^_count:26 ^_do:-29
+^_drop:24 ^_el:-40 ^_forget:25 ^_give:27 ^_how:-31 ^_id:28 ^_ill:-29 ^_imposible:22 ^_info:-26 ^_is:-29 ^_kill:26
+^_la:-26 ^_make:-28 ^_me:29 ^_mejor:27 ^_necesito:-23 ^_need:-84 ^_no:-126 ^_nop:-40 ^_olvide:37 ^_on:-27 ^_opt:-43
+^_perdon:-30 ^_please:55 ^_puedo:-54 ^_quite:48 ^_quiten:34 ^_quitenme:26 ^_scratch:38 ^_see:-42 ^_si:-45
+^_siempre:24 ^_skip:22 ^_still:-37 ^_stop:-45 ^_the:29 ^_thumbsup:-27 ^_thursday:-34 ^_voy:-57 ^_were:-26 ^_what:-53
+^_wont:50 ^_y:-79 ^_yep:-25 ^_yes:-48 ^_yo:-24 a:80 a__ir:25 a_ir:73 a_las:-51 a_otro:41 a_poder:101 able:67
+able_to:67 about:-65 after:34 after_$:-23 after_all:59 again_in:22 agenda:47 ahi:-73 ahi__vemos:-34 ahi_nos:-34
+ahorita:-31 alcanzo:33 alcanzo_a:39 algo:31 all_$:25 all_set:-42 alla:-46 alla_$:-23 an:-23 an_appointment:-31
+and:104 and_im:37 anoche:29 anule:33 anulela:60 any:-33 anymore:74 anymore_$:63 appointment:59 arrepenti:25 asi:43
+asi_que:24 asistir:66 at:-77 at_$:-41 atrasado:-28 back:-46 back_in:-23 back_out:50 bail:54 be:100 be__to:47
+be_able:47 be_coming:34 be_late:-25 bebe:25 before:-37 before_$:-24 booking:71 booking_$:30 borre:38 borre_mi:38
+borren:22 bring:-24 busco:27 but__need:23 call:-43 call__my:33 call_me:-99 call_off:71 calling:30 cambiar:-53
+cambiar__cita:-39 cambiar_mi:-27 cambie:23 came:26 camino:-29 can:-86 can__come:-30 can__drop:-36 can__make:-27
+can__me:26 can__my:27 can_i:-77 can_my:-24 can_we:-26 cancel_$:-71 cancel__appointment:-42 cancel__you:29
+cancel_it:60 cancel_my:-24 cancel_please:-39 cancel_thursday:26 cancelar:-51 cancelar_$:-75 cancele:136 cancele_$:23
+cancele__favor:30 cancele_lo:27 cancele_por:37 cancelela:31 cancelo:34 cant:69 cant__it:81 cant_come:82 cant_do:37
+cant_make:32 cant_wait:-40 car:22 car_$:33 cayo:23 change:-61 change__appointment:-38 change_my:-39 changed:56
+changed__mind:44 changed_my:51 cita:131 cita_$:53 cita__jueves:42 cita_del:51 cita_y:34 come:106 come_$:46
+come_at:-24 come_in:45 coming:152 coming_$:89 coming_in:24 como:-23 con:31 conmigo:38 could:-26 count:38
+count__out:40 count_me:40 covid:36 cuando:42 cuanto:-22 day:-40 de:188 de__agenda:47 de_hoy:33 de_la:32 de_manana:71
+de_que:-23 del:181 del_jueves:67 del_trabajo:25 despues:40 did:32 did_it:32 disculpe:48 disculpe_$:27 do:-26 do_i:-25
+dont:-28 dont__it:23 dont__my:-91 dont__to:60 dont_need:101 dont_want:28 drop:-35 drop__off:-38 drop_it:-52
+drop_my:28 el:37 el__no:42 el_carro:24 el_jueves:-22 el_lunes:-41 el_viernes:-31 else:33 else_$:29 en_camino:-27
+end:-27 end_$:-22 enfermo:30 es:-48 es_mi:-22 escribo:29 escribo_$:23 eso:-34 eso_$:-23 espacio:32 esperen:71
+esperen_$:71 este:-34 falta_$:-22 fell:28 fixed:27 for:114 for__th:30 for_now:24 for_someone:23 for_the:33 forget:61
+free:23 free__my:23 friday:-31 from:52 gastar:-28 going:37 going__be:-27 going__have:45 going__make:46 going_to:32
+good:-36 got:47 got__cancel:30 got_it:-35 got_to:71 guy:25 happening:29 have:92 have__back:42 have__cancel:25
+have_a:-24 have_to:114 hay:-30 hay_problema:-22 here:-26 hice_$:28 hold:23 hora:24 hospital:31 how:-79 how_about:-35
+hoy:78 i:83 i__a:-28 i__an:-25 i__at:-25 i__be:94 i__come:27 i__make:23 i__that:24 i_cant:62 i_come:-37 i_dont:-25
+i_drop:-49 i_have:28 i_was:35 i_wont:34 id:33 id__to:31 id_like:22 ill:-103 ill__there:-85 ill_be:-74 im:54
+im__coming:48 im_not:60 im_out:27 imposible:72 in:115 in_june:22 in_tomorrow:24 info:-30 info_$:-30 instead:-23
+ir:298 ir_$:154 ire:82 ire_$:72 is:-62 is__going:-22 it:169 it__how:-26 it__is:23 it_anymore:74 it_in:35 it_to:-23
+it_today:25 it_you:29 jueves:42 jueves_$:86 just:36 just__it:57 kids:27 kill:33 la:121 la__a:43 la__del:33
+la__pero:22 la__que:54 la__y:26 la_agenda:47 la_cita:97 las:-24 las_$:-26 last:31 last_night:39 late:-67 late_$:-39
+le:52 le__la:29 left:-22 les:36 let:31 let_the:25 lets:28 like_to:32 llegar:54 llegar_$:49 llego:27 lo:136 lo__a:-35
+lo__en:25 lo__hoy:34 lo__manana:43 lo_de:81 lo_del:53 lo_mio:31 lo_voy:-36 los:-33 lost:-23 lunes:-48 lunes_$:-36
+make__today:25 make_it:72 manana:82 manana_$:52 mas:-36 maybe:32 me:144 me_$:-81 me__algo:25 me__el:39 me__the:40
+me_arrepenti:25 me_back:-41 me_es:50 me_esperen:71 me_la:-23 me_lo:22 me_off:44 me_out:45 me_salio:33 me_to:-25
+mejor:47 mejor_no:29 mes:27 mi:144 mi__del:33 mi__y:26 mi_cita:80 mi_hora:22 min:-92 min_$:-37 mind:56 mins:-28
+mio:28 miss:-59 miss_it:-69 mon:-26 move:-52 mover:-24 much:-25 my:171 my__dont:46 my__for:26 my_appointment:-49
+my_booking:51 my_mind:44 my_name:25 my_spot:36 my_time:30 nada:-24 name:24 need__cancel:61 need__change:-28
+need__the:22 need_it:37 need_the:22 need_to:-61 needs:25 ni:27 ninguna:-30 no_$:-259 no__a:152 no__asistir:66
+no__conmigo:39 no__el:-30 no__esperen:71 no__for:28 no__ir:147 no__llegar:45 no__no:-25 no__preocupe:-32
+no__problema:-22 no__si:-51 no__va:29 no__voy:-23 no_alcanzo:34 no_es:-34 no_hay:-27 no_ire:82 no_llego:59 no_lo:-31
+no_me:28 no_podre:104 no_puedo:86 no_quiero:26 no_show:23 no_soy:-23 no_tengo:-22 no_va:35 no_voy:274 no_worries:-49
+nombre:24 nop:-40 nop_$:-40 nos:-68 nos_vemos:-58 not:110 not_$:-32 not__in:26 not__the:-26 not__to:40 not_be:37
+not_coming:158 not_going:30 not_tomorrow:-22 now:-40 now_$:-32 off:94 off_$:-30 off__appointment:29 off__schedule:46
+off_my:27 off_the:62 ok_$:-23 olvide:37 on_$:-38 on__way:-27 on_it:-27 on_my:-27 on_the:-34 on_thursday:25 opt:-44
+opt_out:-25 otra_persona:22 otro:48 out:61 para_alla:-23 paso:-25 pena:22 please:87 please_$:-42 please__me:44
+please__my:50 please_cancel:48 please_dont:-74 please_take:37 poder:101 poder_ir:23 podre:104 podre_asistir:38 por:32
+preocupe:-32 problema:-28 puede:-34 puedo__el:-22 puedo_ir:27 pull:26 push:-25 put:-24 que:86 que_me:33 quiero_ir:29
+quit__me:23 quite:74 quite_la:52 quiten:31 quiten__cita:30 quiten_mi:25 quitenme:22 reschedule:-23 salio:31 same:-35
+same_time:-25 say:-35 say_no:-32 scrap:30 scratch:64 se__a:22 se_preocupe:-32 se_va:22 see:-100 see__tomorrow:-33
+see_you:-54 set:-53 set_$:-43 showing:24 si:-123 si_voy:-79 sick:36 siempre:41 siempre_no:33 sin:33 skip:31 slot:39
+so:164 so__can:25 so__me:29 so_cancel:27 so_i:33 sold:41 sold__car:40 sold_the:40 somebody:25 somebody_else:23
+son:-22 sorry:93 sorry_$:53 soy:-32 spot:58 spot_$:25 start:-25 still:-39 stop:-97 stop_$:-34 stop__me:-37
+stop_texting:-38 strike:29 ta:22 take:59 take__off:49 take_me:28 tarde:-31 tengo:-22 texting:-27 texting_me:-24
+texts:-33 texts_$:-27 th:22 thanks_$:-26 thanks_but:24 that:44 the:192 the__for:29 the__i:37 the__off:-22
+the__thing:35 the_appointment:124 the_car:25 the_schedule:41 the_th:22 then:-39 these:-29 these_texts:-24 thing:33
+thumbsup:-27 thumbsup_$:-27 thurs:-44 thursday:61 thursday_$:92 thursday__work:-31 time:-33 time_$:-44 to:179
+to__else:32 to__in:30 to__it:23 to__my:-29 to__off:32 to__on:61 to__out:47 to__to:34 to_bail:54 to_be:-23 to_call:31
+to_cancel:95 to_change:-52 to_come:64 to_have:48 to_make:58 to_move:-45 to_somebody:31 to_the:-37 today:84 todays:35
+tomorrow:71 tomorrow_please:27 tomorrows:23 totaled:26 trabajar:24 trabajo:33 turno:34 up:86 up_my:33 va:58 va_a:61
+vemos:-44 vemos_$:-33 verano:22 viernes:-30 viernes_$:-22 voy:-37 voy_$:-72 voy__alla:-26 voy__camino:-27 voy__ir:34
+voy__poder:62 voy_a:63 voy_en:-27 voy_para:-23 voy_saliendo:-23 vuelvo:28 wait:-31 wait_$:-40 waiting:22 was:66
+we:-37 we__it:-25 we_make:-22 week:-22 week_$:-33 were:-27 will__be:29 wipe:26 wipe_my:26 withdraw:37 wont:65
+wont__able:29 wont__coming:23 wont__it:-26 wont__there:71 wont_be:161 wont_make:27 wont_work:-35 work:-80 worries:-49
+wrong:-30 y:53 y_$:-77 y__me:29 ya:-90 ya_$:-54 ya__lo:24 ya__quiero:46 ya__voy:99 ya_estoy:-23 ya_me:27 ya_no:105
+ya_voy:-88 yep:-25 yes:-61 yesterday:37 you:-23 you_can:47 you_tomorrow:-33
 """

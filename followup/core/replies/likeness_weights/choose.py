@@ -1,104 +1,113 @@
 """What speaks for and against `choose`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "choose"
-BIAS = -286
+BIAS = -309
 WEIGHTS = """\
-#abad:-22 #abou:-58 #acer:19 #agar:19 #alqu:31 #anda:20 #ando:-18 #ante:20 #anto:22 #anyt:-66 #apun:18 #arar:-24
-#arde:-18 #arli:34 #arly:-60 #arro:22 #asie:28 #asta:-26 #ater:-18 #atev:33 #atte:52 #atur:-28 #avor:53 #aybe:-42
-#back:27 #bado:-22 #bast:-24 #befo:19 #best:31 #blem:29 #body:21 #boss:-31 #both:50 #bout:-60 #brak:29 #brin:35
-#cant:-102 #casa:18 #cesi:30 #chev:25 #chin:27 #cion:47 #cita:-23 #cloc:31 #clos:30 #coja:22 #come:-18 #cond:59
-#coul:-37 #crib:-20 #cupo:26 #dale:19 #dejo:18 #digo:-19 #dito:18 #dnes:26 #does:-20 #dria:-28 #driv:19 #drop:19
-#each:-28 #earl:-23 #ease:22 #easi:28 #ebod:23 #eces:29 #econ:59 #ecto:30 #edne:19 #efer:37 #efor:19 #egun:51
-#eith:-60 #ejor:-62 #emos:18 #empr:-34 #ence:21 #endi:21 #endr:-21 #enta:31 #ente:24 #eres:-22 #erfe:57 #erne:33
-#esas:-21 #esda:28 #esit:30 #esnt:-32 #espe:27 #esta:43 #este:-24 #etal:42 #evar:23 #ever:57 #eves:23 #favo:53
-#fect:57 #fine:51 #firs:20 #fore:18 #forg:-18 #goin:24 #grac:26 #guna:-90 #gund:54 #guno:-42 #hace:24 #hank:18
-#hate:32 #heve:25 #hich:31 #hing:-54 #hola:-34 #home:20 #hose:-46 #houl:21 #hour:-34 #hurs:25 #ible:-36 #iche:25
-#iera:43 #iern:27 #iero:29 #iest:44 #ight:39 #imer:49 #impo:-28 #ingu:-135 #inst:-52 #inte:-18 #irst:20 #iste:27
-#ithe:-60 #juev:23 #last:43 #late:-51 #leas:25 #leva:30 #leve:23 #lier:18 #like:-28 #llev:50 #lock:34 #long:30
-#lose:29 #lqui:31 #ltim:62 #lune:-32 #mana:-18 #mand:27 #matt:51 #mayb:-42 #mber:45 #mebo:23 #mejo:-61 #mera:27
-#mero:40 #meta:35 #morn:21 #mpos:-28 #mpra:-30 #nada:-27 #nday:-29 #nece:29 #need:81 #neit:-147 #nesd:19 #next:-67
-#ngun:-135 #nigh:27 #ning:-136 #none:-104 #noon:-26 #nste:-43 #ntad:18 #nter:-18 #ntes:18 #nton:22 #numb:45 #nyth:-61
-#oble:31 #ocho:18 #oclo:25 #ocup:32 #oesn:-32 #oing:33 #omeb:23 #omor:-21 #opci:35 #open:30 #opti:43 #orks:46
-#orni:20 #orqu:18 #orry:-42 #osib:-38 #ossi:-21 #ould:-38 #over:23 #pcio:35 #perf:57 #pero:-18 #plan:23 #plea:22
-#porq:18 #posi:-30 #poss:-21 #pran:-38 #pref:51 #pres:30 #prim:49 #prob:31 #ptio:43 #punt:24 #qued:21 #quie:28
-#quit:-28 #rake:29 #rano:-28 #rday:-35 #rech:23 #refe:37 #rfec:57 #ribe:-18 #rime:49 #ring:52 #rlie:34 #rnes:27
-#rnin:21 #robl:31 #rque:25 #saba:-22 #same:-27 #satu:-28 #scoj:22 #scri:-20 #sday:32 #seco:59 #segu:46 #sent:21
-#shou:21 #sibl:-58 #sies:28 #sito:33 #slot:36 #some:24 #sorr:-42 #sper:23 #ssib:-21 #stad:24 #star:26 #stea:-43
-#stil:34 #suit:19 #tado:27 #take:52 #tard:-22 #tart:20 #tead:-43 #teme:26 #temp:-41 #teng:18 #teve:33 #them:20
-#ther:-56 #thin:-59 #this:-39 #thos:-45 #thur:32 #till:38 #tima:43 #timo:22 #tion:49 #tres:19 #tter:46 #turd:-28
-#ualq:31 #uant:22 #uedo:21 #ueve:33 #uier:53 #uits:22 #ulti:62 #umbe:45 #undo:23 #unes:-32 #unte:18 #urda:-28
-#uste:19 #vemo:20 #vier:31 #wedn:19 #week:-71 #well:20 #were:-19 #what:-21 #whic:31 #will:43 #with:44 #wont:-23
-#woul:-22 #your:24 #ythi:-61 %again_later%agree:55 %again_later%bring:44 %again_later%busy:25
-%again_later%call_off:40 %again_later%car_part:28 %again_later%lift:40 %again_later%on_way:19 %again_later%opening:32
-%again_later%phone:22 %again_later%question:23 %again_later%refuse:34 %again_later%season:-28 %again_later%staff:19
-%again_later%start_again:31 %again_later%wrong_one:23 %agree:306 %agree%away:57 %agree%bring:39 %agree%busy:58
-%agree%call_off:20 %agree%car_part:58 %agree%do_it:18 %agree%elsewhere:21 %agree%gone_car:28 %agree%how_long:90
-%agree%lift:45 %agree%money:38 %agree%noise:28 %agree%odometer:23 %agree%on_way:43 %agree%opening:29 %agree%phone:28
-%agree%place:21 %agree%question:128 %agree%refuse:24 %agree%shift_it:67 %agree%staff:28 %agree%start_again:31
-%agree%thanks:46 %agree%wrong_one:25 %away:127 %away%busy:20 %away%lift:41 %away%on_way:34 %away%refuse:20
-%away%wrong_one:18 %bring:106 %bring%call_off:51 %bring%do_it:21 %bring%lift:33 %bring%money:19 %bring%on_way:33
-%bring%opening:21 %bring%shift_it:42 %bring%start_again:25 %bring%thanks:18 %busy:-23 %busy%fails:-21 %busy%lift:22
-%busy%refuse:30 %call_off:-129 %call_off%how_long:35 %call_off%lift:21 %call_off%on_way:34 %call_off%question:36
-%call_off%refuse:-61 %call_off%shift_it:47 %call_off%staff:22 %call_off%start_again:42 %car%gone_car:-24 %car%lift:27
-%car%odometer:18 %car%question:19 %car%refuse:40 %car_part:141 %car_part%fails:45 %car_part%on_way:24 %doubt:-19
-%doubt%how_long:26 %doubt%question:25 %doubt%shift_it:26 %elsewhere%staff:21 %fails:52 %fails%refuse:-28
-%fails%start_again:21 %gone_car%refuse:22 %how_long%on_way:-27 %how_long%question:21 %how_long%thanks:25
-%leave_me:-77 %lift:128 %lift%odometer:21 %lift%on_way:43 %lift%refuse:66 %lift%shift_it:18 %meaning:69
-%meaning%question:25 %money:53 %money%on_way:27 %noise:57 %odometer:70 %odometer%on_way:37 %odometer%question:23
-%on_way:60 %on_way%opening:18 %on_way%question:27 %opening:64 %pay_day%season:-18 %phone:26 %phone%staff:23 %place:42
-%place%question:21 %question%refuse:58 %question%shift_it:64 %question%who:-54 %question%wrong_one:31 %refuse:-73
-%refuse%shift_it:30 %refuse%start_again:32 %refuse%thanks:19 %season:-56 %shift_it:-52 %staff%wrong_one:21
-%start_again:64 %thanks:133 %who:-61 @?:-80 @after_visit:-34 @car:-29 @confirm:-96 @confirm_stop:-20 @day:-57
-@later:-46 @nothing:-70 @odometer:-19 @offers:585 @offers_:28 @reading:-20 @time:-61 @times:160 @walk_in:-34
-^_afternoon:21 ^_all:36 ^_am:32 ^_antes:-20 ^_anything:-18 ^_basta:-24 ^_both:34 ^_call:-19 ^_can:-63 ^_cant:-99
-^_could:-48 ^_cualquiera:36 ^_de:-21 ^_do:-30 ^_doesnt:33 ^_either:86 ^_el:134 ^_first:47 ^_friday:93 ^_got:-34
-^_hm:-36 ^_hmm:-45 ^_hola:-34 ^_how:-123 ^_ill:63 ^_im:-20 ^_is:-67 ^_jueves:20 ^_la:167 ^_las:19 ^_last:35 ^_let:-27
-^_make:-24 ^_maybe:-34 ^_me:41 ^_mejor:-76 ^_muy:-64 ^_nada:-20 ^_nd:28 ^_neither:-146 ^_ninguna:-85 ^_ninguno:-36
-^_no:-89 ^_none:-92 ^_not:-87 ^_numero:18 ^_ok:22 ^_parar:-24 ^_put:27 ^_que:-24 ^_quit:-22 ^_se:-18 ^_second:27
-^_si:64 ^_sure:20 ^_the:160 ^_thurs:25 ^_too:-118 ^_viernes:30 ^_what:-112 ^_whatever:29 ^_whichever:26 ^_who:-27
-^_works:21 ^_y:-45 a__casa:21 a__to:20 a_las:-84 a_mi:24 about:-58 afternoon:21 ahi:78 al:51 all__them:33 all_of:32
-am:28 and:84 and__need:32 and_ill:26 antes:20 any__those:47 any_of:41 anything:-60 anything_but:-18 apunteme:18
-ask:-58 ask_me:-18 at_$:-23 back:27 basta:-24 be_$:-24 be_best:19 be_better:-28 be_there:19 before:19 before_$:18
-best:31 best_$:22 boss:-31 boss_$:-26 both:50 bring:29 but:-79 but__it:-35 cae:29 can:-64 can__be:-36 can__do:-52
-can_it:-39 can_we:-25 can_you:-27 cant:-102 cant_do:-58 carro__para:18 carro_prestado:24 casa:18 casa_$:19 cita:-29
-close:23 con:51 could:-46 could__do:-31 could_you:-31 cual:-21 cualquiera:39 cualquiera_de:36 cuanto:22 da:33 day:-59
-day_$:-26 day__me:-18 day_for:-18 de:76 de__dos:26 de_las:67 dejo:18 del:56 del_viernes:21 dia:-47 dia_$:-24 digo:-19
-digo_$:-18 do:-49 do_$:-19 do__at:19 do__need:18 do_friday:-26 do_i:27 do_instead:-30 do_you:32 does_it:19 doesnt:-32
-doesnt_matter:46 doesnt_work:-77 dos:40 dos_$:38 drop:19 earlier:18 earlier_one:18 early:-70 early_$:-93 eh:19
-either:79 either_$:30 el:69 el__a:-20 el__las:19 el__me:27 el__mejor:-18 el__pero:-71 el_de:40 el_lunes:-56
-el_martes:-34 el_mas:36 el_primero:43 el_que:31 el_sabado:-24 el_segundo:23 el_ultimo:22 el_viernes:-20 en__tarde:-28
-es__cita:-19 esa:31 esas:-24 esta:28 favor:53 favor_$:31 fine:51 fine__me:28 fine_with:20 first:20 first_$:-39
-first_one:30 for:-42 for_$:-22 for_me:-56 for_you:28 friday_$:-95 friday__and:24 friday_but:-32 go:51 go__friday:20
-go_with:35 going:24 going_to:19 got:-61 got_anything:-31 hacer:19 hm:-36 hmm:-45 hola:-34 home:20 hour:-29 how:-29
-how__will:20 how_about:-22 how_long:27 how_much:-24 i:52 i__for:26 i_can:46 i_need:18 i_plan:19 id__the:23
-id_prefer:23 ill:126 ill__a:19 ill__the:19 ill__there:22 ill_be:23 ill_have:19 ill_need:19 ill_take:28 im:-19
-imposible:-28 in:-40 in__day:-20 in_the:-31 instead:-43 instead_$:-47 is:61 is__a:24 is__going:20 is__with:18
-is_fine:21 is_it:-25 is_this:-25 is_too:-37 it__the:-30 it_be:-47 it_is:59 it_take:21 jueves:23 jueves_$:32
-jueves__a:-50 jueves_pero:-50 la:222 la__en:22 la_de:40 la_del:32 la_primera:27 la_segunda:27 la_tarde:-22
-la_ultima:33 las_$:-73 las_dos:36 last:43 last_one:26 late:-59 late__me:-30 late__the:-19 late_in:-19 later_one:25
-le:47 le__a:31 le_van:22 les:18 let:-36 let_me:-36 like:-28 like_$:-36 lleven:23 long:26 long__it:23 long_will:21
-lunes:-32 lunes_$:-43 mas_temprano:30 matter:46 maybe:-42 maybe_next:-34 me:86 me__a:21 me__el:-23 me__for:21
-me__mejor:21 me__my:-30 me_da:33 me_down:18 me_lleven:23 me_the:23 mejor:-61 mejor__lunes:-36 mejor_el:-40 metal:35
-mi:47 monday__be:-30 morning:27 much__it:-22 muy:-65 muy_temprano:-65 my_boss:-38 nada:-27 nd:26 necesito:26
-necesito__me:27 necesito_que:27 need:82 need_a:42 neither:-147 neither_$:-62 next:-67 next_week:-48 ni:-35 ni_la:-21
-ninguna:-90 ninguno:-45 no:-89 no_$:-52 no__el:18 no__la:22 no_good:-24 no_me:-20 no_tengo:23 none:-104
-none__those:-55 none_of:-71 noon:-41 noon_$:-48 nos:25 nos_vemos:20 not:-87 not_friday:-42 number:45 o:20 ocho:18
-oclock:25 ocupo:27 of:31 of_them:22 ok:21 on:-23 on_$:18 on_friday:-38 one:178 one_$:25 one__much:31 one_and:24
-one_how:28 one_please:20 opcion:35 open:31 open_$:30 option:43 para:30 parar:-24 parar_$:-24 perfect:20 perfecto:30
-pero:-27 pero__a:22 pero__las:-65 pero__que:20 pero_a:-67 pero_voy:22 pick:26 plan:19 please:23 please_$:-37
-please_and:19 pm:32 por:43 por_favor:55 porque:18 possible:-18 possible_$:-18 prefer:23 prestado:24 prestado_para:18
-primera:27 primero:23 put:26 put__down:18 put_me:23 que:109 que__lleven:23 que__van:22 que_me:22 queda_$:-49
-quedan:20 quedo:19 quien:-21 quit:-23 quit_$:-22 sabado:-22 same:-31 saturday:-28 saturday_$:-28 second:59
-second_$:27 see__then:24 see_you:25 segunda:31 segundo:23 segundo_$:19 should:21 should__plan:19 should_i:21 si_$:-50
-si_pero:25 slot:38 so:30 somebody:23 sorry:-42 sorry_$:-37 still:34 still_open:31 suits:22 suits_me:19 take:56
-take_$:21 take_the:28 tarde:-24 te:-23 temprano:-27 temprano_$:-34 th:-88 th_$:-58 that_day:-18 that_time:25
-that_works:18 the:181 the__for:-21 the__one:70 the_am:19 the_day:-19 the_earlier:19 the_first:35 the_friday:33
-the_later:27 the_pm:24 the_second:25 the_th:-87 them:20 this:-39 this_$:-21 those:-45 those_$:21 thurs:21
-thursday__it:21 thursday__work:-36 thursday_at:26 to:114 to__it:22 to__me:34 to_me:23 tomorrow:-23 tomorrow_$:-28
-too:-139 too_$:21 too__for:-44 too_early:-108 too_late:-48 tres:19 tuesday__is:18 two:49 two_$:28 ultima:39 ultimo:22
-un:40 van:20 van_a:21 vemos:20 vemos_$:20 vez:20 viernes:27 viernes__favor:18 viernes_me:24 viernes_pero:-20 voy:24
-voy_a:20 we:-33 we__instead:-20 we_do:-24 wednesday:20 week:-65 week_$:-47 were:-19 what:-54 what_about:-42
-whatever:28 whichever:25 who:-34 who__this:-26 who_is:-28 will:43 will_it:20 with:48 with_me:25 wont:-23
-wont_work:-21 work:-40 work_$:-52 work__me:-23 work_for:-25 works:46 works_$:30 would:-21 would__better:-36 y:28
-y_me:24 y_te:-22 yes:24 yes_but:20 yes_please:-20 you:57 you_$:46 you_do:-48 you_then:24
+#abad:-27 #abou:-80 #acer:24 #acia:23 #afte:25 #agar:24 #alqu:46 #anda:26 #ante:29 #anyt:-90 #apun:26 #arar:-31
+#arde:-30 #arli:44 #arly:-92 #arro:30 #asie:40 #asta:-32 #ater:-23 #atev:46 #atte:76 #atur:-39 #avor:63 #aybe:-61
+#back:37 #bado:-27 #bast:-31 #befo:27 #best:45 #blem:38 #body:28 #boss:-47 #both:67 #bout:-84 #brak:40 #brin:45
+#cant:-136 #carr:22 #casa:24 #cesi:40 #chev:35 #chin:34 #cias:23 #cion:62 #cita:-29 #clar:-29 #cloc:39 #clos:38
+#coja:27 #cond:78 #coul:-47 #crib:-25 #cupo:34 #dale:22 #dejo:24 #digo:-23 #dito:23 #dnes:34 #does:-27 #down:24
+#dria:-35 #driv:25 #drop:25 #each:-36 #earl:-44 #easi:41 #ebod:30 #eces:39 #econ:78 #ecto:31 #edne:25 #efer:49
+#efor:27 #egun:65 #eith:-81 #ejor:-82 #emos:23 #empr:-48 #ence:26 #endi:28 #endr:-27 #enta:40 #ente:32 #ento:22
+#eone:22 #eres:-29 #erfe:65 #erne:43 #erno:22 #esas:-25 #esda:35 #esit:40 #esnt:-45 #espe:35 #esta:47 #este:-31
+#etal:54 #evar:31 #ever:82 #eves:24 #favo:63 #fect:65 #fine:65 #fore:27 #forg:-22 #fren:22 #fter:25 #goin:33 #grac:34
+#guna:-131 #gund:69 #guno:-55 #hace:31 #hank:26 #hate:46 #have:24 #here:28 #heve:35 #hich:43 #hing:-72 #hola:-43
+#home:29 #hora:25 #hose:-59 #houl:27 #hour:-42 #hurs:32 #ible:-46 #iche:35 #iera:61 #iern:35 #iero:40 #iest:61
+#ight:52 #imer:65 #impo:-36 #ingu:-190 #inst:-70 #inte:-24 #iste:34 #ithe:-81 #juev:23 #laro:-30 #last:56 #late:-75
+#leva:39 #leve:30 #lier:24 #like:-41 #llev:67 #lock:43 #long:39 #lose:38 #lqui:46 #ltim:80 #lune:-48 #mana:-23
+#mand:35 #mart:-22 #matt:76 #mayb:-61 #mber:62 #mebo:30 #mejo:-82 #meon:22 #mera:35 #mero:53 #meta:45 #morn:29
+#mpos:-36 #mpra:-43 #nada:-32 #nday:-35 #nece:40 #need:116 #neit:-212 #nesd:25 #next:-91 #ngun:-190 #nigh:36
+#ning:-187 #none:-135 #noon:-29 #nste:-58 #ntad:23 #ntem:23 #nter:-24 #ntes:26 #nton:28 #numb:63 #nume:23 #nyth:-83
+#oble:39 #ocho:22 #oclo:32 #ocup:41 #oesn:-45 #oing:45 #omeb:30 #omeo:22 #omor:-25 #opci:46 #open:49 #opti:58
+#orks:47 #orni:28 #orqu:24 #orry:-59 #osib:-48 #ossi:-26 #ould:-49 #over:23 #pcio:46 #perf:65 #pero:-32 #plan:29
+#porq:24 #posi:-38 #poss:-26 #pran:-53 #pref:68 #pres:39 #prim:65 #prob:39 #ptio:58 #punt:34 #qued:30 #quie:45
+#quit:-34 #raci:23 #rake:40 #rano:-41 #rday:-47 #rech:30 #refe:49 #rfec:65 #ribe:-23 #rime:65 #ring:69 #rlie:44
+#rnes:35 #rnin:29 #rnoo:22 #robl:39 #ront:22 #rque:32 #rtes:-22 #saba:-27 #sale:-23 #same:-33 #satu:-39 #scoj:27
+#scri:-25 #sday:44 #seco:78 #segu:59 #sent:27 #shou:27 #sibl:-73 #sies:41 #sito:44 #slot:48 #some:33 #sorr:-59
+#soun:23 #sper:29 #ssib:-26 #stad:30 #star:33 #stea:-58 #stil:51 #suit:25 #tado:36 #take:72 #tard:-35 #tart:27
+#teac:-22 #tead:-58 #teme:37 #temp:-57 #teng:26 #tere:-22 #tern:22 #teve:46 #than:25 #them:33 #ther:-67 #thin:-78
+#this:-46 #thos:-59 #thur:41 #till:58 #tima:53 #timo:29 #tion:66 #tres:25 #tter:66 #turd:-39 #ualq:46 #uant:22
+#uedo:30 #ueve:36 #uier:76 #uits:27 #ulti:80 #umbe:63 #umer:23 #unda:22 #undo:30 #unds:23 #unes:-48 #unte:26
+#urda:-39 #uste:24 #vemo:25 #vier:41 #wedn:25 #week:-96 #well:26 #were:-23 #what:-28 #whic:43 #will:55 #with:71
+#wont:-29 #woul:-28 #your:32 #ythi:-83 %again_later:25 %again_later%agree:66 %again_later%away:23
+%again_later%bring:59 %again_later%busy:34 %again_later%call_off:60 %again_later%car_part:37 %again_later%how_long:22
+%again_later%lift:52 %again_later%opening:42 %again_later%phone:29 %again_later%question:34 %again_later%refuse:51
+%again_later%season:-34 %again_later%staff:26 %again_later%start_again:45 %again_later%wrong_one:32 %agree:185
+%agree%away:79 %agree%bad:22 %agree%bring:49 %agree%busy:77 %agree%call_off:41 %agree%car:24 %agree%car_part:82
+%agree%do_it:24 %agree%doubt:23 %agree%elsewhere:27 %agree%gone_car:38 %agree%how_long:117 %agree%lift:63
+%agree%money:33 %agree%noise:37 %agree%odometer:31 %agree%on_way:54 %agree%opening:37 %agree%phone:39 %agree%place:29
+%agree%question:136 %agree%refuse:52 %agree%shift_it:95 %agree%staff:39 %agree%start_again:41 %agree%thanks:63
+%agree%wrong_one:35 %away:182 %away%busy:29 %away%lift:61 %away%on_way:48 %away%refuse:34 %away%wrong_one:28
+%bring:154 %bring%call_off:71 %bring%do_it:32 %bring%lift:48 %bring%money:24 %bring%on_way:46 %bring%opening:28
+%bring%shift_it:57 %bring%start_again:32 %bring%thanks:23 %busy:-31 %busy%fails:-28 %busy%lift:31 %busy%question:24
+%busy%refuse:41 %call_off:-140 %call_off%gone_car:22 %call_off%how_long:44 %call_off%lift:31 %call_off%on_way:50
+%call_off%question:55 %call_off%refuse:-67 %call_off%shift_it:63 %call_off%staff:29 %call_off%start_again:57
+%car%gone_car:-28 %car%lift:41 %car%odometer:24 %car%question:26 %car%refuse:56 %car_part:204 %car_part%fails:61
+%car_part%noise:23 %car_part%on_way:32 %doubt:-27 %doubt%how_long:37 %doubt%question:35 %doubt%shift_it:34
+%elsewhere%staff:28 %fails:74 %fails%refuse:-35 %fails%start_again:27 %gone_car%money:22 %gone_car%refuse:29
+%how_long%on_way:-36 %how_long%question:28 %how_long%refuse:23 %how_long%thanks:32 %leave_me:-92 %lift:181
+%lift%odometer:28 %lift%on_way:57 %lift%refuse:97 %lift%shift_it:25 %meaning:103 %meaning%question:31 %money:57
+%money%on_way:35 %noise:76 %odometer:98 %odometer%on_way:48 %odometer%question:31 %on_way:78 %on_way%opening:24
+%on_way%question:38 %opening:94 %phone:47 %phone%staff:31 %place:63 %place%question:30 %question%refuse:84
+%question%shift_it:88 %question%who:-68 %question%wrong_one:42 %refuse:-63 %refuse%shift_it:42 %refuse%start_again:45
+%refuse%thanks:31 %season:-67 %shift_it:-66 %staff%wrong_one:31 %start_again:90 %thanks:180 %who:-75 %wrong_one:24
+@?:-95 @after_visit:-41 @car:-30 @confirm:-103 @confirm_stop:-26 @day:-63 @later:-53 @nothing:-74 @offers:730
+@offers_:30 @time:-67 @times:184 @walk_in:-44 ^_afternoon:28 ^_ahi:22 ^_all:52 ^_am:40 ^_antes:-23 ^_any:23
+^_anything:-27 ^_basta:-31 ^_both:46 ^_call:-23 ^_can:-82 ^_cant:-133 ^_could:-61 ^_cualquiera:53 ^_cuanto:-22
+^_de:-25 ^_do:-35 ^_doesnt:52 ^_either:131 ^_el:164 ^_esa:22 ^_first:64 ^_friday:137 ^_got:-46 ^_hm:-46 ^_hmm:-57
+^_hola:-43 ^_how:-164 ^_ill:88 ^_im:-24 ^_is:-92 ^_jueves:26 ^_la:213 ^_las:26 ^_last:45 ^_let:-38 ^_make:-30
+^_maybe:-52 ^_me:60 ^_mejor:-106 ^_muy:-90 ^_nada:-25 ^_nd:36 ^_neither:-211 ^_ninguna:-126 ^_ninguno:-47 ^_no:-114
+^_none:-120 ^_not:-119 ^_numero:24 ^_option:24 ^_parar:-31 ^_put:38 ^_que:-32 ^_quit:-28 ^_se:-22 ^_second:34 ^_si:53
+^_sure:26 ^_the:200 ^_thurs:30 ^_thursday:-27 ^_too:-169 ^_viernes:34 ^_what:-144 ^_whatever:42 ^_whichever:36
+^_who:-35 ^_works:25 ^_y:-54 a:35 a__casa:27 a__home:24 a__to:28 a_las:-115 a_mi:32 about:-80 afternoon:30 ahi:101
+al:67 all__them:48 all_of:47 am:32 and:122 and__need:47 and_ill:36 antes:28 any__those:62 any_of:56 anything:-82
+anything_but:-26 apunteme:26 ask:-79 at:31 at_$:-24 back:38 basta:-31 be:-25 be_$:-38 be_best:30 be_better:-43
+be_there:28 before:27 before_$:23 best:45 best_$:34 boss:-47 boss_$:-41 both:67 bring:38 but:-116 but__it:-52
+but_i:22 cae:36 can:-86 can__be:-53 can__do:-72 can_it:-57 can_we:-36 can_you:-35 cant:-136 cant_do:-80 carro:22
+carro__para:24 carro_prestado:31 casa:24 casa_$:25 cita:-36 claro:-29 close:30 con:70 could:-58 could__do:-40
+could_you:-39 cual:-26 cualquiera:57 cualquiera_de:51 da:44 da_igual:23 day:-78 day_$:-31 day__me:-27 day_for:-27
+de:114 de__dos:36 de_las:91 dejo:24 del:75 del_viernes:29 dia:-59 dia_$:-32 digo:-23 digo_$:-22 do:-67 do_$:-23
+do__at:30 do__need:23 do_friday:-36 do_i:35 do_instead:-42 do_you:42 does_it:26 doesnt:-45 doesnt_matter:69
+doesnt_work:-112 dos:54 dos_$:53 down:25 down_for:24 drop:25 earlier:24 earlier_one:23 early:-106 early_$:-136 eh:24
+either:122 either_$:49 el:92 el__a:-24 el__las:24 el__me:38 el__mejor:-23 el__pero:-101 el_de:50 el_lunes:-78
+el_martes:-45 el_mas:47 el_primero:55 el_que:39 el_sabado:-30 el_segundo:30 el_ultimo:29 en__tarde:-39 es__cita:-24
+esa:42 esas:-29 esta:29 favor:63 favor_$:35 fine:65 fine__me:39 fine_with:28 first_$:-61 first_one:40 for:-52
+for_$:-27 for_me:-82 for_thursday:23 for_you:41 friday_$:-137 friday__and:38 friday_afternoon:23 friday_but:-47
+friday_is:22 go:71 go__friday:30 go_with:53 going:33 going_to:26 got:-79 got_anything:-43 gracias:23 hacer:25 have:25
+hm:-46 hmm:-57 hola:-43 home:29 hour:-36 how:-45 how__is:-28 how__will:26 how_about:-29 how_long:35 how_much:-38 i:90
+i__do:27 i__for:32 i_can:63 i_need:27 i_plan:24 id__the:34 id_prefer:34 if:25 if_it:23 ill:176 ill__a:32 ill__the:25
+ill__there:32 ill_be:33 ill_have:24 ill_need:32 ill_take:36 ill_wait:22 imposible:-36 in:-50 in__day:-29 in_the:-41
+instead:-58 instead_$:-64 is:91 is__a:31 is__going:26 is__with:27 is_better:22 is_fine:31 is_it:-38 is_still:26
+is_this:-31 is_too:-56 it__the:-37 it_be:-67 it_is:84 it_take:30 jueves:24 jueves_$:45 jueves__a:-74 jueves_pero:-75
+la:288 la__en:30 la_de:50 la_del:42 la_primera:36 la_segunda:34 la_tarde:-36 la_ultima:41 las_$:-101 las_dos:50
+last:56 last_one:34 late:-85 late__me:-45 late__the:-27 late_in:-27 later_one:35 le:62 le__a:39 le_van:28 les:24
+let:-49 let_me:-50 like:-41 like_$:-53 lleven:31 long:34 long__it:33 long_will:27 lunes:-48 lunes_$:-62 martes:-22
+mas:24 mas_temprano:40 matter:69 matter_$:23 maybe:-61 maybe_next:-51 me:136 me__a:29 me__el:-24 me__for:30
+me__igual:23 me__mejor:31 me__my:-45 me_da:44 me_down:27 me_lleven:31 me_quedo:23 me_the:30 mejor:-82
+mejor__lunes:-54 mejor_el:-59 metal:45 mi:66 monday__be:-46 morning:37 much:-25 much__it:-35 muy:-90 muy_temprano:-91
+my_boss:-55 nada:-32 nd:33 necesito:35 necesito__me:36 necesito_que:36 need:117 need_a:64 neither:-212 neither_$:-87
+next:-91 next_week:-68 ni:-43 ni_la:-26 ninguna:-131 ninguno:-59 ninguno__los:-24 ninguno_de:-24 no:-104 no_$:-73
+no__el:22 no__la:29 no_good:-30 no_me:-22 no_tengo:30 none:-135 none__those:-74 none_of:-95 noon:-51 noon_$:-60
+nos:33 nos_vemos:26 not:-118 not_friday:-63 number:63 numero:23 o:26 ocho:22 oclock:32 ocupo:35 of:48 of_them:35
+of_those:-22 ok_$:-27 on:-27 on_$:23 on_friday:-54 one:228 one_$:27 one__much:42 one_and:30 one_how:38 one_please:26
+opcion:46 open:50 open_$:48 option:58 or:23 otra_vez:23 otro_dia:-24 out:22 para:46 parar:-31 parar_$:-31 perfect:25
+perfecto:31 pero:-42 pero__a:29 pero__las:-93 pero__que:26 pero_a:-95 pero_voy:29 pick:36 plan:23 please_$:-68
+please_and:29 pm:41 por:50 por_favor:65 porque:24 possible:-23 possible_$:-23 prefer:34 prestado:31 prestado_para:23
+primera:35 primero:30 put:38 put__down:27 put_me:34 que:136 que__lleven:31 que__van:28 que_me:31 que_si:-23
+queda_$:-70 quedan:26 quedo:26 quien:-25 quiero:22 quit:-29 quit_$:-27 ride_to:22 sabado:-27 sale:-22 same:-38
+saturday:-39 saturday_$:-40 se:22 second:78 second_$:39 see:24 see__then:32 see_you:34 segunda:40 segundo:30
+segundo_$:24 should:27 should__plan:24 should_i:27 si:-38 si_$:-83 si_pero:30 slot:51 so:41 somebody:30 someone:22
+sorry:-59 sorry_$:-53 sounds:23 still:51 still_open:48 suits:27 suits_me:24 take:77 take_$:30 take_the:39 tarde:-37
+tarde_$:-27 te:-28 temprano:-40 temprano_$:-50 th:-120 th_$:-81 that_day:-25 that_time:32 that_works:23 the:252
+the__for:-30 the__if:24 the__one:88 the_am:22 the_day:-27 the_earlier:25 the_first:48 the_friday:45 the_later:36
+the_pm:29 the_second:34 the_th:-119 them:33 there:27 thing:22 this:-46 this_$:-27 those:-59 those_$:28 thurs:23
+thursday__it:29 thursday__work:-53 thursday_at:41 to:165 to__it:28 to__me:44 to_me:35 tomorrow:-28 tomorrow_$:-34
+too:-202 too_$:27 too__for:-61 too_early:-154 too_late:-72 tres:25 tres__media:22 tres_y:22 tuesday__is:22 two:66
+two_$:39 ultima:49 ultimo:29 un:53 van:26 van_a:27 vemos:25 vemos_$:26 vez:27 viernes:35 viernes__favor:23
+viernes_me:35 viernes_pero:-25 voy:33 voy_a:27 wait_for:22 we:-45 we__instead:-31 we_do:-36 wednesday:26 week:-89
+week_$:-67 were:-23 what:-74 what_about:-59 whatever:41 whichever:35 who:-42 who__this:-33 who_is:-36 will:55
+will_it:24 with:76 with_me:34 wont:-29 wont_work:-27 work:-56 work_$:-71 work__me:-30 work_for:-33 works:47
+works_$:32 would:-28 would__better:-53 y:43 y_me:30 y_te:-27 yes_but:25 yes_please:-43 you:88 you_$:63 you_do:-62
+you_then:32
 """

@@ -1,164 +1,176 @@
 """What speaks for and against `done`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "done"
-BIAS = -158
+BIAS = -178
 WEIGHTS = """\
-#aban:29 #acab:32 #aced:89 #acer:49 #acia:23 #acue:28 #aded:-22 #ahor:-21 #aigh:20 #aken:96 #alan:34 #aled:-24
-#aler:25 #alig:36 #alin:20 #alio:29 #alle:35 #alre:129 #alta:28 #ambi:51 #ance:65 #andl:49 #ania:22 #anic:44 #anks:25
-#anot:31 #anta:28 #ante:27 #appe:46 #appo:-19 #appr:-19 #arad:40 #arag:-24 #aren:-55 #arma:-20 #aron:93 #arro:-57
-#asad:68 #asnt:-23 #asse:18 #asta:-18 #aten:36 #ater:38 #atio:22 #atis:19 #atte:64 #atur:29 #ayer:106 #back:-30
-#bala:52 #bank:-24 #base:24 #bate:41 #batt:52 #beat:83 #been:115 #biar:36 #body:-21 #brak:21 #bran:29 #brot:21
-#budd:26 #cabo:27 #calc:23 #camb:50 #came:32 #canc:37 #cani:19 #cant:-28 #care:111 #carr:-56 #casa:-19 #casi:-21
-#cemb:18 #chec:35 #cher:-18 #ciat:-19 #cibo:20 #cien:25 #cker:42 #coma:18 #comi:21 #como:25 #comp:83 #conf:-18
-#cono:-30 #cord:31 #cous:38 #crap:-21 #ctio:49 #ctob:31 #cuer:26 #cump:20 #cupe:21 #dece:18 #desd:45 #dien:18
-#dier:30 #dire:-51 #dled:59 #doll:21 #domi:19 #done:120 #dont:-22 #driv:-66 #drop:-21 #duen:-21 #eady:105 #eale:23
-#ebod:-20 #ecal:32 #ecan:19 #ecem:18 #echa:36 #ecia:-20 #ecie:22 #ecor:29 #ecti:49 #edal:-18 #eded:19 #eede:19
-#eeke:20 #eeks:22 #egar:19 #eglo:-24 #ejar:22 #eken:20 #else:20 #eman:41 #embe:48 #emem:18 #enci:28 #endi:-31
-#ener:27 #engo:-22 #enle:-33 #enme:-22 #enos:39 #ensa:-26 #entr:-21 #eone:34 #epar:43 #epla:77 #erda:58 #eria:35
-#eron:54 #erso:-25 #erto:-21 #ervi:40 #esda:32 #esde:45 #esia:-28 #esol:38 #esta:35 #este:19 #evas:48 #ever:-67
-#eway:-44 #ewhe:19 #falt:32 #fice:19 #fill:30 #filt:22 #fini:22 #firs:-23 #fixe:101 #fren:28 #fres:33 #frie:26
-#game:-21 #gara:-20 #garo:20 #gles:-39 #gnme:36 #goin:-29 #goma:18 #grat:18 #guen:-19 #guys:22 #habl:-27 #hace:134
-#hago:-33 #hand:51 #hani:25 #have:-48 #hech:20 #heck:29 #hera:-18 #here:30 #hice:78 #hici:42 #hile:24 #hing:-27
-#hizo:95 #hold:25 #hora:-43 #hose:40 #hurs:18 #iaro:38 #iate:-19 #ible:-18 #iced:25 #icie:28 #icio:71 #icke:42
-#ient:35 #iero:43 #ight:-55 #igle:-28 #ignm:36 #ille:37 #imos:36 #ince:32 #inea:20 #iner:20 #ingo:19 #inis:22
-#insp:66 #intm:-19 #iper:23 #ires:67 #irst:-23 #ishe:23 #ismo:-63 #ista:-37 #isto:31 #ivew:-41 #ixed:98 #janu:18
-#jaro:23 #just:45 #kend:20 #kids:-18 #lace:89 #lado:32 #lanc:38 #larm:-20 #lars:21 #last:88 #late:26 #lcom:22
-#leak:19 #leav:-21 #lesi:-28 #lets:-28 #leve:40 #levo:-25 #ligh:-27 #lign:36 #line:31 #list:42 #llan:25 #llar:19
-#lled:28 #llen:25 #ller:33 #long:18 #lrea:129 #lsew:27 #lube:41 #mana:39 #mani:36 #mayo:18 #mber:-30 #mbia:68
-#mbie:32 #mbio:-49 #mebo:-20 #meca:19 #mech:25 #memb:18 #mens:-24 #meon:34 #mero:-34 #mien:27 #mill:-21 #ming:46
-#mism:-70 #mond:21 #moun:19 #mple:24 #mpli:21 #much:-26 #nada:-20 #ncel:37 #ncia:20 #nday:59 #nden:-28 #ndie:32
-#ndle:59 #nera:22 #nero:33 #neve:-40 #nged:62 #nger:20 #nges:-28 #nico:25 #nish:22 #nmen:36 #noth:29 #nozc:-18
-#nsaj:-24 #nspe:66 #ntas:41 #nten:34 #ntes:34 #ntme:-19 #nuar:18 #nuev:126 #numb:-77 #nume:-29 #ober:26 #octo:29
-#ocup:19 #offi:19 #oing:-33 #oint:-20 #oked:33 #olan:-20 #olla:21 #olvi:19 #oman:22 #omeb:-20 #omeo:34 #omet:-20
-#omin:40 #ompl:20 #ompr:24 #ompu:23 #onda:20 #oney:22 #onge:25 #onoz:-18 #onte:20 #ooke:33 #ords:21 #orqu:20 #orte:19
-#otal:-24 #othe:35 #otra:-27 #ould:-60 #ouse:20 #ousi:38 #over:28 #ozco:-18 #pads:68 #paid:18 #para:29 #pare:-60
-#part:30 #pasa:74 #pass:31 #past:20 #pect:55 #peda:-19 #plac:85 #plet:24 #plug:20 #poin:-19 #porq:22 #pped:60
-#ppoi:-19 #ppre:-19 #prec:-23 #prim:22 #pued:-64 #pues:25 #pusi:21 #qued:94 #quic:43 #rade:-31 #rado:38 #rage:-25
-#raig:31 #rake:21 #rand:31 #raro:-19 #rati:18 #rday:74 #read:96 #reca:32 #reco:20 #rega:-19 #rene:23 #renl:-33
-#reno:32 #repa:36 #repl:79 #reso:35 #rien:24 #righ:-59 #rimo:29 #rive:-64 #rong:-42 #ront:-18 #rota:21 #roth:21
-#rque:19 #rsda:20 #rson:-25 #rvic:40 #sada:34 #sado:37 #said:-30 #saje:-24 #sali:36 #same:-18 #satu:30 #scra:-27
-#sday:52 #seen:26 #sema:40 #serv:39 #sewh:27 #shed:20 #ship:22 #shop:30 #sinc:36 #sion:19 #sist:26 #smog:18 #sold:-33
-#solo:-69 #sona:-21 #sort:18 #spec:65 #ssed:46 #sses:-19 #stem:18 #ster:45 #stic:43 #stop:-45 #stoy:-22 #stra:22
-#stre:26 #stud:18 #sund:38 #sure:-19 #swap:52 #take:60 #tale:-21 #tall:23 #tard:-18 #tenc:24 #tend:37 #teng:-23
-#tera:25 #terd:43 #teri:39 #tery:52 #text:-25 #that:73 #them:68 #then:-18 #ther:45 #they:35 #thin:-35 #this:-20
-#thos:38 #thur:18 #tick:42 #time:-82 #ting:-22 #tion:71 #tire:51 #tmen:-19 #tobe:31 #todo:51 #took:-22 #tore:19
-#tota:-24 #trad:-25 #trae:27 #trai:33 #tter:41 #ttin:-22 #tues:25 #turd:30 #uary:23 #uddy:26 #uede:-23 #uedo:66
-#ueno:-24 #uerd:26 #uesd:27 #ueva:69 #uevo:49 #uick:43 #uier:-20 #umbe:-77 #umer:-29 #umpl:20 #unda:37 #urda:30
-#ursd:20 #usie:18 #usin:25 #veci:23 #vend:-82 #vewa:-41 #vice:-31 #vici:71 #wapp:57 #wasn:-21 #week:74 #went:31
-#were:51 #what:-27 #when:21 #whil:24 #will:-43 #woul:-27 #wron:-41 #yest:43 %again_later%agree:29 %again_later%bad:29
-%again_later%bring:-23 %again_later%call_off:26 %again_later%car:-29 %again_later%doubt:-27 %again_later%elsewhere:21
-%again_later%gone_car:-40 %again_later%message:-19 %again_later%on_way:-25 %again_later%pay_day:-24
-%again_later%place:71 %again_later%question:22 %again_later%refuse:27 %again_later%season:-18
-%again_later%shift_it:20 %again_later%staff:-22 %again_later%start_again:-28 %again_later%who:28
-%again_later%wrong_one:21 %agree:-53 %agree%away:19 %agree%call_off:41 %agree%car_part:46 %agree%doubt:-21
-%agree%gone_car:-24 %agree%season:35 %agree%shift_it:22 %away:-24 %away%family:21 %away%question:22
-%away%wrong_one:29 %bad:-45 %bad%bring:22 %bad%busy:-20 %bad%call_off:31 %bad%car_part:-19 %bad%do_it:-55
-%bad%shift_it:28 %bad%staff:-51 %bring:-43 %bring%do_it:-19 %bring%family:59 %bring%leave_me:-43 %bring%odometer:20
-%bring%place:21 %bring%question:25 %bring%season:-25 %bring%staff:21 %bring%start_again:-24 %bring%wrong_one:26
-%busy:28 %busy%call_off:21 %busy%do_it:28 %busy%place:24 %busy%staff:37 %busy%wrong_one:20 %call_off:56
-%call_off%car:-61 %call_off%car_part:109 %call_off%do_it:131 %call_off%elsewhere:80 %call_off%fails:78
-%call_off%family:74 %call_off%gone_car:-65 %call_off%how_long:-22 %call_off%leave_me:-32 %call_off%money:22
-%call_off%odometer:37 %call_off%phone:-32 %call_off%place:32 %call_off%question:47 %call_off%refuse:-43
-%call_off%shift_it:55 %call_off%staff:-22 %call_off%start_again:-43 %call_off%thanks:71 %call_off%who:34
-%call_off%wrong_one:21 %car:-96 %car%do_it:-76 %car%fails:-18 %car%gone_car:-74 %car%refuse:-22 %car%shift_it:-36
-%car%thanks:21 %car_part:108 %car_part%do_it:100 %car_part%elsewhere:40 %car_part%fails:-63 %car_part%family:72
-%car_part%gone_car:174 %car_part%leak:-37 %car_part%leave_me:-18 %car_part%pay_day:-18 %car_part%refuse:-65
-%car_part%season:31 %car_part%start_again:-19 %car_part%thanks:-21 %car_part%wrong_one:178 %do_it:402
-%do_it%doubt:-32 %do_it%elsewhere:169 %do_it%fails:18 %do_it%family:247 %do_it%gone_car:97 %do_it%how_long:-36
-%do_it%leak:-21 %do_it%noise:19 %do_it%odometer:60 %do_it%on_way:47 %do_it%pay_day:101 %do_it%question:-24
-%do_it%season:109 %do_it%shift_it:-40 %do_it%staff:49 %do_it%start_again:-31 %do_it%thanks:59 %do_it%wrong_one:62
-%doubt:-80 %doubt%elsewhere:-24 %doubt%refuse:-20 %doubt%shift_it:-25 %doubt%wrong_one:-31 %elsewhere:229
-%elsewhere%fails:38 %elsewhere%gone_car:-52 %elsewhere%how_long:24 %elsewhere%money:37 %elsewhere%odometer:-22
-%elsewhere%on_way:23 %elsewhere%phone:25 %elsewhere%question:29 %elsewhere%refuse:-31 %elsewhere%season:-18
-%fails:-22 %fails%question:20 %fails%refuse:40 %fails%thanks:43 %fails%wrong_one:-23 %family:80 %family%noise:28
-%family%on_way:20 %family%refuse:55 %family%wrong_one:-45 %gone_car:-118 %gone_car%how_long:-20
-%gone_car%odometer:-23 %gone_car%on_way:21 %gone_car%refuse:-18 %gone_car%shift_it:33 %gone_car%thanks:24
-%gone_car%wrong_one:96 %how_long:-28 %how_long%place:22 %how_long%question:-21 %leak:-29 %leak%staff:18
-%leave_me:-125 %leave_me%message:-21 %meaning:-21 %message:-56 %message%wrong_one:-19 %money%question:38
-%money%staff:24 %money%wrong_one:19 %odometer:-41 %odometer%shift_it:-19 %odometer%wrong_one:-29 %on_way%place:-19
-%on_way%refuse:34 %on_way%staff:26 %on_way%wrong_one:42 %opening:-24 %pay_day:50 %pay_day%refuse:25
-%pay_day%season:22 %pay_day%staff:30 %phone:-56 %phone%staff:-21 %place%question:-22 %place%refuse:26
-%place%shift_it:53 %place%wrong_one:33 %question:-125 %question%refuse:21 %question%season:-24 %question%wrong_one:44
-%refuse:-54 %refuse%season:32 %refuse%shift_it:-25 %refuse%staff:-21 %refuse%thanks:20 %refuse%wrong_one:-88
-%season:62 %season%wrong_one:22 %shake:-21 %shift_it:-98 %shift_it%staff:-29 %shift_it%wrong_one:-66 %staff:44
-%staff%wrong_one:37 %start_again:-60 %thanks:41 %who%wrong_one:24 %wrong_one:145 @?:-107 @after_visit:-205 @car:21
-@confirm:-119 @confirm_stop:-21 @day:-40 @later:31 @nothing:-36 @odometer:-56 @offers:-82 @reading:-54 @time:-29
-@walk_in:31 ^_all:77 ^_already:59 ^_bank:-19 ^_been:52 ^_can:-43 ^_cant:-23 ^_changed:22 ^_could:-21 ^_desde:32
-^_do:-56 ^_done:22 ^_el:40 ^_eso:86 ^_had:120 ^_hey:-20 ^_how:-59 ^_i:23 ^_id:-43 ^_ill:-55 ^_im:-35 ^_in:-25
-^_is:-61 ^_it:77 ^_just:23 ^_lets:-22 ^_lo:-53 ^_me:-29 ^_my:-26 ^_no:-24 ^_oil:42 ^_que:-21 ^_se:-49 ^_si:-25
-^_sold:-19 ^_someone:52 ^_stop:-20 ^_thanks:-39 ^_that:36 ^_the:22 ^_they:34 ^_this:-25 ^_those:47 ^_took:30
-^_traded:-20 ^_what:-72 ^_will:-21 ^_ya:119 ^_yep:19 ^_yo:-180 a:-38 a__for:-18 a__on:-20 a_buddy:24 a_guy:-21
-a_la:-49 a_mi:-19 a_new:31 acabo:27 aceite_$:-50 ago:32 ahi:29 ahora:-19 alarma:-20 alignment:36 all:70 already:129
-already__it:42 already_did:23 an:-24 an__change:-22 an_alignment:18 an_appointment:-23 an_oil:-22 and__it:29
-and_it:-36 another:32 another_shop:32 antes:22 antes_de:29 any:-19 appreciate:-19 arreglo:-24 arreglo_mi:18 as:42
-ask:-19 at:61 at_$:-22 at_the:60 ayer:113 ayer_$:34 back:-26 bank:-24 base:24 bateria:41 battery:54 be:-55
-be_done:-41 beat:83 beat__to:89 beat_you:69 been:115 been__to:18 been_done:46 brakes:28 brakes_were:18 brand:23
-brother:20 buddy:22 but:22 by:58 by_my:35 call:-32 call_me:-21 cambiaron:38 cambie:31 cambie__una:-20 cambie_por:-62
-cambio:-37 cambio__aceite:-34 cambio_el:-23 came:33 came_on:-28 can:-59 can_you:-37 cant:-28 car:-63 car_$:-31
-care:123 care__it:20 care_of:126 carro:-62 carro_$:-36 casa:-19 casa_$:-31 casi:-21 change:-45 changed:62
-changed_it:44 changed_my:-25 changed_the:28 changes:-27 changes_$:-21 coming:21 como:25 compre:23 con:46
-con__mecanico:22 conozco:-18 could:-27 cousin:34 dad:23 day:-35 day_$:-23 de__el:24 de_aceite:-18 de_la:23
-de_nuevo:-18 december:18 december_$:18 dejaron:23 del:32 desde:45 di:26 dia:-42 dia_$:-27 did:200 did__get:-24
-did__in:45 did__last:30 did_it:216 did_my:-34 did_that:80 did_the:28 did_you:-72 do__need:-21 do__own:-23 do_it:43
-do_my:-23 do_they:-18 dollars:21 domingo:19 done:121 done_$:-31 done__the:25 done_already:24 done_at:29 done_in:34
-done_last:27 dont:-22 down__street:24 down_the:22 driveway:-41 driveway_$:-27 dueno:-20 echo:-23 el:51 el__dia:-28
-el__pasado:39 el__ya:32 el_de:25 el_domingo:20 el_mes:28 el_mismo:-46 el_recibo:20 el_servicio:21 el_viernes:19
-else_$:-25 elsewhere:27 en:89 en__casa:-31 en__gasolinera:22 en__lado:29 en__taller:50 en_el:-18 en_la:-20 en_otra:22
-en_otro:84 enero:27 es:-53 esa:20 ese:-24 ese__lo:-33 ese_servicio:27 ese_taller:-20 ese_ya:-29 eso:188 eso_$:30
-eso__lo:38 eso__se:20 eso_se:18 eso_ya:78 esta:28 esta_$:36 esta_hecho:22 este:-18 estoy:-21 ex:-63 falta:31 fell:-19
-filled:30 filled_it:18 finished:23 first:-23 fix:-67 fix_it:-58 fixed:101 fixed_$:18 fixed_it:21 for_that:-40
-for_the:37 frenos:39 friend:24 fue:29 fui:45 game:-18 garage:-24 garage_$:-22 gasolinera:22 gasolinera_$:22 get:-113
-get__done:-63 get_it:-28 go:-33 going:-29 gomas:21 got:24 got__done:27 got__in:-24 got__new:26 got__of:-32 got_it:36
-got_rid:-34 got_to:-30 gracias__lo:22 gracias_ya:22 gratis:19 guy:40 guy__it:53 guys:22 hace:81 hace_falta:28
-hace_un:19 hacer:58 had:228 had__done:50 had_it:89 had_my:54 had_that:28 had_the:19 had_to:-18 hago:-33 hago_$:-19
-handled:59 handled_$:33 have:-41 have__it:24 have__service:-18 have_an:-23 have_it:-18 he:-22 hecho:32 her:32 hey:-20
-hice:85 hice_$:23 hicieron:20 hizo:95 hizo_el:37 hizo_mi:25 how:-56 how_much:-31 i__done:27 i__down:19 i__in:20
-i__it:45 i__the:26 i__to:-24 i_bought:20 i_do:-24 i_had:71 i_have:27 i_need:-22 i_should:-25 i_was:37 id:-47
-id__to:-27 id_like:-25 if:-24 iglesia:-28 ill:-66 ill__it:-53 im:-52 in:95 in__garage:-25 in__the:23 in_for:19
-in_january:18 in_the:-20 inspection:47 is:-45 is__done:23 is_been:68 is_done:29 is_his:-18 is_it:-28 is_my:-22
-is_that:-21 it:114 it_$:54 it__at:33 it__been:42 it__done:-18 it__in:43 it__on:27 it_be:-41 it_fixed:31 it_is:54
-it_myself:-23 it_now:-25 it_sunday:22 january:18 just:48 kids:-18 la__pasada:31 la__por:-21 la__ya:25 la_bateria:19
-la_casa:-32 la_cita:19 la_iglesia:-27 la_lista:-23 la_llanta:-18 la_semana:29 lado:24 lado_$:18 las:42 las__en:20
-last:89 last_month:31 last_time:-41 last_week:64 late:19 le:85 le__los:36 le__todo:21 le_cambiaron:20 le_cambie:48
-le_cambio:-31 les:-50 lets:-28 lets__it:-20 lets_get:-28 light:-36 light__on:-24 light_came:-20 like_to:-23 list:33
-lista:-30 lista_$:-21 listo:40 llanta:-23 llantas:42 lleve:40 lleve__otro:28 llevo:-25 lo:178 lo__a:-39 lo__de:32
-lo__el:24 lo__en:97 lo__hacer:28 lo__listo:24 lo__por:-48 lo_arreglaron:26 lo_arreglo:-39 lo_dejaron:21 lo_hago:-32
-lo_hice:78 lo_hicieron:63 lo_hizo:90 lo_lleve:35 lo_llevo:-24 lo_mande:26 lo_mismo:-18 lo_tiene:-31 lo_vendi:-64
-longer:22 looked:29 los:54 los_frenos:23 lot:18 lube:41 mal:-56 mande:25 me:-24 me_$:-37 me__hicieron:43 me__hizo:57
-me__mal:-28 me_hicieron:-32 me_la:22 me_lo:131 mecanico:20 mechanic:25 mes_$:-18 mes_pasado:31 mi__es:-21 mi__le:25
-mi__ya:41 mi_hermano:-18 mi_primo:25 millas:-23 mismo:-69 mismo_dia:-30 mom:-18 monday:22 month_$:-20 much:-34
-my__did:28 my__do:71 my__fixed:32 my__oil:-24 my_car:-26 my_cousin:29 my_dad:23 my_driveway:-20 my_ex:-28
-my_number:-22 my_office:19 my_own:-29 myself_$:-52 nada:-26 need__be:-18 needed:19 never:-37 new:186 new__in:21
-new__on:39 new_battery:44 new_tires:60 ni:-52 no:-124 no_$:-48 no__ese:-24 no__falta:31 no__lo:-29 no__to:19
-no__ya:29 no_gracias:-21 no_hace:38 no_longer:26 no_me:-21 no_need:36 no_se:24 no_soy:-34 no_voy:18 not:-19 now:-18
-nueva:21 nuevas:48 nuevas_$:36 number:-56 number_$:-21 numero:-28 o:-31 october:31 october_$:31 of:59 of_$:55
-of_the:-22 off:-22 off_$:-24 off__list:19 office:19 oil_changed:19 oil_changes:-26 ok:-24 old:21 on:59 on_it:-25
-on_monday:19 on_saturday:25 on_sunday:26 or:-44 otra:-21 otra_parte:22 otro_$:-45 otro_carro:-26 otro_lado:44
-otro_mes:-20 otro_taller:67 out:36 over:22 own:-38 own_oil:-24 pads:68 pads_are:30 paid:18 paren:-21 paren_$:-19
-parenle:-33 parts_store:18 pasada:30 pasada_$:25 pasado:33 pasado_$:24 passed:31 pedal:-18 pero_ya:-18 persona:-18
-place:18 por:-30 por_eso:19 por_otro:-40 por_una:-30 primo:29 puedo:-41 put:-23 put_me:-26 put_new:27 que:-44
-que__el:-18 que_pase:-19 quedo:107 quedo_$:31 quick:43 quick_lube:41 ready:-24 ready_$:-20 recall:44 recall_$:31
-recibo:20 recien:22 records:22 remember:18 remember_$:18 replaced:89 replaced_in:29 rid:-34 rid_of:-34 right:-58
-right_now:-25 said:-30 salio:29 sat:25 sat_$:28 saturday:26 saturday_$:42 say:-19 se:24 se__cambie:19 se__hice:18
-se__hicieron:22 se__quedo:-19 se_lo:63 se_los:27 se_me:-33 see:-35 semana:31 semana_pasada:32 service:-57 serviced:25
-servicio:71 set:38 set_$:18 shop:32 should:-19 si:-24 since:36 sistema:18 smog:18 so:43 so__is:23 so_i:39 sold:-33
-solo:-69 somebody:-20 someone:29 sorted:19 soy:-46 sticker:33 stop:-38 stop_it:-18 store:20 su_sistema:18 sunday:46
-sunday_$:47 swapped:57 take:-25 taken:97 taken__of:97 taken_care:92 taller:30 tengo:-21 tengo_el:19 tengo_otro:-19
-thanks:24 thanks_$:26 that:73 that__been:22 that__the:34 that_done:-24 that_is:43 that_last:39 that_off:29 the:68
-the__changed:18 the__for:-31 the__guy:-19 the__of:-19 the__on:21 the_brakes:22 the_car:-24 the_dealership:18
-the_driveway:-18 the_first:-19 the_game:-18 the_garage:-29 the_oil:24 the_pads:27 the_tires:29 the_wrong:-24 them:68
-then:-18 there__that:24 they:30 this:-20 this__his:-18 this_is:-20 this_morning:20 those:38 those_tires:19
-thursday:20 tiene:21 time:-72 time_$:-28 tire:-18 tires:67 tires__on:20 to_$:25 to__it:-34 to__that:-19 to_get:-33
-to_it:93 todo:55 too_$:-20 took:-22 took__of:36 took__to:37 took_care:39 took_the:-23 topped:19 topped_it:20
-totaled:-21 traded:-22 traded_it:-18 trae:28 tuesday:27 tuesday_$:19 two__ago:18 un_mes:20 una:-29 use:-28 vendi:-72
-vendi_$:-55 vez:-18 voy:-20 was:156 was__and:-31 was__at:23 was__for:24 was__last:27 was_done:30 was_in:36 wasnt:-21
-we__the:-22 we_got:34 week:31 week_$:37 weekend:20 weekend_$:23 weeks:24 went:31 went__the:23 were:54 were__in:33
-were_done:21 what:-34 what_did:-31 what_do:23 when:30 when__was:25 when_i:40 while:24 why:-24 will:-43 will__be:-20
-will_it:-22 work:19 would:-26 wrong:-41 y:25 y__lo:35 y__quedo:24 y_no:25 ya:328 ya_$:-101 ya__de:-19 ya__hace:28
-ya__hice:44 ya__hicieron:25 ya__la:-19 ya__lleve:33 ya__lo:83 ya__los:21 ya__otro:-27 ya__tengo:18 ya__tiene:-28
-ya__vendi:-57 ya_casi:-20 ya_esta:67 ya_fue:52 ya_la:28 ya_le:87 ya_les:-39 ya_lo:97 ya_me:76 ya_no:-52
-ya_parenle:-33 ya_pase:27 ya_que:-26 ya_quedo:105 ya_se:77 ya_tengo:-20 ya_tiene:27 ya_voy:-18 yeah_$:-25 yes:-26
-yesterday:43 yesterday_$:39 yo:-269 yo__la:-39 yo__le:-43 yo_le:-33 yo_lo:-63 yo_mismo:18 yo_ni:-18 yo_no:-51 you:-84
-you__did:34 you__for:20 you__my:-27 you__on:-30 you__the:-36 you_get:-18 you_guys:20 you_put:-29 you_said:-30
-you_to:76
+#aban:37 #acab:38 #aced:107 #acer:63 #acia:26 #acue:35 #aded:-30 #ahor:-24 #aigh:26 #aken:127 #alan:43 #aled:-30
+#aler:24 #alig:45 #alin:24 #alio:37 #alle:41 #alre:142 #alta:36 #ambi:62 #ance:84 #andl:69 #ania:27 #anic:55 #anot:43
+#anta:36 #ante:36 #appe:64 #appo:-26 #appr:-27 #arad:58 #arag:-31 #aren:-83 #arma:-25 #aron:121 #arro:-73 #asad:88
+#asnt:-35 #asse:26 #aten:46 #ater:51 #atio:28 #atis:25 #atte:80 #atur:35 #avor:23 #ayer:137 #back:-36 #bala:64
+#bank:-31 #base:29 #bate:53 #batt:65 #beat:113 #been:150 #biar:49 #body:-28 #brak:23 #bran:37 #brot:25 #budd:34
+#cabo:34 #calc:29 #camb:61 #came:39 #canc:50 #cani:24 #cant:-31 #care:141 #carr:-71 #casa:-31 #casi:-29 #cemb:25
+#chan:24 #chec:44 #cher:-22 #ciat:-27 #cibo:25 #cien:31 #cker:53 #coch:-22 #coma:23 #comi:28 #como:33 #comp:107
+#conf:-22 #cono:-44 #cord:40 #cous:49 #crap:-28 #ctio:66 #ctob:45 #cuer:33 #cump:26 #cupe:27 #ddle:-23 #dece:25
+#desd:61 #dien:22 #dier:39 #dire:-73 #divo:-25 #dled:81 #doll:26 #domi:24 #done:153 #dont:-26 #driv:-85 #drop:-25
+#duen:-26 #eady:109 #eaki:23 #ease:23 #eave:-23 #ebod:-26 #ecal:41 #ecan:24 #ecem:25 #echa:45 #ecia:-28 #ecie:28
+#ecor:38 #ecti:67 #edal:-24 #eded:23 #eede:23 #eeke:25 #egar:24 #egla:22 #eglo:-43 #ejar:26 #eken:25 #eman:53
+#embe:68 #emem:25 #enci:34 #endi:-42 #ener:39 #engo:-25 #enle:-50 #enme:-26 #enos:50 #enou:-24 #ensa:-31 #ente:22
+#entr:-26 #eone:49 #epar:62 #epla:92 #eral:22 #erda:76 #eria:47 #eron:62 #erso:-33 #erto:-30 #ervi:48 #esda:43
+#esde:61 #esia:-39 #esol:54 #esta:46 #este:30 #evas:61 #ever:-92 #eway:-56 #falt:40 #favo:23 #fice:24 #fill:37
+#filt:27 #fini:28 #firs:-31 #fixe:123 #fren:34 #fres:41 #frie:32 #frio:-23 #fron:-22 #game:-28 #gara:-26 #garo:25
+#gles:-53 #gnme:45 #goin:-37 #goma:23 #grat:25 #guen:-24 #guys:33 #habl:-34 #hace:178 #hago:-42 #hand:72 #hani:32
+#have:-62 #hech:23 #heck:37 #hera:-22 #here:37 #hice:100 #hici:45 #hile:29 #hing:-31 #hizo:119 #hold:32 #hora:-49
+#hose:55 #hous:22 #hurs:24 #iaro:50 #iate:-27 #ible:-24 #iced:30 #icie:28 #icio:90 #icke:54 #iend:26 #ient:45
+#iero:50 #iert:-22 #ight:-76 #igle:-39 #ignm:45 #illa:-24 #ille:47 #imos:50 #ince:45 #inea:24 #iner:25 #ingo:24
+#inis:29 #insp:87 #insu:-23 #intm:-26 #iper:32 #ires:81 #irst:-31 #ishe:30 #ismo:-78 #ista:-44 #isto:38 #iter:22
+#ivew:-54 #ivor:-25 #ixed:121 #janu:22 #jaro:28 #just:64 #kend:25 #kids:-25 #lace:108 #lado:36 #lanc:48 #larm:-26
+#lars:26 #last:111 #late:32 #lcom:27 #ldnt:22 #leak:29 #leas:24 #leav:-30 #lesi:-39 #lets:-39 #leve:54 #levo:-35
+#ligh:-36 #lign:45 #like:-23 #line:38 #list:52 #lite:22 #llan:32 #llar:24 #lled:36 #llen:31 #ller:38 #long:23
+#look:24 #lrea:142 #lsew:32 #lube:54 #mana:50 #mani:44 #mayo:23 #mber:-36 #mbia:90 #mbie:40 #mbio:-68 #mebo:-26
+#meca:24 #mech:32 #memb:25 #mens:-29 #meon:49 #mero:-40 #mien:34 #mill:-30 #ming:60 #mism:-85 #mond:28 #moun:24
+#mple:30 #mpli:26 #much:-33 #myse:-23 #nada:-27 #ncel:50 #ncia:25 #ncle:22 #nday:79 #nden:-36 #ndie:41 #ndle:81
+#nera:27 #nero:48 #neve:-57 #nged:79 #nger:26 #nges:-39 #nico:30 #nish:29 #nmen:45 #noth:40 #noug:-24 #nozc:-26
+#nsaj:-29 #nspe:87 #nsur:-23 #ntas:52 #nten:43 #ntes:44 #ntme:-26 #nuar:22 #nuev:156 #numb:-103 #nume:-34 #ober:40
+#ocke:22 #octo:44 #ocup:25 #offi:24 #oing:-42 #oint:-27 #oked:44 #olan:-28 #olla:26 #olvi:31 #oman:27 #omeb:-26
+#omeo:49 #omet:-25 #omin:52 #ompl:26 #ompr:32 #ompu:28 #onda:26 #ones:24 #oney:27 #onge:32 #onoz:-26 #onte:25
+#ooke:44 #oola:-22 #ords:27 #orks:-22 #orqu:25 #orte:24 #otal:-30 #othe:46 #otra:-35 #ould:-78 #ouse:26 #ousi:49
+#over:36 #ozco:-26 #pads:86 #paid:24 #para:47 #pare:-89 #part:35 #pasa:97 #pass:45 #past:25 #pect:75 #peda:-25
+#plac:104 #plet:31 #plug:25 #poin:-27 #porq:28 #pped:81 #ppoi:-26 #ppre:-27 #prec:-31 #prim:30 #pudd:-22 #pued:-79
+#pues:34 #pusi:25 #qued:124 #quic:56 #rade:-40 #rado:56 #rage:-33 #raig:40 #rake:23 #rall:22 #rand:40 #raro:-23
+#rati:25 #rday:95 #read:98 #reca:41 #reco:24 #rega:-23 #rene:29 #renl:-50 #reno:40 #repa:53 #repl:95 #reso:50
+#rien:30 #righ:-78 #rimo:39 #rive:-83 #rong:-54 #ront:-23 #rota:27 #roth:25 #rque:24 #rsda:27 #rson:-33 #rted:22
+#rvic:48 #sada:45 #sado:47 #said:-44 #saje:-28 #sali:47 #same:-22 #satu:37 #scra:-36 #sday:70 #seen:31 #sema:53
+#serv:46 #sewh:32 #shed:26 #ship:26 #shop:35 #sinc:49 #sion:26 #sist:33 #smog:22 #snow:-24 #sold:-41 #solo:-93
+#sona:-28 #sort:23 #spec:87 #ssed:64 #sses:-24 #stem:23 #ster:60 #stic:52 #stop:-58 #stoy:-26 #stra:28 #stre:32
+#stud:22 #sund:52 #sura:-23 #sure:-24 #swap:72 #take:82 #tale:-26 #tall:25 #tenc:30 #tend:48 #teng:-26 #tera:32
+#terd:57 #teri:52 #tery:65 #text:-31 #that:87 #them:93 #then:-22 #ther:62 #they:39 #thin:-41 #this:-27 #thos:53
+#thur:24 #tick:52 #time:-110 #ting:-28 #tion:95 #tire:58 #tmen:-26 #tobe:45 #todo:66 #took:-34 #tore:25 #tota:-30
+#trad:-34 #trae:35 #trai:42 #tter:53 #ttin:-29 #tues:33 #turd:37 #uary:29 #uddl:-22 #uddy:34 #uede:-27 #uedo:87
+#ueno:-30 #uerd:33 #uesd:36 #uest:22 #ueva:84 #uevo:62 #uick:56 #uier:-22 #uldn:22 #umbe:-103 #umer:-34 #umpl:26
+#uncl:22 #unda:51 #urda:37 #ursd:27 #usin:33 #veci:30 #vend:-108 #vewa:-54 #vice:-43 #vici:91 #vorc:-25 #wapp:79
+#wasn:-32 #week:83 #went:40 #were:72 #what:-29 #when:27 #whil:29 #wife:-24 #will:-59 #woul:-31 #wron:-54 #yest:57
+#ysel:-23 %again_later%agree:40 %again_later%bad:37 %again_later%bring:-29 %again_later%call_off:28
+%again_later%car:-41 %again_later%doubt:-32 %again_later%gone_car:-59 %again_later%message:-22
+%again_later%on_way:-29 %again_later%pay_day:-29 %again_later%place:93 %again_later%question:34
+%again_later%refuse:41 %again_later%season:-22 %again_later%staff:-29 %again_later%start_again:-31
+%again_later%who:35 %again_later%wrong_one:30 %agree:-50 %agree%away:25 %agree%call_off:56 %agree%car_part:63
+%agree%doubt:-26 %agree%family:-24 %agree%gone_car:-33 %agree%on_way:22 %agree%season:45 %agree%shift_it:34
+%agree%wrong_one:22 %away:-31 %away%family:26 %away%question:29 %away%staff:22 %away%wrong_one:35 %bad:-57
+%bad%bring:28 %bad%busy:-26 %bad%call_off:41 %bad%car_part:-24 %bad%do_it:-75 %bad%shift_it:35 %bad%staff:-65
+%bring:-49 %bring%call_off:29 %bring%do_it:-25 %bring%family:75 %bring%leave_me:-54 %bring%odometer:28
+%bring%place:29 %bring%question:36 %bring%refuse:25 %bring%season:-35 %bring%staff:28 %bring%start_again:-29
+%bring%wrong_one:34 %busy:40 %busy%call_off:27 %busy%do_it:38 %busy%place:31 %busy%staff:49 %busy%wrong_one:28
+%call_off:50 %call_off%car:-75 %call_off%car_part:142 %call_off%do_it:139 %call_off%elsewhere:93 %call_off%fails:104
+%call_off%family:90 %call_off%gone_car:-88 %call_off%how_long:-25 %call_off%leave_me:-48 %call_off%money:33
+%call_off%odometer:34 %call_off%opening:-24 %call_off%phone:-38 %call_off%place:34 %call_off%question:67
+%call_off%refuse:-33 %call_off%shift_it:65 %call_off%staff:-27 %call_off%start_again:-53 %call_off%thanks:96
+%call_off%who:44 %call_off%wrong_one:29 %car:-113 %car%do_it:-98 %car%gone_car:-90 %car%shift_it:-49 %car%thanks:26
+%car_part:112 %car_part%do_it:107 %car_part%elsewhere:50 %car_part%fails:-87 %car_part%family:91
+%car_part%gone_car:231 %car_part%leak:-50 %car_part%pay_day:-23 %car_part%refuse:-84 %car_part%season:33
+%car_part%shift_it:-22 %car_part%start_again:-26 %car_part%thanks:-27 %car_part%wrong_one:223 %do_it:443
+%do_it%doubt:-40 %do_it%elsewhere:198 %do_it%fails:23 %do_it%family:304 %do_it%gone_car:126 %do_it%how_long:-42
+%do_it%leak:-27 %do_it%noise:28 %do_it%odometer:77 %do_it%on_way:60 %do_it%pay_day:133 %do_it%question:-22
+%do_it%season:141 %do_it%shift_it:-54 %do_it%staff:67 %do_it%start_again:-40 %do_it%thanks:76 %do_it%wrong_one:67
+%doubt:-97 %doubt%elsewhere:-30 %doubt%refuse:-24 %doubt%shift_it:-29 %doubt%wrong_one:-38 %elsewhere:258
+%elsewhere%fails:47 %elsewhere%gone_car:-78 %elsewhere%how_long:34 %elsewhere%leave_me:25 %elsewhere%money:50
+%elsewhere%odometer:-31 %elsewhere%on_way:30 %elsewhere%phone:32 %elsewhere%question:39 %elsewhere%refuse:-42
+%elsewhere%season:-26 %fails:-25 %fails%question:27 %fails%refuse:59 %fails%thanks:62 %fails%wrong_one:-31 %family:78
+%family%noise:39 %family%on_way:26 %family%refuse:73 %family%wrong_one:-69 %gone_car:-143 %gone_car%how_long:-26
+%gone_car%odometer:-27 %gone_car%on_way:28 %gone_car%shift_it:41 %gone_car%thanks:31 %gone_car%wrong_one:122
+%how_long:-25 %how_long%place:28 %how_long%question:-23 %leak:-35 %leak%staff:26 %leave_me:-170 %leave_me%message:-25
+%machine:-22 %meaning:-22 %message:-61 %message%wrong_one:-25 %money:28 %money%question:55 %money%staff:30
+%money%wrong_one:26 %odometer:-60 %odometer%shift_it:-25 %odometer%wrong_one:-34 %on_way%place:-24 %on_way%refuse:48
+%on_way%staff:33 %on_way%wrong_one:54 %opening:-30 %pay_day:67 %pay_day%refuse:36 %pay_day%season:29
+%pay_day%staff:39 %phone:-63 %phone%staff:-25 %place%question:-28 %place%refuse:33 %place%shift_it:69
+%place%wrong_one:43 %question:-128 %question%refuse:34 %question%season:-30 %question%wrong_one:64 %refuse:-59
+%refuse%season:46 %refuse%shift_it:-28 %refuse%staff:-25 %refuse%wrong_one:-112 %season:70 %season%wrong_one:26
+%shake:-27 %shift_it:-125 %shift_it%staff:-37 %shift_it%who:22 %shift_it%wrong_one:-87 %staff:65 %staff%wrong_one:56
+%start_again:-70 %thanks:34 %who%wrong_one:30 %wrong_one:159 @?:-127 @after_visit:-245 @car:37 @confirm:-121 @day:-42
+@later:49 @nothing:-23 @odometer:-56 @offers:-91 @reading:-69 @time:-27 @walk_in:50 ^_all:113 ^_already:64 ^_bank:-25
+^_been:73 ^_can:-56 ^_cant:-25 ^_changed:33 ^_could:-28 ^_desde:45 ^_do:-72 ^_done:27 ^_el:54 ^_enough:-24 ^_eso:116
+^_going:-22 ^_had:152 ^_hey:-27 ^_how:-73 ^_i:34 ^_id:-58 ^_ill:-79 ^_im:-45 ^_in:-41 ^_is:-75 ^_it:105 ^_just:29
+^_lets:-31 ^_lo:-73 ^_me:-36 ^_my:-45 ^_new:22 ^_no:-22 ^_oil:59 ^_que:-25 ^_se:-70 ^_si:-27 ^_sold:-24 ^_someone:77
+^_stop:-29 ^_thanks:-64 ^_that:50 ^_the:28 ^_they:42 ^_this:-35 ^_those:64 ^_took:42 ^_traded:-28 ^_what:-88
+^_when:-23 ^_will:-27 ^_ya:107 ^_yep:24 ^_yes:-22 ^_yo:-239 ^_you:-22 a:-46 a__battery:22 a__for:-24 a__on:-27
+a_buddy:32 a_guy:-28 a_la:-66 a_mi:-25 a_new:40 acabo:34 aceite_$:-69 ago:39 ahi:38 ahora:-22 alarma:-25 alignment:45
+all:103 all__my:-22 all_day:-22 all_over:-23 already:142 already__it:48 already_did:26 an:-31 an__change:-25
+an_alignment:23 an_appointment:-33 an_oil:-25 and__it:37 and_it:-51 ando:23 another:43 another_shop:44 antes:28
+antes_de:37 any:-22 appointment:-24 appreciate:-26 appreciate_it:-23 arreglo:-43 arreglo_mi:24 as:54 ask:-26 at:79
+at_$:-27 at_the:72 ayer:145 ayer_$:46 back:-31 bank:-31 base:30 bateria:54 bateria_$:23 battery:68 be:-70 be_done:-55
+beat:113 beat__to:120 beat_you:96 been:150 been__since:25 been__to:22 been_done:65 bien:-22 brakes:34 brakes__done:23
+brakes_were:25 brand:29 brother:23 buddy:28 but:33 by:73 by_my:46 call:-39 call_me:-26 cambiaron:50 cambie:39
+cambie__una:-28 cambie_por:-90 cambio:-53 cambio__aceite:-49 cambio_el:-36 came:40 came_on:-38 can:-74 can_you:-51
+cancel:24 cant:-31 car:-83 car_$:-44 care:158 care__it:23 care_of:161 carro:-79 carro_$:-51 casa:-31 casa_$:-46
+casi:-29 change:-51 changed:79 changed_it:59 changed_my:-31 changed_the:36 changes:-38 changes_$:-31 cochera:-22
+coming:28 como:33 compre:30 con:63 con__mecanico:31 con_la:22 conozco:-26 coolant:-22 could:-34 cousin:44 dad:28
+day:-48 day_$:-32 de:22 de__el:31 de_aceite:-22 de_la:32 de_nuevo:-24 december:25 december_$:25 dejaron:28 del:42
+desde:61 di:32 dia:-51 dia_$:-35 did:256 did__get:-29 did__in:56 did__last:41 did_i:-22 did_it:271 did_my:-46
+did_that:108 did_the:37 did_you:-91 divorce:-23 do__need:-29 do__own:-33 do_it:60 do_my:-33 do_they:-26 dollars:26
+domingo:25 done:154 done_$:-37 done__the:30 done_already:31 done_at:36 done_in:45 done_last:35 dont:-26 down:22
+down__street:30 down_the:27 driveway:-54 driveway_$:-36 dueno:-26 echo:-27 el:65 el__dia:-36 el__pasado:50 el__ya:41
+el_de:31 el_dealer:22 el_domingo:25 el_mes:37 el_mismo:-57 el_recibo:25 el_servicio:27 el_viernes:25 else_$:-36
+elsewhere:32 en:116 en__casa:-46 en__gasolinera:27 en__lado:33 en__taller:66 en_el:-26 en_eso:23 en_la:-27 en_otra:28
+en_otro:107 enero:40 enough:-24 es:-64 es_mecanico:-25 esa:26 ese:-36 ese__lo:-47 ese_servicio:34 ese_taller:-29
+ese_ya:-42 eso:248 eso_$:38 eso__lo:50 eso__se:28 eso_se:22 eso_ya:105 esta:38 esta_$:51 esta_hecho:27 estoy:-26
+ex:-89 falta:38 favor:23 fell:-25 filled:37 filled_it:23 finished:30 first:-31 fix:-94 fix_it:-83 fixed:123
+fixed_it:25 for_that:-59 for_the:50 frenos:50 friend:29 frio:-23 frio_$:-23 front:-22 fue:46 fui:56 game:-24
+garage:-31 garage_$:-30 gasolinera:27 gasolinera_$:27 get:-154 get__done:-90 get_it:-40 go:-46 go__the:-23 go_to:-23
+going:-37 gomas:26 got__done:35 got__in:-34 got__new:34 got__of:-48 got_it:37 got_on:-22 got_rid:-50 got_to:-41
+gracias__lo:30 gracias_ya:30 gratis:25 guy:55 guy_$:-22 guy__it:78 guys:33 hace:109 hace_falta:35 hace_un:28 hacer:74
+had:294 had__done:63 had_it:113 had_my:76 had_that:34 had_the:23 hago:-42 hago_$:-26 handled:81 handled_$:45 has:-23
+have:-53 have__it:35 have__service:-25 have_an:-33 have_it:-25 he:-31 hecho:40 her:42 hey:-27 hice:108 hice_$:31
+hice_el:22 hizo:119 hizo_el:46 hizo_mi:33 how:-68 how_much:-39 i:25 i__done:39 i__down:24 i__in:27 i__it:63 i__the:33
+i__them:25 i__to:-31 i_bought:27 i_do:-34 i_go:-23 i_had:100 i_have:39 i_need:-29 i_should:-36 i_was:49 id:-62
+id__to:-36 id_like:-35 if:-28 iglesia:-39 ill:-91 ill__it:-78 ill_do:-22 im:-63 in:114 in__garage:-35 in__the:30
+in_for:26 in_january:22 in_october:24 in_the:-32 inspection:64 insurance:-23 insurance__it:-22 is:-47 is__done:32
+is_been:89 is_done:37 is_got:-22 is_his:-26 is_it:-33 is_my:-29 is_that:-26 it:130 it_$:74 it__at:44 it__been:52
+it__done:-26 it__got:-22 it__in:53 it__on:37 it_and:-23 it_be:-55 it_fixed:39 it_is:67 it_myself:-36 it_now:-32
+it_sunday:28 it_to:26 january:22 just:68 kids:-25 la__pasada:42 la__por:-29 la__ya:31 la_bateria:23 la_casa:-46
+la_cita:25 la_cochera:-22 la_iglesia:-39 la_lista:-29 la_llanta:-22 la_semana:39 lado:27 las:53 las__en:24 last:113
+last_month:38 last_time:-57 last_week:85 late:23 le:104 le__los:49 le__todo:28 le_cambiaron:27 le_cambie:65
+le_cambio:-46 leaking:23 les:-70 lets:-39 lets__it:-28 lets_get:-40 light:-48 light__on:-32 light_came:-28 like:-22
+like_to:-33 list:42 lista:-36 lista_$:-25 listo:47 literally:22 llanta:-28 llantas:53 lleve:54 lleve__otro:37
+llevo:-35 lo:206 lo__a:-54 lo__de:40 lo__el:28 lo__en:121 lo__hacer:36 lo__listo:28 lo__por:-68 lo_arreglaron:36
+lo_arreglo:-62 lo_dejaron:24 lo_hago:-41 lo_hice:99 lo_hicieron:75 lo_hizo:115 lo_lleve:48 lo_llevo:-33 lo_mande:33
+lo_mismo:-24 lo_tiene:-45 lo_vendi:-88 longer:28 looked:39 los:71 los_frenos:28 lot:23 lube:54 mal:-75 mande:32
+me:-24 me_$:-48 me__hicieron:52 me__hizo:71 me__mal:-38 me__nada:-25 me_hicieron:-42 me_la:28 me_lo:163 mecanico:25
+mechanic:32 mes:27 mes_$:-24 mes_pasado:41 mi__es:-29 mi__le:31 mi__ya:51 mi_hermano:-26 mi_primo:34 millas:-32
+millas_$:-24 mismo:-85 mismo_dia:-38 mom:-25 monday:28 month_$:-31 much:-42 my__and:22 my__did:34 my__do:97
+my__fixed:42 my__go:-24 my__oil:-34 my_car:-36 my_cousin:38 my_dad:28 my_driveway:-27 my_ex:-38 my_number:-30
+my_office:24 my_oil:-24 my_own:-40 myself:-23 myself_$:-73 nada:-35 need__be:-26 need_that:-25 needed:23 never:-54
+new:247 new__in:26 new__on:53 new_battery:59 new_tires:80 ni:-61 no:-144 no_$:-63 no__ese:-34 no__falta:37 no__lo:-43
+no__to:24 no__ya:40 no_conozco:-23 no_gracias:-27 no_hace:48 no_longer:33 no_me:-27 no_need:46 no_se:31 no_soy:-42
+no_voy:23 not:-23 now:-23 now_$:-24 nueva:23 nuevas:61 nuevas_$:46 number:-73 number_$:-26 numero:-33 o:-37
+october:45 october_$:46 of:69 of_$:77 of_the:-31 off:-27 off_$:-30 off__list:24 office:24 oil_changed:23
+oil_changes:-37 ok:-27 old:27 on:72 on_it:-34 on_monday:24 on_saturday:32 on_sunday:36 ones:23 or:-53 otra:-28
+otra_parte:28 otro_$:-64 otro_carro:-39 otro_lado:55 otro_mes:-26 otro_taller:88 out:54 out_last:23 over:29
+over_my:-23 over_the:22 own:-52 own_oil:-34 pads:86 pads_are:37 paid:24 paren:-33 paren_$:-31 parenle:-50
+parts_store:22 pasada:41 pasada_$:34 pasado:41 pasado_$:29 passed:43 pedal:-23 pero_ya:-24 persona:-23 place:24
+please:22 por:-40 por_eso:23 por_otro:-59 por_una:-39 porque:22 primo:39 puddle:-22 puedo:-52 put:-27 put__in:23
+put_me:-30 put_new:36 que:-48 que__el:-25 que_pase:-25 quedo:139 quedo_$:38 quick:56 quick_lube:54 ready:-33
+ready_$:-28 recall:57 recall_$:41 recibo:25 recien:28 records:28 remember:25 remember_$:25 replaced:107
+replaced_in:38 rid:-50 rid_of:-50 right:-77 right_now:-32 said:-44 salio:37 sat:37 sat_$:41 saturday:34 saturday_$:58
+say:-25 se:30 se__cambie:24 se__hice:22 se__hicieron:26 se__quedo:-27 se_lo:75 se_los:37 se_me:-48 see:-48
+see_the:-24 semana:41 semana_pasada:43 service:-75 serviced:31 servicio:91 servicio_$:23 set:48 set_$:22 shop:36
+should:-28 since:49 sistema:23 smog:22 snow:-24 so:57 so__is:29 so_i:49 sold:-40 solo:-93 somebody:-26 someone:43
+sorted:25 soy:-57 sticker:41 stop:-49 stop_it:-27 store:25 su_sistema:23 sunday:61 sunday_$:62 swapped:79 take:-31
+taken:128 taken__of:129 taken_care:122 taller:34 tengo:-25 tengo_el:24 tengo_otro:-27 thanks_$:24 that:87
+that__been:31 that__the:42 that_done:-39 that_is:59 that_last:52 that_off:37 the:70 the__changed:22 the__for:-45
+the__guy:-28 the__of:-24 the__on:27 the__was:22 the_brakes:28 the_car:-33 the_dealership:22 the_driveway:-22
+the_first:-27 the_game:-24 the_garage:-39 the_oil:30 the_pads:35 the_street:22 the_tires:33 the_wrong:-33 them:93
+then:-22 there__that:29 they:34 this:-27 this__his:-26 this_is:-28 this_morning:25 those:53 those_tires:27
+thursday:27 tiene:25 time:-97 time_$:-38 tire:-25 tires:82 tires__on:23 to:30 to_$:32 to__it:-43 to__that:-25
+to__the:-23 to_be:-22 to_get:-44 to_it:125 todo:71 too_$:-29 took:-34 took__of:41 took__to:53 took_care:45
+took_the:-32 topped:23 topped_it:24 totaled:-26 traded:-30 traded__in:-23 traded_it:-23 trae:36 truck:22 tuesday:36
+tuesday_$:25 two__ago:23 un_mes:28 una:-35 use:-39 vendi:-96 vendi_$:-79 vez:-22 voy:-24 was:205 was__and:-45
+was__at:30 was__for:30 was__last:35 was_done:38 was_in:47 wasnt:-32 we__the:-31 we_got:49 week:36 week_$:45
+weekend:26 weekend_$:30 weeks:22 weeks_$:-27 went:40 went__the:29 were:75 were__in:46 were_done:30 what:-37
+what_did:-40 what_do:30 when:38 when__was:34 when_i:51 while:29 why:-28 wife:-23 wife__it:-24 will:-59 will__be:-28
+will_it:-30 work:26 works:-22 would:-30 wrong:-54 y:40 y__lo:45 y__quedo:30 y_no:31 ya:369 ya_$:-132 ya__de:-27
+ya__hace:35 ya__hice:57 ya__hicieron:31 ya__la:-22 ya__lleve:46 ya__lo:97 ya__los:26 ya__otro:-37 ya__tengo:22
+ya__tiene:-41 ya__vendi:-81 ya_casi:-28 ya_esta:87 ya_fue:74 ya_la:35 ya_le:107 ya_les:-59 ya_lo:114 ya_me:91
+ya_no:-75 ya_parenle:-50 ya_pase:34 ya_que:-34 ya_quedo:137 ya_se:95 ya_tengo:-28 ya_tiene:38 ya_voy:-24 yeah_$:-36
+yep:23 yes:-34 yesterday:57 yesterday_$:52 yo:-353 yo__la:-56 yo__le:-62 yo_le:-40 yo_lo:-90 yo_mismo:25 yo_ni:-22
+yo_no:-64 you:-101 you__did:44 you__for:25 you__my:-34 you__on:-42 you__the:-50 you_got:-22 you_guys:30 you_put:-43
+you_said:-44 you_see:-24 you_to:105 your_shop:-25
 """

@@ -1,131 +1,140 @@
 """What speaks for and against `duration`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "duration"
-BIAS = -185
+BIAS = -211
 WEIGHTS = """\
-#abaj:26 #aban:19 #aber:22 #abor:-28 #abre:-58 #afte:-71 #agar:-22 #ails:-55 #aiti:-29 #alca:39 #alcu:25 #algo:72
-#alid:30 #alki:24 #alre:-26 #alta:37 #amos:-22 #ance:-26 #anda:-27 #ando:-33 #anta:30 #ante:39 #anto:119 #anza:43
-#apid:80 #appe:-19 #arda:233 #arde:-29 #ards:-18 #aria:95 #arlo:32 #aron:-70 #arou:42 #asta:-33 #atan:38 #ater:-29
-#atis:-22 #atro:20 #back:47 #bajo:18 #been:-34 #befo:-57 #bout:-24 #bran:-19 #brea:19 #bren:-58 #caba:18 #cafe:24
-#calc:25 #cant:-23 #canz:41 #card:-18 #cerl:20 #cier:-48 #cobr:-26 #coge:64 #cojo:27 #conf:21 #cosa:20 #cost:19
-#cual:-21 #cuan:146 #cuat:20 #cues:-29 #dado:76 #dari:36 #daro:-34 #days:-29 #deja:40 #dejo:22 #demo:32 #depe:31
-#dias:72 #dila:46 #does:110 #done:74 #dorm:19 #driv:-51 #dura:34 #eady:33 #eave:21 #eces:-24 #ecog:49 #ecoj:26
-#edan:-30 #edar:32 #edio:20 #efor:-57 #egan:70 #egre:18 #ejar:57 #emor:24 #empo:84 #enen:26 #ener:35 #engo:46
-#enos:-18 #enou:34 #ente:-19 #entr:115 #epen:31 #eria:-38 #erlo:27 #ermi:29 #erni:55 #erno:-50 #eron:-31 #erra:-48
-#ervi:42 #esas:-20 #esit:-18 #espe:26 #esta:26 #esto:-32 #etie:19 #evan:19 #falt:38 #fast:31 #fini:92 #firm:25
-#firs:-20 #fore:-40 #free:-37 #frid:-36 #fter:-72 #gara:-20 #gent:-29 #goin:31 #gone:-26 #grat:-23 #gres:18 #gual:21
-#guys:20 #hace:36 #half:-67 #happ:-19 #hast:-42 #have:24 #hens:27 #hese:-91 #hich:-24 #hing:63 #hora:-48 #houl:41
-#hump:-23 #hurs:-29 #ible:-18 #icio:24 #iday:-36 #idit:18 #iemp:81 #ierr:-45 #ieza:18 #ight:41 #igua:23 #ilat:46
-#imes:-24 #inis:93 #irme:21 #irst:-20 #ishe:47 #ismo:77 #isto:32 #itin:-30 #jarl:37 #just:-19 #labo:-28 #lant:-18
-#last:-53 #lata:47 #late:-69 #lcan:39 #lcul:25 #leav:22 #lego:-18 #leva:49 #lida:30 #like:33 #list:40 #lkin:24
-#llam:-18 #llev:61 #lock:23 #long:159 #lrea:-26 #mano:-18 #many:127 #medi:31 #meno:-26 #ment:25 #mero:22 #mina:25
-#mism:71 #mora:33 #much:31 #must:-25 #naro:44 #nder:-19 #nece:-25 #need:70 #next:-20 #nfir:22 #nger:39 #nigh:46
-#nina:22 #nish:91 #noug:34 #ntas:52 #ntes:48 #ntos:56 #ntra:28 #ntre:64 #ntro:22 #nute:30 #nuto:-29 #obra:-42
-#ocup:31 #oger:49 #oing:19 #oman:19 #onfi:22 #onge:43 #only:-18 #oras:18 #ormi:19 #osta:-22 #otal:-19 #othe:-18
-#ough:43 #ould:118 #ound:37 #ours:23 #over:43 #para:73 #pend:31 #pero:21 #pick:37 #pidi:18 #pido:61 #piez:18
-#plac:-19 #plan:35 #pued:-70 #qued:101 #quic:67 #quie:-28 #raba:26 #rada:31 #rame:59 #rant:-28 #rapi:77 #rati:-23
-#rato:136 #rdad:78 #rdan:112 #read:30 #reak:19 #reco:65 #rega:63 #regr:18 #rgen:-29 #rian:19 #rida:-38 #rive:-49
-#rmin:30 #rnig:55 #rnin:20 #rnoo:-50 #ront:21 #roun:40 #rran:-49 #rsda:-32 #ruck:-29 #rvic:42 #sala:-29 #salg:79
-#sali:24 #same:72 #sday:-35 #seri:-29 #serv:39 #shed:46 #shou:41 #sigu:-18 #sper:30 #stan:-29 #star:80 #stay:22
-#sted:-26 #stoy:-19 #sual:25 #take:107 #talk:23 #tant:19 #tard:202 #tari:54 #teng:30 #term:29 #tern:-50 #ther:-21
-#thes:-91 #thin:66 #this:-31 #thur:-29 #tiem:91 #time:145 #ting:-24 #toma:57 #took:-46 #tota:-19 #trab:27 #trad:28
-#treg:71 #truc:-30 #turn:62 #uant:147 #uatr:20 #ucho:77 #ueda:52 #uede:-34 #uest:-30 #uick:67 #uita:20 #unos:20
-#urge:-29 #ursd:-32 #uste:-25 #usua:28 #utos:-30 #vern:55 #vici:25 #wait:-37 #week:-23 #what:-73 #when:86 #whic:-24
-#will:107 #wing:-18 #wise:21 #work:-39 #woul:69 #your:-47 %again_later%agree:67 %again_later%away:-28
-%again_later%busy:21 %again_later%do_it:-22 %again_later%elsewhere:-21 %again_later%gone_car:28
-%again_later%how_long:-164 %again_later%money:166 %again_later%on_way:-41 %again_later%pay_day:-30
-%again_later%question:89 %again_later%refuse:-32 %again_later%shift_it:-48 %again_later%start_again:25
-%again_later%who:-32 %agree:35 %agree%bad:-24 %agree%bring:47 %agree%call_off:47 %agree%do_it:92 %agree%on_way:21
-%agree%opening:-27 %agree%place:64 %agree%question:-68 %agree%refuse:18 %agree%start_again:20 %away:42
-%away%question:-19 %bad:-39 %bad%how_long:21 %bad%meaning:-24 %bring:-30 %bring%call_off:20 %bring%how_long:31
-%bring%on_way:19 %bring%question:-20 %bring%refuse:21 %bring%shift_it:28 %busy:74 %busy%call_off:23 %busy%how_long:40
-%busy%money:32 %call_off:37 %call_off%doubt:19 %call_off%how_long:-38 %call_off%lift:31 %call_off%money:49
-%call_off%on_way:27 %call_off%question:31 %call_off%refuse:-55 %call_off%shift_it:-22 %call_off%start_again:39
-%car%how_long:33 %car%money:54 %car%question:80 %car_part%how_long:41 %car_part%leave_me:22 %car_part%money:20
-%car_part%question:-21 %car_part%wrong_one:24 %do_it:55 %do_it%elsewhere:-20 %do_it%family:-18 %do_it%gone_car:56
-%do_it%how_long:26 %do_it%lift:27 %do_it%question:46 %do_it%staff:34 %do_it%wrong_one:-34 %doubt:23
-%doubt%how_long:20 %doubt%money:26 %doubt%refuse:20 %elsewhere:-43 %elsewhere%question:-22 %elsewhere%wrong_one:-18
-%fails:-59 %fails%how_long:-18 %fails%money:28 %fails%question:-21 %family:-20 %family%how_long:21
-%family%odometer:-22 %gone_car%leave_me:36 %gone_car%lift:28 %gone_car%money:26 %gone_car%question:93
-%gone_car%refuse:-28 %gone_car%staff:22 %gone_car%wrong_one:-22 %how_long:378 %how_long%leave_me:47
-%how_long%lift:-25 %how_long%money:224 %how_long%odometer:43 %how_long%on_way:19 %how_long%opening:-110
-%how_long%place:-25 %how_long%question:310 %how_long%refuse:30 %how_long%season:-20 %how_long%shift_it:-68
-%how_long%start_again:26 %how_long%thanks:-18 %how_long%who:-31 %leave_me:51 %lift:75 %lift%money:67 %lift%on_way:-22
-%lift%opening:-20 %lift%question:108 %lift%who:-31 %machine:-22 %meaning:-117 %meaning%question:-44 %message:-39
-%money:-62 %money%odometer:57 %money%on_way:70 %money%pay_day:-36 %money%place:20 %money%question:-35
-%money%refuse:74 %noise:-22 %odometer:25 %odometer%question:31 %on_way%question:35 %on_way%refuse:-25 %opening:-114
-%opening%question:-49 %pay_day:-53 %pay_day%question:-25 %phone%question:18 %place:-30 %place%question:-47
-%question:75 %question%refuse:40 %question%shift_it:33 %question%staff:-21 %question%start_again:25 %question%who:-79
-%question%wrong_one:-24 %season:-24 %shift_it:-36 %smoke_smell:-29 %start_again:20 %thanks:-42 %who:-81
-%wrong_one:-55 @?:266 @after_visit:-111 @car:-18 @confirm:26 @confirm_stop:-30 @nothing:45 @odometer:-50 @offers:30
-@reading:-35 @walk_in:22 ^_a:-49 ^_am:38 ^_any:-23 ^_cant:-18 ^_cost:31 ^_cuantas:25 ^_cuantos:47 ^_depende:28
-^_do:36 ^_es:83 ^_eta:41 ^_half:-39 ^_hasta:-31 ^_hours:-57 ^_how:-31 ^_i:-57 ^_if:19 ^_ill:-38 ^_im:-24 ^_is:47
-^_it:-43 ^_la:41 ^_last:-27 ^_lo:38 ^_me:45 ^_no:-36 ^_noon:20 ^_not:-19 ^_para:51 ^_sale:29 ^_saturday:19 ^_si:-43
-^_that:-45 ^_thursday:-20 ^_wait:-22 ^_what:-35 ^_when:80 ^_whens:18 ^_who:-19 ^_why:-63 ^_will:66 ^_would:31
-^_you:-38 a:75 a__a:40 a__alla:20 a__hour:21 a__job:25 a__or:19 a__thing:27 a__y:33 a_estar:35 a_la:-56 a_las:22
-a_que:40 a_two:33 abren:-58 abren_$:-33 acaban:20 after:-22 afternoon:-48 afternoon_$:-27 ahi:37 ahi_$:47 al:-26
-all:89 all_day:97 already:-26 am:101 am__i:19 am_i:76 an:103 an__day:47 an_all:52 and:98 and__long:23 and__many:24
-and__much:-24 and_how:23 and_is:18 and_out:39 anda:-18 antes:52 antes__las:53 antes_de:55 any:-45 any__but:-20
-any_day:-45 are:-26 are__talking:29 are_we:24 are_your:-21 as:-36 asi:-20 at:33 at_would:29 back:49 back_$:23
-back_by:40 bad:-24 be:93 be_$:-63 be__at:-22 be__by:47 be__the:20 be_done:75 be_finished:25 be_out:27 be_ready:62
-been:-34 before:-57 before_it:-63 bout:-26 break:19 but:-22 by:195 by_$:86 by__time:39 by_noon:36 by_the:30 cafe:24
-can__drive:-31 can__get:27 can__pick:40 can__wait:-32 can_it:-18 can_you:52 cant:-19 car:23 cards:-18 cards_$:-18
-carro_$:38 cierran:-44 cierran_$:-34 como__se:22 como_cuanto:77 cosa:22 cosa_de:19 cost:29 cost_$:-23 cost_and:25
-could_i:18 cuando_lo:81 cuando_me:-18 cuantas:54 cuantas_horas:43 cuanto:41 cuanto_$:-42 cuanto__me:31
-cuanto__que:-22 cuanto__sale:-20 cuanto__tardan:22 cuanto__voy:18 cuanto__y:30 cuanto_cuesta:-21 cuanto_demora:19
-cuanto_dura:40 cuanto_es:-60 cuanto_por:-40 cuanto_rato:69 cuanto_sale:-26 cuanto_se:105 cuanto_seria:-42
-cuanto_tardan:19 cuanto_tiempo:32 cuanto_va:-21 cuantos:56 cuantos_dias:59 cuatro:20 cuesta:-28 cuesta_$:-36 dan:35
-day:-38 day_$:19 day_after:-22 day_but:-23 day_i:-21 day_job:27 days:-31 days_$:-27 de:70 de__el:21 de__hora:22
-de__por:27 de_las:59 de_todo:22 de_un:18 deja:-27 dejar:26 dejarlo:37 dejo:22 del:-21 demora:31 depende:28 dia:139
-dia_$:95 dias:72 did:-26 do:27 do_$:-18 do__have:-20 do__need:69 do__take:-21 do_you:42 does:112 does__take:63
-does_it:58 does_that:47 done:74 done__the:25 done_by:60 done_in:19 drive:-45 dura:38 echo:18 el_$:25 el__a:-28
-el__dia:109 el_dia:25 el_mismo:92 el_servicio:27 el_trabajo:21 el_viernes:-23 en:21 en__manana:21 en__me:-21
-en__que:21 en__se:-23 en_cuanto:-84 en_lo:21 en_un:37 enero:20 enero_$:24 enough:34 enough_$:26 entrada:35
-entregan:70 entregan_$:49 entro:23 era:-22 es:74 es_$:-42 es__de:26 es__el:18 es__entrada:35 es__o:30 es__que:-19
-es_cosa:19 es_de:79 es_eso:-24 es_gratis:-21 es_lo:-30 es_que:30 es_rapido:25 esas:-20 eso_se:20 espera:-24
-espera_$:-19 esperar_$:20 espero:40 espero_$:29 esta:-23 esta_$:20 estan:-28 estar:48 estaria:60 estoy:-19 eta:41
-falta:37 falta_$:41 fast:35 finish:46 finished:47 first:-20 for:79 for_$:23 for_a:20 for_the:18 free:-33 free_$:-19
-friday:-33 get:34 get__back:64 get__done:-20 get_it:55 go:-47 going:31 going__be:29 going__take:21 going_to:35
-gone:-26 gone_$:-24 got_a:30 gratis:-22 gratis_$:-21 guys:21 hacerlo:23 hacerlo_$:23 half:-67 hasta:-42
-hasta__hora:-37 hasta_que:-37 have:25 have__a:20 have__back:40 have_a:-26 have_got:20 have_it:98 hay_que:20 hora:-61
-hora_$:-26 hora__lo:28 hora_abren:-47 hora_cierran:-36 hora_estan:-23 hora_me:26 hora_que:-33 horas:18 hours:24
-hours_$:-39 hours_is:38 how:137 how__and:20 how__can:-45 how__days:20 how__does:37 how__for:18 how__hours:115
-how__i:-19 how__is:-35 how__time:72 how__would:-18 how_bout:-26 how_do:-25 how_long:126 how_many:129 how_much:-43
-hoy_mismo:28 i:85 i__an:21 i__at:52 i__by:28 i__for:20 i__got:20 i__it:118 i__off:25 i__on:-64 i__that:-19 i__to:21
-i_be:51 i_drive:-31 i_get:63 i_go:-43 i_have:38 i_make:30 i_need:-19 i_pick:34 i_plan:28 i_will:-22 if_i:21 igual:21
-ill:-34 in:38 in__out:39 in_and:48 is:97 is__a:50 is__an:55 is__going:26 is__in:18 is__like:20 is__wait:51 is_it:82
-is_my:-19 is_that:72 is_the:81 it:115 it_$:-112 it__all:34 it__and:40 it__before:20 it__by:88 it__done:58
-it__finished:21 it__it:-21 it__ready:48 it_a:46 it_an:18 it_back:82 it_be:71 it_cost:-18 it_done:26 it_for:24
-it_going:20 it_in:25 it_is:-71 it_like:19 it_out:30 it_take:85 it_up:28 it_wait:-23 job:83 job_$:53 k:-18 keep_it:19
-know_how:19 la__de:-30 la__que:-29 la_hora:-60 la_manana:26 la_pieza:18 labor:-28 las:56 las_$:23 las__no:18 las_y:19
-last:-55 last_time:-42 late:-49 le:-46 leave:22 leave_it:18 les:-36 like:33 like_that:18 listo:32 llego:-18 lleva:44
-lleva_$:26 lo:197 lo__de:19 lo__el:47 lo__en:39 lo_dan:44 lo_dejo:27 lo_entregan:66 lo_hacen:24 lo_mismo:-18
-lo_puedo:28 lo_recojo:21 lo_tengo:29 long:114 long_$:55 long__i:-43 long_do:27 long_does:43 long_for:24 long_is:25
-long_will:37 long_would:19 longer:43 make:19 many:127 many__is:32 many_days:20 many_hours:115 mas:-35 mas_tarde:-24
-me_$:-21 me__dan:46 me__entregan:38 me_espero:43 me_lo:105 menos:-26 mero:32 mi:23 mi__de:19 minute:21 minutos:-30
-mismo:78 mismo_$:21 mismo_dia:108 monday_$:-20 much:-45 much_$:-43 much__how:18 much__i:-22 much__it:-78 much_is:-35
-much_time:72 much_will:-35 much_would:-40 mucho:75 mucho_$:30 must:-25 my_car:24 n:18 need:62 need_$:42 need__for:25
-need_that:-18 need_to:29 next:-20 nina:22 no:-71 no_$:18 noon:57 noon_$:35 not:-33 o:149 o_es:20 o_no:31 of_my:24
-ok:-40 ok_$:-43 on:-112 on_a:20 one:32 only:-18 or:152 or__i:19 or__it:38 or_a:27 or_is:25 out:91 out_$:28 out_by:58
-overnight:55 overnight_$:38 para:75 para__lo:51 para_cuando:42 para_la:27 para_las:22 pero:-19 pick:43 pick__up:41
-pick_it:41 pieza:18 plan:31 please_$:20 por_favor:18 por_mi:21 precio_y:29 pueda:-26 pueda_$:-24 puedan:-24 puede:-28
-puedo__hoy:32 que__abren:-49 que__cierran:-44 que__eso:-25 que__estan:-25 que__me:31 que__sale:18 que__se:18
-que_dejar:32 que_es:-47 que_hora:41 que_le:-21 que_tan:28 que_tanto:24 queda:88 queda_$:72 quick:59 quick_$:23
-quien:-19 rapidito:19 rapido:63 rato:140 rato_$:18 rato_me:35 ready:59 recoger:50 recojo:27 saber:22 sala:-29
-sale_$:-31 sale_el:32 salgo:83 salgo__las:21 salgo_antes:44 salida:35 same:73 same_day:106 same_time:-19 sat:-19
-say:-24 se:158 se__a:20 se__con:25 se__el:20 se_hace:32 se_lleva:41 se_lo:-27 se_puede:-20 se_queda:36 se_tarda:19
-se_tardan:40 se_va:18 seria:-34 service:18 servicio:25 should:43 should__plan:28 should_i:46 si__de:22 si_es:28
-si_lo:30 si_voy:23 si_y:-18 sin:23 stay:22 stop_$:-19 take:108 take_$:41 take__day:20 talking:25 talking_$:20 tan:27
-tanto:22 tarda:36 tarda_$:21 tardan:94 tardan_$:23 tarde:-35 tengo:46 tengo__dejar:32 tengo_que:67 th:-18
-that__is:-24 that_day:-53 the:20 the__and:25 the__day:38 the_same:23 the_time:33 the_wait:49 there_$:-23 these:-91
-these_$:-70 these_days:-23 thing:83 thing_$:50 thing_or:29 this:-31 thursday:-30 tiempo:88 tiempo_$:18 tienen__de:-18
-time:182 time__i:20 time__it:40 time__you:37 time_do:43 times:-18 to__all:28 to_be:23 to_know:18 to_take:19
-to_the:-21 todo__dia:25 todo_el:20 toma:40 took:-46 trabajo:20 truck:-29 two:30 un:73 un_dia:23 un_rato:49 unos:20
-up:21 up_$:36 urgent:-20 urgent_$:-18 voy:31 voy__estar:18 voy_a:26 waiting:-29 was:-48 we_talking:29 week:-25
-what:-72 what__it:-37 what__the:70 what__would:19 what__you:-23 what__your:-22 what_is:32 what_would:-30 when:61
-when__get:-26 when__i:123 when__it:45 when_i:-86 when_would:60 whens:27 which:-24 who:-54 why:-72 why_$:-25
-why__i:-21 will:107 will__be:36 will__need:23 will__take:35 will_do:-25 will_i:92 will_you:48 wise:19 with:-19
-work:-34 work_$:-19 would:75 would__be:89 would__get:37 would__have:31 would_i:80 would_it:69 would_the:-19 y:76
-y__cuanto:22 y__por:19 y__que:23 y__se:20 y_a:29 y_como:29 y_cuanto:25 y_para:29 y_tiempo:37 ya_mero:24 yes_$:-18
-yo:-32 you_$:-31 you__a:-24 you__have:23 you__it:106 you_do:30 you_guys:22 you_need:70 you_take:-24 your:-44
+#abaj:31 #aban:24 #aber:28 #abor:-36 #abre:-72 #afte:-85 #agar:-30 #ails:-82 #aite:-23 #aiti:-35 #alca:50 #alcu:32
+#algo:92 #alid:38 #alki:32 #alre:-34 #alta:47 #amos:-27 #ance:-32 #anda:-34 #ando:-45 #anta:41 #ante:54 #anto:144
+#anza:54 #apid:106 #appe:-27 #arda:289 #arde:-39 #ards:-26 #aria:125 #arlo:40 #aron:-95 #arou:56 #asta:-43 #atan:48
+#ater:-37 #atis:-34 #atro:25 #avor:23 #back:54 #bajo:22 #been:-42 #befo:-82 #bout:-29 #brea:24 #bren:-72 #caba:22
+#cafe:30 #calc:31 #cant:-29 #canz:52 #card:-26 #cerl:25 #cesi:-23 #cier:-63 #cobr:-29 #coge:85 #cojo:38 #conf:27
+#cont:-22 #cosa:25 #cost:24 #cual:-25 #cuan:174 #cuat:26 #cues:-36 #cupa:23 #dado:112 #dari:48 #daro:-50 #days:-38
+#deja:49 #dejo:27 #demo:39 #depe:40 #dias:97 #dila:57 #does:138 #done:85 #dorm:23 #driv:-71 #dura:45 #eady:41
+#eave:27 #eces:-34 #ecog:67 #ecoj:36 #edan:-45 #edar:44 #edio:26 #efor:-82 #egan:92 #egre:22 #ejar:77 #emor:29
+#empo:98 #enen:28 #ener:44 #enga:-24 #engo:61 #enou:42 #ente:-25 #entr:148 #epen:39 #erar:24 #eria:-48 #erlo:34
+#ermi:36 #erni:70 #erno:-60 #eron:-38 #erra:-62 #ervi:55 #esas:-25 #esit:-25 #espe:36 #esta:40 #esto:-41 #etie:23
+#evan:23 #falt:49 #fast:41 #favo:23 #fini:122 #firm:33 #firs:-23 #fore:-61 #free:-49 #frid:-46 #fter:-86 #gara:-25
+#gent:-43 #goin:41 #gone:-36 #grat:-35 #gres:22 #gual:27 #guys:29 #hace:49 #half:-89 #happ:-26 #hast:-54 #have:32
+#hens:33 #hese:-126 #hich:-31 #hing:83 #hora:-58 #houl:53 #hump:-30 #hurs:-35 #ible:-23 #icio:32 #iday:-46 #idit:23
+#iemp:91 #ierr:-58 #ieza:22 #ight:56 #igua:30 #igue:-22 #ilat:57 #imes:-35 #inis:123 #irme:26 #irst:-23 #ishe:58
+#ismo:95 #isto:45 #ited:-23 #itin:-36 #jarl:45 #labo:-36 #lace:-22 #last:-76 #lata:59 #late:-92 #lcan:50 #lcul:32
+#leas:23 #leav:29 #lego:-24 #lets:-22 #leva:62 #lida:38 #like:45 #list:56 #lkin:32 #llam:-22 #llev:78 #lock:29
+#long:159 #lrea:-34 #luga:-24 #mano:-22 #many:172 #medi:41 #meno:-31 #ment:32 #mero:29 #meti:-23 #mina:32 #mism:88
+#mora:41 #much:43 #must:-37 #naro:59 #nder:-23 #nece:-35 #need:88 #next:-23 #nfir:29 #nger:48 #nigh:58 #nina:28
+#nish:121 #noug:42 #ntas:67 #ntes:65 #ntos:77 #ntra:36 #ntre:82 #ntro:27 #nute:40 #nuto:-42 #obra:-49 #ocup:44
+#oger:68 #oing:24 #oman:24 #onfi:29 #onge:53 #only:-22 #oras:22 #ormi:23 #osta:-28 #otal:-25 #othe:-22 #ough:55
+#ould:141 #ound:50 #ours:38 #over:56 #paga:-22 #para:95 #pasa:-22 #pend:38 #pens:-25 #pero:32 #pick:55 #pidi:22
+#pido:82 #piez:22 #plac:-25 #plan:44 #ppen:-25 #pued:-102 #push:-22 #qued:133 #quic:86 #quie:-31 #raba:31 #rada:39
+#rame:91 #rant:-34 #rapi:102 #rati:-36 #rato:182 #rdad:115 #rdan:132 #read:38 #reak:24 #reco:92 #rega:80 #regr:22
+#rgen:-42 #rian:24 #rida:-49 #rive:-68 #rmin:36 #rnig:70 #rnin:27 #rnoo:-60 #ront:25 #roun:54 #rran:-64 #rsda:-39
+#ruck:-40 #rvic:55 #sabe:22 #sala:-41 #salg:100 #sali:32 #same:102 #sday:-42 #seri:-37 #serv:52 #shed:58 #shou:53
+#sibl:-23 #sigu:-27 #sito:-22 #soon:-25 #sper:42 #stan:-37 #star:104 #stay:28 #sted:-35 #stoy:-22 #sual:31 #swin:-25
+#take:120 #talk:31 #tant:23 #tard:248 #tari:70 #teng:37 #term:35 #tern:-60 #ther:-26 #thes:-126 #thin:88 #this:-36
+#thur:-35 #tiem:106 #time:187 #ting:-26 #toma:71 #took:-69 #tota:-25 #trab:33 #trad:36 #treg:91 #truc:-42 #turn:82
+#uant:180 #uatr:26 #ucho:97 #ueda:61 #uede:-49 #uest:-37 #ugar:-24 #uick:86 #uita:25 #unos:26 #upan:24 #urge:-42
+#ursd:-39 #uste:-34 #usua:35 #utos:-43 #vern:70 #vici:34 #wait:-52 #week:-28 #what:-91 #when:108 #whic:-31 #will:127
+#wing:-26 #wise:26 #work:-49 #woul:72 #your:-56 %again_later%agree:89 %again_later%away:-35 %again_later%busy:25
+%again_later%do_it:-33 %again_later%elsewhere:-28 %again_later%gone_car:37 %again_later%how_long:-216
+%again_later%money:224 %again_later%on_way:-59 %again_later%pay_day:-36 %again_later%question:106
+%again_later%refuse:-45 %again_later%shift_it:-64 %again_later%start_again:24 %again_later%who:-46 %agree:57
+%agree%bad:-32 %agree%bring:65 %agree%call_off:67 %agree%do_it:125 %agree%money:28 %agree%on_way:28
+%agree%opening:-33 %agree%place:84 %agree%question:-92 %agree%refuse:26 %agree%start_again:26 %away:56 %away%noise:23
+%away%question:-30 %bad:-44 %bad%how_long:28 %bad%meaning:-28 %bring:-39 %bring%call_off:27 %bring%do_it:-22
+%bring%how_long:40 %bring%on_way:28 %bring%question:-30 %bring%refuse:28 %bring%shift_it:38 %busy:103
+%busy%call_off:28 %busy%how_long:60 %busy%money:41 %call_off:51 %call_off%doubt:25 %call_off%how_long:-46
+%call_off%lift:44 %call_off%money:63 %call_off%on_way:37 %call_off%question:38 %call_off%refuse:-67
+%call_off%shift_it:-30 %call_off%start_again:44 %car%how_long:33 %car%money:68 %car%question:101
+%car_part%how_long:53 %car_part%leave_me:28 %car_part%money:27 %car_part%wrong_one:31 %do_it:39 %do_it%elsewhere:-27
+%do_it%family:-23 %do_it%gone_car:58 %do_it%how_long:26 %do_it%lift:40 %do_it%question:61 %do_it%refuse:-22
+%do_it%staff:49 %do_it%wrong_one:-45 %doubt:32 %doubt%how_long:23 %doubt%money:34 %doubt%refuse:26 %elsewhere:-54
+%elsewhere%question:-26 %fails:-77 %fails%how_long:-32 %fails%money:39 %fails%on_way:23 %fails%question:-34
+%family:-24 %family%how_long:29 %family%odometer:-29 %gone_car:-22 %gone_car%leave_me:49 %gone_car%lift:41
+%gone_car%money:35 %gone_car%question:121 %gone_car%refuse:-41 %gone_car%staff:34 %gone_car%wrong_one:-30
+%how_long:419 %how_long%leave_me:57 %how_long%lift:-35 %how_long%money:270 %how_long%odometer:54
+%how_long%opening:-132 %how_long%place:-36 %how_long%question:354 %how_long%refuse:36 %how_long%season:-27
+%how_long%shift_it:-92 %how_long%start_again:35 %how_long%thanks:-24 %how_long%who:-44 %leave_me:72 %lift:105
+%lift%money:98 %lift%on_way:-28 %lift%opening:-28 %lift%question:145 %lift%who:-45 %machine:-29 %meaning:-152
+%meaning%question:-52 %message:-44 %money:-69 %money%odometer:73 %money%on_way:90 %money%pay_day:-42 %money%place:25
+%money%question:-47 %money%refuse:98 %noise:-27 %odometer:34 %odometer%question:40 %on_way%question:36
+%on_way%refuse:-33 %opening:-132 %opening%question:-46 %pay_day:-65 %pay_day%question:-32 %phone%question:31
+%place:-33 %place%question:-62 %question:69 %question%refuse:47 %question%shift_it:47 %question%staff:-24
+%question%start_again:27 %question%who:-98 %question%wrong_one:-31 %season:-28 %shift_it:-44
+%shift_it%start_again:-22 %smoke_smell:-35 %thanks:-51 %who:-98 %wrong_one:-64 @?:287 @after_visit:-131 @confirm:39
+@confirm_stop:-33 @day:24 @nothing:56 @odometer:-57 @offers:46 @reading:-38 @times:24 @walk_in:36 ^_a:-61 ^_am:48
+^_any:-30 ^_cant:-24 ^_cost:40 ^_cuantas:32 ^_cuantos:66 ^_depende:36 ^_do:49 ^_does:22 ^_es:98 ^_eta:51 ^_half:-55
+^_hasta:-41 ^_hours:-78 ^_how:-45 ^_i:-77 ^_if:23 ^_ill:-50 ^_im:-28 ^_in:22 ^_is:60 ^_it:-54 ^_la:53 ^_last:-42
+^_lo:46 ^_me:54 ^_no:-45 ^_noon:25 ^_not:-23 ^_para:72 ^_sale:45 ^_saturday:25 ^_si:-57 ^_that:-62 ^_thursday:-26
+^_tienen:-24 ^_wait:-35 ^_what:-46 ^_when:112 ^_whens:23 ^_why:-88 ^_will:83 ^_would:39 ^_ya:-27 ^_you:-49 a:102
+a__a:50 a__alla:25 a__hour:27 a__job:35 a__or:24 a__thing:37 a__time:-24 a__y:41 a_estar:44 a_la:-77 a_las:27
+a_que:54 a_two:40 abren:-72 abren_$:-41 acaban:25 after:-26 afternoon:-58 afternoon_$:-33 ahi:47 ahi_$:59 al:-33
+all:114 all_day:126 already:-34 am:129 am__i:24 am_i:98 an:137 an__day:65 an_all:71 and:129 and__long:28 and__many:31
+and__much:-31 and_how:28 and_is:23 and_out:49 anda:-22 antes:70 antes__las:69 antes_de:73 any:-56 any__but:-26
+any_day:-57 are:-28 are__talking:37 are_we:31 are_your:-27 as:-43 asi:-26 at:43 at_would:37 back:58 back_$:28
+back__hour:-22 back_an:-23 back_by:52 bad:-28 be:101 be_$:-91 be__at:-29 be__by:59 be__the:24 be_done:94
+be_finished:32 be_out:35 be_ready:80 been:-42 before:-82 before_it:-91 bout:-34 break:24 but:-29 but__much:-22 by:253
+by_$:115 by__time:53 by_noon:45 by_the:40 cafe:30 can__drive:-45 can__get:37 can__pick:59 can__wait:-43 can_it:-24
+can_you:66 cant:-25 car:31 cards:-26 cards_$:-26 carro_$:46 cierran:-58 cierran_$:-45 como__se:28 como_cuanto:99
+cosa:27 cosa_de:24 cost:36 cost_$:-31 cost_and:32 could_i:24 could_you:22 cuando_lo:116 cuando_me:-24 cuantas:68
+cuantas_horas:55 cuanto:39 cuanto_$:-51 cuanto__me:41 cuanto__que:-29 cuanto__sale:-28 cuanto__tardan:25
+cuanto__voy:23 cuanto__y:39 cuanto_cuesta:-27 cuanto_demora:23 cuanto_dura:54 cuanto_es:-79 cuanto_me:24
+cuanto_por:-48 cuanto_rato:92 cuanto_sale:-35 cuanto_se:124 cuanto_seria:-53 cuanto_tardan:22 cuanto_tiempo:35
+cuanto_va:-25 cuantos:77 cuantos_dias:80 cuatro:26 cuesta:-35 cuesta_$:-47 dan:46 day:-45 day_after:-27 day_but:-30
+day_i:-26 day_job:41 days:-40 days_$:-34 de:96 de__el:25 de__hora:27 de__por:35 de_las:77 de_todo:27 de_un:22
+deja:-39 dejar:37 dejarlo:46 dejo:27 del:-24 demora:37 depende:36 dia:174 dia_$:120 dias:97 did:-31 do:44 do_$:-23
+do__have:-29 do__need:93 do__take:-30 do_you:63 does:141 does__take:76 does_it:73 does_that:58 done:85 done__the:35
+done_by:84 done_in:23 drive:-63 dura:52 echo:22 el_$:31 el__a:-39 el__dia:145 el_dia:28 el_jueves:-25 el_mismo:118
+el_servicio:35 el_trabajo:26 el_viernes:-30 en:22 en__manana:27 en__me:-32 en__que:26 en__se:-33 en_cuanto:-115
+en_lo:26 en_un:55 enero:25 enero_$:30 enough:42 enough_$:33 entrada:45 entregan:92 entregan_$:67 entro:28 era:-26
+es:82 es_$:-52 es__de:33 es__el:22 es__entrada:45 es__mismo:-22 es__o:37 es__que:-27 es_cosa:24 es_de:100 es_el:-22
+es_eso:-33 es_gratis:-33 es_lo:-42 es_que:37 es_rapido:30 esas:-24 ese_dia:-23 eso_se:25 espera:-34 espera_$:-29
+esperar:24 esperar_$:30 espero:55 espero_$:41 esta:-28 esta_$:26 estan:-36 estar:61 estaria:79 estoy:-22 eta:51
+falta:47 falta_$:52 fast:48 favor:24 finish:64 finished:58 first:-23 for:106 for_$:27 for_a:26 free:-44 free_$:-28
+friday:-42 get:48 get__at:24 get__back:85 get__done:-28 get_back:-25 get_it:72 get_off:22 go:-65 going:41
+going__be:39 going__take:26 going_to:46 gone:-36 gone_$:-35 got_a:37 gratis:-34 gratis_$:-33 guys:30 hacerlo:28
+hacerlo_$:29 half:-89 happens:-25 happens__i:-24 happens_if:-24 hasta:-54 hasta__hora:-48 hasta_que:-48 have:32
+have__a:24 have__back:52 have_a:-34 have_got:25 have_it:134 hay_que:24 hora:-75 hora_$:-33 hora__lo:35 hora_abren:-60
+hora_cierran:-46 hora_estan:-30 hora_me:33 hora_que:-48 horas:23 hours:39 hours_$:-45 hours__it:22 hours_is:54
+how:158 how__and:25 how__can:-67 how__days:25 how__does:42 how__for:26 how__hours:160 how__i:-23 how__is:-46
+how__should:23 how__time:99 how__would:-33 how_bout:-34 how_do:-31 how_long:121 how_many:174 how_much:-51 hoy:24
+hoy_mismo:39 i:104 i__an:27 i__at:65 i__by:35 i__for:26 i__got:25 i__it:156 i__off:36 i__on:-93 i__that:-26 i__to:27
+i_be:59 i_drive:-45 i_get:87 i_go:-60 i_have:44 i_make:37 i_need:-29 i_pick:51 i_plan:36 i_will:-28 if_i:24 igual:27
+ill:-43 in:53 in__out:49 in_and:61 is:134 is__a:61 is__an:75 is__free:-23 is__going:34 is__in:23 is__like:29
+is__wait:71 is_it:100 is_my:-26 is_that:102 is_the:111 it:116 it_$:-143 it__a:22 it__all:41 it__and:50 it__before:24
+it__by:122 it__done:74 it__finished:26 it__it:-28 it__ready:62 it__under:-22 it_a:58 it_an:23 it_back:103 it_be:86
+it_cost:-23 it_done:38 it_for:28 it_going:28 it_in:32 it_is:-92 it_like:27 it_out:38 it_take:101 it_up:42 it_wait:-31
+it_when:-22 job:114 job_$:76 k:-24 keep_it:23 know_how:24 la__de:-36 la__que:-42 la_hora:-81 la_manana:33 la_pieza:22
+labor:-36 labor_$:-22 las:74 las_$:29 las__no:22 las_y:23 last:-79 last_time:-62 late:-64 later:-22 le:-57 leave:28
+leave_it:23 les:-50 lets:-22 like:45 like_that:23 listo:45 llego:-24 lleva:55 lleva_$:33 lo:236 lo__de:24 lo__el:55
+lo__en:48 lo_dan:57 lo_dejo:33 lo_entregan:87 lo_hacen:29 lo_mismo:-25 lo_puedo:40 lo_recojo:30 lo_tengo:40 long:102
+long_$:67 long__i:-68 long__it:-38 long_do:34 long_does:50 long_for:32 long_is:30 long_will:42 long_would:22
+longer:54 lugar:-24 make:22 many:172 many__is:47 many_days:25 many_hours:160 many_times:-23 mas:-49 mas_tarde:-31
+me_$:-24 me__dan:60 me__entregan:46 me__que:26 me_espero:61 me_lo:125 menos:-31 mero:40 mi:29 mi__de:23 minute:27
+minutos:-43 mismo:97 mismo_$:31 mismo_dia:143 monday_$:-26 morning:22 much:-52 much_$:-51 much__how:23 much__i:-29
+much__it:-106 much_is:-44 much_time:99 much_will:-49 much_would:-59 mucho:95 mucho_$:37 must:-37 my__back:26
+my_car:32 n:22 need:80 need_$:62 need__for:31 need_that:-25 need_to:37 next:-23 nina:28 no:-86 no_$:23 no_tengo:-22
+noon:73 noon_$:44 not:-40 o:190 o_es:24 o_no:39 ocupan:24 of_my:29 off_at:24 ok:-55 ok_$:-59 on:-146 on_a:24 one:44
+only:-22 or:200 or__i:24 or__it:49 or_a:34 or_is:32 out:119 out_$:38 out_by:74 overnight:70 overnight_$:48 para:97
+para__lo:72 para_cuando:57 para_el:-25 para_la:33 para_las:28 pero:-23 pick:62 pick__up:60 pick_it:60 pieza:22
+plan:39 please:22 please_$:24 por:22 por_favor:24 por_mi:26 precio_y:36 pueda:-37 pueda_$:-34 puedan:-37 puede:-42
+puede_$:-23 puedo__hoy:47 que__abren:-62 que__cierran:-57 que__eso:-34 que__estan:-32 que__me:39 que__sale:22
+que__se:22 que_dejar:44 que_es:-66 que_hora:58 que_le:-28 que_lo:-22 que_tan:39 que_tanto:29 queda:114 queda_$:95
+quick:77 quick_$:27 rapidito:24 rapido:84 rato:187 rato_me:49 ready:75 recoger:68 recojo:38 saber:28 sala:-41 sale:23
+sale_$:-43 sale_el:47 salgo:105 salgo__las:27 salgo_antes:55 salida:45 same:103 same_day:146 same_time:-25 sat:-24
+say:-33 se:185 se__a:24 se__con:32 se__el:24 se_hace:45 se_lleva:52 se_lo:-39 se_puede:-31 se_queda:52 se_tarda:22
+se_tardan:46 se_va:22 seria:-43 service:22 servicio:34 should:55 should__plan:36 should_i:59 si__de:28 si_es:36
+si_lo:37 si_voy:29 si_y:-24 sin:28 son:22 stay:28 stop_$:-26 swing:-25 swing_by:-25 take:125 take_$:48 take__day:25
+talking:33 talking_$:25 tan:37 tan__es:26 tanto:27 tarda:43 tarda_$:25 tardan:110 tardan_$:26 tarde:-47 tarde_$:-23
+tengo:61 tengo__dejar:44 tengo_que:91 th:-22 that__is:-34 that_day:-73 the:43 the__and:31 the__day:50 the__i:22
+the_same:30 the_time:45 the_wait:68 there_$:-30 these:-126 these_$:-101 these_days:-29 thing:108 thing_$:64
+thing_or:40 this:-36 this_time:-23 thursday:-38 tiempo:102 tienen_$:26 tienen__de:-27 time:238 time__i:25 time__it:49
+time__you:55 time_do:63 times:-25 to:-23 to__all:40 to_be:31 to_know:23 to_say:-23 to_take:23 to_the:-28 todo__dia:27
+toma:50 took:-69 took_it:-26 total:-23 trabajo:26 truck:-40 two:38 un:98 un_dia:29 un_rato:70 unos:26 up:30 up_$:52
+urgent:-29 urgent_$:-27 voy:42 voy__estar:23 voy_a:33 waited:-23 waiting:-35 was:-61 we_talking:37 week:-30 what:-90
+what__if:-24 what__it:-48 what__that:-23 what__the:97 what__would:26 what__you:-31 what__your:-28 what_happens:-24
+what_is:44 what_would:-42 when:78 when__get:-36 when__i:166 when__it:58 when_i:-116 when_would:79 whens:33 which:-30
+who:-70 why:-99 why_$:-39 why__i:-29 why_would:-22 will:127 will__be:41 will__need:29 will__take:41 will_do:-33
+will_i:117 will_you:65 wise:23 work:-44 work_$:-25 would:79 would__be:103 would__get:50 would__have:38 would_i:99
+would_it:86 would_the:-26 y:104 y__cuanto:32 y__por:25 y__que:28 y__se:24 y_a:36 y_como:41 y_cuanto:32 y_para:35
+y_tiempo:46 ya_mero:30 yes_$:-23 yes_and:-22 yo:-48 you_$:-39 you__a:-30 you__have:35 you__it:137 you_do:40
+you_guys:31 you_need:96 you_take:-34 your:-52
 """

@@ -1,132 +1,140 @@
 """What speaks for and against `gone`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "gone"
-BIAS = -144
+BIAS = -163
 WEIGHTS = """\
-#abaj:-22 #acci:62 #acer:-21 #aded:106 #adez:-33 #adio:18 #agon:25 #agra:-46 #agua:18 #ahor:-24 #aigo:34 #ajaj:23
-#akes:-25 #akin:-19 #aled:93 #algo:-19 #alle:-29 #alon:19 #alre:-24 #amos:36 #ance:35 #anch:29 #anco:28 #anda:22
-#ande:20 #andl:-20 #ando:-21 #ands:33 #anej:40 #anic:-24 #ante:-36 #anym:72 #apar:23 #appe:88 #arec:18 #aren:-19
-#arki:20 #aron:70 #arra:27 #arre:-19 #asse:53 #asta:-26 #atar:48 #atch:41 #ated:58 #aven:31 #back:58 #baja:21
-#banc:28 #bank:120 #baro:53 #beat:-18 #befo:-22 #both:35 #boug:81 #brot:26 #call:-29 #came:37 #cani:-24 #cant:-50
-#care:-30 #ccid:62 #chan:19 #char:27 #chat:43 #cide:49 #cked:27 #comp:90 #cono:-38 #cord:19 #crap:67 #culo:18
-#dead:-26 #deja:-20 #dent:59 #desh:29 #dezc:-33 #dida:27 #died:-66 #diff:19 #dime:-20 #dimo:76 #dine:-20 #divo:45
-#does:-30 #dona:52 #done:-159 #dont:23 #driv:41 #drop:-19 #dson:39 #duen:49 #eady:-32 #ease:34 #ecan:-25 #ecke:22
-#edes:-21 #efor:-22 #egre:18 #egur:26 #ehic:26 #eith:31 #elli:-21 #endi:163 #ener:30 #enga:29 #engo:-144 #enos:-24
-#ensa:-60 #enta:20 #entr:29 #epos:29 #erdi:52 #erso:-22 #esia:44 #esol:-24 #espo:-28 #esta:-29 #este:-46 #esto:-18
-#etti:-20 #ever:-33 #eway:24 #exis:38 #exti:31 #ezco:-33 #fell:26 #fere:18 #fixi:21 #floo:35 #fore:-22 #foun:36
-#fren:-26 #from:24 #gamo:25 #ganc:30 #gave:23 #gett:-20 #ghwa:-25 #gles:44 #goin:-23 #gone:180 #grad:-45 #gran:45
-#guag:18 #guro:27 #hang:21 #hari:21 #hast:-24 #hata:43 #hatc:24 #have:37 #heav:23 #here:-43 #hicu:18 #high:-26
-#hija:37 #hist:19 #hizo:-35 #hoca:20 #hold:-20 #hone:-29 #hori:-23 #hubb:-27 #hway:-25 #ible:-26 #icie:18 #icul:18
-#iden:61 #iero:-21 #iffe:19 #ight:-19 #ighw:-25 #igle:44 #imos:48 #iner:-22 #insu:26 #into:-26 #iste:30 #isto:30
-#ithe:31 #iver:26 #ivew:22 #ivor:45 #ixin:21 #jaja:43 #junk:61 #kids:-26 #king:-19 #kyar:28 #lado:-21 #lant:-21
-#last:62 #leas:38 #leav:-25 #lemo:55 #lesi:44 #lets:-19 #levo:23 #like:-25 #ling:-30 #llas:18 #lled:23 #ller:-43
-#llin:-28 #long:124 #lood:38 #lrea:-24 #make:-50 #mane:39 #mano:26 #mark:18 #mber:-53 #mbre:20 #mean:-18 #meca:-24
-#ment:22 #mero:-39 #mine:48 #more:162 #moto:36 #mpra:25 #mpre:31 #much:-24 #nate:45 #nche:28 #nded:41 #ndim:55
-#ndle:-19 #ndso:39 #need:-51 #neit:32 #nejo:43 #ngan:28 #nger:75 #nico:-25 #nino:-18 #nkya:28 #nozc:-37 #nsar:-46
-#nsur:26 #ntes:-32 #ntre:37 #nuev:-45 #numb:-44 #nume:-37 #nymo:72 #obar:44 #ocar:19 #oday:-37 #ohio:20 #oing:-25
-#olen:43 #olvi:-23 #ompa:20 #ompr:69 #onat:45 #ones:23 #onge:81 #onoz:-37 #orce:25 #orci:21 #orit:-19 #osib:-30
-#osse:37 #otal:52 #otor:21 #otro:75 #ough:58 #ound:37 #over:-20 #owns:41 #ozco:-37 #paid:27 #para:27 #part:42
-#pase:18 #paso:24 #pass:57 #pens:-39 #perd:48 #pers:-26 #phon:-28 #posi:-30 #poss:39 #pped:88 #pued:-46 #putt:-18
-#qued:68 #quie:-35 #raba:-22 #rade:55 #radi:27 #raig:30 #ranc:18 #rand:42 #rapp:50 #rcio:21 #rdid:27 #read:-40
-#reck:22 #rega:35 #regr:18 #reno:-22 #repo:72 #reso:-26 #rest:23 #rida:-21 #rita:-19 #rite:22 #rive:49 #rkin:20
-#roba:52 #rong:-26 #rota:22 #rote:38 #roth:26 #rson:-22 #rted:24 #rush:29 #said:20 #says:-25 #scra:78 #segu:24
-#sell:-60 #sher:21 #shop:-20 #sibl:-31 #sold:184 #some:36 #soon:-21 #spos:-27 #ssed:65 #sses:37 #sted:-18 #stol:76
-#stor:34 #sura:31 #swap:47 #take:-23 #tale:94 #tall:-26 #tarr:43 #tede:-21 #teng:-150 #that:109 #them:33 #they:19
-#this:-67 #till:-37 #time:-53 #tire:-19 #toda:-44 #tole:55 #took:116 #tory:27 #tota:52 #trab:-20 #trad:112 #trai:47
-#tree:23 #treg:38 #ttin:-20 #twic:-29 #uagu:18 #uand:18 #ubby:-27 #uede:-28 #uedo:55 #ueno:48 #ueva:45 #ueve:-22
-#uevo:-87 #ught:77 #uier:-24 #uled:21 #umbe:-44 #umer:-37 #unde:24 #unke:19 #unky:28 #uran:25 #used:-27 #ushe:26
-#vehi:26 #vend:160 #very:-20 #vewa:22 #vida:24 #ving:-22 #vorc:45 #wago:25 #want:-28 #wapp:39 #went:45 #when:-42
-#wice:-29 #will:-38 #with:-31 #woul:-20 #wrec:22 #writ:27 #wron:-26 #wrot:38 #xing:21 #xist:38 #xtin:40 #yard:62
-#ymor:72 %again_later:-87 %again_later%agree:-27 %again_later%call_off:29 %again_later%car:-27
-%again_later%car_part:-23 %again_later%do_it:42 %again_later%doubt:-30 %again_later%elsewhere:63
-%again_later%family:-44 %again_later%gone_car:23 %again_later%how_long:-22 %again_later%money:25
-%again_later%pay_day:-20 %again_later%place:-26 %again_later%refuse:-44 %again_later%season:-25
-%again_later%shift_it:41 %again_later%start_again:24 %again_later%wrong_one:-22 %agree:-87 %agree%call_off:19
-%agree%doubt:23 %agree%family:-25 %agree%refuse:38 %agree%wrong_one:41 %away%call_off:-20 %away%car:28 %bad:-35
-%bring:-60 %bring%call_off:-39 %bring%car:49 %bring%fails:22 %bring%family:-20 %bring%gone_car:41 %bring%on_way:-43
-%bring%place:-19 %bring%question:-31 %bring%refuse:26 %bring%shift_it:22 %busy:-24 %call_off:57 %call_off%car:195
-%call_off%car_part:-59 %call_off%do_it:-98 %call_off%elsewhere:31 %call_off%fails:-20 %call_off%family:-32
-%call_off%gone_car:76 %call_off%how_long:-23 %call_off%message:-29 %call_off%money:34 %call_off%noise:-30
-%call_off%phone:-37 %call_off%place:-36 %call_off%refuse:-21 %call_off%shift_it:-27 %call_off%staff:54
-%call_off%start_again:27 %call_off%wrong_one:89 %car:185 %car%doubt:-23 %car%elsewhere:30 %car%fails:-51
-%car%gone_car:200 %car%how_long:29 %car%leave_me:83 %car%message:78 %car%money:29 %car%noise:-21 %car%on_way:45
-%car%phone:-33 %car%shake:-22 %car%shift_it:97 %car%who:27 %car_part:-121 %car_part%fails:-40 %car_part%gone_car:-27
-%car_part%staff:25 %car_part%wrong_one:-23 %do_it:-134 %do_it%family:-50 %do_it%gone_car:-161 %do_it%leak:18
-%do_it%money:63 %do_it%odometer:-24 %do_it%on_way:19 %do_it%question:33 %do_it%start_again:57 %do_it%wrong_one:-42
-%doubt:-47 %doubt%on_way:-23 %elsewhere:-28 %elsewhere%gone_car:101 %elsewhere%odometer:-22 %elsewhere%on_way:30
-%elsewhere%refuse:33 %elsewhere%shift_it:68 %elsewhere%who:25 %elsewhere%wrong_one:-24 %fails:-61 %fails%family:25
-%fails%gone_car:-51 %fails%leave_me:40 %fails%message:23 %fails%odometer:36 %fails%place:-26 %fails%refuse:-21
-%family:139 %family%gone_car:43 %family%odometer:59 %family%phone:-32 %family%question:19 %family%wrong_one:19
-%gone_car:564 %gone_car%leave_me:34 %gone_car%money:-54 %gone_car%on_way:-24 %gone_car%phone:-26 %gone_car%refuse:40
-%gone_car%season:70 %gone_car%shift_it:39 %gone_car%staff:23 %gone_car%thanks:30 %gone_car%wrong_one:-73
-%how_long:-27 %how_long%question:-27 %leak%refuse:21 %leave_me%message:34 %leave_me%wrong_one:20 %lift:-22
-%machine:-19 %meaning:-56 %message%refuse:-26 %message%wrong_one:-28 %money%question:-42 %money%start_again:61
-%noise:-89 %noise%refuse:-24 %odometer%question:25 %odometer%who:24 %on_way:-22 %on_way%shift_it:23 %phone:-125
-%phone%staff:-22 %phone%wrong_one:-39 %question:-100 %question%refuse:-24 %question%who:-20 %refuse:-47
-%refuse%shift_it:42 %refuse%start_again:-23 %refuse%who:-18 %refuse%wrong_one:62 %season:18 %shake:-39
-%shift_it%wrong_one:46 %smoke_smell:-30 %staff%wrong_one:46 %start_again%wrong_one:-19 %thanks:-65 %who%wrong_one:-25
-%wrong_one:61 @?:-126 @after_visit:-83 @car:-58 @confirm:-104 @confirm_stop:19 @day:-39 @later:-37 @odometer:47
-@offers:-76 @reading:-142 @time:-59 @times:-79 @walk_in:-38 ^_a:-18 ^_bank:96 ^_can:-52 ^_cant:-27 ^_cuanto:-21
-^_do:-64 ^_donated:39 ^_el:27 ^_es:-19 ^_ese:19 ^_eso:-19 ^_este:-24 ^_gave:31 ^_got:30 ^_had:-26 ^_how:-20 ^_i:-40
-^_im:-42 ^_in:-21 ^_is:-77 ^_it:48 ^_la:23 ^_lo:154 ^_los:20 ^_me:28 ^_my:38 ^_neither:32 ^_no:-136 ^_not:-38
-^_quedo:22 ^_se:81 ^_she:20 ^_sold:40 ^_tengo:-45 ^_that:34 ^_the:-32 ^_this:-23 ^_traded:69 ^_we:52 ^_what:-35
-^_when:-18 ^_will:-26 ^_yo:-61 ^_you:-43 a:77 a__and:-18 a__car:26 a__no:19 a__now:33 a__one:25 a_car:-62
-a_different:23 a_la:75 a_mi:39 a_new:33 accident:62 after:20 after_the:31 agradezco:-33 ahorita:-23 al:58 all:-36
-already:-24 an__change:20 an_oil:20 and:55 and__it:41 and_i:24 and_never:19 anda:21 antes:-29 any_more:22 anymore:72
-anymore_$:48 aparecio:20 aparecio_$:20 are:-32 asi:29 asi_que:27 ask:-44 at:-34 back:35 back_$:40 back__the:20
-baja:26 banco:28 bank:109 be:-27 before:-22 both:37 both_$:19 bought:81 bought_it:81 brother:27 by:-27 call:-24
-cambie__una:51 cambie_por:82 came:38 can:-40 can_i:-28 can_my:-28 cant:-50 cant__it:-41 car:67 car_$:-33 car__i:19
-car__to:26 car_and:37 car_is:57 car_was:20 care:-27 care__it:-21 care_of:-32 carro_ya:54 cars_$:-34 chocaron:20
-compre:35 con__y:19 conozco:-37 conozco_$:-27 cuando:19 cuando_me:20 de:19 de__para:24 de_baja:30 de_mi:-24
-de_nuevo:-34 dead:-26 del:23 di:79 di_a:40 di_de:36 dia:-34 did:-27 did_it:-20 died:-66 died__the:-28 died_on:-28
-different:19 dime:-20 dinero:-20 divorce:25 do:-86 do__sell:-32 do__work:22 do_it:-43 does_it:-18 donated:47
-done:-159 done_$:-72 done__the:-18 done_in:-20 dont:23 dont__a:-74 dont__it:23 dont__that:80 dont__the:28
-dont_have:70 dont_own:23 dont_want:-20 dos:35 driveway:22 drop:-18 drop_it:-18 dueno:49 dueno_$:37 el:59 el__lo:24
-el__ni:19 el_dueno:25 el_seguro:32 el_total:-32 en:101 en__taller:-31 en_el:52 en_enero:35 en_la:-25 en_otro:-28
-ended:25 enero:34 enero_$:31 entregue:18 es_el:-24 es_mio:48 esa:57 ese:154 ese_$:42 ese__lo:53 ese__ya:22
-ese_carro:91 ese_ya:27 eso:-20 eso__lo:-23 esta:-23 este:-48 este_numero:-25 ex:139 existe:38 fine_$:-18 fixing:21
-for_a:51 for_now:-20 for_that:-34 for_the:-20 found:36 free:-19 frenos:-19 from:24 from_me:25 fue:71 fyi:22 gave:23
-gave_it:25 get:-52 get_it:-21 getting:-20 going:-23 gone:177 gone_$:105 got:79 got__done:-21 got__in:38 got__of:120
-got_rid:112 got_to:-42 got_totaled:32 grandson:39 guagua:18 hace:22 hacer:-18 had:-47 had__done:-34 had_it:-27 has:28
-has_it:44 hasta:-24 have:29 have__car:22 have__no:34 have_a:-36 have_it:24 have_that:32 have_the:70 have_to:-19
-he:-18 highway:-25 highway_$:-21 hija:30 hit:18 hizo:-35 hizo_mi:-27 how:-26 hubby:-27 i:-40 i__have:27 i__the:-18
-i__to:-26 i_drive:30 i_got:-20 i_have:-44 i_let:22 i_sold:38 iglesia:44 ill:-21 im:-78 im__the:-20 im_not:-23 in:118
-in_law:-18 in_ohio:20 in_spring:18 in_the:35 insurance:26 insurance__it:20 into:-25 ir:-18 is:-35 is__total:-22
-is_fine:-20 is_gone:124 is_got:-18 is_it:-55 is_my:-19 is_not:36 is_that:-26 is_the:-35 is_totaled:23 it:252 it_$:-23
-it__a:40 it__after:34 it__by:-21 it__friday:-23 it__got:-18 it__it:-23 it__me:57 it__more:44 it__not:39 it__the:46
-it__to:56 it__totaled:41 it_back:54 it_be:-19 it_died:-29 it_done:-61 it_for:29 it_from:31 it_got:39 it_in:69
-it_is:38 it_last:39 it_no:34 it_now:75 it_off:58 it_on:32 it_out:20 it_to:41 it_went:22 jajaja:23 junkyard:28 k:-27
-kids:-26 la:135 la__en:21 la__la:27 la__por:54 la_grua:19 la_iglesia:45 lado:-20 las:-31 last:61 last_night:22 le:-39
-lease:28 leave:-22 let:28 lets:-19 like:-37 llevo:23 llevo_$:-20 llevo_a:19 llevo_la:20 lo:252 lo__a:134 lo__al:45
-lo__de:31 lo__mi:29 lo__por:86 lo__y:22 lo__yo:-19 lo_agradezco:-32 lo_cambie:-27 lo_cambio:19 lo_choque:23 lo_di:73
-lo_hizo:-40 lo_llevo:20 lo_que:-21 lo_robaron:41 lo_tiene:35 lo_vendi:88 lo_vendimos:33 lo_voy:-26 long:18 longer:85
-longer__it:38 longer__the:46 longer_have:47 los__los:21 los_conozco:-29 los_dos:22 lot:22 make:-41 make__to:-20
-make_it:-37 manejo:43 me:-41 me__el:-24 me__la:-28 me__robaron:41 me_la:31 me_lo:24 me_off:21 mecanico:-24
-mecanico_$:-18 mi__se:40 mi_carro:-31 mi_hija:34 mine:44 mio:41 more:90 more_$:47 my__says:-20 my_brother:28
-my_car:-63 my_ex:65 my_wife:-24 need:-56 neither:32 new:80 new_one:66 ni__conozco:-28 ni_el:19 ni_los:-28 no:-29
-no_$:-86 no__carro:-45 no__de:-22 no__esa:22 no__ese:88 no__have:49 no__la:18 no__mio:44 no_es:42 no_existe:38
-no_longer:88 no_manejo:42 no_more:67 no_tengo:-66 no_traigo:21 nos:19 not:-46 not_my:-20 now:143 now_$:107 nueva:46
-nueva_$:39 nuevo:-64 nuevo_$:-54 number:-44 numero:-37 of:61 of_the:58 off:63 off_$:18 off__the:34 off_me:28
-off_the:-20 ohio:20 oil_change:19 ok:-23 old:46 on:-60 on__highway:-25 on__it:-24 on_it:-39 on_the:-33 one:132
-one_is:23 ones:21 otra:-19 otro:75 otro_$:89 otro_carro:27 otro_lado:-18 otro_taller:-36 our:18 out:39 out_of:33
-own:63 own_a:-35 own_it:52 own_that:52 owns:35 paid:27 para:38 para_otro:21 parking:20 paso:24 paso_a:33 passed:56
-perdi:26 perdida:28 perdida_total:19 phone:-26 place:-19 please_$:-19 please__my:23 por:153 por_el:20 por_otro:25
-por_una:85 posible:-29 posible_$:-29 puedo:-24 putting:-18 que_ya:20 quedo:79 quit:18 quit_texting:31 rid:112
-rid_of:112 robaron:44 said:20 says:-25 scrapped:42 se:75 se__agradezco:-27 se__cambie:-26 se__con:18 se__llevo:65
-se__quedo:28 se_fue:36 se_lo:110 se_me:-18 see:-21 seguro:27 sell:-40 shop:-21 so:46 sold:188 sold_$:-19 sold__car:43
-sold__the:21 sold_but:27 sold_it:87 sold_that:31 sold_the:35 soon:-19 soy_el:21 stolen:43 su:-18 swapped:39
-take_me:25 taller:-43 taller_$:-27 tax_$:-23 tengo:-149 tengo_$:-20 tengo_carro:-44 tengo_otro:25 tengo_que:-22
-texting:40 texting_$:35 that:109 that_$:-61 that__is:21 that__sold:21 that_car:72 that_done:-28 that_is:-28
-that_one:47 the:119 the__and:46 the__anymore:20 the__of:-30 the__one:34 the_highway:-25 the_new:28 the_old:28
-the_total:-21 the_van:52 them:33 there:-24 they:20 they__it:23 this:-67 this_number:-27 tiene:20 till:-23 time:-55
-to__it:-35 to__the:-28 to_a:26 to_ask:-26 to_my:89 to_the:55 today:-37 today_$:-35 took:116 took__of:-27
-took_care:-27 took_it:71 took_the:74 total:-67 total_$:-35 totaled:94 traded:106 traded__in:42 traded_it:55 traigo:35
-truck:18 truck_$:-38 twice:-29 twice_today:-32 una:91 under:19 uno:27 up:39 use:-22 used:-27 used_cars:-29
-ustedes:-21 van:64 van_$:42 vehiculo:19 vender:-30 vendi:145 vendi_$:38 vendimos:55 vez:-19 vida:22 voy:-50 voy_a:-38
-wagon:25 want:-21 was:34 we:72 we__that:32 we_dont:18 we_have:-24 we_sold:33 went:45 went__the:24 went_to:40
-what__the:-23 what_is:-26 when:-37 wife__it:26 will:-38 will_it:-23 with:-30 with_tax:-23 work_on:22 wrecked:23
-wrong:-26 wrote:38 wrote_it:41 y:48 ya:71 ya__a:28 ya__cambie:-47 ya__es:55 ya__existe:38 ya__la:23 ya__lleve:-19
-ya__lo:-50 ya__me:-21 ya__otro:39 ya__tengo:78 ya__tiene:20 ya__vendi:35 ya_lo:-54 ya_ni:19 ya_no:233 ya_paso:25
-ya_se:-51 yo:-85 yo__tengo:-26 yo_ni:-25 yo_no:-34 you:-133 you_$:-19 you__it:-21 you__me:-21 you__my:-18 you__on:21
-you__used:-30 you_can:21 you_sell:-33 you_work:22
+#abaj:-26 #acci:88 #acer:-27 #aded:134 #adez:-45 #adio:22 #agon:31 #agra:-66 #agua:22 #ahor:-31 #aigo:46 #ajaj:28
+#akes:-30 #akin:-23 #aled:115 #algo:-25 #alle:-39 #alon:25 #alre:-27 #amos:49 #ance:49 #anch:41 #anco:32 #anda:27
+#andl:-24 #ando:-26 #ands:49 #anej:58 #anic:-34 #ante:-50 #anym:90 #apar:30 #appe:109 #arec:24 #aren:-26 #arki:26
+#aron:84 #arra:33 #arre:-23 #asse:76 #asta:-31 #atar:60 #atch:51 #ated:75 #aven:44 #back:73 #baja:27 #banc:33
+#bank:162 #baro:68 #beat:-23 #befo:-27 #both:46 #bott:22 #boug:108 #brot:35 #call:-34 #came:47 #canc:25 #cani:-33
+#cant:-70 #care:-42 #ccid:89 #chan:25 #char:37 #chat:53 #cide:72 #cked:35 #comp:116 #cono:-52 #cord:24 #crap:83
+#cuan:22 #culo:23 #dash:-22 #dead:-32 #dece:-25 #deja:-23 #dent:86 #desh:38 #dezc:-45 #dida:34 #died:-91 #diff:28
+#dime:-28 #dimo:95 #dine:-25 #divo:57 #does:-39 #dona:67 #done:-192 #driv:62 #drop:-30 #dson:57 #duen:66 #eady:-37
+#ease:44 #ecan:-33 #ecke:28 #edes:-25 #efor:-27 #egre:23 #egur:34 #ehic:31 #eith:43 #elli:-28 #endi:191 #ener:39
+#enga:41 #engo:-181 #enos:-32 #ensa:-86 #enta:25 #entr:40 #epos:37 #erdi:65 #erso:-27 #esia:61 #esol:-35 #espo:-38
+#esta:-37 #este:-62 #esto:-22 #etti:-31 #ever:-43 #eves:-22 #eway:31 #exis:50 #exti:42 #ezco:-45 #fell:33 #fere:26
+#ffer:25 #fine:-25 #fixi:27 #floo:43 #fore:-28 #foun:46 #fren:-36 #frid:-23 #from:33 #gamo:36 #ganc:42 #gave:25
+#gett:-31 #ghwa:-35 #gles:60 #goin:-28 #gone:249 #grad:-65 #gran:63 #grua:23 #guag:23 #guro:35 #hang:28 #hari:29
+#hast:-30 #hata:53 #hatc:29 #have:46 #heav:33 #here:-54 #hicu:23 #high:-36 #hija:49 #hist:23 #hizo:-52 #hoca:24
+#hold:-29 #hone:-37 #hori:-29 #hubb:-40 #hway:-35 #ible:-41 #icie:23 #icul:23 #iday:-23 #iden:88 #iero:-26 #iffe:28
+#ight:-25 #ighw:-35 #igle:61 #imos:54 #iner:-28 #insu:32 #into:-34 #iste:41 #isto:37 #ithe:43 #iver:35 #ivew:28
+#ivor:57 #ixin:27 #jaja:54 #juev:-22 #junk:74 #kids:-33 #king:-22 #kyar:34 #lado:-29 #lant:-26 #last:78 #leas:49
+#leav:-33 #lemo:76 #lesi:61 #lets:-24 #levo:28 #like:-30 #ling:-40 #llas:23 #lled:32 #ller:-60 #llin:-38 #long:171
+#lood:47 #lrea:-27 #make:-69 #mane:58 #mano:34 #mark:23 #mber:-69 #mbre:26 #meca:-33 #ment:27 #mero:-52 #mine:67
+#more:210 #moto:45 #mpra:31 #mpre:44 #much:-28 #nate:58 #ncel:25 #nche:39 #nded:50 #ndie:-23 #ndim:67 #ndle:-23
+#ndso:57 #need:-70 #neit:44 #nejo:63 #ngan:40 #nger:100 #nico:-33 #nino:-22 #nkya:34 #nozc:-52 #nsar:-68 #nsur:32
+#ntes:-46 #ntre:49 #nuev:-52 #numb:-58 #nume:-49 #nymo:90 #obar:57 #ocar:23 #oday:-52 #ohio:24 #oing:-29 #olen:53
+#olvi:-35 #ompa:22 #ompr:92 #onat:59 #ones:30 #onge:109 #onoz:-52 #orce:31 #orci:25 #orit:-24 #osib:-45 #osse:46
+#otal:57 #otor:27 #otro:98 #otto:22 #ough:79 #ound:47 #over:-25 #owns:54 #ozco:-52 #paid:34 #para:39 #part:52
+#paso:30 #pass:81 #pens:-60 #perd:60 #pers:-31 #phon:-37 #plea:22 #posi:-46 #poss:49 #pped:110 #pron:-22 #pued:-59
+#putt:-25 #qued:88 #quie:-39 #raba:-27 #rade:62 #radi:34 #raig:41 #ranc:22 #rand:59 #rapp:62 #rcio:25 #rdid:34
+#read:-46 #reck:28 #rega:46 #regr:23 #reno:-29 #repo:91 #reso:-37 #rest:29 #rida:-28 #rita:-24 #rite:28 #rive:68
+#rkin:25 #roba:71 #robo:-23 #rong:-29 #rota:27 #rote:53 #roth:35 #rson:-27 #rted:30 #ruck:24 #rush:36 #said:26
+#saqu:22 #says:-32 #scra:97 #segu:31 #sell:-81 #sher:26 #shop:-26 #sibl:-47 #sold:220 #some:49 #soon:-29 #spos:-38
+#ssed:91 #sses:47 #stol:98 #stor:42 #sura:39 #swap:58 #take:-30 #tale:116 #tall:-36 #tarr:53 #tede:-25 #teng:-188
+#that:131 #them:46 #they:25 #this:-88 #till:-51 #time:-66 #tire:-22 #toda:-61 #tole:72 #took:156 #tory:33 #tota:57
+#trab:-24 #trad:141 #trai:63 #tree:28 #treg:50 #truc:24 #ttin:-32 #ttom:22 #twic:-43 #uagu:23 #uand:24 #ubby:-40
+#uede:-37 #uedo:72 #ueno:65 #ueva:65 #ueve:-29 #uevo:-114 #ught:97 #uier:-28 #uled:27 #umbe:-58 #umer:-49 #unde:31
+#unke:22 #unky:34 #uran:31 #used:-37 #ushe:33 #vehi:31 #vend:189 #very:-24 #vewa:28 #vida:30 #ving:-28 #vorc:57
+#wago:31 #want:-37 #wapp:47 #went:56 #when:-50 #wice:-43 #will:-50 #with:-41 #woul:-25 #wrec:28 #writ:33 #wron:-29
+#wrot:53 #xing:27 #xist:50 #xtin:55 #yard:77 #ymor:90 %again_later:-115 %again_later%agree:-34
+%again_later%call_off:38 %again_later%car:-35 %again_later%car_part:-28 %again_later%do_it:65 %again_later%doubt:-38
+%again_later%elsewhere:78 %again_later%family:-64 %again_later%gone_car:37 %again_later%how_long:-29
+%again_later%money:42 %again_later%pay_day:-27 %again_later%place:-37 %again_later%refuse:-59 %again_later%season:-34
+%again_later%shift_it:49 %again_later%start_again:32 %again_later%wrong_one:-34 %agree:-97 %agree%call_off:26
+%agree%doubt:31 %agree%family:-32 %agree%refuse:51 %agree%wrong_one:54 %away%call_off:-24 %away%car:35 %bad:-41
+%bad%money:-22 %bring:-93 %bring%call_off:-62 %bring%car:63 %bring%fails:29 %bring%family:-33 %bring%gone_car:55
+%bring%on_way:-62 %bring%place:-26 %bring%question:-36 %bring%refuse:33 %busy:-26 %busy%do_it:23 %call_off:53
+%call_off%car:251 %call_off%car_part:-73 %call_off%do_it:-120 %call_off%doubt:-26 %call_off%elsewhere:38
+%call_off%fails:-24 %call_off%family:-51 %call_off%gone_car:77 %call_off%how_long:-30 %call_off%message:-41
+%call_off%money:53 %call_off%noise:-40 %call_off%phone:-44 %call_off%place:-46 %call_off%refuse:-23
+%call_off%shift_it:-43 %call_off%staff:69 %call_off%start_again:36 %call_off%who:-23 %call_off%wrong_one:119 %car:204
+%car%do_it:25 %car%doubt:-29 %car%elsewhere:43 %car%fails:-68 %car%gone_car:221 %car%how_long:42 %car%leave_me:110
+%car%message:103 %car%money:39 %car%noise:-26 %car%on_way:58 %car%phone:-44 %car%shake:-30 %car%shift_it:127
+%car%who:34 %car_part:-134 %car_part%fails:-47 %car_part%gone_car:-30 %car_part%staff:31 %car_part%wrong_one:-25
+%do_it:-144 %do_it%family:-69 %do_it%gone_car:-190 %do_it%leak:23 %do_it%money:89 %do_it%odometer:-35
+%do_it%on_way:25 %do_it%question:46 %do_it%start_again:81 %do_it%wrong_one:-48 %doubt:-59 %doubt%on_way:-33
+%elsewhere:-48 %elsewhere%gone_car:143 %elsewhere%odometer:-31 %elsewhere%on_way:37 %elsewhere%place:-24
+%elsewhere%refuse:43 %elsewhere%shift_it:82 %elsewhere%who:29 %elsewhere%wrong_one:-32 %fails:-75 %fails%family:34
+%fails%gone_car:-74 %fails%leave_me:56 %fails%message:33 %fails%odometer:48 %fails%place:-36 %fails%refuse:-25
+%family:153 %family%gone_car:41 %family%odometer:69 %family%phone:-46 %family%question:24 %gone_car:655
+%gone_car%leave_me:44 %gone_car%money:-79 %gone_car%on_way:-32 %gone_car%phone:-32 %gone_car%refuse:40
+%gone_car%season:86 %gone_car%shift_it:59 %gone_car%staff:33 %gone_car%thanks:38 %gone_car%wrong_one:-103
+%how_long:-22 %how_long%question:-31 %leak%refuse:26 %leave_me%message:47 %leave_me%wrong_one:27 %lift:-26
+%machine:-23 %meaning:-68 %message%refuse:-34 %message%wrong_one:-36 %money%question:-55 %money%start_again:87
+%money%wrong_one:23 %noise:-113 %noise%refuse:-30 %odometer%question:32 %odometer%who:30 %on_way:-24
+%on_way%shift_it:29 %phone:-155 %phone%refuse:-22 %phone%staff:-26 %phone%wrong_one:-48 %place%shift_it:-22
+%question:-100 %question%refuse:-23 %refuse:-55 %refuse%shift_it:54 %refuse%start_again:-30 %refuse%wrong_one:76
+%season%staff:22 %shake:-51 %shift_it%wrong_one:58 %smoke_smell:-36 %staff%wrong_one:60 %start_again%wrong_one:-26
+%thanks:-81 %who%wrong_one:-31 %wrong_one:76 @?:-156 @after_visit:-95 @car:-71 @confirm:-118 @confirm_stop:30
+@day:-41 @later:-48 @odometer:62 @offers:-85 @reading:-183 @time:-70 @times:-85 @walk_in:-42 ^_a:-22 ^_bank:130
+^_can:-74 ^_cant:-39 ^_cuanto:-28 ^_do:-86 ^_donated:51 ^_el:34 ^_es:-25 ^_eso:-26 ^_este:-33 ^_gave:35 ^_got:42
+^_had:-32 ^_hold:-22 ^_how:-24 ^_i:-52 ^_im:-55 ^_in:-28 ^_is:-101 ^_it:57 ^_la:32 ^_lo:176 ^_los:26 ^_me:32 ^_my:53
+^_neither:44 ^_no:-178 ^_not:-50 ^_quedo:28 ^_se:99 ^_she:25 ^_sold:41 ^_somebody:24 ^_tengo:-56 ^_that:41 ^_the:-44
+^_this:-34 ^_traded:85 ^_we:58 ^_what:-45 ^_when:-22 ^_will:-36 ^_yo:-78 ^_you:-52 a:94 a__and:-23 a__car:38 a__no:24
+a__now:45 a__one:38 a_car:-87 a_different:34 a_la:102 a_mi:45 a_new:48 a_otro:-22 accident:89 after:29 after_the:44
+agencia_$:22 agradezco:-45 ahorita:-29 al:70 all:-44 along:22 already:-27 an__change:25 an_oil:25 and:74 and__it:50
+and_i:31 and_never:25 anda:26 antes:-43 any_more:27 anymore:90 anymore_$:61 aparecio:26 aparecio_$:26 are:-41 asi:37
+asi_que:34 ask:-59 at:-44 back:44 back_$:58 back__the:29 back_on:-22 back_to:23 baja:32 banco:33 bank:149 be:-28
+before:-27 both:48 both_$:24 bottom:22 bought:108 bought_it:108 bring_it:-26 brother:36 brother__law:-25
+brother_in:-25 by:-32 call:-29 cambie__una:72 cambie_por:116 came:49 can:-54 can_i:-36 can_my:-43 cant:-70
+cant__it:-57 car:71 car_$:-46 car__i:23 car__to:34 car_and:46 car_is:78 car_was:25 care:-38 care__it:-30 care_of:-44
+carro_ya:71 cars_$:-46 chocaron:24 compre:49 con__y:23 conozco:-52 conozco_$:-39 cuando:24 cuando_me:24 de:32
+de__para:35 de_baja:37 de_mi:-31 de_nuevo:-46 dead:-32 del:30 di:102 di_a:50 di_de:49 dia:-44 did:-33 did_it:-25
+died:-91 died__the:-39 died_on:-39 different:28 dime:-28 dinero:-25 divorce:31 do:-114 do__sell:-44 do__work:28
+do_it:-59 does_it:-22 donated:61 done:-192 done_$:-87 done_in:-26 done_last:-23 dont__a:-108 dont__it:28
+dont__that:104 dont__the:37 dont_have:88 dont_need:-25 dont_own:29 dont_want:-28 dos:45 driver:25 driveway:28
+drop:-29 drop__off:-25 drop_it:-27 dueno:66 dueno_$:51 el:76 el__lo:29 el__ni:24 el_dueno:36 el_seguro:41
+el_total:-41 en:125 en__taller:-44 en_el:67 en_enero:45 en_la:-32 en_otro:-42 ended:32 enero:44 enero_$:40 es_el:-32
+es_mio:63 esa:73 ese:206 ese_$:62 ese__lo:70 ese__ya:26 ese_carro:122 ese_ya:40 eso:-25 eso__lo:-32 eso_ya:-22
+esta:-30 este:-64 este_numero:-35 ex:189 existe:51 fine:-25 fine_$:-25 fixing:27 for_a:64 for_now:-27 for_that:-50
+for_the:-23 found:46 free:-25 frenos:-27 friday:-22 from:33 from_me:33 fue:89 fyi:27 gave:25 gave_it:32 get:-65
+get_it:-28 getting:-31 going:-28 gone:245 gone_$:151 got:97 got__done:-26 got__in:46 got__of:164 got_it:-27
+got_on:-22 got_rid:154 got_to:-60 got_totaled:38 grandson:57 grua:23 guagua:23 hace:26 hacer:-24 had:-57
+had__done:-44 had_it:-33 has:33 has_it:58 has_the:-24 hasta:-30 have:36 have__car:24 have__no:49 have_a:-52
+have_it:33 have_that:39 have_the:96 have_to:-24 he:-23 here:-23 highway:-35 highway_$:-29 hija:41 hit:24 hizo:-52
+hizo_mi:-40 hold:-24 how:-31 hubby:-40 i:-50 i__have:36 i__the:-27 i__to:-34 i__up:25 i_drive:45 i_got:-27 i_have:-61
+i_let:27 i_sold:46 iglesia:61 ill:-23 im:-101 im__the:-28 im_not:-33 in:136 in_law:-28 in_ohio:24 in_spring:22
+in_the:43 insurance:32 insurance__it:25 into:-34 ir:-22 is:-39 is__total:-30 is_fine:-30 is_gone:174 is_got:-27
+is_in:24 is_it:-71 is_my:-27 is_not:51 is_that:-32 is_the:-47 is_totaled:32 it:288 it_$:-50 it__a:47 it__after:48
+it__by:-31 it__friday:-34 it__got:-27 it__it:-31 it__me:78 it__more:62 it__not:56 it__on:-24 it__the:54 it__to:78
+it__totaled:53 it_back:74 it_be:-22 it_died:-40 it_done:-81 it_for:37 it_from:43 it_got:47 it_in:83 it_is:45
+it_last:49 it_no:49 it_now:97 it_off:76 it_on:47 it_out:26 it_to:45 it_went:28 jajaja:28 jueves:-22 junkyard:34 k:-38
+k_$:-22 kids:-33 la:179 la__en:27 la__la:35 la__por:76 la_grua:26 la_iglesia:62 lado:-28 lado_$:-23 las:-36 last:76
+last_night:28 le:-49 lease:33 leave:-30 leave_it:-22 let:37 lets:-24 like:-45 lleve:-22 lleve__otro:-24 llevo:28
+llevo_$:-29 llevo_a:27 llevo_la:26 lo:272 lo__a:169 lo__al:54 lo__de:43 lo__mi:37 lo__por:114 lo__y:26 lo__yo:-25
+lo_agradezco:-45 lo_cambie:-40 lo_cambio:24 lo_choque:28 lo_di:96 lo_hizo:-58 lo_llevo:25 lo_que:-27 lo_robaron:51
+lo_tiene:49 lo_vendi:103 lo_vendimos:40 lo_voy:-39 lol:-25 lol_$:-22 long:28 longer:114 longer__it:53 longer__the:63
+longer_have:64 los__los:27 los_conozco:-41 los_dos:28 lot:27 make:-57 make__to:-28 make_it:-51 manejo:63 me:-47
+me_$:26 me__el:-31 me__la:-35 me__robaron:50 me_la:39 me_lo:26 me_off:27 mecanico:-33 mecanico_$:-25 mi__se:53
+mi_carro:-43 mi_hija:46 mine:62 mio:56 mio_$:22 more:120 more_$:61 my__drop:-22 my__says:-27 my_brother:38 my_car:-85
+my_ex:90 my_wife:-38 need:-76 need_it:-24 neither:44 new:105 new_one:89 ni__conozco:-40 ni_el:23 ni_los:-40 no:-31
+no_$:-117 no__carro:-66 no__de:-29 no__esa:27 no__ese:125 no__have:67 no__la:24 no__mio:58 no_es:55 no_existe:51
+no_longer:118 no_manejo:61 no_me:-25 no_more:93 no_soy:22 no_tengo:-90 no_traigo:30 no_ya:-24 nos:23 not:-58
+not_my:-28 not_the:-25 now:189 now_$:140 nueva:66 nueva_$:58 nuevo:-83 nuevo_$:-71 number:-58 numero:-49 of:81
+of_the:74 off:79 off__the:47 off_for:-22 off_me:38 off_the:-26 ohio:24 oil_change:24 ok:-28 old:63 on:-80
+on__highway:-34 on__it:-35 on_it:-54 on_the:-42 one:175 one_is:35 ones:26 otra:-27 otro:98 otro_$:128 otro_carro:39
+otro_lado:-26 otro_taller:-51 our:22 out:51 out_of:40 own:85 own_a:-51 own_it:72 own_that:72 owns:47 paid:34 para:54
+para_otro:31 parking:26 parking_lot:22 paso:30 paso_a:41 passed:79 perdi:32 perdida:34 perdida_total:22 phone:-34
+place:-25 please:23 please_$:-22 please__my:29 por:208 por_el:25 por_otro:37 por_una:114 posible:-45 posible_$:-44
+puedo:-29 putting:-25 que_ya:25 quedo:102 quit:28 quit_texting:44 radio:22 rid:154 rid_of:154 robaron:57 said:26
+saque:22 says:-32 scrapped:52 se:90 se__agradezco:-38 se__cambie:-34 se__con:22 se__llevo:86 se__quedo:38 se_fue:44
+se_le:-22 se_lo:136 se_me:-22 see:-26 seguro:35 sell:-54 senor:-24 shop:-28 so:59 sold:225 sold_$:-24 sold__car:51
+sold__the:28 sold_but:35 sold_it:103 sold_that:37 sold_the:41 some:22 someone_$:-24 son:-27 soon:-26 soy_el:31
+stolen:54 su:-23 swapped:47 take_me:32 taller:-60 taller_$:-40 tax:-22 tax_$:-34 tengo:-187 tengo_$:-31
+tengo_carro:-64 tengo_otro:36 tengo_que:-26 texting:55 texting_$:50 that:132 that_$:-86 that__is:32 that__sold:26
+that_car:86 that_done:-36 that_is:-40 that_one:54 the:148 the__and:58 the__anymore:26 the__of:-43 the__one:43
+the__till:-25 the_highway:-34 the_new:35 the_old:33 the_owner:-25 the_total:-30 the_van:68 them:46 there:-31 they:26
+they__it:28 this:-88 this_number:-37 tiene:25 till:-33 time:-69 to__it:-45 to__the:-42 to_a:31 to_ask:-39 to_my:114
+to_the:70 today:-52 today_$:-50 took:156 took__of:-38 took_care:-38 took_it:96 took_the:101 total:-95 total_$:-51
+totaled:116 traded:134 traded__in:49 traded_it:66 traigo:47 tree:22 truck:26 truck_$:-54 twice:-43 twice_today:-47
+una:123 under:24 uno:33 up:53 up__a:22 use:-30 used:-37 used_cars:-41 ustedes:-25 van:85 van_$:59 vehiculo:23
+vender:-37 vendi:171 vendi_$:45 vendimos:67 vez:-24 vida:27 voy:-70 voy_a:-55 wagon:31 want:-29 was:43 we:87
+we__that:40 we_dont:22 we_have:-31 we_sold:45 went:56 went__the:30 went_to:50 what__the:-31 what_is:-33 when:-44
+wife__it:30 will:-50 will_it:-32 with:-40 with_tax:-34 work_on:28 would_i:-24 wrecked:29 wrecked_it:22 wrong:-29
+wrote:53 wrote_it:56 y:66 ya:76 ya__a:35 ya__cambie:-67 ya__es:78 ya__existe:51 ya__la:32 ya__lleve:-29 ya__lo:-67
+ya__me:-30 ya__mi:-25 ya__otro:54 ya__tengo:103 ya__tiene:28 ya__vendi:40 ya_lo:-83 ya_ni:24 ya_no:309 ya_paso:31
+ya_se:-69 yo:-108 yo__tengo:-34 yo_ni:-34 yo_no:-42 you:-158 you_$:-23 you__it:-26 you__me:-26 you__my:-23 you__on:26
+you__used:-42 you_can:26 you_sell:-45 you_work:28
 """

@@ -1,88 +1,96 @@
 """What speaks for and against `help`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "help"
-BIAS = -143
+BIAS = -169
 WEIGHTS = """\
-#aben:-32 #abla:-31 #acar:34 #achi:-18 #acio:35 #algo:23 #alki:35 #alle:40 #also:19 #anda:-22 #anoc:-20 #anto:-43
-#ants:36 #arag:62 #aron:22 #arte:-30 #aski:37 #ated:-30 #atio:-19 #auto:-39 #aved:36 #ayud:163 #blar:-35 #body:-23
-#caro:30 #cell:41 #celo:22 #cess:-24 #chin:-19 #cibi:42 #cion:29 #come:-21 #comi:34 #como:47 #comp:29 #cons:23
-#crib:59 #cuan:-58 #culp:45 #deje:-20 #dejo:18 #dent:73 #dijo:-20 #disc:35 #dond:47 #dont:-25 #eall:23 #ease:20
-#eces:-35 #ecib:42 #efon:35 #egoc:47 #elef:35 #empr:19 #engo:25 #enti:71 #eply:21 #eres:43 #erio:-23 #eron:39
-#escr:67 #essa:-19 #esta:-26 #este:68 #esto:152 #exti:21 #find:-33 #fono:35 #form:46 #gano:-19 #gara:62 #gave:22
-#goci:47 #guar:22 #guen:19 #guie:26 #gust:22 #guys:25 #habl:-20 #haga:-19 #hago:82 #help:166 #here:-49 #hese:105
-#hich:24 #hine:-19 #hing:-21 #hora:-28 #iben:58 #ibir:44 #idea:-45 #iden:60 #iero:54 #igui:34 #illa:-24 #info:259
-#ious:-26 #iscu:45 #isnt:-31 #just:26 #king:84 #know:45 #lace:31 #last:-20 #leas:31 #lefo:35 #legu:21 #lkin:35
-#ller:49 #loca:-19 #long:-30 #luga:36 #lvid:-20 #mach:-18 #maci:52 #make:39 #mate:-31 #mber:53 #ment:-21 #mero:40
-#ming:32 #mpan:37 #mpre:20 #much:-57 #name:25 #ndar:-21 #nden:20 #nece:-32 #nego:47 #nfor:50 #nsig:30 #ntif:79
-#nuev:-26 #numb:55 #nume:47 #ocio:47 #olvi:-22 #omat:-32 #omin:33 #ompa:35 #onde:46 #onsi:29 #orde:-21 #orma:47
-#orry:26 #ould:25 #ours:49 #pany:27 #para:26 #part:-40 #peak:-33 #plac:29 #plea:32 #pued:-36 #qued:-20 #ques:24
-#quie:103 #rage:62 #rata:-37 #rden:-20 #rdon:28 #read:-20 #reci:36 #resa:19 #ribe:65 #riou:-26 #rmac:52 #rong:-33
-#rsel:53 #sabe:-40 #saca:32 #salg:25 #sary:-24 #save:39 #scam:58 #scri:59 #scul:45 #self:61 #seri:-24 #shop:94
-#sigu:32 #skin:37 #sorr:26 #spea:-33 #ssar:-24 #stan:-29 #stop:-37 #stos:50 #take:-24 #tall:48 #tele:34 #tell:22
-#teng:18 #text:28 #that:-58 #ther:-31 #thes:105 #thin:-34 #this:102 #tien:-32 #tifi:24 #tify:54 #time:-29 #ting:46
-#toma:-34 #trat:-38 #turn:37 #tuvi:23 #uand:-22 #uant:-37 #uard:22 #uedo:-42 #ugar:36 #uien:92 #uier:37 #ulpe:45
-#umbe:55 #umer:47 #urse:53 #uste:18 #usto:22 #utom:-32 #uvie:23 #vier:19 #wait:33 #want:46 #when:-39 #whic:24
-#with:32 #woul:25 #wron:-31 #xtin:21 #your:23 #yuda:163 %again_later%how_long:24 %again_later%lift:31
-%again_later%who:60 %agree%question:37 %agree%refuse:21 %agree%start_again:26 %agree%who:83 %away%leave_me:37
-%bad%question:-35 %bring:-36 %bring%leave_me:-33 %bring%who:-83 %call_off:-37 %call_off%elsewhere:-18
-%call_off%family:-43 %call_off%gone_car:43 %call_off%leave_me:31 %call_off%message:69 %call_off%phone:-36
-%call_off%place:46 %call_off%question:67 %call_off%refuse:-52 %call_off%who:-62 %call_off%wrong_one:23 %car:-46
-%car%question:-28 %car_part:-81 %car_part%question:-61 %do_it%message:23 %do_it%place:42 %do_it%question:42
-%do_it%staff:-20 %do_it%who:-34 %do_it%wrong_one:25 %doubt:-29 %doubt%question:-20 %doubt%refuse:-19 %elsewhere:111
-%elsewhere%family:37 %elsewhere%place:-49 %elsewhere%question:53 %elsewhere%refuse:-46 %elsewhere%staff:24
-%elsewhere%who:-66 %elsewhere%wrong_one:-34 %fails:-31 %fails%leave_me:29 %fails%question:19 %family%odometer:-26
-%family%place:32 %family%question:44 %family%refuse:-54 %gone_car%question:23 %gone_car%refuse:40 %gone_car%who:31
-%gone_car%wrong_one:21 %how_long:-58 %how_long%lift:32 %how_long%question:-33 %how_long%who:46 %leave_me:-38
-%leave_me%message:-25 %leave_me%question:113 %leave_me%refuse:23 %leave_me%who:-90 %leave_me%wrong_one:-45
-%lift%question:19 %lift%who:29 %machine:-58 %meaning:-83 %meaning%question:-48 %message:31 %message%on_way:26
-%message%place:27 %message%question:192 %message%staff:20 %message%who:29 %money:-92 %money%question:-64
-%odometer%phone:30 %odometer%place:30 %odometer%question:36 %odometer%who:-24 %odometer%wrong_one:18 %on_way:-42
-%on_way%question:-43 %opening:-37 %opening%question:-26 %phone:-35 %phone%staff:-24 %phone%who:-40 %place:-57
-%place%question:-27 %place%who:-29 %place%wrong_one:59 %question:138 %question%shift_it:-26 %question%staff:24
-%question%who:211 %question%wrong_one:186 %refuse:-86 %refuse%staff:26 %refuse%who:-64 %season:-19 %shift_it:-25
-%staff%who:-37 %staff%wrong_one:-23 %thanks:-41 %who:319 %wrong_one:-35 @?:99 @after_visit:-48 @car:-36 @confirm:-89
-@nothing:24 @nothing_info:38 @odometer:39 @offers:-40 @reading:-75 @time:-36 @times:-115 @walk_in:-37 ^_and:64
-^_ayuda:169 ^_cancel:-18 ^_como:133 ^_de:150 ^_disculpe:40 ^_do:30 ^_donde:-85 ^_el:-18 ^_en:-29 ^_es:21 ^_help:163
-^_how:47 ^_i:-65 ^_im:-28 ^_info:196 ^_is:45 ^_me:-42 ^_no:-31 ^_para:-32 ^_please:-25 ^_por:-28 ^_quien:57
-^_quienes:37 ^_sorry:36 ^_this:-59 ^_unsubscribe:-21 ^_wait:29 ^_what:38 ^_why:-72 ^_y:29 ^_ya:-18 ^_you:-18 a:-74
-about_$:39 about_this:-38 also:19 am:40 am_$:-24 am__talking:41 am_i:69 and:63 and__are:72 and_you:68 anoche:-20
-anoche_$:-19 any:-26 are:69 are_$:40 are__guys:37 are_you:36 asking:37 asking_$:28 at:-37 ayuda:163 ayuda_$:159
-by:-21 can:-22 can__talk:-37 can__tell:18 can_i:-26 cancel:-19 cancelo:22 car:-24 cell:41 cell_$:42 coming:35 como:48
-como__de:24 como__hago:52 como__mi:55 como__que:-22 como_le:52 como_me:42 como_no:-34 company:27 con:-24
-con__hablo:18 cuando:-22 cuanto:-25 de:66 de__es:19 de__me:39 de__taller:52 de_donde:145 de_la:24 de_que:89
-de_una:-46 dejo:20 dejo_de:25 did__find:-33 did__get:68 did_you:36 dijo:-20 dis:21 dis_$:21 disculpe:45 do__get:-54
-do__know:67 do__turn:23 do_i:110 do_you:-53 donde:47 donde__el:-26 donde__escriben:41 donde_me:40 dont:-25
-dont__any:-29 dont__this:30 dont_have:29 dont_know:-61 el:-75 el__de:-24 el_gusto:23 en:-95 en__parte:-25 en_que:-29
-eres:39 es:105 es_$:68 es_el:-26 es_este:80 escriben:59 escriben_$:65 ese:-19 eso:-36 estan:-34 estan_$:-27 este:73
-este_$:60 esto:108 esto_$:98 estos:50 estos_mensajes:25 favor_$:22 find:-33 for:-78 for_$:-33 from_$:19 gano:-19
-garage:62 gave:22 gave_you:22 get:62 get__number:39 get__you:-43 get_my:86 get_off:28 get_there:-30 get_to:-43
-got:-20 guardado:22 gusto:23 gusto_$:23 guy:-19 guys:25 guys_$:35 habla_$:18 hablar:-35 hablo:18 hago:82 hago_para:67
-have_my:22 have_to:-19 hay:-18 help:166 help_$:169 how:20 how__are:-29 how__i:120 how__you:50 how_did:42 how_do:85
-how_long:-35 how_much:-53 i:66 i__know:-64 i__out:27 i__there:-30 i__these:92 i__to:-53 i__you:78 i_am:-28 i_dont:-38
-i_get:-62 i_know:91 i_make:24 i_speak:-45 i_stop:38 i_talk:-39 i_talking:41 i_turn:23 idea:-45 identify:54 if:19
-im:-38 in:-36 in_$:-19 info:208 info_$:175 info_please:38 informacion:52 informacion_$:54 is:72 is__a:30 is__about:36
-is__and:25 is__me:22 is__really:34 is_a:-28 is_asking:18 is_texting:28 is_that:-20 is_the:-31 is_this:205 is_your:-20
-isnt:-31 it:-77 it_is:-27 just:26 know:37 know_$:43 know_who:-35 know_you:79 la:-46 la_lista:20 las:-22 last:-20
-le:36 le__para:52 le_hago:52 lista_$:18 lleguen:24 lo:-90 long:-36 los:-20 lugar:36 machine:-18 make:39 manden:20
-manden_$:32 mas:-20 me:18 me__de:38 me_doy:18 me_escriben:59 me_lo:-26 me_manden:23 me_who:35 mensajes_$:21 mi:22
-mi_numero:24 mi_telefono:34 mil:-20 much:-54 much_$:-23 my:68 my_cell:43 my_info:32 my_number:37 name:33
-necessary:-24 necessary_$:-24 negocio:47 ni:-25 no:-36 no_$:-39 no__manden:30 no__quien:-26 no_idea:-27 no_me:34
-no_se:-66 no_tengo:23 not:-26 number:63 number_$:23 number__this:29 number_is:26 numero:53 numero_$:27 numero_es:35
-of_this:27 off:40 off_$:37 on:-29 opt:27 opt__of:29 opt_out:27 or:19 or_the:31 out:21 out_of:22 para:34 para__es:-26
-para__no:32 para_no:23 para_que:20 parte:-21 place:39 please:23 please_$:56 por:-24 por_favor:21 por_que:-20
-puedo:-36 puedo_hablar:-27 que:-96 que_$:-23 que__es:130 que__me:74 que__no:21 que__que:19 que__son:42 que_es:-63
-que_me:-48 que_no:21 que_numero:35 que_parte:-21 que_taller:65 que_ya:19 quien:93 quien_eres:21 quien_es:73
-quien_hablo:18 really:23 recibir:44 reply:21 saben:-31 salgo:26 salgo__la:26 salgo_de:26 saved:36 se:-82 se__es:-30
-serious:-26 serious_$:-24 shop:94 shop__this:28 shop_is:40 son:75 son_$:67 sorry:26 speak:-45 speak_to:-45 stop:-33
-stop_$:-65 stop_these:31 take:-18 talk:-40 talk_to:-40 talking:39 talking_to:41 taller:42 taller_$:-31 tanto:-18
-telefono:35 telefono_$:32 tell:22 tell_me:23 tengo:25 tengo__gusto:23 tengo__me:-19 tengo_el:23 tengo_guardado:20
-tengo_quien:-19 texting:21 texts_$:-22 that:-58 that_$:-18 the:-49 the__place:18 the_garage:22 the_shop:27 there:-28
-there_$:-28 these:105 these_$:21 this:102 this_$:134 this__the:32 this_a:20 this_about:36 this_is:-36 this_isnt:-28
-this_number:28 tiene:-19 time:-27 to__this:-33 to_about:-41 to_know:35 to_turn:19 to_you:-45 turn:40 una:-50 wait:23
-wants:36 wants_to:36 what__i:20 what__is:57 what__that:-19 what__this:57 what__you:-47 what_company:28 what_did:-40
-what_do:25 what_is:-19 when:-38 when_i:-18 where_did:34 where_is:-19 which:24 which_shop:53 who:79 who__are:-33
-who__i:-25 who__it:18 who__texting:22 who__the:-30 who__this:27 who__to:34 who__you:83 who_am:54 who_are:61
-who_can:-42 who_dis:21 who_is:90 who_you:-58 why:-71 why_$:-34 with:33 with_$:40 won:-20 would:26 wrong:-31
-wrong_number:-24 y__es:23 y_ustedes:19 ya:-28 ya_no:20 you:61 you_$:36 you__i:-19 you__me:22 you__my:114 you__this:18
-you_are:48 you_find:-33 you_get:107 you_guys:25 you_my:20 your:-28 yourself:53
+#aben:-44 #abla:-45 #acar:46 #achi:-29 #acio:52 #algo:33 #alki:52 #alle:51 #ally:28 #also:28 #anda:-36 #anoc:-24
+#anto:-55 #ants:52 #arag:78 #aron:31 #arte:-41 #aski:47 #ated:-44 #atio:-23 #auto:-55 #aved:49 #ayud:200 #blar:-48
+#body:-29 #caro:40 #cell:61 #celo:32 #cess:-35 #chin:-30 #cibi:59 #cion:44 #come:-30 #comi:44 #como:54 #comp:38
+#cons:35 #crib:66 #cuan:-69 #culp:62 #deje:-32 #dejo:26 #dent:100 #deso:-24 #dijo:-25 #disc:49 #dond:60 #dont:-38
+#eall:36 #eces:-49 #ecib:58 #edes:26 #efon:50 #egoc:62 #elef:50 #empr:28 #engo:35 #enti:97 #eply:26 #eres:52
+#erio:-34 #eron:57 #escr:84 #esor:-24 #essa:-30 #esta:-40 #este:86 #esto:209 #find:-48 #fono:50 #form:67 #gano:-24
+#gara:78 #gave:32 #goci:62 #guar:30 #guen:23 #guie:39 #gust:28 #guys:35 #habl:-28 #haga:-25 #hago:113 #help:215
+#here:-74 #hese:140 #hich:29 #hine:-30 #hing:-28 #hora:-34 #iben:77 #ibir:58 #idea:-61 #iden:80 #iero:77 #igui:48
+#illa:-35 #info:322 #ious:-38 #iscu:62 #isnt:-42 #just:33 #keep:-28 #king:114 #know:57 #lace:42 #last:-24 #leas:25
+#lefo:50 #lego:-24 #legu:26 #lkin:52 #llas:-23 #ller:61 #loca:-24 #long:-36 #luga:50 #lvid:-28 #mach:-29 #maci:74
+#make:55 #many:-24 #mate:-45 #mber:70 #ment:-28 #mero:45 #mill:-23 #ming:41 #mpan:47 #mpre:29 #much:-69 #name:31
+#ndar:-33 #nden:25 #nece:-46 #nego:62 #nfor:73 #nsig:43 #ntif:106 #nuev:-36 #numb:72 #nume:53 #ocio:62 #olvi:-30
+#omat:-46 #omin:42 #ompa:45 #onde:59 #onsi:42 #orde:-29 #orma:68 #orry:36 #ould:35 #ours:69 #pany:36 #para:37
+#part:-53 #peak:-49 #plac:39 #plea:26 #pres:24 #pued:-51 #qued:-26 #ques:30 #quie:116 #rage:78 #rata:-57 #rden:-28
+#rdon:34 #read:-24 #real:23 #reci:52 #resa:28 #ribe:77 #riou:-38 #rmac:75 #rong:-42 #rsel:74 #sabe:-54 #saca:42
+#salg:36 #sary:-35 #save:53 #scam:86 #scri:65 #scul:62 #self:84 #seri:-36 #shop:126 #sigu:46 #skin:47 #sorr:36
+#spea:-49 #ssar:-35 #stan:-38 #sted:22 #stop:-56 #stos:68 #take:-29 #tall:61 #tard:-22 #tede:26 #tele:48 #tell:30
+#teng:27 #text:23 #than:-22 #that:-68 #ther:-43 #thes:140 #thin:-45 #this:116 #tien:-39 #tifi:30 #tify:75 #time:-37
+#ting:53 #toma:-48 #town:-27 #trat:-57 #turn:50 #tuvi:32 #uand:-27 #uant:-43 #uard:30 #uedo:-58 #ugar:50 #uien:102
+#uier:53 #ulpe:62 #umbe:72 #umer:53 #unta:22 #urse:74 #uste:24 #usto:29 #utom:-46 #uvie:32 #vier:28 #wait:44 #want:64
+#when:-44 #wher:-24 #whic:30 #with:41 #woul:33 #wron:-40 #your:38 #yuda:200 %again_later%how_long:34
+%again_later%lift:42 %again_later%question:30 %again_later%who:84 %agree%leave_me:-26 %agree%question:52
+%agree%refuse:31 %agree%start_again:33 %agree%who:113 %away%leave_me:53 %away%question:22 %bad%question:-50
+%bring:-49 %bring%leave_me:-50 %bring%question:-22 %bring%who:-123 %call_off:-46 %call_off%family:-60
+%call_off%gone_car:61 %call_off%leave_me:46 %call_off%message:87 %call_off%odometer:-24 %call_off%phone:-48
+%call_off%place:63 %call_off%question:89 %call_off%refuse:-67 %call_off%who:-84 %call_off%wrong_one:36 %car:-52
+%car%question:-33 %car_part:-95 %car_part%question:-74 %do_it%family:-22 %do_it%leave_me:-23 %do_it%message:27
+%do_it%place:55 %do_it%question:53 %do_it%staff:-25 %do_it%who:-42 %do_it%wrong_one:28 %doubt:-35 %doubt%question:-25
+%doubt%refuse:-25 %elsewhere:143 %elsewhere%family:50 %elsewhere%place:-71 %elsewhere%question:60
+%elsewhere%refuse:-62 %elsewhere%staff:39 %elsewhere%who:-91 %elsewhere%wrong_one:-48 %fails:-40 %fails%leave_me:37
+%fails%question:23 %family:27 %family%odometer:-33 %family%place:45 %family%question:64 %family%refuse:-74
+%gone_car%question:36 %gone_car%refuse:58 %gone_car%who:46 %gone_car%wrong_one:33 %how_long:-66 %how_long%lift:43
+%how_long%question:-35 %how_long%who:63 %leave_me:-71 %leave_me%message:-42 %leave_me%question:145
+%leave_me%refuse:29 %leave_me%who:-131 %leave_me%wrong_one:-70 %lift%question:27 %lift%who:42 %machine:-80
+%meaning:-108 %meaning%question:-59 %message%on_way:33 %message%place:34 %message%question:242 %message%staff:26
+%message%who:36 %money:-104 %money%question:-72 %noise:-22 %odometer:-23 %odometer%phone:44 %odometer%place:40
+%odometer%question:50 %odometer%who:-30 %on_way:-57 %on_way%question:-63 %opening:-42 %opening%question:-30
+%phone:-34 %phone%staff:-28 %phone%who:-62 %place:-77 %place%question:-43 %place%who:-39 %place%wrong_one:77
+%question:148 %question%shift_it:-31 %question%staff:39 %question%start_again:23 %question%who:225
+%question%wrong_one:248 %refuse:-94 %refuse%staff:34 %refuse%who:-84 %shift_it:-27 %staff%who:-45
+%staff%wrong_one:-28 %thanks:-50 %who:365 %wrong_one:-51 @?:116 @after_visit:-58 @car:-41 @confirm:-107
+@nothing_info:41 @odometer:59 @offers:-42 @reading:-103 @time:-42 @times:-127 @walk_in:-43 ^_and:95 ^_ayuda:206
+^_cancel:-27 ^_como:171 ^_de:184 ^_disculpe:56 ^_do:35 ^_donde:-119 ^_en:-39 ^_es:35 ^_help:212 ^_how:57 ^_i:-85
+^_im:-37 ^_info:232 ^_is:66 ^_me:-54 ^_no:-41 ^_para:-47 ^_please:-40 ^_por:-37 ^_quien:63 ^_quienes:51 ^_remind:23
+^_sorry:49 ^_this:-80 ^_unsubscribe:-35 ^_wait:42 ^_what:53 ^_who:-45 ^_why:-97 ^_y:39 ^_ya:-23 ^_you:-22 a:-84
+about_$:57 about_this:-54 also:28 am:57 am_$:-32 am__talking:59 am_i:94 and:97 and__are:105 and_you:101 anoche:-24
+anoche_$:-24 any:-39 are:86 are_$:56 are__guys:53 are__in:-24 are_you:40 asking:47 asking_$:36 at:-44 ayuda:200
+ayuda_$:195 booking:22 by:-26 can:-29 can__talk:-53 can__tell:25 can_i:-36 cancel:-28 cancelo:32 car:-28 cell:61
+cell_$:61 come:-25 come_$:-25 coming:45 como:54 como__de:33 como__hago:73 como__mi:77 como__que:-32 como_le:72
+como_me:56 como_mil:-22 como_no:-50 company:36 con:-32 con__hablo:26 con__tengo:22 cuando:-27 cuanto:-28 de:56
+de__es:28 de__me:49 de__taller:70 de_donde:195 de_la:30 de_que:113 de_una:-68 dejo:27 dejo_de:34 did__find:-48
+did__get:86 did_you:39 dijo:-25 dis:24 dis_$:24 disculpe:62 do_$:-23 do__get:-81 do__keep:-26 do__know:92 do__turn:33
+do_i:142 do_you:-83 donde:60 donde__el:-36 donde__escriben:51 donde_es:-26 donde_me:50 dont:-38 dont__any:-43
+dont__this:43 dont_have:41 dont_know:-90 el:-92 el__de:-31 el_gusto:29 el_taller:-24 en:-119 en__parte:-35 en_que:-39
+eres:47 es:133 es_$:83 es_el:-35 es_este:103 es_usted:-26 escriben:77 escriben_$:87 ese:-22 eso:-46 estan:-44
+estan_$:-36 este:92 este_$:80 esto:151 esto_$:140 estos:68 estos_mensajes:34 favor_$:27 find:-48 for:-98 for_$:-44
+from_$:23 gano:-24 garage:78 gave:32 gave_you:32 get:71 get__number:49 get__you:-62 get_my:117 get_off:36
+get_there:-44 get_to:-62 got:-25 guardado:31 gusto:29 gusto_$:29 guy:-24 guys:36 guys_$:51 habla_$:22 hablar:-48
+hablo:25 hablo_$:24 hago:113 hago_para:95 have:22 have_my:31 have_to:-26 help:215 help_$:221 his:-24 how:29
+how__are:-41 how__i:163 how__you:63 how_come:-25 how_did:52 how_do:112 how_long:-43 how_many:-23 how_much:-64 i:89
+i__know:-93 i__out:39 i__there:-44 i__these:128 i__to:-81 i__you:108 i_am:-36 i_dont:-60 i_get:-93 i_know:124
+i_make:36 i_speak:-64 i_stop:52 i_talk:-56 i_talking:59 i_turn:32 idea:-61 identify:75 if:24 im:-49 im_not:-22 in:-44
+in_$:-27 info:249 info_$:206 info_please:50 informacion:75 informacion_$:77 is:91 is__a:44 is__about:53 is__and:31
+is__me:27 is__really:51 is_a:-36 is_asking:23 is_texting:35 is_that:-25 is_the:-40 is_this:249 is_your:-25 isnt:-42
+it:-86 it_is:-36 just:33 keep:-27 keep__me:-26 keep_texting:-26 know:47 know_$:60 know_who:-50 know_you:109 la:-55
+la_lista:25 las:-25 last:-24 le:53 le__para:71 le_hago:73 lista_$:22 llego:-24 lleguen:29 lo:-110 long:-44 los:-25
+lugar:51 machine:-29 make:55 mal:-26 mal_$:-22 manden:26 manden_$:43 many:-24 mas:-24 me:31 me__de:51 me__you:25
+me_escriben:78 me_lo:-33 me_manden:29 me_who:48 mensajes_$:25 mi:29 mi_numero:27 mi_telefono:48 mil:-28 millas:-22
+much:-65 much_$:-31 my:100 my_cell:62 my_info:42 my_number:50 name:41 necessary:-35 necessary_$:-35 negocio:62 ni:-31
+no:-43 no_$:-56 no__manden:38 no__quien:-37 no_idea:-39 no_me:44 no_se:-94 no_tengo:33 not:-28 number:83 number_$:32
+number__this:36 number_is:33 numero:60 numero_$:25 numero_de:-25 numero_es:48 of_this:41 off:50 off_$:49 on:-37
+opt:41 opt__of:43 opt_out:41 or:25 or_the:38 out:33 out_of:32 para:46 para__es:-36 para__no:43 para_no:34 para_que:26
+parte:-31 place:51 please_$:66 por:-30 por_favor:26 por_que:-28 puedo:-50 puedo_hablar:-39 que:-113 que_$:-27
+que__de:-23 que__es:174 que__estan:-24 que__me:101 que__no:27 que__que:24 que__son:57 que_es:-85 que_me:-61 que_no:30
+que_numero:48 que_parte:-30 que_taller:86 que_ya:23 quien:101 quien__usted:-25 quien_eres:25 quien_es:85
+quien_hablo:26 quien_tengo:22 really:36 recibir:61 reply:26 saben:-43 salgo:37 salgo__la:37 salgo_de:37 saved:49
+se:-115 se__es:-43 serious:-38 serious_$:-36 shop:126 shop__this:34 shop_is:48 son:104 son_$:94 sorry:36 speak:-65
+speak_to:-64 stop:-50 stop_$:-96 stop_these:42 take:-23 talk:-57 talk_to:-57 talking:56 talking_to:59 taller:53
+taller_$:-44 tanto:-26 telefono:50 telefono_$:46 tell:30 tell_me:30 tengo:35 tengo__este:23 tengo__gusto:29
+tengo__me:-26 tengo_el:29 tengo_guardado:29 tengo_quien:-26 texts_$:-30 that:-68 that_$:-23 the:-45 the__place:22
+the_garage:28 the_shop:41 there:-41 there_$:-42 these:140 these_$:28 this:116 this_$:164 this__his:-22 this__the:49
+this_a:30 this_about:53 this_is:-45 this_isnt:-38 this_number:38 tiene:-24 time:-33 to__this:-50 to_about:-58
+to_know:52 to_turn:24 to_you:-65 turn:54 una:-72 usted_$:-24 ustedes:26 wait:33 wants:52 wants_to:52 what__are:27
+what__i:27 what__is:70 what__that:-24 what__this:80 what__you:-69 what_company:37 what_did:-57 what_do:32 when:-43
+where:-22 where_did:45 where_is:-25 which:30 which_shop:65 who:73 who__are:-50 who__i:-38 who__it:27 who__texting:28
+who__the:-38 who__to:50 who__you:108 who_am:75 who_are:76 who_can:-59 who_dis:24 who_is:94 who_you:-84 why:-96
+why_$:-46 why__you:-23 why_do:-23 with:42 with_$:50 won:-25 would:34 wrong:-40 wrong_number:-31 y__es:28 y_eso:-23
+y_ustedes:28 ya:-40 ya_no:23 you:68 you_$:38 you__i:-25 you__me:30 you__my:155 you__texting:-26 you__this:22
+you_are:66 you_find:-48 you_from:-22 you_get:144 you_guys:36 you_in:-24 you_keep:-26 you_know:-26 you_my:29
+you_tell:24 your:-34 yourself:74
 """

@@ -1,139 +1,148 @@
 """What speaks for and against `move`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "move"
-BIAS = -302
+BIAS = -349
 WEIGHTS = """\
-#abad:36 #able:-18 #abor:-20 #abou:55 #abra:20 #acei:-21 #acia:-22 #adel:63 #adua:19 #afte:46 #agen:35 #alen:18
-#alir:18 #alta:-18 #amar:29 #ambi:147 #amel:76 #amos:61 #anan:20 #ance:-76 #ando:18 #anks:-22 #anot:23 #anta:29
-#anti:20 #anul:-18 #anym:18 #apar:18 #appo:33 #arde:60 #arla:23 #arli:56 #arte:21 #asad:23 #asel:72 #asem:65
-#asis:-28 #ater:19 #athe:53 #atra:43 #atur:45 #avor:68 #away:-20 #bado:36 #befo:-23 #biam:25 #biar:52 #biem:64
-#bien:28 #bios:-28 #book:40 #borr:-28 #boss:18 #bout:58 #brin:-110 #bsup:-27 #cale:19 #camb:157 #came:63 #canc:-131
-#ceit:-21 #cela:-22 #cele:-37 #cesi:40 #chan:48 #ched:40 #cias:-19 #cita:57 #cole:29 #come:35 #como:-21 #comp:33
-#corr:108 #cort:24 #coul:71 #date:23 #days:28 #deja:56 #dela:64 #demo:34 #desp:-52 #dias:60 #diff:30 #diga:25
-#dnes:28 #does:52 #domi:25 #dont:-35 #doub:23 #down:26 #dria:47 #dule:41 #eady:-22 #eage:45 #earl:71 #ease:66
-#ebod:18 #eces:33 #echa:43 #ecio:27 #ecit:27 #ecor:76 #edne:28 #edul:41 #efor:-23 #eite:-21 #ejar:38 #ejor:30
-#elan:63 #else:28 #eman:35 #emel:66 #emor:-25 #emos:57 #enda:40 #engo:46 #enla:30 #erco:29 #erla:68 #erne:34 #esch:62
-#esda:66 #esit:40 #esnt:41 #espe:-35 #espu:-51 #esta:35 #esto:-32 #ethi:56 #evam:35 #eves:59 #falt:-27 #favo:68
-#fech:48 #fere:30 #ffer:30 #fine:-22 #firm:-39 #floo:18 #fore:-25 #forg:42 #forw:20 #free:-21 #frid:48 #from:-19
-#fter:48 #game:35 #gamo:44 #gare:-28 #gend:36 #goin:-55 #good:-24 #grac:-21 #habr:26 #hanc:52 #hank:-31 #have:40
-#hedu:41 #here:-33 #hing:50 #hizo:-26 #hora:38 #hour:27 #humb:-28 #hurs:67 #iame:19 #ible:26 #ibre:20 #iday:52
-#ieme:64 #iera:23 #ierc:29 #iern:32 #iero:34 #iffe:30 #igam:18 #info:-19 #ingo:27 #inst:63 #intm:33 #into:28
-#inut:-35 #irme:-23 #ismo:53 #ital:20 #itch:46 #juev:41 #junt:18 #king:19 #labo:-20 #lado:-21 #lame:-26 #land:25
-#lant:71 #ldnt:-22 #leas:67 #lets:63 #libr:20 #lide:48 #lier:49 #ligh:24 #like:32 #llam:-34 #lled:21 #lleg:-20
-#llev:-21 #lock:19 #long:-19 #luga:60 #lune:61 #lvid:-21 #make:72 #malo:19 #mana:52 #mand:-21 #mbia:111 #mbie:65
-#mbio:-29 #mbsu:-27 #mebo:18 #mejo:30 #mela:140 #melo:25 #ment:33 #meth:56 #mier:29 #mind:-19 #mine:38 #ming:44
-#mins:-42 #minu:-35 #mism:60 #miss:-30 #mond:55 #more:26 #morn:25 #moro:-18 #morr:34 #mosl:35 #move:134 #mple:20
-#muev:99 #myse:19 #nana:30 #ncel:-131 #ndar:41 #nday:43 #nece:34 #need:23 #nesd:28 #next:33 #ngam:52 #nges:-18
-#nnin:-21 #noon:44 #nste:63 #ntar:35 #nten:21 #ntes:-36 #ntit:18 #ntme:33 #nuto:-25 #nymo:18 #odem:55 #odri:49
-#oesn:41 #oger:-21 #oing:-58 #oint:32 #oles:34 #olvi:-23 #omeb:18 #omet:48 #omin:34 #omor:34 #ompl:30 #onda:52
-#oner:63 #onga:63 #oone:40 #oras:-18 #orge:-25 #orgo:69 #orni:25 #orra:83 #orri:-19 #orro:34 #orry:-30 #orte:23
-#orwa:20 #ospo:90 #ossi:21 #othe:86 #otra:-43 #oubl:23 #ould:130 #ound:-20 #ours:-40 #over:91 #para:91 #pasa:47
-#pase:116 #pere:-38 #pero:41 #plea:64 #plet:21 #pode:53 #podr:58 #poin:32 #pone:38 #pong:62 #posp:90 #poss:21
-#ppoi:33 #pued:118 #pues:-50 #push:72 #quem:18 #quit:-25 #rade:40 #radu:19 #rama:45 #rame:22 #rani:20 #rano:-33
-#rath:53 #rcol:29 #rday:45 #reco:68 #rect:-21 #rent:27 #repr:45 #resc:62 #rget:-25 #rgot:69 #rida:52 #ring:-97
-#rlie:56 #rnes:34 #rnin:24 #rnoo:19 #road:25 #roge:-18 #rral:25 #rram:35 #rrec:-21 #rrer:43 #rrie:-19 #rrow:34
-#rsda:22 #rwar:20 #saba:35 #sado:27 #same:78 #satu:46 #sche:41 #sday:88 #sela:52 #self:18 #selo:19 #sema:32 #seme:44
-#sibl:27 #sier:35 #sist:-23 #sito:40 #slid:48 #slot:36 #some:52 #soon:38 #sorr:-30 #sper:-34 #spon:96 #spue:-51
-#ssib:21 #stea:63 #stil:-28 #stir:-28 #stop:-49 #stoy:-25 #swap:43 #swit:48 #tant:29 #tard:37 #taro:24 #tead:63
-#teng:46 #tern:18 #text:-18 #than:19 #that:76 #ther:123 #thin:49 #this:-28 #thum:-28 #thur:66 #time:83 #tito:20
-#tmen:33 #tmrw:-18 #toca:31 #todo:-20 #tomo:34 #trab:18 #trad:43 #tras:33 #tter:32 #tues:42 #turd:46 #turn:37
-#uble:23 #uede:77 #uedo:43 #uesd:38 #ueva:55 #ueve:78 #ugar:60 #uier:20 #uldn:-22 #umbs:-28 #unes:61 #urda:46
-#urge:31 #urns:20 #ursd:22 #urse:-26 #utos:-25 #vame:35 #verl:40 #vide:-27 #vier:28 #visi:26 #wait:-22 #ward:20
-#wedn:28 #week:66 #were:-33 #will:-19 #witc:48 #work:74 #woul:62 #ymor:18 #ysel:19 %again_later:98
-%again_later%bring:18 %again_later%call_off:24 %again_later%doubt:-29 %again_later%fails:26 %again_later%family:39
-%again_later%how_long:77 %again_later%message:-33 %again_later%on_way:76 %again_later%phone:42 %again_later%refuse:52
-%again_later%shift_it:92 %agree:-74 %agree%away:18 %agree%busy:30 %agree%call_off:73 %agree%do_it:24
-%agree%question:37 %agree%refuse:72 %agree%shift_it:65 %agree%wrong_one:38 %away:39 %away%busy:25 %away%elsewhere:24
-%away%on_way:21 %away%place:30 %away%shift_it:87 %bad:24 %bad%elsewhere:23 %bad%how_long:21 %bring:-27
-%bring%busy:-28 %bring%call_off:-79 %bring%car_part:-23 %bring%do_it:64 %bring%elsewhere:29 %bring%how_long:39
-%bring%leave_me:-46 %bring%refuse:-49 %bring%shift_it:80 %busy:103 %busy%do_it:36 %busy%fails:41 %busy%refuse:27
-%busy%wrong_one:18 %call_off:-39 %call_off%car_part:31 %call_off%do_it:-37 %call_off%elsewhere:-23 %call_off%fails:19
-%call_off%gone_car:-18 %call_off%how_long:35 %call_off%phone:-26 %call_off%place:51 %call_off%question:60
-%call_off%wrong_one:-23 %car:-36 %car%odometer:24 %car%question:-25 %car%shift_it:-30 %car_part:-64
-%car_part%do_it:-71 %car_part%money:-34 %car_part%shift_it:-41 %do_it:25 %do_it%elsewhere:-36 %do_it%gone_car:-37
-%do_it%wrong_one:20 %doubt:-48 %doubt%elsewhere:-67 %doubt%message:-24 %doubt%shift_it:-29 %doubt%wrong_one:-65
-%elsewhere:28 %elsewhere%how_long:56 %elsewhere%meaning:18 %elsewhere%message:-26 %elsewhere%odometer:-19
-%elsewhere%phone:43 %elsewhere%place:-20 %elsewhere%wrong_one:-39 %fails%refuse:18 %fails%shift_it:18 %family:34
-%family%how_long:30 %family%odometer:23 %gone_car:36 %gone_car%how_long:30 %gone_car%question:41 %how_long:99
-%how_long%lift:-20 %how_long%meaning:20 %how_long%opening:-31 %how_long%phone:31 %how_long%question:-49
-%how_long%refuse:44 %how_long%shift_it:137 %how_long%start_again:27 %how_long%wrong_one:83 %leave_me:-52
-%leave_me%money:18 %lift:-19 %meaning:25 %message:-65 %message%shift_it:-34 %message%start_again:-19
-%message%wrong_one:-19 %odometer:75 %odometer%on_way:24 %odometer%refuse:30 %odometer%shift_it:30 %on_way:-147
-%on_way%place:-22 %on_way%shift_it:82 %opening:-19 %opening%shift_it:21 %phone:-25 %phone%refuse:22 %phone%who:23
-%place%refuse:20 %question:41 %question%season:26 %question%shift_it:58 %question%start_again:-25 %question%who:-18
-%refuse:110 %refuse%shift_it:48 %refuse%thanks:-46 %season:42 %season%shift_it:19 %shift_it:448
-%shift_it%smoke_smell:22 %shift_it%start_again:82 %shift_it%wrong_one:70 %smoke_smell:21 %thanks:-57
-%who%wrong_one:18 %wrong_one:65 @?:186 @after_visit:-33 @car:-22 @confirm:434 @confirm_stop:-23 @confirm_thumbsup:-24
-@day:-91 @later:81 @nothing:345 @nothing_info:-18 @odometer:-23 @offers:-271 @reading:-37 @time:-154 @times:170
-@walk_in:-39 ^_$:-124 ^_a:-34 ^_all:-20 ^_antes:-20 ^_any:41 ^_be:-43 ^_borre:-19 ^_can:73 ^_cancel:-21 ^_cancele:-18
-^_change:19 ^_could:58 ^_cuanto:-26 ^_despues:-25 ^_did:-19 ^_do:-42 ^_dont:-19 ^_el:-108 ^_en:33 ^_ese:22 ^_eta:-42
-^_forget:-19 ^_forgot:19 ^_friday:-30 ^_got:-20 ^_have:19 ^_how:-36 ^_i:39 ^_id:25 ^_im:-24 ^_info:-19 ^_it:-26
-^_lets:44 ^_llego:-20 ^_make:41 ^_mi:18 ^_move:31 ^_my:46 ^_necesito:46 ^_need:82 ^_no:49 ^_nop:32 ^_ok:-38
-^_olvide:-26 ^_para:-65 ^_podemos:28 ^_podria:37 ^_por:-19 ^_puede:22 ^_puedo:36 ^_que:24 ^_quiero:28 ^_reschedule:39
-^_roger:-18 ^_se:38 ^_see:-47 ^_si:-54 ^_something:49 ^_still:-29 ^_stop:-19 ^_tengo:36 ^_thanks:-22 ^_thumbsup:-27
-^_tienen:-23 ^_turns:21 ^_voy:-26 ^_we:-20 ^_were:-28 ^_what:-38 ^_who:-19 ^_wouldnt:-19 ^_y:-88 ^_ya:-49 ^_yep:-36
-^_yes:-77 ^_you:-41 a:140 a__hora:-27 a__no:22 a__si:27 a__tarde:25 a__time:26 a__to:-18 a__y:20 a_different:23
-a_esa:19 a_ir:-18 a_la:33 a_las:67 a_later:24 a_new:35 a_que:-33 a_week:22 able:-24 able_to:-24 about:55 about_it:22
-aceite:-21 after:27 after_$:24 afternoon:23 ahi:-32 al:193 al__y:49 al_jueves:24 al_lunes:39 al_sabado:40
-al_viernes:34 alcanzo_a:-18 all:-32 all__for:-19 an:35 an__change:-28 an_hour:49 an_oil:-28 and:74 and__me:18
-another:23 another_day:29 antes:-42 antes_de:-29 antes_del:-29 any:97 any__but:18 any__of:20 any__to:40 any_chance:29
-anymore:18 anything_$:-31 anything__that:21 appointment:34 appointment_$:-19 at:18 at_$:-40 at_work:22 away:-20
-away_$:-20 back__hour:23 back_an:39 bail:-19 be__at:-21 be_better:21 be_there:-57 before:-23 borre:-20 borre_mi:-20
-boss:18 bring:-108 bring_it:-31 but:28 but__one:20 but_the:21 by:-42 call:-27 called:22 cambia:24 cambiar:56
-cambiar__cita:20 cambiar_la:50 cambiar_mi:18 cambie:-38 cambie_por:-26 cambieme:36 cambieme_la:26 cambios:-28 came:63
-came_up:42 can:214 can__be:33 can__bring:-22 can__do:55 can__have:24 can__make:19 can_i:51 can_it:36 can_we:116
-can_you:30 cancel:-78 cancel_$:-25 cancel_thursday:-18 cancele:-22 cant__it:-23 cant_make:22 car:-18 chance:52
-change:20 change_$:-22 change__to:21 change_it:44 change_my:19 changes:-18 cita__el:-26 cita__jueves:-25 cita_del:-19
-cita_para:-23 come:37 come__friday:-38 come_at:40 como:-27 con:23 con_la:20 corte:24 could:74 could_i:35 could_we:37
-date:26 day:132 day_$:39 day_please:24 days:26 de:34 de__a:19 de__cita:-18 de__en:23 de__que:18 de_dia:38 de_la:-33
-de_las:-27 de_mi:20 dejar:23 del__el:30 despues:-51 despues__las:-29 despues_de:-28 dia:188 dia_$:39 dia_no:18
-dia_por:26 dias:60 dias_$:54 did:-23 did_you:-21 different:30 different_day:24 digame:18 do:61 do__do:21 do__need:-46
-do_i:-61 do_instead:-27 do_the:18 do_you:24 doesnt:41 doesnt__anymore:35 doesnt_work:34 domingo:21 dont:-35
-dont_need:-24 dos:18 dos_dias:26 double:23 down:27 down_the:23 earlier:50 early_for:19 el:95 el__a:-53
-el__despues:-19 el__dia:23 el__el:22 el__jueves:18 el__que:32 el__se:-20 el__temprano:-28 el_domingo:21 el_lunes:27
-el_miercoles:30 el_mismo:27 else:29 en:23 en__de:44 en__del:71 en_lugar:70 en_pie:-19 en_vez:41 end:-20 es_que:28
-ese:63 ese_dia:54 esperen:-27 esperen_$:-27 esta:44 estoy:-25 eta:-42 falta:-18 favor:68 favor_$:51 fecha:48
-fecha_$:25 fine:-22 fine_$:-20 for:-30 for_an:-19 for_thursday:-30 forget:-25 forgot:69 forward:20 free:-19 friday:45
-from:-19 going:-55 going__have:-18 going_to:-53 good:-24 good_$:-20 good_for:-28 got:60 got_$:36 got_anything:21
-got_it:-22 gracias:-19 habra:26 have:40 have_a:30 have_got:18 hay:22 hizo:-26 hizo_tarde:-25 hora:47 hora_$:21
-hour:41 hour_$:27 how:44 how_about:67 hoy:49 huh:-19 i:53 i__a:48 i__at:39 i__for:19 i__friday:22 i__got:18 i__in:-44
-i__to:-42 i_bring:-30 i_forgot:40 i_have:62 i_need:-62 i_wont:-23 id:32 if:60 if__can:19 im:-26 in:-50 in_$:-27
-in_friday:-50 in_the:23 info:-19 info_$:-19 instead:63 instead_of:22 ir:-39 ir_$:-55 is:81 is__now:20 is__the:22
-is_a:-20 is_out:29 is_this:-18 is_too:19 it:103 it_$:-106 it__an:41 it__how:32 it__the:23 it_a:19 it_anymore:-24
-it_be:63 it_can:22 it_in:-25 it_to:58 it_up:22 jueves:41 jueves_$:-25 jueves__las:-23 jueves__viernes:23 jueves_a:-21
-la:186 la__para:25 la__pasar:20 la__y:18 la_cambia:19 la_cita:37 la_hora:30 la_otra:-24 la_tarde:18 labor:-20 las:45
-las__las:24 las_a:26 las_no:22 las_se:-23 las_y:20 late:-24 later:22 le:-43 lets:64 lets__it:42 lets_do:24 libre:20
-libre_$:21 like:34 like_to:18 llegar:25 llegar_a:26 lo:-81 lo__por:-19 lo_cambie:-20 lo_de:-20 long:-21 los:-18
-lugar:60 lugar_de:35 lunes:61 lunes_$:56 make:74 make__the:27 make_it:18 malo:20 manana:30 manana_$:-19 martes__el:19
-mas:169 mas_tarde:137 mas_temprano:19 me:125 me_$:-31 me__cambia:19 me__cambiar:20 me__el:-21 me__tarde:-26
-me_down:18 me_esperen:-27 me_hizo:-25 me_la:53 me_now:19 me_on:18 me_to:61 mejor:30 mejor_no:-24 mi:73 mi__del:-20
-mi__para:18 mia:18 miercoles:29 min:-90 min_$:-31 min_tarde:-25 mine:45 mins:-42 minutos:-25 mismo:54 mismo_dia:39
-miss:-36 miss_it:-31 mon:21 monday:61 morning:27 morning_$:19 move:64 move__to:32 move_it:28 move_me:28 mover:27
-moverla:41 my:48 my__and:18 my_appointment:27 myself:19 necesito:40 need:18 need__appointment:-19 need__bring:-40
-need__cancel:-23 new:48 next:33 no:86 no_$:110 no__el:60 no__esperen:-27 no__ir:-48 no__manana:20 no_good:20 noon:26
-nop:32 nop_$:32 not_$:19 not__to:-24 not_tomorrow:21 now:58 of:55 of_my:21 off:-28 oil:-34 oil_change:-35 ok:-29
-olvide:-26 on:-61 on_$:-39 on__th:24 one_i:20 other:59 other_day:32 otra:-42 otra_fecha:26 otra_vez:-69 otro_$:-26
-otro_dia:53 out_$:-27 para:106 para__lunes:23 para__sabado:25 para_despues:23 para_el:84 pasado:31 pasar_al:18
-pasela:53 pero:36 pie:-21 pie_$:-18 please:65 please_$:71 pm:28 podemos:55 podria:44 podria_ser:38 por_favor:61
-por_la:-18 possible:21 puede:69 puede_$:-40 puede_ser:30 puedo:49 puedo__a:20 puedo__el:24 puedo_llegar:29 push:69
-push__back:31 push_it:52 put:42 put__on:19 put_me:37 que:68 que__el:19 que__la:38 que__lo:-19 que_cambiar:23
-que_es:-24 que_hora:-34 que_le:-19 que_sea:42 que_ya:18 quiero__la:19 rather:53 rather_than:36 ready:-20
-reschedule:70 reschedule_$:23 reschedule_please:28 roger:-18 sabado:37 sabado_$:21 salgo_de:20 salir:18 same:70
-same_time:59 saturday:45 saturday_$:22 schedule:-19 se:39 se__hizo:-25 se__mas:24 se_puede:28 sea:41 see:-96
-see__then:-21 see__tomorrow:-21 see_you:-87 semana:36 semana_$:27 semana_que:22 ser:66 ser_mas:54 set:-18 si:61
-si_$:21 slide:48 slot:36 slot_$:20 so:29 something:56 something__up:43 something_came:43 sooner:40 sorry:-30
-sorry_$:-21 still:-28 still_on:-21 stop:-36 su:-20 swap:44 switch:49 switch_me:19 tan:21 tantito:20 tarde:62
-tarde_y:20 tempranito:21 temprano:-26 temprano_$:-42 tengo:48 tengo_que:26 th:36 than:50 thanks:-26 that:76
-that_day:30 the:129 the__after:53 the__is:20 the__of:29 the_appointment:-34 the_better:-19 the_day:31 the_same:24
-the_th:38 the_week:25 there:-22 there_at:-21 there_by:-22 this:-28 thumbsup:-27 thumbsup_$:-27 thurs:45
-thursday_$:-63 thursday__work:37 thursday_after:-20 thursday_at:-26 tienen_$:24 til:26 time:98 time_$:95 tmrw:-18
-to:206 to__in:25 to__please:30 to__th:20 to_bail:-19 to_bring:-44 to_cancel:-48 to_change:45 to_come:27 to_friday:31
-to_have:-19 to_make:-35 to_monday:31 to_move:22 to_next:26 to_push:22 to_the:51 to_work:-18 toca:31 today_$:-18
-tomorrow:21 tomorrow_$:-45 tomorrow_is:19 too:24 too__for:25 too_early:19 trade:44 tuesday:38 tuesday_$:31
-tuesday_and:19 turns:20 turns_out:20 un_dia:29 up:35 up_$:-18 up_at:23 van_a:-25 vez:-32 vez_$:-20 viernes:34
-viernes_$:39 viernes__las:-31 viernes_a:-29 voy:-40 wait_$:-20 way:28 way_to:40 we:141 we__instead:-23 we__it:69
-we_do:52 we_make:26 wednesday:31 wednesday_$:30 week:67 week_$:31 week_after:25 were:-33 what_else:20 wont__it:-29
-wont_be:-20 wont_work:41 work:76 work_$:-35 would:81 would__better:21 would_be:32 wouldnt:-19 wouldnt__it:-18
-wouldnt_miss:-18 y:22 y_$:-69 y__cuanto:23 y_digame:19 ya:-29 ya_no:-22 yep:-36 yes:-80 yes_$:-21 yo:18 yo__el:19
-you:-87 you_$:-20 you_then:-23 you_tomorrow:-21
+#abad:48 #able:-23 #abor:-25 #abou:79 #abra:25 #acei:-27 #acia:-26 #adel:79 #adua:24 #afte:55 #agen:47 #alen:23
+#alir:22 #alta:-23 #amar:41 #ambi:177 #amel:102 #amos:84 #anan:26 #ance:-98 #ando:26 #anks:-25 #anot:28 #anta:36
+#anti:25 #anul:-23 #anym:24 #apar:22 #appo:43 #arde:77 #arla:29 #arli:76 #arte:28 #asad:30 #asel:95 #asem:82
+#asis:-43 #athe:68 #atra:55 #atur:58 #avor:94 #away:-30 #bado:48 #befo:-29 #biam:30 #biar:59 #biem:83 #bien:37
+#bios:-36 #book:61 #borr:-39 #boss:24 #bout:83 #brin:-152 #bsup:-37 #cale:23 #camb:189 #came:84 #canc:-168 #ceit:-27
+#cela:-28 #cele:-48 #cesi:50 #chan:54 #ched:44 #cias:-22 #cita:71 #cole:37 #come:44 #como:-32 #comp:43 #corr:136
+#cort:30 #coul:92 #date:29 #days:36 #deja:74 #dejo:-22 #dela:80 #demo:44 #desp:-66 #dias:75 #diff:35 #diga:32
+#dnes:37 #does:72 #domi:33 #dont:-46 #doub:29 #down:34 #dria:66 #dule:45 #eady:-27 #eage:60 #earl:95 #ease:88
+#ebod:23 #eces:42 #echa:54 #ecio:34 #ecit:33 #ecor:96 #edne:37 #edul:45 #efor:-29 #eite:-27 #ejar:52 #ejor:31
+#elan:78 #else:36 #eman:44 #emel:83 #emor:-36 #emos:77 #enda:54 #engo:58 #enla:38 #erco:37 #erla:87 #erne:39 #esch:73
+#esda:90 #esit:50 #esnt:59 #espe:-48 #espu:-65 #esta:47 #esto:-40 #ethi:76 #evam:51 #eves:77 #falt:-34 #favo:94
+#fech:59 #fere:35 #ffer:35 #fine:-27 #firm:-49 #flig:22 #floo:23 #fore:-31 #forg:55 #forw:25 #free:-26 #frid:57
+#from:-22 #fter:58 #game:44 #gamo:64 #gare:-41 #gend:48 #goin:-73 #good:-34 #grac:-25 #habr:31 #hanc:65 #hank:-35
+#have:56 #hedu:45 #here:-39 #hing:63 #hizo:-36 #hora:44 #hour:29 #humb:-37 #hurs:90 #iame:24 #ible:30 #ibre:25
+#iday:62 #ieme:83 #iera:29 #ierc:37 #iern:37 #iero:46 #iffe:35 #igam:23 #info:-27 #ingo:35 #inst:73 #intm:43 #into:35
+#inut:-47 #irme:-29 #ismo:69 #isti:-27 #ital:25 #itch:56 #juev:55 #junt:23 #king:24 #labo:-25 #lado:-25 #lame:-33
+#land:31 #lant:89 #ldnt:-30 #leas:89 #lets:88 #libr:25 #lide:60 #lier:67 #ligh:31 #like:40 #llam:-41 #lled:27
+#lleg:-26 #llev:-24 #lock:25 #long:-25 #luga:80 #lune:80 #lvid:-31 #make:97 #malo:24 #mana:67 #mand:-25 #mbia:131
+#mbie:81 #mbio:-36 #mbsu:-37 #mebo:23 #mejo:31 #mela:182 #melo:31 #ment:43 #meth:76 #mier:37 #mind:-24 #mine:47
+#ming:56 #mins:-63 #minu:-47 #mism:76 #miss:-45 #mond:67 #more:35 #morn:33 #moro:-27 #morr:44 #mosl:44 #move:172
+#mple:25 #muev:131 #myse:24 #nana:41 #ncel:-168 #ndar:54 #nday:52 #nece:43 #nesd:37 #next:44 #ngam:75 #nges:-22
+#nito:23 #nnin:-26 #noon:56 #nste:73 #ntar:43 #nten:27 #ntes:-47 #ntit:23 #ntme:43 #nuto:-34 #nymo:24 #odem:74
+#odri:68 #oesn:59 #oger:-32 #oing:-75 #oint:42 #oles:43 #olvi:-34 #omeb:23 #omet:66 #omin:44 #omor:44 #ompl:38
+#onda:63 #oner:80 #onga:87 #oone:51 #oras:-25 #orge:-35 #orgo:93 #orni:33 #orra:103 #orri:-27 #orro:44 #orry:-36
+#orte:29 #orwa:25 #ospo:121 #ossi:25 #othe:117 #otra:-57 #oubl:29 #ould:166 #ound:-23 #ours:-56 #over:117 #para:116
+#pasa:59 #pase:151 #pere:-53 #pero:53 #plea:86 #plet:26 #pode:72 #podr:79 #poin:42 #pone:48 #pong:87 #posp:121
+#poss:25 #ppoi:43 #pued:136 #pues:-63 #push:95 #quem:22 #quit:-31 #rade:50 #radu:24 #rama:60 #rame:27 #rani:28
+#rano:-42 #rath:68 #rcol:37 #rday:58 #reco:87 #rect:-26 #rent:31 #repr:60 #resc:73 #rget:-35 #rgot:93 #rida:62
+#ries:-25 #ring:-135 #rlie:76 #rnes:39 #rnin:32 #rnoo:23 #road:31 #roge:-27 #rral:31 #rram:43 #rrec:-25 #rrer:55
+#rrie:-27 #rrow:44 #rsda:27 #rwar:25 #saba:46 #sado:35 #same:100 #satu:59 #sche:45 #sday:117 #sela:70 #self:23
+#selo:24 #sema:40 #seme:56 #sibl:30 #sier:43 #sist:-36 #sito:50 #slid:60 #slot:47 #some:72 #soon:50 #sorr:-35
+#sper:-47 #spon:129 #spue:-65 #ssib:26 #stea:73 #stil:-35 #stir:-43 #stop:-63 #stoy:-32 #swap:55 #swit:59 #take:-23
+#tant:36 #tard:47 #taro:31 #tead:73 #teng:58 #tern:23 #than:28 #that:97 #ther:167 #thin:61 #this:-36 #thum:-37
+#thur:89 #time:110 #tito:25 #tmen:43 #tmrw:-24 #toca:39 #todo:-23 #tomo:43 #trab:24 #trad:53 #tras:41 #tter:40
+#tues:59 #turd:59 #turn:49 #uble:29 #uede:87 #uedo:54 #uesd:52 #ueva:75 #ueve:102 #ugar:80 #uier:28 #uldn:-30
+#umbs:-37 #unes:80 #urda:59 #urge:38 #urns:26 #ursd:27 #urse:-38 #utos:-34 #vame:51 #verl:51 #vers:22 #vide:-40
+#vier:33 #visi:33 #wait:-31 #ward:25 #wedn:37 #week:86 #were:-46 #will:-23 #witc:59 #work:103 #worr:-25 #woul:77
+#ymor:24 #ysel:24 %again_later:106 %again_later%bring:24 %again_later%busy:-25 %again_later%call_off:31
+%again_later%doubt:-38 %again_later%fails:34 %again_later%family:50 %again_later%gone_car:-24
+%again_later%how_long:87 %again_later%message:-41 %again_later%on_way:100 %again_later%phone:53
+%again_later%refuse:67 %again_later%shift_it:106 %again_later%wrong_one:-22 %agree:-72 %agree%away:23 %agree%busy:41
+%agree%call_off:103 %agree%do_it:35 %agree%question:52 %agree%refuse:96 %agree%shift_it:89 %agree%wrong_one:50
+%away:52 %away%busy:38 %away%elsewhere:31 %away%on_way:29 %away%place:39 %away%shift_it:112 %bad:35 %bad%elsewhere:32
+%bad%how_long:30 %bad%meaning:24 %bring:-35 %bring%busy:-38 %bring%call_off:-100 %bring%car_part:-28 %bring%do_it:82
+%bring%elsewhere:43 %bring%how_long:49 %bring%leave_me:-60 %bring%on_way:25 %bring%refuse:-72 %bring%shift_it:95
+%busy:139 %busy%do_it:46 %busy%fails:57 %busy%refuse:36 %busy%wrong_one:22 %call_off:-36 %call_off%car_part:40
+%call_off%do_it:-44 %call_off%doubt:23 %call_off%elsewhere:-28 %call_off%fails:24 %call_off%how_long:34
+%call_off%phone:-32 %call_off%place:65 %call_off%question:85 %call_off%wrong_one:-28 %car:-42 %car%odometer:31
+%car%question:-31 %car%shift_it:-39 %car_part:-76 %car_part%do_it:-89 %car_part%fails:24 %car_part%money:-43
+%car_part%shift_it:-52 %do_it:28 %do_it%elsewhere:-49 %do_it%gone_car:-47 %do_it%wrong_one:31 %doubt:-59
+%doubt%elsewhere:-86 %doubt%message:-30 %doubt%shift_it:-38 %doubt%wrong_one:-84 %elsewhere:40
+%elsewhere%gone_car:-22 %elsewhere%how_long:74 %elsewhere%meaning:26 %elsewhere%message:-33 %elsewhere%odometer:-23
+%elsewhere%phone:53 %elsewhere%place:-24 %elsewhere%shift_it:-23 %elsewhere%wrong_one:-52 %fails%how_long:23
+%fails%refuse:23 %fails%shift_it:24 %family:49 %family%how_long:39 %family%odometer:32 %family%wrong_one:22
+%gone_car:49 %gone_car%how_long:38 %gone_car%question:51 %how_long:90 %how_long%lift:-30 %how_long%meaning:29
+%how_long%money:-24 %how_long%opening:-43 %how_long%phone:38 %how_long%question:-73 %how_long%refuse:51
+%how_long%shift_it:160 %how_long%start_again:30 %how_long%wrong_one:102 %leave_me:-63 %leave_me%money:23 %lift:-28
+%lift%refuse:-22 %meaning:38 %message:-78 %message%shift_it:-42 %message%start_again:-23 %message%wrong_one:-24
+%odometer:98 %odometer%on_way:31 %odometer%refuse:40 %odometer%shift_it:38 %on_way:-166 %on_way%place:-23
+%on_way%shift_it:111 %opening:-24 %opening%shift_it:24 %phone:-27 %phone%refuse:28 %phone%who:30 %place%refuse:25
+%question:55 %question%refuse:22 %question%season:33 %question%shift_it:70 %question%start_again:-34
+%question%who:-24 %refuse:146 %refuse%shift_it:41 %refuse%thanks:-54 %season:56 %season%shift_it:22 %shift_it:511
+%shift_it%smoke_smell:28 %shift_it%start_again:107 %shift_it%wrong_one:88 %smoke_smell:28 %thanks:-65
+%who%wrong_one:22 %wrong_one:86 @?:232 @after_visit:-35 @car:-24 @confirm:469 @confirm_stop:-29 @confirm_thumbsup:-33
+@day:-102 @later:107 @nothing:413 @nothing_info:-25 @odometer:-24 @offers:-333 @reading:-41 @time:-180 @times:180
+@walk_in:-42 ^_$:-151 ^_a:-46 ^_all:-27 ^_antes:-27 ^_any:51 ^_be:-57 ^_borre:-28 ^_cambio:22 ^_can:77 ^_cancel:-24
+^_cancele:-25 ^_change:24 ^_como:-25 ^_could:74 ^_cuanto:-32 ^_despues:-31 ^_did:-24 ^_do:-59 ^_dont:-27 ^_el:-139
+^_en:45 ^_ese:27 ^_eta:-53 ^_forget:-27 ^_forgot:24 ^_friday:-42 ^_going:-22 ^_got:-26 ^_have:23 ^_how:-46 ^_i:55
+^_id:32 ^_im:-28 ^_info:-26 ^_it:-31 ^_lets:63 ^_llego:-24 ^_lo:-23 ^_make:50 ^_me:-29 ^_mi:23 ^_move:39 ^_my:59
+^_necesito:59 ^_need:106 ^_no:74 ^_nop:40 ^_ok:-48 ^_olvide:-38 ^_on:-22 ^_para:-90 ^_podemos:36 ^_podria:53
+^_por:-23 ^_puede:23 ^_puedo:50 ^_que:30 ^_quiero:39 ^_reschedule:48 ^_roger:-27 ^_se:47 ^_see:-68 ^_si:-64
+^_something:66 ^_still:-38 ^_stop:-26 ^_swap:22 ^_tengo:44 ^_thanks:-26 ^_thumbsup:-37 ^_tienen:-29 ^_turns:26
+^_voy:-32 ^_we:-25 ^_were:-39 ^_what:-49 ^_who:-27 ^_wouldnt:-26 ^_y:-120 ^_ya:-63 ^_yep:-47 ^_yes:-100 ^_you:-52
+a:178 a__hora:-40 a__no:27 a__se:-25 a__si:33 a__tarde:30 a__time:31 a__to:-25 a__y:25 a_different:27 a_esa:24
+a_ir:-25 a_la:43 a_las:82 a_later:31 a_new:43 a_que:-44 a_week:31 able:-30 able_to:-30 about:79 about_it:32
+aceite:-27 after:32 after_$:27 afternoon:29 ahi:-41 al:246 al__y:61 al_jueves:30 al_lunes:49 al_sabado:50
+al_viernes:44 alcanzo_a:-25 all:-40 all__for:-26 all_set:-24 an:45 an__change:-36 an_hour:60 an_oil:-36 and:101
+and__me:23 another:28 another_day:36 antes:-55 antes__las:-22 antes_de:-37 antes_del:-37 any:127 any__but:22
+any__next:-25 any__of:24 any__to:56 any_chance:35 any_day:-22 anymore:24 anything_$:-48 anything__that:27
+appointment:43 appointment_$:-29 asistir:-24 at:38 at_$:-50 at_work:30 away:-30 away_$:-29 back__hour:27 back_an:50
+bad:24 bail:-26 be__at:-28 be__by:-24 be_better:27 be_there:-75 before:-29 booked:22 borre:-28 borre_mi:-28 boss:24
+bring:-151 bring_it:-46 but:32 but__one:25 but_the:26 by:-54 by_$:-23 call:-35 called:28 cambia:30 cambiar:64
+cambiar__cita:24 cambiar_la:59 cambiar_mi:22 cambie:-51 cambie_por:-37 cambieme:47 cambieme_la:35 cambios:-36 came:85
+came_up:58 can:260 can__be:41 can__bring:-28 can__do:70 can__have:30 can__make:24 can_i:65 can_it:44 can_we:138
+can_you:41 cancel:-100 cancel_$:-31 cancel_thursday:-24 cancele:-29 cant__it:-32 cant_make:33 car:-23 casi_no:22
+chance:65 change_$:-28 change__to:26 change_it:58 change_my:22 changes:-22 cita__el:-33 cita__jueves:-35 cita_del:-27
+cita_para:-29 come:47 come__friday:-55 come_at:55 como:-38 con:28 con_la:25 corte:30 could:95 could_i:43 could_we:50
+date:33 day:154 day_$:42 day_please:30 days:32 de:47 de__a:24 de__cita:-22 de__en:28 de__que:22 de_dia:48 de_la:-40
+de_las:-38 de_mi:25 dejar:33 dejo:-22 del__el:44 del_jueves:24 despues:-65 despues__las:-39 despues_de:-37 dia:242
+dia_$:54 dia_no:22 dia_por:36 dias:75 dias_$:68 did:-27 did_you:-25 different:35 different_day:28 digame:23 do:69
+do__do:26 do__need:-65 do_i:-84 do_instead:-40 do_the:24 do_you:33 doesnt:59 doesnt__anymore:51 doesnt_work:50
+domingo:27 dont:-46 dont_need:-34 dos:24 dos_dias:33 double:29 down:35 down_the:29 earlier:68 early_for:24 el:124
+el__a:-74 el__despues:-26 el__dia:29 el__el:33 el__jueves:22 el__que:40 el__se:-31 el__temprano:-35 el_domingo:26
+el_lunes:36 el_miercoles:38 el_mismo:35 else:37 en:36 en__de:55 en__del:98 en_la:-22 en_lugar:93 en_pie:-24 en_vez:54
+end:-28 es_que:34 ese:85 ese_dia:72 esperen:-37 esperen_$:-37 esta:57 estoy:-32 eta:-53 falta:-22 favor:94 favor_$:75
+fecha:59 fecha_$:31 fine:-27 fine_$:-25 flight:22 for:-42 for_an:-24 for_thursday:-43 forget:-35 forgot:93 forward:25
+free:-24 friday:54 from:-22 get_it:-22 going:-73 going__have:-24 going__make:-25 going_to:-70 good:-34 good_$:-25
+good_for:-40 got:76 got_$:45 got_anything:27 got_it:-30 gracias:-22 habra:31 have:56 have__cancel:-22 have_a:44
+have_got:23 have_to:-22 hay:26 hizo:-36 hizo_tarde:-34 hora:56 hora_$:25 horas:-23 hour:47 hour_$:32 how:63
+how_about:90 how_long:-22 hoy:60 huh:-24 i:70 i__a:64 i__at:55 i__for:23 i__friday:31 i__got:22 i__i:25 i__in:-62
+i__to:-64 i_bring:-37 i_forgot:56 i_have:86 i_need:-94 i_wont:-32 id:41 if:76 if__can:24 im:-29 in:-62 in_$:-36
+in_friday:-69 in_the:30 info:-27 info_$:-27 instead:73 instead_of:30 ir:-56 ir_$:-81 is:116 is__now:29 is__the:27
+is_a:-24 is_out:42 is_this:-25 is_too:24 it:124 it_$:-147 it__an:54 it__how:49 it__the:30 it_a:25 it_anymore:-36
+it_be:79 it_can:32 it_in:-33 it_to:69 it_up:28 jueves:55 jueves_$:-37 jueves__las:-33 jueves__viernes:35 jueves_a:-29
+la:230 la__para:31 la__pasar:24 la__por:23 la__y:23 la_cambia:23 la_cita:50 la_hora:37 la_otra:-34 la_semana:22
+labor:-25 labor_day:-22 las:51 las__las:29 las_a:32 las_no:27 las_se:-32 las_y:25 late:-29 later:23 later_$:-22
+le:-52 lets:89 lets__it:60 lets_do:31 libre:25 libre_$:26 like:42 like_to:23 llamenme_antes:-22 llegar:32 llegar_a:36
+lo:-100 lo__por:-27 lo_cambie:-27 lo_de:-26 long:-26 los:-22 lugar:80 lugar_de:44 lunes:80 lunes_$:74 make:99
+make__the:33 make_it:23 malo:25 manana:41 manana_$:-23 martes__el:23 mas:224 mas_$:-23 mas__a:22 mas_tarde:185
+mas_temprano:23 me:164 me_$:-36 me__cambia:23 me__cambiar:24 me__el:-26 me__tarde:-36 me_down:23 me_esperen:-37
+me_hizo:-35 me_la:66 me_now:24 me_off:-23 me_on:22 me_to:76 mejor:31 mejor_no:-35 mi:94 mi__del:-28 mi__para:22
+mia:23 miercoles:37 min:-129 min_$:-44 min_tarde:-37 mine:56 mins:-63 minutos:-34 mismo:69 mismo_dia:49 miss:-52
+miss_it:-46 mon:34 monday:74 morning:35 morning_$:27 move:82 move__to:38 move_it:35 move_me:34 mover:34 moverla:52
+my:69 my__and:23 my__to:22 my_appointment:35 myself:24 necesito:51 need__appointment:-26 need__bring:-58
+need__cancel:-32 new:61 next:44 no:119 no_$:168 no__asistir:-24 no__el:83 no__esperen:-37 no__ir:-70 no__manana:24
+no_good:25 no_worries:-25 noon:33 nop:40 nop_$:40 not_$:29 not__to:-35 not_going:-26 not_tomorrow:25 now:78 of:68
+of_my:27 off:-35 oil:-43 oil_change:-45 ok:-36 olvide:-38 on:-77 on_$:-51 on__th:31 one_i:25 other:83 other_day:43
+otra:-56 otra_fecha:32 otra_vez:-89 otro_$:-35 otro_dia:66 out_$:-37 para:136 para__lunes:29 para__sabado:36
+para_despues:29 para_el:105 pasado:39 pasar_al:23 pasela:71 pero:47 pie:-27 pie_$:-24 please:86 please_$:93 pm:33
+podemos:74 podria:62 podria_ser:55 por_favor:85 por_la:-26 por_otro:-24 possible:26 puede:76 puede_$:-59
+puede__el:-24 puede_ser:35 puedo:61 puedo__a:27 puedo__el:32 puedo_llegar:39 push:90 push__back:40 push_it:68 put:54
+put__on:24 put_me:47 que:86 que__el:24 que__la:47 que__lo:-23 que_cambiar:27 que_es:-29 que_hora:-45 que_le:-24
+que_sea:52 que_ya:22 quiero:23 quiero__la:25 rather:68 rather_than:45 ready:-26 reschedule:82 reschedule_$:27
+reschedule_please:35 roger:-27 sabado:49 sabado_$:30 salgo_de:25 salir:22 same:90 same_time:81 saturday:58
+saturday_$:27 schedule:-26 se:42 se__hizo:-35 se__mas:35 se_puede:30 sea:52 see:-135 see__then:-32 see__tomorrow:-31
+see_you:-125 semana:46 semana_$:34 semana_que:27 ser:89 ser_el:-23 ser_mas:74 set:-25 set_$:-23 si:84 si_$:28 sir:-23
+slide:60 slot:47 slot_$:26 so:40 something:76 something__up:58 something_came:58 sooner:51 sorry:-35 sorry_$:-25
+still:-35 still_on:-28 stop:-46 su:-23 swap:56 switch:60 switch_me:22 tan:27 tantito:25 tarde:79 tarde_y:25
+tempranito:28 temprano:-34 temprano_$:-54 tengo:61 tengo_que:32 th:49 than:63 thanks:-31 that:97 that_day:35 the:176
+the__after:67 the__is:25 the__of:37 the__the:-23 the_appointment:-49 the_better:-25 the_day:37 the_same:32 the_th:51
+the_week:33 there:-26 there_at:-27 there_by:-31 this:-36 thumbsup:-37 thumbsup_$:-37 thurs:63 thursday_$:-89
+thursday__work:54 thursday_after:-30 thursday_at:-38 thursday_is:25 tienen_$:31 til:32 time:129 time_$:131 tmrw:-24
+to:257 to__in:36 to__on:-23 to__please:39 to__th:24 to_bail:-26 to_bring:-64 to_cancel:-65 to_change:59 to_come:38
+to_friday:38 to_have:-26 to_make:-50 to_monday:39 to_move:29 to_next:32 to_push:31 to_the:66 to_work:-24 toca:39
+today_$:-22 tomorrow:28 tomorrow_$:-62 tomorrow_is:30 too:30 too__for:32 too_early:24 trade:55 tuesday:53
+tuesday_$:45 tuesday_and:23 turns:26 turns_out:26 un_dia:37 up:48 up_$:-23 up_at:33 van_a:-31 vez:-40 vez_$:-27
+viernes:39 viernes_$:52 viernes__la:-25 viernes__las:-44 viernes_a:-41 voy:-47 wait_$:-29 was:-22 way:40 way_to:55
+we:173 we__instead:-35 we__it:87 we_do:62 we_make:36 wednesday:41 wednesday_$:38 week:86 week_$:40 week_after:32
+were:-46 what_else:25 what_time:-22 who__this:-22 wont__it:-43 wont_be:-25 wont_work:58 work:103 work_$:-52
+worries:-25 would:104 would__better:27 would_be:41 wouldnt:-27 wouldnt__it:-25 wouldnt_miss:-25 y:25 y_$:-97
+y__cuanto:29 y_digame:24 ya:-35 ya_no:-30 yep:-47 yep_$:-22 yes:-103 yes_$:-31 yes_sir:-22 yo:24 yo__el:23 you:-112
+you_$:-24 you_at:-23 you_then:-35 you_tomorrow:-31
 """

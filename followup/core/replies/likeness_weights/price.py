@@ -1,163 +1,169 @@
 """What speaks for and against `price`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "price"
-BIAS = -176
+BIAS = -192
 WEIGHTS = """\
-#abaj:-44 #aber:37 #abin:-21 #abor:100 #abou:-35 #abra:-30 #acei:24 #acer:-25 #acio:32 #addr:-25 #affo:-22 #afte:42
-#agai:18 #agno:23 #ague:-20 #ahor:20 #akes:25 #alat:21 #alca:35 #ales:54 #algu:36 #alig:31 #alir:-33 #alki:33
-#alla:-22 #allp:118 #ally:60 #ance:30 #anda:32 #ando:-18 #ange:29 #angi:-42 #anit:23 #anta:28 #ante:20 #anto:100
-#anty:39 #anyt:28 #anyw:21 #anza:34 #aper:21 #appr:-48 #arat:29 #arda:-125 #arge:36 #argi:75 #argo:26 #aron:-106
-#arra:32 #arro:-24 #asta:-20 #asto:-26 #atan:-28 #atas:21 #atch:24 #ated:-45 #ater:25 #atis:110 #atro:23 #bajo:-25
-#bala:33 #ball:116 #band:21 #bank:-48 #bara:21 #batt:19 #been:-18 #befo:56 #bien:-41 #bill:-81 #blan:-19 #blig:-28
-#both:21 #bout:-40 #brak:48 #bran:71 #brar:-65 #brok:-32 #buck:-26 #cabi:-21 #canc:31 #canz:31 #carg:23 #caro:-28
-#cash:-32 #ceit:24 #cela:24 #chan:-34 #char:112 #chea:24 #chec:31 #cial:156 #cias:19 #ciat:-51 #cion:47 #cobr:48
-#come:19 #como:19 #comp:31 #cosa:-21 #cost:355 #coti:54 #coun:52 #coup:44 #cove:48 #ctur:-23 #cuan:39 #cuat:24
-#cuen:61 #cues:26 #cupa:-32 #curi:47 #dari:-21 #days:66 #ddre:-25 #deal:-20 #deci:20 #deje:-24 #deme:27 #demo:-54
-#depe:35 #desc:69 #diag:23 #dias:-36 #dice:20 #dida:-27 #diga:80 #dila:-37 #dime:34 #dine:-63 #disc:62 #doin:-49
-#doll:21 #dond:21 #down:-19 #dred:28 #dres:-33 #dria:23 #driv:-28 #dura:-78 #eall:56 #eals:26 #eape:24 #ease:19
-#ebaj:24 #ecia:116 #ecio:194 #ecti:21 #efor:56 #efun:-52 #eite:24 #ejor:-24 #elar:26 #emin:18 #emor:-51 #empo:-59
-#enar:-22 #ende:-19 #ends:54 #enen:-19 #engo:-20 #enos:56 #enta:-30 #ento:59 #entr:-40 #epen:34 #eran:21 #eras:22
-#erdi:-34 #ered:39 #eria:48 #erio:-18 #eron:-44 #escu:67 #esda:-24 #espe:24 #esta:18 #este:-20 #esti:146 #eter:22
-#etic:34 #etie:-23 #evis:37 #fact:-20 #falt:-18 #feel:-18 #feri:-22 #ffor:-19 #figu:33 #firs:25 #flui:-23 #ford:-22
-#fore:56 #foun:-20 #four:24 #free:153 #fren:-30 #from:-56 #fron:19 #fter:42 #fund:-54 #gain:18 #game:73 #gast:-41
-#gent:-29 #ging:32 #give:36 #gnme:31 #gnos:23 #goin:86 #gone:20 #grac:19 #gran:-20 #grat:110 #gure:33 #hank:-19
-#happ:-18 #harg:110 #heap:23 #heck:26 #hese:45 #hich:-42 #high:-57 #hora:20 #houg:21 #hour:25 #hous:25 #humo:-25
-#hund:28 #hurs:19 #husb:22 #iagn:23 #iate:-51 #ible:-18 #ices:-37 #icio:29 #idad:18 #idea:30 #iemp:-55 #igam:67
-#iged:-24 #ight:-61 #ignm:31 #igur:33 #ilat:-37 #ilte:-26 #imad:95 #imat:71 #imer:20 #iner:-63 #inte:24 #invo:-54
-#iosi:30 #irst:25 #isco:66 #isio:29 #izac:43 #just:43 #king:46 #labo:100 #lace:36 #lant:22 #lars:23 #lcan:36 #leas:18
-#left:-62 #lgun:33 #life:-34 #lige:-24 #lign:31 #line:23 #lkin:33 #llan:26 #llar:21 #llpa:118 #look:52 #lpar:118
-#lter:-25 #ltim:-23 #luid:-20 #mado:84 #mano:20 #many:23 #mate:67 #mber:50 #mbia:-18 #mbio:24 #medi:-20 #mejo:-24
-#meno:55 #meri:31 #mero:34 #mone:-81 #mora:-51 #mpre:21 #much:227 #must:-26 #ncel:26 #nder:49 #ndre:28 #need:-22
-#nero:-51 #nger:-46 #ngin:-55 #nmen:31 #noma:51 #nost:20 #nted:22 #ntos:-39 #numb:53 #nume:48 #nvoi:-46 #nyth:29
-#nywa:21 #obli:-28 #obra:69 #ocup:-22 #oice:-46 #oing:36 #okin:34 #olla:21 #omas:60 #omes:20 #ompr:21 #oney:-81
-#onge:-35 #ooki:40 #open:-25 #osti:24 #osto:101 #otal:83 #otiz:54 #ough:52 #ould:75 #ound:-24 #ount:50 #oupo:47
-#over:28 #oxim:21 #pago:-25 #pagu:-19 #paid:-83 #para:76 #park:112 #pase:29 #pass:-23 #peci:160 #pect:23 #pend:27
-#pera:-20 #perd:-41 #pick:34 #plac:29 #plea:19 #podr:19 #pong:26 #pons:56 #ppre:-47 #prec:139 #pres:34 #pric:99
-#prim:25 #prox:21 #pued:-40 #qued:-45 #quie:-29 #quot:46 #raba:-38 #rake:49 #rand:-30 #rani:22 #rant:36 #raro:-73
-#rate:22 #rati:109 #rato:-36 #rdan:-39 #rdar:-43 #rdid:-29 #read:-25 #real:60 #reci:119 #reco:-21 #refu:-55 #remi:18
-#rena:-19 #repo:-20 #ress:-36 #revi:36 #rged:-62 #rgen:-28 #rgin:75 #rice:79 #righ:-23 #rime:20 #rios:26 #rito:36
-#rive:-25 #robo:-25 #roke:-32 #rong:-30 #roug:25 #roxi:21 #rque:-22 #rran:30 #ruts:18 #sabe:33 #said:19 #sale:-50
-#sali:-39 #says:-18 #sban:22 #scou:64 #scue:67 #seri:57 #shop:-36 #sion:27 #spec:175 #sper:-61 #stad:-21 #stan:33
-#star:24 #sted:-19 #stee:22 #stil:53 #stim:151 #stoy:-20 #supp:-23 #sure:26 #tado:-29 #take:-53 #talk:33 #tard:-121
-#tart:18 #tell:103 #teng:-27 #tery:19 #than:-49 #that:28 #them:-54 #ther:26 #thes:45 #this:-23 #thou:26 #tiem:-65
-#tigh:-27 #till:46 #tima:128 #time:-69 #tion:18 #tiza:54 #toma:-58 #tomo:19 #took:-19 #tota:83 #trab:-41 #tran:-18
-#trea:-19 #truc:20 #trut:18 #tura:-24 #twic:-26 #uand:-41 #uant:93 #uatr:24 #ucho:-23 #ucks:-26 #ueda:-84 #uent:59
-#uest:46 #uien:-19 #ulti:-23 #umbe:53 #umer:48 #unde:57 #undr:28 #unte:-20 #unts:26 #uote:46 #upan:-31 #upon:37
-#uran:-50 #urge:-28 #urio:46 #usba:22 #uste:-18 #vale:56 #vemo:19 #vera:24 #vere:39 #very:-25 #vete:21 #vici:20
-#vida:-19 #visi:27 #voic:-46 #vuel:-18 #wait:29 #want:40 #warr:39 #what:145 #when:-80 #whic:-42 #wice:-26 #wifi:-46
-#will:54 #with:31 #woul:65 #wron:-30 #ythi:32 #yway:21 #zaci:43 %again_later%agree:-27 %again_later%bring:26
-%again_later%busy:-18 %again_later%call_off:18 %again_later%doubt:20 %again_later%how_long:52 %again_later%lift:-20
-%again_later%money:-39 %again_later%pay_day:31 %again_later%refuse:26 %again_later%season:26
-%again_later%start_again:23 %again_later%thanks:-19 %again_later%wrong_one:33 %agree%away:-29 %agree%call_off:25
-%agree%car:-18 %agree%doubt:41 %agree%fails:-22 %agree%gone_car:22 %agree%leave_me:24 %agree%machine:20
-%agree%money:83 %agree%phone:-19 %agree%place:-56 %agree%question:118 %agree%smoke_smell:-39 %agree%wrong_one:25
-%away%bad:-25 %away%bring:-21 %away%question:22 %away%refuse:20 %away%start_again:21 %bad:-85 %bad%do_it:-19
-%bad%money:-45 %bad%question:-38 %bring:35 %bring%call_off:29 %bring%car_part:27 %bring%do_it:30 %bring%money:47
-%bring%pay_day:23 %bring%question:81 %bring%start_again:35 %busy%car_part:28 %busy%money:-19 %call_off:-56
-%call_off%doubt:21 %call_off%money:63 %call_off%question:62 %call_off%thanks:26 %car%how_long:-22 %car%on_way:-19
-%car%pay_day:23 %car%refuse:-18 %car%shift_it:19 %car_part:36 %car_part%do_it:67 %car_part%doubt:21
-%car_part%gone_car:25 %car_part%how_long:20 %car_part%money:114 %car_part%phone:30 %car_part%question:83
-%car_part%refuse:27 %car_part%shift_it:41 %car_part%smoke_smell:-19 %car_part%wrong_one:21 %do_it:-43 %do_it%doubt:23
-%do_it%on_way:28 %do_it%opening:20 %do_it%question:69 %do_it%season:-19 %do_it%shift_it:63 %do_it%staff:-18 %doubt:44
-%doubt%elsewhere:20 %doubt%question:34 %elsewhere%money:-28 %elsewhere%pay_day:18 %elsewhere%question:24
-%elsewhere%refuse:31 %elsewhere%staff:-22 %fails:-69 %fails%how_long:-30 %fails%money:-36 %family%question:39
-%family%refuse:35 %gone_car:-29 %gone_car%money:35 %gone_car%pay_day:37 %gone_car%question:33 %gone_car%refuse:18
-%gone_car%shift_it:31 %how_long:-127 %how_long%lift:19 %how_long%money:-91 %how_long%on_way:-36
-%how_long%question:-171 %how_long%wrong_one:23 %leave_me:-75 %leave_me%money:-27 %lift:-30 %lift%question:-39
-%lift%wrong_one:19 %machine%money:19 %meaning:-114 %meaning%money:35 %meaning%question:-74 %message:-26 %money:499
-%money%noise:20 %money%on_way:52 %money%opening:23 %money%pay_day:-49 %money%phone:54 %money%question:279
-%money%season:20 %money%shift_it:38 %money%smoke_smell:-41 %money%staff:-19 %money%wrong_one:49 %odometer:-47
-%odometer%question:-18 %on_way%question:-27 %opening:-19 %pay_day%question:41 %pay_day%shift_it:21
-%pay_day%wrong_one:31 %phone%wrong_one:19 %place:-50 %place%question:-91 %place%shift_it:26 %question:72
-%question%refuse:90 %question%shift_it:89 %question%start_again:69 %question%thanks:40 %question%who:-69
-%refuse%shift_it:25 %refuse%thanks:19 %refuse%wrong_one:-25 %smoke_smell:-74 %staff:-57 %staff%wrong_one:-24
-%start_again:39 %thanks:-112 %who:-90 @?:211 @after_visit:-108 @car:41 @confirm_stop:-27 @nothing:42 @odometer:-20
-@reading:23 ^_a:75 ^_after:22 ^_am:22 ^_antes:18 ^_any:74 ^_ballpark:92 ^_bank:-36 ^_before:22 ^_call:20 ^_can:32
-^_cobran:35 ^_como:-51 ^_con:22 ^_cost:32 ^_cuando:-20 ^_cuanto:-139 ^_cuantos:-30 ^_depends:44 ^_did:30 ^_do:41
-^_does:47 ^_el:-51 ^_en:-30 ^_esta:-43 ^_for:-21 ^_give:19 ^_got:70 ^_hay:57 ^_how:-113 ^_i:-88 ^_is:141 ^_it:-27
-^_later:22 ^_le:-29 ^_mas:30 ^_much:-60 ^_need:18 ^_no:-23 ^_not:-43 ^_oh:-19 ^_para:19 ^_precio:40 ^_price:29
-^_que:25 ^_sale:-169 ^_salir:-45 ^_sure:37 ^_thank:-21 ^_thanks:-20 ^_that:-31 ^_the:-52 ^_tienen:20 ^_too:-52
-^_what:-87 ^_when:-36 ^_which:-32 ^_who:-24 ^_why:-71 ^_y:-42 ^_yes:19 ^_you:-84 a:107 a__el:35 a__filter:-22
-a__first:23 a__for:82 a__la:21 a__lo:29 a__on:22 a_brake:18 a_cabin:-23 a_charge:26 a_como:191 a_las:-98 a_price:35
-a_salir:23 a_ser:33 a_set:39 a_ver:20 about:-34 abran:-26 aceite:20 address:-25 address_$:-20 afford:-22
-afford_it:-20 after:32 again:19 ahi:-56 ahi_$:-40 alcanza:32 algun:33 alignment:38 all:59 all_$:22 all_day:-22
-alla:-21 am:50 am__going:19 am_i:52 an:100 an__change:27 an_oil:26 and:143 and__are:-19 and__i:34 and__is:32
-and__long:24 and__much:59 and_do:32 and_how:96 and_what:40 and_you:-23 anda:41 any:184 anything:29 anything_$:22
-anyway:21 anyway_$:21 appreciated:-38 are:29 are_we:24 are_you:29 at:38 at_it:19 at_the:-20 back_$:18 balatas:21
-ballpark:118 ballpark_$:84 bank:-48 barato:21 battery:19 be:30 be_$:80 be__to:-20 be_a:-21 be_doing:-44 been:-18
-before:49 before_i:50 bien:-34 bill:-79 bill_was:-29 both:22 brake:21 brakes:28 broke:-25 bucks:-26 budget_$:18
-but:-29 but__much:23 but_how:22 but_the:-20 by:-29 cabin:-25 cabin_filter:-23 cambio:24 cambio__aceite:19 can:59
-can__get:50 can_you:24 cancelar:26 car:-27 cargo:27 caro:-21 caro_$:-18 carro:-19 carro_$:-18 cash:-32 change:33
-changing:-39 charge:95 charge_$:19 charge_for:32 charged:-54 charged__for:-19 charged_me:-31 charging:75 cheaper:24
-cien:18 cien_$:18 cobran:105 cobran__por:26 cobran_algo:25 cobran_por:57 cobraron:-72 cobraron__mas:-27
-cobraron_de:-27 come_$:-24 come_to:31 como:18 como_$:37 como__se:-25 como_cuanto:-102 como_lo:19 con:33 cosa:-23
-cost:232 cost_$:104 cost_and:32 costo:102 costo_$:28 cotizacion:43 could_you:21 covered:39 cuando:-41 cuanto:106
-cuanto_$:34 cuanto__a:27 cuanto__el:39 cuanto__es:-24 cuanto__las:18 cuanto__me:-95 cuanto__para:20 cuanto__por:27
-cuanto__que:31 cuanto__tardan:-37 cuanto__y:86 cuanto_anda:29 cuanto_cuesta:39 cuanto_demora:-44 cuanto_dura:-34
-cuanto_era:29 cuanto_es:91 cuanto_mas:-58 cuanto_me:22 cuanto_por:79 cuanto_rato:-60 cuanto_sale:42 cuanto_se:-140
-cuanto_seria:64 cuanto_tarda:-18 cuanto_tardan:-18 cuanto_tengo:22 cuanto_tiempo:-97 cuanto_va:29 cuanto_vale:52
-cuantos:-38 cuantos_dias:-33 cuatro:24 cuesta:26 cuesta_y:18 da:72 damage:23 dan:30 dar:28 days:55 days_$:62 de:105
-de_$:18 de__como:27 de__de:21 de_a:22 de_aceite:23 de_cuanto:22 de_la:-21 de_las:22 de_mas:-30 de_obra:23 deal:-37
-deja:18 del:-20 demora:-46 demora_$:-37 depends:44 descuento:60 dia:-32 dia_$:-20 dias:-36 dice:23 did:-25 did_it:-18
-did_my:-39 did_you:20 digame:67 digame__precio:18 digame_cuanto:26 digame_el:23 dime:34 dinero:-63 dinero_$:-32
-discount:37 do:48 do_$:-54 do__charge:50 do__get:35 do__go:19 do__guys:35 do__need:-28 do__owe:24 do__take:-39
-do__use:-19 do_i:53 do_you:44 does__cost:33 doing:-49 doing_$:-23 doing__it:-24 doing_to:-24 dollars:24 dollars_$:18
-donde:21 donde_estan:51 down:-22 drive:-20 due:-26 due_for:-19 dura:-29 el:85 el__a:-26 el__cuanto:19 el__de:43
-el__para:33 el_cambio:28 el_costo:54 el_dinero:-26 el_lunes:-26 el_otro:18 el_precio:67 el_sabado:-18 el_total:38
-en:33 en__anda:29 en__me:45 en__se:-33 en_cuanto:45 en_el:-28 era:34 era_$:22 es:71 es__de:26 es_de:-19 es_gratis:107
-es_lo:19 es_un:-26 es_y:39 espero:-39 espero_$:-37 esta:-39 esta__caro:-28 estan:36 estar:-20 estimado:80 estimate:71
-estimate_$:37 estoy:-20 ever:23 factura:-20 fee:64 feria:-21 figure:33 filter:-29 filter_$:-22 first:25 first_$:23
-fluid:-22 for:70 for_$:-67 for_a:33 for_free:-23 for_me:-33 for_that:27 for_the:53 for_these:31 for_this:24
-for_what:-36 found:-20 four:24 free:161 free_$:141 frenar:-18 frenar_$:-18 from:-56 from_the:-37 front:19 fue:-22
-get:26 get__a:31 get_a:48 get_for:54 get_paid:-42 give:36 give_me:29 go_for:55 going:86 going_on:26 going_to:60
-gone:20 got_any:47 gracias:20 gratis:110 gratis_$:80 hace:34 hay:79 high:-21 hours:19 how:229 how__and:47 how__do:22
-how__for:25 how__i:-31 how__is:54 how__it:-20 how__time:-55 how__to:27 how__was:33 how__we:22 how__would:18
-how_come:-56 how_do:-39 how_is:-24 how_long:20 how_many:24 how_much:354 humo:-23 husband:22 i__a:24 i__an:18
-i__anything:22 i__it:-29 i__paid:-44 i__to:34 i_can:29 i_going:19 i_owe:40 i_paid:-24 i_pay:24 i_was:-30 idea:30
-if:31 if_you:19 im:-33 im_not:-19 in__what:24 in_the:-26 invoice:-46 invoice_$:-26 is:-22 is__a:29 is__address:-26
-is__cost:31 is__do:-30 is__for:-52 is__free:106 is__going:31 is__labor:51 is__oil:22 is__on:-31 is__price:31
-is__really:45 is__run:105 is__still:50 is__total:25 is__wifi:-31 is__with:-21 is_a:-23 is_an:35 is_it:88 is_that:50
-is_the:81 is_there:63 is_this:-42 is_tight:-24 is_wrong:-26 it:78 it_$:-36 it__for:-20 it__free:33 it__like:27
-it__or:22 it__under:80 it_a:-32 it_be:49 it_cost:58 it_do:-33 it_for:-53 it_is:-34 it_really:36 it_run:49 it_still:62
-job:40 just:46 know:-20 la:-24 la__y:21 la_cara:-19 la_factura:-20 la_otra:24 la_ultima:-22 labor:100 labor_$:67
-las_$:-46 las_cuatro:18 las_dos:18 last_time:-18 le:-63 le__a:-20 le_sale:-27 left:-62 left_on:-35 les:-48 life:-34
-like_a:-20 like_the:22 llantas:21 lo:-63 lo__que:30 lo_mismo:18 lo_que:-24 long:33 long_$:53 longer:-36 look_at:25
-looking:47 looking_at:38 mano:21 mano__obra:23 mano_de:23 many:23 mas_$:-36 mas__menos:39 mas_barato:21 mas_de:34
-mas_o:39 me:45 me_$:25 me__a:29 me__cuanto:22 me__dar:29 me__de:-28 me__muy:19 me__price:28 me__que:-28 me__the:18
-me__un:51 me__una:23 me__what:19 me_back:46 me_cobran:34 me_cobraron:-66 me_da:78 me_dice:24 me_espero:-37 me_for:-28
-me_it:18 me_lo:-33 me_now:-23 me_puede:29 me_sale:42 me_the:48 me_van:26 me_with:44 mean:-25 mean_$:-19 mejor:-24
-menos:55 mi:-28 money:-78 money_$:-44 money__tight:-25 money_is:-25 more:-18 much:239 much_$:44 much__how:39
-much__i:31 much__it:108 much__the:32 much_and:33 much_for:45 much_is:99 much_obliged:-24 much_time:-55 much_to:38
-much_would:32 must:-26 muy:-40 muy_caro:-36 my:-45 my__go:-37 my__is:-45 my_bill:-78 my_warranty:36 need_$:-37
-need_a:18 no:21 no__is:-43 no_but:22 no_thanks:27 no_what:-35 nomas:51 not:-73 not_at:-33 now:-67 now_$:-62 number:43
-number_$:37 o:57 o_menos:39 obliged:-24 obra:23 ocupan:-31 of:18 of_my:-27 of_the:20 off:-37 off_$:-37 oh:-20
-oil_change:36 ok:-39 ok_but:-19 on_$:28 on_the:-21 on_what:25 one__much:25 open:-19 or:109 or_$:28 or__i:21 or_do:22
-out:36 out__door:20 out_of:21 out_the:19 pague:-20 paid:-79 paid_$:-40 para:68 pay_$:36 perdida:-29 perdida_total:-29
-pero:48 pick:20 place:39 please:30 please_$:41 por:188 precio:197 precio_$:56 precio_de:27 precio_que:18 precio_y:23
-price:163 price_$:75 price__the:18 price_on:25 prices:-34 primero:23 pueda:-38 pueda_$:-38 puede:20 pues:-21 que:-88
-que__caro:56 que_es:-20 que_la:21 que_precio:46 que_tan:30 que_tanto:18 queda:-50 queda_$:-44 quien:-29 quiero:20
-quiero_saber:27 quote:55 quote_$:-42 rate:27 rato:-65 rato_me:-33 really:56 really_free:52 refund:-52 refund_$:-39
-remind:22 remind_me:22 right:-18 right_now:-29 rough:28 run:201 run_$:121 run_me:51 saber:37 said:19 said_$:23
-sale:-61 sale_humo:-21 sale_mas:23 sale_y:26 salir:-33 salir_$:-27 sat:24 saturday:18 say:32 says:-18 se:-193
-se_tardan:-37 send_me:24 ser:32 ser_$:25 seria:71 seria_$:32 servicio:20 set:74 set__back:42 set_me:42 set_of:39
-shop:-35 si:50 so:-26 so_i:23 so_much:-38 still:54 still_$:29 still__the:20 struts:18 sure:35 take:-49 tan:30
-tan__es:26 tan_caro:52 tarda:-36 tarda_$:-24 tardan:-47 tardan_$:-37 tarde:18 tax:52 tax_$:54 tell:98 tell__the:21
-tell_me:69 tempranito:23 tengo:-20 text:-18 th_$:-24 th_and:21 than:-30 than_the:-22 thank:-23 thank__so:-22
-thank_you:-23 that:28 that_$:-60 that__be:-21 that__to:28 that_be:25 that_is:-40 that_would:-21 the:70 the__and:36
-the__was:-29 the_address:-18 the_bill:25 the_cost:32 the_damage:19 the_invoice:-19 the_price:23 the_quote:-61
-the_tires:-22 the_total:32 them:-54 them_$:-53 there:24 there_$:-25 there__charge:28 there_a:67 these:45
-these_days:62 thing:-42 this:-23 this_one:18 though:25 thursday_and:20 tiempo:-64 tiene:29 tienen_el:18 tight:-27
-time:-85 time__it:-23 time__you:-44 time_do:-47 tires:18 to:36 to_$:29 to__at:28 to__for:-31 to__me:34 to__the:18
-to_fix:18 to_it:-25 to_look:35 to_set:20 to_wait:19 toma:-39 toma_$:-30 too:-111 too__for:-41 too_much:-51 took:-19
-total:85 trabajo:-24 trabajo_$:-18 twice:-26 twice_$:-22 ultima:-23 un:47 una:31 under:60 under_my:39 up:25 up_$:30
-va:52 va__salir:22 va__ser:28 va_a:53 vale:60 van__cobrar:20 vemos:19 very:-25 wait:24 wanted:24 warranty:39
-warranty_$:29 was:-48 was_it:32 we_talking:20 what:123 what_$:-53 what__an:35 what__i:72 what__is:-41 what__that:51
-what__the:74 what__this:-22 what__wrong:-18 what__you:91 what_a:-19 what_am:35 what_are:70 what_do:89 what_for:-39
-what_i:-33 what_time:-27 what_will:30 what_would:131 when:-78 when__get:-41 when_i:-43 which:-41 who:-34 why:-63
-why_$:-27 wifi:-46 wifi_$:-34 will:54 will__be:34 will_it:46 wise_$:22 with:35 with_a:23 with_tax:52 would:62
-would_be:-33 would_that:51 would_the:32 would_you:-29 wrong:-30 wrong_with:-21 y:230 y__a:26 y__estan:41 y__por:43
-y_a:18 y_como:-38 y_cuanto:70 y_de:32 y_donde:34 y_en:21 y_si:21 y_tiempo:39 yes_$:-31 yes__how:20 yes__it:37
-yes__the:-21 yet:18 you:-40 you_$:-26 you__for:94 you__have:35 you__me:-18 you__much:-29 you__my:-24 you__or:27
-you__the:-21 you_be:-42 you_charge:58 you_charged:-25 you_get:31 you_guys:18 you_need:-41 you_say:25 you_so:-22
-you_take:-40 you_want:22
+#abaj:-54 #aber:46 #abin:-28 #abor:133 #abou:-42 #abra:-38 #acei:29 #acer:-31 #acio:44 #addr:-30 #affo:-30 #afte:54
+#agai:25 #agno:29 #ague:-23 #ahor:30 #akes:34 #alat:27 #alca:44 #ales:76 #algu:48 #alig:38 #alir:-46 #alki:40
+#alla:-26 #allp:148 #ally:79 #ance:39 #anda:40 #ange:37 #angi:-61 #anit:29 #anta:33 #ante:25 #anto:104 #anty:52
+#anyt:36 #anyw:32 #anza:42 #aper:24 #appr:-66 #arat:36 #arda:-146 #arge:40 #argi:103 #argo:33 #arly:22 #aron:-138
+#arra:44 #arro:-26 #asta:-26 #asto:-37 #atan:-34 #atas:27 #atch:39 #ated:-63 #ater:29 #atis:142 #atro:30 #bajo:-31
+#bala:41 #ball:146 #band:26 #bank:-65 #bara:27 #batt:23 #been:-22 #befo:68 #bien:-52 #bill:-114 #blan:-25 #blig:-43
+#both:26 #bout:-49 #brak:62 #bran:87 #brar:-91 #brea:-22 #brok:-39 #buck:-38 #cabi:-28 #canc:39 #canz:38 #carg:28
+#caro:-30 #cash:-43 #ceit:29 #cela:30 #chan:-49 #char:146 #chea:28 #chec:39 #cial:221 #cias:27 #ciat:-70 #cion:64
+#cobr:50 #como:27 #comp:40 #cosa:-28 #cost:442 #coti:73 #coun:74 #coup:63 #cove:69 #ctur:-30 #cuan:30 #cuat:30
+#cuen:82 #cues:28 #cupa:-43 #curi:58 #dari:-26 #days:85 #ddre:-30 #deal:-24 #deci:26 #deje:-30 #deme:34 #demo:-68
+#depe:43 #desc:94 #diag:29 #dias:-47 #dice:26 #dida:-35 #diga:100 #dila:-46 #dime:43 #dine:-81 #disc:87 #doin:-68
+#doll:28 #dond:32 #down:-26 #dred:35 #dres:-39 #dria:29 #driv:-34 #dura:-107 #eall:73 #eals:38 #eape:28 #ease:23
+#ebaj:30 #eces:-25 #ecia:164 #ecio:238 #ecti:25 #efor:68 #efun:-71 #eite:29 #ejor:-28 #elar:32 #emin:23 #emor:-65
+#empo:-66 #empr:23 #enar:-30 #ende:-25 #ends:67 #enen:-25 #engo:-22 #enos:71 #enta:-36 #ento:82 #entr:-47 #epen:43
+#eran:29 #erar:-24 #eras:27 #erdi:-44 #ered:57 #eren:-25 #eria:59 #erio:-23 #eron:-55 #escu:91 #esda:-32 #espe:30
+#esta:22 #este:-23 #esti:197 #eter:30 #etic:43 #etie:-28 #evis:50 #fact:-27 #feel:-22 #feri:-28 #ffor:-27 #figu:42
+#firs:29 #flui:-29 #ford:-30 #fore:67 #foun:-27 #four:31 #free:204 #fren:-42 #from:-73 #fron:24 #fter:54 #fund:-74
+#gain:25 #game:91 #gast:-60 #gent:-39 #ging:42 #give:47 #gnme:38 #gnos:29 #goin:101 #gone:26 #grac:27 #gran:-24
+#grat:142 #gure:42 #guys:23 #hank:-25 #harg:143 #heap:27 #heck:32 #here:22 #hese:58 #hich:-55 #high:-82 #hora:32
+#hose:-25 #houg:28 #hour:32 #hous:31 #humo:-32 #hund:35 #hurs:23 #husb:28 #iagn:29 #iate:-70 #ible:-24 #ices:-51
+#icio:40 #idad:23 #idea:41 #iemp:-61 #igam:84 #iged:-36 #ight:-77 #ignm:38 #igur:42 #ilat:-46 #ilte:-34 #imad:127
+#imat:94 #imer:26 #iner:-81 #inte:31 #invo:-77 #iosi:38 #irst:29 #isco:91 #isio:40 #izac:59 #just:55 #king:62
+#labo:133 #lace:48 #lant:26 #lars:30 #lcan:44 #left:-83 #lgun:45 #life:-49 #lige:-36 #lign:38 #line:28 #lkin:40
+#llan:32 #llar:28 #llpa:148 #look:66 #lpar:148 #lter:-33 #ltim:-30 #luid:-27 #mado:114 #mano:27 #many:31 #mate:88
+#mber:65 #mbia:-24 #mbio:29 #medi:-25 #mejo:-28 #meno:71 #meri:38 #mero:45 #mone:-108 #mora:-65 #more:-22 #mpre:27
+#much:236 #must:-38 #ncel:33 #nder:67 #ndre:34 #need:-31 #nero:-66 #nger:-56 #ngin:-75 #nmen:38 #noma:65 #nost:24
+#nted:27 #ntet:22 #ntos:-51 #numb:68 #nume:61 #nvoi:-64 #nyth:37 #nywa:32 #obli:-43 #obra:77 #ocke:-22 #ocup:-30
+#oice:-65 #oing:33 #okin:41 #olla:27 #omas:76 #omes:26 #ompr:27 #onde:22 #oney:-108 #onge:-42 #ooki:49 #open:-31
+#osti:30 #osto:129 #otal:107 #otiz:73 #ough:67 #ould:90 #ound:-30 #ount:71 #oupo:66 #over:46 #oxim:27 #pago:-30
+#pagu:-23 #paid:-108 #para:100 #park:142 #pase:37 #pass:-30 #peci:226 #pect:27 #pend:32 #pera:-27 #perd:-54 #pick:42
+#plac:40 #plea:23 #podr:24 #pong:33 #pons:78 #ppre:-65 #prec:163 #pres:43 #pric:114 #prim:31 #prox:26 #pued:-58
+#qued:-62 #quic:-23 #quie:-32 #quot:62 #raba:-46 #raci:24 #rake:62 #rand:-38 #rani:27 #rant:50 #raro:-100 #rate:28
+#rati:141 #rato:-47 #rdan:-43 #rdar:-54 #rdid:-39 #read:-28 #reak:-22 #real:78 #reci:137 #reco:-25 #refu:-75 #remi:23
+#rena:-27 #repo:-28 #ress:-42 #revi:50 #rged:-84 #rgen:-38 #rgin:103 #rice:89 #righ:-32 #rime:26 #rios:33 #rito:45
+#rive:-31 #robo:-39 #roke:-39 #rong:-38 #roug:31 #roxi:27 #rque:-27 #rran:43 #ruts:22 #rvic:22 #sabe:42 #said:24
+#sale:-64 #sali:-52 #sban:28 #scou:88 #scue:92 #seri:71 #shop:-44 #sibl:-24 #sint:22 #sion:37 #spec:243 #sper:-85
+#stad:-29 #stan:44 #star:31 #sted:-23 #stee:28 #stil:66 #stim:202 #stoy:-24 #supp:-29 #sure:31 #tado:-40 #take:-70
+#talk:40 #tard:-139 #tart:23 #tell:131 #teng:-30 #tera:25 #tery:23 #teti:22 #than:-69 #that:34 #them:-73 #ther:33
+#thes:58 #this:-22 #thou:34 #tiem:-74 #tigh:-35 #till:59 #tima:173 #time:-93 #tion:23 #tiza:73 #toma:-71 #tomo:24
+#took:-25 #tota:107 #trab:-50 #tran:-23 #trea:-22 #truc:24 #trut:22 #tura:-32 #twic:-36 #uand:-51 #uant:98 #uatr:30
+#ucho:-28 #ucks:-38 #ueda:-120 #uent:80 #uest:52 #uick:-23 #ulti:-30 #umbe:68 #umer:61 #unde:77 #undr:35 #unte:-28
+#unts:39 #uote:62 #upan:-43 #upon:54 #uran:-73 #urge:-37 #urio:58 #usba:28 #vale:77 #vece:-22 #vemo:24 #vera:29
+#vere:58 #very:-32 #vete:29 #vici:30 #vida:-22 #visi:39 #voic:-65 #vuel:-22 #wait:39 #want:51 #warr:52 #what:179
+#when:-99 #whic:-55 #wice:-36 #wifi:-69 #will:66 #with:45 #woul:74 #wron:-38 #ythi:40 #yway:32 #zaci:59
+%again_later%agree:-32 %again_later%bring:36 %again_later%call_off:27 %again_later%doubt:26 %again_later%how_long:67
+%again_later%lift:-32 %again_later%money:-65 %again_later%pay_day:42 %again_later%place:22 %again_later%refuse:39
+%again_later%season:34 %again_later%start_again:31 %again_later%thanks:-25 %again_later%wrong_one:43 %agree%away:-36
+%agree%call_off:27 %agree%doubt:53 %agree%fails:-28 %agree%gone_car:28 %agree%leave_me:30 %agree%machine:23
+%agree%money:102 %agree%phone:-27 %agree%place:-72 %agree%question:135 %agree%smoke_smell:-49 %agree%wrong_one:37
+%away%bad:-30 %away%bring:-25 %away%question:32 %away%refuse:29 %away%start_again:26 %bad:-103 %bad%do_it:-24
+%bad%gone_car:-27 %bad%money:-58 %bad%question:-49 %bring:42 %bring%call_off:39 %bring%car_part:34 %bring%do_it:40
+%bring%money:53 %bring%pay_day:30 %bring%question:95 %bring%start_again:49 %busy%car_part:35 %busy%money:-27
+%call_off:-66 %call_off%doubt:27 %call_off%money:72 %call_off%question:71 %call_off%thanks:41 %car%how_long:-25
+%car%on_way:-23 %car%pay_day:28 %car%question:23 %car%shift_it:24 %car_part:39 %car_part%do_it:86 %car_part%doubt:27
+%car_part%elsewhere:22 %car_part%gone_car:33 %car_part%how_long:28 %car_part%money:137 %car_part%phone:37
+%car_part%question:92 %car_part%refuse:38 %car_part%shift_it:49 %car_part%smoke_smell:-23 %car_part%wrong_one:27
+%do_it:-52 %do_it%doubt:30 %do_it%money:-22 %do_it%on_way:36 %do_it%opening:25 %do_it%question:80 %do_it%season:-22
+%do_it%shift_it:79 %do_it%staff:-25 %doubt:58 %doubt%elsewhere:26 %doubt%question:45 %elsewhere%money:-38
+%elsewhere%pay_day:24 %elsewhere%place:22 %elsewhere%question:33 %elsewhere%refuse:40 %elsewhere%staff:-26 %fails:-76
+%fails%how_long:-36 %fails%money:-45 %family%question:51 %family%refuse:45 %gone_car:-33 %gone_car%lift:-23
+%gone_car%money:41 %gone_car%pay_day:53 %gone_car%question:34 %gone_car%refuse:25 %gone_car%shift_it:41
+%how_long:-128 %how_long%lift:27 %how_long%money:-96 %how_long%on_way:-44 %how_long%question:-186
+%how_long%wrong_one:30 %leave_me:-87 %leave_me%money:-38 %lift:-41 %lift%money:-22 %lift%question:-54 %lift%refuse:23
+%lift%wrong_one:23 %machine%money:23 %meaning:-143 %meaning%money:44 %meaning%question:-89 %message:-28 %money:534
+%money%noise:25 %money%on_way:67 %money%opening:30 %money%pay_day:-62 %money%phone:69 %money%question:305
+%money%season:26 %money%shift_it:43 %money%smoke_smell:-52 %money%staff:-27 %money%wrong_one:68 %odometer:-51
+%on_way%question:-35 %pay_day%question:50 %pay_day%shift_it:28 %pay_day%wrong_one:39 %phone%wrong_one:24 %place:-49
+%place%question:-112 %place%shift_it:34 %question:46 %question%refuse:110 %question%shift_it:108 %question%staff:-23
+%question%start_again:92 %question%thanks:56 %question%who:-76 %refuse%shift_it:35 %refuse%thanks:30
+%refuse%wrong_one:-27 %smoke_smell:-90 %staff:-71 %staff%wrong_one:-33 %start_again:55 %thanks:-147 %who:-99 @?:200
+@after_visit:-130 @car:57 @confirm_stop:-27 @nothing:58 @reading:38 ^_a:97 ^_after:27 ^_am:28 ^_antes:23 ^_any:98
+^_ballpark:117 ^_bank:-50 ^_before:26 ^_call:25 ^_can:47 ^_cobran:49 ^_como:-60 ^_con:28 ^_cost:38 ^_cuando:-27
+^_cuanto:-187 ^_cuantos:-41 ^_depends:55 ^_did:37 ^_do:62 ^_does:61 ^_el:-61 ^_en:-40 ^_esta:-57 ^_for:-25 ^_give:23
+^_got:92 ^_hasta:22 ^_hay:81 ^_how:-176 ^_i:-113 ^_is:185 ^_it:-33 ^_later:27 ^_le:-40 ^_mas:39 ^_much:-88 ^_muy:-22
+^_need:23 ^_no:-30 ^_not:-56 ^_oh:-23 ^_para:25 ^_precio:49 ^_price:36 ^_que:33 ^_sale:-223 ^_salir:-62 ^_sure:46
+^_thank:-32 ^_thanks:-29 ^_that:-44 ^_the:-70 ^_tienen:26 ^_too:-73 ^_what:-114 ^_when:-48 ^_which:-43 ^_who:-27
+^_why:-96 ^_y:-59 ^_you:-117 a:124 a__el:44 a__filter:-30 a__first:31 a__for:108 a__la:26 a__lo:36 a__off:-23
+a__on:27 a__thing:-22 a_bot:-26 a_brake:22 a_cabin:-31 a_charge:31 a_como:242 a_las:-128 a_price:49 a_salir:28
+a_ser:40 a_set:49 a_ver:26 about:-41 abran:-32 aceite:24 address:-30 address_$:-22 afford:-30 afford_it:-28 after:40
+again:26 ahi:-72 ahi_$:-52 alcanza:40 algun:45 alignment:49 all:72 all_$:27 all_day:-31 alla:-25 am:63 am__going:24
+am_i:66 an:128 an__change:32 an_oil:32 and:185 and__are:-25 and__i:41 and__is:39 and__long:33 and__much:75 and_do:39
+and_how:123 and_what:50 and_you:-31 anda:54 any:249 anything:37 anything_$:31 anyway:32 anyway_$:32 appreciated:-53
+are:47 are__a:-23 are_we:31 are_you:46 at:51 at__place:23 at_it:30 at_the:-26 at_your:23 back_$:24 balatas:27
+ballpark:148 ballpark_$:106 bank:-65 barato:27 battery:23 be_$:102 be__to:-29 be_a:-27 be_doing:-62 been:-22
+before:59 before_i:63 bien:-44 bill:-109 bill_was:-35 bot:-26 bot_$:-25 both:27 brake:25 brakes:37 break:-22
+broke:-30 bucks:-38 budget_$:23 but:-42 but__much:27 but_how:26 but_the:-30 by:-35 cabin:-33 cabin_filter:-30
+cambio:29 cambio__aceite:23 can:80 can__get:68 can_i:22 can_you:34 cancelar:32 car:-33 cargo:33 caro:-22 caro_$:-25
+cash:-43 change:40 changing:-57 charge:121 charge_$:23 charge_for:38 charged:-73 charged__for:-24 charged_me:-40
+charging:103 cheaper:28 cien:23 cien_$:22 cobran:130 cobran__por:32 cobran_algo:32 cobran_por:73 cobraron:-100
+cobraron__mas:-38 cobraron_de:-38 come_$:-34 come_to:40 comes:22 como:26 como_$:46 como__se:-30 como_cuanto:-128
+como_lo:23 con:44 cosa:-30 cost:288 cost_$:128 cost_and:42 costo:129 costo_$:35 cotizacion:60 could_you:28 covered:58
+cuando:-51 cuanto:114 cuanto_$:41 cuanto__a:32 cuanto__el:49 cuanto__es:-30 cuanto__las:22 cuanto__me:-133
+cuanto__para:25 cuanto__por:34 cuanto__que:40 cuanto__tardan:-40 cuanto__y:110 cuanto_anda:39 cuanto_cuesta:47
+cuanto_demora:-56 cuanto_dura:-41 cuanto_era:36 cuanto_es:111 cuanto_mas:-82 cuanto_por:99 cuanto_rato:-78
+cuanto_sale:51 cuanto_se:-175 cuanto_seria:81 cuanto_tarda:-23 cuanto_tengo:30 cuanto_tiempo:-115 cuanto_va:34
+cuanto_vale:71 cuantos:-50 cuantos_dias:-43 cuatro:30 cuesta:27 cuesta_y:22 da:103 damage:29 dan:37 dar:37 days:70
+days_$:78 de:138 de_$:22 de__como:34 de__de:29 de_a:28 de_aceite:28 de_cuanto:26 de_la:-26 de_las:28 de_mas:-42
+de_obra:30 deal:-47 deja:25 del:-22 demora:-58 demora_$:-48 depends:55 descuento:83 dia:-39 dia_$:-24 dias:-47
+dice:29 did:-37 did_it:-25 did_my:-55 did_you:25 digame:84 digame__precio:23 digame_cuanto:32 digame_el:28 dime:43
+dinero:-82 dinero_$:-44 discount:48 do:61 do_$:-73 do__charge:68 do__get:40 do__go:24 do__guys:48 do__need:-40
+do__owe:30 do__take:-56 do__use:-25 do_i:65 do_you:61 does__cost:44 does_it:22 does_that:-24 doing:-68 doing_$:-33
+doing__it:-33 doing_to:-33 dollars:30 dollars_$:22 donde:32 donde_estan:67 down:-30 down_on:-22 drive:-26 due:-30
+due_for:-22 dura:-35 early:22 el:111 el__a:-35 el__cuanto:23 el__de:55 el__para:42 el_cambio:34 el_costo:68
+el_dinero:-36 el_lunes:-34 el_otro:23 el_precio:83 el_sabado:-22 el_total:47 en:47 en__anda:39 en__me:58 en__se:-49
+en_cuanto:55 en_el:-35 era:42 era_$:28 es:88 es_$:26 es__de:31 es_de:-23 es_eso:-23 es_gratis:141 es_lo:24 es_un:-38
+es_y:49 esperar:-23 esperar_$:-22 espero:-54 espero_$:-53 esta:-50 esta__caro:-36 estan:47 estar:-24 estimado:109
+estimate:94 estimate_$:49 estoy:-24 ever:29 factura:-26 fee:82 feria:-28 figure:42 filter:-38 filter_$:-29 first:29
+first_$:29 fix:22 fluid:-29 for:81 for_$:-92 for_a:42 for_free:-32 for_me:-45 for_that:33 for_the:68 for_these:38
+for_this:30 for_what:-43 found:-27 four:31 free:213 free_$:195 frenar:-26 frenar_$:-26 friday:-22 friday_$:-22
+from:-73 from_the:-52 front:24 fue:-30 get:33 get__a:39 get_a:62 get_for:68 get_paid:-57 give:47 give_me:40 go_for:69
+going:101 going_on:36 going_to:67 gone:26 got_any:69 got_to:22 gracias:27 gratis:142 gratis_$:108 guys:23 hablan:-22
+hace:44 hay:107 high:-30 hours:24 how:252 how__and:60 how__do:28 how__for:29 how__i:-41 how__is:56 how__it:-28
+how__time:-74 how__to:35 how__was:48 how__we:24 how__would:22 how_come:-82 how_do:-50 how_is:-36 how_long:29
+how_many:31 how_much:425 hoy:-22 humo:-30 husband:28 i__a:30 i__an:25 i__anything:28 i__it:-35 i__paid:-60
+i__there:-23 i__to:42 i_can:37 i_going:24 i_owe:49 i_paid:-29 i_pay:30 i_was:-39 idea:41 if:42 if_you:24 im:-41
+im_not:-26 in__what:30 in_the:-31 invoice:-64 invoice_$:-39 is:-42 is__a:35 is__address:-30 is__cost:37 is__do:-42
+is__for:-69 is__free:149 is__going:35 is__labor:73 is__oil:26 is__on:-45 is__price:39 is__really:61 is__run:146
+is__still:62 is__total:31 is__wifi:-46 is__with:-28 is_a:-31 is_an:42 is_it:101 is_that:68 is_the:103 is_there:80
+is_this:-50 is_tight:-32 is_too:-24 is_wrong:-34 it:102 it_$:-53 it__for:-23 it__free:42 it__like:34 it__or:28
+it__under:109 it_a:-45 it_be:55 it_cost:75 it_do:-45 it_for:-73 it_is:-39 it_really:50 it_run:60 it_still:77 job:50
+just:58 know:-23 la:-23 la__y:26 la_cara:-26 la_factura:-26 la_otra:30 la_ultima:-28 labor:133 labor_$:92 las_$:-60
+las_cuatro:23 las_dos:22 last_time:-24 late:-23 le:-79 le__a:-26 le_sale:-34 left:-83 left_on:-50 les:-66 life:-49
+like_a:-24 like_the:27 llantas:25 lo:-76 lo__que:38 lo_dan:22 lo_mismo:23 lo_que:-36 long:46 long_$:69 longer:-43
+look_at:38 looking:57 looking_at:47 mano:28 mano__obra:30 mano_de:30 many:31 mas:-35 mas_$:-51 mas__menos:51
+mas_barato:26 mas_de:42 mas_o:51 me:45 me_$:34 me__a:35 me__cuanto:27 me__dar:38 me__de:-39 me__muy:32 me__price:40
+me__que:-39 me__the:23 me__un:72 me__una:34 me__what:24 me_a:-22 me_back:61 me_cobran:43 me_cobraron:-92 me_da:110
+me_dice:30 me_espero:-53 me_for:-35 me_it:22 me_lo:-41 me_now:-32 me_puede:37 me_sale:58 me_the:60 me_van:31
+me_with:55 mean:-29 mean_$:-22 mejor:-28 menos:71 mi:-31 money:-105 money_$:-60 money__tight:-33 money_is:-33
+more:-23 much:250 much_$:41 much__how:49 much__i:38 much__it:135 much__the:40 much_and:42 much_for:54 much_is:118
+much_obliged:-36 much_time:-74 much_to:49 much_would:38 must:-38 muy:-50 muy_caro:-46 my:-53 my__go:-54 my__is:-62
+my_bill:-111 my_invoice:-24 my_warranty:53 need_$:-52 need_a:26 no:27 no_$:-22 no__is:-60 no_but:27 no_thanks:41
+no_what:-50 nomas:65 not:-91 not_at:-44 now:-89 now_$:-85 number:55 number_$:47 o:74 o_menos:51 obliged:-36 obra:30
+obra_$:22 ocupan:-43 of:23 of_my:-38 of_the:25 off:-49 off_$:-50 oh:-25 oil_change:44 ok:-46 ok_but:-25 on_$:42
+on_the:-25 on_what:32 one:23 one__much:30 open:-23 or:136 or_$:35 or__i:26 or_do:27 out:48 out__door:25 out_of:26
+out_the:23 pague:-24 paid:-102 paid_$:-53 para:88 pay_$:45 perdida:-39 perdida_total:-38 pero:62 pick:25 place:52
+place_$:22 please:35 please_$:50 por:236 por_eso:24 precio:240 precio_$:68 precio_de:33 precio_que:22 precio_y:29
+price:204 price_$:97 price__the:23 price_on:30 prices:-48 primero:30 pueda:-56 pueda_$:-56 puede:27 pues:-26
+pues_$:-22 que:-110 que__caro:78 que__otro:-24 que_es:-27 que_la:26 que_precio:53 que_tan:43 que_tanto:22 queda:-71
+queda_$:-64 quien:-32 quiero:27 quiero_saber:34 quote:72 quote_$:-60 rate:34 rato:-84 rato_me:-46 really:73
+really_free:70 refund:-71 refund_$:-56 remind:28 remind_me:28 right:-26 right_now:-41 robo:-27 rough:35 run:271
+run_$:165 run_me:71 saber:47 said:24 said_$:29 sale:-78 sale_humo:-27 sale_mas:29 sale_y:31 salir:-46 salir_$:-39
+sat:26 say:39 se:-237 se_queda:-24 se_tardan:-41 send_me:34 ser:39 ser_$:30 seria:90 seria_$:39 servicio:30 set:98
+set__back:56 set_me:56 set_of:49 shop:-43 si:60 sintetico:22 so:-37 so_i:29 so_much:-56 still:67 still_$:35
+still__the:25 struts:22 sure:43 take:-65 talking:22 tan:43 tan__es:39 tan_caro:73 tarda:-42 tarda_$:-29 tardan:-51
+tardan_$:-42 tarde:22 tax:73 tax_$:74 tell:124 tell__the:27 tell_me:88 tempranito:29 tengo:-22 text:-24 th_$:-29
+th_and:26 than:-44 than_the:-35 thank:-33 thank__so:-30 thank_you:-32 that:35 that_$:-94 that__be:-29 that__to:40
+that_be:38 that_is:-52 that_would:-28 the:84 the__and:47 the__was:-40 the_address:-22 the_bill:33 the_cost:39
+the_damage:24 the_invoice:-26 the_quote:-90 the_tires:-31 the_total:40 them:-73 them_$:-72 there:30 there_$:-36
+there__charge:33 there_a:86 these:58 these_days:78 thing:-57 this:-22 this_one:23 though:33 though_$:22
+thursday_and:25 tiempo:-73 tiene:36 tight:-35 time:-113 time__it:-29 time__you:-60 time_do:-64 to:44 to_$:38
+to__at:40 to__for:-42 to__me:46 to__the:23 to_fix:24 to_it:-34 to_look:50 to_set:30 to_wait:23 toma:-47 toma_$:-36
+too:-157 too__for:-56 too_much:-73 took:-25 total:111 trabajo:-30 trabajo_$:-24 twice:-36 twice_$:-32 ultima:-29
+un:61 una:44 under:81 under_my:58 up:29 up_$:40 urgent:-24 urgent_$:-22 va:64 va__salir:27 va__ser:34 va_a:64 vale:81
+van__cobrar:24 veces:-22 vemos:24 very:-33 wait:32 wanted:29 warranty:52 warranty_$:42 was:-60 was_it:47
+we_talking:25 what:152 what_$:-65 what__an:44 what__i:90 what__is:-49 what__it:-29 what__that:65 what__the:93
+what__this:-27 what__wrong:-24 what__you:117 what_a:-27 what_am:44 what_are:99 what_do:113 what_for:-52 what_i:-42
+what_time:-33 what_will:38 what_would:167 when:-97 when__get:-54 when_i:-56 which:-54 who:-37 why:-87 why_$:-38
+wifi:-69 wifi_$:-52 will:66 will__be:40 will_it:57 wise_$:28 with:49 with_a:28 with_tax:71 would:70 would_be:-43
+would_that:69 would_the:39 would_you:-44 wrong:-38 wrong_with:-27 y:290 y__a:33 y__estan:55 y__por:54 y_a:22
+y_como:-51 y_cuanto:84 y_de:41 y_donde:46 y_en:27 y_si:27 y_tiempo:49 yes_$:-38 yes__how:23 yes__it:56 yes__the:-30
+yes_but:-25 yet:23 you:-49 you_$:-31 you__bot:-24 you__for:117 you__have:49 you__me:-23 you__much:-41 you__my:-28
+you__or:33 you__the:-28 you__to:24 you_a:-25 you_are:-22 you_be:-61 you_charge:78 you_charged:-33 you_get:42
+you_guys:27 you_need:-57 you_say:31 you_so:-30 you_take:-56 you_use:-22 you_want:28 your_place:23
 """

@@ -1,129 +1,139 @@
 """What speaks for and against `stranger`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "stranger"
-BIAS = -160
+BIAS = -194
 WEIGHTS = """\
-#abla:22 #able:-31 #abou:19 #acce:-26 #ache:51 #acia:-27 #acto:19 #ahor:-23 #ajes:-18 #aken:24 #algu:-25 #alki:26
-#alle:50 #alre:-23 #amar:-25 #anad:30 #ance:-19 #anda:-27 #andl:19 #ando:40 #anej:54 #anks:-34 #answ:-27 #aqui:172
-#arca:86 #arda:-37 #aren:25 #arte:-22 #asnt:30 #aved:-33 #aven:19 #avor:-28 #back:-27 #been:53 #befo:24 #belo:39
-#blan:52 #blar:-29 #bloc:-28 #boar:21 #body:75 #book:18 #bout:19 #busc:65 #cado:84 #call:-72 #came:-27 #cand:59
-#caro:27 #cars:-22 #ccep:-25 #cept:-26 #char:-19 #ched:47 #cias:-27 #cita:43 #ckin:-29 #clie:83 #comi:-20 #como:-27
-#conf:53 #cono:96 #cont:33 #creo:29 #cupo:-21 #cust:76 #cycl:20 #dado:-36 #digi:20 #does:34 #done:-21 #dont:-73
-#driv:40 #each:41 #eady:-33 #eant:61 #eard:36 #ease:-21 #eces:-35 #econ:-21 #edes:23 #efon:64 #efor:24 #ehic:42
-#ejor:-19 #elef:64 #ella:29 #elon:40 #ende:-23 #enes:32 #engo:78 #enme:-24 #enor:70 #ensa:22 #ente:70 #eone:-22
-#eopl:-21 #epta:-20 #equi:109 #eres:-44 #erso:39 #esnt:53 #esta:35 #este:92 #evad:29 #even:27 #ever:35 #ewhe:-27
-#exti:30 #fall:30 #favo:-28 #fono:64 #fore:20 #fund:64 #gave:-21 #give:-18 #goin:-25 #grac:-27 #guar:-35 #guie:-25
-#guna:27 #guys:-41 #hank:-41 #harg:-18 #have:75 #hear:33 #here:108 #hers:26 #hese:-24 #hicl:42 #hing:-20 #hink:54
-#hoev:33 #hone:76 #hora:-20 #icle:43 #idea:46 #iene:60 #ient:88 #iero:-52 #ieta:19 #ight:-20 #igit:20 #inda:55
-#ingu:97 #iniv:23 #inte:-37 #isnt:161 #ista:23 #ivan:23 #ivoc:110 #king:44 #know:129 #lama:-29 #land:31 #leas:-28
-#lefo:64 #leva:18 #lgui:-24 #lien:79 #like:-20 #lind:61 #line:28 #live:46 #lkin:26 #llam:-37 #ller:53 #lock:-30
-#lome:20 #look:32 #lrea:-23 #lvid:-21 #mand:-19 #mane:54 #marc:89 #mari:20 #mber:56 #mean:74 #mejo:-19 #meon:-22
-#mero:48 #migo:19 #mind:-28 #mine:19 #ming:-21 #mini:23 #mist:28 #mond:-19 #mont:-19 #more:-56 #move:24 #must:60
-#nada:19 #name:161 #nday:-21 #nden:33 #nece:-28 #need:-86 #nejo:46 #neve:53 #nfun:65 #nger:-24 #ngun:97 #nice:19
-#ning:69 #niva:23 #nobo:70 #nora:18 #nozc:101 #nswe:-27 #nter:-41 #ntra:31 #nuev:29 #numb:57 #nume:40 #nunc:19
-#oard:21 #obod:70 #ocad:91 #ocki:-28 #ocup:-25 #oesn:53 #oeve:33 #oing:-33 #okin:48 #olvi:-21 #omeo:-22 #omer:86
-#omin:-20 #onda:-22 #ones:-23 #onfu:62 #onge:-27 #ongs:34 #only:19 #onoz:101 #onth:-23 #ontr:37 #ooki:48 #ople:-21
-#orry:24 #orth:-28 #otro:22 #ould:-21 #oure:23 #ouve:51 #oved:18 #owne:69 #ozco:101 #part:-21 #peop:-21 #pers:36
-#phon:71 #plea:-27 #pref:-22 #pued:-39 #quie:-46 #quiv:110 #raci:-30 #rata:33 #rath:-26 #rcar:36 #rdad:-39 #reac:48
-#read:-42 #real:-33 #reco:-22 #rest:-28 #ring:-20 #rive:42 #rmen:21 #rnin:-18 #rong:152 #rson:39 #ruck:-32 #rust:-30
-#saca:-35 #saje:18 #save:-35 #scan:44 #self:-23 #seno:65 #shop:51 #sold:-23 #sona:64 #sorr:24 #stak:28 #stat:21
-#sted:51 #stom:77 #stop:-29 #swer:-27 #tado:43 #take:39 #tall:46 #tate:22 #tede:23 #tele:57 #teng:86 #tere:-36
-#teve:29 #than:-46 #ther:49 #thes:-24 #thin:35 #this:126 #tien:30 #time:-53 #ting:24 #tion:-22 #tire:-21 #tome:76
-#trat:32 #truc:-32 #trus:-30 #uard:-35 #uede:-18 #uedo:-21 #ueno:-24 #ueva:18 #ught:28 #uien:-33 #uier:-37 #uivo:110
-#umbe:57 #umer:40 #unca:19 #unde:34 #undi:28 #usca:73 #uste:76 #usto:76 #vado:21 #vehi:42 #vent:20 #vide:-20 #vive:56
-#vivo:26 #voca:110 #want:-61 #wasn:19 #what:-38 #wher:-46 #whoe:33 #will:-44 #wned:26 #wner:43 #work:-29 #wort:-27
-#wron:142 #xtin:31 #ycle:20 #ying:-20 #your:112 #youv:51 %again_later:-81 %again_later%call_off:-39
-%again_later%elsewhere:26 %again_later%message:-20 %again_later%refuse:-49 %again_later%shift_it:33
-%again_later%staff:23 %again_later%start_again:-38 %agree:-110 %agree%call_off:-48 %agree%refuse:-64
-%agree%wrong_one:-37 %away:-33 %away%shift_it:20 %away%wrong_one:-45 %bad:40 %bad%bring:19 %bad%call_off:50
-%bad%refuse:41 %bad%wrong_one:26 %bring:-23 %bring%car_part:-26 %bring%leave_me:-30 %bring%on_way:-18
-%bring%question:29 %bring%refuse:48 %bring%staff:-20 %bring%wrong_one:-20 %busy:-32 %busy%wrong_one:-26
-%call_off:-116 %call_off%do_it:81 %call_off%elsewhere:21 %call_off%fails:-22 %call_off%family:46
-%call_off%odometer:48 %call_off%on_way:35 %call_off%phone:28 %call_off%question:96 %call_off%refuse:97
-%call_off%shift_it:-18 %call_off%start_again:-53 %call_off%thanks:-41 %call_off%who:126 %call_off%wrong_one:-108
-%car:140 %car%car_part:-20 %car%do_it:79 %car%fails:-33 %car%gone_car:45 %car%phone:68 %car%question:36
-%car%refuse:178 %car_part:-99 %car_part%do_it:-37 %car_part%wrong_one:-62 %do_it%gone_car:57 %do_it%question:30
-%do_it%refuse:122 %do_it%who:24 %doubt:77 %doubt%question:55 %doubt%staff:93 %doubt%who:24 %doubt%wrong_one:75
-%elsewhere:44 %elsewhere%family:-22 %elsewhere%refuse:123 %elsewhere%shift_it:22 %elsewhere%wrong_one:75 %fails:-54
-%fails%gone_car:19 %fails%refuse:-32 %family:110 %family%gone_car:28 %family%phone:74 %family%refuse:47
-%family%who:32 %family%wrong_one:27 %gone_car%phone:81 %gone_car%question:-21 %gone_car%refuse:-20 %gone_car%staff:26
-%gone_car%who:-52 %gone_car%wrong_one:-79 %how_long:-49 %how_long%refuse:-19 %leave_me:-110 %leave_me%message:21
-%leave_me%odometer:-20 %leave_me%refuse:27 %leave_me%wrong_one:-80 %machine:-67 %machine%refuse:-18
-%machine%staff:-44 %machine%wrong_one:-49 %meaning:-23 %meaning%refuse:-31 %message%odometer:24 %message%phone:-42
-%message%staff:42 %message%who:18 %money:-110 %money%refuse:-20 %money%staff:-18 %money%who:19 %money%wrong_one:-64
-%noise:-33 %odometer%phone:24 %odometer%refuse:64 %odometer%wrong_one:-26 %on_way%refuse:39 %on_way%wrong_one:27
-%pay_day:-23 %pay_day%season:-25 %phone:35 %phone%question:38 %phone%refuse:44 %phone%staff:-95
-%phone%start_again:-33 %place:-35 %place%question:-23 %place%wrong_one:-28 %question:-156 %question%refuse:117
-%question%shift_it:19 %question%staff:62 %question%who:-20 %question%wrong_one:-141 %refuse%start_again:-82
-%refuse%thanks:-41 %refuse%who:243 %refuse%wrong_one:55 %season:-23 %shift_it:20 %shift_it%staff:52 %shift_it%who:27
-%shift_it%wrong_one:37 %smoke_smell:-27 %staff:38 %staff%start_again:-21 %staff%who:29 %start_again:-97
-%start_again%wrong_one:-66 %thanks:-58 %who:157 %who%wrong_one:-21 %wrong_one:306 @?:-66 @after_visit:-85 @car:-22
-@confirm:-96 @confirm_stop:-56 @day:-41 @odometer:-23 @offers:-83 @reading:-28 @time:-41 @times:-144 @walk_in:-36
-^_aqui:133 ^_can:-21 ^_car:-22 ^_cual:18 ^_de:-62 ^_do:-76 ^_dont:-107 ^_ese:63 ^_este:83 ^_got:-74 ^_had:-27
-^_how:-46 ^_i:69 ^_im:58 ^_is:-48 ^_me:21 ^_mi:-18 ^_never:49 ^_no:-64 ^_nobody:70 ^_not:44 ^_numero:18 ^_nunca:32
-^_que:-41 ^_quien:-22 ^_quienes:-20 ^_quiero:-18 ^_sorry:33 ^_soy:54 ^_stop:-51 ^_that:21 ^_the:-25 ^_there:55
-^_this:191 ^_usted:18 ^_what:-44 ^_who:-48 ^_wrong:112 ^_ya:-141 ^_yo:145 ^_your:-21 ^_youve:41 a:69 a__car:-21
-a__of:28 a__person:-21 a__taller:28 a__to:19 a_car:66 a_customer:39 a_ese:29 a_este:-19 a_guy:-22 a_person:-33
-a_real:-24 about:19 about_$:25 alguien:-24 all:-19 already:-23 am:36 am_$:34 and:24 and__dont:21 and__is:20
-and_dont:21 and_have:18 answer:-25 any:60 anymore_$:-19 aqui:179 aqui_$:32 aqui__vive:56 aqui_no:134 are:37 are_$:57
-are_you:-26 asi:-19 ask:-25 back:-25 been:53 been__your:41 been_to:44 before:24 belongs:34 belongs_to:34 bill_was:-30
-blocking:-28 bus:37 busca:37 buscan:28 but:19 by:59 by__name:64 by_that:64 call:-53 call_$:-20 cambio:20 cambio_de:18
-can:-43 car:47 car_$:31 car__you:23 car_to:27 carro__no:-37 carro_con:20 carro_tengo:40 carro_ya:-39 cars:-22 cel:81
-cita:44 cliente:77 cliente_$:18 como:-26 con:51 con_el:-21 con_ese:19 con_ustedes:33 conozco:108 conozco_$:62 creo:29
-creo_que:38 cual:18 customer:76 customer_$:38 de:76 de__es:-28 de__taller:37 de_el:18 de_ese:18 de_numero:21
-de_persona:25 de_que:18 de_quien:-26 did:-28 did__get:-26 did_you:-27 do:-129 do__have:-19 do__know:-26 do_i:-37
-do_you:-45 does:-19 doesnt:53 done:-33 dont:-73 dont__a:75 dont__any:50 dont__it:-44 dont__me:-28 dont__that:-82
-dont__the:-25 dont__this:-34 dont__what:27 dont__you:42 dont__your:-19 dont_have:-56 dont_know:175 dont_need:-19
-dont_text:-27 dont_think:-30 dont_want:-36 drive:46 drive_$:42 dueno:-19 dueno_$:-27 el:57 el__de:48 el__no:33
-el_carro:-57 el_numero:70 el_telefono:-18 el_ya:44 ella:27 equivocado:84 equivocado_$:36 equivocado_de:21 era:24
-es:144 es_$:-21 es__el:25 es__mi:49 es__numero:24 es_de:80 es_el:40 es_este:-62 es_mi:43 es_mio:-34 es_para:35
-es_usted:20 esa:29 ese:108 ese__no:44 ese_carro:-69 ese_senor:46 ese_taller:19 esta:52 este:134 este_$:-30
-este__es:69 este__no:20 este_cel:60 este_no:25 este_telefono:68 even:29 ever:-33 ever_$:-29 favor:-28 for_$:23
-for_that:-18 gave:-21 get:-54 get__number:-35 going:-25 got:-138 got_$:-18 got__wrong:38 got_a:-55 got_it:-22
-got_the:33 gracias:-27 guardado:-35 guy:30 guys:-41 guys_$:-21 hablan:42 hablar:-25 hablar_con:-26 hablo:-20 had:-38
-have:55 have__wrong:62 have_a:45 have_never:65 have_someone:-19 have_that:-23 havent:21 hay:23 he:176 he__a:24
-he_ido:25 he_llevado:23 heard:36 heard_of:36 her:66 here:108 here_$:61 him:41 his:82 how:-52 how__you:-33 how_did:-26
-i:57 i__a:-18 i__drive:23 i__in:45 i__know:98 i__my:-25 i__never:53 i__own:18 i__the:33 i__this:32 i__to:-27
-i__want:-28 i__you:-18 i_am:39 i_dont:32 i_got:-31 i_have:37 i_just:26 i_know:-26 i_live:44 i_never:-50 i_only:23
-i_take:27 i_think:24 i_want:-29 id:-22 id_rather:-23 idea:46 ido:25 ido_a:24 ill:-32 im:90 im__the:54 im_not:142
-in:21 in__and:20 in__car:-22 in_another:30 interested:-24 is__bill:24 is_a:48 is_his:43 is_my:26 is_no:63 is_not:89
-is_this:-131 is_wrong:-23 isnt:161 it:-174 it_$:-71 just__this:22 know:139 know_$:-23 know_what:29 know_who:19
-know_you:48 la__que:32 la_persona:49 le:-54 like:-20 live:33 live_in:42 llevado:23 lo:-114 lol_$:19 longer:-30
-looking:38 los:32 los_conozco:60 mal:119 mal_$:59 mal_el:52 manejo:46 mas:-32 me_$:89 me__con:41 meant:62 mejor:-19
-mensaje:36 mensajes:-18 mi:19 mi_$:35 mi_numero:-44 mind:-25 mine:25 mine_$:20 minivan:23 mio:-39 month:-23
-month_$:-18 more:-40 moved:18 must:56 must_be:31 must_have:25 my__is:29 my__was:-30 my_bill:-31 my_car:23 my_name:28
-my_number:-51 my_own:-23 nada_$:-20 name:84 need:-53 never:56 never__a:33 never__of:36 never__to:36 never_been:49
-never_heard:36 new:-53 ni:131 ni__conozco:27 ni__tengo:40 ni_carro:40 ni_los:22 nice:19 nieta:19 ningun:73 ninguna:27
-no:174 no_$:-148 no__at:19 no__carro:61 no__cliente:49 no__conozco:58 no__de:83 no__el:27 no__esa:21 no__este:71
-no__here:74 no__i:-27 no__is:-32 no__la:25 no__lo:-21 no__mi:34 no__mio:-56 no__ni:-31 no__ningun:65 no__ninguna:24
-no__no:-20 no__para:33 no__quien:38 no__yo:44 no_and:-32 no_car:30 no_conozco:23 no_es:181 no_esta:47 no_hay:25
-no_i:-20 no_idea:37 no_lo:-21 no_longer:-29 no_los:39 no_me:-29 no_more:-33 no_one:62 no_se:82 no_soy:234 no_tengo:47
-no_tiene:21 no_vive:56 nobody:70 nombre_$:23 not:213 not_$:-22 not__car:60 not__customer:55 not__i:18 not__month:-18
-not__you:29 not_for:-18 not_interested:-22 not_my:118 not_now:-44 not_the:87 not_this:-32 not_yet:-35 now:-70
-now_$:-40 nueva:19 number:45 number_$:-46 number__this:-37 number_is:-32 numero:42 numero_$:-19 numero_de:18
-numero_equivocado:30 nunca:19 nunca_$:-24 nunca__ido:23 nunca_he:30 nunca_me:-26 o:-43 ocupo:-21 of:31 of_you:26
-off:-20 oil:-31 on:-83 one:28 only:19 otra_$:26 otra_vez:-21 otro:22 out:-18 own:-34 own_a:40 own_that:-51 owner:46
-para_mi:28 parte:-18 people:-21 person:-25 person_$:-54 persona:69 persona_$:36 persona_que:35 phone:81 phone_$:22
-phone__to:26 phone_anymore:35 phone_belongs:20 phone_me:-32 please:-27 por:-51 por_favor:-20 puede:-19 put:-26
-put_the:-23 que:49 que__es:-36 que_busca:33 que_buscan:29 que_numero:-30 que_se:18 que_taller:21 quien:-40
-quien__usted:26 quien_es:-35 quienes:32 quienes_son:32 quiero:-32 quit:21 rather:-26 real:-28 real_person:-23
-saved:-33 se:100 se__de:20 se__es:30 se__que:37 se_equivocado:46 see:-24 senor:42 senora:18 shop:52 shop_$:44 so:-50
-so_$:-19 so_no:-20 sold:-21 some:24 someone:-21 someone_$:-23 someone__me:-18 someone_else:35 son:20 sorry:24
-sorry__is:28 soy:343 soy__persona:66 soy_cliente:53 soy_el:22 soy_esa:34 soy_la:71 soy_su:19 soy_yo:44 state:24
-stop:-27 su:53 su_taller:24 take_the:26 talk:-39 talk__a:-24 talk_to:-38 talking:26 taller:47 taller_$:30 te:30
-telefono:64 telefono_$:39 tengo:81 tengo_$:28 tengo__este:-20 tengo_carro:71 tengo_guardado:-31 text_me:-19
-texting:31 texting_me:20 thanks:-31 that_car:-18 that_name:64 the:-39 the__anymore:-26 the__guy:29 the__no:22
-the__number:30 the__oil:-21 the__person:24 the__you:18 the_bus:36 the_owner:53 the_phone:-40 the_truck:-27
-the_van:-26 the_wrong:81 there:43 there__no:63 there_is:53 these:-24 think:55 think__is:20 think_so:-19 think_this:32
-think_you:46 this:126 this_$:-84 this__a:47 this__belongs:32 this__his:53 this__my:22 this__the:21 this_a:-20
-this_is:156 this_isnt:127 this_month:-19 this_phone:68 this_week:-21 tiene:18 tienen__el:19 time:-60 time_$:-30
-to:-31 to__shop:38 to_me:19 to_text:29 to_you:19 to_your:44 truck:-32 trust:-30 un:24 una_persona:-24 up:-34 usa:52
-use:23 usted:53 usted_$:25 ustedes:23 ustedes_$:36 van:-29 vehicle:42 vive:56 vivo:26 want:-53 want_to:-22 wasnt:19
-we:-20 week_$:-23 what:-31 what__wrong:-18 what__your:26 what_is:-34 where:-18 who__are:59 who__it:-24 who__this:-45
-who__you:-37 who_is:-67 who_you:93 whoever:33 whoever_you:19 why:-27 why_not:-19 will:-43 with_you:23 work:-26
-worth:-27 wrong:142 wrong_guy:37 wrong_number:103 y:-36 ya:-89 ya__es:-38 ya__tengo:-31 ya__tiene:21 ya_no:-55
-yet:-40 yet_$:-28 yo:230 yo_$:22 yo__he:18 yo__soy:59 yo__tengo:34 yo_le:-25 yo_lo:-25 yo_ni:102 yo_no:117 yo_soy:25
-you:116 you_$:76 you__have:28 you__i:23 you__the:63 you__to:30 you_are:55 you_get:-27 you_got:24 you_guys:-40
-you_have:46 you_must:40 you_put:-24 you_think:35 you_want:25 your:74 your_customer:27 your_shop:26 youre:23 yours:27
-yours_$:27 youve:51
+#abla:30 #able:-43 #ablo:-22 #abou:32 #acce:-38 #ache:68 #acia:-30 #acto:23 #ahor:-33 #ajes:-24 #aken:33 #algu:-32
+#alki:38 #alle:59 #alre:-27 #amar:-35 #anad:42 #ance:-22 #anda:-36 #andl:24 #ando:60 #anej:77 #anic:-23 #anks:-38
+#answ:-39 #anym:-26 #aqui:221 #arag:22 #arca:123 #arda:-52 #aren:34 #arge:-23 #arme:23 #arte:-31 #asnt:37 #atio:-23
+#augh:22 #auto:-22 #aved:-46 #aven:23 #avor:-34 #back:-37 #been:68 #befo:30 #belo:53 #blan:70 #blar:-38 #bloc:-42
+#boar:25 #body:104 #book:23 #bout:32 #busc:83 #busi:23 #cado:99 #call:-95 #came:-41 #cand:83 #caro:39 #cars:-28
+#ccep:-37 #cept:-38 #cesa:-25 #char:-26 #ched:63 #cias:-29 #cita:54 #ckin:-43 #clie:108 #comi:-25 #como:-32 #conf:67
+#cono:125 #cont:48 #creo:39 #cupo:-26 #cust:101 #cycl:25 #dado:-50 #daug:23 #digi:24 #does:52 #done:-25 #dont:-92
+#driv:53 #duen:-25 #each:56 #eady:-41 #eant:86 #eard:47 #ease:-24 #eces:-47 #econ:-29 #edes:23 #efon:83 #efor:30
+#ehic:57 #ejor:-23 #elef:83 #ella:38 #elon:53 #ende:-30 #enes:44 #engo:102 #enme:-30 #enor:87 #ensa:30 #ente:92
+#eone:-22 #eopl:-32 #epta:-29 #equi:133 #eres:-62 #erso:44 #esar:-26 #esnt:74 #esta:49 #este:118 #evad:35 #even:34
+#ever:30 #ewhe:-37 #exti:41 #fall:37 #favo:-34 #fono:84 #fore:26 #forg:-23 #from:-22 #fund:83 #gave:-32 #ghte:22
+#give:-22 #goin:-35 #grac:-30 #guar:-49 #guie:-31 #guna:32 #guys:-57 #hank:-45 #harg:-25 #have:91 #hear:43 #here:137
+#hers:36 #hese:-30 #hicl:57 #hing:-25 #hink:70 #hoev:41 #hone:90 #hora:-30 #hter:23 #icle:59 #idea:58 #iden:-27
+#iene:85 #ient:114 #iero:-64 #ieta:24 #ight:-26 #igit:24 #inda:80 #ingu:125 #iniv:28 #inte:-52 #isnt:216 #ista:31
+#ivan:28 #ivoc:133 #king:59 #know:174 #lama:-40 #land:39 #leas:-33 #lefo:83 #leva:23 #lgui:-31 #lien:103 #like:-24
+#lind:86 #line:33 #live:62 #lkin:38 #llam:-51 #ller:65 #lock:-44 #lome:24 #look:43 #lrea:-27 #lvid:-29 #mama:22
+#mand:-25 #mane:76 #marc:127 #mari:26 #mber:71 #mean:102 #mejo:-23 #mens:22 #ment:-25 #meon:-22 #mero:54 #mewh:-22
+#migo:24 #mind:-34 #mine:22 #ming:-26 #mini:28 #mist:38 #mome:-22 #mond:-30 #mont:-31 #more:-81 #move:31 #must:79
+#nada:24 #name:224 #ndar:-22 #nday:-32 #nden:47 #nece:-38 #need:-108 #nejo:67 #ness:23 #neve:58 #nfun:84 #nger:-34
+#ngun:125 #nice:24 #ning:91 #niva:28 #nobo:98 #nora:23 #noth:23 #nozc:133 #nsaj:22 #nswe:-39 #nter:-57 #ntra:43
+#nuev:51 #numb:72 #nume:44 #nymo:-26 #oard:25 #obod:98 #ocad:107 #ocki:-42 #ocup:-31 #oesn:74 #oeve:41 #oing:-49
+#okin:64 #olvi:-30 #omen:-22 #omeo:-22 #omer:112 #omin:-25 #onda:-34 #ones:-30 #onfu:81 #onge:-39 #ongs:46 #only:24
+#onoz:133 #onth:-36 #ontr:54 #ooki:64 #ople:-32 #orry:29 #orth:-39 #otro:27 #ould:-27 #oure:32 #ouve:68 #oved:22
+#owne:99 #ozco:133 #part:-31 #peop:-32 #pers:40 #phon:84 #plea:-32 #pref:-29 #pued:-47 #pull:-22 #quie:-64 #quiv:133
+#raci:-33 #rata:49 #rath:-36 #rcar:52 #rdad:-54 #reac:64 #read:-51 #real:-45 #reco:-28 #regl:-24 #rest:-42 #rged:-22
+#ring:-25 #rive:55 #rmen:29 #rnin:-23 #rong:175 #rson:44 #ruck:-43 #rust:-46 #saca:-51 #saje:26 #save:-48 #scan:57
+#self:-31 #seno:82 #shop:63 #sine:23 #sold:-30 #sona:83 #sorr:29 #stak:38 #stat:28 #sted:52 #stom:101 #stop:-39
+#swer:-39 #tado:62 #take:52 #tall:56 #tate:29 #tede:23 #tele:74 #teng:112 #tere:-51 #teve:43 #than:-52 #ther:63
+#thes:-30 #thin:46 #this:142 #tien:41 #time:-70 #ting:30 #tion:-30 #tire:-26 #toda:-24 #tome:101 #trat:49 #truc:-43
+#trus:-46 #uard:-49 #uede:-22 #uedo:-24 #ueno:-34 #ueva:29 #ught:37 #uien:-50 #uier:-44 #uivo:133 #umbe:72 #umer:44
+#unde:48 #undi:33 #usca:92 #uste:90 #usto:100 #vado:25 #vehi:57 #vent:25 #vide:-29 #vive:73 #vivo:32 #voca:133
+#want:-82 #wasn:24 #week:-23 #what:-37 #when:-22 #wher:-64 #whoe:41 #will:-63 #wned:36 #wner:63 #work:-38 #wort:-39
+#wron:163 #xtin:41 #ycle:25 #ying:-28 #ymor:-26 #your:150 #youv:68 %again_later:-99 %again_later%call_off:-51
+%again_later%do_it:-24 %again_later%elsewhere:35 %again_later%message:-29 %again_later%refuse:-62
+%again_later%shift_it:44 %again_later%staff:30 %again_later%start_again:-50 %agree:-121 %agree%call_off:-56
+%agree%refuse:-76 %agree%who:-22 %agree%wrong_one:-41 %away:-46 %away%shift_it:24 %away%wrong_one:-56 %bad:52
+%bad%bring:24 %bad%call_off:66 %bad%refuse:52 %bad%wrong_one:39 %bring:-27 %bring%car_part:-35 %bring%doubt:22
+%bring%leave_me:-40 %bring%question:38 %bring%refuse:67 %bring%staff:-33 %bring%wrong_one:-27 %busy:-39
+%busy%wrong_one:-34 %call_off:-142 %call_off%car:-29 %call_off%do_it:81 %call_off%elsewhere:25 %call_off%fails:-29
+%call_off%family:62 %call_off%odometer:67 %call_off%on_way:48 %call_off%phone:38 %call_off%question:126
+%call_off%refuse:123 %call_off%shift_it:-26 %call_off%start_again:-69 %call_off%thanks:-44 %call_off%who:157
+%call_off%wrong_one:-169 %car:159 %car%car_part:-29 %car%do_it:93 %car%fails:-48 %car%gone_car:63 %car%phone:93
+%car%question:51 %car%refuse:221 %car%wrong_one:-29 %car_part:-119 %car_part%do_it:-50 %car_part%staff:23
+%car_part%wrong_one:-78 %do_it:-38 %do_it%gone_car:80 %do_it%message:-23 %do_it%question:37 %do_it%refuse:139
+%do_it%who:34 %doubt:99 %doubt%message:24 %doubt%question:76 %doubt%refuse:-27 %doubt%staff:127 %doubt%who:33
+%doubt%wrong_one:98 %elsewhere:43 %elsewhere%family:-31 %elsewhere%refuse:158 %elsewhere%shift_it:29
+%elsewhere%wrong_one:96 %fails:-72 %fails%gone_car:24 %fails%refuse:-42 %family:137 %family%gone_car:35
+%family%phone:94 %family%question:22 %family%refuse:61 %family%who:45 %family%wrong_one:44 %gone_car%phone:108
+%gone_car%question:-38 %gone_car%refuse:-28 %gone_car%staff:32 %gone_car%who:-77 %gone_car%wrong_one:-100
+%how_long:-55 %how_long%refuse:-22 %leave_me:-148 %leave_me%message:25 %leave_me%odometer:-25 %leave_me%refuse:38
+%leave_me%wrong_one:-111 %machine:-88 %machine%refuse:-23 %machine%staff:-59 %machine%wrong_one:-65 %meaning:-30
+%meaning%refuse:-41 %message%odometer:37 %message%phone:-57 %message%staff:57 %money:-139 %money%refuse:-22
+%money%who:28 %money%wrong_one:-82 %noise:-42 %odometer%phone:29 %odometer%refuse:84 %odometer%wrong_one:-38
+%on_way%refuse:56 %on_way%wrong_one:36 %pay_day:-35 %pay_day%season:-37 %phone:34 %phone%question:56 %phone%refuse:57
+%phone%staff:-129 %phone%start_again:-44 %place:-47 %place%question:-34 %place%wrong_one:-37 %question:-204
+%question%refuse:155 %question%shift_it:24 %question%staff:87 %question%who:-48 %question%wrong_one:-190
+%refuse%start_again:-107 %refuse%thanks:-43 %refuse%who:314 %refuse%wrong_one:61 %season:-33 %shift_it:25
+%shift_it%staff:72 %shift_it%who:32 %shift_it%wrong_one:52 %smoke_smell:-34 %staff:37 %staff%start_again:-27
+%staff%who:36 %start_again:-124 %start_again%wrong_one:-90 %thanks:-61 %who:189 %who%wrong_one:-38 %wrong_one:358
+@?:-86 @after_visit:-110 @car:-28 @confirm:-103 @confirm_stop:-60 @day:-44 @odometer:-31 @offers:-100 @reading:-28
+@time:-46 @times:-168 @walk_in:-40 ^_aqui:175 ^_can:-26 ^_car:-31 ^_cual:23 ^_de:-89 ^_do:-102 ^_dont:-143 ^_ese:88
+^_este:115 ^_going:-23 ^_got:-96 ^_had:-33 ^_how:-58 ^_i:92 ^_id:-24 ^_im:60 ^_is:-65 ^_me:34 ^_mi:-25 ^_never:62
+^_new:26 ^_no:-76 ^_nobody:98 ^_not:50 ^_numero:22 ^_nunca:42 ^_que:-54 ^_quien:-32 ^_quienes:-28 ^_quiero:-23
+^_sorry:43 ^_soy:75 ^_stop:-72 ^_that:25 ^_the:-29 ^_there:76 ^_this:253 ^_usted:23 ^_what:-54 ^_who:-65 ^_wrong:145
+^_ya:-193 ^_yo:175 ^_your:-30 ^_youve:56 a:84 a__car:-33 a__of:38 a__person:-24 a__taller:36 a__to:26 a_car:93
+a_customer:54 a_ese:37 a_este:-26 a_guy:-29 a_new:-23 a_person:-43 a_phone:-22 a_real:-34 about:32 about_$:38
+ahora:-27 alguien:-31 all:-23 already:-27 am:45 am_$:46 and:32 and__dont:32 and__is:25 and_dont:31 and_have:23
+answer:-36 any:82 anymore:-26 anymore_$:-30 aqui:230 aqui_$:39 aqui__vive:73 aqui_no:176 are:52 are_$:78 are_you:-34
+asi:-23 ask:-33 back:-35 been:68 been__your:52 been_to:56 before:30 belongs:46 belongs_to:46 bill_was:-44
+blocking:-41 bus:50 busca:46 buscan:38 business:23 but:25 by:80 by__name:85 by_that:85 call:-70 call_$:-29
+call_me:-22 cambio:25 cambio_de:22 can:-53 car:56 car_$:40 car__you:29 car_to:35 carro__no:-55 carro_con:25
+carro_tengo:58 carro_ya:-57 cars:-28 cel:108 charged:-22 cita:55 cliente:101 como:-31 con:69 con__dueno:-22
+con_el:-27 con_ese:24 con_ustedes:38 conozco:142 conozco_$:84 could:-22 creo:39 creo_que:52 cual:23 customer:100
+customer_$:50 daughter:23 de:87 de__es:-40 de__taller:48 de_el:25 de_ese:22 de_numero:24 de_persona:33 de_que:24
+de_quien:-38 did:-33 did__get:-34 did_you:-36 do:-167 do__have:-23 do__know:-41 do_i:-52 do_you:-56 does:-22
+doesnt:74 done:-40 dont:-92 dont__a:108 dont__any:69 dont__it:-54 dont__me:-37 dont__that:-118 dont__the:-37
+dont__this:-47 dont__what:40 dont__you:55 dont__your:-25 dont_have:-80 dont_know:244 dont_need:-22 dont_text:-34
+dont_think:-44 dont_want:-45 drive:61 drive_$:57 dueno:-27 dueno_$:-37 el:78 el_$:24 el__de:61 el__no:47 el_carro:-78
+el_numero:95 el_telefono:-25 el_ya:63 ella:36 equivocado:99 equivocado_$:44 equivocado_de:23 era:29 es:167 es_$:-35
+es__el:34 es__mi:70 es__numero:27 es_de:109 es_el:52 es_este:-87 es_mi:56 es_mio:-54 es_para:51 es_usted:28 esa:37
+ese:138 ese__no:61 ese_carro:-102 ese_senor:66 ese_taller:22 esta:72 este:178 este_$:-41 este__es:91 este__no:27
+este_cel:82 este_no:30 este_telefono:95 even:36 ever:-46 ever_$:-41 favor:-34 for_$:30 for_someone:22 for_that:-26
+from:-22 garage:22 gave:-32 gave_you:-28 get:-71 get__number:-48 get_my:-22 going:-35 got:-174 got_$:-24
+got__wrong:47 got_a:-75 got_it:-25 got_the:41 gracias:-29 guardado:-49 guy:36 guys:-57 guys_$:-30 hablan:58
+hablar:-34 hablar_con:-34 hablo:-30 hablo_$:-23 had:-45 have:66 have__wrong:75 have_a:64 have_never:85
+have_someone:-26 have_that:-31 havent:25 hay:31 he:240 he__a:31 he_ido:33 he_llevado:29 heard:47 heard_of:47 her:83
+here:138 here_$:74 him:55 his:107 how:-65 how__you:-44 how_did:-34 i:73 i__a:-29 i__drive:34 i__in:63 i__know:135
+i__my:-31 i__never:69 i__own:23 i__the:45 i__this:45 i__to:-34 i__want:-36 i__you:-31 i_am:49 i_dont:46 i_got:-42
+i_have:52 i_just:37 i_know:-40 i_live:62 i_never:-75 i_only:29 i_take:37 i_think:32 i_want:-38 id:-30 id__talk:-23
+id_rather:-32 idea:58 idea_$:-22 ido:33 ido_a:31 ill:-43 im:108 im__the:78 im_not:200 in:34 in__and:30 in__car:-32
+in_another:39 interested:-38 interested_$:-24 is_$:-22 is__bill:35 is_a:57 is_his:59 is_it:-24 is_my:31 is_no:86
+is_not:126 is_this:-179 is_wrong:-29 isnt:216 it:-209 it_$:-88 it__this:-24 it_on:-24 just__this:33 just_got:26
+know:186 know_$:-34 know_what:42 know_who:26 know_you:63 la__que:43 la_persona:63 le:-72 like:-24 live:47 live_in:59
+llevado:29 lo:-152 lol_$:23 longer:-41 looking:51 los:44 los_conozco:78 mal:164 mal_$:82 mal_el:71 mama:22 manejo:67
+mas:-38 me_$:136 me__con:56 meant:86 mejor:-23 mensaje:50 mensajes:-24 mi:22 mi_$:51 mi_numero:-60 mind:-31 mine:30
+mine_$:25 minivan:28 mio:-60 momento:-22 month:-35 month_$:-29 more:-54 more_$:-23 moved:22 must:74 must_be:40
+must_have:35 my__is:40 my__was:-44 my_bill:-45 my_car:30 my_name:40 my_number:-73 my_old:23 my_own:-28 nada_$:-27
+name:114 necesario:-25 need:-62 never:62 never__a:43 never__of:47 never__to:46 never_been:62 never_heard:47 new:-61
+new_tires:-22 ni:173 ni__conozco:35 ni__tengo:58 ni_carro:58 ni_los:30 nice:24 nieta:24 ningun:96 ninguna:32 no:232
+no_$:-177 no__at:26 no__carro:83 no__cliente:67 no__conozco:76 no__de:113 no__el:29 no__esa:27 no__este:101
+no__here:99 no__i:-41 no__is:-48 no__la:33 no__lo:-31 no__mi:45 no__mio:-81 no__ni:-46 no__ningun:89 no__ninguna:29
+no__no:-24 no__para:48 no__quien:52 no__yo:54 no_and:-47 no_car:41 no_conozco:30 no_es:226 no_esta:68 no_hay:33
+no_i:-27 no_idea:49 no_lo:-27 no_longer:-41 no_los:50 no_me:-33 no_more:-46 no_not:-40 no_one:86 no_se:117 no_soy:293
+no_tengo:58 no_tiene:31 no_vive:73 nobody:98 nombre_$:30 not:272 not_$:-33 not__car:85 not__customer:75 not__i:22
+not__it:-25 not__month:-30 not__you:40 not_for:-25 not_interested:-35 not_my:167 not_now:-67 not_the:123 not_this:-47
+not_worth:-25 not_yet:-55 now:-100 now_$:-59 nueva:30 nuevo:23 nuevo_$:26 number:52 number_$:-75 number__this:-49
+number_is:-43 numero:46 numero_$:-23 numero_de:24 numero_equivocado:36 numero_es:-23 nunca_$:-38 nunca__ido:30
+nunca_he:38 nunca_me:-39 o:-54 ocupo:-26 of:43 of_that:24 of_you:34 off:-26 oil:-41 on:-104 on_this:-25 one:41
+only:24 otra_$:38 otra_persona:22 otra_vez:-29 otro:27 out:-24 out_of:-23 own:-48 own_a:55 own_that:-74 owner:67
+para_mi:42 parte:-26 people:-32 person:-39 person_$:-80 persona:90 persona_$:47 persona_que:45 phone:96 phone_$:23
+phone__to:34 phone_anymore:45 phone_belongs:27 phone_me:-44 please:-31 por:-61 por_favor:-24 puede:-23 put:-35
+put_the:-32 que:71 que__es:-48 que_busca:41 que_buscan:39 que_numero:-41 que_se:23 que_taller:30 quien:-64
+quien__usted:36 quien_es:-53 quienes:44 quienes_son:44 quiero:-38 quit:27 rather:-36 rather__to:-23 rather_talk:-24
+real:-38 real_person:-33 ring:-22 saved:-46 se:128 se__es:43 se__que:52 se_equivocado:54 see:-33 senor:53 senora:23
+shop:63 shop_$:58 so:-71 so_$:-28 so_no:-31 sold:-29 some:30 someone:-22 someone_$:-33 someone__me:-24
+someone_else:53 somewhere:-22 son:26 sorry:29 sorry__is:42 soy:436 soy__persona:86 soy_cliente:72 soy_el:23
+soy_esa:43 soy_la:90 soy_su:23 soy_yo:54 state:32 stop:-38 su:67 su_taller:32 take_the:37 talk:-52 talk__a:-33
+talk_to:-50 talking:38 taller:57 taller_$:34 te:40 telefono:84 telefono_$:50 tengo:107 tengo_$:41 tengo__este:-32
+tengo_carro:96 tengo_guardado:-45 text_me:-22 texting:41 texting_me:25 thanks:-35 that_car:-25 that_name:85 the:-46
+the__anymore:-39 the__guy:36 the__no:31 the__number:42 the__of:26 the__oil:-31 the__person:28 the__you:22 the_bus:48
+the_car:-23 the_owner:77 the_phone:-56 the_truck:-37 the_van:-37 the_wrong:98 there:58 there__no:86 there_is:74
+these:-30 think:71 think__is:23 think_so:-28 think_this:44 think_you:60 this:142 this_$:-117 this__a:55
+this__belongs:45 this__his:70 this__my:28 this__the:25 this_a:-29 this_is:199 this_isnt:171 this_month:-31
+this_phone:90 this_week:-30 tiene:28 tienen__el:22 time:-79 time_$:-40 to:-28 to__shop:49 to_a:-22 to_me:23
+to_text:41 to_you:26 to_your:56 too:-24 truck:-43 trust:-46 un:28 una_persona:-31 up:-44 usa:73 use:31 usted:68
+usted_$:35 ustedes:23 ustedes_$:41 van:-42 vehicle:57 vez:-23 vive:73 vivo:32 want:-71 want_to:-27 wasnt:24 we:-23
+week:-26 week_$:-33 what:-29 what__wrong:-23 what__your:38 what_is:-42 where:-25 who:-22 who__are:81 who__it:-35
+who__this:-65 who__you:-55 who_is:-98 who_you:126 whoever:41 whoever_you:24 why:-38 why_not:-29 will:-62 with:22
+with_you:32 work:-35 worth:-39 wrong:163 wrong_guy:46 wrong_number:132 y:-44 ya:-119 ya__es:-60 ya__tengo:-43
+ya__tiene:31 ya_no:-77 ya_se:-22 yet:-63 yet_$:-48 yo:270 yo_$:27 yo__soy:71 yo__tengo:41 yo_le:-35 yo_lo:-42
+yo_ni:145 yo_no:140 yo_soy:31 you:131 you_$:105 you__have:39 you__i:31 you__the:71 you__to:42 you_are:75 you_get:-36
+you_got:27 you_guys:-56 you_have:54 you_know:-23 you_must:54 you_my:-22 you_put:-34 you_think:47 you_want:30 your:94
+your__for:27 your_customer:33 your_shop:30 youre:32 yours:37 yours_$:38 youve:68
 """

@@ -1,372 +1,395 @@
 """What speaks for and against `symptom`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "symptom"
-BIAS = -123
+BIAS = -142
 WEIGHTS = """\
-#abad:-24 #abaj:61 #abel:38 #abla:-19 #able:-20 #abri:-31 #abro:77 #acce:20 #aced:-54 #acei:32 #acel:75 #acen:-46
-#acer:-27 #ache:26 #acho:34 #acie:29 #acin:21 #acio:26 #acki:19 #adas:-26 #adea:25 #adec:-46 #adel:-67 #aden:38
-#adia:41 #adli:73 #afor:20 #afte:26 #agar:70 #agen:-21 #agra:-67 #agua:183 #ahea:-32 #ailp:33 #aini:20 #airb:60
-#aire:41 #akes:181 #akin:75 #alan:33 #alar:-37 #aled:-18 #alen:69 #ales:52 #algo:61 #algu:18 #alie:40 #alli:40
-#allo:41 #almo:23 #alon:63 #alre:-45 #also:68 #alte:23 #alto:53 #alum:49 #aman:37 #amar:20 #amat:44 #ambe:23 #amin:35
-#amos:-57 #ampo:22 #anan:27 #anca:80 #ance:-54 #anco:61 #anda:114 #andb:55 #ande:-66 #ando:174 #anec:36 #ange:-53
-#angi:41 #anic:43 #anks:45 #anoc:26 #ansm:-23 #anta:23 #ante:23 #anti:36 #anto:-35 #anym:29 #anyt:-29 #apag:113
-#apar:-48 #apen:27 #apor:38 #aqui:-45 #arab:-33 #arag:36 #arca:-20 #arch:68 #arco:29 #arel:38 #arga:30 #argo:31
-#arks:40 #arle:19 #arlo:20 #arly:34 #arni:-74 #aron:-112 #aros:30 #arpa:25 #arra:154 #arte:32 #arts:-66 #asad:-24
-#asar:67 #asca:38 #ashb:32 #ashi:32 #asti:21 #astr:35 #atal:21 #atbe:41 #atch:49 #atel:76 #ater:-20 #ates:72 #atin:55
-#ator:22 #atro:-31 #atte:24 #atul:-18 #auge:21 #aunq:32 #aust:34 #avad:-26 #aven:-21 #avia:-23 #avis:-18 #away:60
-#ayer:53 #bach:26 #bado:-34 #baja:-91 #baje:24 #bajo:141 #ball:56 #bare:38 #bata:18 #bble:65 #been:34 #belt:37
-#bett:-20 #biar:-46 #bica:-24 #bida:48 #bido:31 #biem:-42 #bike:-42 #bill:-33 #bing:29 #bios:93 #blac:43 #blan:40
-#blar:19 #bles:54 #blew:31 #blin:92 #blow:35 #boar:31 #bomb:29 #book:-40 #boom:31 #borr:42 #bota:29 #both:34 #brak:74
-#bran:23 #brat:71 #brea:-44 #brin:25 #bris:-34 #brok:74 #buen:-26 #bump:49 #burn:48 #buzz:30 #cabe:30 #cada:61
-#cado:-23 #cale:70 #cali:41 #call:-34 #camb:-51 #came:39 #cami:22 #canc:-37 #cape:19 #carg:40 #carr:66 #casa:-48
-#casc:38 #casi:67 #catc:48 #cati:-27 #ccel:21 #ccid:-23 #ceit:32 #cele:103 #cesi:-18 #chad:18 #chan:-31 #char:40
-#chec:19 #ched:-26 #chem:-19 #cher:27 #ches:34 #chis:67 #chor:22 #chun:20 #cias:-29 #cida:67 #cide:-20 #cien:29
-#ciga:-21 #cing:25 #cion:23 #cita:-28 #ckin:45 #clam:49 #clic:30 #clun:61 #clut:19 #coas:33 #coch:27 #coff:38
-#cofr:24 #cold:45 #colo:24 #come:-54 #como:111 #comp:-77 #cond:56 #conf:-34 #cong:19 #cont:-55 #cool:46 #cosa:18
-#coul:-24 #cove:-43 #cran:83 #crat:-39 #craz:35 #croo:33 #ctio:19 #ctri:22 #cuad:30 #cual:-49 #cuat:-19 #cuch:20
-#cues:44 #curv:24 #dame:-18 #dash:50 #davi:-18 #dawn:-21 #dded:18 #ddle:52 #deal:-40 #deba:56 #dece:-47 #dela:-69
-#deme:-30 #ders:26 #desd:46 #desk:-24 #dewa:24 #diad:25 #diat:24 #dice:37 #dida:-44 #dido:-36 #died:67 #dier:-43
-#digo:-20 #dimo:-30 #ding:40 #dirt:-21 #dlig:79 #does:58 #doin:-28 #done:-42 #dont:30 #door:-136 #dore:-27 #down:103
-#drea:-33 #driv:72 #drop:38 #duri:23 #eadl:88 #eads:25 #eady:-52 #eaks:-61 #eali:20 #eall:19 #eams:31 #eand:68
-#eard:34 #earl:45 #ease:-38 #eati:32 #eave:-25 #ebaj:56 #ecal:34 #echa:50 #econ:56 #ecto:-20 #ectr:22 #edal:132
-#edes:-24 #edin:18 #edle:42 #eedi:18 #eedl:42 #eels:77 #eeps:79 #eeri:93 #eewa:19 #egad:70 #egla:-21 #egro:41
-#eird:18 #eite:32 #ejor:-71 #elan:-32 #elea:37 #elec:20 #eler:91 #ells:31 #eloc:70 #else:-22 #elta:30 #emad:36
-#emaf:20 #embl:81 #emin:-32 #emos:-51 #empe:37 #empt:42 #enar:88 #enas:29 #ence:38 #enci:18 #enda:-24 #ende:102
-#endi:-136 #endo:43 #enen:-40 #enfr:41 #engi:82 #engo:26 #enos:-79 #ensa:-21 #ense:18 #ensi:18 #enso:18 #enta:84
-#ente:65 #entr:94 #epla:-47 #epor:-24 #equi:-27 #erad:22 #eran:-19 #erat:29 #erce:18 #erde:113 #erdi:-26 #ered:-41
-#eres:-27 #erfe:-41 #erhe:50 #erin:102 #erks:28 #ermo:25 #erna:22 #erne:-18 #erro:24 #ersa:66 #erse:78 #ervi:47
-#ervo:20 #erza:53 #esca:27 #escu:56 #esde:46 #eset:-18 #esio:36 #esnt:55 #espe:-44 #espo:27 #essa:-22 #essu:35
-#esta:62 #esto:-64 #etal:114 #eteo:33 #eter:34 #ethi:34 #etra:36 #etro:23 #ette:-29 #eutr:20 #evas:-48 #even:18
-#ever:127 #ewal:23 #eway:91 #excl:57 #exha:34 #exti:-24 #exts:-35 #falt:-20 #faro:21 #fast:19 #fect:-43 #feel:105
-#fell:-19 #ffee:38 #ffic:-19 #fier:31 #fill:39 #fine:-28 #fing:19 #firs:-45 #fixe:-90 #flas:26 #flat:21 #flic:18
-#flui:-56 #flus:-49 #foco:-42 #foll:18 #foqu:33 #fore:39 #forg:-18 #foro:20 #forw:37 #foun:38 #fren:272 #frid:-25
-#frie:40 #frio:34 #from:66 #fter:51 #fuer:54 #fuga:34 #fuse:37 #gado:78 #game:-21 #gana:-29 #gara:32 #garo:54
-#garr:48 #gate:32 #gaug:21 #gear:104 #gela:38 #ghwa:40 #gine:81 #ging:51 #gnal:27 #goes:49 #goin:69 #golp:67 #goma:33
-#gone:-43 #good:-44 #gote:44 #grac:-18 #grad:-76 #grat:-21 #grav:18 #grea:-101 #gree:49 #grin:116 #groa:25 #guan:43
-#guna:-44 #gund:20 #gust:-23 #habl:-27 #hace:29 #haci:27 #hada:19 #haha:-33 #haki:20 #hand:35 #hani:34 #hank:-31
-#harc:29 #hard:33 #hast:18 #haus:34 #hboa:32 #head:48 #hear:77 #heat:58 #heck:18 #heel:52 #help:20 #hera:26 #hese:-22
-#hich:-76 #hift:115 #high:54 #hill:205 #himm:62 #hine:33 #hing:56 #hink:66 #hisp:49 #hock:-20 #hoev:-26 #hold:86
-#hole:108 #home:20 #hone:-43 #hops:22 #hora:-18 #hors:19 #hose:-48 #houg:36 #houl:67 #hour:-25 #howe:29 #hree:54
-#hrou:47 #huel:80 #huev:26 #humb:-22 #humo:88 #hump:25 #hunk:55 #huts:26 #hway:40 #iapa:-49 #iaro:-34 #ibra:118
-#icke:21 #icks:37 #icon:51 #idad:56 #iday:-26 #idea:22 #iden:-25 #ides:25 #idew:24 #idge:-21 #idle:93 #idos:-71
-#iemb:64 #iend:105 #iene:29 #ient:108 #ierd:83 #iere:79 #iern:-29 #iero:-32 #ierr:29 #ifte:21 #ifts:67 #igar:-21
-#ight:-25 #ighw:40 #igna:27 #igue:68 #ilen:27 #iles:-26 #illo:23 #ills:86 #ilpi:33 #imes:27 #immi:58 #imos:-34
-#impi:-70 #inca:43 #ince:-20 #indi:60 #indo:-30 #inds:44 #info:-22 #ingu:-130 #inin:32 #inke:66 #inks:22 #inos:29
-#ints:39 #intu:77 #iona:65 #ione:-21 #iono:42 #ions:-25 #iper:-125 #ippi:36 #iqui:-25 #irad:70 #iran:24 #irba:60
-#ires:-78 #irri:23 #irst:-45 #isan:-19 #isap:18 #isas:-25 #isio:-18 #isit:-44 #ismo:33 #isnt:-21 #ispa:46 #isse:19
-#ista:26 #isto:-19 #itse:45 #ittl:30 #iver:-38 #ives:-64 #ivew:67 #ivin:28 #ivoc:-21 #ixed:-90 #jaja:-47 #jalo:45
-#jaro:29 #jerk:30 #join:48 #jueg:34 #jump:53 #junt:-24 #keep:73 #king:65 #knee:-46 #know:-19 #lace:-71 #lack:42
-#lado:54 #lama:32 #lamp:26 #lanc:73 #lank:19 #lant:89 #larg:19 #larm:-32 #lash:23 #last:-22 #latc:40 #lati:-20
-#lava:-29 #lave:23 #lder:94 #lean:42 #leav:-26 #lect:19 #left:-80 #lego:-55 #lenc:30 #lend:-21 #lent:77 #lera:76
-#lero:37 #lgui:21 #lick:112 #lide:32 #lido:24 #lien:25 #lies:22 #life:-18 #ligh:62 #like:121 #limp:-20 #lind:36
-#ling:39 #link:78 #liqu:-26 #litt:30 #llas:-39 #lleg:-71 #ller:-31 #llow:67 #lmos:24 #loci:70 #lone:44 #look:46
-#lora:20 #lost:53 #lowi:22 #lows:70 #lpet:40 #lpip:33 #lrea:-45 #lter:18 #ltim:-21 #ltos:38 #luce:51 #luid:-56
-#lumb:47 #lunk:61 #lush:-49 #lutc:19 #lyin:33 #mach:-20 #mado:19 #mafo:20 #maki:47 #mand:-70 #mane:30 #many:-18
-#marc:50 #mark:47 #mati:40 #mber:-30 #mbia:-51 #mbid:32 #mbio:60 #mbla:63 #mbol:28 #mbra:49 #mech:34 #mejo:-75
-#mell:62 #meno:-21 #ment:-35 #mero:-25 #meta:113 #mete:73 #meth:34 #mies:56 #mile:-25 #mill:-24 #mind:-38 #misi:-18
-#mism:38 #miss:-43 #mmie:56 #mofl:30 #moki:-79 #mome:18 #mone:-35 #mont:-21 #morn:86 #morr:38 #most:34 #mped:19
-#mpez:27 #mpia:-75 #mpre:-24 #much:-57 #myse:-24 #nada:-39 #nale:71 #nana:27 #nand:43 #nato:23 #ncar:20 #ncel:-34
-#ncha:23 #ncho:20 #ncie:27 #ncon:-19 #ndan:22 #ndar:-24 #nded:-20 #ndem:-24 #nden:-30 #nder:134 #ndid:-77 #ndim:-24
-#ndin:35 #ndio:35 #ndow:-24 #near:20 #nece:-36 #neci:43 #need:-35 #negr:47 #neut:20 #next:-79 #nfor:-24 #nfre:34
-#ngel:38 #nger:24 #nges:66 #ngin:129 #ngra:-18 #ngun:-134 #nigh:29 #ning:-50 #nino:22 #nker:64 #nkin:25 #nner:-19
-#nobo:-23 #nois:-64 #norm:45 #noth:18 #nque:44 #nsio:20 #nsmi:-23 #nsor:19 #nsto:-20 #ntan:40 #ntas:-129 #nten:-46
-#ntes:-27 #ntic:38 #ntra:94 #ntre:-25 #ntro:25 #ntur:76 #nuev:-88 #numb:-31 #nymo:29 #nyth:-23 #oard:31 #oast:41
-#obbl:74 #obod:-23 #obre:29 #ocad:-21 #oche:40 #ocid:69 #ocks:33 #ocup:-25 #odav:-18 #oday:68 #odri:27 #oesn:55
-#oeve:-26 #offe:37 #ofle:30 #ofre:24 #oing:41 #oint:68 #oise:-35 #oisy:-29 #oked:37 #oken:42 #okin:-71 #olan:103
-#ollo:18 #olor:33 #olpe:67 #omet:73 #omor:38 #ompr:-24 #onal:68 #onan:24 #once:-36 #onch:33 #onea:38 #oney:-32
-#onge:36 #ongr:-18 #onid:18 #onte:-48 #ooke:32 #ooks:53 #oola:43 #oose:19 #oost:20 #open:48 #oppe:73 #oqui:39
-#ores:-34 #orev:23 #orgo:-18 #orks:60 #orma:47 #orme:-20 #orni:88 #orqu:37 #orra:41 #orri:35 #orro:50 #orry:-45
-#orse:47 #orth:-21 #orwa:37 #oses:32 #osie:27 #oste:20 #osti:31 #otal:-34 #otan:23 #otea:38 #othi:33 #otho:28
-#otro:-34 #oude:-36 #ough:120 #ould:22 #over:109 #owar:40 #owed:21 #ower:72 #owin:30 #pade:25 #pads:-47 #paga:71
-#pago:24 #pala:32 #para:-50 #park:150 #paro:26 #parp:25 #part:-21 #pasa:22 #paso:33 #past:37 #peda:131 #peed:66
-#pega:52 #pena:23 #perd:-39 #perf:-41 #pero:93 #pers:-100 #pete:36 #pezo:29 #phil:52 #phon:-48 #piap:-49 #pick:-21
-#pier:75 #pila:39 #ping:98 #pink:27 #pipe:33 #plac:-73 #plan:-80 #plas:26 #podr:23 #poin:20 #pole:28 #ponc:36
-#pone:-20 #popp:42 #porq:65 #port:-32 #poth:28 #pour:21 #powe:89 #pped:71 #ppin:54 #prec:-39 #pren:123 #pres:84
-#pric:-56 #pudd:39 #pued:30 #puer:-21 #pull:-44 #puls:19 #pump:57 #purr:-18 #quea:-51 #qued:-112 #quem:26 #quid:-26
-#quis:73 #quit:-35 #quiv:-23 #raba:-43 #rabr:-33 #ract:29 #rada:44 #rade:-76 #radi:28 #rage:35 #rail:40 #rain:56
-#rake:65 #ramp:28 #ranc:56 #rand:19 #rank:79 #raro:43 #rast:32 #ratc:-39 #rate:51 #rati:32 #rato:-30 #raye:24
-#razy:35 #rbag:57 #rcha:83 #read:-21 #reak:-45 #real:43 #ream:-27 #rear:39 #reas:-40 #reat:-61 #reca:58 #rech:23
-#reci:-45 #reen:50 #reet:25 #reew:19 #rega:31 #regl:-29 #rely:38 #remi:-63 #rena:159 #rend:122 #reno:72 #rent:20
-#repl:-48 #repo:-34 #rese:-21 #resi:36 #ress:59 #rest:-24 #rete:23 #retr:37 #reve:155 #rfec:-41 #rgot:-18 #rhea:50
-#rice:-57 #rida:-26 #ride:-31 #ridg:-21 #rido:25 #rien:86 #righ:-123 #rill:32 #rinc:53 #rind:116 #ring:74 #risa:-33
-#risi:22 #rite:-20 #rive:32 #rivi:34 #rmal:41 #rmom:29 #rnes:-28 #rnin:67 #road:-24 #roan:25 #roba:-20 #roca:-26
-#rock:57 #roja:26 #rojo:30 #roke:74 #rong:-19 #roni:18 #rook:33 #rops:44 #roug:94 #rpad:25 #rque:27 #rran:56 #rras:32
-#rreg:-29 #rret:25 #rrie:37 #rsda:-23 #rsec:29 #rted:29 #rter:19 #rtes:-25 #ruck:43 #rued:28 #ruen:46 #rust:18
-#rwar:37 #saba:-25 #saca:24 #sada:-26 #said:-42 #sale:111 #sali:24 #sand:-25 #sapp:18 #says:45 #scab:38 #scap:18
-#scra:-39 #scre:27 #scuc:20 #sday:-33 #seas:-19 #seat:74 #seco:63 #sect:29 #self:19 #send:-35 #seno:22 #sens:19
-#sera:24 #serv:64 #shbo:32 #shie:19 #shif:115 #shim:62 #shin:46 #shoc:-20 #shop:-45 #shou:66 #show:22 #shut:87
-#side:49 #sien:62 #sign:46 #sigu:67 #sile:27 #sing:39 #sion:29 #skip:-23 #slam:20 #slic:64 #slid:53 #slip:35 #slow:42
-#smel:62 #smis:-23 #smok:-93 #sobr:38 #soft:18 #sola:25 #sold:-24 #soli:21 #solo:38 #some:36 #sorr:-51 #soun:-33
-#spar:52 #spas:46 #spec:-18 #spee:66 #sper:-33 #spon:19 #sque:-64 #squi:27 #ssur:35 #stac:39 #stal:49 #stan:-48
-#star:-55 #stas:20 #stay:38 #stea:33 #stee:91 #step:49 #ster:27 #stic:56 #stil:22 #stom:-21 #stop:71 #stoy:-41
-#stre:32 #stuf:30 #sube:35 #subi:46 #sure:18 #susp:19 #symb:27 #taci:39 #tail:99 #take:33 #tale:-26 #talk:-32
-#tall:70 #tamb:43 #tand:56 #taro:-22 #tart:-37 #team:24 #tede:-24 #teer:93 #tele:-22 #tely:80 #temp:89 #tent:-37
-#tera:25 #ters:44 #test:25 #text:-95 #than:-59 #them:-28 #thes:-22 #they:-61 #thin:46 #thol:28 #thos:-58 #thou:22
-#thre:48 #thro:49 #tick:29 #tico:29 #tiem:58 #tigh:21 #tima:-34 #ting:61 #tion:23 #tira:133 #tire:-40 #toda:76
-#todo:-45 #toma:-27 #tomo:37 #tope:44 #tops:28 #tora:-20 #tosi:27 #tota:-34 #towa:40 #trab:-39 #trac:72 #trad:-21
-#trae:105 #trai:33 #tral:20 #tran:86 #trar:53 #trat:-19 #tree:32 #tric:22 #trip:-19 #troc:-26 #trol:18 #tron:24
-#truc:41 #true:45 #tsel:45 #tter:-45 #ttin:26 #ttle:37 #tuff:30 #tula:-20 #turn:167 #tuvi:40 #twic:69 #uand:43
-#uatr:-19 #ubic:-24 #ubid:48 #uces:27 #ucho:42 #udde:28 #uddl:39 #uder:-36 #ueak:-102 #ueal:38 #ueda:22 #uedo:-66
-#uego:22 #uele:73 #uelt:30 #uema:43 #uena:44 #ueno:-19 #uerz:53 #uest:28 #uete:22 #ueva:-70 #uido:-37 #uier:52
-#uish:31 #uiso:50 #uita:32 #uito:43 #uivo:-23 #ulde:83 #ulle:-51 #ulls:47 #ulti:-21 #umbe:-45 #umbi:32 #umbl:18
-#umbr:60 #umbs:-22 #umpe:20 #umps:52 #unda:25 #unde:100 #unds:-73 #unge:76 #unki:28 #unqu:32 #unst:-20 #unta:-21
-#uphi:52 #urin:18 #urni:55 #urns:114 #ursd:-23 #urva:24 #usad:-20 #usan:-26 #ushi:19 #uspe:19 #uste:-37 #usto:-34
-#utra:20 #utte:-19 #uvie:40 #vaca:-23 #vaci:24 #vado:-26 #vapo:38 #vece:35 #velo:71 #vend:-100 #vent:22 #verd:20
-#vere:-45 #verh:50 #vers:77 #very:27 #vewa:67 #vibr:120 #vien:33 #visi:-45 #voca:-21 #vola:61 #wall:74 #want:-18
-#ward:76 #warn:-74 #wate:25 #weir:18 #went:115 #were:-60 #what:-111 #whee:52 #when:101 #wher:18 #whic:-82 #whin:44
-#whoe:-26 #whol:77 #wice:69 #wild:-20 #will:-76 #wing:29 #wipe:-133 #wire:54 #with:-88 #wobb:74 #wont:48 #wors:39
-#woul:-21 #writ:-19 #wron:-22 #xcla:57 #xhau:34 #xtin:-24 #yeah:-49 #year:-26 #ying:31 #ymbo:27 #ymor:29 #your:-119
-#ysel:-24 #ythi:-33 #zumb:40 %again_later%away:-24 %again_later%busy:-32 %again_later%car_part:110
-%again_later%elsewhere:-34 %again_later%fails:70 %again_later%family:-28 %again_later%gone_car:38
-%again_later%leak:26 %again_later%leave_me:45 %again_later%lift:-26 %again_later%message:-48 %again_later%noise:141
-%again_later%pay_day:-35 %again_later%phone:23 %again_later%refuse:33 %again_later%season:-57 %again_later%shake:58
-%again_later%shift_it:-50 %again_later%smoke_smell:61 %again_later%start_again:48 %agree:-117 %agree%away:35
-%agree%bad:48 %agree%bring:-22 %agree%car:-23 %agree%car_part:18 %agree%do_it:-20 %agree%doubt:-42
-%agree%elsewhere:39 %agree%family:-22 %agree%leak:34 %agree%message:-20 %agree%money:57 %agree%noise:31
-%agree%on_way:43 %agree%place:43 %agree%question:102 %agree%shake:120 %agree%shift_it:-29 %agree%smoke_smell:106
-%agree%thanks:-29 %away:-76 %away%bad:29 %away%busy:-34 %away%call_off:-29 %away%car_part:71 %away%money:21
-%away%noise:49 %away%place:-29 %away%question:-45 %away%refuse:-48 %away%smoke_smell:35 %bad:-62 %bad%call_off:-34
-%bad%car:-31 %bad%car_part:-45 %bad%leak:36 %bad%machine:28 %bad%meaning:36 %bad%money:29 %bad%noise:27
-%bad%question:-18 %bad%shake:46 %bad%staff:-29 %bring:-74 %bring%busy:-21 %bring%call_off:48 %bring%car:34
-%bring%car_part:124 %bring%elsewhere:-22 %bring%fails:33 %bring%leave_me:97 %bring%message:-24 %bring%money:-25
-%bring%noise:27 %bring%on_way:19 %bring%place:71 %bring%question:114 %bring%refuse:30 %bring%shake:22
-%bring%smoke_smell:34 %bring%start_again:32 %busy:-52 %busy%call_off:-47 %busy%fails:-27 %busy%noise:25
-%busy%question:23 %busy%refuse:-44 %busy%shake:29 %busy%shift_it:25 %call_off%car:48 %call_off%car_part:22
-%call_off%do_it:40 %call_off%elsewhere:-25 %call_off%fails:-72 %call_off%family:-19 %call_off%how_long:54
-%call_off%leave_me:76 %call_off%meaning:21 %call_off%message:-41 %call_off%money:37 %call_off%odometer:-87
-%call_off%phone:51 %call_off%place:48 %call_off%refuse:46 %call_off%shake:19 %call_off%shift_it:21
-%call_off%smoke_smell:18 %call_off%staff:-29 %call_off%start_again:32 %call_off%who:-24 %call_off%wrong_one:-18
-%car:87 %car%car_part:66 %car%elsewhere:-30 %car%fails:190 %car%gone_car:-90 %car%leave_me:48 %car%lift:-58
-%car%noise:102 %car%pay_day:38 %car%place:19 %car%question:20 %car%shake:83 %car%shift_it:34 %car%smoke_smell:53
-%car%start_again:36 %car%thanks:-18 %car%wrong_one:-69 %car_part:423 %car_part%do_it:-184 %car_part%doubt:65
-%car_part%elsewhere:-23 %car_part%fails:99 %car_part%family:-61 %car_part%gone_car:-22 %car_part%how_long:72
-%car_part%leak:86 %car_part%leave_me:154 %car_part%machine:36 %car_part%message:-20 %car_part%money:-65
-%car_part%noise:-93 %car_part%odometer:54 %car_part%on_way:122 %car_part%opening:74 %car_part%phone:51
-%car_part%place:98 %car_part%question:-56 %car_part%shake:159 %car_part%shift_it:-21 %car_part%smoke_smell:162
-%car_part%staff:-64 %car_part%start_again:63 %car_part%thanks:-18 %do_it:-197 %do_it%doubt:25 %do_it%family:-22
-%do_it%gone_car:-54 %do_it%leak:73 %do_it%leave_me:24 %do_it%on_way:35 %do_it%refuse:50 %do_it%season:-25
-%do_it%smoke_smell:23 %do_it%start_again:24 %do_it%wrong_one:-56 %doubt:45 %doubt%elsewhere:39 %doubt%noise:38
-%doubt%on_way:49 %doubt%shift_it:19 %doubt%wrong_one:24 %elsewhere:-65 %elsewhere%fails:60 %elsewhere%lift:-19
-%elsewhere%phone:30 %elsewhere%place:46 %elsewhere%refuse:-40 %elsewhere%season:-20 %elsewhere%shift_it:-32
-%elsewhere%smoke_smell:-19 %fails:438 %fails%family:-22 %fails%gone_car:72 %fails%how_long:36 %fails%leak:39
-%fails%leave_me:-145 %fails%meaning:20 %fails%message:-18 %fails%money:-27 %fails%on_way:26 %fails%pay_day:18
-%fails%phone:32 %fails%place:83 %fails%question:36 %fails%refuse:86 %fails%shake:-21 %fails%smoke_smell:-45
-%fails%staff:32 %fails%who:-44 %fails%wrong_one:142 %family:-112 %family%gone_car:-30 %family%odometer:-78
-%family%staff:50 %gone_car:-203 %gone_car%leave_me:26 %gone_car%shift_it:-31 %gone_car%start_again:37
-%gone_car%wrong_one:-33 %how_long:-62 %how_long%noise:44 %how_long%on_way:-27 %how_long%opening:-18
-%how_long%question:-43 %how_long%shake:19 %how_long%start_again:21 %how_long%who:-20 %leak:298 %leak%meaning:23
-%leak%money:26 %leak%on_way:57 %leak%question:88 %leak%refuse:-76 %leak%start_again:20 %leak%thanks:-18
-%leak%wrong_one:-30 %leave_me:-81 %leave_me%message:-63 %leave_me%noise:41 %leave_me%phone:35 %leave_me%place:38
-%leave_me%question:49 %leave_me%refuse:23 %leave_me%season:-36 %leave_me%smoke_smell:-43 %leave_me%start_again:35
-%leave_me%wrong_one:33 %lift:-66 %lift%on_way:19 %lift%place:38 %lift%refuse:-33 %machine:22 %machine%meaning:31
-%machine%shake:34 %machine%wrong_one:30 %meaning%odometer:-20 %meaning%phone:33 %meaning%question:-40
-%meaning%refuse:35 %meaning%shake:40 %meaning%staff:25 %message:-155 %message%place:-18 %message%question:-19
-%message%start_again:-45 %money:-118 %money%noise:81 %money%question:-42 %money%refuse:22 %money%smoke_smell:50
-%noise:527 %noise%odometer:59 %noise%on_way:72 %noise%pay_day:19 %noise%phone:44 %noise%place:55 %noise%question:251
-%noise%refuse:102 %noise%shift_it:81 %noise%smoke_smell:-31 %noise%staff:32 %noise%start_again:94 %noise%wrong_one:98
-%odometer:-67 %odometer%place:45 %odometer%question:-48 %odometer%refuse:-35 %odometer%shift_it:-18 %on_way:-34
-%on_way%place:-20 %on_way%question:47 %on_way%refuse:-50 %on_way%shake:37 %on_way%smoke_smell:37 %on_way%staff:24
-%on_way%start_again:32 %pay_day:-66 %pay_day%question:-26 %pay_day%season:-21 %phone:-43 %phone%place:25
-%phone%question:-35 %phone%shift_it:-18 %phone%smoke_smell:33 %phone%start_again:33 %phone%who:-23 %place:57
-%place%question:33 %place%refuse:32 %place%who:-27 %question:-113 %question%refuse:36 %question%shake:149
-%question%shift_it:57 %question%smoke_smell:75 %question%start_again:-41 %question%who:-64 %refuse:-101
-%refuse%shift_it:36 %refuse%start_again:53 %refuse%thanks:-26 %refuse%wrong_one:53 %season:-121 %season%shift_it:-23
-%season%smoke_smell:-31 %shake:454 %shift_it%smoke_smell:18 %shift_it%wrong_one:20 %smoke_smell:517
-%smoke_smell%who:-20 %staff:-52 %start_again:-30 %start_again%wrong_one:-18 %thanks:-103 %who:-129 %wrong_one:-148
-@?:-174 @after_visit:33 @car:-103 @confirm_stop:-107 @later:-136 @nothing:47 @odometer:-33 @offers:-100 @reading:-140
-@time:-43 @times:-137 @walk_in:-63 ^_$:-18 ^_a:-64 ^_airbag:46 ^_all:-28 ^_anda:65 ^_ando:-48 ^_ay:18 ^_baja:-85
-^_battery:30 ^_both:27 ^_brakes:27 ^_cada:27 ^_can:-112 ^_cant:24 ^_car:156 ^_como:-30 ^_congratulations:-18
-^_coolant:40 ^_could:-24 ^_cranks:39 ^_cual:-22 ^_cuando:-78 ^_cuanto:-38 ^_de:-43 ^_dice:29 ^_do:-45 ^_donde:-40
-^_el:135 ^_en:-35 ^_estoy:-40 ^_feels:28 ^_fire:-30 ^_flat:-27 ^_found:54 ^_going:-36 ^_hace:45 ^_hay:38
-^_headlights:23 ^_heard:31 ^_hit:-83 ^_how:-142 ^_hoy:39 ^_huele:41 ^_i:-105 ^_id:-39 ^_if:-42 ^_ill:-45 ^_im:-81
-^_is:-197 ^_it:122 ^_just:-56 ^_key:37 ^_la:108 ^_las:84 ^_le:130 ^_let:-20 ^_lo:-24 ^_lost:70 ^_loud:18 ^_mande:-21
-^_mas:-63 ^_meh:-30 ^_my:74 ^_never:-21 ^_new:-21 ^_no:-39 ^_not:-56 ^_on:-65 ^_one:39 ^_para:-24 ^_pedal:18
-^_pink:26 ^_por:-34 ^_power:19 ^_puede:18 ^_que:-121 ^_quede:-58 ^_quedo:-36 ^_quit:-82 ^_rear:43 ^_running:31
-^_se:22 ^_second:19 ^_shake:-39 ^_she:23 ^_si:30 ^_smells:21 ^_smoke:-31 ^_sounds:-71 ^_start:-132 ^_steering:38
-^_still:-37 ^_stop:-86 ^_stuck:-47 ^_su:-21 ^_suena:-29 ^_takes:26 ^_temp:21 ^_tengo:24 ^_that:-29 ^_the:82
-^_there:114 ^_they:-35 ^_this:-25 ^_thursday:21 ^_tiembla:52 ^_tiene:78 ^_tienen:-20 ^_tire:64 ^_todo:-60 ^_too:-21
-^_took:19 ^_trae:121 ^_traffic:-21 ^_traigo:19 ^_va:-21 ^_vibra:27 ^_we:-32 ^_were:-21 ^_what:-127 ^_wheel:19
-^_when:-82 ^_where:-18 ^_which:-68 ^_white:19 ^_whole:57 ^_why:-23 ^_will:-45 ^_wipers:-34 ^_wont:-24 ^_y:-54
-^_ya:-88 ^_yeah:-36 ^_yes:56 ^_you:-111 ^_your:-32 a:116 a__and:79 a__book:-23 a__can:20 a__de:-27 a__fluid:-24
-a__for:-21 a__in:79 a__is:19 a__noise:18 a__now:-37 a__on:36 a__out:-20 a__sound:28 a__tire:-31 a__under:-29
-a__with:25 a_bit:27 a_como:-60 a_flat:19 a_hacer:-23 a_huevo:20 a_la:19 a_las:-57 a_mi:-45 a_plan:-54 a_pothole:27
-a_quemado:20 a_ride:-18 abajo:111 abajo_$:82 able:-26 able_to:-26 about_the:-18 about_to:56 aceite:23 acelerador:32
-adelante:-74 adelante_$:-85 adentro:22 after:31 after_a:28 after_i:43 again_$:-46 again__i:19 agarra:49 agradece:-45
-agradece_$:-29 agua:140 agua_$:83 agua_por:32 aguanta:40 aguanta_$:36 ahead:-32 ahora:26 air:56 airbag:60
-airbag_light:23 aire:41 al:81 al_cien:-26 al_frenar:44 al_rato:-19 alarm:-18 algo:73 alguien:21 all:28 all_$:-31
-all__on:25 all__the:34 all__way:45 all_good:-42 all_of:18 all_over:36 all_the:51 alla:-19 almost:24 along:31
-already:-45 already_$:-19 also:68 alto:21 alto_$:19 altos:32 altos_$:32 alumbran:49 amanecio:43 amber:23 an:-47
-and:202 and__back:26 and__doesnt:-20 and__dont:32 and__is:29 and__it:28 and__no:35 and_i:29 and_it:64 and_now:72
-and_the:89 and_then:22 anda:121 andan:20 ando:-84 ando_en:-19 anoche:26 anticongelante:38 anticongelante_$:37
-anymore:29 anything:-23 apaga:36 apago:28 apenas:27 aqui:-45 aqui_$:-32 are:-65 are__again:-34 are__the:-20
-are__to:51 are_about:52 are_in:-33 are_you:-25 arrancar:30 arrancar_$:21 arrastrando:27 arrastrando_$:25 as:-40
-asi:-27 ask:-45 ask_me:-21 at__speed:24 at_all:-24 at_idle:32 at_my:-21 at_stop:31 at_work:-35 aunque:32 away:60
-ay:18 ayer:50 azul_$:-24 back_$:-37 back_end:40 backing:19 bad:36 baja:-110 baja_$:-46 baje:24 baje_la:25 ball:50
-barely:38 bateria_no:49 battery_was:22 be:-187 be__to:-27 be_able:-25 be_there:-47 bearing:-20 been:34 been_on:19
-better:-20 better_$:-24 bien:-36 bien_$:-104 bien__que:22 bike:-41 bill:-34 bit:25 black:43 blanco:49 blew:31
-blinker:64 book:-35 book_it:-18 both:39 box:20 box_$:25 brake:24 brake_$:35 brake__flush:-36 brake_fluid:-42
-brake_job:-36 brakes_$:-81 brakes__like:29 brakes__stop:39 brakes_are:33 break:-47 brinca:38 bring:-33 broke:31
-broken:43 bumper_$:24 bumps:44 bumps_$:37 burning:51 but:184 but__is:73 but_it:89 but_my:31 but_the:45 but_there:37
-butter:-19 butter_$:-18 by_itself:32 by_the:35 cada:62 cada_dia:18 calento:25 calento_y:18 calienta:41 call_me:30
-calle:-20 cambiaron:-34 cambiaron_la:-21 cambie:-21 cambio:-33 cambio_de:-23 cambios:93 came:51 came_on:90
-came_up:-32 can:21 can__check:-30 can__drive:-23 can__me:41 can__move:-18 can__the:21 can_i:-72 can_we:-26
-can_you:-22 cancel:-32 cancel_$:-18 cant__in:23 cant_get:39 cant_stop:25 car:53 car__the:-18 car_wont:21 carga:35
-carretera:24 carretera_$:20 carro:56 carro__como:56 carro_no:19 carro_se:21 casa:-48 casi:67 casi_no:59 caso_$:-19
-catches:43 catches_$:43 change:-29 charco:29 check_engine:36 check_the:-24 chispas:46 chunk:20 cien:-28 cien_$:-19
-cita:-40 cita_$:-28 clunk:22 clunking:28 clutch:19 cochera:27 coffee:38 cofre:24 cold:45 cold_$:20 come:-28
-come_$:-18 come_in:-30 coming_$:-29 como:113 como_de:27 compre:-20 con__frenos:-36 con_un:-22 congratulations:-18
-contento:-31 coolant:43 cosas_$:18 could:-20 covered:-35 covered_$:-27 crack_of:-23 crank:30 cranks:46 crazy:35
-crooked:33 cual:-28 cuando:43 cuando__vuelta:31 cuando_doy:31 cuando_me:-25 cuanto:-37 cuatro:-19 cuesta:41 da:79
-da__el:18 dar:43 dash:37 dash_went:18 dawn:-21 day:-50 day_$:-19 days:24 days_$:29 de:-50 de_$:20 de__bateria:25
-de__llanta:-38 de__llantas:-20 de__que:-23 de_abajo:47 de_aceite:-20 de_agua:52 de_baja:-24 de_la:-31 de_las:-32
-de_llantas:-19 de_los:-34 de_que:-19 debajo:56 debajo_del:38 del:65 del__esta:27 del_aceite:31 del_cofre:20 desde:46
-desde_que:22 desk:-24 dia:-25 dice:41 dice_que:39 did:-68 did_it:-20 died:67 died__the:33 died_on:22 digo:-20 dim:20
-direccion:-78 direccion_$:-68 direccionales:72 do:-114 do_i:-50 do_it:-20 does__a:45 does_a:-27 doesnt:55
-doesnt__anymore:20 dog:-18 doing:-28 done:-41 dont:30 dont_see:21 door:-133 door_$:-80 dos:26 dos_veces:23 down:107
-down__street:31 down__the:48 down_on:53 doy:26 doy_vuelta:31 dream:-35 drive:79 drive_$:115 drive_it:-28 drives:-86
-drives__as:-39 drives_like:-54 driveway:67 driveway_$:64 driving:34 driving_$:25 drop:-23 dropped:23 drops:44 dry:-25
-duro:-20 e:18 e_brake:18 echa:27 echa_humo:21 el:133 el__a:-60 el__de:-31 el__no:78 el__pero:44 el__se:104 el__va:50
-el__vibra:19 el__y:39 el_aceite:-42 el_acelerador:32 el_anticongelante:38 el_cambio:-21 el_carro:46 el_de:-44
-el_escape:18 el_freno:80 el_jueves:-19 el_mismo:19 el_mofle:30 el_motor:29 el_pedal:41 el_ruido:-28 el_sabado:-18
-el_trabajo:-45 el_viernes:-21 el_volante:70 empezo:29 empezo_a:29 en:65 en_$:-19 en__altos:32 en__carretera:24
-en__casa:-34 en__cochera:22 en__mananas:28 en__subida:18 en_frio:22 en_las:86 en_los:48 en_que:-22 en_un:-18 end:55
-enfrente:34 enfrente_$:23 engine:77 entran:79 entrar:51 entrar_a:21 equivocado:-20 era:-25 es:-72 es_$:-43 es_la:-22
-es_que:57 escape:19 eso:-66 esta:56 esta__la:-26 esta_baja:-21 esta_bien:19 estaciono:42 estan:-43 estan_$:-36
-estoy:-41 every:38 every__light:-81 every_morning:46 every_red:-82 every_time:21 ex:-26 exclamation:49
-exclamation_mark:43 exhaust:34 fan:22 favor_$:-41 feels:107 feels_like:52 feo:23 fierro:30 fill:31 fine:-28
-fine_$:-47 fine_but:21 finger:21 fire:-21 first:-45 first_$:-56 fix:29 fixed:-90 fixed_$:-26 flashing:27 flat:22
-flat__the:40 flat_on:32 flat_out:-33 fluid:-55 fluid_$:-28 fluid_flush:-36 flush:-49 flush_$:-39 foco:-46 foquito:33
-for:-126 for__appointment:19 for__brakes:-27 for__first:18 for_brakes:-18 for_the:-39 forever:23 forever_to:46
-forgot:-18 forward:37 found:38 found_a:47 free:-27 freeway:19 freeway_$:26 frena:74 frenar:85 frenar_$:63 freno:123
-freno_$:29 frenos:-47 frenos_$:-72 friday:-19 friday_$:-20 friday__it:21 friday_also:26 friday_at:-21 friend:46
-frio:34 frio_$:34 from:66 from__back:23 from__the:45 from_the:38 from_under:43 front_desk:-21 front_tire:19 fue:-48
-fue_la:-30 fuerza:53 fuga:61 garage:36 gauge:21 gear:79 gear_$:45 get:60 get__on:30 get_it:63 get_my:-19 go:86
-go_$:38 go_ahead:-24 goes:49 going:69 going_to:-91 going_up:42 going_uphill:51 golpeteo:33 goma:36 gone:-43
-gone_$:-20 good:-52 good_$:-34 got_a:35 got_it:-24 got_to:18 goteando:19 gracias:-29 gracias_$:-59 grease:-31
-great:-61 great__the:-39 green:51 grinding:65 grinds:32 gusto:-23 guy:-44 hace:103 hace_ningun:-21 hace_un:56
-hacen:-46 hacer:-23 haciendo:29 had:25 had__get:37 had_a:-19 had_to:68 haha:-32 haha_$:-22 hanging:34 happens__i:-19
-happens_if:-19 hard:30 hard_to:25 has:-35 has__on:22 has_a:-25 has_been:25 hasta:18 hasta_el:18 hasta_que:-18 hay:28
-hay_que:20 headlights:79 hear:44 heard:34 heard_a:31 help:20 help_$:-26 help__stuck:41 help_im:41 her:-18 here:-68
-here_$:-44 hi:-23 highway:40 hill:58 hill_$:47 hills:85 hills_$:70 his:-46 his_bike:-38 hit:-39 hit__pothole:28
-hit_a:29 hold:74 hold_the:19 home:20 hood_$:-33 hora:-36 hora_$:-35 hot:35 how:-170 how__are:-20 how__for:-24
-how__is:-38 how__it:-18 how__to:25 how_low:-36 how_much:-53 hoy:86 hoy__manana:-28 hoy_mismo:23 hoy_no:26 huele:76
-huele__huevo:20 huele_a:65 huevo:26 hum:19 humo:88 humo__al:25 humo_blanco:32 humo_negro:38 i:61 i__a:52 i__be:-54
-i__down:21 i__it:-44 i__like:-25 i__my:18 i__on:28 i__see:58 i__smoking:-44 i__that:26 i__the:20 i__who:-25
-i_brake:18 i_came:-19 i_can:60 i_dont:21 i_get:-54 i_have:39 i_hit:58 i_just:-20 i_know:-23 i_left:-28 i_moved:25
-i_need:-56 i_park:58 i_quit:-45 i_skip:-19 i_slow:24 i_stop:35 i_think:101 i_was:-19 i_wont:-73 id:-41 id__to:-32
-id_like:-34 idea:22 idle:92 idle_$:29 if:-36 if__skip:-19 if_it:-35 igual:21 ill:-90 ill__it:-31 ill__you:-22
-ill_do:-18 ill_let:-23 im__my:-27 im__on:27 im__the:-20 im_down:-29 im_good:38 im_on:-28 im_stuck:40 in:19 in_$:-64
-in__car:-28 in__garage:19 in__is:-22 in__middle:19 in__morning:-19 in__now:41 in__sidewall:22 in_a:46 in_it:-20
-in_park:52 in_second:58 in_traffic:19 interested:-18 intersection:29 is:55 is__brake:-46 is__but:21 is__car:-21
-is__hard:18 is__in:29 is__like:27 is__out:24 is__the:-60 is_at:-27 is_cold:20 is_fixed:-35 is_getting:21 is_going:31
-is_gone:-44 is_in:-34 is_it:-148 is_leaking:29 is_making:35 is_on:26 is_own:29 is_perfect:-21 is_shaking:38
-is_something:-19 is_stuck:23 is_the:-71 is_there:-28 is_this:-33 isnt:-21 it:142 it_$:-182 it__a:-22 it__cold:20
-it__down:37 it__i:-22 it__in:-32 it__into:21 it__like:-18 it__over:21 it__own:29 it__the:-79 it__then:37 it__to:-36
-it__when:52 it_a:-23 it_back:-35 it_died:25 it_does:60 it_doesnt:-24 it_friday:-23 it_in:-32 it_just:27 it_like:-28
-it_makes:36 it_off:-23 it_on:-37 it_over:-20 it_pulls:20 it_starts:-30 it_still:49 it_takes:18 it_turns:31
-it_when:-20 it_wont:66 itself:45 itself_$:21 jaja:-42 jaja_$:-29 jalonea:27 jerks:28 job:-55 juego:35 jueves_$:-26
-jueves__las:-21 jueves_a:-21 jueves_pero:19 jump:24 just__on:39 just_died:36 k:-33 k_$:-27 keeps:73 key:41 kid:-38
-kid__a:-28 kid_has:-37 knock:-30 know:-18 know_who:-24 la:52 la__de:35 la__del:30 la__hoy:-24 la__no:80 la__se:48
-la__trae:19 la__y:-39 la_bateria:29 la_carretera:24 la_casa:-38 la_cita:-37 la_cochera:27 la_goma:36 la_hora:-34
-la_llanta:71 la_palanca:33 la_pila:41 la_reversa:52 la_rueda:30 la_subida:18 la_suspension:20 la_troca:-24
-la_velocidad:35 lado:59 lado_$:36 largo:24 largo_$:21 las:135 las_$:-36 las__ya:27 las_cosas:19 las_llantas:-32
-las_luces:42 las_mananas:28 last:-52 last_night:36 last_year:-31 latch:40 late:-74 late_$:-71 lately:69 lately_$:63
-lavadora:-27 le:118 le__a:-43 le__cuando:48 le__un:56 le_sale:91 le_van:-19 leak:-44 leak_is:-24 leaking:41 leaks:-18
-leaks_no:-39 left:-80 left_$:-22 left__the:-23 left_a:-69 left_blinker:64 left_on:-28 left_rear:23 let__know:-23
-let_go:66 let_me:-27 let_you:-21 light:48 light__on:64 light_came:54 light_is:50 lights:-59 lights_$:-79 like:123
-like__in:49 like__is:24 like__on:33 like__plan:-54 like_a:34 like_crazy:36 like_to:-34 limpiaparabrisas:-49 line:25
-line_$:26 liquido:-26 lit:19 little:30 llanta:128 llanta_$:-21 llanta_trae:19 llantas:-119 llantas_$:-68 llego:-54
-llego_$:-38 lo:-88 lo__a:-32 lo__mi:-21 lo_vendi:-19 lol:-154 lol_$:-116 look_like:20 looks:54 looks_like:18
-loose:-24 loose_$:-27 los:103 los__estan:27 los__no:25 los__rechinan:-40 los__se:25 los_altos:32 los_cambios:89
-los_ninos:30 lost:53 lot:-27 loud:28 louder:-36 low:-21 low_$:-29 luces:27 lug:51 luz:-26 luz__la:-27 make:-66
-make_it:-68 makes:68 makes_a:20 makes_the:32 making:47 making_a:33 mal:-21 manana_$:-35 mananas:27 mananas_$:30
-mande:-23 many:-18 marcha:84 marcha_$:59 mark:43 martes:-18 martes__el:-30 martes__le:32 martes_pero:28 mas:-49
-mas_adelante:-63 me:-46 me_$:54 me__el:-74 me__en:35 me__la:-38 me__los:22 me__para:31 me__que:41 me__tirado:24
-me_da:-22 me_dejaron:-38 me_dejo:20 me_in:-18 me_poncho:18 me_quede:75 me_sale:20 me_tuvieron:39 me_up:-21 me_va:50
-mean_on:-26 mechanic:34 meh:-30 mejor:-72 menos:-21 metal:86 metal_$:47 metal__metal:25 mi:-104 mi_carro:27
-middle__the:21 mil:-46 miles:-25 millas:-20 min:-114 min_$:-78 min_late:-22 mine:18 mis:-31 mismo:33 miss:-31
-miss_it:-24 mofle:30 monday_$:-24 monday__it:20 monday_but:19 money:-31 more:-23 morning:51 morning_$:70 mornings:29
-motor_$:18 move:-19 mph:25 much:-79 much__a:-25 much_for:-23 much_is:-28 mucho:34 mucho_$:18 mucho_para:26 muy:-77
-my:-81 my__car:-21 my__has:-50 my__in:-25 my__is:28 my__keeps:31 my__look:20 my__wont:33 my_brakes:68 my_car:-22
-my_driveway:44 my_kid:-39 my_mechanic:53 my_number:-23 my_oil:30 my_seat:-20 my_tire:35 my_tires:53 my_way:-50
-myself:-24 nada:-38 nearly:32 need:-83 need__ride:-18 need_a:-24 need_to:-47 needing:18 needle:42 negro:47 neutral:20
-neutral_$:20 new:-85 new_$:-43 new_battery:-36 next:-79 next_door:-18 next_week:-47 ni:-35 ni__no:18 ni_nada:-23
-night:27 night_$:24 ningun:-80 ningun_ruido:-27 ninguna:-49 ninos:29 ninos_$:46 no:44 no_$:-128 no__all:-29
-no__at:-42 no__bien:35 no__como:18 no__da:20 no__dar:29 no__en:34 no__it:20 no__la:29 no__los:43 no__nada:-40
-no__ni:-32 no__ningun:-69 no__ninguna:-47 no__no:-84 no__on:-19 no__y:23 no_agarra:45 no_and:-18 no_arranca:34
-no_frena:67 no_hace:-27 no_hay:-30 no_it:24 no_leaks:-42 no_me:32 no_noise:-74 no_para:31 no_prende:52 no_quede:-19
-no_quiere:81 no_quiso:50 no_rechina:-24 no_smoke:-32 no_thanks:29 no_tiene:-59 no_trae:-63 no_voy:19 no_you:-35
-nobody:-22 noise_$:46 noise__all:-49 noise__fixed:-21 noise_at:-45 noise_that:20 noises:-23 noisy:-29 nomas_el:-28
-normal:41 not:-90 not__now:-21 not__week:31 not_going:-26 not_right:-34 not_this:30 nothing:33 now:-22 now_$:-97
-now_it:50 nuevas:-48 nuevas_$:-26 number:-40 number_$:-25 o:-65 of:53 of__all:38 of_a:37 of_my:31 of_the:25 oil:-41
-oil_change:-22 oil_pressure:31 ok__the:19 ok_friday:26 old:-42 on:177 on_$:20 on__back:18 on__freeway:33
-on__highway:25 on__hill:45 on__i:30 on__is:26 on__side:19 on__th:-34 on__way:-31 on_a:33 on_after:29 on_hills:51
-on_me:65 on_my:-72 on_the:29 on_your:-24 once:-26 one:27 one_$:-51 one__my:26 one_is:-22 one_of:28 one_side:20
-one_that:20 open:47 or:-102 or_anything:-26 otra:18 otra_vez:35 otro:-34 out:41 out_$:28 out__door:-25 out__me:38
-out_front:-22 out_no:-30 out_on:37 over:128 over_$:23 over__and:18 over__the:23 over_bumps:37 over_the:25
-overheating:28 own_$:21 oye:98 oye_un:35 pads:-47 pads_are:-19 palanca:33 para:-20 para__en:30 para__lado:35
-para_el:-25 para_la:23 para_un:36 park:112 park_$:82 paro:27 pasa:-18 pasar:61 paso:33 pass:-25 pass_$:-20 past:52
-past_$:27 pedal:125 pegado:30 perfect:-26 perfect_$:-23 pero:96 pero__un:20 pero_le:35 phone:-44 phone_$:-21 pick:-18
-pierde:77 pila:41 ping:23 pink:27 place:-21 plan:-64 plan_$:-54 plastic:28 please_$:-28 point:22 pole:25 por_que:-31
-porq:28 porque:37 porque_se:21 pothole:28 power:91 power_steering:20 precio:-31 prende:99 prende_$:28 prender:44
-prendida:-43 prendido:-33 prendido_$:-23 prendio:42 presion:31 pressure:35 price:-49 price_$:-19 puddle:39
-puede_$:-20 puede_ser:22 puedo:51 pull:-47 pulled:-44 pulled_a:-27 pulls:47 pump:57 put:-26 que:102 que__al:18
-que__la:18 que__le:-19 que_baje:29 que_es:-29 que_la:28 que_le:-36 que_me:-18 que_se:26 que_tanto:-18 queda:18
-queda_pegado:30 quede_muy:-49 quedo:-116 quedo_$:-25 quemado:31 quien:-23 quiere:87 quiero:-25 quiso:50 quit:-89
-quit_$:-43 quit_on:42 quit_smoking:-49 quita:35 quita_$:35 radiador:25 radiador_$:18 raining:21 raro:49 rato:-25
-reads:18 real:25 really:19 rear:47 rechinando:18 red:-58 red_light:-77 reminders:-25 reminders_$:-21 replaced:-53
-replaced_the:-37 report:-24 reversa:67 reversa_$:59 reverse:56 ride:-25 right:-119 right_$:-57 right_now:-90 rock:21
-roja:22 rojo:33 rough:49 rueda:26 ruido:58 ruido_$:35 ruidos:-73 ruidos_ni:-33 running_late:-21 sabado:-22 saca:18
-said:-42 sale:110 sale_$:-42 sale__blanco:31 sale__velocidad:31 sale_humo:45 sale_un:31 sale_vapor:18 say:-19 says:45
-says_the:41 se:323 se__con:-29 se__cuando:21 se__en:19 se__la:-29 se__llevo:-26 se__pegado:30 se__poncho:18
-se__que:42 se__sale:31 se__sin:19 se__solo:20 se__un:46 se__va:61 se__y:43 se_agradece:-33 se_apaga:28 se_calento:23
-se_calienta:34 se_equivocado:-18 se_esta:20 se_fue:-25 se_jalonea:25 se_la:-18 se_le:50 se_lo:-106 se_me:131
-se_oye:90 se_prendio:19 se_puede:-38 se_queda:24 se_quita:35 se_siente:26 se_va:33 seat:41 second:53 second_$:-19
-second_gear:65 see:69 segunda:18 segunda_$:21 sending:-25 set:-26 shake:-71 shake__it:-39 shake_on:-39 shakes:60
-shaking:20 she:41 shifts:63 shimmies:56 shop:-45 shoulder:83 shoulder_$:44 showed:29 shut:67 shut_$:33 shuts:26
-shuts_off:26 si:25 si__martes:31 si_el:32 si_pero:35 side:27 sidewall:23 siente:26 siente_que:21 sign:-24 sign_me:-18
-sigue:66 sin:48 sin_aire:21 since_i:31 since_the:-37 skip:-26 sky:23 slow:24 smell:39 smells:36 smells_like:46
-smoke:-33 smoke_break:-31 smoking:-79 smoking_deal:-19 so:-52 so__is:-20 so_no:-19 sola:22 sold:-23 solo:38 solo_$:22
-some:-23 somebody__me:21 something:34 something__up:-34 something_came:-34 sooner:18 sorry:-51 sound:44 sounds:-77
-sounds__a:-68 sounds_good:-31 sounds_like:-33 soy:-24 sparks:39 speed:58 speed_$:31 squeaking:-39 squeaks:-45
-start:-52 start_$:-61 started:31 starts:-60 stay:36 steam:21 steering:93 steering_got:21 step:41 stick:28 still:29
-still_on:-48 stop:83 stop_in:19 street:25 street_$:21 stuck__traffic:-31 stuff:30 stuff_$:24 su:-75 sube:31 subida:18
-suena_bien:-49 suspension:20 symbol:27 tailpipe:33 take:-28 takes:66 takes__to:65 takes_forever:44 talk:-22
-taller:-28 tambien:44 tanto_que:20 temp:49 tengo:31 termometro:27 texting:-28 texts:-35 th:-56 th_$:-31 than:-28
-thank_you:-21 thanks_$:-33 thanks_it:24 that_$:-26 that__a:-20 that_it:22 that_the:-21 the:77 the__and:-34
-the__at:-22 the__be:-34 the__box:22 the__brake:21 the__by:-18 the__doesnt:50 the__down:39 the__end:38 the__from:-24
-the__front:44 the__has:-24 the__if:24 the__is:34 the__it:25 the__job:-29 the__light:31 the__line:35 the__need:-25
-the__next:-19 the__now:-20 the__since:30 the__that:28 the__to:33 the__was:-40 the__went:86 the__were:-27 the_back:87
-the_battery:-24 the_belt:-34 the_brakes:-34 the_car:-31 the_door:-77 the_drive:22 the_e:18 the_freeway:35
-the_garage:24 the_highway:22 the_hill:33 the_leak:-24 the_mechanic:-19 the_middle:18 the_morning:-24 the_new:18
-the_noise:30 the_oil:-31 the_old:-25 the_pads:-18 the_pedal:40 the_phone:-18 the_right:31 the_seat:36 the_second:-32
-the_shop:-29 the_shoulder:80 the_sidewall:23 the_sky:23 the_smoke:-20 the_steering:32 the_stop:28 the_temp:26
-the_texts:-23 the_th:-55 the_time:19 the_tires:-89 the_truck:60 the_visit:-35 the_way:68 the_wheel:46 the_wiper:-27
-them:-28 then_$:-28 then_it:29 there:53 there_$:-55 there__a:127 there_a:-19 there_is:147 there_was:32 these:-22
-they:-59 they__the:-38 they_replaced:-29 things:-35 think:69 think_$:81 think__it:-19 this_$:-34 this__is:-26
-this__it:30 this_is:-18 this_morning:72 this_one:-28 this_week:59 those:-58 though:40 though_$:38 three:55 through:47
-through_$:20 thursday:-21 thursday_$:-44 tiembla:61 tiene_una:33 tienen:-39 tight:19 till:-23 time__hit:23 time_i:21
-tira:41 tirado:20 tirando:24 tire:98 tire_$:36 tire_is:31 tire_on:-29 tires:-124 tires_$:-62 tires_be:-29 to:24
-to__a:35 to__at:18 to__it:28 to__my:-33 to__off:23 to__the:26 to__to:-30 to_be:-22 to_bring:-20 to_call:-25
-to_cancel:-18 to_drive:-31 to_fix:33 to_get:80 to_let:45 to_make:-24 to_me:-21 to_start:52 to_stop:37 toda:27
-toda_la:19 todavia:-18 today:68 today_$:56 todo:-40 todo__con:-34 todo_bien:-52 todo_el:46 tomorrow:40 tomorrow_$:25
-too_much:-18 took__to:37 tosiendo:27 totaled:-26 toward:40 toward_the:40 trabajo:-48 trabajo_$:-22 trabajo_no:-24
-trae:107 trae__la:43 trae__luz:-40 trae_la:23 trae_un:57 trae_una:36 traffic_$:24 traffic_is:-25 trail:41 trail_of:41
-troca:-26 truck:37 truena:41 tues:26 turn:58 turns:114 tuvieron:39 twice:69 twice_today:33 two:35 un:169 un__al:22
-un__de:23 un__que:22 un_golpeteo:27 un_lado:50 un_ruido:53 un_zumbido:25 una:123 una_llanta:47 una_luz:28 under:88
-under__dash:19 under__hood:-24 under_me:47 under_the:53 up:56 up_$:30 up_at:-20 uphill:52 us:-25 ustedes:-24 va:123
-va_para:35 vacation:-18 van__hacer:-18 van_a:-20 vapor:38 veces:35 velocidad:66 velocidad_$:66 venden:-39 vendi:-28
-vendimos:-24 verde:31 vez:26 vi:34 vibra:48 vibrates:49 viene:29 viernes:-28 visit:-37 visit_$:-36 volante:70
-volante_$:19 voy_a:-23 vuelta:30 vuelta_$:47 want:-18 warning:-74 was:-77 was__again:26 was__on:-23 was_a:40
-was_fixed:-28 was_in:-18 water:25 way:31 way_down:39 way_home:18 we:-78 we__it:-19 we_move:-18 week_$:-38 weird:18
-went:119 went__on:44 went_away:72 went_out:49 were:-60 were__on:-30 what:-107 what__a:-25 what__if:-19 what__that:18
-what__the:-39 what__you:21 what_do:23 what_does:-31 what_happens:-21 what_is:-65 wheel:83 wheel_bearing:-19
-wheel_is:19 wheels:-30 when:120 when__i:-26 when__is:24 when__stop:42 when_i:148 when_it:34 when_the:-27 where:32
-where_i:45 which:-79 whine:26 who:-46 whoever:-26 whole:77 whole_car:49 why:-24 will:-75 will_the:-36 window:-21
-wiper:-45 wipers:-80 wires:48 with:-78 with_speed:26 with_the:-58 wobbles:59 wont:48 wont__able:-25 wont__in:30
-wont__it:-69 wont__over:21 wont__there:-33 wont_be:-104 wont_go:35 wont_make:-47 wont_start:52 work:-59 works:60
-works_but:46 worse:32 would:-30 would_i:-19 wrong:-22 y:151 y_$:-27 y__bien:-23 y__no:22 y__se:21 y_casi:27 y_las:55
-y_lo:21 y_me:-21 y_nada:23 y_no:33 y_se:26 y_ya:40 ya:-55 ya__cambiaron:-19 ya__rechina:-22 ya_casi:23 ya_le:-46
-ya_ni:34 ya_quedo:-31 ya_van:19 yeah:-49 year:-25 year_$:-34 yes_$:-38 yes__works:52 yes_it:19 yes_monday:29 you:-232
-you_$:-32 you__a:-69 you__my:-36 you__the:-48 you_can:18 you_check:-30 you_left:-79 you_said:-24 your:-109 zumbido:32
+#abad:-32 #abaj:73 #abel:54 #abla:-25 #able:-25 #abri:-44 #abro:114 #acce:28 #aced:-71 #acei:36 #acel:95 #acen:-65
+#acer:-36 #ache:36 #acho:52 #acie:42 #acin:31 #acio:39 #acki:24 #adas:-38 #adea:34 #adec:-69 #adel:-94 #aden:45
+#adia:53 #adli:103 #afor:24 #afte:29 #agai:24 #agar:91 #agen:-25 #agra:-97 #agua:246 #ahea:-45 #ailp:44 #aini:30
+#airb:77 #aire:50 #akes:240 #akin:95 #alan:42 #alar:-51 #aled:-26 #alen:88 #ales:74 #algo:81 #algu:23 #alie:46
+#alla:22 #alli:54 #allo:57 #almo:30 #alon:83 #alre:-51 #also:96 #alte:30 #alto:68 #alum:66 #aman:49 #amar:27 #amat:60
+#ambe:35 #amin:44 #amos:-73 #ampo:27 #anan:30 #anca:97 #ance:-66 #anco:80 #anda:149 #andb:80 #ande:-91 #ando:186
+#anec:49 #ange:-64 #angi:54 #anic:59 #anks:74 #anoc:36 #ansm:-34 #anta:34 #ante:22 #anti:50 #anto:-36 #anym:40
+#anyt:-42 #apag:136 #apar:-68 #apen:36 #apor:47 #aqui:-64 #arab:-47 #arag:47 #arca:-29 #arch:96 #arco:35 #arel:49
+#arga:44 #argo:41 #arks:55 #arle:23 #arlo:26 #arly:44 #arni:-112 #aron:-143 #aros:43 #arpa:34 #arra:198 #arte:36
+#arts:-86 #asad:-34 #asar:96 #asca:54 #ashb:45 #ashi:41 #asti:33 #astr:40 #atal:28 #atbe:57 #atch:70 #atel:105
+#ater:-25 #ates:96 #atin:68 #ator:25 #atro:-43 #atte:36 #atul:-25 #auge:26 #aunq:40 #aust:47 #avad:-39 #aven:-30
+#avia:-30 #away:86 #awfu:24 #ayed:22 #ayer:66 #bach:36 #bado:-48 #baja:-117 #baje:33 #bajo:178 #ball:76 #bare:49
+#bata:24 #batt:-22 #bble:86 #beat:-22 #been:43 #befo:23 #belt:56 #bett:-33 #biar:-61 #bica:-36 #bida:64 #bido:38
+#biem:-64 #bike:-60 #bill:-47 #bing:37 #bios:130 #blac:54 #blan:48 #blar:24 #bles:69 #blew:40 #blin:127 #blow:51
+#boar:43 #bomb:35 #book:-54 #boom:43 #borr:63 #bota:35 #both:48 #brak:95 #bran:37 #brat:93 #brea:-64 #brin:27
+#bris:-48 #brok:103 #buen:-35 #bump:67 #burn:64 #butt:-25 #buzz:36 #cabe:44 #cada:76 #cado:-33 #cale:89 #cali:50
+#call:-44 #camb:-66 #came:45 #cami:26 #canc:-46 #cape:22 #carg:59 #carr:84 #casa:-68 #casc:54 #casi:86 #catc:66
+#cati:-39 #ccel:29 #ccid:-33 #ceit:36 #cele:134 #cesi:-23 #chad:24 #chan:-32 #char:52 #chec:25 #ched:-30 #chem:-27
+#cher:33 #ches:47 #chis:93 #chor:26 #chun:25 #cias:-33 #cida:82 #cide:-29 #cien:39 #ciga:-26 #cing:36 #cion:32
+#cita:-40 #ckin:56 #clam:66 #clic:32 #clun:75 #clut:23 #coas:46 #coch:34 #coff:53 #cofr:28 #cold:59 #colo:30
+#come:-73 #como:134 #comp:-106 #cond:69 #conf:-44 #cong:28 #cont:-76 #cool:62 #cosa:24 #coul:-29 #cove:-61 #cran:108
+#crat:-53 #craz:44 #croo:43 #ctio:27 #ctri:32 #cuad:35 #cual:-61 #cuat:-23 #cuch:24 #cues:61 #curv:30 #dame:-23
+#dash:62 #davi:-23 #dawn:-27 #dded:22 #ddle:66 #deal:-48 #deba:72 #dece:-71 #dela:-96 #deme:-42 #ders:36 #desd:56
+#desk:-32 #dewa:33 #diad:32 #diat:31 #dice:50 #dida:-62 #dido:-49 #died:85 #dier:-62 #digo:-25 #dimo:-41 #ding:59
+#dirt:-30 #disa:25 #dlig:110 #does:82 #doin:-34 #done:-47 #dont:42 #door:-190 #dora:-26 #dore:-39 #down:130 #drea:-47
+#driv:82 #drop:57 #duri:29 #duro:-26 #eadl:120 #eads:34 #eady:-60 #eaks:-87 #eali:26 #eall:32 #eams:44 #eand:90
+#eard:47 #earl:54 #ease:-39 #eati:40 #eave:-34 #ebaj:72 #ecal:47 #echa:61 #econ:69 #ecti:24 #ecto:-24 #ectr:32
+#edal:161 #edes:-29 #edin:25 #edle:52 #eedi:25 #eedl:52 #eels:89 #eeps:101 #eeri:112 #eewa:24 #efor:23 #egad:97
+#egla:-31 #egro:50 #eite:36 #eith:-23 #ejar:27 #ejor:-95 #elan:-44 #elea:53 #elec:29 #eler:118 #ells:28 #eloc:85
+#else:-28 #elta:35 #emad:42 #emaf:24 #embl:101 #emin:-42 #emos:-70 #empe:44 #empt:59 #enar:113 #enas:39 #ence:53
+#enci:23 #enda:-31 #ende:128 #endi:-187 #endo:55 #enen:-50 #enev:-26 #enfr:54 #engi:102 #engo:41 #enos:-106 #ensa:-23
+#ense:22 #ensi:25 #enso:23 #enta:110 #ente:80 #entr:127 #epla:-62 #epor:-34 #equi:-37 #erad:26 #eran:-23 #erar:23
+#erat:35 #erce:23 #erda:-22 #erde:159 #erdi:-41 #ered:-59 #eres:-36 #erfe:-55 #erhe:61 #erin:124 #erks:35 #ermo:35
+#erna:29 #erne:-25 #erro:28 #ersa:87 #erse:101 #ervi:72 #ervo:25 #erza:71 #esca:34 #esco:-23 #escu:72 #esde:56
+#eset:-24 #esio:47 #esnt:75 #espe:-55 #espo:35 #essa:-26 #essu:47 #esta:72 #este:-23 #esto:-80 #etal:150 #eteo:40
+#eter:43 #ethi:33 #etim:26 #etra:51 #etro:33 #ette:-43 #eutr:25 #evas:-62 #even:23 #ever:153 #ewal:32 #eway:120
+#excl:76 #exha:47 #exit:22 #exti:-28 #exts:-45 #falt:-27 #faro:32 #fast:29 #fect:-57 #feel:124 #fell:-33 #ffee:53
+#ffic:-26 #fier:40 #fill:56 #fine:-34 #fing:27 #fire:-27 #firs:-62 #fixe:-122 #flas:34 #flat:23 #flic:25 #flui:-69
+#flus:-62 #foco:-62 #foll:23 #fona:-22 #foqu:46 #fore:51 #forg:-23 #form:-24 #foro:24 #forw:54 #foun:54 #fren:341
+#frid:-29 #frie:59 #frio:42 #from:80 #fron:-23 #fter:66 #fuer:68 #fuga:49 #fuse:53 #gado:108 #gain:24 #game:-28
+#gana:-44 #gara:42 #garo:81 #garr:65 #gate:46 #gaug:26 #gear:142 #gela:53 #ghwa:48 #gine:101 #ging:65 #gnal:35
+#goes:60 #goin:79 #golp:88 #goma:44 #gone:-61 #good:-51 #gote:54 #grad:-108 #grat:-28 #grav:22 #grea:-132 #gree:67
+#grin:154 #groa:31 #guan:57 #guna:-64 #gund:26 #gust:-31 #habl:-33 #hace:37 #haci:40 #hada:25 #haha:-45 #haki:25
+#hand:53 #hani:47 #hank:-27 #harc:35 #hard:42 #hast:22 #haus:47 #hboa:45 #head:63 #hear:104 #heat:68 #heck:24
+#heel:58 #help:24 #heme:-23 #hene:-26 #hera:33 #hese:-25 #hich:-99 #hift:164 #high:63 #hill:274 #himm:84 #hine:47
+#hing:50 #hink:95 #hisp:67 #hizo:-23 #hock:-26 #hoev:-36 #hold:122 #hole:142 #home:29 #hone:-56 #hops:33 #hora:-24
+#hors:24 #hose:-66 #houg:52 #houl:93 #hour:-30 #hous:-22 #howe:42 #hoyo:23 #hree:74 #hrou:58 #huel:95 #huev:33
+#humb:-31 #humo:103 #hump:32 #hunk:77 #huts:35 #hway:48 #iapa:-70 #iaro:-47 #ibra:146 #ican:-24 #icke:29 #icks:49
+#icon:70 #idad:67 #iday:-31 #idea:28 #iden:-34 #ides:38 #idew:33 #idge:-32 #idle:123 #idos:-102 #iemb:81 #iend:144
+#iene:36 #ient:136 #ierd:116 #iere:102 #iern:-39 #iero:-35 #ierr:36 #iert:-22 #ifte:32 #ifts:96 #igar:-26 #ight:-39
+#ighw:48 #igna:35 #igua:24 #igue:89 #ilen:40 #iles:-33 #illo:27 #ills:118 #ilpi:44 #imes:39 #immi:79 #imos:-46
+#impi:-102 #inca:51 #ince:-27 #indi:80 #indo:-44 #inds:61 #info:-28 #inge:23 #ingu:-182 #inin:43 #inke:95 #inks:26
+#inos:43 #ints:58 #intu:113 #iona:92 #ione:-30 #iono:61 #ions:-34 #iper:-170 #ippi:48 #iqui:-31 #irad:98 #iran:25
+#irba:77 #ires:-80 #irri:27 #irst:-62 #isan:-26 #isap:26 #isas:-37 #ises:-22 #isio:-29 #isit:-61 #ismo:43 #isnt:-27
+#ispa:64 #isse:23 #issu:-25 #ista:32 #isto:-23 #ithe:-23 #itse:56 #ittl:41 #iver:-51 #ives:-99 #ivew:91 #ivin:39
+#ivoc:-29 #ixed:-122 #jaja:-64 #jalo:53 #jaro:44 #jerk:38 #join:69 #jueg:51 #jump:72 #junt:-34 #keep:94 #kers:23
+#king:73 #knee:-65 #know:-26 #lace:-89 #lack:54 #lado:65 #lama:46 #lamo:-22 #lamp:31 #lanc:90 #lank:26 #lant:110
+#larg:24 #larm:-45 #lash:30 #latc:56 #lati:-28 #lava:-43 #lave:30 #lder:127 #leak:-25 #lean:61 #leav:-32 #lect:29
+#left:-110 #lego:-69 #lenc:43 #lend:-27 #lent:99 #lera:101 #lero:43 #less:-23 #lgui:26 #lick:150 #lide:46 #lido:30
+#lien:25 #lies:29 #life:-22 #ligh:58 #like:133 #limp:-34 #lind:51 #ling:48 #link:110 #liqu:-33 #litt:41 #llas:-48
+#lleg:-91 #ller:-42 #llow:90 #lmos:31 #loci:85 #lone:53 #long:25 #look:66 #lora:25 #lose:28 #lost:77 #lowi:31
+#lows:93 #lpet:49 #lpip:44 #lrea:-51 #lter:25 #ltim:-27 #ltos:47 #luce:62 #lueg:-24 #luid:-69 #lumb:64 #lunk:75
+#lush:-62 #lutc:23 #lyin:48 #mach:-29 #mafo:24 #maki:62 #mand:-98 #mane:41 #marc:69 #mark:64 #mati:55 #mber:-33
+#mbia:-70 #mbid:39 #mbio:87 #mbla:79 #mbol:39 #mbra:66 #mech:47 #medi:-22 #mejo:-100 #mell:65 #meno:-26 #ment:-42
+#mero:-29 #meta:149 #mete:100 #meth:33 #meti:27 #metr:25 #mies:76 #mile:-32 #mill:-29 #mind:-49 #misi:-28 #mism:50
+#miss:-59 #mmie:76 #mofl:37 #moke:-29 #moki:-106 #mome:27 #mone:-48 #mont:-23 #morn:114 #morr:57 #most:42 #mped:26
+#mpez:35 #mpia:-108 #mpre:-34 #much:-71 #myse:-29 #nada:-53 #nale:100 #nana:30 #nand:53 #naro:-22 #nato:30 #nazo:-22
+#ncar:27 #ncel:-43 #ncha:29 #ncho:24 #ncie:35 #ncon:-25 #ndan:31 #ndar:-29 #nded:-25 #ndem:-35 #nden:-45 #nder:179
+#ndid:-110 #ndim:-33 #ndin:48 #ndio:41 #ndow:-36 #near:25 #nece:-45 #neci:57 #need:-49 #negr:59 #neut:25 #next:-106
+#nfor:-32 #nfre:45 #ngan:-23 #ngel:53 #nger:29 #nges:94 #ngin:164 #ngra:-25 #ngun:-187 #nigh:37 #ning:-81 #nino:32
+#nker:93 #nkin:31 #nner:-28 #nobo:-28 #nois:-89 #nomb:-22 #norm:59 #noth:23 #nque:56 #nsio:27 #nsmi:-34 #nsor:24
+#nsto:-33 #ntan:52 #ntas:-168 #nten:-63 #ntes:-34 #ntic:53 #ntra:131 #ntre:-32 #ntro:25 #ntur:113 #nuev:-110
+#numb:-40 #nymo:40 #nyth:-35 #oard:43 #oast:55 #obbl:96 #obod:-28 #obre:41 #ocad:-29 #oche:53 #ocid:84 #ocks:48
+#ocup:-31 #odav:-23 #oday:93 #odri:34 #oesn:75 #oeve:-36 #offe:53 #ofle:37 #ofre:28 #oing:45 #oint:101 #oise:-49
+#oisy:-40 #oked:49 #oken:62 #okin:-94 #olan:131 #ollo:23 #olor:39 #olpe:88 #ombr:-22 #omes:-23 #omet:92 #omor:57
+#ompr:-34 #onal:96 #onan:30 #onaz:-22 #once:-50 #onch:43 #onea:45 #oney:-45 #onge:50 #ongr:-25 #onid:22 #onte:-65
+#ooke:42 #ooks:70 #oola:59 #oost:29 #open:67 #oppe:102 #oqui:54 #orad:-26 #ores:-48 #orev:28 #orgo:-24 #orks:88
+#orma:60 #orme:-27 #orni:116 #orqu:48 #orra:61 #orre:-24 #orri:47 #orro:72 #orry:-54 #orse:63 #orth:-29 #orwa:54
+#osas:23 #oses:47 #osie:34 #oste:28 #osti:45 #otal:-43 #otan:29 #otea:46 #othi:41 #otho:35 #otra:22 #otro:-43
+#oude:-52 #ough:162 #ould:38 #oved:22 #over:128 #owar:55 #owed:33 #ower:92 #owin:41 #pade:34 #pads:-59 #paga:87
+#pago:27 #paid:-24 #pala:40 #para:-72 #park:202 #paro:32 #parp:34 #part:-28 #pasa:35 #paso:40 #past:58 #peda:160
+#peed:86 #pega:74 #pena:31 #pera:-23 #perd:-57 #perf:-55 #pero:131 #pers:-136 #pete:45 #pezo:37 #phil:70 #phon:-64
+#piap:-70 #pick:-31 #pier:107 #pila:54 #ping:128 #pink:35 #pipe:43 #plac:-92 #plan:-116 #plas:39 #podr:29 #poin:32
+#pole:40 #ponc:47 #pone:-25 #popp:55 #porq:83 #port:-43 #poth:35 #pour:26 #powe:116 #pped:96 #ppin:69 #prec:-48
+#pren:144 #pres:114 #pric:-73 #pudd:50 #pued:35 #puer:-26 #pull:-65 #puls:26 #pump:74 #purr:-22 #quea:-77 #qued:-142
+#quem:30 #quid:-32 #quie:25 #quis:101 #quit:-39 #quiv:-31 #raba:-59 #rabr:-47 #ract:42 #rada:63 #rade:-105 #radi:36
+#rage:46 #rail:57 #rain:82 #rake:84 #ramp:37 #ranc:74 #rank:103 #raro:58 #rast:37 #ratc:-53 #rate:68 #rati:44
+#rato:-40 #raye:33 #razy:44 #rbag:74 #rcha:115 #reak:-66 #real:62 #ream:-41 #rear:57 #reas:-50 #reat:-82 #reca:84
+#rech:22 #reci:-57 #reco:-22 #reen:68 #reet:37 #reew:24 #rega:46 #regl:-41 #rell:22 #rely:49 #remi:-88 #rena:210
+#rend:142 #reno:77 #rent:28 #repl:-63 #repo:-46 #rese:-29 #resi:47 #ress:79 #rest:-31 #rete:29 #retr:53 #reve:199
+#rfec:-55 #rgot:-24 #rhea:61 #rice:-75 #rida:-30 #ride:-43 #ridg:-32 #rido:32 #rien:124 #righ:-143 #rill:39 #rinc:62
+#rind:154 #ring:88 #risa:-47 #risi:28 #rite:-24 #rive:29 #rivi:47 #rmal:54 #rmom:41 #rnes:-38 #rnin:76 #road:-32
+#roan:31 #roba:-29 #roca:-38 #rock:78 #roja:32 #rojo:37 #roke:103 #rong:-22 #roni:22 #rook:43 #ropp:26 #rops:62
+#roug:125 #rpad:34 #rque:36 #rran:75 #rras:37 #rreg:-41 #rret:32 #rrie:50 #rsda:-23 #rsec:40 #rted:38 #rter:24
+#rtes:-37 #rtie:-22 #ruck:62 #rued:33 #ruen:58 #runn:28 #rush:23 #rust:22 #rwar:53 #saba:-34 #saca:30 #sada:-38
+#said:-56 #sale:139 #sali:23 #sand:-32 #sapp:26 #says:60 #scab:53 #scap:22 #scra:-55 #scre:33 #scuc:24 #sday:-33
+#seas:-27 #seat:104 #seco:79 #sect:40 #self:24 #send:-47 #seno:28 #sens:24 #sera:32 #seri:22 #serv:92 #shbo:45
+#shie:26 #shif:164 #shim:84 #shin:62 #shoc:-26 #shop:-58 #shou:92 #show:34 #shut:121 #side:63 #sien:77 #sign:57
+#sigu:87 #sile:40 #sing:49 #sion:37 #skip:-31 #slam:27 #slic:91 #slid:76 #slip:49 #slow:44 #smel:65 #smis:-34
+#smok:-136 #sobr:53 #soft:22 #sola:32 #sold:-27 #soli:22 #solo:46 #some:41 #sorr:-62 #soun:-53 #spar:70 #spas:63
+#spec:-23 #spee:86 #sper:-41 #spon:24 #sque:-93 #squi:37 #sses:-22 #ssue:-25 #ssur:47 #stac:57 #stal:67 #stan:-76
+#star:-68 #stas:26 #stat:-22 #stay:53 #stea:40 #stee:110 #step:66 #ster:34 #stic:79 #stil:27 #stim:-23 #stom:-31
+#stop:75 #stoy:-53 #stre:48 #stuf:43 #sube:43 #subi:62 #susp:26 #symb:37 #taci:57 #tail:138 #take:44 #tale:-36
+#talk:-44 #tall:97 #tamb:60 #tand:69 #taro:-28 #tart:-48 #team:28 #tede:-29 #teer:112 #tele:-26 #tely:109 #temp:114
+#tent:-52 #tera:29 #tere:-23 #tern:24 #ters:58 #tery:-22 #test:35 #text:-115 #than:-68 #them:-34 #thes:-25 #they:-78
+#thin:45 #thol:35 #thos:-78 #thou:34 #thre:64 #thro:60 #tick:38 #tico:41 #tiem:73 #tien:-22 #tier:-23 #tigh:29
+#tima:-45 #ting:80 #tion:27 #tira:176 #tire:-36 #toda:104 #todo:-60 #toma:-38 #tomo:56 #tope:61 #tops:35 #tora:-30
+#tosi:34 #tota:-43 #towa:55 #trab:-54 #trac:95 #trad:-25 #trae:141 #trai:47 #tral:25 #tran:118 #trar:72 #trat:-27
+#tree:45 #tric:32 #trip:-29 #troc:-38 #trol:22 #tron:24 #truc:59 #true:57 #tsel:56 #tter:-67 #ttin:33 #ttle:50
+#tues:24 #tuff:43 #tula:-28 #turn:214 #tuvi:58 #twic:94 #uand:40 #uatr:-23 #ubic:-37 #ubid:64 #uces:33 #ucho:48
+#udde:36 #uddl:50 #uder:-52 #ueak:-140 #ueal:48 #ueda:27 #uedo:-83 #uego:32 #uele:86 #uelt:34 #uema:51 #uena:49
+#ueno:-25 #uerz:70 #uest:40 #uete:31 #ueva:-88 #uido:-48 #uier:70 #uish:41 #uiso:68 #uita:45 #uito:54 #uivo:-31
+#ulde:114 #ulle:-69 #ulls:59 #ulti:-27 #umbe:-58 #umbi:39 #umbl:22 #umbr:79 #umbs:-31 #umpe:29 #umps:68 #unda:33
+#unde:133 #unds:-102 #unge:109 #unki:34 #unni:28 #unqu:41 #unst:-33 #unta:-29 #uphi:70 #urin:23 #urni:74 #urns:154
+#ursd:-23 #urva:29 #usad:-29 #usan:-37 #ushi:27 #uspe:26 #uste:-45 #usto:-45 #utra:25 #utte:-27 #uvie:58 #vaca:-34
+#vaci:32 #vado:-38 #vapo:47 #vece:44 #velo:85 #vend:-134 #vent:24 #verd:28 #vere:-64 #verh:61 #vers:100 #very:28
+#vewa:91 #vibr:149 #vien:41 #visi:-62 #voca:-29 #vola:73 #wall:103 #ward:108 #warn:-112 #wate:35 #went:157 #were:-76
+#wful:24 #what:-120 #whee:58 #when:98 #wher:29 #whic:-106 #whin:60 #whoe:-36 #whol:102 #wice:94 #wild:-27 #will:-99
+#wing:39 #wipe:-181 #wire:73 #with:-111 #wobb:96 #wont:61 #wors:52 #wort:-22 #woul:-26 #writ:-23 #wron:-25 #xcla:76
+#xhau:47 #xtin:-27 #yeah:-61 #year:-37 #ying:46 #ymbo:37 #ymor:40 #your:-147 #ysel:-29 #ythi:-47 #zero:25 #zumb:49
+%again_later:-32 %again_later%away:-31 %again_later%busy:-39 %again_later%car_part:127 %again_later%elsewhere:-39
+%again_later%fails:97 %again_later%family:-37 %again_later%gone_car:56 %again_later%leak:32 %again_later%leave_me:63
+%again_later%lift:-32 %again_later%message:-59 %again_later%noise:170 %again_later%pay_day:-44 %again_later%phone:33
+%again_later%question:-37 %again_later%refuse:45 %again_later%season:-70 %again_later%shake:67
+%again_later%shift_it:-59 %again_later%smoke_smell:69 %again_later%start_again:63 %agree:-129 %agree%away:57
+%agree%bad:67 %agree%bring:-35 %agree%car:-29 %agree%do_it:-27 %agree%doubt:-58 %agree%elsewhere:50 %agree%family:-28
+%agree%leak:34 %agree%message:-22 %agree%money:72 %agree%noise:42 %agree%on_way:56 %agree%place:60
+%agree%question:138 %agree%shake:161 %agree%shift_it:-36 %agree%smoke_smell:137 %agree%thanks:-31 %away:-95
+%away%bad:37 %away%busy:-50 %away%call_off:-44 %away%car_part:97 %away%money:29 %away%noise:71 %away%on_way:-23
+%away%place:-37 %away%question:-61 %away%refuse:-62 %away%smoke_smell:42 %bad:-66 %bad%call_off:-41 %bad%car:-42
+%bad%car_part:-60 %bad%leak:45 %bad%machine:40 %bad%meaning:52 %bad%money:36 %bad%noise:36 %bad%shake:61
+%bad%staff:-37 %bring:-99 %bring%busy:-25 %bring%call_off:70 %bring%car:42 %bring%car_part:163 %bring%elsewhere:-26
+%bring%fails:41 %bring%leave_me:121 %bring%message:-32 %bring%money:-34 %bring%noise:29 %bring%on_way:29
+%bring%place:94 %bring%question:157 %bring%refuse:39 %bring%shake:27 %bring%smoke_smell:44 %bring%start_again:43
+%busy:-65 %busy%call_off:-64 %busy%car_part:-23 %busy%fails:-36 %busy%noise:31 %busy%question:30 %busy%refuse:-61
+%busy%shake:36 %busy%shift_it:35 %call_off%car:57 %call_off%do_it:68 %call_off%elsewhere:-26 %call_off%fails:-118
+%call_off%how_long:77 %call_off%leave_me:103 %call_off%meaning:27 %call_off%message:-48 %call_off%money:55
+%call_off%odometer:-115 %call_off%on_way:33 %call_off%phone:78 %call_off%place:61 %call_off%refuse:61
+%call_off%shake:29 %call_off%shift_it:42 %call_off%staff:-30 %call_off%start_again:36 %call_off%thanks:25
+%call_off%who:-31 %car:90 %car%car_part:68 %car%elsewhere:-42 %car%fails:245 %car%family:-22 %car%gone_car:-113
+%car%leave_me:68 %car%lift:-76 %car%noise:134 %car%pay_day:49 %car%place:28 %car%question:24 %car%shake:97
+%car%shift_it:50 %car%smoke_smell:59 %car%start_again:46 %car%thanks:-24 %car%wrong_one:-95 %car_part:409
+%car_part%do_it:-220 %car_part%doubt:87 %car_part%elsewhere:-30 %car_part%fails:63 %car_part%family:-80
+%car_part%how_long:96 %car_part%leak:103 %car_part%leave_me:210 %car_part%machine:48 %car_part%message:-26
+%car_part%money:-76 %car_part%noise:-158 %car_part%odometer:69 %car_part%on_way:144 %car_part%opening:96
+%car_part%phone:64 %car_part%place:115 %car_part%question:-68 %car_part%shake:190 %car_part%shift_it:-26
+%car_part%smoke_smell:190 %car_part%staff:-84 %car_part%start_again:85 %car_part%thanks:-25 %do_it:-208
+%do_it%doubt:31 %do_it%family:-22 %do_it%gone_car:-60 %do_it%leak:93 %do_it%leave_me:28 %do_it%on_way:46
+%do_it%question:25 %do_it%refuse:77 %do_it%season:-29 %do_it%shift_it:25 %do_it%smoke_smell:30 %do_it%start_again:36
+%do_it%wrong_one:-64 %doubt:61 %doubt%elsewhere:50 %doubt%noise:47 %doubt%on_way:68 %doubt%shift_it:23
+%doubt%wrong_one:31 %elsewhere:-77 %elsewhere%fails:78 %elsewhere%lift:-28 %elsewhere%phone:40 %elsewhere%place:52
+%elsewhere%refuse:-50 %elsewhere%season:-24 %elsewhere%shift_it:-37 %elsewhere%smoke_smell:-25 %elsewhere%staff:25
+%fails:521 %fails%family:-27 %fails%gone_car:101 %fails%how_long:49 %fails%leak:49 %fails%leave_me:-184
+%fails%meaning:27 %fails%money:-34 %fails%on_way:35 %fails%pay_day:22 %fails%phone:38 %fails%place:104
+%fails%question:40 %fails%refuse:94 %fails%shake:-31 %fails%smoke_smell:-65 %fails%staff:40 %fails%who:-57
+%fails%wrong_one:191 %family:-136 %family%gone_car:-35 %family%odometer:-99 %family%staff:72 %gone_car:-235
+%gone_car%leave_me:37 %gone_car%shift_it:-37 %gone_car%start_again:53 %gone_car%wrong_one:-35 %how_long:-58
+%how_long%noise:63 %how_long%on_way:-29 %how_long%question:-45 %how_long%shake:24 %how_long%start_again:33
+%how_long%who:-24 %leak:368 %leak%meaning:29 %leak%money:32 %leak%odometer:-22 %leak%on_way:69 %leak%question:109
+%leak%refuse:-106 %leak%smoke_smell:-25 %leak%start_again:25 %leak%thanks:-22 %leak%wrong_one:-42 %leave_me:-87
+%leave_me%message:-78 %leave_me%noise:52 %leave_me%phone:50 %leave_me%place:47 %leave_me%question:68
+%leave_me%refuse:29 %leave_me%season:-50 %leave_me%smoke_smell:-58 %leave_me%start_again:51 %leave_me%wrong_one:45
+%lift:-79 %lift%on_way:28 %lift%place:52 %lift%refuse:-46 %machine:38 %machine%meaning:44 %machine%shake:47
+%machine%wrong_one:40 %meaning%odometer:-29 %meaning%phone:42 %meaning%question:-50 %meaning%refuse:46
+%meaning%shake:54 %meaning%staff:32 %message:-184 %message%place:-25 %message%question:-22 %message%start_again:-54
+%money:-131 %money%noise:103 %money%place:-23 %money%question:-42 %money%refuse:31 %money%smoke_smell:65 %noise:609
+%noise%odometer:82 %noise%on_way:91 %noise%pay_day:25 %noise%phone:54 %noise%place:63 %noise%question:306
+%noise%refuse:124 %noise%shift_it:104 %noise%smoke_smell:-43 %noise%staff:38 %noise%start_again:118
+%noise%wrong_one:129 %odometer:-77 %odometer%on_way:22 %odometer%place:64 %odometer%question:-64 %odometer%refuse:-46
+%odometer%shift_it:-23 %on_way:-51 %on_way%phone:22 %on_way%question:63 %on_way%refuse:-59 %on_way%shake:45
+%on_way%shift_it:22 %on_way%smoke_smell:33 %on_way%staff:31 %on_way%start_again:44 %on_way%wrong_one:22 %pay_day:-85
+%pay_day%question:-35 %pay_day%season:-23 %phone:-48 %phone%place:31 %phone%question:-42 %phone%refuse:26
+%phone%smoke_smell:39 %phone%staff:24 %phone%start_again:48 %phone%who:-30 %phone%wrong_one:27 %place:39
+%place%question:39 %place%refuse:40 %place%who:-36 %place%wrong_one:27 %question:-122 %question%refuse:50
+%question%shake:180 %question%shift_it:86 %question%smoke_smell:89 %question%start_again:-62 %question%who:-75
+%refuse:-101 %refuse%shift_it:58 %refuse%start_again:76 %refuse%wrong_one:81 %season:-150 %season%shift_it:-28
+%season%smoke_smell:-44 %shake:557 %shift_it:43 %shift_it%smoke_smell:22 %shift_it%wrong_one:28 %smoke_smell:596
+%smoke_smell%who:-27 %smoke_smell%wrong_one:23 %staff:-50 %start_again:-40 %thanks:-114 %who:-158 %wrong_one:-156
+@?:-196 @after_visit:48 @car:-125 @confirm_stop:-128 @day:28 @later:-158 @odometer:-31 @offers:-95 @reading:-159
+@time:-55 @times:-110 @walk_in:-72 ^_a:-85 ^_airbag:61 ^_al:23 ^_all:-35 ^_anda:88 ^_ando:-67 ^_ay:22 ^_baja:-114
+^_battery:43 ^_both:40 ^_brakes:33 ^_cada:33 ^_can:-144 ^_cant:38 ^_car:208 ^_como:-42 ^_congratulations:-25
+^_coolant:56 ^_could:-30 ^_cranks:55 ^_cual:-27 ^_cuando:-111 ^_cuanto:-47 ^_de:-59 ^_dead:-23 ^_dice:40 ^_do:-52
+^_donde:-61 ^_el:165 ^_en:-50 ^_estan:-25 ^_estoy:-52 ^_feels:37 ^_fire:-39 ^_flat:-39 ^_found:74 ^_go:-26
+^_going:-53 ^_hace:53 ^_hay:55 ^_headlights:33 ^_heard:44 ^_hit:-118 ^_how:-172 ^_hoy:55 ^_huele:50 ^_i:-143 ^_id:-53
+^_if:-56 ^_ill:-60 ^_im:-99 ^_is:-257 ^_it:148 ^_just:-77 ^_key:51 ^_la:143 ^_las:117 ^_le:174 ^_left:-22 ^_let:-27
+^_lo:-28 ^_lost:98 ^_mande:-30 ^_mas:-88 ^_meh:-42 ^_my:89 ^_never:-28 ^_new:-32 ^_no:-61 ^_not:-69 ^_on:-92 ^_one:54
+^_para:-31 ^_pedal:24 ^_pink:35 ^_por:-42 ^_power:22 ^_puede:24 ^_que:-164 ^_quede:-81 ^_quedo:-45 ^_quit:-105
+^_rear:60 ^_running:48 ^_se:-30 ^_second:27 ^_shake:-51 ^_she:33 ^_si:50 ^_smells:24 ^_smoke:-45 ^_sounds:-100
+^_start:-189 ^_steering:45 ^_still:-56 ^_stop:-122 ^_stuck:-66 ^_su:-30 ^_suena:-42 ^_sure:-24 ^_takes:30 ^_temp:27
+^_tengo:36 ^_that:-35 ^_the:97 ^_there:140 ^_they:-48 ^_this:-32 ^_thursday:32 ^_tiembla:67 ^_tiene:107 ^_tienen:-25
+^_tire:88 ^_todo:-80 ^_too:-28 ^_took:26 ^_trae:168 ^_traffic:-30 ^_traigo:25 ^_va:-28 ^_vibra:32 ^_we:-42 ^_were:-28
+^_what:-154 ^_wheel:24 ^_when:-125 ^_whenever:-25 ^_where:-24 ^_which:-90 ^_white:23 ^_whole:77 ^_why:-28 ^_will:-60
+^_wipers:-48 ^_wont:-30 ^_would:-23 ^_y:-73 ^_ya:-101 ^_yeah:-45 ^_yes:80 ^_you:-138 ^_your:-40 a:118 a__and:109
+a__at:23 a__book:-34 a__can:31 a__de:-37 a__fluid:-32 a__for:-25 a__in:113 a__is:25 a__noise:22 a__now:-51 a__on:52
+a__out:-29 a__since:-22 a__sound:33 a__tire:-47 a__under:-42 a__with:31 a_bit:37 a_como:-79 a_flat:24 a_hacer:-31
+a_huevo:26 a_la:25 a_las:-89 a_little:24 a_mi:-63 a_plan:-80 a_pothole:35 a_quemado:23 a_ride:-27 a_rip:24 abajo:142
+abajo_$:107 able:-34 able_to:-34 about_to:78 accident:-22 aceite:25 acelerador:42 adelante:-104 adelante_$:-119
+adentro:27 after:34 after_a:34 after_i:55 again:24 again_$:-64 again__i:26 agarra:67 agradece:-68 agradece_$:-43
+agua:190 agua_$:115 agua__el:-22 agua_por:42 aguanta:52 aguanta_$:48 ahead:-45 ahead_and:-22 ahora:33 air:77
+airbag:77 airbag_light:28 aire:50 al:98 al_cien:-36 al_frenar:53 al_rato:-27 alarm:-24 algo:95 alguien:26 all:38
+all_$:-46 all__on:36 all__the:44 all__way:63 all_good:-59 all_of:25 all_over:49 all_the:71 alla:-23 almost:31
+along:44 already:-51 already_$:-22 also:96 alto:29 alto_$:26 altos:39 altos_$:39 alumbran:66 amanecio:57 amber:35
+an:-59 and:255 and__back:37 and__doesnt:-31 and__dont:44 and__is:38 and__it:34 and__no:51 and_i:43 and_it:74
+and_now:95 and_the:113 and_then:27 anda:154 andan:29 ando:-115 ando_en:-24 anoche:36 anticongelante:53
+anticongelante_$:52 anymore:40 anything:-35 apaga:46 apago:33 apenas:36 aqui:-63 aqui_$:-47 are:-75 are__again:-48
+are__the:-32 are__to:72 are_about:73 are_in:-49 are_you:-27 arrancar:39 arrancar_$:29 arrastrando:30 arrastrando_$:29
+as:-57 as_butter:-22 asi:-33 ask:-54 ask_me:-25 at__speed:30 at__the:-22 at_all:-38 at_idle:39 at_my:-30 at_stop:43
+at_work:-48 aunque:41 away:86 awful:24 ay:22 ayer:62 azul_$:-33 back_$:-53 back_end:55 backing:24 bad:52 baja:-140
+baja_$:-57 baje:33 baje_la:35 ball:72 barely:49 bateria_no:68 battery_was:34 be:-237 be__to:-34 be_able:-33
+be_there:-60 bearing:-28 been:43 been_on:25 before:23 better:-33 better_$:-38 bien:-54 bien_$:-145 bien__que:27
+bike:-58 bill:-47 bit:34 black:54 blanco:59 blew:40 blinker:93 book:-48 book_it:-28 both:55 box:32 box_$:38 brake:25
+brake_$:47 brake__flush:-47 brake_fluid:-56 brake_job:-50 brakes_$:-106 brakes__a:24 brakes__like:36 brakes__stop:53
+brakes_are:48 break:-68 bridge:-22 brinca:44 bring:-42 broke:40 broken:63 btw:22 bumper_$:32 bumps:60 bumps_$:50
+burning:70 but:253 but__is:101 but_it:125 but_my:45 but_the:59 but_there:51 butter:-27 butter_$:-26 by_itself:40
+by_the:50 cada:76 cada_dia:23 calento:30 calienta:51 call_me:41 calle:-30 cambiaron:-47 cambiaron_la:-32 cambie:-25
+cambio:-42 cambio__aceite:-23 cambio_de:-31 cambios:130 came:63 came_on:118 came_up:-45 can:40 can__a:23
+can__check:-38 can__drive:-34 can__me:60 can__move:-26 can__the:26 can_i:-99 can_we:-36 can_you:-23 cancel:-41
+cancel_$:-26 cant__in:28 cant_get:55 cant_stop:31 car:56 car__i:-23 car__the:-25 car_is:-26 car_wont:26 carga:50
+carretera:31 carretera_$:25 carro:71 carro__como:78 carro_no:27 carro_se:24 casa:-68 casi:86 casi_no:76 caso_$:-24
+catches:60 catches_$:60 change:-34 charco:35 check_engine:46 check_the:-32 chispas:64 chunk:25 cien:-39 cien_$:-28
+cita:-54 cita_$:-41 clunk:27 clunking:35 clutch:23 cochera:34 coffee:53 cofre:28 cold:59 cold_$:27 come:-36
+come_$:-23 come_in:-40 comes:-23 coming_$:-37 como:136 como_de:33 compre:-29 con__frenos:-53 con_las:-26 con_un:-28
+congratulations:-25 contento:-45 coolant:59 cosas:23 cosas_$:25 could:-23 covered:-51 covered_$:-40 crack_of:-29
+crank:36 cranks:64 crazy:44 crooked:43 cual:-33 cuando:41 cuando__vuelta:38 cuando_doy:38 cuando_me:-32 cuanto:-39
+cuatro:-23 cuesta:55 da:94 da__el:22 dar:59 dash:42 dash_$:22 dawn:-27 day:-62 day_$:-24 days:35 days_$:41 de:-69
+de_$:22 de__bateria:36 de__llanta:-56 de__llantas:-26 de__por:23 de__que:-29 de_abajo:66 de_aceite:-28 de_agua:71
+de_baja:-28 de_la:-49 de_las:-40 de_llantas:-25 de_los:-44 de_que:-24 debajo:72 debajo_del:51 dejaron:26
+dejaron_el:-23 del:87 del__esta:38 del_aceite:41 del_carro:25 del_cofre:23 desde:56 desde_que:27 desk:-32 di:-22
+dia:-27 dice:54 dice_que:52 did:-87 did_it:-26 did_my:-23 died:85 died__the:41 died_on:26 digo:-24 dim:24
+direccion:-112 direccion_$:-99 direccionales:100 do:-130 do_i:-62 do_it:-28 does__a:62 does_a:-37 doesnt:75
+doesnt__anymore:32 dog:-26 doing:-34 done:-47 dont:42 dont_see:30 door:-185 door_$:-112 dos:34 dos_veces:28 down:137
+down_$:-31 down__street:45 down__the:63 down_on:73 doy:31 doy_vuelta:38 dream:-50 drive:103 drive_$:156 drive_it:-41
+drive_through:23 drives:-126 drives__as:-57 drives_like:-78 driveway:91 driveway_$:85 driving:47 driving_$:34
+drop:-31 dropped:34 drops:62 dry:-36 duro:-33 e:25 e_brake:25 echa:33 echa_humo:25 echeme:-23 el:126 el__a:-92
+el__de:-38 el__del:23 el__no:109 el__pero:68 el__se:130 el__va:72 el__vibra:22 el__y:58 el_aceite:-58
+el_acelerador:42 el_anticongelante:54 el_cambio:-27 el_carro:47 el_de:-57 el_freeway:-22 el_freno:96 el_jueves:-30
+el_martes:-28 el_mismo:24 el_mofle:37 el_motor:35 el_pedal:49 el_radiador:22 el_ruido:-39 el_sabado:-26
+el_trabajo:-64 el_viernes:-29 el_volante:85 empezo:37 empezo_a:37 en:68 en_$:-27 en__altos:39 en__carretera:31
+en__casa:-50 en__cochera:27 en__mananas:37 en_frio:28 en_las:119 en_los:61 en_que:-31 en_un:-23 end:78 enfrente:45
+enfrente_$:31 engine:96 entran:113 entrar:69 entrar_a:28 entro:-23 equivocado:-28 equivocado_$:-24 era:-30 es:-80
+es_$:-54 es_la:-27 es_que:72 escape:22 eso:-80 esta:63 esta__la:-37 esta_baja:-29 esta_bien:26 estaciono:61 estan:-69
+estan_$:-55 estoy:-52 every:43 every__light:-115 every_morning:62 every_red:-116 every_time:25 ex:-34 exclamation:66
+exclamation_mark:60 exhaust:47 exit:22 fan:28 favor_$:-52 feel_like:-23 feels:132 feels_like:63 fell:-29 feo:27
+fierro:37 fill:43 fine:-34 fine_$:-65 fine_but:30 finger:29 fire:-31 first:-62 first_$:-79 fix:37 fixed:-122
+fixed_$:-36 flashing:35 flashing_$:23 flat:24 flat__the:56 flat_on:43 flat_out:-45 fluid:-68 fluid_$:-37
+fluid_flush:-47 flush:-62 flush_$:-51 foco:-66 foquito:46 for:-141 for__appointment:23 for__brakes:-33 for__first:25
+for_the:-48 forever:28 forever_to:61 forgot:-24 forward:54 found:54 found_a:65 free:-33 freeway:24 freeway_$:33
+frena:102 frenar:109 frenar_$:83 freno:148 freno_$:35 frenos:-66 frenos_$:-98 friday_$:-25 friday__it:26
+friday_also:40 friday_at:-29 friend:67 frio:42 frio_$:42 from:80 from__back:29 from__the:61 from_the:46 from_under:58
+front:-23 front_desk:-28 front_tire:27 fue:-70 fue_la:-46 fuerza:71 fuga:87 fyi:22 garage:47 garage_$:24 gauge:26
+gear:110 gear_$:63 get:81 get__on:41 get_it:87 get_my:-29 go:109 go_$:55 go_ahead:-33 goes:60 going:79 going_on:-22
+going_to:-132 going_up:55 going_uphill:69 golpeteo:40 goma:48 gone:-61 gone_$:-31 good:-61 good_$:-40 got_a:47
+got_it:-28 got_to:24 goteando:23 gracias:-33 gracias_$:-73 grease:-38 great:-83 great__the:-55 green:70 grinding:86
+grinds:44 gusto:-31 guy:-59 hace:139 hace_ningun:-29 hace_un:74 hacen:-65 hacer:-31 haciendo:42 had:43 had__get:54
+had_a:-24 had_to:96 haha:-44 haha_$:-30 hanging:45 happens__i:-26 happens_if:-26 hard:38 hard_to:33 has:-51
+has__on:30 has_a:-39 has_been:33 hasta:22 hasta_el:23 have_a:27 hay:35 hay_que:24 headlights:110 hear:58 heard:47
+heard_a:44 help:24 help_$:-37 help__stuck:55 help_im:55 her:-22 here:-95 here_$:-65 hi:-33 highway:48 hill:77
+hill_$:62 hills:116 hills_$:97 his:-64 his_bike:-55 hit:-59 hit__pothole:35 hit_a:37 hizo:-23 hold:108 hold_the:27
+home:29 home_$:23 hood_$:-48 hora:-48 hora_$:-51 hot:44 how:-204 how__are:-25 how__for:-27 how__is:-48 how__it:-24
+how__to:30 how_low:-48 how_much:-61 hoy:110 hoy__manana:-39 hoy_mismo:29 hoy_no:39 hoyo:23 huele:90 huele__huevo:26
+huele_a:77 huevo:33 hum:26 humo:103 humo__al:32 humo_blanco:40 humo_negro:47 i:74 i__a:74 i__be:-71 i__down:26
+i__it:-61 i__like:-35 i__my:24 i__on:42 i__see:79 i__smoking:-60 i__that:39 i__the:26 i__who:-33 i_brake:22
+i_came:-28 i_can:83 i_dont:30 i_get:-80 i_have:59 i_hit:79 i_just:-24 i_know:-30 i_left:-40 i_moved:35 i_need:-73
+i_park:77 i_pulled:-23 i_quit:-61 i_skip:-27 i_slow:29 i_stop:44 i_stopped:23 i_think:141 i_was:-26 i_wont:-102
+id:-55 id__to:-46 id_like:-48 idea:28 idle:122 idle_$:36 if:-41 if__skip:-27 if_it:-46 igual:31 igual_$:24 ill:-115
+ill__it:-40 ill__you:-30 ill_do:-25 ill_let:-31 im__my:-40 im__on:36 im__the:-25 im_down:-41 im_good:58 im_on:-41
+im_stuck:53 in:36 in_$:-85 in__bit:-22 in__car:-38 in__garage:26 in__is:-30 in__middle:24 in__morning:-24 in__now:58
+in__on:23 in__shop:-23 in__sidewall:31 in_a:62 in_it:-25 in_park:73 in_second:84 in_traffic:25 info:-22
+interested:-25 interested_$:-24 intersection:40 into_the:-30 is:85 is__brake:-65 is__but:31 is__car:-29 is__going:-25
+is__in:42 is__like:35 is__out:31 is__the:-81 is_at:-33 is_cold:26 is_fixed:-49 is_getting:27 is_going:40 is_gone:-62
+is_in:-46 is_it:-190 is_leaking:36 is_making:46 is_no:-23 is_on:28 is_own:38 is_perfect:-31 is_shaking:52
+is_something:-27 is_stuck:34 is_the:-91 is_there:-34 is_this:-38 isnt:-27 it:177 it_$:-232 it__a:-24 it__cold:26
+it__down:51 it__i:-31 it__in:-37 it__into:25 it__like:-33 it__over:26 it__own:38 it__the:-101 it__then:53 it__to:-55
+it__today:24 it__when:66 it_a:-31 it_back:-45 it_died:30 it_does:80 it_doesnt:-35 it_friday:-31 it_in:-46 it_just:34
+it_like:-40 it_makes:51 it_off:-32 it_on:-49 it_over:-27 it_pulls:24 it_starts:-40 it_still:69 it_takes:26
+it_turns:39 it_up:-26 it_when:-29 it_wont:84 itself:56 itself_$:25 jaja:-57 jaja_$:-41 jalonea:31 jerks:35 job:-72
+juego:52 jueves_$:-36 jueves__las:-33 jueves_a:-33 jueves_pero:29 jump:35 just__in:23 just__on:54 just_died:46 k:-40
+k_$:-32 keeps:94 key:55 kid:-55 kid__a:-43 kid_has:-54 knock:-38 know:-26 know_who:-33 la__de:42 la__del:38
+la__hoy:-34 la__no:112 la__se:58 la__trae:27 la__y:-54 la_bateria:40 la_carretera:31 la_casa:-56 la_cita:-53
+la_cochera:34 la_goma:48 la_hora:-50 la_lavadora:-22 la_llanta:91 la_palanca:41 la_pila:58 la_reversa:71 la_rueda:37
+la_suspension:27 la_troca:-35 la_ultima:-22 la_velocidad:43 lado:72 lado_$:44 largo:30 largo_$:27 las:182 las_$:-54
+las__ya:37 las_cosas:26 las_llantas:-43 las_luces:54 las_mananas:37 last:-62 last_night:49 last_year:-44 latch:56
+late:-99 late_$:-98 lately:96 lately_$:88 lavadora:-40 le:146 le__a:-61 le__cuando:69 le__un:72 le_cambiaron:-25
+le_sale:120 le_van:-26 leak:-65 leak_is:-35 leaking:55 leaks:-30 leaks_no:-56 left:-110 left_$:-34 left__the:-30
+left_a:-100 left_blinker:93 left_on:-34 left_rear:28 let__know:-31 let_go:90 let_me:-37 let_you:-28 light:48
+light__on:81 light_came:71 light_is:68 lights:-95 lights_$:-117 like:136 like__in:68 like__is:30 like__on:42
+like__plan:-80 like_a:34 like_crazy:46 like_to:-48 limpiaparabrisas:-70 line:30 line_$:36 liquido:-32 lit:24
+little:41 llanta:168 llanta_$:-36 llanta_trae:27 llantas:-156 llantas_$:-90 llego:-69 llego_$:-49 llego_en:-24
+lo:-101 lo__a:-41 lo__mi:-28 lo_vendi:-23 lol:-216 lol_$:-167 look_like:30 looks:71 looks_like:22 loose:-40
+loose_$:-41 los:143 los__estan:36 los__no:31 los__rechinan:-59 los__se:38 los_altos:39 los_cambios:126 los_ninos:43
+lost:77 lot:-35 loud:33 louder:-52 low:-24 low_$:-38 luces:33 luego:-24 lug:69 luz:-50 luz__la:-41 make:-88
+make_it:-91 makes:92 makes_a:26 makes_the:45 making:62 making_a:39 mal:-26 manana_$:-51 mananas:37 mananas_$:41
+manda:-23 mande:-33 marcha:116 marcha_$:85 mark:60 martes:-29 martes__el:-45 martes__le:48 martes_pero:43 mas:-65
+mas_adelante:-86 me:-35 me_$:82 me__el:-104 me__en:48 me__la:-59 me__los:27 me__para:38 me__que:60 me__tirado:31
+me__una:-27 me_da:-37 me_dejaron:-52 me_dejo:24 me_manda:-22 me_poncho:22 me_quede:106 me_sale:25 me_tuvieron:56
+me_up:-28 me_va:62 mean_on:-36 mechanic:48 media:-22 meh:-42 mejor:-96 mejor_el:-22 menos:-26 metal:111 metal_$:63
+metal__metal:31 mi:-127 mi_carro:38 middle__the:31 mil:-56 miles:-32 millas:-24 min:-162 min_$:-114 min_late:-30
+mis:-44 mismo:44 miss:-45 miss_it:-37 mofle:37 monday_$:-35 monday__it:29 monday_but:26 money:-44 more:-27 morning:69
+morning_$:94 mornings:37 move:-26 moved:22 mph:30 much:-95 much__a:-33 much_for:-26 much_is:-36 mucho:37
+mucho_para:36 muy:-104 my:-95 my__car:-30 my__going:-25 my__has:-70 my__in:-35 my__is:35 my__keeps:43 my__look:30
+my__wont:46 my_brakes:96 my_car:-31 my_driveway:61 my_kid:-56 my_mechanic:75 my_number:-33 my_oil:43 my_old:-24
+my_seat:-25 my_tire:45 my_tires:74 my_way:-71 my_work:-26 myself:-29 nada:-52 nearly:39 need:-111 need__ride:-27
+need_a:-34 need_to:-62 needing:26 needle:52 negro:59 neutral:25 neutral_$:25 new:-114 new_$:-60 new_battery:-52
+next:-106 next_door:-27 next_week:-64 ni:-49 ni__no:22 ni_nada:-27 night:38 night_$:34 ningun:-112 ningun_ruido:-36
+ninguna:-70 ninos:43 ninos_$:66 no:60 no_$:-172 no__all:-43 no__at:-62 no__bien:44 no__como:26 no__da:26 no__dar:42
+no__en:45 no__here:-23 no__it:32 no__la:42 no__los:61 no__nada:-60 no__ni:-45 no__ningun:-98 no__ninguna:-68
+no__no:-115 no__on:-26 no__y:30 no_agarra:63 no_and:-23 no_arranca:44 no_frena:93 no_hace:-36 no_hay:-45 no_it:36
+no_leaks:-60 no_me:51 no_noise:-105 no_para:38 no_prende:64 no_quede:-25 no_quiere:108 no_quiso:68 no_rechina:-35
+no_smoke:-48 no_thanks:45 no_tiene:-90 no_trae:-88 no_veo:22 no_voy:24 no_you:-51 nobody:-26 noise_$:66
+noise__all:-70 noise__fixed:-29 noise_at:-65 noise_that:29 noises:-33 noisy:-40 nomas_el:-43 normal:54 not:-112
+not__now:-23 not__week:45 not_going:-37 not_interested:-24 not_right:-43 not_this:43 nothing:41 now:-26 now_$:-125
+now_it:62 nuevas:-62 nuevas_$:-30 number:-52 number_$:-35 o:-81 of:70 of__all:54 of_a:47 of_my:42 of_the:31 oil:-49
+oil_change:-27 oil_pressure:42 ok__the:28 ok_friday:40 old:-58 on:218 on_$:26 on__back:24 on__freeway:47
+on__highway:30 on__hill:61 on__i:40 on__is:34 on__side:22 on__th:-50 on__way:-49 on_a:42 on_after:39 on_hills:70
+on_me:87 on_my:-97 on_your:-34 once:-38 one:34 one_$:-68 one__my:36 one_is:-34 one_of:38 one_side:27 one_that:25
+only_at:-22 open:64 or:-134 or_anything:-38 otra:24 otra_vez:45 otro:-43 out:58 out_$:39 out__door:-36 out__me:53
+out_front:-27 out_last:24 out_no:-42 out_on:52 over:164 over_$:30 over__and:22 over__the:35 over_bumps:50 over_the:29
+overheating:34 own_$:28 oye:126 oye_un:42 pads:-59 pads_are:-25 paid:-24 palanca:41 para:-27 para__en:39
+para__lado:45 para_el:-32 para_la:28 para_un:46 park:152 park_$:112 paro:34 pasa:-27 pasar:89 paso:40 pass:-35
+pass_$:-29 past:76 past_$:40 pedal:153 pegado:39 perfect:-36 perfect_$:-33 pero:135 pero__un:31 pero_le:51 phone:-59
+phone_$:-31 pick:-27 pierde:110 pila:58 ping:32 pink:35 place:-24 plan:-93 plan_$:-81 plastic:42 please_$:-33
+point:34 pole:38 por_que:-38 porq:35 porque:48 porque_se:27 pothole:35 power:118 power_steering:23 precio:-39
+prende:130 prende_$:42 prender:57 prendida:-63 prendido:-46 prendido_$:-34 prendio:50 presion:42 pressure:48
+price:-62 price_$:-25 puddle:50 puede_$:-26 puede_ser:28 puedo:67 pull:-63 pulled:-61 pulled_a:-37 pulls:59 pump:74
+put:-29 que:140 que__al:22 que__estan:-24 que__la:27 que__le:-25 que_baje:40 que_es:-34 que_la:34 que_le:-49
+que_se:35 que_tanto:-24 queda:22 queda_pegado:40 quede_muy:-70 quedo:-151 quedo_$:-32 quemado:35 quien:-27 quiere:113
+quiero:-30 quiso:68 quit:-114 quit_$:-56 quit_on:58 quit_smoking:-67 quita:48 quita_$:48 radiador:32 radiador_$:24
+raining:30 raro:65 rato:-35 reads:27 real:31 really:32 rear:66 rechinando:23 red:-88 red_light:-111 reminders:-34
+reminders_$:-29 replaced:-71 replaced_the:-51 report:-34 reversa:88 reversa_$:80 reverse:71 ride:-35 ride_$:-25
+right:-138 right_$:-70 right_now:-110 rip:24 road:-24 rock:25 roja:27 rojo:40 rough:71 rueda:31 ruido:84 ruido_$:54
+ruidos:-104 ruidos_ni:-46 running:28 running_late:-29 sabado:-31 saca:23 said:-56 sale:136 sale_$:-58 sale__blanco:39
+sale__velocidad:39 sale_humo:60 sale_un:42 sale_vapor:22 say:-29 says:60 says_the:60 se:340 se__con:-40 se__cuando:27
+se__en:23 se__hizo:-23 se__la:-45 se__las:22 se__llevo:-34 se__pegado:40 se__poncho:22 se__que:57 se__sale:38
+se__sin:23 se__solo:24 se__un:55 se__va:76 se__y:54 se_agradece:-49 se_apaga:36 se_calento:27 se_calienta:42
+se_equivocado:-26 se_esta:24 se_fue:-39 se_jalonea:29 se_la:-23 se_le:54 se_lo:-140 se_me:154 se_oye:118
+se_prendio:23 se_puede:-54 se_queda:31 se_quita:48 se_siente:32 se_va:39 seat:56 second:66 second_$:-32
+second_gear:91 see:95 segunda:24 segunda_$:29 sending:-32 sending_me:-22 set:-35 shake:-95 shake__it:-51 shake_on:-51
+shakes:80 shaking:25 she:55 shifts:92 shimmies:76 shop:-59 shoulder:114 shoulder_$:58 showed:42 shut:93 shut_$:47
+shuts:35 shuts_off:35 si:44 si__martes:45 si_el:47 si_pero:49 side:32 sidewall:32 siente:32 siente_que:25 sign:-35
+sign_me:-26 sigue:87 sin:66 sin_aire:30 since_i:43 since_the:-54 skip:-35 sky:34 slow:22 smell:46 smells:35
+smells_like:54 smoke:-53 smoke_break:-43 smoke_from:-23 smoking:-106 smoking_deal:-24 smooth__butter:-22
+smooth_as:-22 so:-60 so__is:-23 so_no:-23 sola:27 sold:-26 solo:46 solo_$:28 some:-32 somebody__me:27 something:33
+something__up:-48 something_came:-48 sorry:-62 sorry_$:-22 sound:53 sounds:-106 sounds__a:-103 sounds_good:-39
+sounds_like:-50 soy:-31 sparks:54 speak_to:-22 speed:76 speed_$:43 squeaking:-54 squeaks:-61 start:-70 start_$:-87
+started:40 starts:-79 stay:49 steam:25 steering:112 steering_got:25 step:57 stick:38 still:36 still__the:24
+still_on:-71 stop:98 stop_in:25 stop_with:-22 storm:23 street:37 street_$:33 stuck__traffic:-46 stuff:43 stuff_$:36
+su:-99 sube:38 suena:-23 suena_bien:-67 suspension:27 symbol:37 tailpipe:44 take:-35 takes:88 takes__to:89
+takes_forever:58 talk:-31 taller:-38 taller_$:-23 tambien:62 tanto_que:27 temp:63 temp__is:22 tengo:47 termometro:38
+texting:-32 texts:-45 th:-79 th_$:-46 than:-42 thank_you:-24 thanks_$:-41 thanks_it:37 that_$:-33 that__a:-26
+that_gets:23 that_it:27 that_the:-27 the:63 the__and:-49 the__at:-33 the__be:-46 the__box:34 the__brake:28
+the__by:-23 the__doesnt:74 the__down:56 the__end:53 the__from:-32 the__front:59 the__has:-32 the__home:24 the__if:35
+the__is:42 the__it:31 the__job:-42 the__light:39 the__line:47 the__need:-38 the__next:-28 the__now:-31 the__since:43
+the__that:35 the__through:23 the__to:43 the__truck:-22 the__was:-56 the__went:119 the__were:-37 the__with:-22
+the_back:115 the_battery:-30 the_belt:-47 the_brakes:-42 the_car:-50 the_dog:-24 the_door:-109 the_drive:30 the_e:25
+the_first:24 the_freeway:49 the_garage:33 the_highway:26 the_hill:42 the_hood:-24 the_leak:-34 the_mechanic:-28
+the_middle:22 the_morning:-31 the_new:22 the_noise:47 the_oil:-35 the_old:-30 the_pads:-23 the_pedal:50 the_phone:-28
+the_right:43 the_seat:48 the_second:-47 the_shop:-40 the_shoulder:110 the_sidewall:32 the_sky:34 the_smoke:-27
+the_steering:38 the_stop:39 the_storm:23 the_temp:34 the_texts:-32 the_th:-78 the_time:24 the_tires:-117 the_truck:87
+the_visit:-50 the_way:90 the_wheel:57 the_wiper:-33 them:-34 then_$:-34 then_it:35 there:66 there_$:-72 there__a:159
+there__an:23 there_a:-23 there_are:22 there_is:183 there_was:46 these:-25 they:-76 they__the:-52 they_replaced:-41
+things:-50 think:99 think_$:116 think__it:-26 this_$:-47 this__is:-38 this__it:43 this_morning:98 this_one:-40
+this_week:83 those:-78 though:59 though_$:56 three:75 through:58 through_$:28 thurs_works:22 thursday_$:-56
+thursday_works:22 tiembla:77 tiene_una:48 tienen:-50 tight:26 till:-29 time__hit:31 time_i:26 tira:56 tirado:25
+tirando:25 tire:123 tire_$:43 tire_is:43 tire_on:-43 tires:-141 tires_$:-73 tires_be:-39 tires_look:26 to:29 to__a:49
+to__at:24 to__it:40 to__my:-43 to__off:26 to__the:39 to__to:-47 to_be:-30 to_bring:-25 to_call:-33 to_cancel:-27
+to_drive:-44 to_fix:41 to_get:115 to_hold:23 to_let:65 to_make:-31 to_me:-26 to_speak:-22 to_start:72 to_stop:52
+toda:34 toda_la:23 todavia:-23 today:93 today_$:75 todo:-53 todo__con:-50 todo_bien:-77 todo_el:64 tomorrow:59
+tomorrow_$:37 too_much:-25 took__to:52 tosiendo:34 totaled:-35 toward:55 toward_the:56 trabajo:-67 trabajo_$:-29
+trabajo_no:-37 trae:143 trae__la:64 trae__luz:-57 trae_la:31 trae_un:72 trae_una:53 traffic_$:31 traffic_is:-34
+trail:58 trail_of:58 trip:-28 troca:-38 truck:55 truena:52 tues:42 turn:67 turns:154 tuvieron:56 twice:94
+twice_today:46 two:48 ultima:-22 un:198 un__al:27 un__de:30 un__que:28 un_golpeteo:33 un_lado:61 un_ruido:73
+un_zumbido:31 una:154 una__de:-29 una_llanta:64 una_luz:36 under:116 under__dash:27 under__hood:-37 under_me:66
+under_the:66 up:62 up_$:31 up_at:-28 uphill:70 us:-33 ustedes:-29 va:156 va_para:43 vacation:-28 vacation_$:-22
+van__hacer:-25 van_a:-27 vapor:47 veces:44 velocidad:81 velocidad_$:81 venden:-56 vendi:-34 vendimos:-33 verde:43
+vez:32 vi:48 vibra:56 vibrates:66 viene:37 viernes:-38 viernes_$:-23 visit:-53 visit_$:-52 volante:85 volante_$:23
+voy_a:-27 vuelta:34 vuelta_$:56 warning:-112 was:-91 was__again:38 was__on:-30 was_a:57 was_fixed:-38 was_in:-22
+water:35 way:35 way_$:-24 way_down:56 way_home:27 we:-102 we__it:-25 we_move:-26 week_$:-47 went:161 went__in:23
+went__on:63 went_away:102 went_off:-22 went_out:70 were:-76 were__on:-42 what:-116 what__a:-33 what__if:-26
+what__that:24 what__the:-44 what__you:28 what_do:30 what_does:-41 what_happens:-29 what_is:-72 what_would:22
+wheel:101 wheel_bearing:-28 wheel_is:22 wheels:-43 when:129 when__get:-23 when__i:-40 when__is:32 when__slow:-22
+when__stop:54 when_i:182 when_it:43 when_the:-37 whenever:-26 where:49 where__i:-22 where_do:-22 where_i:63
+which:-102 whine:39 who:-56 whoever:-35 whole:102 whole_car:68 why:-28 will:-97 will_the:-50 window:-32 wiper:-56
+wipers:-114 wires:66 with:-99 with_$:-23 with_speed:37 with_the:-75 wobbles:77 won:-23 wont:61 wont__able:-32
+wont__in:39 wont__it:-101 wont__over:25 wont__there:-44 wont_be:-136 wont_go:42 wont_make:-66 wont_start:76 work:-85
+works:88 works_but:69 worse:44 worth:-22 would:-39 would_i:-29 wrong:-25 y:188 y_$:-39 y__bien:-34 y__no:28 y__se:26
+y_casi:36 y_las:80 y_lo:25 y_me:-25 y_nada:32 y_no:41 y_se:29 y_ya:49 ya:-55 ya__cambiaron:-29 ya__en:26
+ya__rechina:-32 ya_casi:29 ya_le:-57 ya_ni:42 ya_quedo:-40 ya_van:23 yeah:-61 year:-36 year_$:-48 yes_$:-47
+yes__works:76 yes_i:-22 yes_it:27 yes_monday:40 yes_thurs:23 you:-259 you_$:-38 you__a:-101 you__my:-38 you__the:-62
+you_can:27 you_check:-38 you_left:-111 you_said:-33 your:-136 zero:25 zumbido:39
 """

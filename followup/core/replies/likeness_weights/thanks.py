@@ -1,86 +1,92 @@
 """What speaks for and against `thanks`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "thanks"
-BIAS = -134
+BIAS = -167
 WEIGHTS = """\
-#able:24 #acia:70 #adec:94 #adez:39 #agra:140 #aken:-19 #alme:67 #alre:-21 #alud:117 #amab:34 #amil:19 #ando:-40
-#anks:69 #ante:-19 #anyw:-62 #appr:39 #appy:73 #arro:-24 #asen:28 #asta:39 #ated:24 #aten:-24 #atio:-19 #ator:18
-#atro:27 #avid:56 #avis:42 #avor:-28 #awes:27 #bajo:-18 #bend:49 #best:36 #bido:19 #bien:-30 #blem:33 #bles:145
-#blig:29 #bscr:-19 #bsup:25 #buen:167 #carr:-24 #cele:-28 #chee:40 #chis:41 #chri:49 #cias:72 #ciat:49 #cion:-19
-#cita:-31 #comp:-20 #cord:21 #crew:18 #crib:-34 #cuan:-19 #dato:37 #days:31 #dece:87 #dezc:39 #dici:31 #done:-18
-#each:22 #eads:35 #eady:-22 #ease:-67 #ecia:37 #edes:31 #eeke:59 #eers:40 #eken:59 #elen:-21 #eliz:103 #elli:20
-#ello:104 #eman:22 #emoj:43 #enci:-23 #enga:27 #ente:77 #erad:39 #erfe:19 #erry:46 #esom:27 #essi:67 #esta:-42
-#esto:-47 #etti:31 #evok:-29 #exce:-21 #ezco:38 #fami:19 #favo:-28 #fect:18 #feli:109 #fies:25 #folk:22 #from:-18
-#givi:35 #goin:-20 #good:96 #grac:72 #grad:137 #grea:51 #gual:78 #guys:67 #habl:-24 #hace:-21 #hank:92 #happ:70
-#hast:40 #have:57 #head:28 #heer:40 #hell:108 #help:-22 #here:-48 #hing:-79 #hola:101 #holi:39 #hone:-19 #houg:-22
-#hris:49 #humb:23 #iate:49 #icio:21 #idad:50 #iday:30 #idea:-29 #iged:29 #ight:41 #igua:77 #ilia:19 #illa:-23
-#indl:-25 #indo:25 #info:-42 #ings:61 #ione:32 #isar:40 #isim:48 #istm:49 #ivin:33 #jove:18 #keep:22 #kend:59
-#know:35 #ksem:43 #ksgi:30 #last:-24 #leas:-65 #lema:19 #less:130 #lett:26 #lida:38 #lige:29 #like:-18 #lind:27
-#llin:20 #lmen:67 #look:59 #lrea:-21 #ludo:99 #lueg:28 #mabl:34 #made:28 #mand:-18 #many:30 #mber:-21 #mbsu:25
-#ment:37 #mess:-31 #mili:18 #moji:43 #much:83 #nada:-63 #navi:56 #ncio:-30 #nder:-26 #ndic:29 #ndly:-25 #nigh:54
-#ning:-30 #nkse:43 #nksg:30 #noch:21 #noth:-85 #nter:29 #nton:18 #nywa:-62 #oble:25 #obli:29 #oche:21 #odos:43
-#oing:-23 #okin:62 #olid:39 #olks:22 #ones:27 #ooki:62 #open:-35 #orda:31 #orio:19 #orri:149 #othi:-77 #ough:-21
-#ould:-35 #oure:37 #over:-23 #pase:22 #patr:29 #peac:22 #perf:19 #phon:-19 #plea:-63 #ppre:24 #prec:29 #prob:35
-#pued:-20 #quie:-36 #quit:-20 #raci:71 #rade:130 #rado:34 #rdat:20 #read:-26 #reat:55 #reci:44 #revo:-29 #rfec:19
-#ribe:-23 #ries:156 #ring:-28 #rist:49 #robl:35 #rock:72 #rong:-20 #rrie:149 #sale:22 #salu:117 #save:21 #scri:-38
-#sema:22 #semo:42 #sgiv:30 #sima:48 #sing:57 #some:21 #ssin:67 #star:-25 #sted:39 #stil:-19 #stma:49 #stop:-23
-#stoy:-39 #subs:-19 #supe:29 #take:-35 #tard:-28 #tede:31 #tell:27 #tenc:-25 #teng:21 #tera:40 #text:-61 #than:87
-#then:-39 #ther:-21 #thin:-94 #this:-31 #thou:-21 #thum:23 #till:-22 #ting:39 #tion:-25 #tire:-21 #tmas:49 #todo:40
-#tori:19 #tron:27 #ttin:44 #ualm:56 #ubsc:-19 #udos:99 #uede:-24 #uego:23 #uier:-24 #umbs:23 #unch:18 #uper:29
-#uste:47 #vend:-21 #very:24 #vida:55 #ving:29 #visa:33 #voke:-29 #week:54 #well:44 #were:-20 #weso:27 #what:-21
-#with:-20 #worr:157 #woul:-29 #wron:-20 #xcel:-21 #yeah:23 #your:51 #yway:-62 %again_later%agree:22
-%again_later%bring:-19 %again_later%question:-19 %again_later%refuse:97 %again_later%season:-23
-%again_later%shift_it:-31 %again_later%thanks:96 %agree%away:40 %agree%busy:-22 %agree%car_part:-22
-%agree%how_long:27 %agree%message:-19 %agree%opening:64 %agree%refuse:-48 %agree%thanks:-119 %away%leave_me:-24
-%away%refuse:-20 %away%thanks:-23 %bad:-73 %bad%staff:-30 %bad%thanks:-18 %bring:-118 %bring%call_off:-28
-%bring%refuse:-53 %bring%thanks:-47 %busy:-46 %busy%thanks:-22 %call_off:-21 %call_off%on_way:-23
-%call_off%refuse:-69 %call_off%thanks:-265 %car:-85 %car%gone_car:-20 %car_part:-138 %car_part%question:-22
-%car_part%refuse:-33 %car_part%thanks:-34 %do_it:-128 %do_it%gone_car:-21 %do_it%refuse:-47 %do_it%thanks:-76
-%doubt:-40 %doubt%thanks:-20 %elsewhere:-24 %fails:-85 %fails%leave_me:-19 %fails%refuse:-23 %family:62
-%family%refuse:31 %family%thanks:40 %gone_car:-97 %gone_car%thanks:-23 %how_long:-31 %how_long%opening:-29
-%how_long%question:-21 %how_long%refuse:30 %how_long%thanks:59 %leave_me:-137 %machine:-32 %meaning:-18 %message:-80
-%message%refuse:20 %message%start_again:-30 %message%thanks:20 %money:-65 %money%question:-26 %noise:-30
-%odometer:-71 %on_way:-71 %on_way%refuse:-24 %opening%question:-22 %opening%thanks:23 %pay_day:-40 %phone:-51
-%phone%thanks:21 %place:-65 %question:-45 %question%refuse:26 %question%thanks:116 %question%who:-23 %refuse:-135
-%refuse%start_again:20 %refuse%thanks:29 %refuse%wrong_one:24 %season:143 %shift_it:-67 %smoke_smell:-26 %staff:51
-%staff%thanks:38 %start_again:-34 %start_again%thanks:25 %thanks:383 %thanks%wrong_one:24 %who:-33 %wrong_one:-25
-@?:-67 @after_visit:-142 @car:-43 @confirm:-70 @confirm_stop:-22 @day:-40 @later:-45 @nothing:219 @nothing_info:-48
-@nothing_thanks:18 @odometer:-22 @offers:-125 @reading:-49 @time:-47 @times:-179 @walk_in:-127 ^_$:-21 ^_all:-29
-^_appreciate:43 ^_are:-41 ^_asi:-22 ^_ayuda:-26 ^_bendiciones:47 ^_bless:25 ^_buen:97 ^_buenas:18 ^_do:-59 ^_el:-19
-^_estoy:-22 ^_everything:-21 ^_feliz:100 ^_good:124 ^_got:55 ^_gracias:103 ^_great:18 ^_hasta:29 ^_have:73
-^_hello:108 ^_help:-23 ^_hola:101 ^_how:-21 ^_i:-39 ^_id:-49 ^_im:-93 ^_info:-49 ^_is:-21 ^_it:-33 ^_la:-18 ^_les:24
-^_me:-26 ^_might:-22 ^_mil:33 ^_much:44 ^_muchas:34 ^_muy:49 ^_no:30 ^_not:-24 ^_ok:52 ^_opt:-30 ^_please:-22
-^_que:73 ^_revoke:-29 ^_sale:25 ^_se:49 ^_si:-67 ^_sounds:-21 ^_thank:137 ^_thanks:154 ^_thanksemoji:43 ^_that:34
-^_thumbsup:25 ^_were:-30 ^_what:-31 ^_ya:-27 ^_yes:-27 ^_you:142 ^_your:36 ^_youre:37 a:60 a__day:39 a__one:41
-a__weekend:65 a_blessed:21 a_good:51 agradece:81 agradece_$:42 agradezco:39 ahi:-18 all:50 all_$:73 already:-21
-amable:22 an:-18 and:-58 and__you:-25 and_thank:-21 anyway:-62 anyway_$:-62 appreciated:32 are:-59 are_you:-63 as:58
-as_well:48 asi:-31 at:-32 atencion:-25 avisar:31 avisar_$:33 awesome:27 ayuda_$:-20 be:-39 bendiciones:37
-bendiciones_$:26 best:36 best_$:42 bien:-32 bien_gracias:-46 bless:44 bless_you:24 blessed:21 bonito_dia:19 buen:162
-buen_dia:99 buenas:18 but:-107 but_ill:-18 but_no:-42 by:-23 can:-27 car:-18 care_of:-19 carro:-21 cheers:40
-christmas:49 cita:-25 crew:18 day:26 day_$:34 de_que:31 de_semana:33 dia:89 dia_$:94 did:-37 do:-134 do_$:-29
-do__have:-26 do_you:-69 el:-44 en:-57 es:-42 esta:-22 estoy:-39 estoy_bien:-31 everything_$:28 excelente:-21
-familia:19 favor:-24 favor_$:-22 feliz:103 fin:94 fin__semana:38 fin_de:38 folks:22 for:27 for__me:64 for_nothing:-76
-for_the:29 from:-18 god:21 going:-20 good:97 good_to:26 got:45 got_it:62 gracias:73 gracias__avisar:31 gracias__el:47
-gracias__nada:-67 gracias__todo:26 gracias_por:50 great:55 great_$:43 guys:67 guys_$:48 happy:73 hasta:40 have:57
-have_a:126 hay:38 hay__que:34 heads:38 heads_up:38 hello:108 help:-22 help_$:-22 here:-20 here_$:-19 hola:101
-holidays:41 how:-31 how_much:-29 i:-82 id:-52 idea:-29 idea_$:-28 igual:22 igualmente:56 ill:-46 ill__it:-19
-ill_take:-18 im:-107 im_good:-60 in:-20 info:-40 info_$:-40 is:-69 it_$:66 it_is:-26 joven:18 joven_$:35 keep:23
-kind:25 kindly:-25 know:39 know_$:19 la:-64 las:-25 last:-22 les:51 letting:26 like:-18 lo:-27 lo_agradezco:21
-luego:28 made:28 many:30 mas:-32 me:-121 me_in:18 messed:-18 mi:-45 might:-22 mil:27 mil_gracias:28 mind:23 mind_$:28
-modos_$:18 much:30 much_obliged:29 muchas:19 muchas__por:25 muchas_gracias:19 muy:22 muy_amable:26 my:-76 nada:-62
-nada_$:-58 navidad:56 navidad_$:40 night:61 night_$:59 no:-71 no_$:-42 no__de:34 no__you:-34 no_gracias:-88 no_hay:46
-no_problem:18 no_soy:28 no_thank:-34 no_thanks:-82 no_worries:157 not:-48 nothing:-77 nothing_$:-76 obliged:29 of:28
-of_you:79 ok:46 ok_$:-31 ok__you:-42 on:-57 on_the:-21 one:47 one_$:49 open:-32 opt:-30 opt_out:-24 out:34 out_$:44
-patron:29 pero_no:-27 please:-64 please_and:-26 por_avisar:31 por_el:46 por_favor:-23 por_nada:-67 por_todo:26
-problema:21 que:58 que_$:24 que_tenga:27 reminder_$:23 revoke:-29 revoke_$:-28 rock:72 sale:23 saludos:99 se:19
-se_agradece:40 se_le:23 see:29 see__then:-34 see_you:-33 semana:26 semana_$:36 si:-87 si_gracias:-53 so:45 so_much:22
-son:23 soy:26 still:-19 super:30 taken:-19 taken__of:-19 taken_care:-19 te:22 tenga:26 tenga__dia:27 text:-37
-thanks_$:-38 thanks__no:-35 thanks__nothing:-76 thanks__the:34 thanks_a:19 thanks_but:-54 thanks_for:82
-thanksemoji:43 thanksemoji_$:43 thanksgiving:30 thanksgiving_$:30 that_$:-34 that__be:-20 that__so:34 that_in:28
-that_is:43 that_would:-20 the__up:40 the_best:50 the_heads:40 then:-39 then_$:-29 this:-31 though:-26 though_$:-25
-thumbsup:25 thumbsup_$:25 time:-26 to:23 to__all:76 to_know:28 to_the:18 to_you:74 todo_$:30 todos:26 too:112
-too_$:137 too_much:-21 try:-69 un:-28 una:-20 up_$:32 ustedes:31 ustedes_$:29 we:-28 weekend:59 weekend_$:56 well:44
-well_$:50 were:-19 what:-20 will_do:-38 worries:157 would:-29 would_be:-22 wrong:-20 y:-34 ya:31 ya_$:72 yeah:23
-yeah_$:30 yes:-62 yes_$:-33 you:113 you__much:18 you__the:-24 you_all:88 you_folks:23 you_guys:64 you_have:-32
-you_open:-35 you_text:-21 you_then:-34 youre:37
+#abaj:-22 #able:28 #acia:88 #adec:125 #adez:42 #agra:176 #aken:-26 #alme:82 #alre:-28 #alud:160 #amab:45 #amil:23
+#ando:-52 #anks:86 #ante:-24 #anyw:-90 #appr:49 #appy:103 #arda:-27 #arro:-30 #asen:40 #asta:54 #ated:34 #aten:-35
+#atio:-27 #ator:26 #atro:40 #avid:75 #avis:54 #avor:-36 #awes:32 #bajo:-24 #been:-23 #bend:62 #best:50 #bido:23
+#bien:-42 #blem:41 #bles:188 #blig:38 #bscr:-24 #bsup:33 #buen:224 #carr:-30 #cele:-35 #chee:55 #ches:24 #chis:58
+#chri:68 #cias:91 #ciat:61 #cion:-24 #cita:-38 #comp:-25 #cord:28 #crew:22 #crib:-44 #cuan:-22 #dato:48 #days:44
+#dece:117 #dezc:42 #dici:42 #done:-22 #each:27 #eads:48 #eady:-29 #ease:-84 #ecia:42 #edes:39 #eeke:80 #eers:55
+#eken:80 #elen:-26 #eliz:141 #elli:30 #ello:151 #eman:29 #emoj:58 #enas:24 #enci:-33 #enga:39 #ente:96 #erad:56
+#erfe:28 #erry:64 #esom:32 #essi:97 #esta:-54 #esto:-65 #etti:42 #evok:-37 #exce:-26 #ezco:42 #fami:23 #favo:-36
+#fect:26 #feli:147 #fies:30 #fixe:-23 #folk:27 #from:-24 #givi:48 #goin:-26 #good:126 #grac:91 #grad:172 #grea:74
+#gual:94 #guys:92 #habl:-31 #hace:-28 #hank:109 #happ:99 #hast:57 #have:74 #head:38 #heer:55 #hell:155 #help:-28
+#here:-68 #hing:-102 #hola:147 #holi:55 #hone:-25 #houg:-32 #hris:68 #humb:29 #iate:61 #icio:30 #idad:69 #iday:44
+#idea:-45 #iged:39 #ight:54 #igua:93 #ilia:23 #illa:-29 #indl:-34 #indo:31 #info:-55 #ings:87 #ione:44 #isar:51
+#isim:68 #istm:68 #ivin:45 #ixed:-23 #jove:25 #keep:34 #kend:80 #know:51 #ksem:58 #ksgi:41 #last:-36 #leas:-81
+#lema:25 #less:167 #lett:35 #lida:54 #lige:39 #like:-23 #lind:33 #ling:22 #llin:30 #lmen:82 #look:85 #lrea:-28
+#ludo:138 #lueg:41 #mabl:45 #made:33 #mage:-22 #mand:-23 #many:46 #mber:-28 #mbsu:33 #ment:42 #mess:-42 #migh:-22
+#mili:23 #mind:22 #modo:23 #moji:58 #move:-24 #much:91 #nada:-80 #navi:75 #ncio:-43 #nder:-37 #ndic:40 #ndly:-34
+#nigh:78 #ning:-41 #nkse:58 #nksg:41 #noch:30 #noth:-115 #nter:43 #nton:22 #nywa:-90 #oble:32 #obli:38 #oche:29
+#odos:59 #oing:-30 #okin:88 #olid:55 #olks:27 #ones:37 #ooki:88 #open:-51 #orda:41 #orio:27 #orri:212 #othi:-105
+#ough:-31 #ould:-46 #oure:45 #oven:23 #over:-31 #pase:32 #patr:43 #peac:27 #perf:28 #phon:-24 #plea:-79 #ppre:30
+#prec:34 #prob:44 #pued:-25 #pues:-23 #quie:-50 #quit:-25 #raci:89 #rade:161 #rado:49 #rdat:28 #read:-35 #reat:79
+#reci:52 #remo:-23 #revo:-37 #rfec:28 #ribe:-29 #ries:223 #ring:-36 #rist:68 #robl:44 #rock:103 #rong:-28 #room:-26
+#rrie:212 #sale:33 #salu:160 #save:26 #scri:-48 #sema:28 #semo:58 #sgiv:41 #sima:68 #sing:84 #some:25 #spon:-22
+#ssin:97 #star:-30 #sted:50 #stil:-28 #stma:68 #stop:-29 #stoy:-54 #subs:-24 #supe:44 #take:-51 #tard:-41 #tede:39
+#tell:38 #tenc:-36 #teng:30 #tera:57 #text:-82 #than:104 #then:-56 #ther:-29 #thin:-120 #this:-38 #thou:-30 #thro:-25
+#thum:29 #till:-32 #ting:51 #tion:-34 #tire:-27 #tmas:68 #toda:-22 #todo:53 #tori:26 #tron:40 #ttin:58 #ualm:68
+#ubsc:-24 #udos:138 #uede:-30 #uedo:-22 #uego:35 #uier:-35 #umbs:29 #unch:26 #uper:44 #uste:59 #vend:-29 #very:35
+#vida:75 #ving:39 #visa:42 #voke:-37 #week:71 #well:63 #were:-29 #weso:32 #what:-23 #with:-25 #worr:222 #woul:-38
+#wron:-28 #xcel:-26 #yeah:36 #your:67 #yway:-90 %again_later:27 %again_later%agree:37 %again_later%bring:-24
+%again_later%question:-24 %again_later%refuse:133 %again_later%season:-33 %again_later%shift_it:-41
+%again_later%thanks:128 %agree:22 %agree%away:58 %agree%busy:-29 %agree%car_part:-29 %agree%how_long:41
+%agree%message:-23 %agree%opening:89 %agree%refuse:-61 %agree%thanks:-152 %away%leave_me:-32 %away%refuse:-29
+%away%thanks:-30 %bad:-100 %bad%staff:-41 %bad%thanks:-26 %bring:-147 %bring%call_off:-34 %bring%refuse:-70
+%bring%thanks:-63 %busy:-60 %busy%thanks:-30 %call_off%on_way:-31 %call_off%refuse:-69 %call_off%staff:22
+%call_off%thanks:-349 %call_off%wrong_one:23 %car:-107 %car%gone_car:-25 %car_part:-172 %car_part%question:-25
+%car_part%refuse:-42 %car_part%thanks:-44 %do_it:-166 %do_it%gone_car:-26 %do_it%refuse:-66 %do_it%thanks:-104
+%doubt:-52 %doubt%thanks:-26 %elsewhere:-30 %elsewhere%shift_it:-22 %fails:-106 %fails%leave_me:-24 %fails%refuse:-29
+%fails%thanks:-22 %family:81 %family%refuse:44 %family%thanks:55 %gone_car:-126 %gone_car%thanks:-30 %how_long:-42
+%how_long%opening:-38 %how_long%question:-26 %how_long%refuse:40 %how_long%thanks:78 %leave_me:-176
+%leave_me%thanks:-23 %machine:-42 %meaning:-25 %message:-107 %message%refuse:29 %message%start_again:-38
+%message%thanks:26 %money:-79 %money%question:-32 %money%refuse:28 %noise:-42 %odometer:-91 %on_way:-92
+%on_way%refuse:-33 %opening:-22 %opening%question:-28 %opening%thanks:26 %pay_day:-54 %phone:-66 %phone%thanks:25
+%place:-80 %question:-55 %question%refuse:34 %question%thanks:148 %question%who:-29 %refuse:-149
+%refuse%start_again:30 %refuse%thanks:24 %refuse%wrong_one:33 %season:186 %shift_it:-84 %smoke_smell:-39 %staff:64
+%staff%thanks:52 %start_again:-41 %start_again%thanks:34 %thanks:450 %thanks%wrong_one:31 %who:-41 %wrong_one:-23
+@?:-80 @after_visit:-182 @car:-55 @confirm:-100 @confirm_stop:-25 @day:-50 @later:-61 @nothing:240 @nothing_info:-63
+@odometer:-25 @offers:-148 @reading:-59 @time:-61 @times:-218 @walk_in:-169 ^_$:-26 ^_all:-43 ^_appreciate:63
+^_are:-55 ^_asi:-31 ^_ayuda:-33 ^_bendiciones:63 ^_bless:27 ^_buen:130 ^_buenas:25 ^_do:-83 ^_el:-23 ^_estoy:-31
+^_everything:-30 ^_feliz:138 ^_good:173 ^_got:80 ^_gracias:123 ^_great:22 ^_hasta:43 ^_have:99 ^_hello:155 ^_help:-29
+^_hola:147 ^_how:-30 ^_i:-50 ^_id:-72 ^_im:-134 ^_info:-64 ^_is:-27 ^_it:-45 ^_la:-26 ^_les:29 ^_me:-31 ^_might:-32
+^_mil:44 ^_much:58 ^_muchas:41 ^_muy:64 ^_no:56 ^_not:-30 ^_ok:65 ^_opt:-39 ^_please:-29 ^_que:92 ^_revoke:-37
+^_sale:37 ^_se:52 ^_si:-90 ^_sounds:-32 ^_thank:187 ^_thanks:197 ^_thanksemoji:58 ^_that:46 ^_thumbsup:33 ^_were:-43
+^_what:-36 ^_ya:-34 ^_yes:-35 ^_you:197 ^_your:53 ^_youre:46 a:68 a__day:54 a__one:60 a__weekend:90 a_blessed:24
+a_good:73 agradece:109 agradece_$:55 agradezco:42 ahi:-23 all:68 all_$:104 already:-28 amable:27 an:-24 and:-74
+and__you:-33 and_thank:-29 anyway:-90 anyway_$:-90 appreciated:44 are:-81 are_you:-81 as:78 as_well:70 asi:-40 at:-40
+atencion:-36 avisar:39 avisar_$:42 awesome:32 ayuda_$:-26 be:-56 been:-23 bendiciones:50 bendiciones_$:37 best:50
+best_$:59 bien:-44 bien_gracias:-62 bless:49 bless_you:26 blessed:24 bonito_dia:28 buen:216 buen_dia:129 buenas:25
+but:-144 but_ill:-26 but_no:-58 by:-30 can:-33 car:-24 care_of:-27 carro:-26 cheers:55 christmas:68 cita:-31 crew:22
+day:34 day_$:46 de__modos:24 de_que:37 de_semana:47 de_todos:24 del:-22 dia:110 dia_$:119 did:-51 do:-180 do_$:-42
+do__have:-40 do_you:-95 el:-53 el_aviso:22 en:-74 end:-22 es:-60 esta:-29 este:-22 estoy:-54 estoy_bien:-43
+everything_$:41 excelente:-26 familia:23 favor:-31 favor_$:-28 feliz:141 fin:133 fin__semana:54 fin_de:53 fixed:-23
+folks:27 for:33 for__me:87 for_nothing:-104 for_now:-24 for_the:37 from:-24 god:24 going:-26 good:128 good_to:38
+got:67 got_it:90 gracias:91 gracias_$:-22 gracias__avisar:39 gracias__el:64 gracias__nada:-84 gracias__no:-22
+gracias__todo:34 gracias_de:25 gracias_por:66 great:79 great_$:63 guy:-25 guy_$:-22 guys:92 guys_$:67 happy:103
+hasta:57 have:74 have_a:172 hay:46 hay__que:43 heads:52 heads_up:53 hello:155 help:-28 help_$:-28 here:-31 here_$:-29
+hola:147 holidays:57 how:-43 how_much:-42 i:-103 id:-76 idea:-45 idea_$:-45 igual:26 igualmente:68 ill:-67
+ill__it:-26 ill__you:-22 ill_take:-25 im:-150 im_good:-84 info:-53 info_$:-52 is:-80 it_$:94 it_is:-35 it_to:-24
+job:-23 joven:25 joven_$:47 keep:36 kind:31 kindly:-34 know:56 know_$:24 la:-87 la_atencion:-26 las:-32 last:-34
+les:62 let:-23 letting:35 like:-23 lo:-41 lo_agradezco:24 luego:41 made:33 many:46 mas:-43 me:-145 me_in:22
+messed:-25 mi:-59 might:-32 mil:37 mil_gracias:38 mind:37 mind_$:42 modos:24 modos_$:25 much:29 much_obliged:39
+muchas:22 muchas__por:34 muchas_gracias:22 muy:26 muy_amable:33 my:-100 nada:-80 nada_$:-75 nao:-22 navidad:75
+navidad_$:57 night:86 night_$:85 no:-70 no_$:-55 no__de:42 no__you:-43 no_gracias:-112 no_hay:58 no_problem:22
+no_soy:35 no_thank:-43 no_thanks:-104 no_worries:224 not:-61 nothing:-105 nothing_$:-104 obliged:39 of:40 of_you:106
+ok:58 ok_$:-46 ok__you:-67 on:-75 on_the:-27 one:65 one_$:68 open:-46 opt:-40 opt_out:-31 out:51 out_$:64 patron:43
+perfect:26 pero_no:-35 please:-80 please_and:-35 por_avisar:39 por_el:62 por_favor:-30 por_nada:-84 por_todo:34
+problema:26 que:70 que_$:28 que__bonito:25 que_tenga:40 reminder_$:33 revoke:-37 revoke_$:-37 rock:103 sale:35
+saludos:138 se_agradece:53 se_le:35 see:43 see__then:-50 see_you:-49 semana:34 semana_$:51 set:-24 si:-114
+si_gracias:-73 so:60 so_much:26 son:27 soy:32 still:-28 super:45 take:-24 taken:-26 taken__of:-26 taken_care:-26
+te:26 tenga:38 tenga__dia:40 text:-53 thank_you:-32 thanks_$:-50 thanks__no:-48 thanks__nothing:-104 thanks__the:42
+thanks_a:28 thanks_but:-74 thanks_for:110 thanksemoji:58 thanksemoji_$:58 thanksgiving:41 thanksgiving_$:41
+that_$:-54 that__be:-27 that__so:50 that_in:41 that_is:60 that_would:-27 the__up:56 the_best:72 the_heads:56 then:-56
+then_$:-43 there:-25 this:-38 though:-36 though_$:-36 thumbsup:33 thumbsup_$:33 time:-34 to:40 to__all:109 to_know:42
+to_the:22 to_you:106 todo_$:41 todos:35 todos_modos:24 too:157 too_$:198 too_much:-33 try:-104 un:-40 una:-25 up_$:45
+ustedes:39 ustedes_$:36 very:24 we:-37 weekend:80 weekend_$:76 well:63 well_$:71 were:-29 what:-22 will_do:-53
+worries:224 would:-38 would_be:-30 wrong:-28 y:-43 ya:53 ya_$:104 yeah:36 yeah_$:44 yes:-85 yes_$:-47 you:141
+you__much:25 you__the:-34 you_all:123 you_folks:28 you_guys:88 you_have:-50 you_open:-46 you_text:-32 you_then:-50
+your:25 youre:45
 """

@@ -1,253 +1,279 @@
 """What speaks for and against `unclear`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "unclear"
-BIAS = -67
+BIAS = -70
 WEIGHTS = """\
-#abaj:21 #aben:52 #abla:30 #ablo:-18 #abor:-19 #acac:-19 #acce:26 #aced:-28 #acei:22 #acen:110 #acep:110 #ache:21
-#achi:43 #actu:86 #adas:27 #addr:-37 #aded:20 #adel:-20 #adio:18 #ador:89 #adre:21 #afte:-19 #agai:35 #agen:37
-#ages:-33 #agos:28 #agua:-44 #ague:34 #ahor:-19 #aigo:-20 #aila:23 #aile:50 #aire:47 #aiti:29 #ajaj:53 #ajan:38
-#ajes:-55 #akes:-48 #alam:26 #alan:36 #aler:-18 #algo:-37 #algu:25 #alia:23 #alin:18 #alki:22 #alle:-47 #allo:20
-#allp:-42 #ally:-47 #alre:-34 #also:61 #alud:-19 #amag:-18 #amat:29 #ambi:37 #amen:-21 #amor:27 #amos:-34 #anas:43
-#ance:-18 #anci:20 #anda:30 #ando:-59 #anej:47 #anks:18 #anne:-18 #anoc:22 #anol:26 #anos:47 #ansm:22 #ante:-34
-#anti:45 #anty:27 #anym:28 #anyo:27 #anza:18 #aper:20 #appo:-19 #aqui:57 #aran:48 #ards:50 #area:19 #aren:-21
-#arge:-43 #arje:66 #arle:44 #arli:-27 #arly:-34 #arme:-56 #aron:-51 #arou:-22 #arra:29 #arre:19 #arro:23 #arse:25
-#arti:75 #arts:24 #asap:-21 #aseg:47 #asse:25 #asta:-28 #aste:46 #atan:55 #atch:-36 #ater:35 #athr:18 #atic:65
-#atio:20 #atis:-39 #ativ:-29 #ator:-33 #atra:-26 #atul:50 #auto:134 #aves:19 #avia:22 #avin:-19 #baja:26 #ball:-46
-#band:-23 #bano:57 #bath:18 #been:-18 #befo:-20 #bend:-18 #best:-19 #bici:38 #bien:68 #bike:48 #blan:67 #blar:-26
-#bles:-29 #bloc:38 #body:-28 #bonj:73 #brak:-32 #brig:59 #brin:102 #bscr:-21 #cade:25 #cafe:26 #call:-42 #camb:-63
-#came:-33 #cant:20 #canz:-20 #card:79 #care:-18 #carr:28 #cars:41 #cart:19 #casa:40 #cash:29 #cati:-40 #ceit:22
-#cell:-18 #cept:111 #cerc:33 #chai:26 #char:-52 #ched:-21 #cher:26 #ches:19 #chin:25 #cial:-28 #cibe:18 #cibo:46
-#cita:-49 #cked:59 #cker:-19 #ckin:-20 #ckup:-22 #clai:21 #clea:28 #cles:28 #clic:75 #clim:25 #clos:-32 #cobr:-48
-#code:53 #coff:20 #coma:31 #comp:69 #cong:58 #cont:29 #corn:32 #cost:-60 #coul:18 #cred:92 #crui:23 #cted:18 #ctic:20
-#ctio:-21 #ctri:46 #ctua:28 #ctur:78 #cuan:21 #cuar:-18 #cuen:-49 #cupo:30 #curr:43 #cycl:42 #dama:-18 #dame:-19
-#davi:22 #days:-44 #ddre:-37 #deal:-21 #deja:29 #deje:-42 #dele:-25 #deli:40 #deme:-33 #depo:38 #desc:-57 #deta:27
-#didn:-18 #dies:34 #digo:48 #dijo:26 #dimo:-18 #dire:-48 #disp:30 #dist:57 #dito:76 #does:34 #domi:-28 #dond:45
-#dont:-25 #door:40 #dora:34 #dore:39 #down:-43 #dres:-48 #driv:22 #drop:75 #dshi:20 #dule:-27 #dura:23 #eaci:27
-#eage:-20 #eaki:21 #eall:-85 #earl:-63 #ease:-34 #eats:31 #eave:48 #eces:-53 #eche:19 #echi:-18 #ecia:-60 #ecib:65
-#ecio:-58 #ecoj:21 #ecte:19 #ectr:46 #edal:-19 #edes:42 #edit:86 #edul:-27 #eels:-22 #eeri:-27 #eeti:36 #efie:-21
-#efor:-20 #egla:47 #egue:24 #egui:-38 #egur:45 #eite:22 #eith:-34 #ejan:63 #ejar:33 #ejem:-21 #elan:-26 #elec:66
-#eliv:42 #ello:-59 #else:-20 #emai:58 #eman:-25 #emas:-18 #empr:-44 #empt:27 #ende:79 #endi:-38 #endo:33 #ends:33
-#enen:107 #engi:-25 #engl:21 #enme:-59 #enos:-37 #ente:23 #enti:-29 #entl:40 #ento:-31 #ents:22 #epai:28 #epla:-23
-#eply:57 #epos:36 #epta:119 #eran:-21 #erar:-48 #erca:33 #ered:28 #erem:18 #eren:-37 #eres:24 #eria:24 #erin:-24
-#erio:-19 #erlo:-20 #erne:-18 #erst:26 #erti:39 #erwo:35 #escr:35 #escu:-48 #esda:-18 #esel:31 #espa:29 #espe:-30
-#espo:37 #essa:41 #esta:35 #este:20 #esto:-25 #etai:28 #eter:-34 #ethe:20 #etin:33 #evar:70 #even:-20 #ever:-75
-#evis:29 #evok:-22 #exam:46 #expl:-18 #exti:-26 #exto:-20 #exts:-23 #fact:67 #feel:-19 #fell:36 #ffee:20 #ffic:47
-#ffle:26 #fica:20 #fice:56 #fier:-25 #fina:21 #fini:-37 #firs:-24 #floo:18 #fore:-33 #forg:-19 #foto:39 #four:-26
-#free:-37 #fren:-66 #from:20 #fter:-19 #gado:66 #gain:35 #gale:-20 #game:58 #gana:50 #gano:30 #gara:37 #gato:21
-#gend:-47 #gent:-20 #gift:51 #gine:-25 #glan:51 #glas:39 #gles:78 #glis:21 #goin:-25 #good:-18 #grab:21 #grad:-20
-#grea:-25 #grua:46 #gual:-22 #guar:53 #guie:30 #guir:-38 #gura:47 #habl:18 #hace:74 #haha:57 #hair:19 #half:18
-#hanc:-21 #hank:-21 #harg:-49 #head:-27 #hedu:-27 #hell:-49 #help:-18 #here:84 #hese:-30 #hiel:32 #hijo:27 #hile:22
-#hina:-18 #hine:36 #hitc:42 #hole:-19 #home:28 #hora:-39 #hous:-22 #hroo:18 #hrou:27 #hurs:-41 #husb:-22 #hutt:33
-#iado:20 #iben:18 #ible:-23 #icat:23 #icku:-22 #icos:48 #ictu:20 #idad:19 #idea:25 #ider:24 #idnt:-18 #ieja:20
-#ield:27 #iemp:-24 #iend:23 #iere:-21 #iero:-27 #iese:34 #ieza:33 #ific:26 #ight:-29 #igua:-26 #ilea:-18 #ilen:20
-#iler:34 #illa:32 #imag:123 #imat:-20 #imos:-20 #impi:40 #indo:57 #inds:19 #inea:29 #ines:24 #info:-39 #ingl:68
-#ingo:-34 #inis:-34 #inne:53 #insp:33 #inst:34 #intm:-18 #into:32 #invo:47 #ione:39 #ions:66 #ious:-28 #iper:46
-#ippe:-22 #irec:-47 #irin:77 #irst:-24 #irve:33 #isan:70 #isar:-18 #isit:-23 #iste:36 #itch:29 #ithe:-34 #itin:26
-#itte:20 #iver:35 #ivin:51 #jaja:138 #jeje:53 #jeme:-19 #jeta:66 #jueg:61 #just:-47 #keep:-27 #knoc:21 #know:-64
-#labo:-19 #laim:21 #lain:-24 #lass:27 #last:-19 #lati:45 #lava:26 #lave:46 #lcan:-20 #ldnt:-21 #lean:30 #leas:-22
-#leav:39 #lect:66 #lego:21 #legu:22 #lenc:21 #lent:29 #lers:29 #less:-31 #leva:55 #lick:26 #lien:-26 #lier:-24
-#ligh:-46 #like:-38 #limp:35 #line:19 #link:32 #list:-52 #live:22 #lkin:22 #llam:-40 #llan:29 #llas:23 #llav:47
-#lleg:38 #ller:-21 #llev:52 #llpa:-42 #loan:22 #loca:-60 #lock:44 #loor:23 #lose:-31 #love:18 #lowe:26 #lpar:-42
-#lrea:-34 #lueg:24 #luga:-38 #lvid:20 #mach:37 #madr:27 #mage:105 #mail:54 #maki:-19 #male:18 #mana:-52 #mand:82
-#mane:28 #maqu:42 #marm:-21 #mart:-23 #mati:61 #mayo:-20 #mbia:-22 #mbie:80 #mbio:-21 #mbre:23 #meet:41 #memb:20
-#mess:49 #mete:-19 #mewh:19 #mien:18 #migh:-20 #mijo:26 #mile:-30 #mill:-30 #mind:-24 #ming:-47 #misi:27 #miss:-21
-#moni:24 #morn:-19 #moto:75 #move:-34 #mpan:-19 #mpia:41 #mple:43 #mpty:28 #mput:30 #much:-53 #must:-24 #nada:-22
-#name:-35 #nanc:22 #nced:20 #ncel:-26 #ncon:-18 #ndan:80 #nday:-28 #ndem:-22 #nden:96 #nder:-33 #ndin:-18 #ndow:64
-#ndsh:20 #neac:27 #nece:-44 #neit:-21 #neja:58 #neve:-20 #ngin:-24 #ngla:79 #ngle:68 #ngli:21 #ngra:56 #nigh:29
-#ning:-42 #nino:21 #nion:32 #nish:-46 #njou:73 #nner:36 #nobo:-24 #nock:21 #noma:-28 #nort:-21 #noti:21 #nsmi:22
-#nsor:20 #nspe:33 #nsta:18 #nste:20 #ntas:59 #nter:-23 #ntes:30 #ntia:38 #ntly:40 #ntme:-18 #ntra:46 #nuev:-35
-#numb:-40 #nvoi:48 #nymo:28 #oane:22 #obod:-24 #obot:83 #obra:-41 #obri:46 #ocat:-67 #ocke:48 #ocup:24 #odav:22
-#oday:-42 #odri:18 #offe:32 #offi:56 #oger:-19 #oice:66 #oing:-26 #oint:-26 #okin:-20 #olar:20 #omad:33 #omas:-30
-#omat:100 #ombr:22 #omer:32 #omet:-19 #omew:19 #omin:-39 #ompl:-23 #ompr:70 #ompu:28 #onde:60 #ondo:49 #onen:51
-#ongr:56 #onit:21 #onjo:72 #only:-19 #ontr:55 #ooki:-19 #oone:-21 #open:-108 #orar:-20 #orcy:27 #ores:51 #orio:-21
-#orki:22 #orma:-23 #orne:19 #orni:-19 #orra:26 #orre:-23 #orse:-19 #orth:-24 #orti:40 #oses:19 #osit:35 #ossi:-20
-#otal:-20 #otif:18 #otor:33 #otro:-19 #ouch:25 #ound:-43 #oung:22 #oure:-27 #ours:-18 #oved:18 #over:-65 #owed:29
-#pack:42 #paga:25 #pago:26 #pair:20 #pano:26 #pape:37 #park:-37 #part:159 #peak:-36 #pecc:18 #peci:-45 #peda:-19
-#pera:-24 #perr:35 #pers:71 #perw:35 #peso:29 #pict:20 #piez:33 #pint:19 #plai:-23 #plan:-19 #poin:-24 #pond:53
-#pone:48 #pong:-19 #pons:25 #pose:25 #posi:28 #pped:-27 #ppoi:-19 #ppos:26 #prac:20 #prec:-48 #pref:-25 #pres:26
-#pric:-89 #prin:-29 #prop:20 #ptan:134 #pued:26 #puer:29 #pull:-19 #quea:22 #qued:-33 #ques:26 #quic:-25 #quie:-22
-#quin:42 #quit:-32 #quot:-25 #raba:38 #ract:23 #rado:-18 #raff:19 #rail:58 #rain:-36 #raja:19 #rake:-32 #rame:-37
-#rano:-25 #rant:70 #ranz:37 #rapi:-19 #rari:-22 #raro:-31 #rata:40 #rati:-45 #rato:-30 #ratu:45 #rcar:-21 #rcyc:27
-#rdan:25 #read:18 #real:-84 #rece:18 #rect:-28 #refi:-21 #rega:20 #regl:40 #remi:51 #reno:-46 #rent:63 #repa:32
-#repl:45 #resp:70 #ress:-44 #resu:-18 #revi:36 #revo:-22 #rgen:-30 #rger:28 #ribe:-24 #ribo:52 #rice:-90 #rico:34
-#riga:49 #righ:23 #ring:94 #rios:37 #riou:-25 #ripp:-24 #rive:-38 #rivi:65 #rjet:66 #rkin:33 #rlie:-27 #rman:19
-#rned:33 #rner:19 #rnin:-25 #robo:83 #rong:-36 #ront:-19 #room:54 #ropi:22 #roun:-35 #rran:50 #rreg:31 #rren:32
-#rrit:24 #rros:91 #rtes:32 #rtil:50 #ruck:-34 #ruis:23 #runk:26 #rwor:35 #sabe:57 #saca:-31 #sada:39 #sage:71
-#sala:99 #sale:21 #sali:-18 #salu:-19 #same:-19 #says:-36 #sban:-22 #sche:-27 #scue:-46 #sday:-28 #self:-19 #sell:63
-#sena:20 #send:52 #seri:-44 #shie:19 #shop:-51 #sibl:-27 #side:-23 #sigo:-22 #sile:20 #sing:-18 #sirv:33 #smis:22
-#snow:57 #sold:-28 #sona:19 #soon:-31 #spac:-21 #span:49 #spar:21 #spea:-36 #spon:88 #spos:-23 #spri:-22 #ssag:58
-#ssed:-29 #sses:36 #ssib:-18 #stal:20 #stan:44 #star:-46 #stee:-27 #stic:-27 #stil:21 #stim:-32 #stop:-64 #stre:-35
-#stri:-20 #subs:-21 #supp:34 #tail:36 #take:21 #tala:20 #talk:31 #tall:-33 #tamb:100 #tand:18 #tant:-22 #tard:-25
-#tarj:66 #tati:18 #tead:20 #tede:42 #teer:-27 #temp:-38 #tend:39 #tera:-25 #teri:27 #text:-69 #than:-41 #that:-61
-#thes:-31 #thin:-30 #this:-34 #thro:43 #thur:-32 #tica:22 #tice:23 #tico:23 #tido:66 #tiem:-18 #tien:30 #tifi:40
-#till:53 #tima:-35 #time:-44 #tint:23 #tire:-26 #tive:-30 #tmen:-18 #toda:-26 #todo:-29 #toma:97 #took:-20 #torc:27
-#tore:30 #tort:57 #tota:-20 #trab:28 #trai:43 #trat:40 #tree:-26 #tric:46 #trip:41 #truc:-38 #trun:27 #tter:-23
-#ttle:39 #tual:25 #tula:50 #tura:81 #turb:59 #ture:18 #turn:31 #uali:21 #uall:37 #uard:47 #ubre:18 #ubsc:-21
-#ucho:-42 #ueak:28 #ueda:-23 #uede:24 #uego:74 #uena:-22 #uent:-53 #uera:18 #uerc:19 #uest:26 #ueva:-22 #ugar:-38
-#ught:-19 #uick:-25 #uien:22 #uina:38 #uise:22 #ulat:50 #uldn:-21 #umbe:-40 #umbr:18 #unda:-20 #unde:-36 #unge:21
-#unio:50 #uote:-25 #uppo:26 #uran:58 #urge:-20 #urne:34 #urre:42 #usad:51 #usan:44 #usba:-22 #used:39 #uste:35
-#utom:94 #uttl:33 #vend:115 #veng:32 #vere:19 #vert:31 #very:-29 #vibr:-24 #vien:-21 #ving:24 #visa:47 #visi:-43
-#voic:67 #voke:-22 #vuel:-19 #walk:22 #want:29 #ward:-19 #warr:27 #weat:28 #week:-22 #well:23 #were:-26 #when:-39
-#whil:22 #wife:-30 #wifi:177 #wind:84 #wipe:37 #word:38 #work:30 #wors:-19 #wron:-36 #xtin:-25 #xtos:-18 #ycle:37
-#ymen:44 #ymor:28 #your:29 %again_later:-88 %again_later%agree:-19 %again_later%car:-36 %again_later%car_part:28
-%again_later%family:-21 %again_later%lift:-53 %again_later%message:-24 %again_later%money:-19 %again_later%noise:24
-%again_later%on_way:25 %again_later%pay_day:-40 %again_later%phone:39 %again_later%place:-19 %again_later%staff:57
-%again_later%start_again:60 %again_later%wrong_one:18 %agree:-75 %agree%bring:23 %agree%call_off:48 %agree%car:42
-%agree%car_part:36 %agree%elsewhere:18 %agree%fails:18 %agree%family:49 %agree%how_long:31 %agree%lift:46
-%agree%meaning:26 %agree%message:-18 %agree%money:103 %agree%noise:-36 %agree%pay_day:62 %agree%question:-53
-%agree%thanks:-28 %away:-33 %away%bring:-19 %away%lift:-18 %away%message:32 %away%odometer:-19 %away%on_way:-26
-%away%phone:32 %away%shift_it:-18 %away%staff:65 %away%start_again:18 %bad:-145 %bad%car_part:-29 %bad%do_it:-18
-%bad%staff:-34 %bad%who:30 %bring:-43 %bring%busy:-36 %bring%call_off:24 %bring%car_part:34 %bring%do_it:18
-%bring%elsewhere:39 %bring%fails:19 %bring%family:86 %bring%leave_me:-51 %bring%money:25 %bring%odometer:38
-%bring%opening:34 %bring%question:31 %bring%refuse:65 %bring%season:19 %bring%shift_it:53 %bring%who:26
-%bring%wrong_one:28 %busy:-50 %busy%phone:27 %busy%question:19 %busy%shift_it:27 %call_off:-26 %call_off%do_it:-39
-%call_off%elsewhere:32 %call_off%fails:35 %call_off%family:-19 %call_off%machine:22 %call_off%money:57
-%call_off%odometer:76 %call_off%on_way:-25 %call_off%phone:23 %call_off%place:28 %call_off%question:18
-%call_off%refuse:-28 %call_off%season:-19 %call_off%shift_it:21 %call_off%start_again:-44 %call_off%thanks:54
-%call_off%who:32 %car%car_part:-44 %car%do_it:23 %car%family:-37 %car%noise:-37 %car%on_way:-21 %car%phone:23
-%car%place:29 %car%question:38 %car%refuse:-60 %car%shift_it:-28 %car%staff:59 %car_part:-31 %car_part%fails:-79
-%car_part%leak:-31 %car_part%lift:24 %car_part%machine:-23 %car_part%money:-43 %car_part%noise:-26
-%car_part%on_way:-44 %car_part%pay_day:48 %car_part%phone:59 %car_part%place:-32 %car_part%season:36
-%car_part%shake:-28 %car_part%shift_it:46 %car_part%staff:29 %car_part%start_again:23 %do_it:-58 %do_it%family:-63
-%do_it%leak:-18 %do_it%leave_me:28 %do_it%lift:-18 %do_it%money:29 %do_it%odometer:-26 %do_it%on_way:33
-%do_it%question:-31 %do_it%refuse:29 %do_it%season:30 %do_it%staff:62 %do_it%who:25 %doubt:-36 %doubt%family:20
-%elsewhere:-63 %elsewhere%family:-19 %elsewhere%message:-18 %elsewhere%money:29 %elsewhere%on_way:27
-%elsewhere%phone:-19 %elsewhere%place:-32 %elsewhere%who:47 %elsewhere%wrong_one:20 %fails:-33 %fails%message:20
-%fails%odometer:-24 %fails%place:37 %fails%question:36 %fails%staff:30 %family:55 %family%message:31
-%family%on_way:-25 %family%phone:-26 %family%question:47 %family%shift_it:71 %family%who:-34 %gone_car:-38
-%gone_car%question:33 %gone_car%refuse:37 %gone_car%wrong_one:25 %how_long:-134 %how_long%money:24 %how_long%place:23
-%how_long%question:57 %how_long%shift_it:-25 %how_long%start_again:38 %leak:-69 %leave_me:-65 %leave_me%lift:38
-%leave_me%on_way:56 %leave_me%opening:18 %lift:87 %lift%on_way:-25 %lift%place:28 %lift%wrong_one:20 %machine:256
-%machine%message:24 %machine%phone:-21 %machine%question:29 %machine%staff:24 %meaning:-91 %meaning%money:24
-%meaning%question:-19 %message%money:59 %message%phone:22 %message%place:19 %message%shift_it:31
-%message%start_again:-67 %message%who:-20 %money:-129 %money%on_way:-32 %money%who:65 %noise%odometer:-19
-%noise%question:-32 %noise%refuse:24 %noise%start_again:27 %odometer%on_way:36 %odometer%shift_it:-20
-%odometer%staff:-37 %odometer%who:24 %on_way:-49 %on_way%opening:53 %on_way%place:56 %on_way%question:37
-%on_way%refuse:-18 %on_way%staff:18 %opening:-188 %opening%question:-28 %opening%staff:-37 %pay_day%question:-23
-%pay_day%season:-21 %phone:-78 %phone%question:23 %phone%refuse:25 %phone%staff:-72 %phone%wrong_one:-50 %place:-102
-%place%wrong_one:25 %question:-117 %question%refuse:-37 %question%shift_it:-22 %question%staff:53
-%question%start_again:34 %question%who:-22 %refuse:-64 %refuse%shift_it:82 %refuse%staff:-26 %refuse%thanks:23
-%refuse%wrong_one:-28 %season:-36 %shake:-71 %shift_it:-71 %shift_it%staff:23 %smoke_smell:-63 %staff:21
-%staff%start_again:18 %staff%who:39 %staff%wrong_one:23 %start_again:-62 %thanks:-126 %who:-45 %wrong_one:-85 @?:205
-@car:-40 @confirm:-25 @nothing:31 @odometer:57 @offers:-36 @reading:-142 @time:29 @time_:-21 @times:-70
-@walk_in_will_do:-28 ^_$:32 ^_about:19 ^_abren:-21 ^_aceptan:68 ^_actually:27 ^_after:-19 ^_am:22 ^_and:-56
-^_ando:-21 ^_any:-31 ^_are:87 ^_asap:-18 ^_ayuda:-23 ^_ballpark:-39 ^_cant:-40 ^_car:-41 ^_cobran:-33 ^_como:22
-^_congratulations:50 ^_cost:-28 ^_cuanto:54 ^_de:-71 ^_dejeme:-19 ^_did:97 ^_do:-40 ^_does:24 ^_el:-21 ^_en:20
-^_eres:42 ^_es:-107 ^_ese:-18 ^_eso:-22 ^_esta:-57 ^_estan:37 ^_estoy:23 ^_free:-18 ^_friday:35 ^_get:-27 ^_go:-19
-^_good:-22 ^_have:-25 ^_hay:-29 ^_hello:-49 ^_help:-24 ^_hey:118 ^_hi:34 ^_hm:81 ^_hmm:49 ^_how:-40 ^_i:-107 ^_id:-19
-^_ill:-40 ^_im:21 ^_info:-27 ^_is:74 ^_it:-46 ^_la:-60 ^_lo:-47 ^_lol:80 ^_los:23 ^_mande:49 ^_me:-25 ^_mi:-19
-^_mom:23 ^_my:-48 ^_neither:-21 ^_ni:-27 ^_not:-42 ^_olvide:29 ^_on:-21 ^_out:25 ^_oye:48 ^_para:-44 ^_por:-22
-^_precio:-27 ^_price:-28 ^_puedo:-59 ^_que:67 ^_revoke:-21 ^_saturday:25 ^_se:-26 ^_sorry:25 ^_steering:-26
-^_still:-44 ^_su:94 ^_take:-27 ^_that:-27 ^_the:-42 ^_there:-55 ^_this:-18 ^_tiene:-29 ^_tienen:62 ^_trabajan:40
-^_trae:-28 ^_voy:27 ^_want:25 ^_we:-22 ^_wed:20 ^_what:34 ^_when:-18 ^_where:-22 ^_who:-20 ^_why:-70 ^_will:-41
-^_wipers:36 ^_y:-38 ^_ya:-27 ^_yep:20 ^_yo:-27 ^_you:-180 a:-35 a__can:31 a__card:28 a__for:-28 a__from:19 a__of:33
-a__on:-38 a_bot:63 a_charge:-24 a_cruise:23 a_human:-38 a_la:-19 a_que:22 a_real:19 a_robot:29 a_shuttle:28 a_tow:21
-about_the:25 ac:31 aceite:25 aceptan:129 aceptan_tarjeta:46 actually:28 address:-37 address_$:-43 again:35 again_$:59
-agendeme:-20 ahi:50 ahi_$:74 aire:48 aire_$:31 al:-51 algo:-23 all:-62 all_set:-18 already:-34 also:61 also__you:18
-am:28 am_$:-25 am__talking:24 amor:31 an:-27 and__are:-53 and__my:21 and__there:29 and__you:95 and_can:50 and_do:68
-and_i:-19 and_is:39 and_the:-23 and_you:-50 anda:-34 ando:-30 anoche:22 anoche_$:29 antes:-42 antes_$:-20
-antes_de:-18 any:-43 anymore:28 anymore_$:34 anything_$:37 app:36 aqui_$:27 are:41 are_$:-55 are__a:69 are__again:35
-are__guys:-29 are__on:-29 are__still:21 are_they:19 are_we:32 area:22 arm:-18 around:-20 arreglan:51 as:-22 as_i:21
-asap:-21 aseguranza:37 asi:-57 asi_$:-43 at:-34 at_$:-31 at__you:18 at_all:53 auto:50 away_$:-18 away_from:32
-ayuda:-24 ayuda_$:-21 back_$:32 ballpark:-42 ballpark_$:-40 be_a:24 be_the:23 be_there:-45 been:-18 before:-20
-before_$:18 best:-19 best_$:-18 bici:29 bien:-45 bien_$:-36 bike:30 bot:68 bot_$:48 brakes:-31 brand:37 bring:102
-bring_it:-32 bring_my:55 btw:20 buenos:19 buenos_dias:19 but__you:20 buy:26 by:-49 by_the:-39 call:-32 call_my:-39
-can:123 can__bring:47 can__check:61 can__come:-31 can__do:-82 can__drop:41 can__me:-18 can__pick:18 can__send:50
-can__speak:-21 can__talk:-27 can_do:-33 can_i:33 can_my:142 can_we:-39 can_you:86 cant_do:-21 car_$:-22 car__the:28
-car_is:-29 card:33 cards:46 cards_$:44 carro:-60 carro_$:18 carros:87 cars:32 cars_$:49 casa:33 cash:29 cat:30
-cerca:34 change__appointment:24 charge:-55 charge_$:-23 charge_for:-31 check_$:-20 check_my:44 cierto:22 cita:-47
-cita_$:-31 claim:21 claim_$:21 clic:40 click:49 closed:-18 cobran:-42 cobran_por:-20 code:53 coffee:21 comadre:33
-como__mi:19 compran:31 comprends:47 comprends_pas:47 con:-28 con_mi:-29 con_ustedes:-27 congratulations:50 corner:19
-cost:-40 cost_$:-31 could:37 could__be:38 could_you:-21 couldnt:-19 covered:-19 cruise:23 cuanto__y:41 da:-19 dan:114
-day:-80 day_$:-78 days:-21 de__o:18 de_aqui:-20 de_la:24 de_las:-18 de_llantas:42 de_que:-33 de_una:-28 dejar:37
-dejeme:-19 descuento:-49 dia:-87 dia_$:-46 did:129 did_i:53 did_it:-21 did_my:40 did_you:50 didnt:-18 digo:-29
-dijo:26 direccion_$:-20 directions:-29 do:113 do_$:-81 do__charge:-37 do__close:-36 do__do:51 do__guys:80 do__have:73
-do__keep:-21 do__know:-42 do__need:32 do__open:-51 do__own:-24 do__sell:55 do__shut:-21 do__take:103 do__use:19
-do__work:26 do_friday:-27 do_i:-21 do_it:-58 do_my:-24 do_the:-30 do_you:361 does:46 does_it:35 dog:42 domingo:-20
-donde:47 done_$:38 dont:-25 door:44 door_$:48 down:-24 down_$:-21 drive:-37 driving:65 driving_with:71 drop:69
-drop__car:30 drop__off:31 drop_it:57 earlier:-24 early:-32 early_$:-28 eh:36 eh_$:36 el__se:-24 el__tienen:18
-el_aire:66 el_carro:-46 el_de:-18 el_dia:-24 el_martes:-18 el_recibo:27 el_viernes:-18 email:35 empty:28 en:-18
-en__momento:21 en__sala:24 en_dos:20 en_este:31 engine:-25 entendi:25 era:31 eres:41 eres__o:28 es:-69 es_$:47
-es_de:-25 es_el:28 es_eso:-18 es_gratis:-35 es_grave:-18 es_una:36 es_urgente:-22 es_usted:23 es_y:26 escribo:52
-ese:-22 eso_me:18 espacio:-18 espanol:26 espera:48 espera_$:38 esperar:-47 esperar_$:-30 esta:-31 estan:24 este:31
-este__no:19 este_momento:23 estimate:-20 esto_$:-22 estoy_de:-19 estoy_en:-22 estoy_manejando:72 even:-18 factura:60
-favor:-30 favor_$:-22 feels:-22 fell:33 fin:-19 find_a:20 finish:-28 first:-24 first_$:-19 fix:24 floor:23 for:-29
-for_$:-19 for_my:-19 for_the:23 foto:39 four:-25 four_$:-23 free:-38 free_$:-36 frenos:-41 frenos_$:-37 friday_$:-40
-from:20 from_my:34 fue:20 fue_el:40 game:71 gano:30 garantia:38 get__a:-36 get_a:24 get_me:-24 gift:51 gift_card:33
-go:24 going:-25 going_on:-30 good:-18 gracias_$:-25 gracias_por:21 gratis:-39 gratis_$:-33 grua:46 guys_$:-28
-guys_do:67 guys_open:-19 hablan:71 hablar:-20 hablar_con:-33 hablo:-18 hace:-24 hacen:111 had:-24 half:18 has:-19
-have__be:19 have__wrong:-21 have_a:46 have_anything:-23 have_loaners:18 have_my:-20 have_the:-28 have_to:-20 hay:52
-hay__en:25 hello:-49 help_$:-22 here:62 here_$:39 hey:118 hi:34 hijo:28 hit:-18 hitch:35 hm:81 hmm:49 home:28
-horario:-20 how:-63 how__i:-25 how__you:-37 how_do:-60 how_long:23 huh:35 husband:-18 i__a:29 i__bring:-20 i__in:-20
-i__it:-19 i__my:61 i__need:-21 i__say:22 i__there:-24 i__to:91 i_am:41 i_bring:48 i_can:-51 i_cant:49 i_come:-42
-i_do:-39 i_drop:21 i_got:21 i_know:-51 i_leave:53 i_mean:32 i_need:88 i_pay:29 i_speak:-22 i_talk:-27 i_talking:24
-id:-30 idea:27 idea_$:43 ill:-57 ill_be:-21 ill_see:18 im__a:26 im__with:71 im_driving:67 im_in:19 im_not:-21
-in_$:-38 in__waiting:18 in_a:50 in_my:-20 info:-38 info_$:-38 ingles:61 inspeccion:18 instead:20 into:33 into_the:38
-invoice:48 invoice_$:53 ir:28 is:73 is_$:33 is__a:40 is__car:81 is__going:21 is__ok:26 is__really:-22 is__the:80
-is__wifi:101 is_a:-73 is_gone:-18 is_it:-36 is_making:-23 is_my:156 is_on:45 is_the:53 is_there:104 is_this:-19
-is_your:19 it:-91 it__and:34 it__if:35 it__me:24 it__to:28 it__under:-19 it_a:-20 it_again:58 it_is:-23 it_off:24
-it_ok:30 it_the:19 jaja:43 jaja_$:35 jajaja:31 je:133 je__comprends:47 je_ne:76 jeje:18 juego:39 just:-45 keep:-25
-key:52 key_$:22 knock:29 know:-62 know_you:-52 la__de:35 la__del:23 la__el:-19 la__es:24 la__o:21 la_aseguranza:19
-la_bici:21 la_cita:-31 la_factura:60 la_garantia:30 la_llanta:-20 la_llave:19 la_luz:-19 la_pieza:26 la_sala:21
-labor:-19 las_$:-40 las_llantas:-18 las_llaves:20 last_night:26 late:-28 later:19 later_$:19 le__a:-29 le__una:20
-leave:53 leave_my:33 leave_the:19 let:-29 lets:-23 light:-40 like:-32 like_a:-18 link:34 list:-31 list_$:-25
-llanta:-30 llantas:63 llave:19 llaves:20 llego:22 llegue:23 llegue_a:20 llevar:64 llevar__mi:18 llevarlo_$:-19 lo:-89
-lo__a:-34 lo_puede:28 lo_puedo:-19 loaners_$:18 location:-60 location_$:-27 lol:85 lol_$:76 lol_no:29 long_is:20
-look__my:18 luego:24 luego_$:56 lugar:-34 luz:-24 machine:24 main:-26 making:-28 mal:-24 mal_$:-21 manana:-26
-manana_$:-23 mandan:77 mande:42 manden:-22 manejando:34 maquina:42 marca:41 marcar:-20 martes_$:-20 mas:-46 mas_$:-22
-mas_tarde:23 may:26 me:-102 me_$:-34 me__el:66 me__la:21 me__mandar:19 me__marcar:-20 me__the:18 me__you:23 me_a:-44
-me_again:-25 me_fue:34 me_i:24 me_mandan:72 me_off:-20 mean:22 mean_$:32 mecanico_$:-24 meeting:29 mensaje:65
-mensajes:-55 mensajes_$:-32 mes:-21 message:93 message_$:39 message__i:22 message_me:-29 message_when:22 messages:-31
-messages_$:-20 mi:24 mi__con:24 mi_cita:-20 mi_hijo:30 might:-19 mijo:26 mil:-34 mileage:-18 millas:-21 millas_$:-18
-mis:34 mom:73 momento:18 monday_$:-23 more:-39 morning:-22 motor:-19 motorcycles:25 motorcycles_$:25 mucho:-42
-must:-24 muy:-52 my:58 my__drop:63 my__go:43 my__oil:23 my__one:27 my__says:-26 my__too:69 my__will:-24 my_car:21
-my_dog:35 my_husband:-18 my_invoice:30 my_number:-42 my_own:29 my_phone:30 my_son:28 my_spare:24 nada:-19 name:-23
-nao:71 ne:76 ne__pas:76 ne_comprends:47 need__bring:63 need__change:30 need_a:-20 need_that:-31 need_to:95
-neither:-21 ni:-62 night:53 night_$:34 ninos_$:24 no_$:-30 no__at:53 no__here:-27 no__me:23 no__you:18 no_estoy:30
-no_gracias:25 no_hay:-18 no_idea:53 no_lo:21 no_noise:54 no_pero:29 no_thanks:34 nobody:-24 noise_$:-26 noise__all:55
-noise_at:55 nomas:-28 non:29 north:-20 not:-26 not__me:-32 not_be:40 now:-49 now_$:-40 number:-38 number_$:-37 o:91
-o__es:26 o_no:37 of__do:50 of_my:28 of_oil:37 of_the:22 of_you:-18 off_the:27 off_your:-18 office:56 office_$:18
-oi:32 oil:41 oil_$:25 ok__the:23 ok_if:29 olvide:29 on:-21 on_$:-31 on__th:47 on__the:33 on_for:29 on_it:24 on_my:-31
-one_$:19 only:-19 open:-102 open_$:-19 otro:-19 our:19 out_$:-29 out__the:31 out_of:32 own:26 own_oil:23 oye:66
-pagar:25 pagos:30 paperwork:35 paperwork_$:35 para_cuando:-23 part:31 partes:51 partes_$:45 parts:21 pas:97 past:-18
-pay:24 person_$:-27 phone_$:41 pick__up:18 pickup:-22 pieza:28 please_$:-41 pm_$:-26 pm_and:21 podria:18 ponen:51
-por:-47 por_favor:-24 practice:20 precio:-46 precio_$:-31 prefiero:-21 price:-86 price_$:-27 puede:31 puede_$:-37
-puede__mi:53 puede_esperar:-28 puedo_llevar:36 put_on:26 que:36 que_$:157 que__de:44 que__eso:-20 que_es:-29
-que_le:-22 quick:-25 quick_$:-29 quien:19 quien__el:25 quien__y:20 quien_me:22 quienes:-19 quienes_son:-19 quote:-24
-radio:19 rato:-21 read:21 ready:25 ready_$:38 really:-85 recibo:46 red:21 repair:20 replaced:-28 reply:57 report:27
-respondo:50 revisan:72 revoke:-22 revoke_$:-18 right:38 right_now:50 ring:-37 ring_me:-25 robot:89 robot_$:76
-room_$:39 sabado_$:-27 saben:42 sala:68 sale:24 same:-18 same_day:-39 says:-36 schedule:-21 se:-74 se__fue:33
-se_lo:-27 se_me:28 seats:18 see:28 see__message:26 see_the:26 see_your:26 seguir:-38 sell:56 semana:-19 send:58
-service:18 set:-37 shop:-45 shut:-22 shuttle:33 shuttle_$:26 si:-26 si_llego:20 si_lo:-24 si_pero:-30 si_puedo:25
-side:-41 side_$:-32 sigo:-22 siguen_en:-18 sirve:27 snow:59 so:-57 sold:-31 someone__me:19 somewhere:19 son:-32
-son_$:-31 son__it:41 sorry_i:55 soy:-24 spare:24 speak:-34 speak_to:-21 spring:-22 squeaking:34 st_$:-26 station:21
-steering:-27 still:23 still__the:-24 stop:-36 street:-24 street_$:-20 su:123 sunday:-19 supposed:27 supposed_to:27
-t:-25 take:41 take__off:-28 take_me:-22 take_my:-22 talk__a:-32 talk_to:-43 talking:22 talking_to:24 taller:-27
-tambien:101 tambien_$:43 tan:-20 tap:19 tarde:24 tarjeta:66 tarjeta_de:28 tax:-21 te:57 te__luego:54 te_escribo:56
-tech:-28 texting:-24 texting_me:-18 textos:-18 texts:-23 than:-20 thank:-38 thank_you:-37 thanks:25 thanks__you:27
-that:-61 that_$:-52 that_for:20 that_is:-25 the_$:26 the__before:23 the__last:30 the__off:25 the__on:32 the__room:20
-the__side:-33 the__too:20 the_address:-19 the_door:50 the_game:72 the_invoice:18 the_new:18 the_office:30 the_part:33
-the_same:26 the_truck:-25 the_trunk:27 the_waiting:32 the_wrong:-24 them_$:-18 there:28 there_$:23 there__a:-35
-there__charge:-25 there__to:45 there_is:-64 these:-30 this:-34 this_a:60 this_is:-22 through:27 through_$:41
-thurs:-32 thursday_$:-27 thursday__is:18 tiene:-74 tienen:109 tienen_$:-26 tienen__de:70 tienen__el:-33
-tienen__para:27 till:-18 time:-31 time_$:-39 time__it:59 time__you:-56 time_do:-54 time_is:44 tio:22 tire:-31
-tires_$:-23 to_$:-19 to__it:-28 to__the:27 to_a:-21 to_be:56 to_bring:59 to_change:26 to_claim:23 to_drive:-32
-to_get:18 to_the:-28 todavia:22 today:-42 today_$:-31 todo:-34 tomorrow_$:-27 too:33 too_$:78 took:-20 tortillas:50
-tow:67 tow_hitch:22 trabajan:56 traded:20 trailer:28 trip:57 truck:-33 trunk:27 trunk_$:27 turned:37 una:39 under:-32
-under_my:-19 up:-72 up_$:-20 urgent_$:-24 urgente:-25 use:40 used:39 used_cars:29 ustedes:42 ustedes_$:-58
-vacaciones:-18 venden:114 vendi:-27 verdad_$:18 viene:-18 viernes_$:-39 voice:20 voy_a:-35 wait:-33 waiting:29
-waiting_room:28 walk:23 want:32 warranty:27 warranty_$:-20 was__again:59 was__for:19 was_it:58 wash:22 way:-20
-we_do:-26 weather:20 well:24 well_$:25 were:-25 what_$:43 what__do:-46 what__is:34 what__this:-21 what__was:87
-what__you:-98 what_did:-38 what_do:-59 what_is:-22 what_time:84 when:-27 when__you:-26 when_do:-33 where__you:-28
-where_are:-25 which__is:22 which_shop:-18 while:22 who__the:45 who__this:-21 who__you:-35 who_are:-35 why:-78
-why_$:-23 why__you:-54 why_do:-54 wife:-28 wife_$:-21 wife__it:22 wifi:177 wifi_$:107 will__be:18 will__it:-42
-will_do:-37 will_you:29 window:56 wipers:38 with_me:25 with_the:-19 won:64 work:-18 work_on:41 working:22 wrong:-36
-wrong_person:-18 y:32 y_$:-25 y__es:-21 y__que:27 y_el:-21 y_eso:21 y_tambien:22 ya:-60 ya_$:-21 ya__mi:53 ya_esta:31
-ya_no:-19 yep:29 yep__you:23 yes_$:-34 yes__you:52 yes_do:53 yes_i:-26 yo:-22 you:88 you_$:-107 you__a:154
-you__an:-19 you__and:19 you__anything:-23 you__bot:39 you__checks:21 you__do:62 you__for:-31 you__have:-24 you__is:24
-you__it:-21 you__me:-50 you__my:-28 you__on:54 you__open:-22 you__take:27 you__the:50 you__today:-23 you__used:44
-you_a:78 you_are:-52 you_call:-44 you_can:-34 you_charge:-37 you_check:62 you_close:-38 you_do:33 you_got:26
-you_have:62 you_keep:-21 you_need:-32 you_on:-34 you_open:-72 you_pick:18 you_put:31 you_see:34 you_sell:63
-you_send:55 you_shut:-20 you_take:89 you_text:25 you_then:-20 you_there:26 you_use:21 you_work:26 your:56 your__is:44
-your__when:22 your_message:30 your_records:-18 youre:-27
+#abaj:25 #aben:65 #abla:45 #ablo:-24 #abor:-27 #acac:-27 #acce:30 #aced:-37 #acei:34 #acen:151 #acep:141 #ache:26
+#achi:60 #actu:122 #adas:42 #addr:-54 #aded:24 #adel:-28 #adio:28 #ador:119 #adre:27 #afte:-24 #agai:50 #agal:-23
+#agar:22 #agen:42 #ages:-45 #agos:36 #agua:-59 #ague:42 #ahor:-27 #aigo:-25 #aila:27 #aile:66 #aire:69 #aiti:39
+#ajaj:69 #ajan:51 #ajes:-75 #akes:-64 #alam:32 #alan:45 #aler:-23 #algo:-46 #algu:28 #alia:29 #alin:28 #alki:27
+#alle:-61 #allo:26 #allp:-58 #ally:-67 #alre:-44 #also:78 #alud:-25 #amag:-24 #amat:36 #ambi:47 #amen:-27 #amor:34
+#amos:-45 #anas:63 #ance:-23 #anci:25 #anda:43 #ando:-92 #anej:64 #anks:23 #anne:-25 #anoc:27 #anol:34 #anos:70
+#ansm:30 #ante:-44 #anti:57 #anty:36 #anym:40 #anyo:33 #anza:23 #aper:32 #apid:-23 #appo:-27 #apto:22 #aqui:82
+#aran:60 #ards:62 #area:24 #aren:-30 #arge:-60 #aria:-25 #arje:83 #arle:61 #arli:-39 #arly:-47 #arme:-75 #aron:-67
+#arou:-29 #arra:40 #arre:30 #arro:30 #arse:31 #arti:107 #arts:33 #asap:-29 #aseg:60 #asse:37 #asta:-34 #aste:65
+#atan:77 #atch:-54 #ater:49 #atic:87 #atio:22 #atis:-54 #ativ:-38 #ator:-45 #atra:-33 #atul:68 #auto:181 #aves:24
+#avia:29 #avin:-27 #baja:37 #ball:-63 #band:-31 #bano:82 #bate:22 #been:-26 #befo:-24 #bend:-25 #best:-25 #biar:-23
+#bici:48 #bien:81 #bike:59 #blan:90 #blar:-33 #blem:-24 #bles:-37 #blig:-23 #bloc:59 #body:-38 #bonj:103 #borr:-24
+#brak:-43 #brig:73 #brin:129 #bscr:-29 #caci:-25 #cade:31 #cafe:32 #call:-53 #camb:-83 #came:-49 #cant:30 #canz:-24
+#card:109 #care:-25 #carr:36 #cars:53 #cart:24 #casa:50 #cash:38 #cati:-63 #ceit:34 #cell:-23 #cept:141 #cerc:42
+#cerl:-22 #chai:32 #char:-72 #ched:-31 #chem:-22 #cher:32 #ches:24 #chin:34 #cial:-43 #cibe:23 #cibo:65 #cita:-68
+#cked:85 #cker:-25 #ckin:-29 #ckup:-28 #clai:27 #clea:35 #cles:36 #clic:112 #clim:37 #clos:-40 #cobr:-66 #code:76
+#coff:26 #coma:39 #comp:89 #cond:23 #cong:78 #cont:37 #corn:41 #cost:-78 #coul:25 #cove:-32 #cred:130 #crui:32
+#cted:22 #ctic:24 #ctio:-29 #ctri:62 #ctua:41 #ctur:107 #cuan:30 #cuar:-26 #cuen:-70 #cupo:39 #curr:62 #cycl:54
+#dama:-24 #dame:-25 #darm:-23 #davi:29 #days:-55 #ddre:-54 #deal:-27 #deci:-22 #deja:39 #deje:-58 #dela:-24 #dele:-34
+#deli:57 #delo:-24 #deme:-44 #depo:48 #desc:-80 #deta:36 #didn:-22 #dies:46 #digo:78 #dijo:33 #dimo:-23 #dire:-67
+#disc:-27 #disp:43 #dist:78 #dito:110 #does:47 #domi:-37 #dond:60 #dont:-30 #door:57 #dora:42 #dore:56 #down:-61
+#dres:-67 #driv:32 #drop:101 #dshi:24 #dule:-38 #dura:29 #eaci:40 #eage:-24 #eaki:32 #eall:-122 #earl:-88 #ease:-44
+#eats:27 #eave:66 #eces:-73 #eche:22 #echi:-27 #ecia:-82 #ecib:89 #ecio:-76 #ecoj:27 #ecte:24 #ectr:62 #edal:-25
+#edes:50 #edit:123 #edul:-38 #eels:-30 #eeri:-37 #eeti:54 #efie:-26 #efor:-24 #egal:22 #egla:65 #egue:31 #egui:-58
+#egur:58 #eite:34 #eith:-46 #ejan:87 #ejar:43 #ejem:-30 #elan:-34 #elec:86 #eliv:59 #ello:-83 #else:-24 #emai:72
+#eman:-32 #emas:-25 #empr:-56 #empt:34 #ende:109 #endi:-51 #endo:39 #ends:45 #enen:129 #engi:-35 #engl:26 #enme:-79
+#enos:-54 #ente:31 #enti:-35 #entl:58 #ento:-46 #ents:29 #epai:34 #epla:-31 #eply:75 #epos:46 #epta:150 #eran:-29
+#erar:-69 #erca:42 #erde:-22 #erdi:-22 #ered:38 #erem:22 #eren:-50 #eres:31 #eria:32 #erin:-36 #erio:-27 #erlo:-25
+#erne:-25 #erst:32 #erti:55 #erwo:49 #escr:49 #escu:-70 #esda:-24 #esel:43 #espa:35 #espe:-41 #espo:50 #essa:51
+#esta:45 #este:25 #esto:-44 #etai:37 #eter:-44 #ethe:25 #etin:49 #evar:92 #even:-24 #ever:-94 #evis:37 #evok:-28
+#eway:-23 #exam:64 #expl:-24 #exti:-35 #exto:-28 #exts:-32 #fact:93 #feel:-27 #fell:54 #fere:-22 #ffee:26 #ffic:64
+#ffle:32 #fica:25 #fice:77 #fier:-31 #filt:-22 #fina:30 #fine:-24 #fini:-51 #firs:-30 #flee:22 #floo:23 #fore:-41
+#forg:-24 #foto:48 #four:-36 #free:-49 #fren:-90 #from:31 #fter:-24 #fuga:-23 #gado:83 #gain:50 #gala:22 #gale:-26
+#game:87 #gana:72 #gano:37 #gara:47 #gato:24 #gend:-65 #gent:-29 #ghts:-24 #gift:66 #gine:-35 #give:-22 #glan:71
+#glas:55 #gles:106 #glis:26 #goin:-35 #good:-31 #grab:26 #grad:-25 #grav:-23 #grea:-35 #grua:58 #gual:-28 #guar:67
+#guie:38 #guir:-57 #gura:60 #habl:26 #hace:94 #haha:70 #hair:24 #half:24 #hanc:-29 #hank:-25 #harg:-68 #head:-36
+#hedu:-38 #hell:-72 #help:-24 #heme:-22 #here:109 #hese:-40 #hiel:40 #hijo:39 #hile:31 #hina:-27 #hine:53 #hitc:53
+#hole:-26 #home:36 #hora:-50 #hous:-29 #hrou:41 #hurs:-55 #husb:-30 #hutt:42 #iado:31 #iben:23 #ible:-27 #icat:30
+#icku:-28 #icos:64 #ictu:25 #idad:23 #idea:38 #ider:29 #idnt:-22 #ieja:25 #ield:33 #iemp:-31 #iend:28 #iere:-29
+#iero:-31 #iese:47 #ieza:42 #ific:32 #ight:-34 #igua:-33 #ilea:-22 #ilen:26 #iler:45 #illa:42 #imag:155 #imat:-27
+#imos:-26 #impi:58 #indo:79 #inds:24 #inea:41 #ines:31 #info:-53 #ingl:94 #ingo:-44 #inis:-48 #inne:76 #insp:45
+#inst:44 #intm:-26 #into:48 #invo:71 #ione:51 #ions:85 #ious:-38 #iper:65 #ippe:-31 #irec:-67 #irin:107 #irst:-30
+#irve:43 #isan:99 #isar:-26 #isit:-30 #issi:-22 #iste:57 #itch:36 #ithe:-46 #itin:35 #itte:26 #iver:50 #ivin:72
+#jaja:181 #jeje:65 #jeme:-27 #jeta:83 #jueg:79 #just:-62 #keep:-36 #knoc:25 #know:-86 #labo:-27 #laim:27 #lain:-32
+#lass:40 #lati:61 #lava:33 #lave:59 #lcan:-24 #ldnt:-29 #lean:36 #leas:-27 #leav:51 #lect:86 #leet:22 #left:-23
+#lego:30 #legu:29 #lenc:26 #lent:43 #lers:35 #less:-39 #leva:74 #lick:39 #lien:-33 #lier:-35 #ligh:-67 #like:-47
+#limp:51 #line:29 #link:39 #list:-69 #live:34 #lkin:27 #llam:-51 #llan:36 #llas:31 #llav:60 #lleg:54 #ller:-30
+#llev:69 #llpa:-58 #loan:26 #loca:-85 #lock:67 #loor:29 #lose:-39 #love:23 #lowe:33 #lpar:-58 #lrea:-44 #lueg:32
+#luga:-46 #lvid:29 #mach:54 #madr:33 #mage:132 #mail:66 #maki:-30 #male:22 #mana:-64 #mand:109 #mane:40 #maqu:60
+#marm:-29 #mart:-33 #mati:81 #mayo:-26 #mber:-22 #mbia:-28 #mbie:104 #mbio:-29 #mbre:29 #meet:59 #memb:25 #ment:26
+#mess:64 #mete:-24 #mewh:25 #mien:23 #migh:-26 #mijo:33 #mile:-38 #mill:-36 #mind:-32 #ming:-61 #misi:37 #miss:-26
+#moni:30 #morn:-25 #most:-23 #moto:101 #move:-43 #mpan:-25 #mpia:58 #mple:61 #mpty:35 #mput:37 #much:-67 #must:-30
+#nada:-28 #nado:23 #name:-47 #nanc:32 #nced:25 #ncel:-33 #nces:-22 #ncon:-26 #ndan:115 #nday:-34 #ndem:-31 #nden:131
+#nder:-46 #ndin:-24 #ndow:87 #ndsh:24 #neac:40 #nece:-61 #neit:-29 #neja:80 #nest:-23 #neve:-24 #ngin:-33 #ngla:113
+#ngle:93 #ngli:26 #ngra:76 #nigh:44 #ning:-54 #nino:29 #nion:40 #nish:-62 #njou:103 #nner:53 #nobo:-33 #nock:25
+#noma:-37 #nort:-32 #noti:27 #nsmi:30 #nsor:25 #nspe:45 #nsta:22 #nste:26 #ntas:77 #nter:-31 #ntes:42 #ntia:48
+#ntly:58 #ntme:-26 #ntra:63 #nuev:-45 #numb:-52 #nvoi:71 #nymo:40 #oane:27 #obli:-23 #obod:-33 #obot:108 #obra:-57
+#obri:57 #ocat:-95 #ocke:71 #ocup:31 #odav:29 #oday:-51 #odri:22 #offe:41 #offi:77 #oger:-24 #oice:94 #oing:-36
+#oint:-36 #okin:-26 #olar:25 #olvi:25 #omad:41 #omas:-39 #omat:131 #ombr:26 #omer:40 #omet:-24 #omew:24 #omin:-51
+#ompl:-28 #ompr:90 #ompu:35 #onad:22 #onde:79 #ondi:22 #ondo:68 #onen:64 #ongr:76 #onit:26 #onjo:101 #only:-23
+#ontr:73 #ooki:-25 #oone:-29 #open:-140 #orar:-28 #orcy:35 #ores:71 #orio:-29 #orki:27 #orma:-30 #orne:25 #orni:-25
+#orra:33 #orre:-32 #orry:23 #orse:-25 #orth:-37 #orti:51 #oses:24 #osit:44 #ossi:-26 #otal:-27 #otif:23 #otor:40
+#otro:-24 #ouch:31 #ound:-57 #oung:27 #oure:-34 #ours:-24 #oved:24 #over:-94 #owed:36 #pack:59 #paga:33 #pago:33
+#pair:25 #pano:34 #pape:53 #park:-51 #part:220 #pass:22 #peak:-49 #pecc:22 #peci:-63 #peda:-25 #pera:-32 #perr:44
+#pers:92 #perw:49 #peso:37 #phon:22 #pict:25 #pido:-22 #piez:42 #pint:23 #pita:-23 #plai:-30 #plan:-24 #poin:-34
+#pond:73 #pone:61 #pong:-23 #pons:31 #posa:-24 #pose:32 #posi:36 #pped:-40 #ppin:-22 #ppoi:-27 #ppos:33 #prac:24
+#prec:-63 #pref:-32 #pren:22 #pres:31 #pric:-122 #prin:-38 #prop:25 #ptan:170 #pued:23 #puer:37 #pull:-23 #quea:33
+#qued:-39 #ques:33 #quic:-36 #quie:-26 #quin:61 #quit:-39 #quot:-34 #raba:49 #ract:28 #rado:-23 #raff:23 #rail:75
+#rain:-48 #raja:23 #rake:-43 #rame:-57 #rand:23 #rano:-32 #rant:91 #ranz:47 #rapi:-26 #rari:-31 #raro:-42 #rata:54
+#rati:-64 #rato:-40 #ratu:62 #rave:-23 #rcar:-29 #rcyc:35 #rdad:-24 #rdan:30 #reac:-23 #real:-121 #reca:-23 #recc:-22
+#rece:23 #rect:-40 #refi:-26 #rega:25 #regl:55 #remi:71 #reno:-66 #rent:85 #repa:40 #repl:57 #resp:94 #ress:-62
+#resu:-25 #revi:46 #revo:-29 #rgen:-43 #rger:34 #ribe:-33 #ribi:-24 #ribl:-23 #ribo:75 #rice:-123 #rico:46 #riga:61
+#righ:33 #rinc:-23 #ring:117 #rios:46 #riou:-35 #ripp:-34 #rive:-52 #rivi:91 #rjet:83 #rkin:43 #rlie:-39 #rman:23
+#rned:48 #rner:25 #rnes:-22 #rnin:-33 #robo:108 #rong:-47 #ront:-24 #room:71 #ropi:28 #roun:-45 #rran:66 #rreg:44
+#rren:44 #rrit:30 #rros:118 #rted:-25 #rtes:42 #rtil:62 #ruck:-47 #ruis:32 #runk:33 #rvic:24 #rwor:49 #sabe:72
+#saca:-45 #sada:56 #sage:92 #sala:134 #sale:27 #sali:-22 #salu:-25 #same:-29 #sary:-24 #says:-49 #sban:-30 #sche:-38
+#scue:-67 #sday:-35 #self:-24 #sell:83 #sena:25 #send:71 #seri:-57 #shie:24 #shop:-70 #sibl:-35 #side:-35 #sigo:-34
+#sile:26 #sing:-24 #sirv:42 #slot:-22 #smis:30 #snow:79 #sold:-39 #sona:22 #soon:-42 #sorr:27 #spac:-27 #spam:-24
+#span:62 #spar:29 #spea:-49 #spit:-22 #spon:122 #spos:-32 #spri:-29 #sque:27 #ssag:75 #ssar:-23 #ssed:-36 #sses:52
+#ssib:-23 #stal:25 #stan:62 #star:-65 #stat:27 #stee:-37 #stic:-35 #stil:28 #stim:-41 #stop:-82 #stre:-46 #stri:-30
+#subs:-29 #supp:43 #tail:45 #take:22 #tala:25 #talk:46 #tall:-44 #tamb:130 #tand:26 #tant:-28 #tard:-32 #tarj:83
+#tart:-23 #tati:29 #tead:26 #tede:51 #teer:-37 #tely:-22 #temp:-49 #tend:48 #tera:-35 #teri:36 #teve:-24 #text:-90
+#than:-50 #that:-74 #thes:-40 #thin:-34 #this:-52 #thro:60 #thur:-44 #tica:28 #tice:29 #tico:35 #tido:95 #tiem:-24
+#tifi:51 #till:67 #tima:-45 #time:-52 #tint:28 #tire:-36 #tiva:-24 #tive:-39 #tmen:-26 #toda:-30 #todo:-38 #toma:127
+#took:-28 #torc:35 #tore:36 #tori:-23 #tort:72 #tota:-27 #town:-23 #trab:37 #trai:57 #trar:-25 #trat:55 #tree:-36
+#tric:61 #trip:58 #truc:-52 #trun:33 #tter:-29 #ttle:50 #tual:38 #tula:68 #tura:110 #turb:81 #ture:23 #turn:44
+#twic:-22 #twis:-22 #uali:26 #uall:52 #uard:59 #uare:-22 #ubre:22 #ubsc:-29 #ucho:-55 #ueak:42 #ueda:-28 #uede:27
+#uego:98 #uena:-32 #uent:-74 #uera:22 #uerc:24 #uest:33 #ueva:-30 #ugar:-46 #ught:-25 #uick:-36 #uido:-24 #uien:28
+#uina:56 #uise:30 #ulat:68 #uldn:-29 #umbe:-52 #umbr:22 #unda:-24 #unde:-49 #unge:26 #unio:62 #unta:-24 #uote:-34
+#uppo:33 #uran:72 #urge:-30 #urne:48 #urre:60 #usad:72 #usan:67 #usba:-30 #used:53 #uste:45 #utom:124 #uttl:42
+#vend:158 #veng:40 #vere:27 #vert:45 #very:-37 #vibr:-32 #vice:22 #vien:-27 #ving:32 #visa:66 #visi:-58 #voic:95
+#voke:-28 #vuel:-24 #walk:31 #want:38 #ward:-27 #warr:36 #weat:35 #week:-26 #well:28 #went:-23 #were:-35 #when:-46
+#whil:31 #wice:-22 #wife:-40 #wifi:233 #wind:112 #wipe:53 #wist:-22 #word:55 #work:42 #wors:-24 #wron:-47 #xtin:-34
+#xtos:-26 #ycle:48 #ymen:64 #ymor:40 #your:34 %again_later:-113 %again_later%agree:-29 %again_later%car:-46
+%again_later%car_part:41 %again_later%family:-26 %again_later%lift:-76 %again_later%message:-36
+%again_later%money:-23 %again_later%noise:36 %again_later%on_way:34 %again_later%pay_day:-53 %again_later%phone:58
+%again_later%place:-28 %again_later%season:-22 %again_later%staff:72 %again_later%start_again:83 %again_later%who:-23
+%again_later%wrong_one:26 %agree:-99 %agree%bring:30 %agree%call_off:67 %agree%car:61 %agree%car_part:53
+%agree%elsewhere:25 %agree%fails:23 %agree%family:60 %agree%how_long:49 %agree%lift:61 %agree%meaning:34
+%agree%message:-25 %agree%money:140 %agree%noise:-53 %agree%on_way:22 %agree%pay_day:78 %agree%place:23
+%agree%question:-65 %agree%thanks:-34 %agree%who:23 %away:-42 %away%bring:-24 %away%car:27 %away%message:41
+%away%odometer:-24 %away%on_way:-34 %away%phone:47 %away%question:23 %away%refuse:23 %away%shift_it:-24
+%away%staff:91 %away%start_again:23 %bad:-197 %bad%car_part:-37 %bad%do_it:-26 %bad%machine:-22 %bad%staff:-47
+%bad%who:38 %bring:-69 %bring%busy:-51 %bring%call_off:30 %bring%car_part:44 %bring%do_it:27 %bring%elsewhere:57
+%bring%fails:25 %bring%family:113 %bring%how_long:-22 %bring%leave_me:-66 %bring%money:33 %bring%odometer:50
+%bring%opening:42 %bring%question:38 %bring%refuse:86 %bring%season:32 %bring%shift_it:63 %bring%who:38
+%bring%wrong_one:38 %busy:-68 %busy%call_off:22 %busy%phone:41 %busy%question:26 %busy%refuse:-24 %busy%shift_it:39
+%call_off:-33 %call_off%do_it:-53 %call_off%elsewhere:44 %call_off%fails:45 %call_off%family:-31
+%call_off%leave_me:-22 %call_off%machine:33 %call_off%money:75 %call_off%noise:27 %call_off%odometer:109
+%call_off%on_way:-36 %call_off%phone:38 %call_off%place:37 %call_off%question:25 %call_off%refuse:-39
+%call_off%season:-23 %call_off%shift_it:29 %call_off%start_again:-63 %call_off%thanks:70 %call_off%who:44
+%car%car_part:-62 %car%do_it:32 %car%family:-49 %car%noise:-55 %car%odometer:22 %car%on_way:-29 %car%phone:35
+%car%place:36 %car%question:48 %car%refuse:-85 %car%season:-22 %car%shift_it:-38 %car%staff:82 %car_part:-46
+%car_part%fails:-103 %car_part%leak:-41 %car_part%lift:30 %car_part%machine:-29 %car_part%money:-55
+%car_part%noise:-37 %car_part%odometer:-25 %car_part%on_way:-60 %car_part%pay_day:64 %car_part%phone:88
+%car_part%place:-39 %car_part%season:52 %car_part%shake:-38 %car_part%shift_it:58 %car_part%smoke_smell:-22
+%car_part%staff:39 %car_part%start_again:36 %do_it:-71 %do_it%family:-88 %do_it%leak:-24 %do_it%leave_me:42
+%do_it%lift:-23 %do_it%money:45 %do_it%odometer:-33 %do_it%on_way:49 %do_it%question:-45 %do_it%refuse:39
+%do_it%season:44 %do_it%staff:84 %do_it%who:31 %doubt:-43 %doubt%family:24 %doubt%lift:22 %elsewhere:-82
+%elsewhere%family:-28 %elsewhere%message:-24 %elsewhere%money:38 %elsewhere%on_way:35 %elsewhere%phone:-25
+%elsewhere%place:-42 %elsewhere%who:65 %elsewhere%wrong_one:32 %fails:-35 %fails%message:26 %fails%odometer:-32
+%fails%on_way:22 %fails%place:47 %fails%question:50 %fails%refuse:22 %fails%staff:38 %family:72 %family%lift:-22
+%family%message:47 %family%on_way:-31 %family%phone:-42 %family%question:67 %family%shift_it:99
+%family%start_again:22 %family%who:-44 %gone_car:-45 %gone_car%question:42 %gone_car%refuse:53 %gone_car%wrong_one:36
+%how_long:-159 %how_long%money:32 %how_long%place:31 %how_long%question:80 %how_long%shift_it:-32
+%how_long%start_again:47 %leak:-96 %leave_me:-74 %leave_me%lift:48 %leave_me%on_way:76 %leave_me%opening:23
+%leave_me%question:22 %lift:108 %lift%on_way:-37 %lift%place:35 %lift%wrong_one:26 %machine:327 %machine%message:35
+%machine%phone:-35 %machine%question:36 %machine%staff:26 %meaning:-129 %meaning%money:30 %meaning%question:-26
+%message%money:83 %message%phone:27 %message%place:24 %message%refuse:-22 %message%shift_it:45
+%message%start_again:-95 %message%who:-26 %money:-163 %money%on_way:-43 %money%who:81 %noise:-23 %noise%odometer:-26
+%noise%question:-42 %noise%refuse:34 %noise%start_again:41 %odometer:23 %odometer%on_way:53 %odometer%shift_it:-28
+%odometer%staff:-46 %odometer%who:36 %on_way:-66 %on_way%opening:67 %on_way%place:76 %on_way%question:52
+%on_way%refuse:-27 %on_way%staff:25 %opening:-241 %opening%question:-37 %opening%staff:-46 %pay_day%question:-28
+%pay_day%season:-27 %phone:-97 %phone%question:32 %phone%refuse:32 %phone%staff:-93 %phone%wrong_one:-67 %place:-141
+%place%start_again:-22 %place%wrong_one:33 %question:-141 %question%refuse:-49 %question%shift_it:-26
+%question%staff:68 %question%start_again:49 %question%who:-30 %refuse:-89 %refuse%shift_it:111 %refuse%staff:-39
+%refuse%thanks:36 %refuse%wrong_one:-34 %season:-40 %shake:-97 %shift_it:-99 %shift_it%staff:34 %smoke_smell:-80
+%staff%start_again:23 %staff%who:50 %staff%wrong_one:28 %start_again:-90 %thanks:-151 %who:-54 %wrong_one:-102 @?:225
+@car:-46 @confirm:-25 @nothing:34 @odometer:69 @offers:-35 @reading:-180 @time:37 @time_:-28 @times:-88
+@walk_in_will_do:-37 ^_$:42 ^_about:24 ^_abren:-27 ^_aceptan:87 ^_actually:41 ^_after:-24 ^_am:29 ^_and:-81
+^_anda:-23 ^_ando:-29 ^_any:-42 ^_are:111 ^_asap:-24 ^_ayuda:-29 ^_ballpark:-56 ^_been:-22 ^_can:-26 ^_cant:-57
+^_car:-55 ^_cobran:-49 ^_como:28 ^_congratulations:68 ^_cost:-39 ^_couldnt:-22 ^_cuanto:69 ^_de:-98 ^_dejeme:-27
+^_did:138 ^_do:-83 ^_does:32 ^_el:-35 ^_en:25 ^_eres:54 ^_es:-145 ^_ese:-25 ^_eso:-27 ^_esta:-79 ^_estan:54
+^_estoy:23 ^_free:-22 ^_friday:43 ^_get:-38 ^_go:-28 ^_good:-33 ^_have:-33 ^_hay:-42 ^_hello:-71 ^_help:-31 ^_hey:168
+^_hi:42 ^_hm:101 ^_hmm:61 ^_how:-52 ^_i:-144 ^_id:-23 ^_ill:-55 ^_info:-34 ^_is:102 ^_it:-59 ^_la:-82 ^_lo:-59
+^_lol:107 ^_los:36 ^_mande:61 ^_mi:-28 ^_might:-22 ^_mom:28 ^_my:-68 ^_need:-26 ^_neither:-29 ^_ni:-37 ^_nobody:-22
+^_not:-57 ^_olvide:42 ^_on:-32 ^_out:31 ^_oye:60 ^_para:-60 ^_por:-32 ^_precio:-35 ^_price:-37 ^_puedo:-84 ^_que:90
+^_revoke:-28 ^_saturday:32 ^_se:-33 ^_sip:-24 ^_sorry:40 ^_steering:-36 ^_still:-61 ^_su:136 ^_take:-37 ^_that:-34
+^_the:-61 ^_there:-79 ^_this:-23 ^_tiene:-42 ^_tienen:76 ^_tire:-23 ^_trabajan:60 ^_trae:-39 ^_voy:37 ^_want:29
+^_we:-29 ^_wed:26 ^_were:-23 ^_what:40 ^_when:-22 ^_where:-32 ^_who:-26 ^_why:-97 ^_will:-56 ^_wipers:52 ^_y:-53
+^_ya:-31 ^_yep:28 ^_yo:-41 ^_you:-240 a:-43 a__can:48 a__card:37 a__carro:-25 a__for:-38 a__from:24 a__hora:22
+a__noise:-27 a__of:46 a__on:-54 a_bot:76 a_charge:-32 a_cruise:32 a_human:-53 a_la:-22 a_que:29 a_real:24 a_robot:35
+a_shuttle:36 a_tow:26 about_the:31 ac:42 aceite:38 aceptan:164 aceptan_tarjeta:59 actually:42 address:-54
+address_$:-60 after_i:-22 again:50 again_$:81 agendeme:-28 agua:-23 ahi:66 ahi_$:95 aire:70 aire_$:45 al:-67 algo:-30
+all:-78 all_set:-27 already:-44 also:78 also__you:23 am:45 am_$:-32 am__talking:30 amor:39 an:-42 and__are:-77
+and__i:22 and__my:27 and__there:36 and__you:123 and_can:66 and_do:89 and_i:-25 and_is:50 and_the:-29 and_you:-74
+anda:-45 ando:-40 anoche:27 anoche_$:36 antes:-54 antes_$:-27 antes_de:-22 any:-62 anymore:40 anymore_$:48
+anything_$:52 app:44 appointment:-23 aqui:22 aqui_$:39 are:50 are_$:-80 are__a:83 are__again:52 are__guys:-39
+are__on:-43 are__still:33 are_they:24 are_we:47 area:28 arm:-24 around:-25 arreglan:71 as:-33 as_i:26 asap:-29
+asap_$:-22 aseguranza:47 asi:-82 asi_$:-63 at:-41 at_$:-38 at__you:22 at_all:78 at_and:-22 auto:70 away_$:-26
+away_from:47 ayuda:-30 ayuda_$:-27 back_$:41 ballpark:-58 ballpark_$:-57 be:23 be_a:31 be_the:29 be_there:-58
+been:-26 before:-23 before_$:26 bendiciones:-22 best:-25 best_$:-24 bici:36 bien:-64 bien_$:-50 bike:38 bot:82
+bot_$:58 brakes:-42 brand:51 bring:131 bring_it:-42 bring_my:70 btw:28 buen:-23 buenos:24 buenos_dias:24 but__you:24
+buy:33 by:-67 by_the:-51 call:-42 call_my:-57 cambie:-22 cambio:-23 can:144 can__bring:60 can__check:82 can__come:-44
+can__do:-112 can__drop:59 can__me:-24 can__pick:23 can__send:67 can__speak:-31 can__talk:-39 can__wait:-24 can_do:-44
+can_i:33 can_my:188 can_we:-54 can_you:104 cant_do:-30 car_$:-35 car__the:41 car_is:-44 card:53 cards:57 cards_$:55
+carro:-78 carro_$:25 carros:112 cars:42 cars_$:65 casa:40 cash:38 cat:36 cerca:44 change__appointment:35 charge:-75
+charge_$:-32 charge_for:-40 check_$:-25 check_my:55 cierto:28 cita:-66 cita_$:-42 claim:27 claim_$:27 clic:59
+click:73 closed:-23 cobran:-58 cobran_por:-29 code:76 coffee:27 comadre:41 come_at:-22 como__mi:24 compran:39
+comprends:62 comprends_pas:62 con:-38 con_mi:-38 con_ustedes:-36 congratulations:68 corner:25 cost:-55 cost_$:-43
+could:50 could__be:54 could_you:-28 couldnt:-25 covered:-27 cruise:32 cuanto__y:52 da:-25 dan:157 day:-106 day_$:-102
+days:-27 de__o:23 de_aqui:-30 de_la:37 de_las:-25 de_llantas:59 de_que:-47 de_una:-38 dejar:47 dejeme:-27 del:22
+descuento:-71 dia:-109 dia_$:-60 did:173 did_i:73 did_it:-28 did_my:59 did_you:64 didnt:-22 digo:-37 digo_$:-22
+dijo:33 direccion_$:-26 directions:-43 do:99 do_$:-109 do__charge:-50 do__close:-45 do__do:65 do__guys:102
+do__have:83 do__keep:-28 do__know:-60 do__need:37 do__open:-70 do__own:-34 do__sell:72 do__shut:-25 do__take:134
+do__th:-24 do__use:29 do__work:35 do_friday:-38 do_i:-38 do_instead:-23 do_it:-77 do_my:-34 do_the:-41 do_they:-22
+do_this:-22 do_you:447 does:63 does_it:45 dog:52 domingo:-25 donde:62 done_$:51 dont:-30 door:62 door_$:66 down:-35
+down_$:-31 drive:-49 drive_$:-23 driving:91 driving_with:97 drop:93 drop__car:44 drop__off:40 drop_it:72 drop_off:25
+earlier:-35 early:-45 early_$:-40 eh:45 eh_$:45 el:25 el__se:-32 el__tienen:23 el_aire:93 el_carro:-62 el_de:-23
+el_dia:-30 el_martes:-27 el_recibo:42 el_viernes:-27 email:43 empty:35 en:-22 en__momento:27 en__sala:29 en_dos:25
+en_este:39 engine:-34 entendi:31 era:39 eres:54 eres__o:34 es:-86 es_$:75 es_de:-31 es_el:35 es_eso:-27 es_gratis:-49
+es_grave:-24 es_una:54 es_urgente:-30 es_usted:33 es_y:32 escribo:76 ese:-31 eso_$:-22 eso__lo:22 eso_me:22
+espacio:-23 espanol:34 espera:68 espera_$:56 esperar:-67 esperar_$:-44 esposa:-24 esta:-37 esta_bien:-23 estan:37
+este:41 este__no:24 este_momento:28 estimate:-26 esto:-23 esto_$:-31 estoy_de:-29 estoy_en:-32 estoy_manejando:101
+even:-22 factura:83 favor:-37 favor_$:-27 feels:-29 fell:49 fin:-26 find_a:25 fine:-24 finish:-40 first:-30
+first_$:-25 fix:30 fleet:22 floor:29 for:-31 for_$:-26 for_my:-23 for_the:34 foto:48 four:-35 four_$:-33 free:-50
+free_$:-48 frenos:-60 frenos_$:-54 friday_$:-53 from:31 from_my:49 fue:25 fue_el:50 fuga:-23 game:102 gano:37
+garantia:48 get__a:-49 get_a:33 get_me:-35 get_my:-25 gift:66 gift_card:43 give:-22 give_me:-23 go:36 going:-35
+going_on:-44 gone_$:-22 good:-30 gracias_$:-29 gracias_por:27 gratis:-53 gratis_$:-47 grua:58 guys_$:-36 guys_do:89
+guys_open:-25 hablan:97 hablar:-26 hablar_con:-41 hablo:-24 hace:-41 hacen:153 had:-29 half:24 has:-26 have__be:24
+have__do:-26 have__wrong:-27 have_a:58 have_anything:-29 have_my:-27 have_the:-35 have_to:-31 have_you:22 hay:61
+hay__en:31 hello:-71 help:-23 help_$:-29 here:84 here_$:56 hey:168 hi:42 hijo:40 hit:-23 hitch:44 hm:101 hmm:61
+home:36 horario:-28 how:-76 how__i:-31 how__you:-51 how_do:-79 how_long:32 huh:43 husband:-25 i__a:38 i__all:-26
+i__at:-22 i__bring:-27 i__in:-28 i__it:-27 i__my:77 i__need:-29 i__off:25 i__say:27 i__there:-32 i__to:123 i_am:57
+i_bring:63 i_can:-65 i_cant:74 i_come:-59 i_do:-57 i_drop:31 i_got:27 i_know:-72 i_leave:72 i_mean:40 i_need:119
+i_pay:36 i_speak:-32 i_talk:-39 i_talking:30 id:-36 idea:41 idea_$:62 ill:-76 ill_be:-27 ill_see:23 ill_take:-26
+im:-25 im__a:40 im__with:96 im_driving:92 im_good:-27 im_in:31 im_not:-30 in_$:-51 in__waiting:23 in_a:72 in_my:-28
+in_tuesday:-24 info:-51 info_$:-50 ingles:85 inspeccion:22 instead:26 into:50 into_the:56 invoice:71 invoice_$:78
+ir:35 is:92 is_$:50 is__a:54 is__car:114 is__free:-22 is__going:27 is__ok:34 is__really:-31 is__that:22 is__the:112
+is__wifi:141 is_a:-100 is_gone:-23 is_it:-54 is_making:-34 is_my:219 is_on:64 is_the:72 is_there:127 is_this:-28
+it:-105 it__and:44 it__if:44 it__me:29 it__to:35 it__under:-27 it_a:-26 it_again:87 it_is:-22 it_off:32 it_ok:38
+it_the:23 jaja:57 jaja_$:46 jajaja:40 je:176 je__comprends:62 je_ne:106 jeje:23 juego:48 just:-59 keep:-32 key:67
+key_$:30 knock:36 know:-84 know_you:-74 la__de:44 la__del:28 la__el:-26 la__es:30 la__o:26 la_aseguranza:24
+la_bici:26 la_cita:-44 la_factura:84 la_garantia:37 la_llanta:-28 la_llave:25 la_luz:-26 la_pieza:32 la_sala:26
+labor:-27 las_$:-49 las_llantas:-26 las_llaves:25 last_night:38 late:-36 later:27 later_$:30 le__a:-42 le__una:26
+leave:71 leave_my:47 leave_the:24 left:-23 let:-38 lets:-26 light:-56 light__on:-22 light_is:-26 like:-40 like_a:-22
+link:41 list:-42 list_$:-34 llanta:-41 llantas:83 llantas_$:-28 llave:25 llaves:25 llego:31 llegue:30 llegue_a:25
+llevar:84 llevar__mi:23 llevarlo_$:-29 lo:-118 lo__a:-44 lo__la:22 lo_puede:35 lo_puedo:-24 location:-86
+location_$:-39 lol:115 lol_$:96 lol_no:42 long_is:25 look__my:22 luego:32 luego_$:78 lugar:-41 luz:-31 machine:38
+main:-39 making:-41 making_a:-25 mal:-32 mal_$:-30 manana:-31 manana_$:-29 mandan:112 mande:53 manden:-30
+manejando:42 maquina:60 marca:59 marcar:-28 martes:-26 martes_$:-25 mas:-55 mas_$:-31 mas_tarde:33 may:33 mayo:-22
+me:-129 me_$:-52 me__el:90 me__la:27 me__mandar:24 me__marcar:-28 me__the:23 me__you:28 me_a:-60 me_again:-36
+me_fue:42 me_i:30 me_mandan:106 me_off:-29 mean:26 mean_$:40 mecanico:-23 mecanico_$:-32 meeting:45 mensaje:85
+mensajes:-75 mensajes_$:-45 mes:-26 message:122 message_$:48 message__i:28 message_me:-41 message_when:28
+messages:-42 messages_$:-29 mi:33 mi__con:30 mi_cita:-27 mi_esposa:-24 mi_hijo:43 mientras:22 might:-24 mijo:33
+mil:-44 mileage:-22 millas:-25 mis:46 mismo:-25 mom:99 momento:23 monday_$:-30 more:-51 morning:-28 motor:-25
+motorcycles:33 motorcycles_$:33 mucho:-54 must:-30 muy:-70 muy_mal:-22 my:67 my__are:-22 my__drop:85 my__go:62
+my__key:24 my__oil:26 my__one:33 my__says:-38 my__too:94 my__will:-33 my_arm:-22 my_car:28 my_dog:44 my_husband:-24
+my_invoice:45 my_number:-59 my_own:35 my_phone:42 my_son:39 my_spare:33 my_warranty:23 my_wife:-23 nada:-25 name:-29
+nao:88 ne:106 ne__pas:106 ne_comprends:62 necesito:-22 necessary:-23 necessary_$:-23 need__bring:86 need__change:44
+need_a:-24 need_that:-44 need_to:126 neither:-29 ni:-82 night:74 night_$:44 ninos_$:33 no_$:-45 no__at:79
+no__here:-39 no__me:29 no__you:22 no_estoy:43 no_gracias:33 no_hay:-23 no_idea:78 no_lo:26 no_noise:80 no_pero:36
+no_thanks:43 nobody:-32 noise_$:-39 noise__all:81 noise_at:81 nomas:-37 non:36 north:-32 not:-40 not__me:-47
+not_be:57 now:-65 now_$:-52 number:-50 number_$:-51 o:117 o__es:32 o_no:46 of:23 of__do:67 of_my:40 of_oil:51
+of_the:34 of_you:-23 off_my:24 off_the:39 off_your:-26 office:77 office_$:28 oi:40 oil:55 oil_$:31 ok:24 ok__the:29
+ok_if:36 olvide:42 on:-33 on_$:-42 on__th:69 on__the:49 on_for:42 on_it:31 on_my:-46 one_$:25 only:-23 open:-132
+open_$:-24 otro:-24 our:24 out_$:-39 out__the:46 out_of:43 own:32 own_oil:26 oye:82 pagar:31 pagos:37 paperwork:49
+paperwork_$:49 para_cuando:-34 part:39 partes:69 partes_$:62 parts:28 pas:132 past:-22 pay:30 pedal:-23 person_$:-36
+phone_$:56 pick__up:22 pickup:-28 pieza:35 pieza_$:22 please_$:-53 pm_$:-35 pm_and:26 podria:23 ponen:64 por:-62
+por_favor:-29 possible:-23 practice:25 precio:-61 precio_$:-43 prefiero:-26 price:-119 price_$:-36 puede:38
+puede_$:-48 puede__mi:72 puede_esperar:-41 puedo_llevar:48 put_on:38 que:46 que_$:221 que__de:61 que__eso:-30
+que_es:-45 que_hora:22 que_le:-32 que_tiene:-26 quick:-35 quick_$:-40 quien:27 quien__el:31 quien__y:25 quien_es:-24
+quien_me:29 quienes:-26 quienes_son:-26 quieren:-22 quote:-33 radio:30 rapido:-22 rato:-29 read:26 ready:31
+ready_$:47 really:-122 recibo:65 red:26 repair:25 replaced:-37 reply:75 report:39 respondo:69 revisan:100 revoke:-28
+revoke_$:-24 right:55 right_now:71 ring:-51 ring_me:-36 robot:115 robot_$:99 room:26 room_$:53 sabado_$:-34 saben:53
+sala:96 sale:31 same:-28 same_day:-55 sat:-22 says:-49 schedule:-30 se:-95 se__fue:41 se_lo:-34 se_me:36 seats:22
+see:35 see__message:33 see_the:40 see_your:33 seguir:-57 sell:74 semana:-25 send:78 service:24 set:-52 set_$:-22
+shop:-62 shop_is:-23 shut:-27 shuttle:42 shuttle_$:34 si:-39 si_llego:25 si_lo:-37 si_pero:-42 si_puedo:32 side:-58
+side_$:-47 sigo:-34 siguen_en:-26 sip:-24 sip_$:-24 sirve:35 slot:-22 slot_$:-22 snow:81 so:-70 sold:-41
+someone__me:24 somewhere:25 son:-39 son_$:-42 son__it:55 sorry:27 sorry_i:82 soy:-29 spam:-24 spare:32 spare_key:24
+speak:-47 speak_to:-28 spring:-29 spring_$:-23 squeaking:51 st:-22 st_$:-38 station:31 steering:-37 still:30
+still__the:-33 still_good:23 stop:-47 street:-33 street_$:-28 su:171 sunday:-23 supposed:34 supposed_to:34 t:-34
+take:49 take__off:-41 take_me:-30 take_my:-31 talk__a:-47 talk_to:-60 talking:28 talking_to:30 taller:-37 tambien:131
+tambien_$:56 tan:-23 tap:24 tarde:32 tarde_$:25 tarjeta:83 tarjeta_de:34 tax:-28 te:80 te__luego:78 te_escribo:80
+tech:-41 tell_me:-23 temprano:-22 terrible:-22 texting:-32 texting_me:-23 textos:-26 texts:-32 th_$:27 than:-24
+thank:-46 thank_you:-45 thanks:32 thanks__you:34 that:-73 that_$:-71 that_for:24 that_is:-32 the_$:33 the__before:35
+the__last:44 the__off:37 the__on:40 the__person:-23 the__room:25 the__side:-48 the__too:26 the_address:-29
+the_best:-24 the_door:71 the_game:104 the_invoice:27 the_messages:-23 the_new:23 the_office:46 the_part:41
+the_same:32 the_truck:-35 the_trunk:33 the_waiting:39 the_wrong:-31 them_$:-22 there:33 there_$:37 there__a:-48
+there__charge:-33 there__to:56 there_is:-89 these:-40 these_messages:-22 this:-52 this__the:-23 this_a:87 this_is:-30
+though:22 through:41 through_$:60 thurs:-44 thursday_$:-34 thursday__is:22 tiene:-106 tienen:131 tienen_$:-37
+tienen__de:99 tienen__el:-47 tienen__para:35 till:-22 time:-35 time_$:-56 time__it:88 time__you:-73 time_do:-72
+time_is:65 tio:27 tire:-43 tires_$:-35 to__it:-37 to__the:36 to_a:-34 to_be:69 to_bring:80 to_change:39 to_claim:29
+to_do:-24 to_drive:-42 to_get:23 to_the:-35 todavia:29 today:-51 today_$:-39 todo:-44 tomorrow_$:-33 too:40 too_$:98
+took:-28 tortillas:62 tow:85 tow_hitch:28 trabajan:79 trabajando:-24 traded:24 trailer:38 trip:82 truck:-46 trunk:33
+trunk_$:34 turned:53 twice:-22 un_carro:-22 una:50 under:-45 under_my:-28 up:-93 up_$:-25 urgent_$:-32 urgente:-34
+use:55 used:53 used_cars:39 ustedes:51 ustedes_$:-76 vacaciones:-27 venden:157 vendi:-33 verdad_$:22 viene:-24
+viernes_$:-54 voice:24 voy_a:-44 wait:-43 waiting:39 waiting_room:37 walk:32 want:42 warranty:36 warranty_$:-29
+was__again:88 was__for:23 was_it:87 was_just:-22 wash:27 way:-28 we_do:-36 weather:25 wed:22 well:29 well_$:30
+went:-23 were:-35 what_$:52 what__do:-59 what__is:47 what__this:-30 what__was:123 what__you:-132 what_did:-52
+what_do:-78 what_is:-32 what_time:126 wheel:-27 when:-31 when__you:-31 when_do:-40 where:-22 where__you:-38
+where_are:-33 which__is:26 which_shop:-23 while:31 who__the:56 who__this:-26 who__you:-45 who_are:-44 why:-106
+why_$:-34 why__you:-71 why_do:-71 wife:-37 wife_$:-30 wife__it:33 wifi:233 wifi_$:140 will__be:23 will__it:-58
+will__there:-22 will_do:-48 will_you:37 window:78 wipers:56 with_me:31 with_my:-22 with_the:-28 won:85 work:-25
+work_$:-23 work_on:52 working:27 wrong:-47 wrong_person:-26 y:41 y_$:-33 y__es:-25 y__que:33 y_el:-30 y_eso:26
+y_tambien:28 ya:-76 ya_$:-29 ya__mi:77 ya_esta:49 ya_no:-24 yep:39 yep__you:28 yes:-22 yes_$:-43 yes__you:66
+yes_and:25 yes_do:67 yes_i:-36 yo:-34 you:95 you_$:-139 you__a:194 you__an:-27 you__and:24 you__anything:-30
+you__bot:46 you__checks:24 you__do:83 you__for:-38 you__have:-35 you__is:31 you__it:-23 you__me:-75 you__my:-43
+you__on:78 you__open:-28 you__take:36 you__the:70 you__today:-29 you__used:59 you_a:94 you_are:-76 you_call:-63
+you_can:-43 you_charge:-50 you_check:82 you_close:-48 you_do:38 you_got:32 you_have:73 you_keep:-28 you_need:-45
+you_on:-49 you_open:-94 you_pick:22 you_put:45 you_see:49 you_sell:82 you_send:74 you_shut:-25 you_take:111
+you_tell:-22 you_text:39 you_then:-25 you_there:44 you_use:31 you_work:35 your:69 your__is:62 your__when:28
+your_message:37 your_records:-22 youre:-34
 """

@@ -1,110 +1,114 @@
 """What speaks for and against `where`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "where"
-BIAS = -174
+BIAS = -193
 WEIGHTS = """\
-#abad:29 #abaj:35 #abie:44 #abou:-19 #abre:178 #acar:-18 #acio:37 #acro:-21 #addr:104 #adre:36 #agar:22 #airp:18
-#ajan:66 #ales:46 #alid:22 #alig:-20 #alle:117 #anda:55 #ande:24 #andm:25 #ando:-50 #argi:-25 #ario:31 #arki:-18
-#arly:34 #aron:24 #arqu:23 #arro:32 #asta:39 #atan:-39 #atio:44 #atur:21 #avor:25 #bado:29 #baja:51 #bajo:-23
-#biar:25 #bica:63 #bien:-38 #bier:44 #blue:18 #bout:-20 #bren:182 #buil:35 #caci:45 #call:34 #cant:22 #caro:-21
-#cate:19 #cati:55 #ccio:62 #cerr:27 #char:-38 #chec:-31 #cibe:18 #cier:54 #cion:100 #clos:67 #come:21 #cont:-51
-#crib:-40 #ctio:24 #cual:126 #cuan:-20 #culp:-34 #dame:24 #days:36 #ddre:104 #deje:-21 #dejo:-18 #desd:22 #dias:18
-#ding:31 #dire:86 #disc:-35 #domi:58 #dond:69 #door:-26 #dres:141 #drop:56 #dura:-20 #eare:20 #earl:22 #ease:47
-#east:20 #ecci:57 #ecti:26 #edan:30 #eeke:-38 #eken:-38 #emor:20 #empr:19 #enos:-20 #ente:31 #entr:81 #erda:39
-#eria:22 #erra:90 #erto:61 #escr:-38 #esde:22 #esta:18 #este:-31 #even:45 #ever:-18 #eway:20 #exit:43 #favo:25
-#firs:-21 #frid:-37 #fron:26 #garr:23 #gast:-32 #ging:-26 #gnme:-20 #guen:59 #guys:47 #hace:-36 #harg:-37 #hast:72
-#have:-55 #here:74 #hese:-54 #hich:79 #hood:-35 #hora:118 #huma:-21 #hurs:-20 #iaro:24 #icac:46 #iday:-32 #ierd:19
-#ierr:59 #iert:49 #ignm:-20 #igue:73 #ildi:35 #info:-43 #ingo:50 #inut:-27 #irec:86 #ires:-30 #irin:-44 #irpo:18
-#irst:-21 #iscu:-34 #isma:18 #ismo:39 #kend:-38 #king:-42 #know:-36 #lace:22 #lado:-46 #land:23 #late:76 #ldin:35
-#leas:53 #lego:-40 #lema:-21 #lida:27 #lign:-20 #like:-29 #list:-21 #lleg:-52 #ller:25 #loca:141 #lock:-18 #lose:67
-#luga:47 #main:47 #mall:22 #mand:71 #many:-108 #mark:26 #ment:-30 #mero:-18 #ming:48 #minu:-27 #mism:57 #morr:20
-#move:38 #much:-22 #ndam:20 #nday:47 #ndma:25 #neve:-21 #ngos:39 #nloc:-18 #nmen:-20 #nort:51 #ntre:-18 #ntro:35
-#nume:-20 #oble:-22 #ocal:48 #ocat:93 #oday:22 #oing:-31 #omin:49 #omor:20 #onde:64 #only:-34 #ontr:-46 #oors:-45
-#open:40 #oppe:-36 #orar:37 #orro:20 #orry:-18 #orth:41 #osed:22 #otro:-23 #ours:29 #park:-23 #pasa:41 #past:29
-#peni:-33 #plac:18 #plea:48 #popp:-34 #port:31 #pped:-33 #prob:-18 #pued:-26 #puer:27 #pull:27 #qued:-53 #rada:18
-#ranc:48 #rari:37 #raro:22 #rata:-41 #rday:19 #recc:57 #rect:28 #reet:55 #ress:139 #rgin:-25 #ribe:-37 #rida:-38
-#ring:-45 #rkin:-19 #road:-37 #robl:-21 #ront:24 #roun:24 #rpor:18 #rran:60 #rrar:24 #rrow:20 #rsda:-21 #rtos:43
-#saba:29 #sale:23 #satu:20 #scri:-40 #scul:-34 #sday:-25 #send:65 #sent:-18 #show:20 #shut:35 #side:72 #sigu:70
-#spot:24 #stad:-32 #stan:69 #ster:19 #stil:51 #stop:-18 #stre:54 #sund:45 #tado:-28 #take:-35 #tall:25 #tand:-41
-#teng:-20 #text:-24 #that:-25 #then:-23 #ther:32 #thes:-54 #they:-19 #this:-51 #thur:-21 #till:82 #time:48 #ting:-18
-#tion:74 #tire:-18 #toda:29 #tomo:19 #town:55 #tran:36 #trat:-41 #tree:54 #turd:20 #turn:-93 #ubic:63 #ueda:-73
-#uent:22 #uert:26 #ueve:-20 #ugar:47 #uild:35 #ulpe:-34 #uman:-21 #umer:-20 #unda:41 #unlo:-18 #urda:20 #ursd:-21
-#veni:45 #wait:-29 #week:-29 #what:42 #when:-69 #wher:44 #whic:84 #wifi:-28 #will:-20 #your:88
-%again_later%how_long:53 %again_later%lift:-18 %again_later%message:-19 %again_later%place:60
-%again_later%question:56 %again_later%refuse:22 %again_later%shift_it:-36 %agree:-29 %agree%bring:-36
-%agree%call_off:-26 %agree%do_it:-18 %agree%elsewhere:28 %agree%family:20 %agree%lift:-18 %agree%on_way:18
-%agree%opening:82 %agree%place:44 %agree%question:37 %agree%staff:18 %away:35 %away%elsewhere:67 %away%question:43
-%bad:-49 %bad%place:-20 %bad%question:-21 %bring:48 %bring%call_off:46 %bring%do_it:61 %bring%leak:23
-%bring%leave_me:-23 %bring%lift:-22 %bring%on_way:-18 %bring%question:52 %bring%refuse:-20 %busy%opening:20
-%busy%place:-27 %call_off%car_part:20 %call_off%how_long:30 %call_off%leave_me:-20 %call_off%on_way:-29
-%call_off%opening:34 %call_off%phone:-22 %call_off%place:-42 %call_off%question:22 %car:-52 %car%place:-25
-%car_part%fails:-66 %car_part%money:39 %car_part%noise:-30 %car_part%question:-88 %car_part%shift_it:20
-%car_part%who:19 %do_it%place:-55 %do_it%question:-35 %do_it%shift_it:40 %doubt:35 %doubt%place:32 %doubt%question:23
-%elsewhere:58 %elsewhere%on_way:21 %elsewhere%place:63 %elsewhere%shift_it:-23 %elsewhere%staff:-30 %elsewhere%who:22
-%fails:-55 %fails%how_long:-27 %fails%opening:18 %fails%place:-67 %fails%question:19 %family:-33 %family%question:-18
-%family%refuse:31 %gone_car:-46 %how_long%lift:-21 %how_long%money:35 %how_long%on_way:-21 %how_long%opening:169
-%how_long%place:-30 %how_long%question:29 %how_long%shift_it:27 %how_long%staff:28 %leave_me:-72 %leave_me%place:-20
-%lift:-66 %lift%opening:-29 %machine:-87 %machine%staff:-26 %meaning:-52 %meaning%question:-40 %message:-69
-%message%place:-24 %message%question:-40 %money:-80 %money%opening:37 %money%place:-19 %money%question:-91 %noise:-69
-%noise%place:-40 %noise%question:-38 %odometer:-22 %on_way:-32 %on_way%opening:35 %on_way%phone:18
-%on_way%question:154 %on_way%refuse:-25 %on_way%staff:38 %on_way%wrong_one:24 %opening:420 %opening%place:24
-%opening%question:171 %opening%refuse:61 %opening%season:28 %opening%shift_it:33 %opening%staff:67 %pay_day:-44
-%pay_day%question:-23 %place:440 %place%question:274 %place%season:-18 %place%staff:52 %place%start_again:46
-%place%who:59 %question:108 %question%season:-23 %question%shift_it:23 %question%thanks:24 %question%who:-81
-%question%wrong_one:24 %refuse:-30 %refuse%shift_it:23 %shift_it:18 %staff:29 %start_again:23 %thanks:-19 %who:-50
-%wrong_one:-42 @?:173 @after_visit:-57 @car:-59 @confirm:27 @day:38 @nothing:47 @odometer:-42 @time:35 @walk_in:78
-^_a:40 ^_abren:59 ^_and:-34 ^_are:60 ^_cant:19 ^_como:54 ^_cual:32 ^_de:-113 ^_did:30 ^_disculpe:-33 ^_do:-19
-^_donde:46 ^_drop:26 ^_el:-24 ^_en:30 ^_hasta:39 ^_hours:50 ^_i:-34 ^_id:-20 ^_it:-20 ^_la:-65 ^_llego:-55 ^_los:-20
-^_me:54 ^_my:-38 ^_no:26 ^_por:33 ^_price:19 ^_que:-47 ^_saturday:-20 ^_si:32 ^_the:-48 ^_this:-19 ^_trabajan:26
-^_what:-54 ^_where:-42 ^_which:49 ^_who:-66 ^_why:-35 ^_y:-27 a__horas:22 a_bot:-46 a_que:59 abiertos:41 abren:182
-abren_$:38 abren_los:22 abren_manana:21 across:-21 address:104 address_$:71 agarro:24 airport:18 all:-23 an:-26
-and:45 and__are:-23 and__i:20 and_you:-32 are:145 are_$:-35 are__a:-53 are__closed:28 are__from:22 are__hours:29
-are__in:32 are__on:58 are__open:102 are__still:31 are__there:53 are_you:201 are_your:34 at:41 at_or:41 bay:21 be:-38
-before_$:32 before_you:-29 behind_the:32 bien:-35 blue:18 bot:-46 bot_$:-46 building:35 by:76 by_the:106 calle:51
-cambiaron:24 can:23 can__come:25 can__do:-25 can_i:55 cant:23 car:-29 charging:-25 cierran:62 cierran_$:24 close:44
-closed:27 come:24 como_llego:77 cross:18 cross_street:18 cual:113 cual__la:23 cual__su:32 cual_de:26 cual_es:46
-cuanto__y:23 de:-41 de__dos:26 de__es:-49 de__me:-34 de_donde:-141 de_la:43 de_las:26 de_ustedes:20 deje:-18 dejo:-18
-del:32 del_taller:18 desde:22 dias:18 did:-35 did__get:-42 did_you:-18 direccion:58 direccion_$:56 directions:29
-disculpe:-34 do:89 do_$:-23 do__close:48 do__get:87 do__know:-26 do__open:60 do__shut:41 do__turn:-26 do_i:98
-do_you:82 domingos:39 domingos_$:39 donde:55 donde__escriben:-33 donde_es:24 donde_estan:52 donde_me:-25
-donde_quedan:26 door:20 doors:-45 dos:19 drop:61 drop_it:28 drop_me:23 due:-19 dura:-19 early:38 el:78 el__de:30
-el__del:18 el__dia:-18 el_de:32 el_mismo:40 el_taller:26 el_viernes:-18 en:77 en_$:-26 en_cual:41 en_el:69
-en_otro:-18 en_que:61 entrance:41 entro:27 entro_$:22 es:119 es_$:31 es__horario:27 es_el:20 es_en:18 es_este:-23
-es_la:38 es_por:22 es_su:39 escriben:-34 escriben_$:-32 eso:-22 esta:-20 esta_bien:-19 estan:70 estan_$:72
-estan_abiertos:40 este:-30 exit:43 favor:26 favor_$:20 first:-21 for:26 friday:-37 from_the:35 front:26 front_$:24
-get:61 get__you:52 get_my:-43 get_there:68 get_to:60 got:-41 guys:33 guys_$:-28 guys_do:-19 guys_open:26 hace:-21
-hasta:72 hasta__hora:90 hasta_que:78 have:-52 hood:-35 hora:65 hora_abren:51 hora_cierran:39 hora_estan:21 horario:43
-hours:29 hours_is:-22 how__are:53 how__can:22 how__hours:-103 how__i:57 how_do:54 how_far:20 how_late:65 how_long:-21
-how_many:-108 human:-21 i:22 i__it:24 i__the:-19 i__there:58 i__these:-40 i__to:24 i__up:35 i__you:-21 i_come:33
-i_drop:21 i_get:87 i_know:-23 i_pull:29 i_turn:-47 id:-26 if:-45 ill:-19 in_$:43 in_the:-27 info:-42 info_$:-42 is:41
-is__a:-18 is__address:46 is__at:-22 is__open:-40 is__the:68 is_friday:-29 is_it:72 is_the:45 is_this:-37 is_your:66
-it:-34 it_$:-24 it__or:20 it_is:-20 it_off:20 it_the:36 keep:18 know:-35 know_you:-21 la:87 la__esta:-19 la__que:-24
-la__se:-36 la_entrada:21 la_hora:-24 la_misma:19 lado:-42 lado_$:-25 las_$:-18 las_dos:22 late:78 late__you:38
-late_are:37 le:-24 like:-27 llego:-40 llego_$:18 llego_como:-25 llego_en:-29 lo:-57 local:38 location:74
-location_$:46 lol:-18 los:36 los_domingos:29 los_frenos:-22 lot:-27 lugar:48 lugar_$:37 main:47 mal:-20 mall:24
-manda:38 many:-108 many__is:-21 many_hours:-103 me_$:-30 me__la:76 me_a:49 me_escriben:-34 me_manda:38 me_pasa:35
-me_queda:-19 me_your:21 mi_numero:-19 min:-42 misma:18 mismo:39 mismo_dia:-18 move:45 my:-83 my_hood:-25 my_info:-40
-need:-20 new:19 north:41 numero:-19 numero_$:-31 o:61 o__de:30 o_el:21 off:-31 off_$:-36 on:78 on__road:-31
-on_saturdays:18 on_the:-20 one:62 one__the:27 only:-34 open:90 open_$:-98 opening:-26 or:102 or_$:44 or_the:24
-otro:-21 otro_lado:-18 out:26 out_front:26 over_by:20 parking:-18 parking_lot:-22 pasa:34 past:29 pin:101 place:18
-please:48 please_$:46 por:61 por_donde:53 por_favor:19 price:19 problema:-21 pull:28 que:19 que_$:-21 que__abren:64
-que__cierran:50 que__eso:-20 que__estan:50 que__tienen:29 que_calle:18 que_es:-33 que_hora:117 que_horas:22
-que_tan:-39 queda:-91 queda_$:-52 quedan:39 quedan_$:18 reciben:18 right_$:20 road:-30 road_$:-28 round:21 sabados:18
-salida:23 sat:19 saturday:23 saturday_$:19 saturday_hours:29 se:-31 send:64 send_me:52 shop_$:49 shop__this:-33
-show:21 shut:41 shut_$:27 si:18 side:83 side_$:29 side__the:25 siguen:66 siguen_en:59 son:-24 son_$:-39 spot:24 st:35
-st_$:39 still:52 still__the:42 street:55 street_$:19 su:58 su_horario:27 sunday:25 sunday_$:19 sundays:20 take:-35
-taller:28 taller_$:21 tan:-49 tan__estan:-32 tarde:-19 tarde_$:-26 that:-25 that_$:-54 that_the:40 the:97 the__by:29
-the__in:-27 the__on:36 the__side:34 the__street:24 the__tire:18 the__you:-18 the_address:41 the_airport:18
-the_blue:19 the_doors:-42 the_mall:22 the_one:31 the_road:-30 the_shop:29 the_th:-19 then:-23 there:44 there_$:25
-there_is:-18 there_on:29 these:-54 this:-51 this_$:-42 thursday:-26 thursday_at:-27 till:37 time:51 time__i:21
-time__you:52 time_do:61 tires:-29 tires_$:-24 to_$:34 to_you:47 today:22 tomorrow:20 town:43 trabajan:56 turn:-67
-turn_the:-18 un:-58 una:-27 up:34 up_$:36 up_to:21 ustedes_$:21 was:-38 way:-18 weekend:-48 weekend_$:-33 what:44
-what__do:66 what__it:-28 what__that:-18 what__the:19 what__you:-49 what__your:79 what_do:-19 what_is:25 what_time:99
-when:-56 when__turn:-23 when__you:66 when_do:55 when_i:-42 when_the:-40 when_you:-29 where:35 where_are:38
-where_did:-41 which:87 which__do:58 which_exit:27 which_shop:-53 which_side:23 who:-92 who__you:-64 who_are:-63
-why:-40 why_$:-25 wifi:-28 wifi_$:-21 will:-20 with_$:-27 with_the:19 y:56 y_donde:27 y_en:30 y_me:18 ya:-20
-yes__are:26 you:147 you_$:-25 you__at:18 you__bot:-45 you__do:-19 you__my:-50 you__on:46 you__open:44 you__the:25
-you__today:19 you_a:-54 you_are:-44 you_at:21 you_close:43 you_closed:28 you_from:36 you_get:-48 you_guys:33
-you_in:27 you_move:39 you_on:63 you_open:165 you_shut:50 you_still:54 you_take:-23 you_the:34 you_with:-24 your:88
-your__hours:22 your_hours:45 your_shop:23
+#abad:30 #abaj:48 #abie:53 #abre:208 #acar:-25 #acio:51 #acro:-25 #addr:120 #adre:45 #agar:27 #airp:23 #ajan:84
+#ales:57 #alid:28 #alig:-26 #alle:146 #anda:69 #ande:29 #andm:31 #ando:-65 #arde:-25 #argi:-35 #ario:36 #arki:-24
+#arly:44 #aron:29 #arqu:28 #arro:42 #asta:43 #atan:-55 #atio:54 #atur:23 #avor:33 #bado:30 #baja:67 #bajo:-30
+#biar:32 #bica:86 #bien:-51 #bier:53 #blue:23 #bren:212 #buil:44 #caci:60 #call:43 #cant:29 #caro:-27 #cate:22
+#cati:70 #ccio:67 #cerr:35 #char:-49 #chec:-40 #cibe:22 #cier:65 #cion:120 #clos:81 #come:26 #cont:-68 #crib:-52
+#ctio:32 #cual:154 #culp:-47 #dame:30 #days:39 #ddre:120 #deje:-29 #desd:27 #ding:40 #dire:98 #disc:-48 #domi:73
+#dond:75 #door:-33 #dres:165 #drop:71 #dura:-29 #eare:24 #earl:28 #ease:55 #east:25 #ecci:61 #ecti:34 #edan:36
+#edes:23 #eeke:-50 #eken:-50 #emor:28 #empr:23 #enos:-26 #ente:40 #entr:103 #ents:-22 #erda:48 #eria:28 #erra:111
+#erto:74 #escr:-49 #esde:27 #este:-39 #even:57 #ever:-22 #eway:26 #exit:57 #favo:33 #firs:-28 #frid:-53 #fron:33
+#garr:28 #gast:-45 #ging:-36 #gnme:-26 #guen:82 #guys:56 #hace:-42 #harg:-48 #hast:89 #have:-64 #here:74 #hese:-76
+#hich:99 #hood:-51 #hora:133 #huma:-30 #hurs:-27 #iaro:31 #iben:-23 #icac:62 #iday:-47 #ierd:23 #ierr:71 #iert:59
+#ight:24 #ignm:-26 #igue:101 #ildi:44 #info:-63 #ingo:63 #inut:-33 #irec:98 #ires:-39 #irin:-61 #irpo:23 #irst:-28
+#iscu:-47 #isma:23 #ismo:55 #keep:22 #kend:-50 #king:-51 #know:-47 #lace:29 #lado:-60 #land:29 #late:97 #ldin:44
+#leas:63 #lego:-50 #lema:-30 #lida:34 #lign:-26 #like:-35 #list:-29 #lleg:-66 #ller:32 #loca:178 #lock:-23 #lose:81
+#luga:64 #main:68 #mall:34 #mand:89 #many:-147 #mark:33 #ment:-38 #mero:-24 #ming:60 #minu:-33 #mism:78 #morr:25
+#moto:-22 #move:47 #much:-24 #ndam:25 #nday:61 #ndma:31 #neve:-27 #ngos:50 #nloc:-23 #nmen:-26 #nort:68 #ntre:-23
+#ntro:44 #nume:-27 #oble:-31 #ocal:60 #ocat:119 #oday:27 #oing:-35 #omin:61 #omor:25 #onde:70 #only:-48 #ontr:-63
+#oors:-57 #open:22 #oppe:-53 #orar:44 #orro:25 #orth:55 #osed:26 #otro:-30 #ound:22 #ours:33 #park:-29 #pasa:57
+#past:36 #peni:-43 #pens:-23 #plac:24 #plea:56 #popp:-50 #port:39 #pped:-48 #prob:-26 #pued:-35 #puer:33 #pull:34
+#qued:-72 #rada:24 #ranc:61 #rari:44 #raro:28 #rata:-56 #recc:62 #rect:37 #reet:67 #ress:163 #rgin:-35 #ribe:-48
+#rida:-54 #ring:-62 #rkin:-24 #road:-51 #robl:-30 #ront:31 #roun:31 #rpor:22 #rran:71 #rrar:30 #rrow:25 #rsda:-28
+#rtos:52 #saba:29 #saca:-22 #sale:30 #satu:22 #scri:-52 #scul:-47 #sday:-32 #send:81 #sent:-22 #show:24 #shut:45
+#side:95 #sigu:97 #spot:30 #stad:-45 #stan:71 #star:-23 #ster:24 #stil:67 #stop:-23 #stre:66 #sund:59 #tado:-39
+#take:-43 #tall:32 #tand:-56 #tede:23 #teng:-23 #text:-29 #that:-28 #then:-27 #ther:38 #thes:-76 #they:-22 #this:-65
+#thur:-28 #till:107 #time:54 #tion:93 #tire:-23 #toda:36 #tomo:24 #town:74 #tran:46 #trat:-56 #tree:66 #turd:22
+#turn:-126 #ubic:86 #ueda:-99 #uent:28 #uert:33 #ueve:-25 #ugar:64 #uier:22 #uild:44 #ulpe:-47 #uman:-30 #umer:-27
+#unda:54 #unlo:-23 #urda:22 #ursd:-28 #vaca:-22 #veni:56 #wait:-36 #week:-38 #what:41 #when:-91 #wher:42 #whic:104
+#wifi:-38 #will:-27 #your:111 %again_later%how_long:67 %again_later%message:-23 %again_later%place:63
+%again_later%question:68 %again_later%refuse:30 %again_later%shift_it:-44 %agree:-34 %agree%bring:-45
+%agree%call_off:-31 %agree%do_it:-27 %agree%elsewhere:35 %agree%family:26 %agree%lift:-22 %agree%on_way:22
+%agree%opening:106 %agree%place:45 %agree%question:49 %agree%staff:24 %away:50 %away%car_part:22 %away%elsewhere:90
+%away%question:59 %bad:-57 %bad%place:-26 %bad%question:-24 %bring:65 %bring%call_off:57 %bring%do_it:86
+%bring%leak:29 %bring%leave_me:-29 %bring%lift:-28 %bring%on_way:-23 %bring%opening:-23 %bring%question:64
+%bring%refuse:-26 %busy%opening:25 %busy%place:-33 %call_off:-23 %call_off%car_part:27 %call_off%how_long:39
+%call_off%leave_me:-24 %call_off%on_way:-35 %call_off%opening:42 %call_off%phone:-25 %call_off%place:-65 %car:-56
+%car%place:-31 %car_part%do_it:23 %car_part%fails:-91 %car_part%money:51 %car_part%noise:-38 %car_part%question:-109
+%car_part%shift_it:26 %car_part%who:25 %do_it%leak:22 %do_it%place:-81 %do_it%question:-48 %do_it%shift_it:53
+%doubt:48 %doubt%place:40 %doubt%question:30 %elsewhere:68 %elsewhere%on_way:26 %elsewhere%place:78
+%elsewhere%shift_it:-30 %elsewhere%staff:-46 %elsewhere%who:30 %fails:-71 %fails%how_long:-36 %fails%opening:22
+%fails%place:-93 %fails%question:26 %family:-39 %family%place:-24 %family%question:-25 %family%refuse:40
+%gone_car:-50 %how_long%lift:-26 %how_long%money:47 %how_long%on_way:-26 %how_long%opening:195 %how_long%place:-41
+%how_long%shift_it:35 %how_long%staff:38 %how_long%wrong_one:-22 %leak:22 %leave_me:-88 %leave_me%place:-24 %lift:-83
+%lift%opening:-40 %machine:-116 %machine%staff:-36 %meaning:-58 %meaning%question:-45 %message:-85 %message%place:-31
+%message%question:-51 %money:-81 %money%opening:46 %money%place:-24 %money%question:-103 %noise:-86 %noise%place:-53
+%noise%question:-49 %odometer:-25 %on_way:-42 %on_way%opening:42 %on_way%phone:23 %on_way%question:199
+%on_way%refuse:-31 %on_way%staff:48 %on_way%wrong_one:31 %opening:458 %opening%place:24 %opening%question:181
+%opening%refuse:78 %opening%season:35 %opening%shift_it:40 %opening%staff:89 %pay_day:-51 %pay_day%question:-27
+%place:472 %place%question:298 %place%staff:71 %place%start_again:54 %place%who:77 %question:118 %question%refuse:22
+%question%season:-27 %question%shift_it:32 %question%thanks:31 %question%who:-89 %question%wrong_one:31
+%refuse%shift_it:30 %season:24 %shift_it:24 %staff:37 %staff%wrong_one:24 %start_again:28 %who:-49 %wrong_one:-43
+@?:189 @after_visit:-63 @car:-67 @confirm:26 @day:55 @nothing:54 @odometer:-43 @offers:22 @time:50 @times:28
+@walk_in:83 ^_a:43 ^_abren:68 ^_and:-47 ^_are:65 ^_cant:24 ^_como:77 ^_cual:36 ^_de:-153 ^_deje:-24 ^_did:38
+^_disculpe:-46 ^_do:-24 ^_donde:58 ^_drop:32 ^_el:-31 ^_en:34 ^_hasta:47 ^_hours:72 ^_i:-43 ^_id:-27 ^_it:-24
+^_la:-91 ^_llego:-78 ^_los:-27 ^_me:72 ^_my:-51 ^_no:34 ^_ok:22 ^_por:40 ^_price:24 ^_puedo:-25 ^_que:-59
+^_saturday:-24 ^_si:43 ^_the:-63 ^_this:-25 ^_trabajan:35 ^_what:-81 ^_where:-62 ^_which:59 ^_who:-79 ^_why:-44
+^_y:-31 a__horas:26 a__on:22 a_bot:-64 a_que:64 abiertos:49 abren:213 abren_$:41 abren_los:26 abren_manana:25
+across:-25 address:120 address_$:81 agarro:30 airport:23 all:-26 an:-32 and:58 and__are:-35 and__i:26 and_you:-45
+are:162 are_$:-48 are__a:-73 are__closed:34 are__from:27 are__hours:37 are__in:47 are__on:81 are__open:121
+are__still:38 are__there:67 are_you:231 are_your:44 at:55 at_or:55 bay:27 be:-47 before_$:41 before__open:-23
+before_you:-37 behind_$:-23 behind_the:40 bien:-48 blue:23 bot:-64 bot_$:-64 building:44 by:100 by_the:140 calle:62
+cambiaron:31 can:30 can__come:32 can__do:-35 can_i:69 cant:30 car:-34 charging:-35 cierran:74 cierran_$:28 close:52
+closed:33 come:30 como_llego:103 cross:23 cross_street:23 cual:138 cual__la:27 cual__su:39 cual_de:33 cual_es:52
+cuanto__y:33 de:-52 de__dos:34 de__es:-68 de__me:-45 de__o:22 de_donde:-192 de_la:56 de_las:34 de_ustedes:25 deje:-26
+del:42 del_taller:23 desde:27 dia:-23 did:-49 did__get:-62 did_you:-29 direccion:62 direccion_$:69 directions:38
+disculpe:-47 do:102 do_$:-35 do__close:59 do__get:123 do__guys:-22 do__know:-36 do__need:-22 do__open:75 do__shut:52
+do__turn:-40 do_i:123 do_you:102 domingos:50 domingos_$:50 donde:57 donde__escriben:-44 donde_es:24 donde_estan:67
+donde_me:-34 donde_quedan:32 door:25 doors:-57 dos:26 drop:76 drop_it:38 drop_me:28 due:-23 dura:-27 early:48 el:101
+el__de:39 el__del:23 el__dia:-26 el_de:40 el_mismo:56 el_taller:32 el_viernes:-24 en:102 en_$:-36 en__parte:23
+en_cual:52 en_el:97 en_otro:-23 en_que:77 entrada:22 entrance:51 entro:34 entro_$:28 es:151 es_$:38 es__horario:33
+es_el:22 es_en:23 es_este:-29 es_la:48 es_por:28 es_su:47 escriben:-45 escriben_$:-44 eso:-28 esta:-26 esta_bien:-27
+estan:72 estan_$:89 estan_abiertos:48 este:-38 este_numero:-22 exit:57 favor:35 favor_$:27 first:-28 for:38
+friday:-54 from_the:44 front:33 front_$:30 get:79 get__you:71 get_my:-63 get_there:96 get_to:80 got:-51 got_$:-23
+guys:39 guys_$:-45 guys_do:-27 guys_open:39 hace:-25 hasta:89 hasta__hora:111 hasta_que:95 have:-60 hood:-51 hora:69
+hora_abren:59 hora_cierran:47 hora_estan:26 horario:52 hours:34 hours_for:24 hours_is:-29 how__are:66 how__can:30
+how__hours:-142 how__i:77 how_do:73 how_far:25 how_late:80 how_long:-24 how_many:-147 human:-30 i:26 i__it:32
+i__the:-24 i__there:82 i__these:-60 i__to:36 i__up:44 i__you:-30 i_can:-23 i_come:42 i_drop:29 i_get:122 i_know:-33
+i_pull:36 i_turn:-69 id:-34 if:-60 ill:-25 in_$:60 in_the:-35 info:-62 info_$:-62 is:47 is__a:-22 is__address:51
+is__at:-31 is__open:-59 is__the:86 is__wifi:-23 is_friday:-43 is_it:93 is_the:56 is_this:-47 is_your:79 it:-24
+it_$:-25 it__or:25 it_is:-24 it_off:28 it_the:45 keep:22 know:-46 know_you:-30 la:107 la__esta:-27 la__que:-30
+la__se:-53 la_calle:22 la_direccion:-28 la_entrada:26 la_hora:-33 la_manana:-22 la_misma:24 lado:-54 lado_$:-34
+las_$:-24 las_dos:27 late:97 late__you:46 late_are:46 le:-26 like:-33 llego:-50 llego_$:31 llego_como:-36
+llego_en:-39 lo:-69 local:47 location:96 location_$:57 lol:-23 los:48 los_domingos:40 los_frenos:-30 lot:-34 lugar:64
+lugar_$:56 main:69 mal:-26 mall:36 manda:48 many:-147 many__is:-28 many_hours:-142 me_$:-36 me__la:100 me_a:61
+me_escriben:-45 me_manda:49 me_pasa:49 me_queda:-22 me_your:28 mi_numero:-25 min:-58 misma:23 mismo:55 mismo_dia:-26
+move:56 my:-109 my_hood:-36 my_info:-60 need:-26 new:25 north:55 numero:-26 numero_$:-42 o:78 o__de:37 o_el:26
+off:-45 off_$:-49 on:104 on_$:-25 on__road:-44 on_saturdays:22 on_the:-25 one:79 one__the:33 only:-48 open:88
+open_$:-141 open__the:-28 opening:-34 or:134 or_$:58 or_the:30 otro:-29 otro_lado:-22 out:35 out_front:32 over_by:25
+parking:-24 parking_lot:-28 pasa:48 past:37 pin:126 place:23 please:57 please_$:56 por:79 por_donde:67 por_favor:25
+price:26 problema:-29 pull:35 que:23 que_$:-26 que__abren:73 que__cierran:59 que__eso:-25 que__estan:65
+que__tienen:40 que_calle:22 que_es:-41 que_hora:135 que_horas:26 que_parte:24 que_tan:-53 queda:-120 queda_$:-68
+quedan:48 quedan_$:22 reciben:22 right_$:24 road:-42 road_$:-40 round:26 salida:29 sat:25 saturday:32 saturday_$:24
+saturday_hours:37 se:-40 send:80 send_me:66 shop_$:60 shop__this:-44 show:26 shut:51 shut_$:35 si:28 side:109
+side_$:40 side__the:32 siguen:92 siguen_en:83 son:-34 son_$:-53 spot:30 st:54 st_$:59 still:68 still__the:59
+street:67 street_$:24 su:75 su_horario:33 sunday:35 sunday_$:29 sundays:24 take:-44 taller:36 taller_$:25 tan:-67
+tan__estan:-46 tarde:-28 tarde_$:-36 that:-28 that_$:-70 that_the:51 the:129 the__by:37 the__if:-22 the__in:-35
+the__on:46 the__side:47 the__street:29 the__tire:23 the__you:-22 the_address:47 the_airport:23 the_bank:22
+the_blue:24 the_doors:-54 the_mall:34 the_one:40 the_road:-42 the_shop:36 the_th:-22 then:-27 there:51 there_$:29
+there_is:-24 there_on:35 these:-76 this:-65 this_$:-55 thursday:-35 thursday_at:-38 till:47 time:57 time__i:26
+time__you:60 time_do:71 tires:-38 tires_$:-32 to:27 to_$:43 to_you:65 today:27 tomorrow:25 town:59 trabajan:72
+turn:-93 turn_the:-24 un:-74 una:-32 up:45 up_$:46 up_to:27 ustedes:23 ustedes_$:27 was:-47 way:-22 weekend:-62
+weekend_$:-44 what:43 what__do:78 what__it:-37 what__that:-23 what__the:22 what__you:-61 what__your:97 what_do:-22
+what_is:25 what_time:116 when:-75 when__turn:-31 when__you:82 when_do:68 when_i:-57 when_the:-49 when_you:-36
+where:31 where__the:-22 where_are:45 where_did:-61 which:107 which__do:73 which_exit:37 which_shop:-68 which_side:29
+who:-109 who__you:-78 who_are:-78 why:-50 why_$:-34 wifi:-38 wifi_$:-29 will:-27 with_$:-32 with_the:24 y:81
+y__estan:23 y_donde:38 y_en:38 y_me:23 ya:-25 yes__are:32 you:161 you_$:-26 you__at:23 you__bot:-64 you__do:-26
+you__my:-71 you__on:53 you__open:60 you__the:33 you__today:22 you_a:-74 you_are:-58 you_at:25 you_close:52
+you_closed:34 you_from:44 you_get:-70 you_guys:39 you_in:41 you_move:49 you_need:-22 you_on:87 you_open:195
+you_shut:63 you_still:67 you_take:-29 you_the:42 you_with:-29 your:111 your__hours:29 your_hours:58 your_shop:30
 """
