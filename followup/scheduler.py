@@ -23,7 +23,7 @@ from functools import partial
 from typing import Any
 
 from followup import clock
-from followup.wiring import House
+from followup.wiring import HEAR_EVERY, House
 
 _LOG = logging.getLogger(__name__)
 LOOK_EVERY_SECONDS = 1
@@ -44,6 +44,7 @@ class Tick:
 
 # In the order in which they follow from each other within one look.
 TICKS: tuple[Tick, ...] = (
+    Tick("hear", HEAR_EVERY, House.hear, talks_to_provider=True),
     Tick("answer", timedelta(seconds=2), House.answer),
     Tick("tell", timedelta(seconds=2), House.tell),
     Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),

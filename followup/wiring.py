@@ -14,14 +14,24 @@ from typing import Any
 from followup import clock
 from followup.core.shop import Shop
 from followup.settings import Settings, read_settings
-from followup.storage import machine, queue, shops, test_phone
+from followup.storage import inbox, machine, queue, shops, test_phone
 from followup.storage.store import Store, make_engine
 from followup.transports.choose import choose
 from followup.transports.local_phone import inbound_fields, signed_post, token_from
-from followup.transports.transport import Fields, Found, Headers, InboundText, OutgoingText, Transport, UnusableHook
+from followup.transports.transport import (
+    Fields,
+    ForeignHook,
+    Found,
+    Headers,
+    InboundText,
+    LookUpFailed,
+    OutgoingText,
+    Transport,
+    UnusableHook,
+)
 from followup.workflows.answer_inbound import answer_inbound, answer_waiting
 from followup.workflows.forecast_windows import forecast_windows
-from followup.workflows.keep_inbound import keep_inbound
+from followup.workflows.keep_inbound import keep_foreign, keep_inbound, keep_missed
 from followup.workflows.keep_inspections import KeptLine, keep_inspections
 from followup.workflows.keep_status import keep_status
 from followup.workflows.learn_priors import LearnedRun, learn_at_night, learn_priors
@@ -34,6 +44,8 @@ from followup.workflows.tell_staff import tell_staff
 
 # When nothing else is due sooner, planning looks again.
 PLAN_AGAIN_AFTER = timedelta(hours=6)
+# How often the provider is asked what customers wrote.
+HEAR_EVERY = timedelta(minutes=1)
 # Cars of which one tick scores the forecasts: about a second.
 SCORED_A_TICK = 40
 
@@ -51,6 +63,8 @@ class House:
     stopping: threading.Event = field(default_factory=threading.Event)
     # Until when a shop's number rests after a refusal that every text would meet; another process asks for itself.
     _rests: dict[int, datetime | None] = field(default_factory=dict)
+    # When this process last asked the provider what customers of a shop wrote.
+    _asked_at: dict[int, datetime] = field(default_factory=dict)
 
     def now(self) -> datetime:
         """This instant, aware, UTC."""
@@ -78,6 +92,9 @@ class House:
         """
         try:
             text = self.transport.read_inbound(fields)
+        except ForeignHook as foreign:
+            keep_foreign(self.store, foreign.about, self.now())
+            return True
         except UnusableHook:
             return False
         kept = keep_inbound(self.store, text, self.now())
@@ -95,6 +112,9 @@ class House:
         """Keep what became of a text of ours; False where the form lacks what it must hold."""
         try:
             report = self.transport.read_status(fields)
+        except ForeignHook as foreign:
+            keep_foreign(self.store, foreign.about, self.now())
+            return True
         except UnusableHook:
             return False
         keep_status(self.store, public_id, attempt, report, self.now(), self.ledger_secret)
@@ -149,12 +169,40 @@ class House:
         """Answer texts that were kept but not answered."""
         return answer_waiting(self.store, shop_id, self.now(), self.ledger_secret)
 
+    def hear(self, shop_id: int) -> int:
+        """Keep what customers wrote while no hook of ours was there, and answer it, stops first; how many texts."""
+        self._asked_at[shop_id] = self.now()
+        try:
+            kept = keep_missed(self.store, self.transport, shop_id, self.now())
+        except LookUpFailed as failed:
+            logging.getLogger(__name__).warning("what customers wrote could not be fetched: %s", failed)
+            return 0
+        if kept:
+            logging.getLogger(__name__).info("%s texts were fetched that no hook had kept", kept)
+            self.answer(shop_id)
+        return kept
+
+    def _has_heard(self, shop_id: int) -> bool:
+        """Whether all is kept that customers wrote until lately: somebody may have stopped the texts."""
+        asked_at, now = self._asked_at.get(shop_id), self.now()
+        if not self._was_heard(shop_id) and not (asked_at is not None and asked_at <= now < asked_at + HEAR_EVERY):
+            self.hear(shop_id)
+        return self._was_heard(shop_id)
+
+    def _was_heard(self, shop_id: int) -> bool:
+        with self.store.read() as connection:
+            heard_at = inbox.heard_at(connection, shop_id)
+        return heard_at is not None and heard_at <= self.now() <= heard_at + inbox.HEARD_WITHIN
+
     def tell(self, shop_id: int) -> int:
         """Tell who is on duty."""
         return tell_staff(self.store, shop_id, self.now())
 
     def send(self, shop_id: int, worker: str = "work") -> SentCount:
-        """Send what is due; who is on duty is told before, so that a caution may say so."""
+        """Send what is due; who is on duty is told before, so that a caution may say so.
+
+        After a silence nothing but alerts and answers leaves until it is known what customers wrote meanwhile.
+        """
         self.tell(shop_id)
         sender = Sender(
             transport=self.transport,
@@ -166,6 +214,7 @@ class House:
             wait=self.stopping.wait if self.transport.address is not None else _no_wait,
             is_over=self.stopping.is_set,
             rests_until=self._rests.get(shop_id),
+            holds_back=() if self._has_heard(shop_id) else ("visit", "invite"),
         )
         done = send_texts(self.store, shop_id, sender, self.now, worker)
         self._rests[shop_id] = done.rests_until
@@ -191,7 +240,9 @@ class House:
         """The next instant after `now` at which something may be due."""
         with self.store.read() as connection:
             found = queue.next_instants(connection, now)
-        return min([*found, now + PLAN_AGAIN_AFTER])
+        # Texts may wait until it is known who wrote.
+        is_unheard = not all(self._was_heard(shop_id) for shop_id, _ in self.shops())
+        return min([*found, now + (HEAR_EVERY if is_unheard else PLAN_AGAIN_AFTER)])
 
     def shops(self) -> list[tuple[int, str]]:
         """Every shop's id and code."""

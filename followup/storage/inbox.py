@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 from sqlalchemy import Connection, case, desc, func, select, update
 
-from followup.storage import rows, tables
+from followup.storage import machine, rows, tables
 from followup.storage.rows import Row
+
+# Whoever wrote within this time may be unheard, and nothing but answers need leave meanwhile.
+HEARD_WITHIN = timedelta(minutes=10)
+# Databases limit how many values a question may hold.
+_ASKED_AT_ONCE = 500
 
 
 def keep_raw(connection: Connection, **values: Any) -> int | None:
@@ -21,6 +26,40 @@ def unhandled(connection: Connection, shop_id: int) -> list[int]:
     table = tables.inbound
     query = select(table.c.id).where(table.c.shop_id == shop_id, table.c.handled_at.is_(None)).order_by(table.c.id)
     return [row["id"] for row in rows.every(connection, query)]
+
+
+def waiting(connection: Connection, shop_id: int) -> list[Row]:
+    """The same texts (`id`, `number`, `body`) in the order in which they were written: one that was fetched late may
+    have been written before one that was kept before it."""
+    table = tables.inbound
+    query = select(table.c.id, table.c.number, table.c.body).where(
+        table.c.shop_id == shop_id, table.c.handled_at.is_(None)
+    )
+    return rows.every(connection, query.order_by(table.c.received_at, table.c.id))
+
+
+def known_ids(connection: Connection, provider_ids: list[str]) -> set[str]:
+    """Which of the provider's ids were kept before, as a text or as a dead letter."""
+    known: set[str] = set()
+    for first in range(0, len(provider_ids), _ASKED_AT_ONCE):
+        asked = provider_ids[first : first + _ASKED_AT_ONCE]
+        for column in (tables.inbound.c.provider_id, tables.dead_letters.c.provider_id):
+            known.update(connection.execute(select(column).where(column.in_(asked))).scalars())
+    return known
+
+
+def heard_at(connection: Connection, shop_id: int) -> datetime | None:
+    """When the provider was last asked what customers of the shop wrote, and answered; None where it never did."""
+    return machine.last_beats(connection).get(_heard(shop_id))
+
+
+def note_heard(connection: Connection, shop_id: int, at: datetime) -> None:
+    """All that the provider could show at that instant is kept."""
+    machine.beat(connection, _heard(shop_id), at)
+
+
+def _heard(shop_id: int) -> str:
+    return f"heard for shop {shop_id}"
 
 
 def times_of_phone(connection: Connection, phone_id: int) -> tuple[datetime | None, datetime | None]:
@@ -84,25 +123,27 @@ def keep_status(connection: Connection, **values: Any) -> int | None:
     return rows.add_new(connection, tables.status_reports, **values)
 
 
-def add_dead_letter(connection: Connection, shop_id: int | None, now: datetime, because: str, body: Any) -> None:
-    """Keep what could not be matched to a shop or text, for a person to look at."""
-    rows.add(connection, tables.dead_letters, shop_id=shop_id, at=now, because=because, body=body)
+def add_dead_letter(
+    connection: Connection, shop_id: int | None, now: datetime, because: str, body: Any, provider_id: str | None = None
+) -> None:
+    """Keep what could not be matched to a shop or text, for a person to look at; once for each id of the provider."""
+    values = {"at": now, "because": because, "body": body, "provider_id": provider_id}
+    rows.add_new(connection, tables.dead_letters, shop_id=shop_id, **values)
 
 
-def dead_letters(connection: Connection, shop_id: int) -> list[Row]:
-    """What waits for a person's look."""
+def dead_letters(connection: Connection, shop_id: int | None) -> list[Row]:
+    """What waits for a person's look at that shop; None: what fits no shop of this machine."""
     table = tables.dead_letters
-    query = select(table).where(table.c.shop_id == shop_id, table.c.settled_at.is_(None)).order_by(desc(table.c.at))
-    return rows.every(connection, query)
+    of_shop = table.c.shop_id.is_(None) if shop_id is None else table.c.shop_id == shop_id
+    return rows.every(connection, select(table).where(of_shop, table.c.settled_at.is_(None)).order_by(desc(table.c.at)))
 
 
-def settle_dead_letter(connection: Connection, shop_id: int, letter_id: int, now: datetime) -> bool:
+def settle_dead_letter(connection: Connection, shop_id: int | None, letter_id: int, now: datetime) -> bool:
     """A person looked at it; False where there is none, or somebody did before."""
     table = tables.dead_letters
+    of_shop = table.c.shop_id.is_(None) if shop_id is None else table.c.shop_id == shop_id
     done = connection.execute(
-        update(table)
-        .where(table.c.id == letter_id, table.c.shop_id == shop_id, table.c.settled_at.is_(None))
-        .values(settled_at=now)
+        update(table).where(table.c.id == letter_id, of_shop, table.c.settled_at.is_(None)).values(settled_at=now)
     )
     return done.rowcount == 1
 

@@ -8,6 +8,7 @@ database's clock (`machine.database_now`); everything that people see goes by th
 from __future__ import annotations
 
 import secrets
+from collections.abc import Collection
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -128,12 +129,15 @@ def plan_text(
     )  # fmt: skip
 
 
-def due_texts(connection: Connection, shop_id: int, now: datetime, most: int) -> list[Row]:
-    """Planned texts whose moment has come, the most awaited kind first."""
+def due_texts(
+    connection: Connection, shop_id: int, now: datetime, most: int, without: Collection[str] = ()
+) -> list[Row]:
+    """Planned texts whose moment has come, the most awaited kind first; `without` some kinds."""
     table = tables.texts
     query = (
         select(table)
         .where(table.c.shop_id == shop_id, table.c.state == "planned", table.c.due_at <= now)
+        .where(table.c.kind.not_in(without))
         .order_by(_ORDER, table.c.due_at, table.c.id)
         .limit(most)
     )

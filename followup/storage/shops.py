@@ -61,6 +61,14 @@ def load_shop(connection: Connection, shop_id: int) -> Shop:
     )
 
 
+def added_at(connection: Connection, shop_id: int) -> datetime:
+    """When the shop was added."""
+    found = rows.first(connection, select(tables.shops.c.created_at).where(tables.shops.c.id == shop_id))
+    assert found is not None, "a shop that was asked for by its id"
+    at: datetime = found["created_at"]
+    return at
+
+
 def shop_of_number(connection: Connection, number: str) -> int | None:
     """The shop that texts from this number."""
     found = rows.first(connection, select(tables.shops.c.id).where(tables.shops.c.texts_from == number))

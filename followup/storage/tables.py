@@ -217,7 +217,7 @@ reading_corrections = Table(
 )  # fmt: skip
 dead_letters = Table(
     "dead_letters", metadata, key(), ref("shop_id", "shops", needed=False), at("at"), word("because"),
-    data("body"), at("settled_at", needed=False),
+    data("body"), at("settled_at", needed=False), word("provider_id", needed=False), UniqueConstraint("provider_id"),
 )  # fmt: skip
 # `state` is what core/conversation keeps of a thread; `thread` what it is about (car, items, offered times).
 conversations = Table(

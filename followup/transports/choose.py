@@ -45,6 +45,5 @@ def _twilio(settings: Settings) -> Transport:
     return Twilio(
         account_sid=settings.twilio_account_sid or "",
         auth_tokens=[token.get_secret_value() for token in settings.twilio_auth_tokens],
-        sender_number=settings.sender_number,
         address=settings.twilio_api_base,
     )

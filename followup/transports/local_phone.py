@@ -106,9 +106,10 @@ class LocalPhone:
         alike = [text for text in found if text.sender == sender and text.body == body and text.created_at >= since]
         return sorted(alike, key=lambda text: text.created_at)
 
-    def list_inbound(self, since: datetime) -> list[InboundText]:
+    def list_inbound(self, to: str, since: datetime) -> list[InboundText]:
         """See Transport."""
-        return self._written(since) if self._written else []
+        written = self._written(since) if self._written else []
+        return [text for text in written if text.to == to]
 
     def is_genuine(self, url: str, fields: Fields | str, headers: Headers) -> bool:
         """See Transport; the test phone posts forms only."""

@@ -195,6 +195,11 @@ class UnusableHook(Exception):
 class ForeignHook(UnusableHook):
     """A signed request belongs to another account."""
 
+    def __init__(self, about: InboundText | StatusReport) -> None:
+        """`about` is what it says, for a person to look at."""
+        self.about = about
+        super().__init__(type(self).__doc__)
+
 
 class Transport(Protocol):
     """A way of sending texts. Every one of them passes `tests/transports/test_contract.py`."""
@@ -214,8 +219,11 @@ class Transport(Protocol):
         """
         ...
 
-    def list_inbound(self, since: datetime) -> list[InboundText]:
-        """What customers wrote since then, oldest first, for what hooks have missed. Raises LookUpFailed."""
+    def list_inbound(self, to: str, since: datetime) -> list[InboundText]:
+        """What customers wrote to that number since then, oldest first, for what hooks have missed.
+
+        Raises LookUpFailed.
+        """
         ...
 
     def is_genuine(self, url: str, fields: Fields | str, headers: Headers) -> bool:

@@ -93,7 +93,7 @@ def refusal_of(code: int | None) -> type[ProvenRefused]:
 
 
 class Twilio:
-    """The transport of one account and one sending number."""
+    """The transport of one account."""
 
     name = "twilio"
 
@@ -101,7 +101,6 @@ class Twilio:
         self,
         account_sid: str,
         auth_tokens: Sequence[str],
-        sender_number: str,
         address: str = ADDRESS,
         connect_seconds: float | None = None,
         read_seconds: float | None = None,
@@ -111,7 +110,6 @@ class Twilio:
         # Read when called, so that a trial need not wait for half a minute.
         seconds = (connect_seconds or CONNECT_SECONDS, read_seconds or READ_SECONDS)
         self._account_sid = account_sid
-        self._sender_number = sender_number
         self._validators = [RequestValidator(token) for token in auth_tokens]
         self._messages = _messages(account_sid, auth_tokens[0], address, seconds)
 
@@ -143,7 +141,7 @@ class Twilio:
         ]
         return sorted((text for text in found if text.body == body), key=lambda text: text.created_at)
 
-    def list_inbound(self, since: datetime) -> list[InboundText]:
+    def list_inbound(self, to: str, since: datetime) -> list[InboundText]:
         """See Transport. The provider filters by whole days, so the rest is filtered here."""
         midnight = since.replace(hour=0, minute=0, second=0, microsecond=0)
         texts = [
@@ -155,7 +153,7 @@ class Twilio:
                 media_count=int(one.num_media) if str(one.num_media).isdecimal() else 0,
                 received_at=one.date_created,
             )
-            for one in self._listed(to=self._sender_number, date_sent_after=midnight)
+            for one in self._listed(to=to, date_sent_after=midnight)
             if one.direction == "inbound" and one.date_created and one.date_created >= since
         ]
         return sorted(texts, key=lambda text: text.received_at or since)
@@ -175,10 +173,9 @@ class Twilio:
 
     def read_inbound(self, fields: Fields) -> InboundText:
         """See Transport."""
-        self._check_account(fields)
         media = fields.getlist("NumMedia")
         caught = (fields.getlist("OptOutType") or [""])[0].lower()
-        return InboundText(
+        text = InboundText(
             provider_id=one_value(fields, "MessageSid", _MESSAGE_SID),
             sender=one_number(fields, "From"),
             to=one_number(fields, "To"),
@@ -186,21 +183,24 @@ class Twilio:
             media_count=int(one_value(fields, "NumMedia", "[0-9]{1,3}")) if media else 0,
             provider_caught=caught if caught in ("stop", "start", "help") else None,
         )
+        self._check_account(fields, text)
+        return text
 
     def read_status(self, fields: Fields) -> StatusReport:
         """See Transport. A status that is not known is kept as it is."""
-        self._check_account(fields)
         code = int(one_value(fields, "ErrorCode", "[0-9]{1,9}")) if any(fields.getlist("ErrorCode")) else None
-        return StatusReport(
+        report = StatusReport(
             provider_id=one_value(fields, "MessageSid", _MESSAGE_SID),
             status=one_value(fields, "MessageStatus", "[a-z_-]{1,32}"),
             code=code,
             problem=refusal_of(code) if code else None,
         )
+        self._check_account(fields, report)
+        return report
 
-    def _check_account(self, fields: Fields) -> None:
+    def _check_account(self, fields: Fields, about: InboundText | StatusReport) -> None:
         if one_value(fields, "AccountSid", "AC[0-9a-fA-F]{32}") != self._account_sid:
-            raise ForeignHook(ForeignHook.__doc__)
+            raise ForeignHook(about)
 
     def _listed(self, **filters: Any) -> list[Any]:
         try:

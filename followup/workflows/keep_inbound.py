@@ -7,17 +7,25 @@
 
 When this returns, the text is on the disk: only then may the hook say "received". Answering it is
 `answer_inbound`; if the process dies in between, the clock's tick answers it.
+
+A hook that nobody answered is lost: no provider posts it for long. So the provider's own list is read as well
+(`keep_missed`), over a day more than since it was last read, because lists lag; what is known has no effect. If the
+process dies on the way, the list is read over the same time again.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
+from typing import Any
 
+from followup.core.conversation.listen import stops_first
 from followup.phone_numbers import NotANumber, read_number
 from followup.storage import consents, inbox, people, shops
 from followup.storage.store import Store
-from followup.transports.transport import InboundText
+from followup.transports.transport import InboundText, StatusReport, Transport
+
+OVERLAP = timedelta(hours=24)
 
 
 @dataclass(frozen=True)
@@ -30,25 +38,61 @@ class KeptText:
 
 def keep_inbound(store: Store, text: InboundText, now: datetime) -> KeptText:
     """Keep one inbound text; see the module's words."""
-    raw = {"from": text.sender, "to": text.to, "body": text.body, "media": text.media_count}
-    raw["caught"] = text.provider_caught
+    raw, which = _raw(text), text.provider_id
     with store.write() as connection:
         shop_id = shops.shop_of_number(connection, text.to)
         if shop_id is None:
-            inbox.add_dead_letter(connection, None, now, "no shop texts from the number it was sent to", raw)
+            because = "no shop texts from the number it was sent to"
+            inbox.add_dead_letter(connection, None, now, because, raw, which)
             return KeptText(None, None)
         try:
             read = read_number(text.sender, shops.load_shop(connection, shop_id).country)
         except NotANumber:
-            inbox.add_dead_letter(connection, shop_id, now, "it came from no number that can be answered", raw)
+            inbox.add_dead_letter(connection, shop_id, now, "it came from no number that can be answered", raw, which)
             return KeptText(shop_id, None)
         # A text of ours to that number is in flight before this is kept, or it waits until this was read.
         consents.lock(connection, shop_id, read.e164)
         phone_id = people.keep_phone(connection, shop_id, read.e164, read.zones, read.line, now)
-        # Whoever writes can be written to, whatever a provider said of the number before.
-        people.change_phone(connection, phone_id, bad_because=None)
         inbound_id = inbox.keep_raw(
-            connection, shop_id=shop_id, provider_id=text.provider_id, number=read.e164, phone_id=phone_id,
-            body=text.body, raw=raw, received_at=text.received_at or now, pictures=text.media_count,
+            connection, shop_id=shop_id, provider_id=which, number=read.e164, phone_id=phone_id,
+            body=text.body, raw=raw, received_at=min(text.received_at or now, now), pictures=text.media_count,
         )  # fmt: skip
+        if inbound_id is not None:
+            # Whoever writes can be written to, whatever a provider said of the number before.
+            people.change_phone(connection, phone_id, bad_because=None)
     return KeptText(shop_id, inbound_id)
+
+
+def keep_foreign(store: Store, about: InboundText | StatusReport, now: datetime) -> None:
+    """Keep what was signed by our provider for another account: it is no shop's of this machine."""
+    if isinstance(about, InboundText):
+        which, raw = about.provider_id, _raw(about)
+    else:
+        which, raw = f"{about.provider_id} {about.status}", {"id": about.provider_id, "status": about.status}
+    with store.write() as connection:
+        inbox.add_dead_letter(connection, None, now, "it was for another account at the provider", raw, which)
+
+
+def keep_missed(store: Store, transport: Transport, shop_id: int, now: datetime) -> int:
+    """Keep what customers wrote to the shop's number and no hook has kept; how many texts that were.
+
+    Who wrote a stop is kept first, then who told a symptom. Raises LookUpFailed; nothing is noted then.
+    """
+    with store.read() as connection:
+        to = shops.load_shop(connection, shop_id).texts_from
+        # What was written to the number before it was this shop's is not ours to answer.
+        since = max((inbox.heard_at(connection, shop_id) or now) - OVERLAP, shops.added_at(connection, shop_id))
+    listed = transport.list_inbound(to, since)
+    with store.read() as connection:
+        known = inbox.known_ids(connection, [text.provider_id for text in listed])
+    missed = [text for text in listed if text.provider_id not in known]
+    for place in stops_first((text.sender, text.body) for text in missed):
+        keep_inbound(store, missed[place], now)
+    with store.write() as connection:
+        inbox.note_heard(connection, shop_id, now)
+    return len(missed)
+
+
+def _raw(text: InboundText) -> dict[str, Any]:
+    raw: dict[str, Any] = {"from": text.sender, "to": text.to, "body": text.body, "media": text.media_count}
+    return {**raw, "caught": text.provider_caught}

@@ -23,7 +23,8 @@ def keep_status(store: Store, public_id: str, attempt: int, report: StatusReport
         text = outbox.text_of_public_id(connection, public_id)
         if text is None:
             body = {"public_id": public_id, "id": report.provider_id, "status": report.status}
-            inbox.add_dead_letter(connection, None, now, "a delivery report about no text of ours", body)
+            which = f"{report.provider_id} {report.status}"
+            inbox.add_dead_letter(connection, None, now, "a delivery report about no text of ours", body, which)
             return False
         consents.lock(connection, text["shop_id"], text["number"])
         code = str(report.code) if report.code else None

@@ -43,6 +43,13 @@ def _shop(connection: Connection, shop_id: int, now: datetime, needs_registratio
         yield "texts to US numbers wait: enter brand, campaign, use case and day of the registration in the settings."
     if shop.rules.is_everything_off or shop.rules.is_sending_stopped:
         yield "sending is stopped by the owner's switch."
+    heard_at = inbox.heard_at(connection, shop_id)
+    if "hear" in machine.last_beats(connection) and (heard_at is None or now - heard_at > inbox.HEARD_WITHIN):
+        since = f"since {heard_at:%Y-%m-%d %H:%M} UTC" if heard_at else "yet"
+        yield (
+            f"the provider's list of what customers wrote could not be read {since}, so invites and texts about visits "
+            "wait: look into the log."
+        )
     waits = [at for at in inbox.unread_by_phone(connection, shop_id).values() if now - at > UNREAD_FOR]
     if waits:
         yield f"{len(waits)} customers wrote and nothing read it yet; no text leaves to them: look into the log."

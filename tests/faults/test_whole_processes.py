@@ -83,6 +83,6 @@ def test_a_call_to_a_silent_provider_ends_within_35_seconds() -> None:
     with Provider(Fates(1, first=("silent",)), lambda: BEGINS_AT) as provider:
         began = time.monotonic()
         with pytest.raises(OutcomeUnknown):
-            Twilio(ACCOUNT, [TOKEN], text.sender, provider.address).send(text)
+            Twilio(ACCOUNT, [TOKEN], provider.address).send(text)
         assert 26 < time.monotonic() - began < 35
         assert len(provider.posts) == 1

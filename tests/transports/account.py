@@ -14,4 +14,4 @@ SINCE = datetime(2026, 11, 2, 15, 0, tzinfo=UTC)
 
 
 def near(address: str, read_seconds: float = 5.0) -> Twilio:
-    return Twilio(ACCOUNT, ["the token"], SHOP, address, connect_seconds=2.0, read_seconds=read_seconds)
+    return Twilio(ACCOUNT, ["the token"], address, connect_seconds=2.0, read_seconds=read_seconds)

@@ -133,10 +133,11 @@ def test_missed_answers_are_listed(case: Case) -> None:
     case.transport.send(text())
     case.write("yes please")
     since = clock.now() - timedelta(minutes=1)
-    listed = case.transport.list_inbound(since)
+    listed = case.transport.list_inbound(SHOP, since)
     assert [(one.sender, one.to, one.body) for one in listed] == [(CUSTOMER, SHOP, "yes please")]
     assert listed[0].received_at is not None and listed[0].received_at.tzinfo is not None
-    assert case.transport.list_inbound(since + timedelta(hours=1)) == []
+    assert case.transport.list_inbound(SHOP, since + timedelta(hours=1)) == []
+    assert case.transport.list_inbound(CUSTOMER, since) == [], "nobody wrote to that number"
 
 
 def test_a_signed_answer_is_genuine_and_read(case: Case) -> None:

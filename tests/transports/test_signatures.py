@@ -40,7 +40,7 @@ VECTORS: dict[str, tuple[str, MultiDict[str, str] | str, str]] = {
 
 
 def twilio(*tokens: str) -> Twilio:
-    return Twilio(ACCOUNT, tokens, "+13125550100", "http://127.0.0.1:9")
+    return Twilio(ACCOUNT, tokens, "http://127.0.0.1:9")
 
 
 def signed(signature: str | None) -> Headers:

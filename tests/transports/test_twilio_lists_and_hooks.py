@@ -49,7 +49,7 @@ def test_a_list_that_cannot_be_read_says_so(provider: Twilio, status: int) -> No
     with pytest.raises(LookUpFailed):
         provider.find_sent(CUSTOMER, SHOP, TEXT.body, SINCE)
     with pytest.raises(LookUpFailed):
-        provider.list_inbound(SINCE)
+        provider.list_inbound(SHOP, SINCE)
 
 
 @responses.activate
@@ -64,7 +64,7 @@ def test_missed_answers_are_listed_by_day_and_told_apart(provider: Twilio) -> No
     asked = {"To": SHOP, "DateSent>": "2026-11-02T00:00:00Z", "PageSize": "1000"}
     page = {"messages": rows, "next_page_uri": None}
     responses.get(MESSAGES, json=page, match=[matchers.query_param_matcher(asked)])
-    listed = provider.list_inbound(SINCE)
+    listed = provider.list_inbound(SHOP, SINCE)
     assert [(one.provider_id, one.body, one.media_count) for one in listed] == [
         ("SM2", "first", 1),
         ("SM3", "later", 1),

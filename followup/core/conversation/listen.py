@@ -1,16 +1,20 @@
 """What the conversation must know of a text beside its meaning: severity, legal words, a death, a judgment, a reaction.
 
-The word lists of symptoms are those of reply understanding; what stands here is only what the contract has no code for.
+And which of several texts is read first. The word lists of symptoms are those of reply understanding; what stands here
+is only what the contract has no code for.
 """
 
 from __future__ import annotations
 
 import re
+from collections.abc import Hashable, Iterable
+from datetime import datetime
 
 from followup.core.conversation.state import Heard, Severity
 from followup.core.replies import symptoms
-from followup.core.replies.contract import ReplyOut
+from followup.core.replies.contract import ReplyIn, ReplyOut
 from followup.core.replies.plain import make_plain
+from followup.core.replies.understand import understand
 
 _KIN = "husband|wife|father|mother|dad|mom|son|daughter|brother|sister|grandma|grandpa"
 _PARIENTE = "esposo|esposa|marido|papa|padre|mama|madre|hijo|hija|hermano|hermana|abuelo|abuela"
@@ -30,6 +34,8 @@ _REACTION = re.compile(
 )
 
 
+# Neither a stop nor a symptom is told by the day on which it comes.
+_ANY_DAY = datetime.fromisoformat("2026-01-05T12:00")
 # "Am I talking to a machine?", in the words that people use for it.
 _MACHINE = re.compile(
     r"\b(?:are you|r u|is this|is it|am i (?:texting|talking to|writing to)) (?:a |an |the )?(?:\w+ )?"
@@ -42,6 +48,29 @@ _MACHINE = re.compile(
 def asks_whether_machine(text: str) -> bool:
     """True where the customer asks whether a machine answers: then it says so."""
     return bool(_MACHINE.search(make_plain(text, None).text))
+
+
+def urgency(text: str) -> int:
+    """0 where the text says or may say that we shall stop, 1 where it tells a symptom, else 2."""
+    reply = understand(ReplyIn(text=text, now=_ANY_DAY, asked=None))
+    if "stop" in reply.meanings or reply.question == "confirm_stop":
+        return 0
+    return 1 if "symptom" in reply.meanings else 2
+
+
+def stops_first(texts: Iterable[tuple[Hashable, str]]) -> list[int]:
+    """The places of these texts (who wrote it, the words) in the order in which they are read after a silence.
+
+    Who wrote a stop comes first, then who told a symptom; each writer's own texts stay in their order, because a later
+    word takes an earlier one back.
+    """
+    told = list(texts)
+    if len(told) < 2:
+        return list(range(len(told)))
+    most_urgent: dict[Hashable, int] = {}
+    for writer, text in told:
+        most_urgent[writer] = min(most_urgent.get(writer, 2), urgency(text))
+    return sorted(range(len(told)), key=lambda place: most_urgent[told[place][0]])
 
 
 def is_reaction(text: str) -> bool:

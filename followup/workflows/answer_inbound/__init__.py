@@ -14,7 +14,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from followup.core.conversation import respond
-from followup.core.conversation.listen import hear
+from followup.core.conversation.listen import hear, stops_first
 from followup.core.replies.understand import understand
 from followup.storage import consents, inbox
 from followup.storage.store import Store
@@ -45,8 +45,9 @@ def answer_inbound(store: Store, inbound_id: int, now: datetime, secret: str) ->
 def answer_waiting(store: Store, shop_id: int, now: datetime, secret: str) -> int:
     """Answer every kept text of the shop that nothing answered yet, stops first; how many there were."""
     with store.read() as connection:
-        waiting = inbox.unhandled(connection, shop_id)
-    return sum(answer_inbound(store, inbound_id, now, secret) for inbound_id in waiting)
+        waiting = inbox.waiting(connection, shop_id)
+    order = stops_first((one["number"], one["body"]) for one in waiting)
+    return sum(answer_inbound(store, waiting[place]["id"], now, secret) for place in order)
 
 
 __all__ = ["Thread", "answer_inbound", "answer_waiting"]

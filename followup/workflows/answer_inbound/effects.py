@@ -23,6 +23,7 @@ from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.workflows.answer_inbound.thread import Thread
 
+CLOCKS_DIFFER = timedelta(seconds=5)
 WHO = "customer"
 
 
@@ -235,8 +236,12 @@ def _running_late(doing: _Doing, _effect: do.NoteRunningLate) -> None:
 
 def _entry(doing: _Doing, event: Event, covers: tuple[str, ...], because: str) -> ConsentEntry:
     thread = doing.thread
+    # It counts from when it was written: what was fetched late undoes nothing that was said after it. Where that is
+    # in doubt, because two clocks differ, the stop counts.
+    at = min(thread.inbound["received_at"] + (timedelta(0) if event == "given_again" else CLOCKS_DIFFER), doing.now)
+    on = day_of(at, thread.shop.zone)
     return ConsentEntry(
-        thread.phone["number"], event, covers, doing.now, doing.today, "text_in", thread.inbound["body"][:500],
+        thread.phone["number"], event, covers, at, on, "text_in", thread.inbound["body"][:500],
         because=because, language=thread.language,
     )  # fmt: skip
 

@@ -155,7 +155,8 @@ def _is_at_limit(row: Row, today: date) -> bool:
 
 def reply_in(connection: Connection, thread: Thread) -> ReplyIn:
     """The text with its context, by the reply contract."""
-    shop, wall = thread.shop, to_wall(thread.now, thread.shop.zone)
+    # As it was meant when it was written: "tomorrow" of a text that was fetched late is another day.
+    shop, wall = thread.shop, to_wall(min(thread.inbound["received_at"], thread.now), thread.shop.zone)
     booked_at = thread.booking["slot_at"] if thread.booking else _asked_for_at(thread)
     booked = to_wall(booked_at, shop.zone) if booked_at else None
     offered = [datetime.fromisoformat(one) for one in thread.about.get("offered", [])]

@@ -53,7 +53,7 @@ class Sender:
 
     `is_registered` is about US numbers (brand, campaign, use case and day stand in the settings); texts that stay on
     this machine need none. `wait` waits between texts of one number, as its carrier allows; once `is_over`, no
-    further text is begun, and none before `rests_until`.
+    further text is begun, and none before `rests_until`. `holds_back` names kinds that wait in this round.
     """
 
     transport: Transport
@@ -64,6 +64,7 @@ class Sender:
     wait: Callable[[float], object]
     is_over: Callable[[], bool] = lambda: False
     rests_until: datetime | None = None
+    holds_back: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -94,7 +95,7 @@ def send_texts(
     for _ in range(most):
         if sender.is_over() or rests_until is not None:
             break
-        row = _claim_next(store, shop_id, now(), worker)
+        row = _claim_next(store, shop_id, now(), worker, sender.holds_back)
         if row is None:
             break
         outcome = _send_one(store, shop_id, sender, now, row)
@@ -107,10 +108,10 @@ def _still_rests(until: datetime | None, now: datetime) -> bool:
     return until is not None and now < until < now + LONGEST_REST
 
 
-def _claim_next(store: Store, shop_id: int, now: datetime, worker: str) -> Row | None:
+def _claim_next(store: Store, shop_id: int, now: datetime, worker: str, without: tuple[str, ...]) -> Row | None:
     claimed = None
     with store.write() as connection:
-        for row in outbox.due_texts(connection, shop_id, now, 5):
+        for row in outbox.due_texts(connection, shop_id, now, 5, without):
             attempt = outbox.claim(connection, row["id"], worker, LEASE)
             if attempt is not None:
                 claimed = {**row, "attempt": attempt, "state": "claimed"}
