@@ -31,7 +31,7 @@ _SETTLED = ("odometer", "car", "confirm_stop")
 _WITH_BOOKING = frozenset({"cancel", "move", "running_late"})
 STOP_BEFORE_COMPLAINT = 0.15
 """What a stop is ahead of its neighbors: a stop that is missed is worse than one too many."""
-LEAST_SCORES = {"stop": 0.2, "symptom": -0.1, "stranger": 0.0, "propose": 0.3}
+LEAST_SCORES = {"stop": 0.35, "symptom": -0.1, "stranger": 0.0, "propose": 0.3}
 """Scores that a guess needs at least; the others need `LEAST_SCORE`."""
 LEAST_SCORE = -0.8
 
@@ -42,7 +42,7 @@ _DENIED = re.compile(
 )
 """Beside such a word a likeness to a stop or a symptom is no ground to say one: the word lists read what is denied."""
 ADDED_FROM = {
-    "symptom": 0.2, "stranger": 0.2, "gone": 0.1, "done": 0.1, "later": 0.2, "decline": 0.1, "call": 0.1, "price": 0.1,
+    "symptom": 0.5, "stranger": 0.2, "gone": 0.1, "done": 0.1, "later": 0.2, "decline": 0.1, "call": 0.1, "price": 0.1,
     "duration": 0.3, "explain": 0.3, "unclear": -0.1,
 }  # fmt: skip
 """Scores from which a meaning that no word list found stands beside the others."""
