@@ -141,6 +141,8 @@ _ALL_RIGHT = word_set("ok good fine possible available free open work works be a
 def _is_asked_about(text: Text, before: str, end: int) -> bool:
     """`is 8 ok`, `would 3 work`, `do 11 that day`: a question that only a time of the day can be put to."""
     after, next_after = text.word(end), text.word(end + 1)
+    if before == "do" and _CAN_DO.search(text.plain[: text.symbols[end - 1].start]) and _ends_here(text, end):
+        return _may_be_told(text)
     if before == "do":
         return (
             after == "instead" or (after == "that" and next_after == "day") or (after == "the" and next_after == "same")
@@ -148,6 +150,7 @@ def _is_asked_about(text: Text, before: str, end: int) -> bool:
     return (before in _ASKS and after in _ALL_RIGHT) or (after == "it" and next_after == "is" and _may_be_told(text))
 
 
+_CAN_DO = re.compile(r"\b(?:can|could) (?:i|we|you)(?: guys| maybe| please)? do $")
 _TIME_IS = re.compile(r"\btime (?:is|to be|would be|was|should be|for that is|:) ?$")
 _SAID = re.compile(r"\b(?:i (?:said|mean|meant|asked for)|only(?: do| make| come)?) $")
 

@@ -94,6 +94,8 @@ def _without_booking(now: Situation, made: Decision) -> None:
 
 def _settle_standing(now: Situation, made: Decision, booked: datetime) -> None:
     names_another = made.times and not all(overlaps(booked, entry) for entry in made.times)
+    if len(made.times) == 1 and _CALLS_OFF_DAY.search(now.text):
+        names_another = False
     if "cancel" in made.codes and (names_another or ("move" in made.codes and _OTHER_TIME.search(now.text))):
         made.become("move", ("cancel",))
     if "cancel" in made.codes:
@@ -116,6 +118,9 @@ def _move(now: Situation, made: Decision, booked: datetime) -> None:
     made.become("move", ("propose", "accept", "decline", "later", "cancel"))
     made.until = None
     made.avoid = tuple(entry for entry in made.avoid if entry.start[:10] != iso(booked)[:10])
+    first, *others = made.times or (None,)
+    if first and others and first.grain == "day" and first.start[:10] == iso(booked)[:10]:
+        made.times = tuple(others)  # the day that is left: `tomorrow turned bad, switch me to Friday`
     shifted = _shifted(now.text, booked)
     at_the_same_time(now, made, booked)
     if shifted and not any(not entry.start.startswith(iso(booked)[:10]) for entry in made.times):
@@ -150,6 +155,11 @@ def at_the_same_time(now: Situation, made: Decision, at: datetime) -> None:
         made.times, made.question = tuple(point(datetime.combine(day, at.time())) for day in days), None
 
 
+_CALLS_OFF_DAY = re.compile(
+    r"\b(?:cancel|scrap|nix|scratch|drop|strike|take|remove)(?: (?!to\b|until\b|and\b)\w+){0,5}? "
+    r"(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|today|tomorrow|the \d+)(?:s page|s visit|s appointment)?\W*$"
+)
+"""The day called off itself, whichever day stands in our book."""
 _SAME_TIME = phrases(r"same (?:time|hour)", r"(?:la |a la )?misma hora")
 _SHIFT = re.compile(
     r"\b(?P<count>\d{1,3}|an?|one|two|half an|una|un|dos|media|a couple(?: of)?) ?(?P<unit>hours?|"

@@ -9,10 +9,10 @@ from followup.core.replies.consent_replies import ABOUT_SERVICE, settle_consent
 from followup.core.replies.contract import OdometerReading
 from followup.core.replies.decision import Decision
 from followup.core.replies.guessing import second_thoughts
-from followup.core.replies.intents import ALL, accept, decline, unclear
+from followup.core.replies.intents import ALL, accept, decline, later, unclear
 from followup.core.replies.needs import find_needs
-from followup.core.replies.other_questions import asks_something_else
-from followup.core.replies.said import phrases
+from followup.core.replies.other_questions import asks_something_else, is_named
+from followup.core.replies.said import Said, phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import point
 
@@ -28,11 +28,34 @@ def decide(now: Situation) -> Decision:
         return Decision({"unclear"})
     made = _combine(now, set(codes))
     second = second_thoughts(now, made)
-    if not second.added and not second.dropped:
+    dropped = second.dropped
+    if second.added <= ASIDES | {"unclear"}:
+        dropped = dropped - _said_apart(now, dropped)
+    dropped = dropped - _ASKED_FOR if len(codes & _ASKED_FOR) > 1 else dropped
+    added = second.added - ({"call"} if _CALL_OFF.search(now.text) else set())
+    if not added and not dropped:
         return made
-    other = _combine(now, (codes | second.added) - second.dropped, second.dropped)
+    other = _combine(now, (codes | added) - dropped, dropped)
     other.doubts.append("guessed")
     return other
+
+
+_ASKED_FOR = frozenset({"price", "duration", "where"})
+"""Questions that are told apart by their words; two of them in one text are two."""
+_CALL_OFF = re.compile(r"\bcall\w* (?:\w+ ){0,3}off\b")
+
+
+def _said_apart(now: Situation, dropped: frozenset[str]) -> set[str]:
+    """Which of these a clause without a question says by itself: `not now, but how much is it` puts off and asks."""
+    found = {"unclear"} if is_named(now.text) else set()
+    for code, intent in (("later", later), ("decline", decline)):
+        if code not in dropped or len(now.said.parts) < 2:
+            continue
+        for part in now.said.parts:
+            alone = Said(text=part, asked=now.asked, offers=now.said.offers)
+            if intent.holds(alone) and not any(one.holds(alone) for one in ALL if one.CODE in ASIDES):
+                found.add(code)
+    return found
 
 
 def _combine(now: Situation, codes: set[str], without: frozenset[str] = frozenset()) -> Decision:
@@ -68,7 +91,8 @@ def _settle_asides(now: Situation, made: Decision) -> None:
             made.drop(("complaint",))
         if "decline" in made.codes and not decline.holds(symptoms.without_reports(now.said)):
             made.drop(("decline",))
-        if not accept.has_yes_word(now.said) or _FINE_BUT.match(now.text):
+        is_kept = now.asked == "confirm" and accept.holds(symptoms.without_reports(now.said))
+        if not (accept.has_yes_word(now.said) or is_kept) or _FINE_BUT.match(now.text):
             made.drop(("accept",))
     if "help" in made.codes:
         made.drop(("explain",))
@@ -112,6 +136,8 @@ _FINE_BUT = re.compile(
 _OPENING = phrases(
     r"open",
     r"close[sd]?",
+    r"(?:un)?lock(?: up)?",
+    r"how late",
     r"hours",
     r"cerrad[oa]s?",
     r"abren?",
@@ -129,11 +155,19 @@ _SARCASM = re.compile(
 )
 
 
+_NOT_SURE_WHEN = re.compile(
+    r"\b(?:idk|dont know|not sure|unsure) (?:yet )?(?:when|which day|what day|what time)(?: yet| exactly)*\W*$"
+)
+"""A yes without its day."""
+
+
 def _settle_yes_and_no(now: Situation, made: Decision) -> None:
     has_yes, starts_no = accept.has_yes_word(now.said), decline.starts_with_no(now.said)
     if {"accept", "decline"} <= made.codes:
         made.doubts.append("yes and no")
         made.drop(("accept",) if starts_no or not has_yes else ("decline",))
+    if {"accept", "later"} <= made.codes and has_yes and _NOT_SURE_WHEN.search(now.text):
+        made.drop(("later",))
     is_yes_but = has_yes and (now.said.is_any or re.search(r"\b(?:but|pero)\b", now.text))
     if {"accept", "later"} <= made.codes and not is_yes_but:
         made.drop(("accept",))
@@ -226,6 +260,7 @@ _ALL_GOOD = phrases(
     r"(?:all|its|everything|runs|running|drives|driving|works|working|was|is|were|went|looks|"
     r"feels|really|so far|car is) (?:\w+ )?(?:good|great|fine|well|perfect|perfectly|awesome|"
     r"smooth|smoothly|excellent|set|ok)",
+    r"10 ?/ ?10",
     r"good",
     r"great",
     r"perfect",

@@ -55,6 +55,8 @@ def settle_consent(now: Situation, made: Decision) -> None:
         made.forget_times()
         made.needs = ()
         return
+    if "resume" in made.codes and now.asked is None:
+        made.drop(("accept", "decline"))
     if now.asked == "confirm_stop":
         _settle_no_to_stop(now, made)
     elif limits.is_short_of_a_stop(now.text):

@@ -10,6 +10,11 @@ _STOPPING = (
 )
 _TEXTING = r"(?:text\w*|messag\w*|send\w*|contact\w*|remind\w*|notif\w*|bother\w*|bug\w*|alerts?|asking|ask)"
 _MINDED = phrases(
+    r"(?:texts?|messages?|reminders?) (?:\w+ )?twice",
+    r"once is (?:plenty|enough)",
+    r"(?:text|message)s? (?:me )?more than(?: \w+){0,3}",
+    r"texting (?:\w+ ){0,3}at (?:\d|night|midnight|dawn)",
+    r"keep it to (?:daytime|business hours|working hours|days|the day)",
     r"(?:third|second|fourth|fifth|tenth|\d+ ?(?:rd|th|nd)) (?:text|message) (?:today|this week|already)",
     r"mensajes (?:bien|muy|tan) (?:tarde|temprano|noche|seguido)",
     r"not so many(?: \w+)?",

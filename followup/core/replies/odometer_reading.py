@@ -45,9 +45,11 @@ _READING = re.compile(
     rf"o) ?)?(?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?){_UNIT}"
 )
 _STANDS_AT = re.compile(
-    r"\b(?:(?:it|she|he|car|truck|van|that|thing) (?:is )?(?:now |right |just )?(?:at|on|reading|"
+    r"\b(?:(?:it|its|she|he|car|truck|van|that|thing|i|im|i am|we|we are|were|miles|odo|odometers?) (?:is |are "
+    r")?(?:only )?(?:now |right |just )?(?:at|on|reading|"
     r"showing|shows|says|has)|"
-    r"reading|sitting at|currently at|just (?:hit|passed|turned)|trae|lleva|marca|dice|(?:anda|ando|va|voy|esta|"
+    r"(?:miles|mileage) (?:is|are|at)|reading|sitting at|currently at|just (?:hit|passed|turned)|"
+    r"trae|lleva|marca|dice|(?:anda|ando|va|voy|esta|"
     r"vamos)(?: ya| como| mas o menos| ahorita)* (?:en|entre)|tiene)"
     r"(?: about| around| like| como| unas?| unos| las| los)* ?$"
 )
@@ -102,9 +104,11 @@ def _spelled_out(text: str) -> str:
     def digits(match: re.Match[str]) -> str:
         return str((_SPELLED[match["tens"]] + _ONES.get(match["ones"] or "", 0)) * 1000)
 
+    text = _DIGIT_BY_DIGIT.sub(lambda match: match.group().replace(" ", ""), text)
     return _AND_HUNDREDS.sub(_with_hundreds, _WORDS.sub(digits, text))
 
 
+_DIGIT_BY_DIGIT = re.compile(r"(?<![\d:/.,-])(?<!\d )\d(?: \d){4,5}(?! ?\d|[:/-])")
 _HUNDREDS = {
     "one": 100, "two": 200, "three": 300, "four": 400, "five": 500, "six": 600, "seven": 700, "eight": 800,
     "nine": 900, "cien": 100, "ciento": 100, "doscientas": 200, "doscientos": 200, "trescientas": 300,
@@ -114,7 +118,7 @@ _HUNDREDS = {
 }  # fmt: skip
 _AND_HUNDREDS = re.compile(
     r"\b(?P<tens>\d{1,3})(?:000| ?(?:mil|thousand|k))? (?:and an? |and |y )?"
-    rf"(?P<rest>\d{{2,3}}|(?:{'|'.join(_HUNDREDS)})(?: hundred)?)(?! ?(?:k|mil|[ap]m)\b)(?: thousand)?\b"
+    rf"(?P<rest>\d hundred|\d{{2,3}}|(?:{'|'.join(_HUNDREDS)})(?: hundred)?)(?! ?(?:k|mil|[ap]m)\b)(?: thousand)?\b"
     rf"(?:(?<=[a-z]) (?:and |y )?(?P<tail>\d{{2}}|(?:{'|'.join(_SPELLED)})(?:(?:[ -]| y )(?:{'|'.join(_ONES)}))?)\b)?"
 )
 
@@ -124,6 +128,7 @@ def _with_hundreds(match: re.Match[str]) -> str:
     if not re.search(r"000|mil|thousand|\dk| k", match.group()):
         return match.group()
     rest = match["rest"].split()[0]
+    rest = f"{rest}00" if rest.isdigit() and match["rest"].endswith("hundred") else rest
     hundreds = int(rest) if rest.isdigit() else _HUNDREDS[rest]
     tail = [word for word in re.split(r"\W", match["tail"] or "") if word != "y"]
     last = sum(int(word) if word.isdigit() else _SPELLED.get(word) or _ONES.get(word, 0) for word in tail)
@@ -185,17 +190,18 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
         )
     has_cue = value >= SURELY_A_READING and (bool(unit) or bool(_SPEAKS_OF_IT.search(text)))
     has_cue = has_cue or (value >= FIVE_DIGITS and bool(_STANDS_AT.search(left)))
-    is_rounded = bool((match["thousand"] or "").strip()) or match["low_k"]
+    is_rounded = bool((match["thousand"] or "").strip()) or match["low_k"] or _GROUPED.match(match["value"])
     has_cue = has_cue or (value >= FIVE_DIGITS and bool(is_rounded) and _is_a_clause(left, after))
     return Found(value, unit, is_range, match.span()) if has_cue else None
 
 
+_GROUPED = re.compile(r"\d{2,3},\d{3}$")
 _CLAUSE_BEGINS = re.compile(
     r"(?:^|[.;,!?]) ?(?:(?:si|ok|hola|ya|pues|bueno|yes|hi|hello|unas?|unos|como|about|around|roughly|like|mas o menos|"
     r"ahorita|casi|son)[ ,]+)*$"
 )
 _CLAUSE_ENDS = re.compile(
-    r"^ ?(?:exact\w+|ahorita|hoy|now|today|ya|and change|y pico|mas o menos|or so|)(?: ?[.;,!?]|$)"
+    r"^ ?(?:exact\w+|ahorita|hoy|now|today|ya|and change|y pico|mas o menos|or so|)(?: ?[.;,!?]| and\b| y\b|$)"
 )
 
 
@@ -241,6 +247,7 @@ def target_reading(plain: str) -> int | None:
     """The odometer reading at which the customer wants to come (`at 50k`, `when it hits 50,000`); None without one."""
     text = _spelled_out(plain)
     match = re.search(
+        rf"(?<!only )(?<!im )(?<!its )(?<!it is )(?<!now )"
         rf"\b(?:at|hits?|hit|reach(?:es)?|gets? to|until|till?|closer to|turns?|llegue a|"
         rf"cuando (?:tenga|llegue a|marque)|a los|a las|hasta los|hasta las)(?: about| around| like| the| las|"
         rf" los)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?)(?: ?(?:miles?|millas?|km|"

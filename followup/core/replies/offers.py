@@ -102,7 +102,7 @@ _NUMBER_LIST = re.compile(
 )
 _LAST = phrases(
     r"(?:the )?(?:last|latter|final)(?: one| option| slot| time| choice)?(?! (?:time (?:i|you|we)|"
-    r"week|month|thing|year))",
+    r"week|month|thing|year|visit|appointment|service|trip))",
     r"(?:la|el) ultim[oa]",
     r"ultim[oa] opcion",
     r"bottom one",

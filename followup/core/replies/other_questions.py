@@ -15,7 +15,8 @@ _SENTENCE = re.compile(r"(?<![^.!?;\n])[^.!?;\n]+\?")
 _OPENER = re.compile(
     r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|"
     r"no|btw|by the way|hey|oh|quick question|perfecto|bueno|ok|oiga|disculpe|tambien) )*(?:do "
-    r"(?:you|u|yall|ya)|does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|"
+    r"(?:you|u|yall|ya)|do (?:i|we) (?:need to |have to |got to )?(?:bring|sign|leave|park|make|print|show)|"
+    r"does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|"
     r"yall|i|we|they)|is there|are there|is (?:the|your|my)|have you|did you|are you (?:able|"
     r"guys able)|(?:se )?(?:pueden?|podrian?) \w+|tienen|hay|aceptan|me pueden|puedo|ustedes|"
     r"hacen|dan|venden|manejan)\b"
@@ -28,8 +29,23 @@ _ANSWER = re.compile(
 _LEAST_WORDS = 3
 
 
+_NAMED = re.compile(
+    r"\b(?:what|anything|something|which papers?) (?:do|should|must|can|am|would|that)? ?(?:i|we) (?:\w+ ){0,3}bring\b"
+    r"|\b(?:can|could|may|do) (?:i|we|you) (?:\w+ )?(?:pay|take|accept|use) (?:\w+ ){0,2}(?:cash|cards?|checks?|credit|"
+    r"debit|amex|visa|discover|apple pay)\b"
+)
+"""Questions of this kind that stand in the middle of a sentence."""
+
+
+def is_named(plain: str) -> bool:
+    """Whether it asks what to bring or how to pay."""
+    return bool(_NAMED.search(plain))
+
+
 def asks_something_else(now: Situation) -> bool:
     """Whether a sentence asks something that is neither a visit time, a need nor one of the meanings."""
+    if is_named(now.text):
+        return True
     asked = [match.group() for match in _SENTENCE.finditer(now.text)]
     asked += [part for part in now.said.parts if _OPENER.match(part)]
     return any(_is_unknown(_ANSWER.sub("", one), now) for one in asked)

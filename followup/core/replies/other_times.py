@@ -33,6 +33,11 @@ _ELSEWHERE = (
     r"vuelo|boda|payday|birthday|shift|turno|interview|lease|registration|tags|warranty|kids? \w+|"
     r"school|class)\b[^,.?]{0,25}$"
     r"|\bdeadline (?:\w+ ){0,1}$"
+    r"|\b(?:spring|fall|winter|summer|thanksgiving|christmas) break (?:is |starts |on )*$"
+    r"|(?<!after )(?<!before )(?<!after my )(?<!before my )(?<!after the )"
+    r"\b(?:dentist|doctors?|vet|court|recital|graduation|funeral|jury duty|parent teacher)"
+    r" (?:appointment |appt |is |on )*$"
+    r"|\b(?:out of|outta) (?:there|here|the shop) $|^\W*back $"
     r"|\b(?:leaving|leave (?:for|town|on a|work)|(?:we|i) leave (?!it|the|my|her|him)|"
     r"fly(?:ing)?|travel(?:ing)?|salgo de viaje|me voy|viajo|driving to \w+|heading out|"
     r"out of town)\b[^,.?]{0,22}$"
@@ -89,6 +94,8 @@ _OTHER_PLACE = phrases(
 )
 _DONE_TO = r"(?:changed|replaced|serviced|checked|fixed|rotated|done|inspected|installed)"
 _PAST = (
+    r"\b(?:promised|overcharged|overbilled|charged|billed|scratched|botched|swore|owed) (?:\w+ ){0,5}$|"
+    r"^\W*called (?:\w+ ){0,3}$|"
     r"\b(?:bought|replaced|since|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|"
     r"entregaron|entrego|cobraron|cobro|recogi|dejaron|"
     r"paid|expires?|vence|told me|quoted|brought) (?:\w+ ){0,5}$"
@@ -187,6 +194,8 @@ def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bo
         return not opener.startswith("after work")
     if opener.startswith(("by ", "before ", "antes ", "para las")) and re.search(r"\b(?:done|listo|lista)\b ?$", left):
         return True
+    if opener.startswith("back by") and isinstance(one.value, Hours) and not left.strip():
+        return True
     if opener.startswith("back") and _WANTS_BACK.search(left):
         return True
     if _IS_COMPARED.match(opener) and _SO_LONG.search(left):
@@ -195,7 +204,8 @@ def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bo
     if event and not _is_noted(text, one) and _is_own_event((event["what"] or event["que"]) + opener + right[:24]):
         return True
     after = _OWN_EVENT_AFTER.match(right)
-    if after and _is_own_event(after["what"]):
+    is_reason = right.startswith(",") and not isinstance(one.value, Days)
+    if after and not is_reason and _is_own_event(after["what"]):
         return True
     if _is_of_today(text, one) and (_CLOSES.search(left) or _JUST_PAST.search(left)):
         return True

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from datetime import date, timedelta
 
@@ -134,6 +135,9 @@ def _with_weekday_beside(text: Text, found: Found) -> Found:
     return (days, weekday_at + 1) if is_same else found
 
 
+_BRING = re.compile(r"\b(?:bring|swing|drop|stop|come|run) (?:(?:the|my|her|him|our) )?(?:\w+ )?$")
+
+
 def bounded_day(text: Text, at: int) -> Found | None:
     """`after the 15th`, `before Friday`, `by the 20th`, `until March 3`: a span of days, or when to ask again."""
     bound = text.cat(at)
@@ -141,6 +145,8 @@ def bounded_day(text: Text, at: int) -> Found | None:
         return None
     if text.word(at).startswith("back") and text.word(at - 1) in ("go", "going", "come", "coming", "went", "bring"):
         return None
+    if text.word(at) == "by" and _BRING.search(text.plain[: text.symbols[at].start]):
+        return None  # `bring it by Wednesday` comes on that day
     start = text.skip(at + 1, "the", "on") if text.cat(at + 1) in ("the", "on") else at + 1
     found = _day_after_bound(text, at, start)
     if not found or not found[0].days:

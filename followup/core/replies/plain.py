@@ -104,6 +104,7 @@ _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(?<=\d)[.:](?=[ap]\.? ?m\b)"), " "),
     (re.compile(r"\b(\d{1,2}): +(?=[0-5]\d\b)"), r"\1:"),
     (re.compile(r"\ba t ?(?=\d)"), "at "),
+    (re.compile(r"\bst\. ?(?=(?:patrick|paddy|valentine|john|james|joseph|nicholas|stephen))"), "st "),
     (re.compile(r"\b(\d{1,2}),(?=20\d\d\b)"), r"\1, "),
     (re.compile(r"(?<=[a-z]s)' (?=(?:days?|eve|birthday|week|weekend)\b)"), " "),
     (re.compile(r"([a-z])\1{2,}"), r"\1"),

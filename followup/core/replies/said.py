@@ -8,10 +8,11 @@ from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
 _SENTENCE_END = re.compile(r"[.!?;\n]+")
-_CLAUSE_END = re.compile(r"[.!?;,\n]+| - |\b(?:but|pero|however|although|though|aunque)\b")
+_CLAUSE_END = re.compile(r"[.!?;,\n]+| - |: |\b(?:but|pero|however|although|though|aunque)\b")
 _FILLER = re.compile(
     r"\b(?:please|por favor|thanks|thank you|gracias|now|already|ya|just|ok|hi|hello|hola|hey|sir|guys|man|omg|ugh|lol"
-    r"|oh|um|uh|well|so|jaja|haha|actually|sorry|disculpe|perdon|right|pues|mire|oiga|amigo|bro|bruh|dude|maam|everyone|yo|seriously|jeez|dang|damn|kindly|again|immediately|people)\b"
+    r"|oh|um|uh|well|so|jaja|haha|actually|sorry|disculpe|perdon|right|pues|mire|oiga|amigo|bro|bruh|dude|maam|"
+    r"everyone|yo|seriously|jeez|dang|damn|kindly|again|immediately|people)\b"
 )
 
 

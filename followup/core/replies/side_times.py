@@ -19,6 +19,13 @@ _SIDE = re.compile(
     r"|\b(?:quit|stopped|quitting) smoking\b"
     r"|\blo del? (?:manana|hoy|lunes|martes|miercoles|jueves|viernes|sabado)\b"
     r"|\b(?:cobr|factur|pag|carg)\w+ (?:por )?(?:\d+|una?|dos|tres|cuatro) (?:horas?|dias?)\b"
+    r"|\b(?:that is|thats|which is|that was) (?:right |just |exactly |even )*(?:after|before|during|on|at)? ?"
+    r"(?:my |the )(?:\w+ )?(?:shift|lunch|lunch break|break|lunch hour|day off)\b"
+    r"|\bon a scale of \d+ to \d+\b"
+    r"|\b(?:pack|bring|eat|grab|skip|buy)(?:ing)? (?:a |my |some |the )?lunch\b"
+    r"|\b(?:an? |my |one )lunch (?:hour|break) (?:kinda |kind of |sort of )?(?:thing|job|deal)\b"
+    r"|\b(?:done|finished|in and out) (?:in|within|over) (?:a |my |one )?lunch(?: hour| break)?\b"
+    r"|\bback in (?:january|february|march|april|may|june|july|august|september|october|november|december)\b"
     r"|\bnight (?:slot|drop ?box|drop|box)\b"
     r"|\b(?:queda|vivo|estoy|esta|vive|live|lives|its|am) (?:ahora |como )?a \d+ (?:horas?"
     r"|minutos?)(?! (?:de|para) la)\b"
@@ -34,8 +41,17 @@ _VISIT = re.compile(
 """What shows that a clause about a symptom speaks of the visit too: `on thursday it shook` names no visit."""
 
 
-def without_side_times(plain: str) -> str:
+_ROGER = re.compile(r"^10[- ]4(?=\W|$)")
+"""The radio word for a yes, where no hours were asked."""
+_MARKS = re.compile(r"\b10 ?/ ?10\b")
+
+
+def without_side_times(plain: str, asked: str | None = None) -> str:
     """The plain text without what names no visit time."""
+    if asked in ("confirm", "walk_in", "car", "confirm_stop"):
+        plain = _ROGER.sub(" ", plain)
+    if asked == "after_visit":
+        plain = _MARKS.sub(" ", plain)
     left = _SIDE.sub(" ", plain) if _SIDE.search(plain) else plain
     if reports(left):
         left = "".join(part for part in _CLAUSES.split(left) if _VISIT.search(part) or not reports(part))

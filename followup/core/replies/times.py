@@ -107,7 +107,7 @@ def _is_any(plain: str) -> bool:
 
 _ANY = re.compile(
     r"\b(any ?time|any ?day|any other (day|time)|cualquier otr[oa] (dia|hora)|whenever|im flexible|flexible|asap|as "
-    r"soon as (possible|you can)|"
+    r"soon as (possible|you (?:\w+ )?can)|"
     r"soonest|earliest (you have|available|possible|opening|appointment)"
     r"|first available|next available|cualquier (dia|hora|momento)|cuando (sea|puedan|quieran|"
     r"gusten|tengan)|lo antes posible|tan pronto como (?:sea posible|se pueda|puedan)|lo mas pronto( posible)?|"

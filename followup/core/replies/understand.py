@@ -54,7 +54,7 @@ def read_situation(reply: ReplyIn, plain: Plain) -> Situation:
     )
     has_reading = odometer_reading.find_reading(plain.text, asked) is not None
     timed = odometer_reading.without_reading(plain.text, asked) if has_reading and asked != "odometer" else plain.text
-    read, _ = read_times(without_side_times(timed), setting)
+    read, _ = read_times(without_side_times(timed, asked), setting)
     pick = pick_offers(plain.text, read, setting, reply.offered, reply.zone)
     said = Said(
         text=plain.text,

@@ -11,7 +11,7 @@ from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 
 _ASK_AGAIN = phrases(
-    r"(?:ask|remind|text|message|contact|hit|reach|ping|circle|follow up|touch base|"
+    r"(?:ask|remind|bug|nudge|poke|text|message|contact|hit|reach|ping|circle|follow up|touch base|"
     r"talk)(?: \w+){0,4}",
     r"check (?:back|again|with (?:me|us)|in with)(?: \w+){0,4}",
     r"try (?:me|us|back|again (?:next|in|after|some\w*|around|later))(?: \w+){0,4}",
@@ -110,7 +110,7 @@ def settle_later(now: Situation, made: Decision) -> None:
         made.drop(("later",))
         made.until = None
         return
-    if now.said.is_any and told is None and made.until is None:
+    if now.said.is_any and told is None and made.until is None and not _ASK_AGAIN.search(now.text):
         made.drop(("later",))
         return
     made.forget_times()

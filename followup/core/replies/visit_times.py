@@ -26,6 +26,10 @@ def resolve_times(now: Situation, made: Decision) -> None:
     made.times = _unique(resolved)
     made.avoid = tuple(entry for entry in _unique(ruled_out) if entry not in made.times)
     made.question = _question(resolved)
+    if not now.read.choices and now.about and now.asked == "time" and _is_whole_day(now.text):
+        told = resolve(Choice(Days((now.about,))), now.setting, now.about, zone)
+        made.times, made.question = told.windows, told.question
+        made.codes -= {"later", "accept"}
     is_impossible = any(choice.day and choice.day.is_impossible for choice in wanted)
     if made.times or is_impossible:
         made.codes |= {"propose"}
@@ -33,6 +37,20 @@ def resolve_times(now: Situation, made: Decision) -> None:
         made.codes -= {"propose"}
     if any(choice.day and choice.day.disagrees for choice in wanted):
         made.doubts.append("disagrees")
+
+
+_HOUR_UNTOLD = re.compile(
+    r"^(?:probably |maybe |sometime |any ?time |right |just )*(?:after|once|whenever|when|as soon as|before) "
+    r"(?:(?:im|i am|i|we|my|the|her|his)\b)(?! (?:get|am|is|are|was)? ?(?:paid|pay|back|better|well|money|refund))"
+)
+_ANY_HOUR_OF_IT = re.compile(
+    r"\bany ?(?:time|hour)(?: (?:at all))? (?:that|the same|on that) day\b|\ball day (?:long )?works\b"
+)
+
+
+def _is_whole_day(text: str) -> bool:
+    """Whether an hour is told that cannot be (`after I drop the kids`), or any hour of the day suits."""
+    return bool(_HOUR_UNTOLD.search(text) or _ANY_HOUR_OF_IT.search(text))
 
 
 _THAT_DAY = re.compile(r"\b(?:that|the same|same) day\b|\b(?:ese(?: mismo)?|el mismo) dia\b")

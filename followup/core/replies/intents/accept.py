@@ -102,7 +102,7 @@ _STRONG = (
     r"bet",
     r"aye",
     r"roger(?: that)?",
-    r"10 4",
+    r"10[ -]4",
     r"confirm(?:ed|ing)?",
     r"correct",
     r"that is (?:right|correct)",
@@ -331,6 +331,7 @@ _FREE = phrases(
     r"thumbsup",
 )
 _NO = re.compile(
+    r"\bslow(?:ly)? but sure(?:ly)?\b|\bmade sure\b|"
     r"\b(?:not|dont|doesnt|wont|cant|isnt|never|no) (?:\w+ ){0,2}(?:ok|good|great|fine|sure|"
     r"interested|work|works|ready|right|perfect|correct|available|confirm\w*)\b|\bim (?:good|ok|"
     r"fine|all set|cool)\b(?! (?:for|with|to|on|then|that|at|either|any|tuesday|monday|friday))|"
@@ -366,7 +367,7 @@ _YES_WORD = re.compile(
     r"why not|works for me|that works|lets do it|go ahead|please do|for sure|bet|you bet|thumbsup|"
     r"im (?:in|interested)|no problem|aye|sure thing|(?:id|i would) (?:be (?:glad|happy)|love) to|you got it|"
     r"youre on|gladly|"
-    r"count (?:me|on me)|go for it|yessir|yes sir|yes maam|my pleasure|sold|book it|sign me up|put me down"
+    r"count (?:me|on me)|go for it|yessir|yes sir|yes maam|my pleasure|sold|book it|sign me up|put me down(?! for)"
     r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien(?! car)|"
     r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
     r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una(?! vez)|con mucho gusto|ya estas|hecho|"

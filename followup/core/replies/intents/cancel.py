@@ -34,6 +34,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
 _DAY = r"(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tues|thurs|weds?|fri)"
 _TOLD = phrases(
+    r"(?:scrap|nix|axe|kill|wipe|scratch|strike) (?:it|that|me|us|mine|my (?:appointment|booking|spot|slot|"
+    r"visit|name))(?: from(?: \w+)(0, 3)| off(?: \w+)(0, 3)| out)?",
+    r"(?:take|strike|get) (?:me|us|my name) (?:off|out of|from) (?:the |your )?(?:books?|schdule|list for|"
+    r"\w+days? (?:page|list))",
     r"(?:forget|drop|kill|nix|delete|erase) (?:about )?(?:the|my|that) (?:\w+ )?(?:appointment|booking|"
     r"visit|reservation|cita|slot)",
     r"(?:quit|borr|elimin|olvid)\w* (?:\w+ ){0,2}(?:cita|reservacion|turno)",
@@ -50,6 +54,9 @@ _TOLD = phrases(
     r"cancel(?:al[ao]|el[ao]|ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
 )
 _UNABLE = phrases(
+    r"(?:im|i am|were|we are|ill|i will) (?:not|no longer) (?:showing|going to show|gonna show|be showing)(?: up)?",
+    r"no ?show from (?:me|us)",
+    r"no way (?:i|we|im|ill|were) (?:\w+ )?(?:get|make|getting|making|coming|come|be)(?: \w+)?",
     r"(?:im |we are |i am |were )?not coming(?: in)?(?: \w+day| tomorrow| today)?(?=\Z|[.,!])",
     r"no me esperen?",
     r"(?:siempre|ya|pues|mejor|entonces) no (?:voy|vamos|ire|puedo|podre)(?! (?:el|hasta|a las|antes))",

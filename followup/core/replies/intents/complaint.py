@@ -52,6 +52,12 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:nobody|no one|noone) (?:\w+ )?(?:picked up|answered|called|called back|apologized|showed up|looked "
+    r"at)(?: \w+)?",
+    r"(?:you|yall|you guys|you people) (?:\w+ )?(?:over ?charged|over ?billed|double charged|double billed)(?: \w+)?",
+    r"(?:charged|billed) (?:me )?(?:twice|double)",
+    r"(?:issue|problem|trouble) with (?:my|the|your) (?:bill|invoice|charge|receipt)",
+    r"(?:not|un) ?happy\. i want",
     r"no manners",
     r"(?:not ok|not okay|unhappy|upset) with (?:how|the way|what)(?: \w+){0,4}",
     r"(?:was|been|got|were) (?:\w+ )?(?:lied to|misled|treated (?:badly|poorly|like)|mistreated|"

@@ -40,7 +40,8 @@ _NO_START = re.compile(
     r"^(?:(?:hi|hello|hey|ok|oh|hola|um|well|pues|yeah|uh|hmm|thanks|thank you|gracias|sorry|"
     r"buenas?|tardes|dias|lol|haha|ah|aah|naw|ay|mmm|sir|que|actually|good (?:morning|afternoon|"
     r"evening)) )*(?:no+|nope|nah|n|negative|thumbsdown|no way|no sir|no maam|nones|nel|nop|"
-    r"hell no)(?= |\Z)(?! (?:worries|worry|problem|prob|probs|idea|rush|later than|earlier|"
+    r"(?:hell|heavens|goodness|oops|god|lord) no)(?= |\Z)(?! (?:worries|worry|problem|prob|probs|idea|rush|"
+    r"later than|earlier|"
     r"preference|one|more|doubt|clue|wonder|se|hay problema|pasa nada|tengo preferencia|"
     r"te preocupes|importa|issues?|need to wait|matter|wait|wrong|particular|es (?:problema|"
     r"molestia)|body|brakes?|power|start|heat|ac|noise|para|arranca|prende|frena|funciona|conozco|"
@@ -50,6 +51,13 @@ _NO_START = re.compile(
     r"ha|han|he|se|da|entran?|agarran?|responden?|prende|enciende|jala) \w|da marcha))"
 )
 _SAYS = phrases(
+    r"(?:my|the) (?:\w+ )?(?:husband|wife|son|dad|father|brother|uncle|cousin|nephew|buddy|friend|neighbor|"
+    r"boyfriend)(?: in law)? (?:is|s|was) an? (?:\w+ ){0,2}(?:mechanic|tech\w*)",
+    r"let it (?:be|ride|go)(?=\Z|[.,!])",
+    r"(?:leav(?:e|ing) (?:it|that|them|things) (?:alone|be)|let sleeping dogs lie)",
+    r"(?:manage|do|get by|live) (?:just fine |fine )?without(?: it| that)?(?=\Z|[.,!])",
+    r"make do",
+    r"(?:heavens|goodness|oops|god|lord|gosh) no",
     r"(?:im|we are|were) (?:all )?set(?: for now)?(?: thanks| thank you)?\Z",
     r"(?:we|were|we are) fine(?: thanks| thank you)?\Z",
     r"(?:it is|its) fine (?:how|the way|as) (?:it )?is",
@@ -218,6 +226,7 @@ _DICE = phrases(
     r"no por favor",
 )
 _NO_DECLINE = phrases(
+    r"too (?:much|long|hard) to (?:type|text|explain|write)(?: \w+)?",
     r"not a good time",
     r"no es (?:un )?buen momento",
     r"no (?:les |le )?confio(?: \w+)*",

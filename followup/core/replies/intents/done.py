@@ -154,11 +154,15 @@ _DICE = phrases(
     r"(?:en otro (?:lado|taller|lugar)|con otro mecanico)(?: \w+)? ?(?:ya )?(?:me |se )?(?:lo|la|"
     r"los|las)? ?(?:hice|hicieron|cambiaron|arreglaron)",
 )
+_HAS_SOMEONE = re.compile(
+    r"\b(?:already )?(?:got|have|had|found) (?:a|my|my own|our) (?:guy|mechanic|fella|man|person|shop)\b"
+)
+"""Somebody who does such work is no work done."""
 _NOT_DONE = re.compile(
     r"\b(?:havent|hasnt|hadnt|not|never|didnt|wasnt|werent|isnt|arent|need(?:s|ed)? to|"
     r"want(?:ed)? to|have to|can i|can you|could (?:you|i)|should(?:nt| have)?|would|will|when|"
     r"going to|gonna|if|until|once|wish|did you|have you|has it|is it|are they|was it|did they|"
-    r"were they|am i|yet to|(?:like|love|able|way|time|try|trying|plan|hoping|able|about|him|her|"
+    r"were they|am i|yet to|till?|get|(?:like|love|able|way|time|try|trying|plan|hoping|able|about|him|her|"
     r"them|someone|supposed) to|after you|no (?:lo|la|los|las|me|se|he|hemos|le|nos)|todavia no|"
     r"aun no|nunca|cuando|si (?:me|ya|lo)) (?:\w+ ){0,4}\Z"
 )
@@ -182,12 +186,13 @@ def holds(said: Said) -> bool:
     """Whether it says, not asks or wishes, that the work is done."""
     if said.asked == "after_visit":
         return False
+    text = _HAS_SOMEONE.sub(" ", said.text)
     for pattern in (_SAYS, _DICE):
-        for match in pattern.finditer(said.text):
-            clause_start = max(said.text.rfind(mark, 0, match.start()) for mark in ".!?,;") + 1
-            left = said.text[max(clause_start, match.start() - 45) : match.start()]
-            if _PRESENT.search(said.text[clause_start : match.end() + 6]) or _OTHER.search(match.group()):
+        for match in pattern.finditer(text):
+            clause_start = max(text.rfind(mark, 0, match.start()) for mark in ".!?,;") + 1
+            left = text[max(clause_start, match.start() - 45) : match.start()]
+            if _PRESENT.search(text[clause_start : match.end() + 6]) or _OTHER.search(match.group()):
                 continue
-            if not _NOT_DONE.search(left) and not _NOT_YET_AFTER.search(said.text[match.end() :]):
+            if not _NOT_DONE.search(left) and not _NOT_YET_AFTER.search(text[match.end() :]):
                 return True
     return False

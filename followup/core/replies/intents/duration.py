@@ -34,6 +34,13 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"how much time (?:does|do|will|would) (?:it|this|that|they)(?: \w+)?",
+    r"(?:an? )?(?:lunch hour|quick|short|long|all day|half day) (?:kinda |kind of |sort of )?(?:thing|job|deal|"
+    r"visit)(?: or)?",
+    r"in and out (?:in|within|under)(?: \w+){0,3}",
+    r"(?:am i|will i|would i) (?:going to |gonna )?(?:be |get |make it )?(?:out|done|home|finished)(?: of "
+    r"(?:there|here))? (?:by|before)(?: \w+)?",
+    r"(?:done|finished) (?:in|within|over) (?:a |my )?(?:lunch(?: hour| break)?)",
     r"(?:do|fix|finish|change) it while i wait",
     r"how long do i have to (?:wait|stay|be)",
     r"when (?:can|do|will) i get it back",

@@ -38,6 +38,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"should i (?:lose sleep|stress|fret)(?: \w+){0,3}",
+    r"how worried(?: \w+){0,3}",
+    r"what (?:am i|are we) (?:getting|having) (?:done|fixed|replaced|checked)(?: \w+)?",
     r"what (?:was|were|is|are) the (?:measurements?|readings?|numbers?|difference)(?: \w+)?",
     r"is (?:it|this|that) a must",
     r"^how come\Z",
@@ -152,6 +155,8 @@ _ASKS = phrases(
 )
 _OTHER_QUESTION = phrases(
     r"(?<=\w )(?<!saber )(?<!se )(?<!dime )(?<!diga )(?<!digan )(?<!explica )(?<!entiendo )porque (?:\w+ )*\w+(?! ?\?)",
+    r"(?:rather|can|will|could|prefer to|like to|let me|i) explain(?: \w+)?",
+    r"what (?:is|are|would|does|s) (?:\w+ ){0,5}(?:cost|run|price|set me back)(?: \w+)?",
     r"is (?:it|this|that) (?:really |actually )?free",
     r"what (?:is|s) (?:that|it|this)(?: all)? (?:run|cost|going to (?:run|cost|be)|gonna (?:run|cost|be)|"
     r"total)(?: \w+)*",

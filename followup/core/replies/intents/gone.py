@@ -38,6 +38,14 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 
 _CAR = r"(?:it|them|her|him|that|this|the|my|our|mine|both)"
 _SAYS = phrases(
+    r"(?:some(?:one|body) else|some other \w+|another (?:guy|person|family|man|woman))s? (?:\w+ )?(?:driveway|"
+    r"garage|hands|problem|headache)",
+    r"(?:to|in|at) (?:the|a) (?:\w+ )?(?:junk ?yard|scrap ?yard|scrap ?heap|graveyard)",
+    r"(?:car|truck|van|she|it)s? (?:is )?history(?=\Z|[.,!])",
+    r"(?:flood|fire|tornado|hurricane|bank|repo man) took (?:it|her|the \w+|my \w+)",
+    r"(?:it|she) (?:is |was )?got? sto?len",
+    r"cube of metal",
+    r"wrapped (?:it|her|the \w+) (?:a)?round a (?:pole|tree|post)",
     r"wrote it off",
     r"^sold(?=[ ,.!]|\Z)(?! me| out| on)",
     r"(?:it was|was|got) written off",

@@ -147,7 +147,7 @@ _SAYS = phrases(
     r"traveling|travelling|on vacation|deployed|overseas|in the hospital)",
     r"for now",
     r"down the (?:road|line)",
-    r"closer to",
+    r"closer to(?! (?:home|me|us|my (?:house|place|home|work|job)|the house|work)\b)",
     r"(?:need|want) (?:some |more |a little )?(?:time|to think|to (?:wait|hold|save|check))",
     r"thinking about it",
     r"(?:have|need) to (?:think|check|ask|talk|save|look|wait|see)",

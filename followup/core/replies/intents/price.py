@@ -33,6 +33,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:what|whats)(?: is)? (?:it|this|that|they) run",
+    r"what (?:the |an? |\w+ )?(?:\w+ ){0,2}(?:goes|go|going) for",
+    r"(?:on|is it on) the house",
+    r"what do you get for (?:a |the )?(?:set|\w+)",
     r"precio(?:s)? (?:por favor|porfa|del?|para|por)(?: \w+)?",
     r"(?:me )?(?:da|dan|pasa|pasan|dar) (?:un )?(?:estimado|presupuesto|aproximado)",
     r"cobran (?:la|el|por|los|las) \w+",
@@ -105,6 +109,7 @@ _ASKS = phrases(
     r"(?:cobra|cobran|cuesta) (?:algo|mucho)\??",
 )
 _STATES = phrases(
+    r"(?:got|have|its|it is|is) (?:yourself )?a deal(?=\Z|[.,!])",
     r"(?:the |your |that |ur )?(?:price|cost|quote|estimate|pricing|rate)s? (?:is|was|looks|"
     r"sounds|seems|are|works|seemed) (?:\w+ )?(?:good|fine|ok|great|fair|high|too|crazy|"
     r"ridiculous|reasonable|steep|outrageous|expensive|wrong|insane)",

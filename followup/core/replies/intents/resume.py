@@ -53,6 +53,7 @@ KEYWORDS = word_set(
     "activar",
 }
 _SAYS = phrases(
+    r"(?:un ?pause|unmute) (?:my |the |those )?(?:reminders|texts|messages)?",
     r"start (?:it|them) (?:back )?up(?: again)?",
     r"send me (?:the |those |my )?(?:reminders|texts|messages) (?:again|back)",
     r"sign (?:me|us) (?:back )?up for (?:the |your )?(?:texts?|messages?|reminders?|alerts)(?: \w+)?",

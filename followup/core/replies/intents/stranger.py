@@ -42,6 +42,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"got this (?:number|phone)(?: \w+){0,4} (?:new phone|(?:days?|weeks?|months?|years?) ago|recently|last "
+    r"\w+|yesterday)",
+    r"(?:whoever|who ?ever) (?:you|u) (?:want|are looking for|need|re after)(?: \w+)?",
+    r"you (?:want|need) the other \w+",
     r"(?:dont|do not) know any \w+\Z",
     r"^not me\Z",
     r"reached (?:a|the) (?:different|wrong|other)(?: \w+)?",

@@ -30,6 +30,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _AUTOMATIC = phrases(
+    r"^(?:voice (?:message|memo|note)|audio message|voicemail)(?: \d[\d:]*)?\Z",
     r"(?:im|i am) (?:not available|unavailable|away)(?: from| right now| at the moment| now)?(?: "
     r"\w+){0,3}\W+(?:ill|i will|will|please) (?:reply|respond|get back|text|call|leave)(?: \w+){0,3}",
     r"in a meeting\W+(?:can|ill|i will|may) (?:i )?(?:call|text|reply|respond)(?: \w+){0,3}",
@@ -38,7 +39,7 @@ _AUTOMATIC = phrases(
     r"(?:im|i am) (?:currently )?driving (?:with|right now|and (?:will|cant)|at the moment|so|ill)",
     r"(?:im|i am) driving\Z",
     r"sent from my car",
-    r"out of (?:the )?office",
+    r"(?<!sneak )(?<!get )(?<!slip )(?<!step )(?<!duck )(?<!break )(?<!run )(?<!getting )out of (?:the )?office",
     r"(?:will|ill) (?:see|read|reply to|respond to|get back to) your (?:message|text) (?:when|"
     r"as soon|once|later)",
     r"this (?:mailbox|number|inbox) (?:is not|isnt|does not|is no longer) (?:monitored|accept|"
@@ -82,13 +83,15 @@ _MACHINE = phrases(
     r"(?:robot|maquina|bot|persona real)\?",
 )
 _SPAM = phrases(
+    r"(?:make|earn) \$? ?\d+(?: ?k)? (?:a|per|every) (?:day|week|month)(?: from home)?",
     r"(?:you have|youve|you) won",
     r"congratulations(?: \w+)*",
     r"gift card",
     r"click (?:here|the link|this|below)",
     r"http\w*",
     r"www",
-    r"(?:bitcoin|crypto|forex|loan approval|viagra|casino|investment opportunity|work from home|"
+    r"(?:bitcoin|crypto|forex|loan approval|viagra|casino|investment opportunity|(?<!i )(?<!we )(?<!both "
+    r")(?<!do )work from home|"
     r"lottery|prize|inheritance|free iphone)",
     r"your (?:package|parcel|account|delivery|order) (?:has|is|was|could|will|number)(?: \w+)*",
     r"verification code",

@@ -33,6 +33,16 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"what time (?:do|are) the doors(?: \w+){0,2}",
+    r"when do (?:you|yall)(?: guys)? (?:lock up|unlock)",
+    r"(?:do|should|where do|can) i turn(?: \w+){0,3}",
+    r"how late (?:are|do|r) (?:you|u|yall)(?: \w+){0,3}",
+    r"where did (?:you|u|yall)(?: guys)? (?:move|go)(?: \w+)?",
+    r"did (?:you|yall)(?: guys)? move(?=\?|\Z)",
+    r"(?:what|whats|what is) the (?:street|house|building|suite|unit) (?:number|name)",
+    r"are (?:you|u|yall)(?: guys)? the (?:shop|place|garage|building|one|\w+ building)(?: \w+){0,4}",
+    r"(?:which|what) hours(?: on| are| do)?(?: \w+){0,3}",
+    r"(?:do|are) (?:you|yall)(?: guys)? (?:work|around|there)(?: on)? (?:weekends?|saturdays?|sundays?)",
     r"^address(?: please| pls)?\Z",
     r"(?:por|en) que (?:rumbo|lado|calle|esquina)(?: \w+)?",
     r"what (?:town|city|area|neighborhood|state|part of town)(?: \w+){0,4}",
@@ -104,6 +114,11 @@ _ASKS = phrases(
     r"queda lejos",
 )
 _NO_QUESTION = phrases(
+    r"(?:before|after|until|till|right when|once) (?:you|u|yall) (?:guys |folks |all |people )?(?:are "
+    r")?(?:open|opened|closed?)",
+    r"when the doors open",
+    r"get (?:it|her|him|them|this|that|the \w+|my \w+) to (?:you|u|ya|yall)",
+    r"more like \d+",
     r"what (?:time|day|date) (?:was|is) (?:it|my|that|the (?:appointment|visit))(?: \w+){0,3}",
     r"cuando (?:es|era) mi cita",
     r"if (?:it is|its|that is|thats|they are) (?:still )?(?:open|available)",
