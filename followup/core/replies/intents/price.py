@@ -33,6 +33,20 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"what(?: \w+){0,7} (?:go|goes|going|went) for(?! (?:me|you|us|a (?:drive|ride|walk)))",
+    r"what(?: \w+){0,5} (?:come|comes|coming|add up|adds up|amount|amounts|ring up) (?:out )?to(?: \w+)?",
+    r"what (?:do|does|would|will|did) (?:you|u|yall|they|it|the shop)(?: \w+){0,2} (?:get|want|ask|take|bill|"
+    r"hit me|ding me)"
+    r" for(?: \w+){0,3}",
+    r"what (?:am i|are we|would i be|will i be|id be|ill be) (?:\w+ )?(?:in for|out|on the hook for|spending|"
+    r"shelling out)",
+    r"what(?: \w+){0,3} (?:ballpark|out the door|sticker|tab|going rate|bottom line)(?: \w+){0,3}",
+    r"(?:break|breaks|breaking) the bank",
+    r"(?:arm and a leg|hurt my wallet|lighter will my wallet)",
+    r"(?:cuanto|que tanto) (?:me )?(?:va|van|iria|irian) a (?:salir|cobrar|quitar|sacar|tumbar)(?: \w+){0,3}",
+    r"(?:de a|como de a) cuanto",
+    r"en cuanto (?:me )?(?:sale|saldria|lo dejan|queda|quedaria|anda)",
+    r"cuanto (?:cobrarian|saldria|costaria|seria|pagaria)(?: \w+){0,3}",
     r"(?:what|whats)(?: is)? (?:it|this|that|they) run",
     r"what (?:the |an? |\w+ )?(?:\w+ ){0,2}(?:goes|go|going) for",
     r"(?:on|is it on) the house",
