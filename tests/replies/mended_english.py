@@ -105,4 +105,14 @@ ENGLISH: list[Case] = [
     # a consent given again is no yes to a visit
     ("nothing", "changed my mind, sign me back up for the texts", "resume", {}),
     ("nothing", "sure, you can text me again", "resume", {}),
+    # yes, no and the booking in other words
+    ("one slot", "bingo", "choose", {"ch": "2026-03-05T09:00", "t": ["3-5 09:00"]}),
+    ("one slot", "that suits us", "choose", {"ch": "2026-03-05T09:00", "t": ["3-5 09:00"]}),
+    ("one slot", "snag it for me", "choose", {"ch": "2026-03-05T09:00", "t": ["3-5 09:00"]}),
+    ("confirm", "plans fell through, clear my booking", "cancel", {}),
+    ("booked", "cross me off thursdays list", "cancel", {}),
+    ("visit", "I was billed twice, have the owner phone me", "complaint call", {}),
+    ("visit", "poke me after easter", "later", {"un": "2026-04-06"}),
+    ("time", "crack of dawn", "propose", {"t": ["3-5 07:30-08:30"]}),
+    ("day", "hump day", "propose", {"t": ["3-11"]}),
 ]

@@ -25,7 +25,7 @@ _LOOSE_OPENERS = word_set("for say maybe around about para por near como sobre a
 _GOES_WITH_HOUR = word_set(
     "works work is would please sounds good if can ok fine be better best suits would will then thanks should",
     "instead me esta si seria porfavor sale funciona queda it perfect great would for sharp y for that perfecto",
-    "mejor gracias actually preferably ideally",
+    "mejor gracias actually preferably ideally grand swell super",
 )
 
 

@@ -5,19 +5,18 @@ from __future__ import annotations
 import re
 
 from followup.core.replies import booking_replies, cars, limits, odometer_reading, symptoms, until, visit_times
+from followup.core.replies.asides import ASIDES, kept_apart
 from followup.core.replies.consent_replies import ABOUT_SERVICE, settle_consent
 from followup.core.replies.contract import OdometerReading
 from followup.core.replies.decision import Decision
 from followup.core.replies.guessing import second_thoughts
-from followup.core.replies.intents import ALL, accept, decline, later, unclear
+from followup.core.replies.intents import ALL, accept, decline, unclear
 from followup.core.replies.needs import find_needs
-from followup.core.replies.other_questions import asks_something_else, is_named
-from followup.core.replies.said import Said, phrases
+from followup.core.replies.other_questions import asks_something_else
+from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import point
 
-ASIDES = frozenset({"price", "duration", "explain", "where", "help"})
-"""Questions of the customer's that we answer before we ask our own."""
 _OVER_WITH = frozenset({"stop", "stranger", "gone", "done"})
 
 
@@ -27,35 +26,12 @@ def decide(now: Situation) -> Decision:
     if "stop" not in codes and _is_for_nobody(now):
         return Decision({"unclear"})
     made = _combine(now, set(codes))
-    second = second_thoughts(now, made)
-    dropped = second.dropped
-    if second.added <= ASIDES | {"unclear"}:
-        dropped = dropped - _said_apart(now, dropped)
-    dropped = dropped - _ASKED_FOR if len(codes & _ASKED_FOR) > 1 else dropped
-    added = second.added - ({"call"} if _CALL_OFF.search(now.text) else set())
-    if not added and not dropped:
+    second = kept_apart(now, codes, second_thoughts(now, made))
+    if not second.added and not second.dropped:
         return made
-    other = _combine(now, (codes | added) - dropped, dropped)
+    other = _combine(now, (codes | second.added) - second.dropped, second.dropped)
     other.doubts.append("guessed")
     return other
-
-
-_ASKED_FOR = frozenset({"price", "duration", "where"})
-"""Questions that are told apart by their words; two of them in one text are two."""
-_CALL_OFF = re.compile(r"\bcall\w* (?:\w+ ){0,3}off\b")
-
-
-def _said_apart(now: Situation, dropped: frozenset[str]) -> set[str]:
-    """Which of these a clause without a question says by itself: `not now, but how much is it` puts off and asks."""
-    found = {"unclear"} if is_named(now.text) else set()
-    for code, intent in (("later", later), ("decline", decline)):
-        if code not in dropped or len(now.said.parts) < 2:
-            continue
-        for part in now.said.parts:
-            alone = Said(text=part, asked=now.asked, offers=now.said.offers)
-            if intent.holds(alone) and not any(one.holds(alone) for one in ALL if one.CODE in ASIDES):
-                found.add(code)
-    return found
 
 
 def _combine(now: Situation, codes: set[str], without: frozenset[str] = frozenset()) -> Decision:

@@ -45,6 +45,8 @@ _SHORT_FORMS = {
     "msging": "messaging", "msgin": "messaging", "txted": "texted", "sumthin": "something", "somethin": "something",
     "nuthin": "nothing", "somethings": "something is", "tryna": "trying to", "kinda": "kinda", "shouldnt": "shouldnt",
     "em": "them", "yse": "yes", "eys": "yes", "oky": "ok", "oki": "ok",
+    "suure": "sure", "nothankyou": "no thank you", "nothanks": "no thanks", "nty": "no thanks", "chrismas": "christmas",
+    "schdule": "schedule", "intrested": "interested", "nto": "not", "wnt": "want", "tenn": "ten",
     "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably",
     "ppl": "people", "stpo": "stop", "sotp": "stop", "stp": "stop",
     "tsop": "stop", "stahp": "stop",

@@ -34,6 +34,11 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
 _DAY = r"(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tues|thurs|weds?|fri)"
 _TOLD = phrases(
+    r"(?:wipe|clear|void|pull) (?:the|my|that|our) (?:\w+ )?(?:appointment|booking|visit|reservation|slot|spot|name)",
+    r"(?:take|strike|leave|cross) (?:me|us|my name) (?:out|off) (?:of )?(?:the |your )?(?:books?|calendar|"
+    r"schedule|page)",
+    r"(?:strike|cross|scratch|take) me (?:from|off) (?:\w+days?|tomorrows?|todays?)(?: \w+)?",
+    r"(?:plans fell through|something came up|snow day)(?=[ ,.!]+(?:so )?(?:cancel|scrap|wipe))",
     r"(?:scrap|nix|axe|kill|wipe|scratch|strike) (?:it|that|me|us|mine|my (?:appointment|booking|spot|slot|"
     r"visit|name))(?: from(?: \w+)(0, 3)| off(?: \w+)(0, 3)| out)?",
     r"(?:take|strike|get) (?:me|us|my name) (?:off|out of|from) (?:the |your )?(?:books?|schdule|list for|"

@@ -52,6 +52,13 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:what kind of|some) (?:business|shop|place|operation) is this",
+    r"(?:was|got|been) (?:charged|billed) (?:twice|double|for (?:work|something|things?))",
+    r"(?:stripped|cracked|dented|scuffed|snapped|broke) my (?:\w+ )?(?:plug|rim|wheel|bolt|bumper|door|window|"
+    r"mirror|fender|seat)s?",
+    r"who (?:taught|trained|raised) your(?: \w+){0,4}",
+    r"not coming back after(?: \w+)?",
+    r"(?:no ?one|nobody) (?:is )?(?:here|at the (?:desk|counter))",
     r"(?:nobody|no one|noone) (?:\w+ )?(?:picked up|answered|called|called back|apologized|showed up|looked "
     r"at)(?: \w+)?",
     r"(?:you|yall|you guys|you people) (?:\w+ )?(?:over ?charged|over ?billed|double charged|double billed)(?: \w+)?",

@@ -51,6 +51,9 @@ _NO_START = re.compile(
     r"ha|han|he|se|da|entran?|agarran?|responden?|prende|enciende|jala) \w|da marcha))"
 )
 _SAYS = phrases(
+    r"(?:leaving|leave) (?:it )?alone",
+    r"(?:im|i am) (?:declining|passing|skipping)(?: on)?(?: \w+)?",
+    r"never again",
     r"(?:my|the) (?:\w+ )?(?:husband|wife|son|dad|father|brother|uncle|cousin|nephew|buddy|friend|neighbor|"
     r"boyfriend)(?: in law)? (?:is|s|was) an? (?:\w+ ){0,2}(?:mechanic|tech\w*)",
     r"let it (?:be|ride|go)(?=\Z|[.,!])",

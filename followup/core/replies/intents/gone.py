@@ -70,7 +70,7 @@ _SAYS = phrases(
     r"(?:scrapped|junked|crushed)",
     rf"(?:already |just |have |had |we |i |recently )?sold {_CAR}(?! (?:me|us))",
     r"(?:i|we|ive|just|already) (?:\w+ )?sold(?! (?:me|us|out|on))",
-    r"sold\Z",
+    r"sold(?! ?!)\Z",
     r"(?:car|truck|van|vehicle|suv|it|that one|one) (?:is |was |has been |got |"
     r"been )+(?:\w+ )?(?:sold|stolen|totaled|totalled|repossessed|repoed|junked|scrapped|donated|"
     r"traded|gone|wrecked|crushed)(?! with)",
@@ -154,4 +154,6 @@ _NOT_YET = phrases(
 def holds(said: Said) -> bool:
     """Whether the car is gone, not merely for sale."""
     plain = _NOT_YET.sub(" ", said.text)
+    if said.offers and plain.strip(" .!") == "sold":
+        return False  # as at an auction: taken
     return bool(_SAYS.search(plain) or _DICE.search(plain))

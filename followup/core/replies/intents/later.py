@@ -44,6 +44,11 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:nudge|poke|bug|buzz) me(?: \w+){0,4}",
+    r"(?:hang|hold) on(?: \w+){0,4} (?:planner|calendar|schedule)",
+    r"(?:finish|done) paying off(?: \w+){0,4}",
+    r"let me (?:tell|text) you (?:tonight|tomorrow|later|soon)",
+    r"no idea yet",
     r"not a good time",
     r"between (?:checks|paychecks|jobs)",
     r"(?:when|once|after) (?:school|the kids|baseball|football|soccer|hockey|basketball|the season|summer|"

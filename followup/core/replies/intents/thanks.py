@@ -29,6 +29,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"that is (?:nice|kind|sweet|thoughtful) of (?:you|yall)",
     r"you as well",
     r"blessings",
     r"(?:thats|that is) (?:great|good|awesome|perfect) thanks",

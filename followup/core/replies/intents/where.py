@@ -33,6 +33,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:you|yall)(?: guys)? (?:there|around|in|open|working) (?:on )?(?:weekends?|saturdays?|sundays?|"
+    r"holidays?|late)(?=\?|\Z)",
     r"what time (?:do|are) the doors(?: \w+){0,2}",
     r"when do (?:you|yall)(?: guys)? (?:lock up|unlock)",
     r"(?:do|should|where do|can) i turn(?: \w+){0,3}",

@@ -269,6 +269,9 @@ ENTRIES: tuple[Entry, ...] = (
         "happy monday|happy thanksgiving|happy holidays|merry christmas|happy new year|happy easter|"
         "5 star|one star",
     ),
+    *entries("weekday", 2, "hump day"),
+    *entries("part", "first_thing", "crack of dawn|the crack of dawn"),
+    *entries("part", "first_thing", "when the doors open|as soon as the doors open|when the doors unlock"),
     *entries("instead_of", 0, "instead of|rather than|in place of|in lieu of"),
 )
 

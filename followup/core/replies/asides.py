@@ -1,0 +1,42 @@
+"""Questions of the customer's beside what else a text says: one never takes the place of the other."""
+
+from __future__ import annotations
+
+import re
+
+from followup.core.replies.guessing import Second
+from followup.core.replies.intents import ALL, decline, later
+from followup.core.replies.other_questions import is_named
+from followup.core.replies.said import Said
+from followup.core.replies.situation import Situation
+
+ASIDES = frozenset({"price", "duration", "explain", "where", "help"})
+"""Questions of the customer's that we answer before we ask our own."""
+_ASKED_FOR = frozenset({"price", "duration", "where"})
+"""Questions that are told apart by their words; two of them in one text are two."""
+_CALL_OFF = re.compile(r"\bcall\w* (?:\w+ ){0,3}off\b")
+
+
+def kept_apart(now: Situation, codes: set[str], second: Second) -> Second:
+    """What a likeness changes, less what the words say apart from the question beside it."""
+    dropped = second.dropped
+    if second.added <= ASIDES | {"unclear"}:
+        dropped = dropped - _said_apart(now, dropped)
+    dropped = dropped - _ASKED_FOR if len(codes & _ASKED_FOR) > 1 else dropped
+    no_more = {"call"} if _CALL_OFF.search(now.text) else set()
+    if codes & {"accept", "choose"} and not decline.starts_with_no(now.said):
+        no_more = no_more | {"decline"}
+    return Second(second.added - no_more, dropped)
+
+
+def _said_apart(now: Situation, dropped: frozenset[str]) -> set[str]:
+    """Which of these a clause without a question says by itself: `not now, but how much is it` puts off and asks."""
+    found = {"unclear"} if is_named(now.text) else set()
+    for code, intent in (("later", later), ("decline", decline)):
+        if code not in dropped or len(now.said.parts) < 2:
+            continue
+        for part in now.said.parts:
+            alone = Said(text=part, asked=now.asked, offers=now.said.offers)
+            if intent.holds(alone) and not any(one.holds(alone) for one in ALL if one.CODE in ASIDES):
+                found.add(code)
+    return found
