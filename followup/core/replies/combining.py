@@ -101,7 +101,7 @@ _A_TIME = re.compile(
     r"viernes|sabado|domingo|manana|hoy|morning|afternoon|noon|tarde)\b"
 )
 _CALL_AT = re.compile(
-    r"\b(?:call|phone|ring|speak|talk|llam\w+|hablem?e?\w*|marqu\w+|"
+    r"(?<!sales )(?<!conference )\b(?:call|phone|ring|speak|talk|llam\w+|hablem?e?\w*|marqu\w+|"
     r"hablar)\b(?: \w+){0,6} (?:after|at|before|around|between|tomorrow|today|on|this|in|despues|"
     r"antes (?:de|del|que)|a las|por la|manana|hoy|el|cuando)\b(?!.*\b(?:works|bring|come in|drop|funciona|llevo|"
     r"llevar|puedo ir)\b)"

@@ -29,7 +29,7 @@ _MINDED = phrases(
     rf"before \d+|in the middle|on (?:the )?(?:weekends?|sundays?)"
     r"|(?:when|while) im (?:at work|working|sleeping|asleep|driving)|(?<!im )at work|during (?:work|"
     r"the day|dinner)|before noon|twice|at this hour|at midnight|in the morning|at dinner)",
-    r"(?:texts?|messages?|texting|reminders?) (?:\w+ ){0,2}(?:on|during) (?:a |the |my )?(?:sundays?|saturdays?|"
+    r"(?:texts|messages|texting|reminders) (?:\w+ ){0,2}(?:on|during) (?:a |the |my )?(?:sundays?|saturdays?|"
     r"weekends?|holidays?|church|nights?)",
     r"(?:mand|envi|escrib|text|molest|recib)\w+ (?:\w+ ){0,3}(?:en|los|el|un|de) (?:domingos?|sabados?|fines? de "
     r"semana|dias? festivos?|dia de descanso)",
