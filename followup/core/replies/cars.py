@@ -7,18 +7,25 @@ import re
 from followup.core.replies.plain import make_plain
 
 _KINDS = {
-    "truck": {"truck", "pickup", "troca", "camioneta", "pick"}, "pickup": {"truck", "pickup", "troca"},
+    "truck": {"truck", "pickup", "troca", "troka", "trocka", "camioneta", "trocona", "pick"},
+    "pickup": {"truck", "pickup", "troca"},
     "van": {"van", "minivan", "camioneta", "vagoneta"}, "minivan": {"van", "minivan"}, "suv": {"suv", "camioneta"},
-    "sedan": {"sedan", "car", "carro"}, "car": {"car", "carro", "coche", "auto"}, "wagon": {"wagon"},
+    "sedan": {"sedan", "sedancito", "car", "carro"}, "car": {"car", "carro", "coche", "auto"}, "wagon": {"wagon"},
     "hatchback": {"hatchback", "hatch"}, "coupe": {"coupe"}, "convertible": {"convertible"},
-    "red": {"red", "rojo", "roja"}, "blue": {"blue", "azul"}, "white": {"white", "blanco", "blanca"},
-    "black": {"black", "negro", "negra"}, "gray": {"gray", "grey", "gris"}, "grey": {"gray", "grey", "gris"},
+    "red": {"red", "rojo", "roja", "rojito", "rojita"}, "blue": {"blue", "azul", "azulito", "azulita"},
+    "white": {"white", "blanco", "blanca", "blanquito", "blanquita"},
+    "black": {"black", "negro", "negra", "negrito", "negrita"}, "gray": {"gray", "grey", "gris"},
+    "grey": {"gray", "grey", "gris"},
     "silver": {"silver", "plateado", "plateada", "plata"}, "green": {"green", "verde"}, "gold": {"gold", "dorado"},
     "brown": {"brown", "cafe"}, "tan": {"tan", "beige"}, "yellow": {"yellow", "amarillo", "amarilla"},
     "orange": {"orange", "naranja"},
 }  # fmt: skip
 _EMPTY = frozenset(["the", "my", "your", "our", "el", "la", "mi", "su", "tu", "a", "of", "de", "los", "las", "s"])
-_BOTH = re.compile(r"\b(?:both|all of them|all (?:the |my )?cars|both cars|los dos|las dos|ambos|ambas|each)\b")
+_BOTH = re.compile(
+    r"\b(?:both|all of them|all (?:the |my )?cars|both cars|(?<!ninguno de )(?<!ninguna de )(?:los|las) (?:dos|2)|"
+    r"ambos|ambas|"
+    r"each)\b"
+)
 _JOINED = re.compile(r"\w (?:and|&|y) \w")
 _PLACES = (
     (re.compile(r"\b(?:the )?(?:first|1 ?st) one\b|\bfirst\b$|^1$|\b(?:el|la) primer[oa]\b"), 0),

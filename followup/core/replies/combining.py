@@ -44,6 +44,7 @@ def _combine(now: Situation, codes: set[str], without: frozenset[str] = frozense
     _settle_yes_and_no(now, made)
     _prefer_reading(now, made)
     until.settle_later(now, made)
+    _settle_yes_and_later(now, made)
     _settle_offers(now, made)
     booking_replies.settle_booking(now, made)
     _settle_asked(now, made)
@@ -144,9 +145,6 @@ def _settle_yes_and_no(now: Situation, made: Decision) -> None:
         made.drop(("accept",) if starts_no or not has_yes else ("decline",))
     if {"accept", "later"} <= made.codes and has_yes and _NOT_SURE_WHEN.search(now.text):
         made.drop(("later",))
-    is_yes_but = has_yes and (now.said.is_any or re.search(r"\b(?:but|pero)\b", now.text))
-    if {"accept", "later"} <= made.codes and not is_yes_but:
-        made.drop(("accept",))
     is_impossible = any(choice.day and choice.day.is_impossible for choice in now.read.choices)
     if made.times or now.said.is_any or is_impossible:
         if not has_yes:
@@ -161,6 +159,14 @@ def _settle_yes_and_no(now: Situation, made: Decision) -> None:
         made.needs = tuple(need for need in made.needs if need != "wait")
     if {"decline", "later"} <= made.codes and not limits.is_for_good(now.text):
         made.drop(("decline",))
+
+
+def _settle_yes_and_later(now: Situation, made: Decision) -> None:
+    """A yes counts for nothing beside a later, unless it says `but`, nor beside a consent given again."""
+    is_yes_but = accept.has_yes_word(now.said) and (now.said.is_any or re.search(r"\b(?:but|pero)\b", now.text))
+    is_resume = "resume" in made.codes and not made.times
+    if "accept" in made.codes and (is_resume or ("later" in made.codes and not is_yes_but)):
+        made.drop(("accept",))
 
 
 def _settle_offers(now: Situation, made: Decision) -> None:
@@ -258,6 +264,15 @@ _ALL_GOOD = phrases(
     r"like new",
     r"no me (?:puedo quejar|quejo)",
     r"ninguna queja",
+    r"de (?:lujo|maravilla|primera|diez|10)",
+    r"10 de 10|nitido|chulada|impecable|chevere|de pelos|a todo dar|al tiro",
+    r"(?:content|buen|excelent|satisfech|rapid)isim[oa]s?",
+    r"(?<!no quede )(?<!nada )(?:muy |bien |super )satisfech[oa]",
+    r"mejor de lo que (?:\w+)",
+    r"(?:mis |todos mis )?respetos",
+    r"todo (?:\w+ )?(?:chido|suave|padre|super|en orden|ok|de maravilla)",
+    r"sin (?:queja|problema) alguna?",
+    r"(?:se siente|quedo|anda|esta) como (?:\w+ )?nuev[oa]",
     r"no tengo quejas?",
     r"(?<!no )(?<!nada )(?<!muy )bien",
 )

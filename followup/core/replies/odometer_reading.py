@@ -71,7 +71,7 @@ _MONEY = re.compile(
 
 
 _SPEAKS_OF_IT = re.compile(
-    r"\b(?:odometer|mileage|odometro|millaje|kilometraje|reading is|marca|on it|my miles|reads|rolled over|"
+    r"\b(?:odometer|mileage|odometro|millaje|kilometraje|las millas|reading is|marca|on it|my miles|reads|rolled over|"
     r"showing|on the (?:clock|dash)|just (?:hit|turned|passed|reached))\b"
 )
 MOST_NUMBERS = 24
@@ -201,7 +201,8 @@ _CLAUSE_BEGINS = re.compile(
     r"ahorita|casi|son)[ ,]+)*$"
 )
 _CLAUSE_ENDS = re.compile(
-    r"^ ?(?:exact\w+|ahorita|hoy|now|today|ya|and change|y pico|mas o menos|or so|)(?: ?[.;,!?]| and\b| y\b|$)"
+    r"^ ?(?:exact\w+|ahorita|hoy en la manana|esta manana|this morning|hoy|now|today|ya|and change|y pico|mas o menos|"
+    r"or so|)(?: ?[.;,!?]| and\b| y\b|$)"
 )
 
 

@@ -160,7 +160,8 @@ _NO_VISIT_AFTER = re.compile(
     r"descanso))|is the (?:trip|wedding|"
     r"flight)|ago\b|"
     r"was\b|is payday|"
-    r"i get paid|me pagan|i leave|we leave|tengo (?:una?|mi) |"
+    r"i get paid|(?:ya )?(?:salio|sali|fui|fue|me lo (?:hicieron|entregaron|dieron)) |me pagan|i leave|we leave|"
+    r"tengo (?:una?|mi) |"
     r"(?:ya )?(?:lo|la|el carro|el coche) (?:necesito|ocupo|requiero)|i need (?:it|the car|my car) back)"
 )
 _OWN_EVENT_AFTER = re.compile(r"^\W*(?:i|we) (?:\w+ )?(?:have|got) (?P<what>(?:a|an|my|to)\b(?: \w+){0,4})")

@@ -106,8 +106,10 @@ def _is_any(plain: str) -> bool:
 
 
 _ANY = re.compile(
-    r"\b(any ?time|any ?day|any other (day|time)|cualquier otr[oa] (dia|hora)|whenever|im flexible|flexible|asap|as "
-    r"soon as (possible|you (?:\w+ )?can)|"
+    r"\b(any ?time|any ?day|any other (day|time)|cualquier otr[oa] (dia|hora)|me da igual (el dia|la hora)|"
+    r"(la hora|hora|el dia) no (me )?importa|no (me )?importa (el dia|la hora)|(el|la|a la hora|el dia) que sea|"
+    r"cuando ustedes (me )?(digan|gusten|quieran|puedan)|cuando haya (hueco|campo|lugar|espacio|chance)|whenever|"
+    r"im flexible|flexible|asap|as soon as (possible|you (?:\w+ )?can)|"
     r"soonest|earliest (you have|available|possible|opening|appointment)"
     r"|first available|next available|cualquier (dia|hora|momento)|cuando (sea|puedan|quieran|"
     r"gusten|tengan)|lo antes posible|tan pronto como (?:sea posible|se pueda|puedan)|lo mas pronto( posible)?|"

@@ -220,7 +220,21 @@ _FUERTE = (
     r"(?:si )?(?:quiero|puedo|voy|vamos|acepto|necesito|deseo)(?=\Z|[,.!]| (?:si|por favor|ir|"
     r"gracias|la cita|una cita))",
     r"ya estas",
-    r"cuenten? conmigo",
+    r"(?<!no )cuenten? conmigo",
+    r"(?:sigo|sigue|seguimos) (?:firme|en pie|igual)",
+    r"presente",
+    r"sin falta",
+    r"(?:cuento|contamos) con eso",
+    r"(?:ahi|alla) (?:le|les) (?:llego|caigo|paso)",
+    r"no (?:les |le |la |me la |los )?(?:voy a )?(?:fallo|fallar|faltar|perder|pierdo)",
+    r"ni loco (?:la|lo|me la) pierdo",
+    r"(?:dalo|delo|denlo) por hecho",
+    r"de volada",
+    r"obvio",
+    r"sipi|sipo",
+    r"chevere",
+    r"(?:gracias )?voy a (?:ir|pasar)(?=\Z|[.,!]| gracias)",
+    r"(?:sera|seria|es) un (?:gusto|placer)",
     r"ahi le caigo",
     r"sin problema",
     r"no hay problema",
@@ -376,9 +390,11 @@ _YES_WORD = re.compile(
     r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien(?! car)|"
     r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
     r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una(?! vez)|con mucho gusto|ya estas|hecho|"
-    r"cuenten conmigo|jalo|me late|ta (?:bien|bueno)|esta bueno|arre|fierro|sobres|hagale|dele|como no|okey|oki)"
+    r"cuenten conmigo|jalo|me late|sipi|afirmativo|obvio|con todo gusto|claro que si|ta (?:bien|bueno)|esta bueno|"
+    r"arre|fierro|sobres|hagale|dele|como no|okey|oki)"
     r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on)\b)"
-    r"(?!(?<=\bsi) (?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es posible|"
+    r"(?!(?<=\bsi) (?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es posible|ustedes|usted|"
+    r"gust\w+|trabajan|salgo|"
     r"se (?:puede|pudiera|podria)|me (?:pueden?|dan|avisan|dicen|llaman)|le|les)\b)"
 )
 

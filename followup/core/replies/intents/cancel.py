@@ -56,6 +56,14 @@ _TOLD = phrases(
     rf"take (?:me|us|it|my name) off (?:the (?:schedule|calendar|books?)|(?:for )?{_DAY})",
     r"remove (?:me|my appointment) from the (?:schedule|calendar|books?)",
     r"(?:dont|no longer|do not) (?:need|want) (?:\w+ ){0,2}" + _VISIT,
+    r"(?:quit|borr|elimin|anul|sac|desapunt|liber|suelt|solt)\w* (?:\w+ ){0,2}(?:cita|reservacion|reserva|turno|hora|"
+    r"lugar|espacio|"
+    r"campo|agenda)(?! (?:de|del) (?:mensajes|textos))",
+    r"(?:anul|desapunt|desagend)\w*(?:la|lo|me|enla|enlo|nme)",
+    r"(?:anul|borr|quit|elimin)\w* (?:\w+ )?lo de\b",
+    r"d(?:a|e|ale|ele|alo|elo) de baja (?:\w+ ){0,2}(?:cita|turno|lo de)",
+    r"(?:sin efecto|olvid\w+) (?:\w+ )?(?:la|mi|lo de|lo del) (?:\w+)",
+    r"no (?:me )?(?:guard|apart)\w+ (?:\w+ )?(?:espacio|lugar|turno|hora|cita)",
     r"cancel(?:al[ao]|el[ao]|ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
 )
 _UNABLE = phrases(
@@ -64,6 +72,10 @@ _UNABLE = phrases(
     r"no way (?:i|we|im|ill|were) (?:\w+ )?(?:get|make|getting|making|coming|come|be)(?: \w+)?",
     r"(?:im |we are |i am |were )?not coming(?: in)?(?: \w+day| tomorrow| today)?(?=\Z|[.,!])",
     r"no me esperen?",
+    r"no cuenten? conmigo",
+    r"^siempre no\Z",
+    r"ya mejor no",
+    r"(?:ya )?no (?:la|lo) (?:necesito|ocupo|quiero) (?:la|mi|esa) (?:cita|hora|reserva)",
     r"(?:siempre|ya|pues|mejor|entonces) no (?:voy|vamos|ire|puedo|podre)(?! (?:el|hasta|a las|antes))",
     r"no (?:voy|vamos)(?: siempre)?(?=\Z|[.,!]| gracias| disculp\w+| perdon)",
     r"no (?:la|lo) voy a hacer",
@@ -98,6 +110,8 @@ _UNABLE = phrases(
 )
 _NOT_THE_BOOKING = phrases(
     r"no (?:la |me )?cancel(?:en?|es)",
+    r"no (?:\w+ ){0,4}cancel\w+(?: \w+)?",
+    r"no me quit\w+ (?:\w+ )?(?:cita|turno|lugar|hora|espacio)",
     r"cancel (?:(?!and |quit |stop )\w+ ){0,3}(?:texts?|messages?|subscription|reminders|notifications|alerts|texting)",
     r"(?:dont|do not|didnt|not|no|never)(?! (?:mind|thanks|problem|wait)) (?:\w+ )?cancel\w*",
     r"noise cancel\w*",

@@ -252,6 +252,16 @@ _DICE = phrases(
     r"(?:mecanico|muchacho|senor|tipo|empleado) (?:\w+ )?(?:fue|es|muy|bien) (?:\w+ )?(?:groser|malcriad|"
     r"pelad|maleducad)\w+",
     r"no dijeron nada",
+    r"que (?:decepcion|fastidio|lata|pena de|coraje|mal trato)(?: \w+)?",
+    r"(?:deja|dejo|dejan) mucho que desear",
+    r"(?:me siento|nos sentimos) (?:\w+ )?(?:enganad|robad|decepcionad|defraudad|molest|ofendid)\w+",
+    r"(?:gracias|thanks) (?:por|for) (?:nada|nothing)",
+    r"nadie (?:me |nos )?(?:devolv|regres|atiend|respond|avis|pel)\w+",
+    r"dejaron (?:\w+ )?(?:llen[oa]|mugros[oa])(?: \w+)*",
+    r"(?:quede|estoy|ando) (?:\w+ )?molest[oa]",
+    r"(?:no (?:son|era|fue|es) (?:lo|los|la) que (?:me )?dij\w+)",
+    r"no se vale",
+    r"que clase de (?:negocio|taller|servicio)",
     r"(?:dejaron|dejan|dejo) (?:\w+ )?plantad[oa]s?",
     r"(?:factura|cuenta|cobro|recibo|nota) (?:\w+ ){0,3}(?:venia|vino|viene|salio|esta|estaba) (?:\w+ )?(?:mal|"
     r"equivocad[oa])",
@@ -321,6 +331,8 @@ _NO_COMPLAINT = phrases(
     r"(?:sorry|dont want) (?:to|for) (?:complain|bother)\w*",
     r"(?:hope|hopefully) (?:\w+ ){0,3}(?:rip|scam)\w*",
     r"no es queja",
+    r"sin (?:ninguna )?quejas?(?: alguna)?",
+    r"ninguna queja",
 )
 _NO_TO_AFTER_VISIT = re.compile(
     r"^(?:no+|not(?! (?:too |so |half |)bad) (?:really|at all|ok|great|good|happy)|nope|nah|"

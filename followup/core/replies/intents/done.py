@@ -149,6 +149,12 @@ _DICE = phrases(
     r"ya (?:fui|lo lleve|la lleve) (?:a|con|al)",
     r"(?:ya )?(?:esta|estan) hech[oa]s?",
     r"hecho ya",
+    r"(?:me|le|nos) (?:lo |la |los |las )?(?:compusieron|dieron|pusieron|cubrio|cubrieron|alinearon|pasaron|"
+    r"resolvieron) "
+    r"(?:\w+ ){0,4}en (?:otr[oa]|un|una|el|la|mi|casa)(?: \w+)?",
+    r"ya (?:la |lo |se )?(?:paso|pase) (?:\w+ )?(?:inspeccion|verificacion|smog|revision)",
+    r"(?:inspeccion|verificacion|smog|revision) ya (?:la |lo )?(?:paso|pase|pasamos|hice)",
+    r"ya (?:se encargo|le meti mano|le meti|quedo eso)(?: \w+)?",
     r"ya hecho",
     r"ya las? tengo nuev\w+",
     r"(?:en otro (?:lado|taller|lugar)|con otro mecanico)(?: \w+)? ?(?:ya )?(?:me |se )?(?:lo|la|"

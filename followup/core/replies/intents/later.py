@@ -180,6 +180,15 @@ _SAYS = phrases(
     r"on the fence",
 )
 _DICE = phrases(
+    r"(?:cuando|en cuanto|ya que|apenas|hasta que|nomas que) (?:me |nos |se |ya |le )*(?:deposit|empie|empez|acab|baje|"
+    r"mejor|recuper|nazca|desocup|alivi|saqu|junt|componga|cai|llegue el (?:pago|cheque))\w*(?! (?:de|el|mi) "
+    r"(?:trabaj|jale|turno)\w*)",
+    r"d(?:a|e|en)me (?:\w+ )?(?:chance|tiempo|unos? \w+|un par de) (?:\w+ )?(?:mes|meses|semanas?|dias)",
+    r"mas adelant\w+",
+    r"(?:mas tarde|luego|despues) en el ano",
+    r"(?:wait|hasta|pa|para|en) (?:\w+ )?(?:finales|fines|mediados|principios) de(?:l)? (?:otono|verano|invierno|"
+    r"primavera|ano)",
+    r"deja(?:me|nme)? (?:primero )?(?:cobr|me pag|me alivi|me recup)\w+",
     r"(?:pregunt|record|escrib|busqu|busc|recuerd|acuerd|text|mand|avis)\w*(?:nme|me|eme) (?:\w+ ){0,3}(?:en|el|la|"
     r"despues|luego|cuando|para|dentro|hasta|pasando|entonces|ese (?:mismo )?dia|esa semana|manana)\b(?! (?:direccion|"
     r"ubicacion|cotizacion|precio|numero|foto\w*|cuenta|factura|hora))",

@@ -77,6 +77,10 @@ _WISH = phrases(
     r"cambi(?:ar|arl[ao]|en|e|enl[ao]|el[ao]|arme|o|emos|amos) (?:\w+ ){0,3}(?:cita|hora|dia|"
     r"fecha|turno|al?|para|por otro|horario)",
     r"(?:cambiarl[ao]|cambienl[ao]|cambiela|cambiarme|cambiarmela)",
+    r"(?:cambi|muev|mov|pospon|aplaz|recorr|reprogram|reagend|adelant|atras)\w*(?:mela|melo|la|lo|nla|nlo)",
+    r"pas(?:e|a|en)(?:me|n?me)?l[ao] (?:pa|para|al?|el)",
+    r"(?:busqu|busc|d)\w*(?:me|nme|eme) otr[oa] (?:hueco|campo|espacio|hora|dia|lugar)",
+    r"(?:habra|hay) (?:forma|manera|chance|modo) de (?:que )?(?:\w+ ){0,2}(?:antes|despues|cambi\w+|mov\w+)",
     r"(?:pospon|aplaz|recorr|adelant|atras)(?:er|ar|erl[ao]|arl[ao]|gan?|en|e|amos)\w*",
     r"(?:pasar|pasarl[ao]|pasemos|pasen|pasarme)l?[ao]? (?:al?|para|la cita)",
     r"otr[oa] (?:dia|hora|fecha|horario|momento|cita)",
@@ -88,6 +92,7 @@ _WISH = phrases(
 _NO_WISH = phrases(
     r"(?:dont|do not|no need to|not) (?:need to |want to )?(?:move|change|reschedule|switch)\w*",
     r"no (?:la |lo )?(?:cambien?|muevan?|mueva)",
+    r"no (?:es necesario|hace falta|hay que|tiene[ns]? que|necesito) (?:cambi|mov)\w+",
     r"change (?:my|the) (?:oil|tires?|brakes?|pads?|filter|battery|wipers?|mind|number|fluid|belt|plugs)",
 )
 

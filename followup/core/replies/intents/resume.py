@@ -92,6 +92,10 @@ _SAYS = phrases(
     r"(?:volver|vuelvan) a (?:mand\w+|envi\w+|escrib\w+|recibir|text\w+)(?: \w+){0,2}",
     r"quiero (?:\w+ )?recibir (?:\w+ )?(?:mensajes|textos|recordatorios|avisos)",
     r"(?:dar|darme|denme|deme) de alta",
+    r"si quiero (?:sus|los|mis|recibir|que me (?:escrib|mand|text|avis)\w+)(?: \w+)?",
+    r"(?:doy|tienen|les doy|va) (?:mi )?permi[sz]o (?:\w+ ){0,3}(?:escrib|mand|text|envi|avis)\w*",
+    r"volver a text\w+(?: al \w+)?",
+    r"que me (?:sigan|vuelvan a) (?:avis|escrib|mand|text|envi)\w+",
     r"(?:reanudar|reactivar|activar|reactiven|activen)(?: \w+){0,2}",
 )
 _NO_RESUME = phrases(

@@ -46,13 +46,22 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("relday", 0, "hoy|hoy mismo|hoy dia"),
     *entries("relday", 1, "manana|mnn|mna|mnana|manana mismo|el dia siguiente"),
     *entries("relday", 2, "pasado manana|pasado|despues de manana"),
-    *entries("relday", -1, "ayer|anoche"),
+    *entries(
+        "relday",
+        -1,
+        "ayer|anoche|mes pasado|ano pasado|semana pasada|verano pasado|invierno pasado|otono pasado|fin de semana "
+        "pasado|"
+        "la vez pasada|vez pasada|lunes pasado|martes pasado|miercoles pasado|jueves pasado|viernes pasado|sabado "
+        "pasado|"
+        "domingo pasado",
+    ),
     *entries("relday", -2, "antier|anteayer|antes de ayer"),
     *entries(
         "part",
         "first_thing",
         "a primera hora|primera hora|en cuanto abran|cuando abran|apenas abran|al abrir|cuando abren|"
-        "a la hora que abren|lo primero|tan pronto abran|en lo que abren|primera hora de la manana|"
+        "a la hora que abran|apenas amanezca|amaneciendo|nomas amanezca|a la hora que abren|lo primero|tan pronto "
+        "abran|en lo que abren|primera hora de la manana|"
         "a primera hora de la manana",
     ),
     *entries(
@@ -101,7 +110,8 @@ ENTRIES: tuple[Entry, ...] = (
     *entries(
         "part",
         "end_of_day",
-        "al final del dia|a ultima hora|ultima hora|antes de cerrar|antes de que cierren|al cierre|"
+        "la ultima del dia|lo ultimo del dia|la ultima hora|al final del dia|a ultima hora|ultima hora|antes de "
+        "cerrar|antes de que cierren|al cierre|"
         "antes del cierre|final del dia|al cerrar|fin del dia|antes q cierren",
     ),
     *entries(
@@ -128,7 +138,7 @@ ENTRIES: tuple[Entry, ...] = (
     *entries("unit", "hour", "hora|horas|hrs|hr|h|hs"),
     *entries("unit", "minute", "minuto|minutos|min|mins"),
     *entries("now", 0, "ahora|ahorita|ahora mismo|ahorita mismo|orita"),
-    *entries("weekend", 0, "fin de semana|fines de semana|finde|fin de"),
+    *entries("weekend", 0, "este fin|fin de semana|fines de semana|finde|fin de"),
     *entries("midweek", 0, "mediados de semana|media semana|mediados de la semana"),
     *entries("weekdays", 0, "entre semana|dias de semana"),
     *entries(
