@@ -103,3 +103,43 @@ MEANINGS: list[Case] = [
         {"t": ["3-6 09:00"], "car": "white truck"},
     ),
 ]
+
+SAID: list[Case] = [
+    # verbs with what hangs on them, called off or moved
+    ("booked", "anulela por favor", "cancel", {}),
+    ("booked", "liberen mi turno", "cancel", {}),
+    ("confirm", "borreme del dia de mañana", "cancel", {}),
+    ("confirm", "no cuenten conmigo", "cancel", {}),
+    ("booked", "posponganla", "move", {"q": "day"}),
+    ("booked", "recorranla al lunes", "move", {"t": ["3-9"]}),
+    ("booked", "pasemela pal sabado", "move", {"t": ["3-7"]}),
+    ("confirm", "hay que cambiarla", "move", {"q": "day"}),
+    ("confirm", "no hace falta moverla, ahi estare", "accept", {}),
+    ("confirm", "no la voy a cancelar", "accept", {}),
+    ("confirm", "seguimos en pie", "accept", {}),
+    # by ear, and a letter too many
+    ("day", "el biernes", "propose", {"t": ["3-6"]}),
+    ("day", "el savado tempranito", "propose", {"t": ["3-7 07:30-12:00"]}),
+    ("day", "el luness", "propose", {"t": ["3-9"]}),
+    ("time", "a las onse", "propose", {"t": ["3-5 11:00"]}),
+    ("visit", "esta muy caro", "decline", {}),
+    # what is past, what is no time
+    ("visit", "me lo cambiaron el mes pasado en otro taller", "done", {}),
+    ("day", "este fin", "propose", {"t": ["3-7"]}),
+    ("time", "la ultima del dia", "propose", {"t": ["3-5 17:00-18:00"]}),
+    ("day", "me da igual el dia", "propose", {}),
+    # a yes beside what is no later, an if that is no yes, politeness that is none
+    ("visit", "me parece bien, la otra semana el martes", "accept propose", {"t": ["3-10"]}),
+    ("visit", "con mucho gusto, el viernes", "accept propose", {"t": ["3-6"]}),
+    ("visit", "el jueves, si trabajan", "propose", {"t": ["3-5"]}),
+    ("visit", "si lo dejo temprano a que hora queda", "duration", {}),
+    ("visit", "no, y a que hora cierran?", "decline where", {}),
+    ("after_visit", "sin queja alguna", "accept", {}),
+    ("after_visit", "de lujo", "accept", {}),
+    ("visit", "gracias por nada", "complaint", {}),
+    ("today", "esperenme tantito", "running_late", {}),
+    ("car", "las 2", "accept", {}),
+    ("car", "el azulito", "accept", {"car": "blue sedan"}),
+    ("nothing", "ya pueden volver a textearme", "resume", {}),
+    ("visit", "ok you can text me again", "resume", {}),
+]

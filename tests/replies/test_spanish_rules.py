@@ -11,7 +11,7 @@ from tests.replies.reading import read
 from tests.replies.test_contract import result
 from tests.replies.test_labeled import is_same
 
-ALL = spanish_rules.TIMES + spanish_rules.OFFERS + spanish_rules.MEANINGS
+ALL = spanish_rules.TIMES + spanish_rules.OFFERS + spanish_rules.MEANINGS + spanish_rules.SAID
 
 
 @pytest.mark.parametrize(("asked_in", "text", "meanings", "expected"), ALL)

@@ -77,7 +77,7 @@ def _settle_asides(now: Situation, made: Decision) -> None:
             made.drop(("where",))
     if "where" in made.codes and not accept.has_yes_word(now.said) and _asks_opening_alone(now.text):
         made.forget_times()
-        made.drop(("accept", "decline"))
+        made.drop(("accept",) if decline.starts_with_no(now.said) else ("accept", "decline"))
     if "complaint" in made.codes:
         made.drop(("thanks",))
         if not accept.has_yes_word(now.said) or _SARCASM.search(now.text):

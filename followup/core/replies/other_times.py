@@ -14,6 +14,10 @@ _CALL = (
     r"|\b(?:i|we|you|he|she|they) (?:just |already )?(?:called|texted|phoned|rang|emailed|messaged) (?:\w+ ){0,3}$"
     r"|\b(?:llame\w*|llame[nm]\w*|marque\w*|hablen\w*|please call|pls call|can you call|could you call) (?:\w+ ){0,2}$"
 )
+_CALL_PAST = (
+    r"|\bnadie (?:\w+ ){0,6}$|\b(?:me |nos )?(?:mandan|mandaron|escriben|escribieron|textean|llaman|llamaron) (?:\w+ "
+    r"){0,3}$"
+)
 _BACK = (
     r"\b(?:need|want|have|get|got to have|necesito|ocupo|quiero)\b (?:\w+ ){0,4}(?:back|ready|"
     r"finished|(?<!check )(?<!go )(?<!hang )(?<!eat )(?<!dine )(?<!work )out|de vuelta)\b[^,.]{0,12}$"
@@ -97,7 +101,7 @@ _PAST = (
     r"\b(?:promised|overcharged|overbilled|charged|billed|scratched|botched|swore|owed) (?:\w+ ){0,5}$|"
     r"^\W*called (?:\w+ ){0,3}$|"
     r"\b(?:bought|replaced|since|born|sold|traded|purchased|compre|vendi|hice|hicieron|cambie|cambiaron|desde|"
-    r"entregaron|entrego|cobraron|cobro|recogi|dejaron|"
+    r"atendieron|arreglaron|resolvieron|entregaron|entrego|cobraron|cobro|recogi|dejaron|"
     r"paid|expires?|vence|told me|quoted|brought) (?:\w+ ){0,5}$"
     r"|(?<!if there )(?<!if it )\bwas(?! (?:\w+ )?(?:thinking|hoping|wondering|looking|wanting|planning|trying|"
     r"going|gonna|talking|able|good|available|asking|saying)) (?:\w+ ){0,5}$"
@@ -120,7 +124,7 @@ _FAREWELL = (
     r"fantastic|"
     r"happy|pleasant|awesome|amazing|beautiful|fun|super|fabulous|relaxing|terrific|splendid|fine)\b(?: \w+){0,2} $"
 )
-_NO_VISIT_BEFORE = re.compile("|".join((_CALL, _BACK, _ELSEWHERE, _PAST, _FAREWELL)))
+_NO_VISIT_BEFORE = re.compile("|".join((_CALL + _CALL_PAST, _BACK, _ELSEWHERE, _PAST, _FAREWELL)))
 _ENTERS = re.compile(
     r"^\W*(?:(?:and|also|then|now|yes|ok|sure|please|hi|hey|can|could|will|would|you|lets|just|need|want|like|to|"
     r"kindly|go|ahead|(?P<own>i|id|we)) )*"

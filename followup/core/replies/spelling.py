@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 
 from followup.core.replies.near_words import NearWords
@@ -106,6 +107,8 @@ _KNOWN = {
     "es": frozenset(word for entry in SPANISH for word in entry.phrase),
 }
 _SHORTEST = 4
+_CLITICS = word_set("me te se la lo las los le les nos")
+"""What hangs on a Spanish infinitive: `cambiarla` is one word."""
 _ENDINGS = word_set("s es on ron ndo do da dos das ba ban n ste mos ing ed er ers ly me lo la los las le se nos")
 """What a regular form adds to a word; it is no typing error then."""
 
@@ -115,6 +118,35 @@ _TIME_WORDS = {
     for category in ("weekday", "month", "relday", "part")
 }
 _TWO_ERRORS = frozenset(word for words in _TIME_WORDS.values() for word in words if len(word) >= 7)
+
+
+_SOUNDS = tuple(
+    (re.compile(pattern), sound)
+    for pattern, sound in (
+        ("ch", "x"), ("h", ""), ("v", "b"), ("z|c(?=[eiy])", "s"), ("qu(?=[ei])|k", "c"), ("ll", "y"),
+        ("g(?=[ei])", "j"), ("gu(?=[ei])", "g"), (r"([^r])\1", r"\1"),
+    )
+)  # fmt: skip
+"""What sounds alike in Spanish and is written one for the other (`biernes`, `savado`, `onse`)."""
+
+
+def _as_heard(word: str) -> str:
+    for pattern, sound in _SOUNDS:
+        word = pattern.sub(sound, word)
+    return word
+
+
+_HEARD = word_set(
+    "lunes martes miercoles jueves viernes sabado domingo enero febrero abril julio agosto septiembre octubre "
+    "noviembre",
+    "diciembre manana noche proxima proximo mediodia despues cancelar cambiar gracias mensajes llanta llantas humo",
+    "vendi equivocado kilometros millas necesito llamenme hasta primera ultima arranca volante quince once doce trece",
+    "catorce cinco siete nueve diez veinte ahorita ahora llego llegar voy vamos abierto abiertos cerrado hoy hora "
+    "horas",
+    "llevo llevar hacer hizo hicieron vez veces servicio carro coche troca camioneta blanca blanco azul llave llaves",
+    "aceite ayer hace quiero quien cuando cuanto aqui que porque bueno buenas luego joven escriban escribir borren",
+)
+_BY_EAR = {_as_heard(word): word for word in sorted(_HEARD)}
 
 
 def _allowed_errors(target: str) -> int:
@@ -134,6 +166,9 @@ def mended(word: str, language: str) -> str:
         return word
     if word in _TARGETS[language] or word in _KNOWN["es" if language == "en" else "en"]:
         return word
+    heard = _BY_EAR.get(_as_heard(word)) if language == "es" else None
+    if heard:
+        return heard
     parted = _parted(word, language)
     if parted:
         return parted
@@ -154,6 +189,8 @@ def _begins_alike(word: str, target: str) -> bool:
 
 def _is_inflection(word: str, target: str) -> bool:
     """Whether the word is a regular form of the target and so no typing error."""
+    if target.endswith("s") and word == target + "s":
+        return False
     if word.startswith(target) and word[len(target) :] in _ENDINGS:
         return True
     return word in {target + "s", target + "d", target + "ed", target + "er", target + "ly", target[:-1] + "ing"}
@@ -168,6 +205,7 @@ def _parted(word: str, language: str) -> str | None:
             and tail in _KNOWN[language]
             and len(tail) > 1
             and tail not in ("of", "an", "all", "us")
+            and not (head.endswith("ar") and tail in _CLITICS)
         ):
             return f"{head} {tail}"
     return None

@@ -202,8 +202,9 @@ _FUERTE = (
     r"por que no",
     r"porque no",
     r"adelante",
-    r"con gusto",
+    r"con (?:mucho |todo )?gusto",
     r"seguro",
+    r"(?:no se preocupen? )?(?:que )?no (?:la |lo |les |le )?(?:voy|vamos) a (?:cancelar|fallar|faltar|perder)\w*",
     r"desde luego",
     r"afirmativo",
     r"ok(?! (?:have a|enjoy|good ?night|later|bye|not|never|stop|no\b))",
@@ -361,6 +362,9 @@ _NO = re.compile(
 _MOCKS = re.compile(r"\b(?:when pigs|hell freezes|in your dreams|fat chance|dream on|as if)\b")
 """What turns any yes beside it into a no."""
 
+_POLITE = frozenset({"please", "por favor", "thanks"})
+"""What alone may be a yes, but not behind something else."""
+
 
 def holds(said: Said) -> bool:
     """Whether a yes to what was asked stands in it."""
@@ -369,13 +373,14 @@ def holds(said: Said) -> bool:
     if _MOCKS.search(said.text):
         return False
     plain = said.text
-    if any(_STRONG_AT_START.match(one) and not _NO.search(one) for one in said.parts):
+    parts = [one for one in said.parts if not _IF.match(one)]
+    if any(_STRONG_AT_START.match(one) and not _NO.search(one) for one in parts):
         return True
     if _FREE.search(plain) and not _NO.search(plain):
         return True
     if said.asked is None or _NO.search(plain):
         return False
-    return any(_WEAK_ALONE.match(one) for one in said.parts)
+    return any(_WEAK_ALONE.match(one) and not (one in _POLITE and len(parts) > 1) for one in parts)
 
 
 _YES_WORD = re.compile(
@@ -393,12 +398,15 @@ _YES_WORD = re.compile(
     r"cuenten conmigo|jalo|me late|sipi|afirmativo|obvio|con todo gusto|claro que si|ta (?:bien|bueno)|esta bueno|"
     r"arre|fierro|sobres|hagale|dele|como no|okey|oki)"
     r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on)\b)"
-    r"(?!(?<=\bsi) (?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es posible|ustedes|usted|"
-    r"gust\w+|trabajan|salgo|"
-    r"se (?:puede|pudiera|podria)|me (?:pueden?|dan|avisan|dicen|llaman)|le|les)\b)"
 )
+_IF = re.compile(
+    r"si (?:(?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es posible|ustedes|usted|gust\w+|"
+    r"trabajan|salgo|se (?:puede|pudiera|podria)|me (?:pueden?|dan|avisan|dicen|llaman)|le|les)\b"
+    r"|(?:lo|la) (?:dejo|llevo|traigo)\b.*\b(?:cuando|cuanto|a que hora)\b)"
+)
+"""Where the accent is gone, a `si` before these is an if and no yes."""
 
 
 def has_yes_word(said: Said) -> bool:
     """Whether a part of the text begins with a yes word, which counts beside a time that is named."""
-    return any(_YES_WORD.match(one) for one in said.parts) and not _MOCKS.search(said.text)
+    return any(_YES_WORD.match(one) and not _IF.match(one) for one in said.parts) and not _MOCKS.search(said.text)

@@ -63,6 +63,8 @@ _TOLD = phrases(
     r"(?:anul|borr|quit|elimin)\w* (?:\w+ )?lo de\b",
     r"d(?:a|e|ale|ele|alo|elo) de baja (?:\w+ ){0,2}(?:cita|turno|lo de)",
     r"(?:sin efecto|olvid\w+) (?:\w+ )?(?:la|mi|lo de|lo del) (?:\w+)",
+    r"(?:borr|quit|sac)\w*me (?:del? (?:dia|manana|hoy|lunes|martes|miercoles|jueves|viernes|sabado)|de la "
+    r"agenda)(?: \w+){0,2}",
     r"no (?:me )?(?:guard|apart)\w+ (?:\w+ )?(?:espacio|lugar|turno|hora|cita)",
     r"cancel(?:al[ao]|el[ao]|ar|en|e|a|o|ame|eme|enme|arla|enla|ela|amos|emos|ado|ada|cion)",
 )
@@ -73,6 +75,8 @@ _UNABLE = phrases(
     r"(?:im |we are |i am |were )?not coming(?: in)?(?: \w+day| tomorrow| today)?(?=\Z|[.,!])",
     r"no me esperen?",
     r"no cuenten? conmigo",
+    r"dejemosl[oa] asi",
+    r"no pude (?:salir|llegar|ir|escap)\w*(?: \w+){0,3}",
     r"^siempre no\Z",
     r"ya mejor no",
     r"(?:ya )?no (?:la|lo) (?:necesito|ocupo|quiero) (?:la|mi|esa) (?:cita|hora|reserva)",

@@ -39,7 +39,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _NO_START = re.compile(
     r"^(?:(?:hi|hello|hey|ok|oh|hola|um|well|pues|yeah|uh|hmm|thanks|thank you|gracias|sorry|"
     r"buenas?|tardes|dias|lol|haha|ah|aah|naw|ay|mmm|sir|que|actually|good (?:morning|afternoon|"
-    r"evening)) )*(?:no+|nope|nah|n|negative|thumbsdown|no way|no sir|no maam|nones|nel|nop|"
+    r"evening)) )*(?:no+|nope|na+h?|n|negative|thumbsdown|no way|no sir|no maam|nones|nel|nop|"
     r"(?:hell|heavens|goodness|oops|god|lord) no)(?= |\Z)(?! (?:worries|worry|problem|prob|probs|idea|rush|"
     r"later than|earlier|"
     r"preference|one|more|doubt|clue|wonder|se|hay problema|pasa nada|tengo preferencia|"

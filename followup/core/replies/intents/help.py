@@ -44,6 +44,7 @@ _ASKS = phrases(
     r"es (?:un )?fraude(?: esto)?\?",
     r"remind me (?:again )?who(?: \w+){0,3}",
     r"who wants to know",
+    r"quien (?:pregunta|quiere saber)",
     r"como (?:le hago )?(?:para )?(?:puedo )?(?:dejo|dejar|paro) de (?:recibir|que me)(?: \w+){0,3}",
     r"who (?:gave|told) (?:you|u|yall) (?:guys )?(?:\w+ )?(?:number|info|name)?",
     r"(?:which|what) (?:\w+ )?(?:shop|garage|company|business|place|mechanic|dealer\w*)(?: \w+)? (?:is|"

@@ -93,6 +93,7 @@ _NO_WISH = phrases(
     r"(?:dont|do not|no need to|not) (?:need to |want to )?(?:move|change|reschedule|switch)\w*",
     r"no (?:la |lo )?(?:cambien?|muevan?|mueva)",
     r"no (?:es necesario|hace falta|hay que|tiene[ns]? que|necesito) (?:cambi|mov)\w+",
+    r"(?:cambi|muev|mov)\w*(?:la|lo) (?:llanta|bateria|aceite|balatas|frenos|filtro)\w*",
     r"change (?:my|the) (?:oil|tires?|brakes?|pads?|filter|battery|wipers?|mind|number|fluid|belt|plugs)",
 )
 
