@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from followup.core.replies import booking_replies, cars, limits, odometer_reading, symptoms, until, visit_times
+from followup.core.replies.after_visit import settle_after_visit
 from followup.core.replies.asides import ASIDES, kept_apart
 from followup.core.replies.consent_replies import ABOUT_SERVICE, settle_consent
 from followup.core.replies.contract import OdometerReading
@@ -221,7 +222,7 @@ def _settle_asked(now: Situation, made: Decision) -> None:
     """What the question that we asked makes of the words."""
     asked = now.asked
     if asked == "after_visit":
-        _settle_after_visit(now, made)
+        settle_after_visit(now, made)
     if asked == "car" and now.reply.cars:
         _settle_car(now, made)
     elif now.reply.cars:
@@ -238,61 +239,6 @@ def _settle_asked(now: Situation, made: Decision) -> None:
 
 _WILL_LOOK = phrases(r"(?:look|check|see|find out|let you know|tell you|checo|reviso|veo|miro|checar|revisar)")
 _YES = re.compile(r"(?:yes|yeah|yep|si|sure|claro)\b")
-_ALL_GOOD = phrases(
-    r"(?:all|its|everything|runs|running|drives|driving|works|working|was|is|were|went|looks|"
-    r"feels|really|so far|car is) (?:\w+ )?(?:good|great|fine|well|perfect|perfectly|awesome|"
-    r"smooth|smoothly|excellent|set|ok)",
-    r"10 ?/ ?10",
-    r"good",
-    r"great",
-    r"perfect",
-    r"no (?:problems?|issues?|complaints?)",
-    r"cant complain",
-    r"todo (?:bien|perfecto|excelente|muy bien)",
-    r"(?<!no )muy bien",
-    r"excelente",
-    r"sin (?:problemas?|quejas)",
-    r"happy with",
-    r"very happy",
-    r"satisfied",
-    r"(?<!no quede )content[oa]",
-    r"love it",
-    r"all set",
-    r"not (?:too |so |half )?bad",
-    r"couldnt (?:be|have been) (?:better|happier)",
-    r"(?:todo )?al (?:cien|100)",
-    r"like new",
-    r"no me (?:puedo quejar|quejo)",
-    r"ninguna queja",
-    r"de (?:lujo|maravilla|primera|diez|10)",
-    r"10 de 10|nitido|chulada|impecable|chevere|de pelos|a todo dar|al tiro",
-    r"(?:content|buen|excelent|satisfech|rapid)isim[oa]s?",
-    r"(?<!no quede )(?<!nada )(?:muy |bien |super )satisfech[oa]",
-    r"mejor de lo que (?:\w+)",
-    r"(?:mis |todos mis )?respetos",
-    r"todo (?:\w+ )?(?:chido|suave|padre|super|en orden|ok|de maravilla)",
-    r"sin (?:queja|problema) alguna?",
-    r"(?:se siente|quedo|anda|esta) como (?:\w+ )?nuev[oa]",
-    r"no tengo quejas?",
-    r"(?<!no )(?<!nada )(?<!muy )bien",
-)
-
-
-_NOT_WELL = phrases(
-    r"no quedo (?:bien|como)", r"(?:not|isnt|wasnt) (?:fixed|right|any better)", r"quedo (?:mal|igual|peor)"
-)
-
-
-def _settle_after_visit(now: Situation, made: Decision) -> None:
-    if made.has("complaint", "symptom"):
-        if "symptom" in made.codes and (decline.starts_with_no(now.said) or _NOT_WELL.search(now.text)):
-            made.codes.add("complaint")
-        is_yes_but = _YES.match(now.text) and "symptom" not in made.codes
-        made.drop(("decline", "done") if is_yes_but else ("decline", "accept", "done"))
-    elif _ALL_GOOD.search(now.text):
-        made.become("accept", ("decline", "done"))
-    elif "decline" in made.codes:
-        made.become("complaint", ("decline",))
 
 
 def _settle_car(now: Situation, made: Decision) -> None:

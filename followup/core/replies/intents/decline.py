@@ -237,6 +237,7 @@ _DICE = phrases(
     r"no por favor",
 )
 _NO_DECLINE = phrases(
+    r"no (?:es necesario|hace falta|hay que|tienen? que) (?:cambi|mov|cancel|reprogram|reagend)\w+",
     r"too (?:much|long|hard) to (?:type|text|explain|write)(?: \w+)?",
     r"not a good time",
     r"no es (?:un )?buen momento",
