@@ -92,7 +92,7 @@ def run_due(house: House, worker: str, lanes: Lanes | None = None) -> int:
     With `lanes` what talks to the provider is only started here; without, it has ended when this returns.
     """
     now = house.now()
-    if house.take_lease("clock", worker, LEASE_LASTS) is None:
+    if house.has_moved() or house.take_lease("clock", worker, LEASE_LASTS) is None:
         return 0
     beats, ran = house.last_beats(), 0
     for tick in TICKS:

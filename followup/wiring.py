@@ -8,7 +8,6 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from functools import partial
-from pathlib import Path
 from typing import Any
 
 from followup import clock
@@ -40,6 +39,7 @@ from followup.workflows.plan_texts import plan_texts
 from followup.workflows.score_forecasts import score_forecasts
 from followup.workflows.send_texts import Sender, SentCount, send_texts
 from followup.workflows.settle_over_time import settle_over_time
+from followup.workflows.take_over import move_in, where_it_is
 from followup.workflows.tell_staff import tell_staff
 
 # When nothing else is due sooner, planning looks again.
@@ -287,9 +287,13 @@ class House:
         with self.store.engine.connect() as connection:
             return schema.differences(connection)
 
-    def backup(self, file: Path) -> bool:
-        """Write a whole copy of a SQLite database; False where it is another one."""
-        return self.store.backup(file)
+    def has_moved(self) -> bool:
+        """True where the database was moved away and keeps nothing any more."""
+        return where_it_is(self.store).state == "moved"
+
+    def move_in(self) -> bool:
+        """Take a new database for the shop; False where it is a copy or was moved away, so that nothing leaves."""
+        return move_in(self.store, self.now())
 
     # The test phone ------------------------------------------------------------------------------------------------
     def write_as_customer(self, shop_id: int, number: str, body: str) -> tuple[str, dict[str, str], dict[str, str]]:

@@ -11,10 +11,14 @@ from followup.cli.house import the_house
 def doctor() -> None:
     """Look at the database, the clock, duty and sending; exit 1 where something must be done."""
     from followup.workflows.look_for_trouble import look_for_trouble
+    from followup.workflows.take_over import where_it_is
 
     with the_house() as house:
+        differences = house.database_differences()
+        where = where_it_is(house.store) if not differences else None
         found = [
-            *house.database_differences()[:1],
+            *differences[:1],
+            *([f"{where.says}: {where.do}."] if where and where.says else []),
             *look_for_trouble(house.store, house.now(), house.needs_registration),
         ]
     for one in found:

@@ -16,6 +16,7 @@ def web(port: int | None) -> None:
     log_to_standard_error()
     with the_house() as house:
         house.upgrade_database()
+        house.move_in()
         from waitress import serve
 
         from followup.web.app import create_app

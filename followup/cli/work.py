@@ -24,6 +24,8 @@ def work(until: str | None) -> None:
     log_to_standard_error()
     with the_house() as house:
         house.upgrade_database()
+        if not house.move_in():
+            click.echo("followup work: nothing is sent from this database: see `followup doctor`.", err=True)
         if until is None:
             scheduler.tick_for_ever(house)
             return

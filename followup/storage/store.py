@@ -6,16 +6,17 @@ with BEGIN IMMEDIATE, the journal is a write-ahead log, and what leaves is on th
 
 from __future__ import annotations
 
-import sqlite3
 from collections.abc import Iterator
-from contextlib import closing, contextmanager
-from pathlib import Path
+from contextlib import contextmanager
 from typing import Any
 
 from sqlalchemy import Connection as Connection  # workflows hand it on; only storage may name sqlalchemy
 from sqlalchemy import Engine, create_engine, event, text
 from sqlalchemy.engine import make_url
+from sqlalchemy.exc import IntegrityError
 from sqlalchemy.pool import QueuePool, StaticPool
+
+from followup.storage.installation import SAYS_MOVED
 
 _BUSY_MS = 10_000
 
@@ -49,6 +50,10 @@ def _begin_sqlite(connection: Connection) -> None:
     connection.exec_driver_sql("BEGIN" if is_reader else "BEGIN IMMEDIATE")
 
 
+class DatabaseMoved(RuntimeError):
+    """The database was moved away: nothing is kept here any more. Set FOLLOWUP_DATABASE_URL to where it is now."""
+
+
 class Store:
     """The database. Use `with store.write() as connection:`; leaving it commits, an error undoes everything."""
 
@@ -58,8 +63,13 @@ class Store:
     @contextmanager
     def write(self) -> Iterator[Connection]:
         """A transaction that writes; one at a time on SQLite."""
-        with self.engine.begin() as connection:
-            yield connection
+        try:
+            with self.engine.begin() as connection:
+                yield connection
+        except IntegrityError as refused:
+            if SAYS_MOVED in str(refused.orig):
+                raise DatabaseMoved(DatabaseMoved.__doc__) from refused
+            raise
 
     @contextmanager
     def read(self) -> Iterator[Connection]:
@@ -74,16 +84,6 @@ class Store:
             finally:
                 if connection.dialect.name == "sqlite":
                     connection.exec_driver_sql("PRAGMA query_only=OFF")
-
-    def backup(self, file: Path) -> bool:
-        """Copy a SQLite database as it stands, whatever is written meanwhile; False for another database."""
-        database = self.engine.url.database
-        if self.engine.dialect.name != "sqlite" or not database:
-            return False
-        file.touch(mode=0o600, exist_ok=False)
-        with closing(sqlite3.connect(database)) as source, closing(sqlite3.connect(file)) as copy:
-            source.backup(copy)
-        return True
 
     def close(self) -> None:
         """Give back every connection."""

@@ -278,3 +278,10 @@ leases = Table(
     Column("term", Integer, nullable=False), at("until"),
 )  # fmt: skip
 heartbeats = Table("heartbeats", metadata, Column("name", String(100), primary_key=True), at("at"))
+# Where this database is the shop, in one row; none: nobody has said so yet. A copy finds itself elsewhere and sends
+# nothing. `other`: the installation that it moves to or comes from; `gap_from_at`: since when the copy knows nothing.
+installation = Table(
+    "installation", metadata, Column("id", Integer, primary_key=True, autoincrement=False), word("code"), word("state"),
+    word("place", needed=False), word("other", needed=False), at("at"), word("who"), at("gap_from_at", needed=False),
+    one_of("state", ("here", "copy", "moving", "moved", "arriving")),
+)  # fmt: skip

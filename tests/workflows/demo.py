@@ -20,7 +20,7 @@ from werkzeug.datastructures import MultiDict
 from followup import clock, scheduler
 from followup.core.wall import to_utc, to_wall
 from followup.rehearsal import demo_shop
-from followup.storage import outbox, people, shops, staff, test_phone, windows
+from followup.storage import installation, outbox, people, shops, staff, test_phone, windows
 from followup.storage.rows import Row
 from followup.transports.local_phone import inbound_fields
 from followup.wiring import House, open_house
@@ -125,7 +125,10 @@ def open_copy(template: Path, folder: Path, monkeypatch: pytest.MonkeyPatch) -> 
     for name, value in demo_shop.environment_of(folder, PORT).items():
         monkeypatch.setenv(name, value)
     house = open_house()
-    with house.store.read() as connection:
+    with house.store.write() as connection:
+        # A copy sends nothing until it is told to.
+        if not installation.move_in(connection, house.now()).sends:
+            installation.say(connection, "here", house.now(), "a test", place=installation.place(connection))
         shop_id = shops.shop_codes(connection)[0][0]
     return Demo(house, shop_id)
 

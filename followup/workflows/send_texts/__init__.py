@@ -1,5 +1,6 @@
 """Send what is due: the only workflow that hands texts to a transport.
 
+0. A database that is a copy, or was moved away, sends nothing (`take_over.py`).
 1. Claims whose worker is gone are provably unsent: they are planned again. Texts that were in flight when their worker
    went are `unknown`: nobody can tell, so `look_up_unknown` looks, and nothing is sent again by the machine.
 2. Due texts are claimed, the most awaited kind first (alerts to staff, answers, visit texts, invites).
@@ -24,7 +25,7 @@ from followup.core.segments import segments
 from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.points import reached
-from followup.storage import alerts, consents, inbox, outbox, outcomes, shops
+from followup.storage import alerts, consents, inbox, installation, outbox, outcomes, shops
 from followup.storage.rows import Row
 from followup.storage.store import Store
 from followup.transports.transport import (
@@ -86,7 +87,13 @@ def send_texts(
     store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], worker: str, most: int = 50
 ) -> SentCount:
     """Send up to `most` due texts of the shop; see the module's words."""
+    with store.read() as connection:
+        where = installation.standing(connection).state
+    if where not in ("new", "here"):
+        return SentCount()
     with store.write() as connection:
+        if not installation.move_in(connection, now()).sends:
+            return SentCount()
         outbox.release_expired_claims(connection, shop_id)
         outcomes.mark_lost_in_flight(connection, shop_id, now() + FIRST_LOOK)
         reached("expired released")
@@ -156,6 +163,9 @@ def _send_one(store: Store, shop_id: int, sender: Sender, now: Callable[[], date
 def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: Row) -> OutgoingText | None:
     """The text to hand over, with `in_flight` committed; None where it is not wanted, not now, or cannot be said."""
     with store.write() as connection:
+        if not installation.sends(connection):
+            outbox.move(connection, row["id"], row["attempt"], "claimed", "planned")
+            return None
         shop = shops.load_shop(connection, shop_id)
         consents.lock(connection, shop_id, row["number"])
         needs = _needs_registration(sender, row["number"])

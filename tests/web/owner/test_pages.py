@@ -13,9 +13,10 @@ from flask.testing import FlaskClient
 from sqlalchemy import select
 from werkzeug.test import TestResponse
 
-from followup.storage import rows, staff, tables
+from followup.storage import installation, rows, staff, tables
 from followup.storage.shops import load_shop
 from followup.workflows.keep_tokens import standing_token
+from followup.workflows.take_over import DID
 from tests.web.conftest import token_on
 from tests.web.house import TestHouse
 
@@ -25,7 +26,7 @@ SHOP = {
     "roadside_phone": "", "zone": "America/Denver", "country": "us", "state": "co", "order": "month-first",
     "registration": "brand, campaign, 2026-11-01",
 }  # fmt: skip
-PAGES = ("/owner/shop", "/owner/stop", "/owner/stop/everything/stop", "/owner/number", "/owner/tokens")
+PAGES = ("/owner/shop", "/owner/stop", "/owner/stop/everything/stop", "/owner/number", "/owner/tokens", "/owner/here")
 
 
 def press(client: FlaskClient, where: str, /, **fields: str) -> TestResponse:
@@ -126,3 +127,22 @@ def test_everybody_agrees_for_themselves_alone(signed_in: Clients, house: TestHo
     assert phones() == ["+13125550123"]
     assert press(technician, "/owner/my-alerts", phone="").status_code == 303
     assert phones() == [None]
+
+
+def test_a_copy_says_at_the_top_that_it_sends_nothing_and_one_press_lets_it(
+    signed_in: Clients, house: TestHouse
+) -> None:
+    owner, manager = signed_in("owner"), signed_in("manager")
+    assert "Nothing is sent" not in owner.get("/owner/staff").text
+    with house.store.write() as connection:
+        installation.say(connection, "copy", house.now(), "a backup", gap_from_at=house.now())
+    assert "Nothing is sent" in owner.get("/owner/staff").text
+    page = owner.get("/owner/here").text
+    assert "this database is a copy and knows nothing since 2026-11-24 15:00 UTC" in page
+    assert (manager.get("/owner/here").status_code, press(manager, "/owner/here").status_code) == (403, 403)
+    assert press(owner, "/owner/here").status_code == 303
+    assert "Nothing is sent" not in owner.get("/owner/staff").text
+    assert press(owner, "/owner/here").status_code == 303
+    with house.store.read() as connection:
+        assert installation.standing(connection).sends
+        assert [one["did"] for one in rows.every(connection, select(tables.audit))].count(DID) == 1

@@ -1,0 +1,166 @@
+"""Where this database is the shop. A copy of it finds itself in another place and sends nothing until told to.
+
+The place of a SQLite database is its file (path, inode, machine), that of a PostgreSQL database the server's own
+identifier, the database's number in it and the server's line of history, which a restored server leaves. Nobody has to
+mark a copy, however it was made; backups of our own are marked all the same, so that one that is laid over the old
+file is known too.
+
+A database that was moved away refuses every write by itself, so that also a process that knows nothing of the move
+keeps nothing there that would be lost.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import secrets
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from sqlalchemy import Connection, select, text, update
+from sqlalchemy.exc import DBAPIError
+
+from followup.storage import machine, rows, tables
+from followup.storage.rows import Row
+
+SAYS_MOVED = "this database was moved away"
+HELD_BECAUSE = "the shop goes on from a copy: it may have gone out before"
+# Alerts are told again until somebody answers; silence would be worse than twice.
+_MAY_BE_TWICE = ("alert",)
+_MACHINE = Path("/etc/machine-id")
+
+
+@dataclass(frozen=True)
+class Standing:
+    """How this database stands. `state`: new, here, copy, elsewhere (a copy that nobody marked), moving, moved,
+    arriving. `gap_from_at`: since when a copy knows nothing of the shop."""
+
+    state: str
+    code: str = ""
+    other: str = ""
+    at: datetime | None = None
+    gap_from_at: datetime | None = None
+
+    @property
+    def sends(self) -> bool:
+        """True where texts may leave from it."""
+        return self.state == "here"
+
+
+def standing(connection: Connection) -> Standing:
+    """How this database stands here and now."""
+    found = _row(connection)
+    if found is None:
+        return Standing("new")
+    state, gap = found["state"], found["gap_from_at"]
+    if state in ("here", "moving") and found["place"] != place(connection):
+        state, gap = "elsewhere", machine.last_beats(connection).get("send")
+    return Standing(state, found["code"], found["other"] or "", found["at"], gap)
+
+
+def move_in(connection: Connection, now: datetime) -> Standing:
+    """The same; a database of which nobody ever said where it is, is the shop here from now on."""
+    found = standing(connection)
+    if found.state != "new":
+        return found
+    values = {"code": new_code(), "state": "here", "place": place(connection), "at": now, "who": "its first process"}
+    rows.add_new(connection, tables.installation, id=1, **values)
+    return standing(connection)
+
+
+def sends(connection: Connection) -> bool:
+    """Whether texts may leave, by its row alone: for who asked `move_in` a moment ago."""
+    found = _row(connection)
+    return found is not None and found["state"] == "here"
+
+
+def say(connection: Connection, state: str, now: datetime, who: str, **values: Any) -> None:
+    """Write how this database stands from now on."""
+    table, news = tables.installation, {"state": state, "at": now, "who": who, **values}
+    if not connection.execute(update(table).where(table.c.id == 1).values(**news)).rowcount:
+        connection.execute(table.insert().values(id=1, **{"code": new_code(), **news}))
+
+
+def take_over(connection: Connection, now: datetime, who: str) -> int:
+    """This is the shop now; how many texts are held, because they may have left from where it was before.
+
+    What was planned for a moment that has passed may have gone out there since the copy was made: nobody but a person
+    sends it again. After a move that was broken off nothing left anywhere, so nothing is held.
+    """
+    before = standing(connection)
+    if before.state == "moved":
+        open_again(connection)
+    news: dict[str, Any] = {"place": place(connection), "other": None, "gap_from_at": before.gap_from_at}
+    if before.state in ("copy", "elsewhere"):
+        news["code"] = new_code()
+    say(connection, "here", now, who, **news)
+    if before.state in ("new", "here", "moving"):
+        return 0
+    table = tables.texts
+    done = connection.execute(
+        update(table)
+        .where(table.c.state.in_(("planned", "claimed")), table.c.due_at <= now, table.c.kind.not_in(_MAY_BE_TWICE))
+        .values(state="held", state_because=HELD_BECAUSE, claimed_by=None, claimed_until=None)
+    )
+    return done.rowcount
+
+
+def place(connection: Connection) -> str:
+    """Where this database lies, as a word that no other place has."""
+    return hashlib.sha256(repr(_told_place(connection)).encode()).hexdigest()
+
+
+def new_code() -> str:
+    """A name for an installation that no other has."""
+    return secrets.token_hex(8)
+
+
+def close_for_ever(connection: Connection) -> None:
+    """Let this SQLite database refuse every write but the word of who takes it over again."""
+    for name in _guarded():
+        for what in ("INSERT", "UPDATE", "DELETE"):
+            raises = f"BEGIN SELECT RAISE(ABORT, '{SAYS_MOVED}'); END"
+            connection.exec_driver_sql(
+                f"CREATE TRIGGER IF NOT EXISTS moved_{name}_{what.lower()} BEFORE {what} ON {name} {raises}"
+            )
+
+
+def open_again(connection: Connection) -> None:
+    """The other way."""
+    for name in _guarded():
+        for what in ("insert", "update", "delete"):
+            connection.exec_driver_sql(f"DROP TRIGGER IF EXISTS moved_{name}_{what}")
+
+
+def _guarded() -> list[str]:
+    # Leases are the processes' own: those that still run stand down by them.
+    free = (tables.installation, tables.leases)
+    return [one.name for one in tables.metadata.sorted_tables if one not in free]
+
+
+def _row(connection: Connection) -> Row | None:
+    return rows.first(connection, select(tables.installation).where(tables.installation.c.id == 1))
+
+
+def _told_place(connection: Connection) -> tuple[object, ...]:
+    if connection.dialect.name != "sqlite":
+        return _place_of_server(connection)
+    file = connection.engine.url.database
+    if file in (None, "", ":memory:"):
+        return ("memory",)
+    path = Path(str(file)).resolve()
+    machine_id = _MACHINE.read_text(encoding="utf-8").strip() if _MACHINE.is_file() else ""
+    return (str(path), path.stat().st_ino, machine_id)
+
+
+def _place_of_server(connection: Connection) -> tuple[object, ...]:
+    number = connection.execute(text("SELECT oid FROM pg_database WHERE datname = current_database()")).scalar_one()
+    try:
+        with connection.begin_nested():
+            server = text("SELECT system_identifier, timeline_id FROM pg_control_system(), pg_control_checkpoint()")
+            return (number, *connection.execute(server).one())
+    except DBAPIError:
+        # A server that does not tell its identifier: its address must do.
+        url = connection.engine.url
+        return (number, url.host, url.port, url.database)

@@ -1,0 +1,1 @@
+"""Copies of a database, moves to another one, and migrations that are broken off."""
