@@ -115,4 +115,20 @@ ENGLISH: list[Case] = [
     ("visit", "poke me after easter", "later", {"un": "2026-04-06"}),
     ("time", "crack of dawn", "propose", {"t": ["3-5 07:30-08:30"]}),
     ("day", "hump day", "propose", {"t": ["3-11"]}),
+    # offers: what is left, and another hour on the day of one
+    ("slot", "second one but can we do 3", "propose", {"t": ["3-6 15:00"]}),
+    ("slot", "not the second, the other one", "choose", {"ch": "2026-03-05T09:00", "t": ["3-5 09:00"]}),
+    ("slot", "no to friday, yes to thursday", "choose", {"ch": "2026-03-05T09:00", "t": ["3-5 09:00"]}),
+    ("slot", "thursday, scratch friday", "choose", {"ch": "2026-03-05T09:00", "t": ["3-5 09:00"]}),
+    ("slot", "friday but 3 instead of 2", "propose", {"t": ["3-6 15:00"]}),
+    # the hour told before is meant for another day too; an hour put right
+    ("visit", "monday at 10 or if not tuesday same time", "propose", {"t": ["3-9 10:00", "3-10 10:00"]}),
+    ("visit", "monday 9am... oops meant 10", "propose", {"t": ["3-9 10:00"]}),
+    ("time", "anytime before noon", "propose", {"t": ["3-5 07:30-12:00"]}),
+    # two things of which neither goes
+    ("confirm", "we have to reschedule, phone me", "move call", {"q": "day"}),
+    ("confirm", "I could get there at 8 if that is easier", "move", {"t": ["3-5 08:00"]}),
+    ("booked", "forget thursday, I will call you when I am back home", "cancel later", {}),
+    ("known", "it shows 48,250. what do I need", "odometer explain", {"od": 48250}),
+    ("odometer", "somewhere between 47 and 48 thousand", "odometer", {"od": 47500}),
 ]

@@ -141,6 +141,12 @@ _ALL_RIGHT = word_set("ok good fine possible available free open work works be a
 def _is_asked_about(text: Text, before: str, end: int) -> bool:
     """`is 8 ok`, `would 3 work`, `do 11 that day`: a question that only a time of the day can be put to."""
     after, next_after = text.word(end), text.word(end + 1)
+    if (
+        before in ("be", "but")
+        and _ends_here(text, end)
+        and _WITH_DAY.search(text.plain[: text.symbols[end - 1].start])
+    ):
+        return True
     if before == "do" and _CAN_DO.search(text.plain[: text.symbols[end - 1].start]) and _ends_here(text, end):
         return _may_be_told(text)
     if before == "do":
@@ -150,6 +156,12 @@ def _is_asked_about(text: Text, before: str, end: int) -> bool:
     return (before in _ASKS and after in _ALL_RIGHT) or (after == "it" and next_after == "is" and _may_be_told(text))
 
 
+_WITH_DAY = re.compile(
+    r"(?:day|tomorrow|today|thurs?|tues?|fri|mon|wed|sat|one|time|ones?|works?|good|fine|yes|ok),? (?:works |"
+    r"is (?:good|fine) )?"
+    r"but (?:can|could|would|may|might) (?:it|we|that) (?:maybe |possibly )?be $|(?:day|tomorrow|today|one),? but $"
+)
+"""`Thursday but 10`, `the first one but can it be 10`"""
 _CAN_DO = re.compile(r"\b(?:can|could) (?:i|we|you)(?: guys| maybe| please)? do $")
 _TIME_IS = re.compile(r"\btime (?:is|to be|would be|was|should be|for that is|:) ?$")
 _SAID = re.compile(r"\b(?:i (?:said|mean|meant|asked for)|only(?: do| make| come)?) $")
@@ -225,7 +237,7 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
     if previous and isinstance(previous.value, Days | PartOfDay | Hours):
         between = [text.symbols[n] for n in range(previous.end, at)]
         if isinstance(previous.value, Hours) and any(one.category == "correction" for one in between):
-            return len(between) <= 4
+            return len([one for one in between if one.category != "mark"]) <= 4
         if all(one.category in (*GLUE, "or", "and") or one.text == "," for one in between):
             is_list = any(one.category in ("or", "and") or one.text == "," for one in between)
             if text.cat(previous.end - 1) in ("weekday", "relday") and [one.text for one in between] == [","]:

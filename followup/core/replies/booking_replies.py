@@ -60,10 +60,26 @@ def settle_booking(now: Situation, made: Decision) -> None:
     elif "running_late" in made.codes and not made.has("stop"):
         made.drop(("move", "cancel", "propose", "accept", "decline", "later", "choose"))
         made.times, made.avoid, made.until = visit_times.arrival(now, now.booked), (), None
+        if made.times and all(entry.start < iso(now.booked) for entry in made.times) and not _speaks_of_late(now):
+            made.become("move", ("running_late",))
     elif made.has("stop", "choose", "stranger"):
         made.drop(("move",))
     else:
         _settle_standing(now, made, now.booked)
+
+
+def _speaks_of_late(now: Situation) -> bool:
+    """Whether words say so; an arrival before the booked start is a wish for another hour otherwise."""
+    return (
+        now.booked is None
+        or now.booked <= now.reply.now
+        or not _CAN_BE.search(now.text)
+        or bool(_LATE.search(now.text))
+    )
+
+
+_LATE = phrases(r"late", r"behind", r"traffic", r"on (?:my|our|the) way", r"stuck", r"tarde", r"trafico", r"en camino")
+_CAN_BE = phrases(r"(?:can|could) (?:be|get|come|make it) (?:there|in|over)", r"puedo (?:estar|llegar|ir)")
 
 
 def _is_there(now: Situation) -> bool:
@@ -101,6 +117,7 @@ def _settle_standing(now: Situation, made: Decision, booked: datetime) -> None:
     if "cancel" in made.codes:
         made.drop(("move", "accept", "decline") if made.until else ("move", "accept", "decline", "later"))
         made.forget_times()
+        made.until = made.until if made.until and made.until > booked.date() else None
     elif made.has("gone", "done", "later") and not made.times:
         made.drop(("move",))
     elif "move" in made.codes and not _is_same_time(made, booked):

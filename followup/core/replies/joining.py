@@ -239,7 +239,7 @@ def _merge_same_day(choices: list[Choice], last: Choice, value: Days, between: l
         return False
     if last.day.days == value.days:
         return True
-    is_range = bool({"to", "dash", "until"} & set(between)) and len(between) <= 3
+    is_range = bool({"to", "dash", "until"} & set(between)) and len(between) <= 3 and "," not in between
     if is_range and len(value.days) == 1 and len(last.day.days) == 1:
         value = _next_after(last.day.days[0], value)
     if is_range and len(value.days) == 1 and len(last.day.days) == 1 and value.days[0] > last.day.days[0]:

@@ -18,6 +18,7 @@ _NOT_BEFORE = re.compile(
     r"away|im off (?=to\b|from\b|at\b|until\b|till\b|for\b)|im out|"
     r"nor|neither|"
     r"any ?(?:day|time|thing)? ?(?:but|except|other than|besides)|ni)\b"
+    r"|\b(?:scratch|nix|forget about|rule out|anything except) $"
     r"|\bno (?:more |to |on |for |the |in |early |late |can do |way )*$"
 )
 _NO_BEFORE = re.compile(r"\bno\b")
@@ -49,7 +50,7 @@ _NOT_AFTER = re.compile(
     r"|no puedo|no me|no se puede|imposible|impossible|is too|im working|i work\b|not available|"
     r"no(?= ?(?:,|$| y | and ))|"
     r"no go|aint|wouldnt|would not|are no|are out|are bad|estoy ocupad|trabajo|tengo|"
-    r"out of the question|is tough|is hard|is rough|wont do|busy|no work|a no)\b"
+    r"out(?= ?[.,;!?]|\Z)|out of the question|is tough|is hard|is rough|wont do|busy|no work|a no)\b"
 )
 _CORRECTED = re.compile(
     r"\b(?:no wait|wait no|i mean|i meant|scratch that|oops|correction|actually|make that|make it|"

@@ -44,7 +44,8 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
         phrases(
             r"(?:need|want|get|have|give me|use|take|like|appreciate|require|can i get|will need|"
             r"got) (?:\w+ ){0,3}(?:a )?(?:ride|lift|shuttle|uber|taxi)(?! (?:share it)|s? quality)",
-            r"(?:drop me off|(?:drop|take|drive|bring|run) me (?:home|to work|back|to my|at (?:work|home|my)))",
+            r"(?:drop me off|(?:drop|take|drive|bring|run) me (?:home|to work|back|to my|at (?:work|home|my|the "
+            r"(?:office|house|job|school|station))))",
             r"pick me up",
             r"(?:need|want) (?:to be )?(?:picked up|dropped off|a drop ?off)(?! (?:time|it))",
             r"shuttle (?:please|too|home|to|me|back|ride)",
@@ -139,6 +140,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
     ),
 )
 _JUST_ASKED = re.compile(
+    r"\bwill (?:you|u|yall|there|the shop) (?:guys )?(?:have|be|provide|offer)\b|"
     r"\b(?:do|does|is|are|did) (?:you|u|yall|you guys|there|the shop|it) (?:\w+ ){0,2}(?:have|"
     r"offer|provide|do|give|got|include|a|any|shuttle|loaners?|rides?)\b|\b(?:tienen(?! que)|ofrecen|hay|"
     r"prestan|dan|cuentan con)\b|\bhow long (?:is|will) (?:the )?wait\b|\b(?:have|"

@@ -48,7 +48,8 @@ _STANDS_AT = re.compile(
     r"\b(?:(?:it|its|she|he|car|truck|van|that|thing|i|im|i am|we|we are|were|miles|odo|odometers?) (?:is |are "
     r")?(?:only )?(?:now |right |just )?(?:at|on|reading|"
     r"showing|shows|says|has)|"
-    r"(?:miles|mileage) (?:is|are|at)|reading|sitting at|currently at|just (?:hit|passed|turned)|"
+    r"(?:miles|mileage) (?:is|are|at)|reading|sitting at|currently at|just (?:hit|passed|turned)|(?:just "
+    r")?rolled(?: over)?|"
     r"trae|lleva|marca|dice|(?:anda|ando|va|voy|esta|"
     r"vamos)(?: ya| como| mas o menos| ahorita)* (?:en|entre)|tiene)"
     r"(?: about| around| like| como| unas?| unos| las| los)* ?$"
@@ -118,7 +119,8 @@ _HUNDREDS = {
 }  # fmt: skip
 _AND_HUNDREDS = re.compile(
     r"\b(?P<tens>\d{1,3})(?:000| ?(?:mil|thousand|k))? (?:and an? |and |y )?"
-    rf"(?P<rest>\d hundred|\d{{2,3}}|(?:{'|'.join(_HUNDREDS)})(?: hundred)?)(?! ?(?:k|mil|[ap]m)\b)(?: thousand)?\b"
+    rf"(?P<rest>\d hundred|\d{{3}}|\d{{2}}(?! ?thousand)"
+    rf"|(?:{'|'.join(_HUNDREDS)})(?: hundred)?)(?! ?(?:k|mil|[ap]m)\b)(?: thousand)?\b"
     rf"(?:(?<=[a-z]) (?:and |y )?(?P<tail>\d{{2}}|(?:{'|'.join(_SPELLED)})(?:(?:[ -]| y )(?:{'|'.join(_ONES)}))?)\b)?"
 )
 
@@ -248,7 +250,7 @@ def target_reading(plain: str) -> int | None:
     """The odometer reading at which the customer wants to come (`at 50k`, `when it hits 50,000`); None without one."""
     text = _spelled_out(plain)
     match = re.search(
-        rf"(?<!only )(?<!im )(?<!its )(?<!it is )(?<!now )"
+        rf"(?<!only )(?<!im )(?<!its )(?<!it is )(?<!now )(?<!are )(?<!were )"
         rf"\b(?:at|hits?|hit|reach(?:es)?|gets? to|until|till?|closer to|turns?|llegue a|"
         rf"cuando (?:tenga|llegue a|marque)|a los|a las|hasta los|hasta las)(?: about| around| like| the| las|"
         rf" los)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?)(?: ?(?:miles?|millas?|km|"

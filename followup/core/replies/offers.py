@@ -91,6 +91,7 @@ _PLACES = (
     ),
 )
 _FIRST_OF_ALL = phrases(r"(?:how|what|when|call|talk|speak|ask|check|know|see|think) (?:\w+ ){0,6}first\Z")
+_THE_OTHER = phrases(r"the other(?: one| time| slot| day| option)?", r"(?:la|el) otr[oa]")
 _MIDDLE = phrases(
     r"(?:the )?middle(?: one| option| time)?", r"(?:la|el) (?:de|del) (?:en ?)?medio", r"(?:la|el) del centro"
 )
@@ -168,6 +169,8 @@ class Pick:
     ruled_out: tuple[datetime, ...] = ()
     is_none: bool = False
     """All of them are ruled out at once."""
+    near: datetime | None = None
+    """The offer on whose day another hour is wanted (`the second one, but at 10`)."""
     is_too: bool = False
     """What was offered is too early or too late."""
 
@@ -181,6 +184,8 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
     out = tuple(offer for offer in offers if any(_fits(choice, offer, setting, zone) for choice in ruled_out))
     is_none = bool(_NONE.search(plain))
     refused = _places_refused(_as_corrected(plain), len(offers))
+    if len(refused) == 1 and len(offers) == 2 and not wanted and _THE_OTHER.search(plain):
+        return Pick(tuple(offer for place, offer in enumerate(offers) if place not in refused))
     if is_none and not wanted and not refused:
         return Pick(is_none=True)
     plain = _as_corrected(plain)
@@ -209,7 +214,8 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
         return Pick(tuple(offer for offer in offers if offer not in out), is_open=True, ruled_out=out)
     if wanted and _EITHER.search(plain) and len(named) == len(offers):
         return Pick(named, is_open=True)
-    return Pick(named, ruled_out=out)
+    near = [offers[n] for n, one in enumerate(_PLACES) if n < len(offers) and wanted and one.search(plain)]
+    return Pick(named, ruled_out=out, near=near[0] if len(near) == 1 and not named else None)
 
 
 def _as_corrected(plain: str) -> str:

@@ -14,10 +14,11 @@ from followup.core.replies.times import read_times
 _SENTENCE = re.compile(r"(?<![^.!?;\n])[^.!?;\n]+\?")
 _OPENER = re.compile(
     r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|"
-    r"no|btw|by the way|hey|oh|quick question|perfecto|bueno|ok|oiga|disculpe|tambien) )*(?:do "
+    r"no|so|well|btw|by the way|hey|oh|quick question|perfecto|bueno|ok|oiga|disculpe|tambien) )*(?:do "
     r"(?:you|u|yall|ya)|do (?:i|we) (?:need to |have to |got to )?(?:bring|sign|leave|park|make|print|show)|"
     r"does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|"
-    r"yall|i|we|they)|is there|are there|is (?:the|your|my)|have you|did you|are you (?:able|"
+    r"yall|i|we|they)|is there|are there|who (?:will|would|is (?:going|doing|working))|is it (?:ok|okay|"
+    r"alright|fine) (?:if|for|to)|is (?:the|your|my)|have you|did you|are you (?:able|"
     r"guys able)|(?:se )?(?:pueden?|podrian?) \w+|tienen|hay|aceptan|me pueden|puedo|ustedes|"
     r"hacen|dan|venden|manejan)\b"
 )
@@ -27,6 +28,8 @@ _ANSWER = re.compile(
 )
 """A yes, a no or a greeting before the question itself."""
 _LEAST_WORDS = 3
+_MOST_ASKED = 12
+"""How many questions of one text are looked at."""
 
 
 _NAMED = re.compile(
@@ -48,7 +51,7 @@ def asks_something_else(now: Situation) -> bool:
         return True
     asked = [match.group() for match in _SENTENCE.finditer(now.text)]
     asked += [part for part in now.said.parts if _OPENER.match(part)]
-    return any(_is_unknown(_ANSWER.sub("", one), now) for one in asked)
+    return any(_is_unknown(one, now) for one in dict.fromkeys(_ANSWER.sub("", one) for one in asked[:_MOST_ASKED]))
 
 
 def _is_unknown(sentence: str, now: Situation) -> bool:

@@ -50,11 +50,22 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
     kept = _without_counts(text, _without_kinds(text, kept))
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
-    choices = tuple(spread_times(join_mentions(text, visit)))
+    choices = tuple(_at_the_same_hour(plain, spread_times(join_mentions(text, visit))))
     if _EVERY_DAY.search(plain):
         choices = tuple(replace(choice, is_any_day=True) for choice in choices)
     bare = any(isinstance(one.value, Hours) and not one.value.first.is_plain for one in visit)
     return Read(choices, later, _is_any(plain), tuple(other), bare), text
+
+
+_SAME_HOUR = re.compile(r"\bsame (?:time|hour)\b|\bmisma hora\b")
+
+
+def _at_the_same_hour(plain: str, choices: list[Choice]) -> list[Choice]:
+    """`Thursday at 11 or Friday same time`: the hour told before is meant for the day after it too."""
+    if len(choices) < 2 or not _SAME_HOUR.search(plain):
+        return choices
+    told = next((one.time for one in choices if one.time is not None and not one.is_negated), None)
+    return [replace(one, time=told) if one.time is None and one.day and not one.is_negated else one for one in choices]
 
 
 def _without_counts(text: Text, found: list[Mention]) -> list[Mention]:

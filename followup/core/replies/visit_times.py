@@ -21,7 +21,8 @@ def resolve_times(now: Situation, made: Decision) -> None:
     wanted = [_on_that_day(now, choice) for choice in now.read.choices if not choice.is_negated]
     if not now.read.choices and now.about and now.asked == "time" and _is_all_of_that_day(now):
         wanted = [Choice(Days((now.about,)))]
-    resolved = [resolve(choice, now.setting, now.about, zone) for choice in wanted]
+    about = now.pick.near.date() if now.pick.near else now.about
+    resolved = [resolve(choice, now.setting, about, zone) for choice in wanted]
     ruled_out = [resolve(choice, now.setting, now.about, zone) for choice in now.read.choices if choice.is_negated]
     made.times = _unique(resolved)
     made.avoid = tuple(entry for entry in _unique(ruled_out) if entry not in made.times)

@@ -34,6 +34,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
 _DAY = r"(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tues|thurs|weds?|fri)"
 _TOLD = phrases(
+    r"forget (?:about )?(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?=\Z|[ ,.!]+(?:i|we|ill|"
+    r"im|it|please|thanks))",
     r"(?:wipe|clear|void|pull) (?:the|my|that|our) (?:\w+ )?(?:appointment|booking|visit|reservation|slot|spot|name)",
     r"(?:take|strike|leave|cross) (?:me|us|my name) (?:out|off) (?:of )?(?:the |your )?(?:books?|calendar|"
     r"schedule|page)",

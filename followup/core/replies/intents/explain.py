@@ -38,6 +38,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"is (?:it|that|this|she) (?:\w+ )?(?:due|overdue)(?: \w+){0,3}",
     r"should i (?:lose sleep|stress|fret)(?: \w+){0,3}",
     r"how worried(?: \w+){0,3}",
     r"what (?:am i|are we) (?:getting|having) (?:done|fixed|replaced|checked)(?: \w+)?",

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from followup.core.replies.said import Said, phrases
 
 CODE = "running_late"
@@ -124,6 +126,9 @@ _DICE = phrases(
 )
 
 
+_LATE_ALONE = re.compile(
+    r"(?:a |bit |little |so |very |sorry |im |we are |were |running |gonna be |going to be )*late(?: sorry)?"
+)
 _NOT_LATE = phrases(
     r"(?:been|still|was) (?:sitting|waiting|standing) (?:here|there|in)(?: \w+){0,4}",
     r"(?:told|asked|warned|cleared it with) (?:my|the) (?:boss|work|job|manager|supervisor|teacher)(?: \w+){0,6}",
@@ -133,6 +138,8 @@ _NOT_LATE = phrases(
 
 def holds(said: Said) -> bool:
     """Whether the customer comes late to a booking that stands."""
+    if said.has_booking and any(_LATE_ALONE.fullmatch(part) for part in said.parts):
+        return True
     plain = _NOT_LATE.sub(" ", said.text)
     return said.has_booking and bool(_SAYS.search(plain) or _DICE.search(plain))
 

@@ -85,7 +85,8 @@ ENTRIES: tuple[Entry, ...] = (
         "part",
         "morning",
         "morning|mornings|mornin|in the morning|forenoon|am hours|before noon|before lunch|"
-        "before midday|early part of the day",
+        "before midday|early part of the day|any time before lunch|anytime before lunch|sometime before lunch|"
+        "any time before noon|anytime before noon|sometime before noon",
     ),
     *entries("part", "late_morning", "late morning|late in the morning|mid morning|midmorning|later in the morning"),
     *entries(
