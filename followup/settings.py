@@ -74,6 +74,12 @@ class Settings(BaseModel):
         "The account's token; while it is being changed two, the new one first, with a comma. A secret.",
         max_length=2,
     )
+    twilio_webhook_keys: tuple[SecretStr, ...] = _setting(
+        (),
+        "The shared key where the provider signs hooks by HMAC-SHA256; while it is being changed two, with a comma. "
+        "A secret.",
+        max_length=2,
+    )
     twilio_api_base: str = _setting("https://api.twilio.com", "The provider's address; another one only for trials.")
     us_registration_brand: str | None = _setting(None, "The brand as registered with the carriers (US numbers).")
     us_registration_campaign: str | None = _setting(None, "The registered campaign.")
@@ -236,12 +242,9 @@ def _env_lines(file: Path, text: str) -> dict[str, str]:
 def _converted(name: str, value: Any) -> Any:
     """The value in the field's type; what does not convert stays as it is, and the strict check says so."""
     if not isinstance(value, str):
-        return (
-            tuple(SecretStr(part) for part in value)
-            if name == "twilio_auth_tokens" and isinstance(value, list)
-            else value
-        )
-    if name == "twilio_auth_tokens":
+        several = _are_secrets(name) and isinstance(value, list)
+        return tuple(SecretStr(part) for part in value) if several else value
+    if _are_secrets(name):
         return tuple(SecretStr(part.strip()) for part in value.split(",") if part.strip())
     if _is_secret(name):
         return SecretStr(value)
@@ -259,6 +262,10 @@ def _converted(name: str, value: Any) -> Any:
 
 def _is_secret(name: str) -> bool:
     return name in Settings.model_fields and "SecretStr" in repr(Settings.model_fields[name].annotation)
+
+
+def _are_secrets(name: str) -> bool:
+    return _is_secret(name) and isinstance(Settings.model_fields[name].default, tuple)
 
 
 def _shown(default: object) -> str:

@@ -19,7 +19,7 @@ def web(port: int | None) -> None:
         house.move_in()
         from waitress import serve
 
-        from followup.web.app import create_app
+        from followup.web.app import MAX_BODY_BYTES, create_app
 
         settings = house.settings
         click.echo(f"followup web: {settings.public_base_url}", err=True)
@@ -29,5 +29,8 @@ def web(port: int | None) -> None:
             port=port or settings.web_port,
             threads=settings.web_threads,
             ident=None,
-            clear_untrusted_proxy_headers=True,
+            # Its own limit is a gigabyte, which it would write to the disk before the pages can refuse it.
+            max_request_body_size=MAX_BODY_BYTES,
+            # What a proxy of our own says of the client is read by the pages; without one nobody is believed.
+            clear_untrusted_proxy_headers=settings.trusted_proxies == 0,
         )

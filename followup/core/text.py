@@ -24,10 +24,11 @@ TEXT_MOVES: dict[str, tuple[str, ...]] = {
     "failed": (),
     "dropped": ("planned", "sent"),
 }
-# Delivery reports arrive in any order: a report counts only if its rank is higher than the one kept.
+# Delivery reports arrive in any order: a report counts only if its rank is higher than the one kept. No two ends have
+# the same rank, so that two that contradict each other end alike in any order: what tells of arrival counts more.
 DELIVERY_RANK = {
     "accepted": 1, "scheduled": 1, "queued": 2, "sending": 3, "sent": 4, "partially_delivered": 5,
-    "delivered": 6, "undelivered": 6, "failed": 6, "canceled": 6, "read": 7,
+    "canceled": 6, "failed": 7, "undelivered": 8, "delivered": 9, "read": 10,
 }  # fmt: skip
 
 VALID_FOR: dict[str, timedelta] = {"invite": timedelta(days=3), "answer": timedelta(minutes=30)}

@@ -46,4 +46,5 @@ def _twilio(settings: Settings) -> Transport:
         account_sid=settings.twilio_account_sid or "",
         auth_tokens=[token.get_secret_value() for token in settings.twilio_auth_tokens],
         address=settings.twilio_api_base,
+        shared_keys=[key.get_secret_value() for key in settings.twilio_webhook_keys],
     )

@@ -15,9 +15,11 @@ from typing import Any
 
 # The package ships no types.
 from twilio.request_validator import (  # type: ignore[import-untyped]
+    HMAC_SHA256,
     SIGNATURE_HEADER,
     SIGNATURE_SETTINGS_HEADER,
     RequestValidator,
+    get_signature_algorithm,
 )
 
 from followup.clock import is_loopback
@@ -104,13 +106,16 @@ class Twilio:
         address: str = ADDRESS,
         connect_seconds: float | None = None,
         read_seconds: float | None = None,
+        shared_keys: Sequence[str] = (),
     ) -> None:
-        """The first token signs our requests; hooks may be signed by any of them, so that tokens can be changed."""
+        """The first token signs our requests; hooks may be signed by any of them, or by the newer scheme with any of
+        the shared keys, so that both can be changed."""
         self.address: str | None = address
         # Read when called, so that a trial need not wait for half a minute.
         seconds = (connect_seconds or CONNECT_SECONDS, read_seconds or READ_SECONDS)
         self._account_sid = account_sid
-        self._validators = [RequestValidator(token) for token in auth_tokens]
+        self._by_token = [RequestValidator(token) for token in auth_tokens]
+        self._by_shared_key = [RequestValidator(key) for key in shared_keys]
         self._messages = _messages(account_sid, auth_tokens[0], address, seconds)
 
     def send(self, text: OutgoingText) -> SentReceipt:
@@ -160,13 +165,17 @@ class Twilio:
 
     def is_genuine(self, url: str, fields: Fields | str, headers: Headers) -> bool:
         """See Transport."""
-        if headers.get(SIGNATURE_SETTINGS_HEADER):
-            _log.warning("a hook was signed by the newer scheme with a shared key, which is not supported: refused")
-            return False
+        scheme, validators = None, self._by_token
+        if named := headers.get(SIGNATURE_SETTINGS_HEADER):
+            # What a request says of its own scheme counts only as far as we have a key for it.
+            scheme, validators = get_signature_algorithm(named), self._by_shared_key
+            if scheme != HMAC_SHA256 or not validators:
+                _log.warning("a hook was signed by a scheme or shared key that the settings do not name: refused")
+                return False
         # Its comparison crashes on a missing signature.
         given = headers.get(SIGNATURE_HEADER) or ""
         try:
-            return any(validator.validate(url, fields, given) for validator in self._validators)
+            return any(validator.validate(url, fields, given, scheme) for validator in validators)
         except (TypeError, ValueError):
             # A body that is no form without its hash in the address, or half a character.
             return False

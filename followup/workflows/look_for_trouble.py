@@ -20,6 +20,8 @@ def look_for_trouble(store: Store, now: datetime, needs_registration: bool) -> l
     """Every trouble in one sentence with what to do; [] where all is well."""
     with store.read() as connection:
         found = list(_clock(connection, now))
+        if letters := inbox.dead_letters(connection, None):
+            found.append(f"{len(letters)} came in and fit no shop: look at the owner's page of them.")
         for shop_id, code in shops.shop_codes(connection):
             found += [f"shop {code}: {one}" for one in _shop(connection, shop_id, now, needs_registration)]
     return found

@@ -4,6 +4,10 @@ Source: Twilio's public documents on the security of its hooks and the tests of 
 phone numbers in them belong to the vectors.
 """
 
+import base64
+import hashlib
+import hmac
+
 import pytest
 from twilio.request_validator import RequestValidator
 from werkzeug.datastructures import Headers, MultiDict
@@ -93,9 +97,44 @@ def test_while_a_token_is_changed_both_are_good() -> None:
     assert not twilio("a new token", "an old token").is_genuine(url, fields, signed(signature))
 
 
-def test_the_newer_scheme_is_refused_in_words(caplog: pytest.LogCaptureFixture) -> None:
+def by_shared_key(key: str, algorithm: str = "HMAC_SHA256", named: str | None = None) -> Headers:
     url, fields, _ = VECTORS["form"]
-    headers = signed(RequestValidator("12345").compute_signature(url, fields, "HMAC_SHA256"))
-    headers["X-Twilio-Webhooks-Signature-Settings"] = "key=webhooks_sharedkey_1,algorithm=HMAC_SHA256"
-    assert not twilio("12345").is_genuine(url, fields, headers)
-    assert "newer scheme" in caplog.text
+    headers = signed(RequestValidator(key).compute_signature(url, fields, algorithm))
+    told = f"key=webhooks_sharedkey_1,algorithm={algorithm}" if named is None else named
+    headers["X-Twilio-Webhooks-Signature-Settings"] = told
+    return headers
+
+
+def test_without_a_shared_key_the_newer_scheme_is_refused_in_words(caplog: pytest.LogCaptureFixture) -> None:
+    url, fields, _ = VECTORS["form"]
+    assert not twilio("12345").is_genuine(url, fields, by_shared_key("12345"))
+    assert "that the settings do not name: refused" in caplog.text
+
+
+def test_the_newer_scheme_goes_by_the_shared_keys_alone() -> None:
+    url, fields, signature = VECTORS["form"]
+    both = Twilio(ACCOUNT, ["12345"], "http://127.0.0.1:9", shared_keys=["a new key", "an old key"])
+    assert both.is_genuine(url, fields, by_shared_key("a new key"))
+    assert both.is_genuine(url, fields, by_shared_key("an old key")), "while it is being changed both are good"
+    assert both.is_genuine(url, fields, signed(signature)), "the account's token goes on signing what it signs"
+    for wrong in (
+        by_shared_key("12345"), by_shared_key("another"), by_shared_key("a new key", "HMAC_SHA1"),
+        by_shared_key("a new key", named="key=webhooks_sharedkey_1"),
+        by_shared_key("a new key", named="algorithm=HMAC_SHA1"), by_shared_key("a new key", named="algorithm=none"),
+    ):  # fmt: skip
+        assert not both.is_genuine(url, fields, wrong), wrong
+    bare = by_shared_key("a new key")
+    del bare["X-Twilio-Webhooks-Signature-Settings"]
+    assert not both.is_genuine(url, fields, bare)
+
+
+def test_the_newer_scheme_is_hmac_sha256_over_address_and_sorted_fields() -> None:
+    # Oracle: the standard library, over the string that the provider's documents describe.
+    url, fields, _ = VECTORS["form"]
+    assert isinstance(fields, MultiDict)
+    text = url + "".join(name + fields[name] for name in sorted(fields))
+    digest = base64.b64encode(hmac.new(b"a new key", text.encode(), hashlib.sha256).digest()).decode()
+    headers = signed(digest)
+    headers["X-Twilio-Webhooks-Signature-Settings"] = "key=k, algorithm=HMAC_SHA256"
+    transport = Twilio(ACCOUNT, ["12345"], "http://127.0.0.1:9", shared_keys=["a new key"])
+    assert transport.is_genuine(url, fields, headers)

@@ -106,6 +106,8 @@ def _write_and_wait(counter: counters.Counter) -> None:
     with counter.store.write() as connection:
         body = {"From": counters.NUMBER, "Body": "a text that came to no shop"}
         inbox.add_dead_letter(connection, counter.shop_id, counters.NOW, "no shop of that number", body)
+        nobodys = {"from": counters.NUMBER, "to": "+13125550199", "body": "a text for nobody here"}
+        inbox.add_dead_letter(connection, None, counters.NOW, "no shop texts from the number it was sent to", nobodys)
     booked = counter.ask("Wednesday at 10", wanted=[])
     at = counters.NOW.replace(hour=21)
     settle_requests.confirm_request(
@@ -180,7 +182,9 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             "inspection_id": newest(tables.inspections, code="I-1"),
             "alert_id": newest(tables.alerts, kind="symptom_now"),
             "request_id": newest(tables.booking_requests, state="asked"), "text_id": held["id"],
-            "letter_id": newest(tables.dead_letters), "staff_id": newest(tables.staff, login="rui"),
+            "advisor.settle_letter.letter_id": newest(tables.dead_letters, shop_id=shop_id),
+            "owner.put_away.letter_id": newest(tables.dead_letters, shop_id=None),
+            "staff_id": newest(tables.staff, login="rui"),
             "wording_id": newest(tables.wordings), "manager.back_to.version": rules["version"],
             "manager.duty_back_to.version": duty["version"], "manager.use_learned.version": 1,
             "item_code": OWN_ITEM, "item_version": 1, "public_id": held["public_id"], "attempt": held["attempt"],

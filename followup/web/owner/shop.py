@@ -20,6 +20,7 @@ SWITCHES: dict[str, Switch] = {"invites-and-visits": "is_sending_stopped", "ever
 # Settings of a real number, in the order in which one gets them.
 NUMBER_SETTINGS = (
     "transport", "public_base_url", "sender_number", "twilio_account_sid", "twilio_auth_tokens",
+    "twilio_webhook_keys",
 )  # fmt: skip
 REGISTRATION_SETTINGS = (
     "us_registration_brand", "us_registration_campaign", "us_registration_use_case", "us_registration_on",
@@ -120,7 +121,7 @@ def _setting(settings: Settings, name: str) -> dict[str, Any]:
     """A setting's name, words and whether it is given; never what a secret holds."""
     about = type(settings).model_fields[name]
     value = getattr(settings, name)
-    is_secret = name == "twilio_auth_tokens"
+    is_secret = name in ("twilio_auth_tokens", "twilio_webhook_keys")
     return {
         "variable": variable_of(name),
         "words": about.description,

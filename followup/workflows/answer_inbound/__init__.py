@@ -25,10 +25,15 @@ from followup.workflows.answer_inbound.thread import Thread, open_thread, reply_
 def answer_inbound(store: Store, inbound_id: int, now: datetime, secret: str) -> bool:
     """Answer one kept text; False where it was answered before. `secret` keys the ledger's hash of numbers."""
     with store.write() as connection:
+        kept = inbox.load_inbound(connection, inbound_id)
+        if kept is None or kept["handled_at"] is not None:
+            return False
+        # The number before the row, as whoever keeps a text does: a duplicate that is kept now would wait for the row
+        # with the lock in its hand, and each for the other.
+        consents.lock(connection, kept["shop_id"], kept["number"])
         row = inbox.begin_handling(connection, inbound_id, now)
         if row is None:
             return False
-        consents.lock(connection, row["shop_id"], row["number"])
         thread = open_thread(connection, row, now)
         asked_of = reply_in(connection, thread)
         reply = understand(asked_of)

@@ -7,18 +7,20 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
+from pathlib import Path
 
 import pytest
 from flask.testing import FlaskClient
 from sqlalchemy import select
 from werkzeug.test import TestResponse
 
-from followup.storage import installation, rows, staff, tables
+from followup.storage import inbox, installation, rows, staff, tables
 from followup.storage.shops import load_shop
 from followup.workflows.keep_tokens import standing_token
+from followup.workflows.look_at_letters import look_at_letters
 from followup.workflows.take_over import DID
 from tests.web.conftest import token_on
-from tests.web.house import TestHouse
+from tests.web.house import BEGIN, TestHouse, build
 
 Clients = Callable[[str], FlaskClient]
 SHOP = {
@@ -26,7 +28,10 @@ SHOP = {
     "roadside_phone": "", "zone": "America/Denver", "country": "us", "state": "co", "order": "month-first",
     "registration": "brand, campaign, 2026-11-01",
 }  # fmt: skip
-PAGES = ("/owner/shop", "/owner/stop", "/owner/stop/everything/stop", "/owner/number", "/owner/tokens", "/owner/here")
+PAGES = (
+    "/owner/shop", "/owner/stop", "/owner/stop/everything/stop", "/owner/number", "/owner/tokens", "/owner/here",
+    "/owner/letters",
+)  # fmt: skip
 
 
 def press(client: FlaskClient, where: str, /, **fields: str) -> TestResponse:
@@ -146,3 +151,35 @@ def test_a_copy_says_at_the_top_that_it_sends_nothing_and_one_press_lets_it(
     with house.store.read() as connection:
         assert installation.standing(connection).sends
         assert [one["did"] for one in rows.every(connection, select(tables.audit))].count(DID) == 1
+
+
+def _keep_letter(house: TestHouse) -> None:
+    """What somebody wrote to a number that no shop has."""
+    body = {"from": "+13125550147", "to": "+13125550199", "body": "is my car ready"}
+    with house.store.write() as connection:
+        inbox.add_dead_letter(connection, None, BEGIN, "no shop texts from the number it was sent to", body, "SM1")
+
+
+def test_what_fits_no_shop_is_shown_once_and_put_away(house: TestHouse, signed_in: Clients) -> None:
+    for _ in range(2):
+        _keep_letter(house)
+    client = signed_in("owner")
+    page = client.get("/owner/letters").text
+    assert page.count("is my car ready") == 1 and "no shop texts from" in page and "0199" in page
+    assert signed_in("advisor").get("/owner/letters").status_code == 403
+    with house.store.read() as connection:
+        (letter,) = inbox.dead_letters(connection, None)
+    form = {"csrf_token": token_on(client, "/owner/letters")}
+    assert client.post(f"/owner/letters/{letter['id']}/put-away", data=form).status_code == 303
+    assert "Nothing waits" in client.get("/owner/letters").text
+    client.post(f"/owner/letters/{letter['id']}/put-away", data=form)
+    assert "put it away before" in client.get("/owner/letters").text
+
+
+def test_where_there_are_several_shops_neither_words_nor_numbers_are_shown(tmp_path: Path) -> None:
+    house = build(f"sqlite+pysqlite:///{tmp_path / 'two.db'}", ("elm", "oak"))
+    _keep_letter(house)
+    found = look_at_letters(house.store)
+    assert not found.are_whole
+    (letter,) = found.letters
+    assert (letter.words, letter.said_by, letter.sent_to) == (None, "... 47", "+13125550199")
