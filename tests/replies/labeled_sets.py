@@ -30,8 +30,8 @@ WHOLE = {
     "Spanish": ("spanish_times", "spanish_mixed", "spanish_more"),
 }
 MEANINGS_ONLY = {
-    "English": ("english_first", "english_second", "english_third", "english_fourth"),
-    "Spanish": ("spanish_first", "spanish_second", "spanish_third", "spanish_fourth"),
+    "English": ("english_first", "english_second", "english_third", "english_fourth", "english_alike"),
+    "Spanish": ("spanish_first", "spanish_second", "spanish_third", "spanish_fourth", "spanish_alike"),
 }
 EARLIER: list[Case] = [
     *contract_cases.MEANINGS, *contract_cases.TIMES,

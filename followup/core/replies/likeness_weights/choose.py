@@ -1,113 +1,104 @@
 """What speaks for and against `choose`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "choose"
-BIAS = -309
+BIAS = -280
 WEIGHTS = """\
-#abad:-27 #abou:-80 #acer:24 #acia:23 #afte:25 #agar:24 #alqu:46 #anda:26 #ante:29 #anyt:-90 #apun:26 #arar:-31
-#arde:-30 #arli:44 #arly:-92 #arro:30 #asie:40 #asta:-32 #ater:-23 #atev:46 #atte:76 #atur:-39 #avor:63 #aybe:-61
-#back:37 #bado:-27 #bast:-31 #befo:27 #best:45 #blem:38 #body:28 #boss:-47 #both:67 #bout:-84 #brak:40 #brin:45
-#cant:-136 #carr:22 #casa:24 #cesi:40 #chev:35 #chin:34 #cias:23 #cion:62 #cita:-29 #clar:-29 #cloc:39 #clos:38
-#coja:27 #cond:78 #coul:-47 #crib:-25 #cupo:34 #dale:22 #dejo:24 #digo:-23 #dito:23 #dnes:34 #does:-27 #down:24
-#dria:-35 #driv:25 #drop:25 #each:-36 #earl:-44 #easi:41 #ebod:30 #eces:39 #econ:78 #ecto:31 #edne:25 #efer:49
-#efor:27 #egun:65 #eith:-81 #ejor:-82 #emos:23 #empr:-48 #ence:26 #endi:28 #endr:-27 #enta:40 #ente:32 #ento:22
-#eone:22 #eres:-29 #erfe:65 #erne:43 #erno:22 #esas:-25 #esda:35 #esit:40 #esnt:-45 #espe:35 #esta:47 #este:-31
-#etal:54 #evar:31 #ever:82 #eves:24 #favo:63 #fect:65 #fine:65 #fore:27 #forg:-22 #fren:22 #fter:25 #goin:33 #grac:34
-#guna:-131 #gund:69 #guno:-55 #hace:31 #hank:26 #hate:46 #have:24 #here:28 #heve:35 #hich:43 #hing:-72 #hola:-43
-#home:29 #hora:25 #hose:-59 #houl:27 #hour:-42 #hurs:32 #ible:-46 #iche:35 #iera:61 #iern:35 #iero:40 #iest:61
-#ight:52 #imer:65 #impo:-36 #ingu:-190 #inst:-70 #inte:-24 #iste:34 #ithe:-81 #juev:23 #laro:-30 #last:56 #late:-75
-#leva:39 #leve:30 #lier:24 #like:-41 #llev:67 #lock:43 #long:39 #lose:38 #lqui:46 #ltim:80 #lune:-48 #mana:-23
-#mand:35 #mart:-22 #matt:76 #mayb:-61 #mber:62 #mebo:30 #mejo:-82 #meon:22 #mera:35 #mero:53 #meta:45 #morn:29
-#mpos:-36 #mpra:-43 #nada:-32 #nday:-35 #nece:40 #need:116 #neit:-212 #nesd:25 #next:-91 #ngun:-190 #nigh:36
-#ning:-187 #none:-135 #noon:-29 #nste:-58 #ntad:23 #ntem:23 #nter:-24 #ntes:26 #nton:28 #numb:63 #nume:23 #nyth:-83
-#oble:39 #ocho:22 #oclo:32 #ocup:41 #oesn:-45 #oing:45 #omeb:30 #omeo:22 #omor:-25 #opci:46 #open:49 #opti:58
-#orks:47 #orni:28 #orqu:24 #orry:-59 #osib:-48 #ossi:-26 #ould:-49 #over:23 #pcio:46 #perf:65 #pero:-32 #plan:29
-#porq:24 #posi:-38 #poss:-26 #pran:-53 #pref:68 #pres:39 #prim:65 #prob:39 #ptio:58 #punt:34 #qued:30 #quie:45
-#quit:-34 #raci:23 #rake:40 #rano:-41 #rday:-47 #rech:30 #refe:49 #rfec:65 #ribe:-23 #rime:65 #ring:69 #rlie:44
-#rnes:35 #rnin:29 #rnoo:22 #robl:39 #ront:22 #rque:32 #rtes:-22 #saba:-27 #sale:-23 #same:-33 #satu:-39 #scoj:27
-#scri:-25 #sday:44 #seco:78 #segu:59 #sent:27 #shou:27 #sibl:-73 #sies:41 #sito:44 #slot:48 #some:33 #sorr:-59
-#soun:23 #sper:29 #ssib:-26 #stad:30 #star:33 #stea:-58 #stil:51 #suit:25 #tado:36 #take:72 #tard:-35 #tart:27
-#teac:-22 #tead:-58 #teme:37 #temp:-57 #teng:26 #tere:-22 #tern:22 #teve:46 #than:25 #them:33 #ther:-67 #thin:-78
-#this:-46 #thos:-59 #thur:41 #till:58 #tima:53 #timo:29 #tion:66 #tres:25 #tter:66 #turd:-39 #ualq:46 #uant:22
-#uedo:30 #ueve:36 #uier:76 #uits:27 #ulti:80 #umbe:63 #umer:23 #unda:22 #undo:30 #unds:23 #unes:-48 #unte:26
-#urda:-39 #uste:24 #vemo:25 #vier:41 #wedn:25 #week:-96 #well:26 #were:-23 #what:-28 #whic:43 #will:55 #with:71
-#wont:-29 #woul:-28 #your:32 #ythi:-83 %again_later:25 %again_later%agree:66 %again_later%away:23
-%again_later%bring:59 %again_later%busy:34 %again_later%call_off:60 %again_later%car_part:37 %again_later%how_long:22
-%again_later%lift:52 %again_later%opening:42 %again_later%phone:29 %again_later%question:34 %again_later%refuse:51
-%again_later%season:-34 %again_later%staff:26 %again_later%start_again:45 %again_later%wrong_one:32 %agree:185
-%agree%away:79 %agree%bad:22 %agree%bring:49 %agree%busy:77 %agree%call_off:41 %agree%car:24 %agree%car_part:82
-%agree%do_it:24 %agree%doubt:23 %agree%elsewhere:27 %agree%gone_car:38 %agree%how_long:117 %agree%lift:63
-%agree%money:33 %agree%noise:37 %agree%odometer:31 %agree%on_way:54 %agree%opening:37 %agree%phone:39 %agree%place:29
-%agree%question:136 %agree%refuse:52 %agree%shift_it:95 %agree%staff:39 %agree%start_again:41 %agree%thanks:63
-%agree%wrong_one:35 %away:182 %away%busy:29 %away%lift:61 %away%on_way:48 %away%refuse:34 %away%wrong_one:28
-%bring:154 %bring%call_off:71 %bring%do_it:32 %bring%lift:48 %bring%money:24 %bring%on_way:46 %bring%opening:28
-%bring%shift_it:57 %bring%start_again:32 %bring%thanks:23 %busy:-31 %busy%fails:-28 %busy%lift:31 %busy%question:24
-%busy%refuse:41 %call_off:-140 %call_off%gone_car:22 %call_off%how_long:44 %call_off%lift:31 %call_off%on_way:50
-%call_off%question:55 %call_off%refuse:-67 %call_off%shift_it:63 %call_off%staff:29 %call_off%start_again:57
-%car%gone_car:-28 %car%lift:41 %car%odometer:24 %car%question:26 %car%refuse:56 %car_part:204 %car_part%fails:61
-%car_part%noise:23 %car_part%on_way:32 %doubt:-27 %doubt%how_long:37 %doubt%question:35 %doubt%shift_it:34
-%elsewhere%staff:28 %fails:74 %fails%refuse:-35 %fails%start_again:27 %gone_car%money:22 %gone_car%refuse:29
-%how_long%on_way:-36 %how_long%question:28 %how_long%refuse:23 %how_long%thanks:32 %leave_me:-92 %lift:181
-%lift%odometer:28 %lift%on_way:57 %lift%refuse:97 %lift%shift_it:25 %meaning:103 %meaning%question:31 %money:57
-%money%on_way:35 %noise:76 %odometer:98 %odometer%on_way:48 %odometer%question:31 %on_way:78 %on_way%opening:24
-%on_way%question:38 %opening:94 %phone:47 %phone%staff:31 %place:63 %place%question:30 %question%refuse:84
-%question%shift_it:88 %question%who:-68 %question%wrong_one:42 %refuse:-63 %refuse%shift_it:42 %refuse%start_again:45
-%refuse%thanks:31 %season:-67 %shift_it:-66 %staff%wrong_one:31 %start_again:90 %thanks:180 %who:-75 %wrong_one:24
-@?:-95 @after_visit:-41 @car:-30 @confirm:-103 @confirm_stop:-26 @day:-63 @later:-53 @nothing:-74 @offers:730
-@offers_:30 @time:-67 @times:184 @walk_in:-44 ^_afternoon:28 ^_ahi:22 ^_all:52 ^_am:40 ^_antes:-23 ^_any:23
-^_anything:-27 ^_basta:-31 ^_both:46 ^_call:-23 ^_can:-82 ^_cant:-133 ^_could:-61 ^_cualquiera:53 ^_cuanto:-22
-^_de:-25 ^_do:-35 ^_doesnt:52 ^_either:131 ^_el:164 ^_esa:22 ^_first:64 ^_friday:137 ^_got:-46 ^_hm:-46 ^_hmm:-57
-^_hola:-43 ^_how:-164 ^_ill:88 ^_im:-24 ^_is:-92 ^_jueves:26 ^_la:213 ^_las:26 ^_last:45 ^_let:-38 ^_make:-30
-^_maybe:-52 ^_me:60 ^_mejor:-106 ^_muy:-90 ^_nada:-25 ^_nd:36 ^_neither:-211 ^_ninguna:-126 ^_ninguno:-47 ^_no:-114
-^_none:-120 ^_not:-119 ^_numero:24 ^_option:24 ^_parar:-31 ^_put:38 ^_que:-32 ^_quit:-28 ^_se:-22 ^_second:34 ^_si:53
-^_sure:26 ^_the:200 ^_thurs:30 ^_thursday:-27 ^_too:-169 ^_viernes:34 ^_what:-144 ^_whatever:42 ^_whichever:36
-^_who:-35 ^_works:25 ^_y:-54 a:35 a__casa:27 a__home:24 a__to:28 a_las:-115 a_mi:32 about:-80 afternoon:30 ahi:101
-al:67 all__them:48 all_of:47 am:32 and:122 and__need:47 and_ill:36 antes:28 any__those:62 any_of:56 anything:-82
-anything_but:-26 apunteme:26 ask:-79 at:31 at_$:-24 back:38 basta:-31 be:-25 be_$:-38 be_best:30 be_better:-43
-be_there:28 before:27 before_$:23 best:45 best_$:34 boss:-47 boss_$:-41 both:67 bring:38 but:-116 but__it:-52
-but_i:22 cae:36 can:-86 can__be:-53 can__do:-72 can_it:-57 can_we:-36 can_you:-35 cant:-136 cant_do:-80 carro:22
-carro__para:24 carro_prestado:31 casa:24 casa_$:25 cita:-36 claro:-29 close:30 con:70 could:-58 could__do:-40
-could_you:-39 cual:-26 cualquiera:57 cualquiera_de:51 da:44 da_igual:23 day:-78 day_$:-31 day__me:-27 day_for:-27
-de:114 de__dos:36 de_las:91 dejo:24 del:75 del_viernes:29 dia:-59 dia_$:-32 digo:-23 digo_$:-22 do:-67 do_$:-23
-do__at:30 do__need:23 do_friday:-36 do_i:35 do_instead:-42 do_you:42 does_it:26 doesnt:-45 doesnt_matter:69
-doesnt_work:-112 dos:54 dos_$:53 down:25 down_for:24 drop:25 earlier:24 earlier_one:23 early:-106 early_$:-136 eh:24
-either:122 either_$:49 el:92 el__a:-24 el__las:24 el__me:38 el__mejor:-23 el__pero:-101 el_de:50 el_lunes:-78
-el_martes:-45 el_mas:47 el_primero:55 el_que:39 el_sabado:-30 el_segundo:30 el_ultimo:29 en__tarde:-39 es__cita:-24
-esa:42 esas:-29 esta:29 favor:63 favor_$:35 fine:65 fine__me:39 fine_with:28 first_$:-61 first_one:40 for:-52
-for_$:-27 for_me:-82 for_thursday:23 for_you:41 friday_$:-137 friday__and:38 friday_afternoon:23 friday_but:-47
-friday_is:22 go:71 go__friday:30 go_with:53 going:33 going_to:26 got:-79 got_anything:-43 gracias:23 hacer:25 have:25
-hm:-46 hmm:-57 hola:-43 home:29 hour:-36 how:-45 how__is:-28 how__will:26 how_about:-29 how_long:35 how_much:-38 i:90
-i__do:27 i__for:32 i_can:63 i_need:27 i_plan:24 id__the:34 id_prefer:34 if:25 if_it:23 ill:176 ill__a:32 ill__the:25
-ill__there:32 ill_be:33 ill_have:24 ill_need:32 ill_take:36 ill_wait:22 imposible:-36 in:-50 in__day:-29 in_the:-41
-instead:-58 instead_$:-64 is:91 is__a:31 is__going:26 is__with:27 is_better:22 is_fine:31 is_it:-38 is_still:26
-is_this:-31 is_too:-56 it__the:-37 it_be:-67 it_is:84 it_take:30 jueves:24 jueves_$:45 jueves__a:-74 jueves_pero:-75
-la:288 la__en:30 la_de:50 la_del:42 la_primera:36 la_segunda:34 la_tarde:-36 la_ultima:41 las_$:-101 las_dos:50
-last:56 last_one:34 late:-85 late__me:-45 late__the:-27 late_in:-27 later_one:35 le:62 le__a:39 le_van:28 les:24
-let:-49 let_me:-50 like:-41 like_$:-53 lleven:31 long:34 long__it:33 long_will:27 lunes:-48 lunes_$:-62 martes:-22
-mas:24 mas_temprano:40 matter:69 matter_$:23 maybe:-61 maybe_next:-51 me:136 me__a:29 me__el:-24 me__for:30
-me__igual:23 me__mejor:31 me__my:-45 me_da:44 me_down:27 me_lleven:31 me_quedo:23 me_the:30 mejor:-82
-mejor__lunes:-54 mejor_el:-59 metal:45 mi:66 monday__be:-46 morning:37 much:-25 much__it:-35 muy:-90 muy_temprano:-91
-my_boss:-55 nada:-32 nd:33 necesito:35 necesito__me:36 necesito_que:36 need:117 need_a:64 neither:-212 neither_$:-87
-next:-91 next_week:-68 ni:-43 ni_la:-26 ninguna:-131 ninguno:-59 ninguno__los:-24 ninguno_de:-24 no:-104 no_$:-73
-no__el:22 no__la:29 no_good:-30 no_me:-22 no_tengo:30 none:-135 none__those:-74 none_of:-95 noon:-51 noon_$:-60
-nos:33 nos_vemos:26 not:-118 not_friday:-63 number:63 numero:23 o:26 ocho:22 oclock:32 ocupo:35 of:48 of_them:35
-of_those:-22 ok_$:-27 on:-27 on_$:23 on_friday:-54 one:228 one_$:27 one__much:42 one_and:30 one_how:38 one_please:26
-opcion:46 open:50 open_$:48 option:58 or:23 otra_vez:23 otro_dia:-24 out:22 para:46 parar:-31 parar_$:-31 perfect:25
-perfecto:31 pero:-42 pero__a:29 pero__las:-93 pero__que:26 pero_a:-95 pero_voy:29 pick:36 plan:23 please_$:-68
-please_and:29 pm:41 por:50 por_favor:65 porque:24 possible:-23 possible_$:-23 prefer:34 prestado:31 prestado_para:23
-primera:35 primero:30 put:38 put__down:27 put_me:34 que:136 que__lleven:31 que__van:28 que_me:31 que_si:-23
-queda_$:-70 quedan:26 quedo:26 quien:-25 quiero:22 quit:-29 quit_$:-27 ride_to:22 sabado:-27 sale:-22 same:-38
-saturday:-39 saturday_$:-40 se:22 second:78 second_$:39 see:24 see__then:32 see_you:34 segunda:40 segundo:30
-segundo_$:24 should:27 should__plan:24 should_i:27 si:-38 si_$:-83 si_pero:30 slot:51 so:41 somebody:30 someone:22
-sorry:-59 sorry_$:-53 sounds:23 still:51 still_open:48 suits:27 suits_me:24 take:77 take_$:30 take_the:39 tarde:-37
-tarde_$:-27 te:-28 temprano:-40 temprano_$:-50 th:-120 th_$:-81 that_day:-25 that_time:32 that_works:23 the:252
-the__for:-30 the__if:24 the__one:88 the_am:22 the_day:-27 the_earlier:25 the_first:48 the_friday:45 the_later:36
-the_pm:29 the_second:34 the_th:-119 them:33 there:27 thing:22 this:-46 this_$:-27 those:-59 those_$:28 thurs:23
-thursday__it:29 thursday__work:-53 thursday_at:41 to:165 to__it:28 to__me:44 to_me:35 tomorrow:-28 tomorrow_$:-34
-too:-202 too_$:27 too__for:-61 too_early:-154 too_late:-72 tres:25 tres__media:22 tres_y:22 tuesday__is:22 two:66
-two_$:39 ultima:49 ultimo:29 un:53 van:26 van_a:27 vemos:25 vemos_$:26 vez:27 viernes:35 viernes__favor:23
-viernes_me:35 viernes_pero:-25 voy:33 voy_a:27 wait_for:22 we:-45 we__instead:-31 we_do:-36 wednesday:26 week:-89
-week_$:-67 were:-23 what:-74 what_about:-59 whatever:41 whichever:35 who:-42 who__this:-33 who_is:-36 will:55
-will_it:24 with:76 with_me:34 wont:-29 wont_work:-27 work:-56 work_$:-71 work__me:-30 work_for:-33 works:47
-works_$:32 would:-28 would__better:-53 y:43 y_me:30 y_te:-27 yes_but:25 yes_please:-43 you:88 you_$:63 you_do:-62
-you_then:32
+#abad:-28 #abou:-81 #acia:22 #afte:26 #alqu:46 #anda:23 #ando:-22 #ante:25 #anto:27 #anyt:-84 #apun:27 #arar:-26
+#arli:37 #arly:-90 #arro:29 #asie:41 #asta:-30 #ater:-22 #atev:47 #atte:80 #atur:-40 #avor:54 #aybe:-61 #back:31
+#bado:-28 #bast:-26 #befo:25 #best:42 #blem:33 #body:25 #boss:-43 #both:63 #bout:-85 #brak:34 #brin:41 #cant:-108
+#casa:22 #cesi:37 #chev:33 #chin:29 #cias:22 #cion:54 #cita:-25 #clar:-30 #cloc:36 #clos:34 #coja:26 #cond:73
+#coul:-46 #crib:-22 #cupo:32 #dejo:22 #digo:-22 #dnes:32 #down:26 #dria:-36 #driv:24 #each:-33 #earl:-49 #easi:41
+#ebod:27 #eces:36 #econ:73 #ecto:25 #edne:24 #efer:48 #efor:25 #egun:57 #eith:-72 #ejor:-86 #empr:-49 #ence:24
+#endi:23 #endr:-25 #enta:34 #ente:29 #eres:-25 #erfe:57 #erne:39 #erno:23 #esas:-27 #esda:33 #esit:37 #esnt:-32
+#espe:38 #esta:44 #este:-28 #etal:49 #evar:27 #ever:80 #favo:54 #fect:57 #fine:62 #firs:25 #fore:25 #fter:26 #goin:30
+#grac:31 #guna:-128 #gund:61 #guno:-57 #hace:27 #hank:27 #hate:47 #here:29 #heve:33 #hich:39 #hing:-70 #hola:-36
+#home:28 #hose:-40 #houl:24 #hour:-41 #hurs:46 #ible:-44 #iche:33 #iera:61 #iern:33 #iero:39 #iest:61 #ight:46
+#imer:56 #impo:-33 #ingu:-190 #inst:-68 #irst:25 #iste:33 #ithe:-72 #laro:-31 #last:51 #late:-76 #leva:34 #leve:27
+#like:-40 #llev:60 #lock:40 #long:35 #lose:34 #lqui:46 #ltim:74 #lune:-52 #mand:32 #matt:79 #mayb:-61 #mber:59
+#mebo:27 #mejo:-86 #mera:28 #mero:49 #meta:41 #morn:29 #mpos:-33 #mpra:-45 #nada:-31 #nday:-35 #nece:36 #need:112
+#neit:-191 #nesd:24 #next:-88 #ngun:-190 #nigh:33 #ning:-184 #none:-112 #noon:-23 #nste:-58 #ntem:24 #ntes:22
+#nton:26 #numb:60 #nyth:-78 #oble:35 #oclo:29 #ocup:39 #oesn:-32 #oing:40 #omeb:27 #omor:-25 #opci:38 #open:51
+#opti:51 #orks:33 #orni:27 #orry:-52 #osib:-44 #ossi:-24 #ould:-48 #over:22 #para:23 #pcio:38 #perf:57 #pero:-30
+#plan:26 #posi:-35 #poss:-24 #pran:-54 #pref:67 #pres:36 #prim:56 #prob:35 #ptio:51 #punt:34 #quie:43 #quit:-29
+#raci:22 #rake:34 #rano:-41 #rday:-47 #rech:26 #refe:48 #rfec:57 #rime:56 #ring:63 #rlie:37 #rnes:33 #rnin:29
+#rnoo:23 #robl:35 #rque:26 #rsda:23 #saba:-28 #same:-30 #satu:-39 #scoj:25 #scri:-22 #sday:56 #seco:73 #segu:51
+#sent:24 #shou:24 #sibl:-68 #sies:42 #sito:40 #slot:44 #some:30 #sorr:-52 #sper:32 #ssib:-24 #stad:28 #star:30
+#stea:-58 #sted:22 #stil:54 #tado:34 #take:71 #tard:-22 #tart:24 #tead:-58 #teme:35 #temp:-58 #tern:23 #teve:47
+#than:26 #them:36 #ther:-58 #thin:-76 #this:-44 #thos:-40 #thur:54 #till:60 #tima:50 #timo:27 #tion:58 #tres:24
+#tter:72 #turd:-39 #ualq:46 #uant:26 #uedo:26 #ueve:33 #uier:73 #uits:23 #ulti:74 #umbe:60 #undo:25 #unes:-52
+#unte:26 #urda:-39 #ursd:23 #uste:24 #vemo:24 #vier:37 #wedn:24 #week:-94 #well:23 #what:-25 #whic:39 #will:53
+#with:71 #wont:-26 #woul:-26 #your:30 #ythi:-78 %again_later:31 %again_later%agree:59 %again_later%away:22
+%again_later%bring:50 %again_later%busy:31 %again_later%call_off:46 %again_later%car_part:32 %again_later%how_long:25
+%again_later%lift:60 %again_later%on_way:30 %again_later%opening:36 %again_later%phone:26 %again_later%question:34
+%again_later%refuse:46 %again_later%season:-33 %again_later%staff:24 %again_later%start_again:37
+%again_later%wrong_one:27 %agree:23 %agree%away:68 %agree%bring:50 %agree%busy:67 %agree%car:23 %agree%car_part:75
+%agree%elsewhere:23 %agree%gone_car:30 %agree%how_long:98 %agree%lift:55 %agree%money:44 %agree%odometer:25
+%agree%on_way:48 %agree%opening:32 %agree%phone:33 %agree%question:134 %agree%refuse:34 %agree%shift_it:79
+%agree%staff:32 %agree%start_again:37 %agree%thanks:56 %agree%wrong_one:31 %away:168 %away%busy:24 %away%lift:60
+%away%on_way:46 %away%refuse:33 %away%wrong_one:28 %bring:150 %bring%call_off:61 %bring%do_it:33 %bring%lift:44
+%bring%money:23 %bring%on_way:42 %bring%opening:25 %bring%shift_it:52 %bring%start_again:28 %busy%fails:-25
+%busy%lift:27 %busy%refuse:37 %call_off:-99 %call_off%how_long:38 %call_off%lift:26 %call_off%on_way:44
+%call_off%question:43 %call_off%refuse:-41 %call_off%shift_it:59 %call_off%staff:25 %call_off%start_again:49
+%car%gone_car:-26 %car%lift:39 %car%odometer:22 %car%question:24 %car%refuse:54 %car_part:167 %car_part%fails:52
+%car_part%on_way:29 %doubt:-38 %doubt%how_long:32 %doubt%question:28 %doubt%shift_it:30 %elsewhere%staff:26 %fails:65
+%fails%refuse:-32 %fails%start_again:24 %gone_car%refuse:26 %how_long%lift:25 %how_long%on_way:-39
+%how_long%question:23 %how_long%thanks:28 %leave_me:-78 %lift:181 %lift%odometer:26 %lift%on_way:56 %lift%question:22
+%lift%refuse:93 %meaning:111 %meaning%question:32 %money:67 %money%on_way:32 %noise:53 %odometer:87
+%odometer%on_way:44 %odometer%question:28 %on_way:75 %on_way%question:30 %opening:88 %phone:39 %phone%staff:29
+%place:36 %place%question:30 %question%refuse:77 %question%shift_it:75 %question%who:-63 %question%wrong_one:37
+%refuse%shift_it:41 %refuse%start_again:41 %refuse%thanks:30 %season:-63 %shift_it:-90 %staff%wrong_one:30
+%start_again:78 %thanks:169 %who:-72 %wrong_one:22 @?:-93 @after_visit:-34 @car:-33 @confirm:-83 @confirm_stop:-22
+@day:-49 @later:-54 @nothing:-63 @offers:623 @offers_:25 @time:-55 @times:125 @walk_in:-36 ^_afternoon:27 ^_all:51
+^_am:36 ^_any:27 ^_anything:-23 ^_basta:-26 ^_both:45 ^_can:-79 ^_cant:-106 ^_could:-57 ^_cualquiera:52 ^_do:-33
+^_doesnt:58 ^_either:116 ^_el:158 ^_first:60 ^_friday:129 ^_got:-46 ^_hm:-37 ^_hmm:-49 ^_hola:-36 ^_how:-153 ^_ill:80
+^_im:-23 ^_is:-85 ^_jueves:24 ^_la:185 ^_las:23 ^_last:40 ^_let:-32 ^_make:-27 ^_maybe:-52 ^_me:58 ^_mejor:-107
+^_muy:-87 ^_nada:-23 ^_nd:32 ^_neither:-190 ^_ninguna:-124 ^_ninguno:-50 ^_no:-83 ^_none:-103 ^_not:-107 ^_numero:22
+^_parar:-26 ^_put:40 ^_que:-24 ^_quit:-24 ^_second:31 ^_si:47 ^_sure:23 ^_the:181 ^_thurs:29 ^_too:-163 ^_viernes:33
+^_what:-139 ^_whatever:42 ^_whichever:34 ^_who:-31 ^_works:23 ^_y:-51 ^_yes:-36 a__casa:24 a__home:23 a__hora:-23
+a__to:25 a_las:-111 a_mi:30 about:-81 afternoon:31 ahi:96 al:58 all__them:48 all_of:47 am:26 and:112 and__need:43
+and_ill:32 antes:24 any__those:60 any_of:57 anything:-77 anything_but:-23 apunteme:27 ask:-72 ask_my:-50 at:33
+back:31 basta:-26 be:-24 be_$:-36 be_best:30 be_better:-41 be_there:26 before:25 best:42 best_$:32 boss:-43
+boss_$:-37 both:63 bring:35 but:-106 but__it:-48 cae:33 can:-72 can__be:-49 can__do:-67 can_it:-54 can_we:-36
+can_you:-30 cant:-108 cant_do:-60 carro__para:22 carro_prestado:29 casa:22 casa_$:22 cita:-31 claro:-30 close:26
+con:61 could:-55 could__do:-37 could_you:-36 cual:-25 cualquiera:56 cualquiera_de:51 cuanto:27 da:40 da_igual:22
+day:-74 day_$:-28 day__me:-28 day_for:-28 de:101 de__dos:31 de_las:88 dejo:22 del:62 del_viernes:25 dia:-58 dia_$:-32
+digo:-22 do:-44 do__at:30 do__need:22 do_friday:-24 do_i:32 do_instead:-43 do_you:38 does_it:23 doesnt:-32
+doesnt_matter:73 doesnt_work:-104 dos:49 dos_$:53 down:26 down_for:26 early:-102 early_$:-132 eh:22 either:111
+either_$:43 el:74 el__a:-26 el__las:24 el__me:33 el__pero:-95 el_de:49 el_lunes:-78 el_martes:-38 el_mas:44
+el_primero:49 el_que:35 el_sabado:-31 el_segundo:25 el_ultimo:27 en__tarde:-32 esa:33 esas:-30 esta:22 favor:54
+favor_$:31 fine:62 fine__me:38 fine_with:29 first:25 first_$:-58 first_one:40 for:-52 for_$:-27 for_me:-81
+for_thursday:26 for_you:42 friday:22 friday_$:-119 friday__and:34 friday__it:22 friday_afternoon:24 friday_but:-44
+friday_is:22 go:71 go__friday:28 go_with:52 going:30 going_to:23 got:-76 got_anything:-43 gracias:22 hacer:22 hm:-37
+hmm:-49 hola:-36 home:28 hour:-34 how:-37 how__is:-22 how__will:25 how_about:-28 how_long:32 how_much:-32 i:86
+i__do:27 i__for:28 i_can:62 i_need:25 id__the:34 id_prefer:34 if:29 if__open:28 if_it:24 ill:167 ill__a:33
+ill__the:24 ill__there:30 ill_be:31 ill_have:22 ill_need:33 ill_take:33 imposible:-33 in:-49 in__day:-31 in_the:-42
+instead:-58 instead_$:-63 is:105 is_$:22 is__a:27 is__going:23 is__open:22 is__with:27 is_better:25 is_fine:32
+is_it:-33 is_still:27 is_this:-29 is_too:-55 it__still:22 it__the:-34 it_be:-64 it_is:84 it_take:28 jueves_$:45
+jueves__a:-71 jueves_pero:-71 la:257 la__en:24 la_de:46 la_del:37 la_primera:28 la_segunda:31 la_tarde:-24
+la_ultima:39 las_$:-98 las_dos:49 last:51 last_one:29 late:-85 late__me:-44 late__the:-29 late_in:-29 later_one:32
+le:58 le__a:35 le_van:25 les:22 let:-42 let_me:-42 like:-40 like_$:-50 lleven:28 long:30 long__it:31 long_will:25
+los__me:-22 lunes:-52 lunes_$:-62 mas:22 mas_temprano:39 matter:73 matter_$:25 maybe:-61 maybe_next:-51 me:118
+me__a:26 me__for:33 me__igual:22 me__mejor:26 me__my:-40 me_da:40 me_down:29 me_lleven:28 me_queda:-36 me_quedo:22
+me_the:28 mejor:-86 mejor__lunes:-53 mejor_el:-60 metal:41 mi:58 monday__be:-44 morning:35 much__it:-30 muy:-88
+muy_temprano:-89 my_boss:-50 nada:-31 nd:29 necesito:32 necesito__me:33 necesito_que:33 need:113 need_a:65
+neither:-191 neither_$:-76 next:-88 next_week:-67 ni:-38 ni_la:-22 ninguna:-128 ninguno:-61 ninguno__los:-27
+ninguno_de:-27 no:-76 no_$:-53 no__la:26 no_good:-31 no_tengo:27 none:-112 none__those:-57 none_of:-75 noon:-46
+noon_$:-54 nos:31 nos_vemos:24 not:-105 not_friday:-57 number:60 o:23 oclock:29 ocupo:32 of:68 of_them:38 ok_$:-25
+on:-29 on_friday:-54 one:208 one__much:41 one_and:28 one_how:37 one_please:22 opcion:38 open:52 open_$:50 option:51
+otro_dia:-24 para:43 parar:-26 parar_$:-26 perfect:23 perfecto:25 pero:-46 pero__a:26 pero__las:-90 pero__que:24
+pero_a:-93 pero_voy:26 pick:33 please_$:-82 please_and:28 pm:36 por:45 por_favor:56 prefer:34 prestado:29
+prestado_para:22 primera:28 primero:28 put:39 put__down:29 put_me:35 que:125 que__lleven:28 que__van:25 que_me:28
+queda:-37 queda_$:-76 quedan:24 quedo:25 quien:-24 quit:-24 quit_$:-23 sabado:-28 same:-34 saturday:-38
+saturday_$:-39 second:73 second_$:36 see:23 see__then:31 see_you:32 segunda:36 segundo:25 should:24 should_i:25
+si:-47 si_$:-80 si_pero:28 slot:47 so:35 somebody:27 sorry:-52 sorry_$:-49 still:54 still_open:50 suits:23 take:74
+take_$:27 take_the:39 tarde:-25 te:-27 temprano:-41 temprano_$:-47 th:-103 th_$:-70 that_day:-22 that_time:27 the:236
+the__for:-31 the__if:25 the__one:76 the_day:-30 the_early:25 the_first:49 the_friday:42 the_later:35 the_pm:27
+the_second:32 the_th:-102 them:36 there:27 this:-44 this_$:-24 those:-40 those_$:32 thurs:22 thursday:22
+thursday__it:29 thursday__work:-50 thursday_at:42 to:150 to__it:25 to__me:40 to_me:38 tomorrow:-28 tomorrow_$:-33
+too:-198 too_$:24 too__for:-59 too_early:-147 too_late:-72 tres:24 two:65 two_$:40 ultima:46 ultimo:27 un:47 van:23
+van_a:24 vemos:24 vemos_$:24 vez:23 viernes:33 viernes_me:30 viernes_pero:-25 voy:30 voy_a:24 we:-46 we__instead:-31
+we_do:-35 wednesday:25 week:-87 week_$:-65 what:-72 what_about:-61 whatever:42 whichever:33 who:-39 who__this:-30
+who_is:-33 will:53 will_it:23 with:76 with_me:35 wont:-26 wont_work:-24 work:-39 work_$:-52 work__me:-27 work_for:-30
+works:33 works_$:26 would:-26 would__better:-51 y:33 y_me:28 y_te:-26 yes:-28 yes_but:23 yes_please:-55 you:81
+you_$:62 you_do:-55 you_then:31
 """

@@ -1,96 +1,105 @@
 """What speaks for and against `help`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "help"
-BIAS = -169
+BIAS = -173
 WEIGHTS = """\
-#aben:-44 #abla:-45 #acar:46 #achi:-29 #acio:52 #algo:33 #alki:52 #alle:51 #ally:28 #also:28 #anda:-36 #anoc:-24
-#anto:-55 #ants:52 #arag:78 #aron:31 #arte:-41 #aski:47 #ated:-44 #atio:-23 #auto:-55 #aved:49 #ayud:200 #blar:-48
-#body:-29 #caro:40 #cell:61 #celo:32 #cess:-35 #chin:-30 #cibi:59 #cion:44 #come:-30 #comi:44 #como:54 #comp:38
-#cons:35 #crib:66 #cuan:-69 #culp:62 #deje:-32 #dejo:26 #dent:100 #deso:-24 #dijo:-25 #disc:49 #dond:60 #dont:-38
-#eall:36 #eces:-49 #ecib:58 #edes:26 #efon:50 #egoc:62 #elef:50 #empr:28 #engo:35 #enti:97 #eply:26 #eres:52
-#erio:-34 #eron:57 #escr:84 #esor:-24 #essa:-30 #esta:-40 #este:86 #esto:209 #find:-48 #fono:50 #form:67 #gano:-24
-#gara:78 #gave:32 #goci:62 #guar:30 #guen:23 #guie:39 #gust:28 #guys:35 #habl:-28 #haga:-25 #hago:113 #help:215
-#here:-74 #hese:140 #hich:29 #hine:-30 #hing:-28 #hora:-34 #iben:77 #ibir:58 #idea:-61 #iden:80 #iero:77 #igui:48
-#illa:-35 #info:322 #ious:-38 #iscu:62 #isnt:-42 #just:33 #keep:-28 #king:114 #know:57 #lace:42 #last:-24 #leas:25
-#lefo:50 #lego:-24 #legu:26 #lkin:52 #llas:-23 #ller:61 #loca:-24 #long:-36 #luga:50 #lvid:-28 #mach:-29 #maci:74
-#make:55 #many:-24 #mate:-45 #mber:70 #ment:-28 #mero:45 #mill:-23 #ming:41 #mpan:47 #mpre:29 #much:-69 #name:31
-#ndar:-33 #nden:25 #nece:-46 #nego:62 #nfor:73 #nsig:43 #ntif:106 #nuev:-36 #numb:72 #nume:53 #ocio:62 #olvi:-30
-#omat:-46 #omin:42 #ompa:45 #onde:59 #onsi:42 #orde:-29 #orma:68 #orry:36 #ould:35 #ours:69 #pany:36 #para:37
-#part:-53 #peak:-49 #plac:39 #plea:26 #pres:24 #pued:-51 #qued:-26 #ques:30 #quie:116 #rage:78 #rata:-57 #rden:-28
-#rdon:34 #read:-24 #real:23 #reci:52 #resa:28 #ribe:77 #riou:-38 #rmac:75 #rong:-42 #rsel:74 #sabe:-54 #saca:42
-#salg:36 #sary:-35 #save:53 #scam:86 #scri:65 #scul:62 #self:84 #seri:-36 #shop:126 #sigu:46 #skin:47 #sorr:36
-#spea:-49 #ssar:-35 #stan:-38 #sted:22 #stop:-56 #stos:68 #take:-29 #tall:61 #tard:-22 #tede:26 #tele:48 #tell:30
-#teng:27 #text:23 #than:-22 #that:-68 #ther:-43 #thes:140 #thin:-45 #this:116 #tien:-39 #tifi:30 #tify:75 #time:-37
-#ting:53 #toma:-48 #town:-27 #trat:-57 #turn:50 #tuvi:32 #uand:-27 #uant:-43 #uard:30 #uedo:-58 #ugar:50 #uien:102
-#uier:53 #ulpe:62 #umbe:72 #umer:53 #unta:22 #urse:74 #uste:24 #usto:29 #utom:-46 #uvie:32 #vier:28 #wait:44 #want:64
-#when:-44 #wher:-24 #whic:30 #with:41 #woul:33 #wron:-40 #your:38 #yuda:200 %again_later%how_long:34
-%again_later%lift:42 %again_later%question:30 %again_later%who:84 %agree%leave_me:-26 %agree%question:52
-%agree%refuse:31 %agree%start_again:33 %agree%who:113 %away%leave_me:53 %away%question:22 %bad%question:-50
-%bring:-49 %bring%leave_me:-50 %bring%question:-22 %bring%who:-123 %call_off:-46 %call_off%family:-60
-%call_off%gone_car:61 %call_off%leave_me:46 %call_off%message:87 %call_off%odometer:-24 %call_off%phone:-48
-%call_off%place:63 %call_off%question:89 %call_off%refuse:-67 %call_off%who:-84 %call_off%wrong_one:36 %car:-52
-%car%question:-33 %car_part:-95 %car_part%question:-74 %do_it%family:-22 %do_it%leave_me:-23 %do_it%message:27
-%do_it%place:55 %do_it%question:53 %do_it%staff:-25 %do_it%who:-42 %do_it%wrong_one:28 %doubt:-35 %doubt%question:-25
-%doubt%refuse:-25 %elsewhere:143 %elsewhere%family:50 %elsewhere%place:-71 %elsewhere%question:60
-%elsewhere%refuse:-62 %elsewhere%staff:39 %elsewhere%who:-91 %elsewhere%wrong_one:-48 %fails:-40 %fails%leave_me:37
-%fails%question:23 %family:27 %family%odometer:-33 %family%place:45 %family%question:64 %family%refuse:-74
-%gone_car%question:36 %gone_car%refuse:58 %gone_car%who:46 %gone_car%wrong_one:33 %how_long:-66 %how_long%lift:43
-%how_long%question:-35 %how_long%who:63 %leave_me:-71 %leave_me%message:-42 %leave_me%question:145
-%leave_me%refuse:29 %leave_me%who:-131 %leave_me%wrong_one:-70 %lift%question:27 %lift%who:42 %machine:-80
-%meaning:-108 %meaning%question:-59 %message%on_way:33 %message%place:34 %message%question:242 %message%staff:26
-%message%who:36 %money:-104 %money%question:-72 %noise:-22 %odometer:-23 %odometer%phone:44 %odometer%place:40
-%odometer%question:50 %odometer%who:-30 %on_way:-57 %on_way%question:-63 %opening:-42 %opening%question:-30
-%phone:-34 %phone%staff:-28 %phone%who:-62 %place:-77 %place%question:-43 %place%who:-39 %place%wrong_one:77
-%question:148 %question%shift_it:-31 %question%staff:39 %question%start_again:23 %question%who:225
-%question%wrong_one:248 %refuse:-94 %refuse%staff:34 %refuse%who:-84 %shift_it:-27 %staff%who:-45
-%staff%wrong_one:-28 %thanks:-50 %who:365 %wrong_one:-51 @?:116 @after_visit:-58 @car:-41 @confirm:-107
-@nothing_info:41 @odometer:59 @offers:-42 @reading:-103 @time:-42 @times:-127 @walk_in:-43 ^_and:95 ^_ayuda:206
-^_cancel:-27 ^_como:171 ^_de:184 ^_disculpe:56 ^_do:35 ^_donde:-119 ^_en:-39 ^_es:35 ^_help:212 ^_how:57 ^_i:-85
-^_im:-37 ^_info:232 ^_is:66 ^_me:-54 ^_no:-41 ^_para:-47 ^_please:-40 ^_por:-37 ^_quien:63 ^_quienes:51 ^_remind:23
-^_sorry:49 ^_this:-80 ^_unsubscribe:-35 ^_wait:42 ^_what:53 ^_who:-45 ^_why:-97 ^_y:39 ^_ya:-23 ^_you:-22 a:-84
-about_$:57 about_this:-54 also:28 am:57 am_$:-32 am__talking:59 am_i:94 and:97 and__are:105 and_you:101 anoche:-24
-anoche_$:-24 any:-39 are:86 are_$:56 are__guys:53 are__in:-24 are_you:40 asking:47 asking_$:36 at:-44 ayuda:200
-ayuda_$:195 booking:22 by:-26 can:-29 can__talk:-53 can__tell:25 can_i:-36 cancel:-28 cancelo:32 car:-28 cell:61
-cell_$:61 come:-25 come_$:-25 coming:45 como:54 como__de:33 como__hago:73 como__mi:77 como__que:-32 como_le:72
-como_me:56 como_mil:-22 como_no:-50 company:36 con:-32 con__hablo:26 con__tengo:22 cuando:-27 cuanto:-28 de:56
-de__es:28 de__me:49 de__taller:70 de_donde:195 de_la:30 de_que:113 de_una:-68 dejo:27 dejo_de:34 did__find:-48
-did__get:86 did_you:39 dijo:-25 dis:24 dis_$:24 disculpe:62 do_$:-23 do__get:-81 do__keep:-26 do__know:92 do__turn:33
-do_i:142 do_you:-83 donde:60 donde__el:-36 donde__escriben:51 donde_es:-26 donde_me:50 dont:-38 dont__any:-43
-dont__this:43 dont_have:41 dont_know:-90 el:-92 el__de:-31 el_gusto:29 el_taller:-24 en:-119 en__parte:-35 en_que:-39
-eres:47 es:133 es_$:83 es_el:-35 es_este:103 es_usted:-26 escriben:77 escriben_$:87 ese:-22 eso:-46 estan:-44
-estan_$:-36 este:92 este_$:80 esto:151 esto_$:140 estos:68 estos_mensajes:34 favor_$:27 find:-48 for:-98 for_$:-44
-from_$:23 gano:-24 garage:78 gave:32 gave_you:32 get:71 get__number:49 get__you:-62 get_my:117 get_off:36
-get_there:-44 get_to:-62 got:-25 guardado:31 gusto:29 gusto_$:29 guy:-24 guys:36 guys_$:51 habla_$:22 hablar:-48
-hablo:25 hablo_$:24 hago:113 hago_para:95 have:22 have_my:31 have_to:-26 help:215 help_$:221 his:-24 how:29
-how__are:-41 how__i:163 how__you:63 how_come:-25 how_did:52 how_do:112 how_long:-43 how_many:-23 how_much:-64 i:89
-i__know:-93 i__out:39 i__there:-44 i__these:128 i__to:-81 i__you:108 i_am:-36 i_dont:-60 i_get:-93 i_know:124
-i_make:36 i_speak:-64 i_stop:52 i_talk:-56 i_talking:59 i_turn:32 idea:-61 identify:75 if:24 im:-49 im_not:-22 in:-44
-in_$:-27 info:249 info_$:206 info_please:50 informacion:75 informacion_$:77 is:91 is__a:44 is__about:53 is__and:31
-is__me:27 is__really:51 is_a:-36 is_asking:23 is_texting:35 is_that:-25 is_the:-40 is_this:249 is_your:-25 isnt:-42
-it:-86 it_is:-36 just:33 keep:-27 keep__me:-26 keep_texting:-26 know:47 know_$:60 know_who:-50 know_you:109 la:-55
-la_lista:25 las:-25 last:-24 le:53 le__para:71 le_hago:73 lista_$:22 llego:-24 lleguen:29 lo:-110 long:-44 los:-25
-lugar:51 machine:-29 make:55 mal:-26 mal_$:-22 manden:26 manden_$:43 many:-24 mas:-24 me:31 me__de:51 me__you:25
-me_escriben:78 me_lo:-33 me_manden:29 me_who:48 mensajes_$:25 mi:29 mi_numero:27 mi_telefono:48 mil:-28 millas:-22
-much:-65 much_$:-31 my:100 my_cell:62 my_info:42 my_number:50 name:41 necessary:-35 necessary_$:-35 negocio:62 ni:-31
-no:-43 no_$:-56 no__manden:38 no__quien:-37 no_idea:-39 no_me:44 no_se:-94 no_tengo:33 not:-28 number:83 number_$:32
-number__this:36 number_is:33 numero:60 numero_$:25 numero_de:-25 numero_es:48 of_this:41 off:50 off_$:49 on:-37
-opt:41 opt__of:43 opt_out:41 or:25 or_the:38 out:33 out_of:32 para:46 para__es:-36 para__no:43 para_no:34 para_que:26
-parte:-31 place:51 please_$:66 por:-30 por_favor:26 por_que:-28 puedo:-50 puedo_hablar:-39 que:-113 que_$:-27
-que__de:-23 que__es:174 que__estan:-24 que__me:101 que__no:27 que__que:24 que__son:57 que_es:-85 que_me:-61 que_no:30
-que_numero:48 que_parte:-30 que_taller:86 que_ya:23 quien:101 quien__usted:-25 quien_eres:25 quien_es:85
-quien_hablo:26 quien_tengo:22 really:36 recibir:61 reply:26 saben:-43 salgo:37 salgo__la:37 salgo_de:37 saved:49
-se:-115 se__es:-43 serious:-38 serious_$:-36 shop:126 shop__this:34 shop_is:48 son:104 son_$:94 sorry:36 speak:-65
-speak_to:-64 stop:-50 stop_$:-96 stop_these:42 take:-23 talk:-57 talk_to:-57 talking:56 talking_to:59 taller:53
-taller_$:-44 tanto:-26 telefono:50 telefono_$:46 tell:30 tell_me:30 tengo:35 tengo__este:23 tengo__gusto:29
-tengo__me:-26 tengo_el:29 tengo_guardado:29 tengo_quien:-26 texts_$:-30 that:-68 that_$:-23 the:-45 the__place:22
-the_garage:28 the_shop:41 there:-41 there_$:-42 these:140 these_$:28 this:116 this_$:164 this__his:-22 this__the:49
-this_a:30 this_about:53 this_is:-45 this_isnt:-38 this_number:38 tiene:-24 time:-33 to__this:-50 to_about:-58
-to_know:52 to_turn:24 to_you:-65 turn:54 una:-72 usted_$:-24 ustedes:26 wait:33 wants:52 wants_to:52 what__are:27
-what__i:27 what__is:70 what__that:-24 what__this:80 what__you:-69 what_company:37 what_did:-57 what_do:32 when:-43
-where:-22 where_did:45 where_is:-25 which:30 which_shop:65 who:73 who__are:-50 who__i:-38 who__it:27 who__texting:28
-who__the:-38 who__to:50 who__you:108 who_am:75 who_are:76 who_can:-59 who_dis:24 who_is:94 who_you:-84 why:-96
-why_$:-46 why__you:-23 why_do:-23 with:42 with_$:50 won:-25 would:34 wrong:-40 wrong_number:-31 y__es:28 y_eso:-23
-y_ustedes:28 ya:-40 ya_no:23 you:68 you_$:38 you__i:-25 you__me:30 you__my:155 you__texting:-26 you__this:22
-you_are:66 you_find:-48 you_from:-22 you_get:144 you_guys:36 you_in:-24 you_keep:-26 you_know:-26 you_my:29
-you_tell:24 your:-34 yourself:74
+#aben:-45 #abla:-29 #acar:47 #achi:-26 #acio:55 #algo:35 #alki:60 #alle:47 #ally:27 #also:28 #anda:-39 #anic:38
+#anoc:-28 #anto:-43 #ants:59 #arag:79 #aron:25 #arte:-42 #aski:49 #ated:-46 #atio:-22 #atis:-23 #auto:-60 #aved:43
+#avor:26 #ayud:131 #blar:-55 #caro:43 #carr:22 #cell:61 #celo:31 #cess:-36 #chin:-28 #cibi:70 #cion:49 #come:-38
+#comi:40 #como:51 #comp:37 #cons:36 #crib:54 #cuan:-56 #culp:59 #deje:-36 #dent:109 #deso:-25 #dice:-22 #dijo:-22
+#disc:48 #dond:64 #dont:-33 #eall:34 #eces:-50 #echa:22 #ecib:70 #edes:29 #efon:56 #egoc:64 #egue:29 #ejen:-23
+#elef:56 #empr:34 #engo:39 #enti:108 #eply:24 #eres:43 #erio:-34 #eron:61 #escr:81 #esor:-25 #espo:22 #essa:-33
+#esta:-47 #este:87 #esto:228 #favo:26 #find:-50 #fono:56 #form:74 #gano:-28 #gara:79 #gave:29 #goci:64 #grat:-23
+#guar:30 #guen:28 #guie:36 #gust:33 #guys:30 #haga:-34 #hago:123 #hani:28 #help:171 #here:-90 #hese:143 #hich:33
+#hine:-27 #hing:-27 #hink:-22 #hora:-33 #iben:81 #ibir:64 #idea:-60 #iden:92 #iero:80 #igui:49 #illa:-37 #info:269
+#ious:-37 #ique:32 #ires:-22 #iscu:59 #isnt:-34 #just:28 #keep:-31 #king:112 #know:84 #lace:34 #last:-24 #lefo:56
+#legi:71 #lego:-25 #legu:33 #lkin:60 #llas:-22 #ller:53 #loca:-23 #long:-32 #luga:55 #lvid:-26 #mach:-26 #maci:81
+#make:70 #many:-29 #mate:-49 #mber:63 #mech:28 #ment:-26 #mero:40 #mill:-23 #ming:37 #mpan:47 #mpre:32 #much:-58
+#name:44 #ndar:-37 #nden:26 #ndin:25 #nece:-40 #nego:64 #nfor:79 #noch:-22 #nsig:43 #ntac:26 #ntif:117 #nuev:-36
+#numb:65 #nume:46 #oche:-22 #ocio:64 #olvi:-29 #omat:-49 #omin:38 #ompa:45 #onde:64 #ondi:24 #onsi:43 #onta:26
+#orde:-30 #orma:75 #orry:49 #othe:23 #ould:39 #ours:69 #pany:37 #para:55 #part:-52 #peak:-50 #plac:31 #pond:24
+#pres:29 #pued:-57 #qued:-29 #ques:42 #quie:105 #rage:79 #rata:-53 #rati:-23 #rden:-30 #rdon:39 #reci:65 #reco:22
+#resa:34 #resp:22 #ribe:75 #riou:-37 #rmac:82 #rong:-34 #rsel:74 #sabe:-58 #saca:43 #salg:38 #sary:-35 #save:47
+#scam:80 #scri:54 #scul:59 #self:83 #seri:-36 #shop:134 #sigu:44 #skin:49 #sorr:49 #spea:-50 #spon:23 #ssar:-35
+#stan:-31 #sted:26 #stop:-48 #stos:80 #tact:26 #take:-28 #tall:52 #tede:29 #tele:55 #tell:28 #teng:31 #that:-58
+#ther:-28 #thes:143 #thin:-48 #this:129 #tien:-40 #tifi:41 #tify:75 #time:-41 #ting:45 #toma:-51 #town:-30 #trat:-54
+#turn:48 #tuvi:34 #uand:-27 #uant:-29 #uard:30 #ueda:-23 #uedo:-60 #ugar:55 #uien:94 #uier:47 #ulpe:55 #umbe:65
+#umer:46 #urse:74 #uste:29 #usto:34 #utom:-49 #uvie:34 #vier:27 #wait:49 #want:64 #when:-44 #wher:-36 #whic:33
+#whom:64 #whos:26 #with:43 #work:-23 #woul:32 #wron:-33 #your:43 #yuda:131 %again_later:32 %again_later%how_long:39
+%again_later%lift:47 %again_later%question:46 %again_later%who:93 %agree%call_off:26 %agree%leave_me:-22
+%agree%question:48 %agree%refuse:31 %agree%start_again:30 %agree%who:95 %away:-25 %away%leave_me:56 %bad%question:-51
+%bring%call_off:57 %bring%leave_me:-43 %bring%who:-102 %call_off:-23 %call_off%family:-59 %call_off%gone_car:65
+%call_off%leave_me:56 %call_off%message:85 %call_off%phone:-41 %call_off%place:60 %call_off%question:109
+%call_off%refuse:-55 %call_off%who:-82 %call_off%wrong_one:30 %car:-23 %car%who:27 %car_part:-70
+%car_part%elsewhere:39 %car_part%question:-68 %do_it%family:-23 %do_it%leave_me:-24 %do_it%message:24 %do_it%place:44
+%do_it%question:54 %do_it%staff:-29 %do_it%who:-26 %doubt:-43 %doubt%question:-34 %doubt%refuse:-30 %doubt%who:-24
+%elsewhere:162 %elsewhere%family:42 %elsewhere%machine:57 %elsewhere%place:-83 %elsewhere%question:51
+%elsewhere%refuse:-54 %elsewhere%staff:57 %elsewhere%who:-85 %elsewhere%wrong_one:-57 %fails:-27 %fails%leave_me:33
+%fails%message:28 %fails%question:28 %family:24 %family%odometer:-37 %family%place:46 %family%question:69
+%family%refuse:-66 %gone_car%question:47 %gone_car%refuse:71 %gone_car%who:49 %gone_car%wrong_one:36 %how_long:-46
+%how_long%lift:48 %how_long%question:-22 %how_long%who:68 %leave_me:-69 %leave_me%message:-52 %leave_me%odometer:-22
+%leave_me%question:165 %leave_me%refuse:27 %leave_me%who:-129 %leave_me%wrong_one:-83 %lift%question:32 %lift%who:44
+%machine:-77 %meaning:-110 %meaning%question:-60 %message%odometer:-23 %message%on_way:30 %message%place:27
+%message%question:251 %message%staff:22 %message%start_again:-22 %message%who:39 %money:-77 %money%question:-57
+%noise:-28 %noise%question:-22 %odometer%phone:45 %odometer%place:42 %odometer%question:63 %odometer%wrong_one:24
+%on_way:-49 %on_way%question:-59 %opening:-39 %opening%question:-26 %phone%question:43 %phone%staff:-41
+%phone%who:-39 %place:-78 %place%question:-57 %place%who:-37 %place%wrong_one:73 %question:175 %question%refuse:22
+%question%shift_it:-26 %question%staff:37 %question%who:184 %question%wrong_one:248 %refuse:-51 %refuse%staff:34
+%refuse%who:-66 %shift_it:-25 %staff%who:-55 %staff%wrong_one:-36 %start_again:-23 %thanks:-48 %who:364
+%wrong_one:-33 @?:129 @after_visit:-68 @car:-23 @confirm:-93 @nothing:28 @nothing_info:31 @odometer:45 @offers:-47
+@reading:-97 @time:-39 @times:-101 @walk_in:-52 ^_and:106 ^_ayuda:136 ^_cancel:-24 ^_como:184 ^_de:164 ^_disculpe:49
+^_do:48 ^_donde:-120 ^_el:-27 ^_en:-39 ^_help:170 ^_how:29 ^_i:-86 ^_im:-40 ^_info:175 ^_is:48 ^_me:-61 ^_no:-57
+^_para:-50 ^_perdon:22 ^_please:-42 ^_por:-33 ^_quien:88 ^_quienes:51 ^_remind:29 ^_sorry:61 ^_this:-62
+^_unsubscribe:-43 ^_wait:43 ^_what:62 ^_where:-26 ^_who:-102 ^_whose:26 ^_why:-92 ^_y:43 a:-90 a_como:-29 about_$:61
+about_this:-58 also:28 am:69 am_$:-33 am__talking:61 am_i:107 and:117 and__are:121 and_you:112 anoche:-28
+anoche_$:-28 any:-33 are:105 are_$:69 are__guys:50 are__in:-25 are_you:50 asking:49 asking_$:39 at:-34 automated:-47
+ayuda:131 ayuda_$:126 by:-23 can:-41 can__talk:-57 can__tell:23 can_i:-40 cancelo:31 car:-22 carro:24 cell:61
+cell_$:61 come:-32 come_$:-29 coming:41 como:51 como__de:35 como__hago:83 como__mi:83 como__que:-39 como_le:82
+como_me:56 como_mil:-23 como_no:-54 como_saben:-43 como_se:22 company:37 con:-37 con__hablo:23 con__tengo:28
+cuando:-27 de:30 de__como:-23 de__es:26 de__me:55 de__son:41 de__taller:60 de_donde:204 de_la:26 de_que:115
+de_una:-77 dejen:-23 dejen_de:-23 dejo:22 dejo_de:36 did__find:-47 did__get:70 dijo:-22 dis:26 dis_$:26 disculpe:55
+do_$:-29 do__get:-85 do__keep:-29 do__know:112 do__turn:32 do_i:128 do_you:-89 donde:65 donde__el:-43
+donde__escriben:46 donde_es:-41 donde_me:56 dont:-33 dont__any:-36 dont__this:43 dont_have:35 dont_know:-88 el:-99
+el__anoche:-28 el__de:-33 el_de:24 el_gusto:35 el_taller:-36 en:-120 en__parte:-34 en_que:-40 eres:40 es:152 es_$:62
+es_el:-29 es_este:104 es_gratis:-22 es_usted:-22 es_y:23 escriben:82 escriben_$:87 ese:-23 eso:-48 estan:-37
+estan_$:-26 este:93 este_$:88 este__quien:27 esto:151 esto_$:141 estos:80 estos_mensajes:33 favor:26 favor_$:34
+find:-50 for:-100 for_$:-44 from_$:26 gano:-28 garage:79 gave:29 gave_you:30 get:52 get__number:39 get__this:34
+get__you:-59 get_my:111 get_off:36 get_there:-47 get_to:-59 got:-24 gratis:-23 gratis_$:-22 guardado:30 gusto:34
+gusto_$:35 guy:-27 guys:30 guys_$:47 habla_$:23 hablar:-55 hablo:23 hablo_$:22 haga:-32 hago:123 hago_para:106
+have_my:32 have_to:-28 hay:-28 help:171 help_$:175 his:-26 how__are:-40 how__i:151 how__you:61 how_come:-30
+how_did:44 how_do:113 how_long:-39 how_many:-28 how_much:-54 i:82 i__know:-91 i__out:45 i__there:-48 i__these:119
+i__to:-78 i__you:110 i_am:-37 i_dont:-56 i_get:-93 i_know:130 i_make:30 i_speak:-64 i_stop:47 i_talk:-60 i_talking:61
+i_turn:32 idea:-60 identify:75 identify__please:64 identify_yourself:64 if:28 im:-37 in:-52 in_$:-34 in_my:25
+info:189 info_$:145 info_please:49 informacion:82 informacion_$:84 is:134 is__a:44 is__about:58 is__and:43 is__me:32
+is__number:36 is__really:49 is__serious:-33 is__shop:-26 is_a:-30 is_asking:26 is_it:27 is_texting:34 is_that:-24
+is_the:-23 is_this:250 is_your:-29 isnt:-34 it:-52 it_is:-29 just:28 keep:-31 keep__me:-29 keep_texting:-29 know:77
+know_$:61 know__you:-47 know_who:-47 know_you:115 la:-60 la__de:-22 la_lista:23 last:-24 le:55 le__para:91 le_hago:83
+les:-24 lista_$:23 llego:-25 lleguen:37 lo:-107 long:-40 los:-25 lugar:55 machine:-26 machine_$:-26 make:70
+make_it:23 make_these:39 mal:-28 mal_$:-23 mandar:-22 manden:27 manden_$:46 many:-29 mas:-25 me:32 me__de:50
+me__por:-24 me__you:25 me_escriben:82 me_esta:22 me_lo:-42 me_manden:31 me_who:52 mensajes_$:33 mi:34 mi_numero:32
+mi_telefono:50 mil:-26 much:-55 much_$:-26 my:124 my_cell:62 my_info:39 my_number:48 name:37 necessary:-35
+necessary_$:-35 negocio:64 new_phone:24 ni:-27 no:-36 no_$:-62 no__guardado:29 no__manden:39 no__quien:-54
+no_idea:-40 no_me:55 no_se:-109 no_tengo:38 now:-33 now_$:-29 number:68 number_$:24 number__this:27 number_is:25
+numero:53 numero_$:22 numero_de:-26 numero_es:49 o__de:25 o_el:27 of_this:40 off:34 off_$:46 on:-34 opt:45 opt__of:47
+opt_out:45 or:25 or_the:38 other:30 out:28 out_of:38 para:65 para__es:-38 para__no:62 para_no:34 para_que:36
+parte:-33 place:42 please_$:62 por:-33 por_favor:32 por_que:-31 puedo:-51 puedo_hablar:-41 que:-94 que_$:-36
+que__de:-27 que__es:177 que__estan:-22 que__me:121 que__no:28 que__para:23 que__que:24 que__son:55 que_es:-87
+que_le:-23 que_me:-55 que_no:38 que_numero:50 que_parte:-30 que_taller:83 que_tengo:24 quien:95 quien__lo:-31
+quien__y:33 quien_es:121 quien_habla:30 quien_hablo:23 quien_tengo:28 really:34 recibir:73 reply:24 saben:-45
+salgo:38 salgo__la:39 salgo_de:39 saved:43 se:-113 se__es:-45 se_quienes:-64 serious:-37 serious_$:-36 shop:134
+shop__this:30 shop_is:43 son:107 son_$:88 sorry:49 speak:-64 speak_to:-64 stop:-42 stop_$:-82 stop_these:40 su:-22
+take:-22 talk:-61 talk_to:-61 talking:57 talking_to:61 taller:48 taller_$:-59 taller_es:23 tanto:-28 telefono:56
+telefono_$:47 tell:28 tell_me:29 tengo:39 tengo__este:24 tengo__gusto:35 tengo__me:-40 tengo_el:35 tengo_guardado:29
+tengo_quien:-40 texts_$:-25 that:-58 the:-52 the__place:26 the_garage:26 the_shop:37 the_tire:25 there:-47
+there_$:-46 these:143 these_$:35 these_off:52 think:-22 this:129 this_$:133 this__his:-25 this__the:47 this_a:27
+this_about:58 this_is:-38 this_isnt:-30 this_number:33 this_the:29 time:-31 tire:23 tires:-22 to__this:-51
+to_about:-56 to_know:59 to_make:32 to_turn:22 to_you:-62 turn:52 una:-84 ustedes:29 va:-28 wait:38 wants:59
+wants__know:59 wants_to:59 what__are:24 what__i:31 what__is:63 what__that:-24 what__this:84 what__you:-75
+what_company:38 what_did:-64 what_do:33 when:-42 where:-35 where_did:39 where_is:-27 which:34 which_shop:65 who:51
+who__are:-47 who__i:-39 who__is:23 who__it:42 who__texting:22 who__the:-61 who__this:24 who__to:51 who__you:127
+who_am:78 who_are:91 who_can:-64 who_dis:26 who_is:127 who_this:28 who_you:-81 whom:64 whose:26 why:-89 why_$:-40
+why__you:-23 why_do:-26 with:44 with_$:46 won:-58 word:23 would:33 wrong:-33 wrong_number:-26 y:43 y__es:32 y_eso:-23
+y_ustedes:30 ya:-43 ya_no:31 you:60 you_$:53 you__i:-26 you__me:24 you__my:148 you__texting:-29 you_are:77
+you_find:-47 you_from:-25 you_get:127 you_guys:30 you_in:-26 you_keep:-29 you_know:-28 you_my:27 you_tell:22
+you_think:-22 your:-30 your_shop:-22 yourself:74 yourself_please:64
 """

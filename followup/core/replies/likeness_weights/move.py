@@ -1,148 +1,161 @@
 """What speaks for and against `move`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "move"
-BIAS = -349
+BIAS = -328
 WEIGHTS = """\
-#abad:48 #able:-23 #abor:-25 #abou:79 #abra:25 #acei:-27 #acia:-26 #adel:79 #adua:24 #afte:55 #agen:47 #alen:23
-#alir:22 #alta:-23 #amar:41 #ambi:177 #amel:102 #amos:84 #anan:26 #ance:-98 #ando:26 #anks:-25 #anot:28 #anta:36
-#anti:25 #anul:-23 #anym:24 #apar:22 #appo:43 #arde:77 #arla:29 #arli:76 #arte:28 #asad:30 #asel:95 #asem:82
-#asis:-43 #athe:68 #atra:55 #atur:58 #avor:94 #away:-30 #bado:48 #befo:-29 #biam:30 #biar:59 #biem:83 #bien:37
-#bios:-36 #book:61 #borr:-39 #boss:24 #bout:83 #brin:-152 #bsup:-37 #cale:23 #camb:189 #came:84 #canc:-168 #ceit:-27
-#cela:-28 #cele:-48 #cesi:50 #chan:54 #ched:44 #cias:-22 #cita:71 #cole:37 #come:44 #como:-32 #comp:43 #corr:136
-#cort:30 #coul:92 #date:29 #days:36 #deja:74 #dejo:-22 #dela:80 #demo:44 #desp:-66 #dias:75 #diff:35 #diga:32
-#dnes:37 #does:72 #domi:33 #dont:-46 #doub:29 #down:34 #dria:66 #dule:45 #eady:-27 #eage:60 #earl:95 #ease:88
-#ebod:23 #eces:42 #echa:54 #ecio:34 #ecit:33 #ecor:96 #edne:37 #edul:45 #efor:-29 #eite:-27 #ejar:52 #ejor:31
-#elan:78 #else:36 #eman:44 #emel:83 #emor:-36 #emos:77 #enda:54 #engo:58 #enla:38 #erco:37 #erla:87 #erne:39 #esch:73
-#esda:90 #esit:50 #esnt:59 #espe:-48 #espu:-65 #esta:47 #esto:-40 #ethi:76 #evam:51 #eves:77 #falt:-34 #favo:94
-#fech:59 #fere:35 #ffer:35 #fine:-27 #firm:-49 #flig:22 #floo:23 #fore:-31 #forg:55 #forw:25 #free:-26 #frid:57
-#from:-22 #fter:58 #game:44 #gamo:64 #gare:-41 #gend:48 #goin:-73 #good:-34 #grac:-25 #habr:31 #hanc:65 #hank:-35
-#have:56 #hedu:45 #here:-39 #hing:63 #hizo:-36 #hora:44 #hour:29 #humb:-37 #hurs:90 #iame:24 #ible:30 #ibre:25
-#iday:62 #ieme:83 #iera:29 #ierc:37 #iern:37 #iero:46 #iffe:35 #igam:23 #info:-27 #ingo:35 #inst:73 #intm:43 #into:35
-#inut:-47 #irme:-29 #ismo:69 #isti:-27 #ital:25 #itch:56 #juev:55 #junt:23 #king:24 #labo:-25 #lado:-25 #lame:-33
-#land:31 #lant:89 #ldnt:-30 #leas:89 #lets:88 #libr:25 #lide:60 #lier:67 #ligh:31 #like:40 #llam:-41 #lled:27
-#lleg:-26 #llev:-24 #lock:25 #long:-25 #luga:80 #lune:80 #lvid:-31 #make:97 #malo:24 #mana:67 #mand:-25 #mbia:131
-#mbie:81 #mbio:-36 #mbsu:-37 #mebo:23 #mejo:31 #mela:182 #melo:31 #ment:43 #meth:76 #mier:37 #mind:-24 #mine:47
-#ming:56 #mins:-63 #minu:-47 #mism:76 #miss:-45 #mond:67 #more:35 #morn:33 #moro:-27 #morr:44 #mosl:44 #move:172
-#mple:25 #muev:131 #myse:24 #nana:41 #ncel:-168 #ndar:54 #nday:52 #nece:43 #nesd:37 #next:44 #ngam:75 #nges:-22
-#nito:23 #nnin:-26 #noon:56 #nste:73 #ntar:43 #nten:27 #ntes:-47 #ntit:23 #ntme:43 #nuto:-34 #nymo:24 #odem:74
-#odri:68 #oesn:59 #oger:-32 #oing:-75 #oint:42 #oles:43 #olvi:-34 #omeb:23 #omet:66 #omin:44 #omor:44 #ompl:38
-#onda:63 #oner:80 #onga:87 #oone:51 #oras:-25 #orge:-35 #orgo:93 #orni:33 #orra:103 #orri:-27 #orro:44 #orry:-36
-#orte:29 #orwa:25 #ospo:121 #ossi:25 #othe:117 #otra:-57 #oubl:29 #ould:166 #ound:-23 #ours:-56 #over:117 #para:116
-#pasa:59 #pase:151 #pere:-53 #pero:53 #plea:86 #plet:26 #pode:72 #podr:79 #poin:42 #pone:48 #pong:87 #posp:121
-#poss:25 #ppoi:43 #pued:136 #pues:-63 #push:95 #quem:22 #quit:-31 #rade:50 #radu:24 #rama:60 #rame:27 #rani:28
-#rano:-42 #rath:68 #rcol:37 #rday:58 #reco:87 #rect:-26 #rent:31 #repr:60 #resc:73 #rget:-35 #rgot:93 #rida:62
-#ries:-25 #ring:-135 #rlie:76 #rnes:39 #rnin:32 #rnoo:23 #road:31 #roge:-27 #rral:31 #rram:43 #rrec:-25 #rrer:55
-#rrie:-27 #rrow:44 #rsda:27 #rwar:25 #saba:46 #sado:35 #same:100 #satu:59 #sche:45 #sday:117 #sela:70 #self:23
-#selo:24 #sema:40 #seme:56 #sibl:30 #sier:43 #sist:-36 #sito:50 #slid:60 #slot:47 #some:72 #soon:50 #sorr:-35
-#sper:-47 #spon:129 #spue:-65 #ssib:26 #stea:73 #stil:-35 #stir:-43 #stop:-63 #stoy:-32 #swap:55 #swit:59 #take:-23
-#tant:36 #tard:47 #taro:31 #tead:73 #teng:58 #tern:23 #than:28 #that:97 #ther:167 #thin:61 #this:-36 #thum:-37
-#thur:89 #time:110 #tito:25 #tmen:43 #tmrw:-24 #toca:39 #todo:-23 #tomo:43 #trab:24 #trad:53 #tras:41 #tter:40
-#tues:59 #turd:59 #turn:49 #uble:29 #uede:87 #uedo:54 #uesd:52 #ueva:75 #ueve:102 #ugar:80 #uier:28 #uldn:-30
-#umbs:-37 #unes:80 #urda:59 #urge:38 #urns:26 #ursd:27 #urse:-38 #utos:-34 #vame:51 #verl:51 #vers:22 #vide:-40
-#vier:33 #visi:33 #wait:-31 #ward:25 #wedn:37 #week:86 #were:-46 #will:-23 #witc:59 #work:103 #worr:-25 #woul:77
-#ymor:24 #ysel:24 %again_later:106 %again_later%bring:24 %again_later%busy:-25 %again_later%call_off:31
-%again_later%doubt:-38 %again_later%fails:34 %again_later%family:50 %again_later%gone_car:-24
-%again_later%how_long:87 %again_later%message:-41 %again_later%on_way:100 %again_later%phone:53
-%again_later%refuse:67 %again_later%shift_it:106 %again_later%wrong_one:-22 %agree:-72 %agree%away:23 %agree%busy:41
-%agree%call_off:103 %agree%do_it:35 %agree%question:52 %agree%refuse:96 %agree%shift_it:89 %agree%wrong_one:50
-%away:52 %away%busy:38 %away%elsewhere:31 %away%on_way:29 %away%place:39 %away%shift_it:112 %bad:35 %bad%elsewhere:32
-%bad%how_long:30 %bad%meaning:24 %bring:-35 %bring%busy:-38 %bring%call_off:-100 %bring%car_part:-28 %bring%do_it:82
-%bring%elsewhere:43 %bring%how_long:49 %bring%leave_me:-60 %bring%on_way:25 %bring%refuse:-72 %bring%shift_it:95
-%busy:139 %busy%do_it:46 %busy%fails:57 %busy%refuse:36 %busy%wrong_one:22 %call_off:-36 %call_off%car_part:40
-%call_off%do_it:-44 %call_off%doubt:23 %call_off%elsewhere:-28 %call_off%fails:24 %call_off%how_long:34
-%call_off%phone:-32 %call_off%place:65 %call_off%question:85 %call_off%wrong_one:-28 %car:-42 %car%odometer:31
-%car%question:-31 %car%shift_it:-39 %car_part:-76 %car_part%do_it:-89 %car_part%fails:24 %car_part%money:-43
-%car_part%shift_it:-52 %do_it:28 %do_it%elsewhere:-49 %do_it%gone_car:-47 %do_it%wrong_one:31 %doubt:-59
-%doubt%elsewhere:-86 %doubt%message:-30 %doubt%shift_it:-38 %doubt%wrong_one:-84 %elsewhere:40
-%elsewhere%gone_car:-22 %elsewhere%how_long:74 %elsewhere%meaning:26 %elsewhere%message:-33 %elsewhere%odometer:-23
-%elsewhere%phone:53 %elsewhere%place:-24 %elsewhere%shift_it:-23 %elsewhere%wrong_one:-52 %fails%how_long:23
-%fails%refuse:23 %fails%shift_it:24 %family:49 %family%how_long:39 %family%odometer:32 %family%wrong_one:22
-%gone_car:49 %gone_car%how_long:38 %gone_car%question:51 %how_long:90 %how_long%lift:-30 %how_long%meaning:29
-%how_long%money:-24 %how_long%opening:-43 %how_long%phone:38 %how_long%question:-73 %how_long%refuse:51
-%how_long%shift_it:160 %how_long%start_again:30 %how_long%wrong_one:102 %leave_me:-63 %leave_me%money:23 %lift:-28
-%lift%refuse:-22 %meaning:38 %message:-78 %message%shift_it:-42 %message%start_again:-23 %message%wrong_one:-24
-%odometer:98 %odometer%on_way:31 %odometer%refuse:40 %odometer%shift_it:38 %on_way:-166 %on_way%place:-23
-%on_way%shift_it:111 %opening:-24 %opening%shift_it:24 %phone:-27 %phone%refuse:28 %phone%who:30 %place%refuse:25
-%question:55 %question%refuse:22 %question%season:33 %question%shift_it:70 %question%start_again:-34
-%question%who:-24 %refuse:146 %refuse%shift_it:41 %refuse%thanks:-54 %season:56 %season%shift_it:22 %shift_it:511
-%shift_it%smoke_smell:28 %shift_it%start_again:107 %shift_it%wrong_one:88 %smoke_smell:28 %thanks:-65
-%who%wrong_one:22 %wrong_one:86 @?:232 @after_visit:-35 @car:-24 @confirm:469 @confirm_stop:-29 @confirm_thumbsup:-33
-@day:-102 @later:107 @nothing:413 @nothing_info:-25 @odometer:-24 @offers:-333 @reading:-41 @time:-180 @times:180
-@walk_in:-42 ^_$:-151 ^_a:-46 ^_all:-27 ^_antes:-27 ^_any:51 ^_be:-57 ^_borre:-28 ^_cambio:22 ^_can:77 ^_cancel:-24
-^_cancele:-25 ^_change:24 ^_como:-25 ^_could:74 ^_cuanto:-32 ^_despues:-31 ^_did:-24 ^_do:-59 ^_dont:-27 ^_el:-139
-^_en:45 ^_ese:27 ^_eta:-53 ^_forget:-27 ^_forgot:24 ^_friday:-42 ^_going:-22 ^_got:-26 ^_have:23 ^_how:-46 ^_i:55
-^_id:32 ^_im:-28 ^_info:-26 ^_it:-31 ^_lets:63 ^_llego:-24 ^_lo:-23 ^_make:50 ^_me:-29 ^_mi:23 ^_move:39 ^_my:59
-^_necesito:59 ^_need:106 ^_no:74 ^_nop:40 ^_ok:-48 ^_olvide:-38 ^_on:-22 ^_para:-90 ^_podemos:36 ^_podria:53
-^_por:-23 ^_puede:23 ^_puedo:50 ^_que:30 ^_quiero:39 ^_reschedule:48 ^_roger:-27 ^_se:47 ^_see:-68 ^_si:-64
-^_something:66 ^_still:-38 ^_stop:-26 ^_swap:22 ^_tengo:44 ^_thanks:-26 ^_thumbsup:-37 ^_tienen:-29 ^_turns:26
-^_voy:-32 ^_we:-25 ^_were:-39 ^_what:-49 ^_who:-27 ^_wouldnt:-26 ^_y:-120 ^_ya:-63 ^_yep:-47 ^_yes:-100 ^_you:-52
-a:178 a__hora:-40 a__no:27 a__se:-25 a__si:33 a__tarde:30 a__time:31 a__to:-25 a__y:25 a_different:27 a_esa:24
-a_ir:-25 a_la:43 a_las:82 a_later:31 a_new:43 a_que:-44 a_week:31 able:-30 able_to:-30 about:79 about_it:32
-aceite:-27 after:32 after_$:27 afternoon:29 ahi:-41 al:246 al__y:61 al_jueves:30 al_lunes:49 al_sabado:50
-al_viernes:44 alcanzo_a:-25 all:-40 all__for:-26 all_set:-24 an:45 an__change:-36 an_hour:60 an_oil:-36 and:101
-and__me:23 another:28 another_day:36 antes:-55 antes__las:-22 antes_de:-37 antes_del:-37 any:127 any__but:22
-any__next:-25 any__of:24 any__to:56 any_chance:35 any_day:-22 anymore:24 anything_$:-48 anything__that:27
-appointment:43 appointment_$:-29 asistir:-24 at:38 at_$:-50 at_work:30 away:-30 away_$:-29 back__hour:27 back_an:50
-bad:24 bail:-26 be__at:-28 be__by:-24 be_better:27 be_there:-75 before:-29 booked:22 borre:-28 borre_mi:-28 boss:24
-bring:-151 bring_it:-46 but:32 but__one:25 but_the:26 by:-54 by_$:-23 call:-35 called:28 cambia:30 cambiar:64
-cambiar__cita:24 cambiar_la:59 cambiar_mi:22 cambie:-51 cambie_por:-37 cambieme:47 cambieme_la:35 cambios:-36 came:85
-came_up:58 can:260 can__be:41 can__bring:-28 can__do:70 can__have:30 can__make:24 can_i:65 can_it:44 can_we:138
-can_you:41 cancel:-100 cancel_$:-31 cancel_thursday:-24 cancele:-29 cant__it:-32 cant_make:33 car:-23 casi_no:22
-chance:65 change_$:-28 change__to:26 change_it:58 change_my:22 changes:-22 cita__el:-33 cita__jueves:-35 cita_del:-27
-cita_para:-29 come:47 come__friday:-55 come_at:55 como:-38 con:28 con_la:25 corte:30 could:95 could_i:43 could_we:50
-date:33 day:154 day_$:42 day_please:30 days:32 de:47 de__a:24 de__cita:-22 de__en:28 de__que:22 de_dia:48 de_la:-40
-de_las:-38 de_mi:25 dejar:33 dejo:-22 del__el:44 del_jueves:24 despues:-65 despues__las:-39 despues_de:-37 dia:242
-dia_$:54 dia_no:22 dia_por:36 dias:75 dias_$:68 did:-27 did_you:-25 different:35 different_day:28 digame:23 do:69
-do__do:26 do__need:-65 do_i:-84 do_instead:-40 do_the:24 do_you:33 doesnt:59 doesnt__anymore:51 doesnt_work:50
-domingo:27 dont:-46 dont_need:-34 dos:24 dos_dias:33 double:29 down:35 down_the:29 earlier:68 early_for:24 el:124
-el__a:-74 el__despues:-26 el__dia:29 el__el:33 el__jueves:22 el__que:40 el__se:-31 el__temprano:-35 el_domingo:26
-el_lunes:36 el_miercoles:38 el_mismo:35 else:37 en:36 en__de:55 en__del:98 en_la:-22 en_lugar:93 en_pie:-24 en_vez:54
-end:-28 es_que:34 ese:85 ese_dia:72 esperen:-37 esperen_$:-37 esta:57 estoy:-32 eta:-53 falta:-22 favor:94 favor_$:75
-fecha:59 fecha_$:31 fine:-27 fine_$:-25 flight:22 for:-42 for_an:-24 for_thursday:-43 forget:-35 forgot:93 forward:25
-free:-24 friday:54 from:-22 get_it:-22 going:-73 going__have:-24 going__make:-25 going_to:-70 good:-34 good_$:-25
-good_for:-40 got:76 got_$:45 got_anything:27 got_it:-30 gracias:-22 habra:31 have:56 have__cancel:-22 have_a:44
-have_got:23 have_to:-22 hay:26 hizo:-36 hizo_tarde:-34 hora:56 hora_$:25 horas:-23 hour:47 hour_$:32 how:63
-how_about:90 how_long:-22 hoy:60 huh:-24 i:70 i__a:64 i__at:55 i__for:23 i__friday:31 i__got:22 i__i:25 i__in:-62
-i__to:-64 i_bring:-37 i_forgot:56 i_have:86 i_need:-94 i_wont:-32 id:41 if:76 if__can:24 im:-29 in:-62 in_$:-36
-in_friday:-69 in_the:30 info:-27 info_$:-27 instead:73 instead_of:30 ir:-56 ir_$:-81 is:116 is__now:29 is__the:27
-is_a:-24 is_out:42 is_this:-25 is_too:24 it:124 it_$:-147 it__an:54 it__how:49 it__the:30 it_a:25 it_anymore:-36
-it_be:79 it_can:32 it_in:-33 it_to:69 it_up:28 jueves:55 jueves_$:-37 jueves__las:-33 jueves__viernes:35 jueves_a:-29
-la:230 la__para:31 la__pasar:24 la__por:23 la__y:23 la_cambia:23 la_cita:50 la_hora:37 la_otra:-34 la_semana:22
-labor:-25 labor_day:-22 las:51 las__las:29 las_a:32 las_no:27 las_se:-32 las_y:25 late:-29 later:23 later_$:-22
-le:-52 lets:89 lets__it:60 lets_do:31 libre:25 libre_$:26 like:42 like_to:23 llamenme_antes:-22 llegar:32 llegar_a:36
-lo:-100 lo__por:-27 lo_cambie:-27 lo_de:-26 long:-26 los:-22 lugar:80 lugar_de:44 lunes:80 lunes_$:74 make:99
-make__the:33 make_it:23 malo:25 manana:41 manana_$:-23 martes__el:23 mas:224 mas_$:-23 mas__a:22 mas_tarde:185
-mas_temprano:23 me:164 me_$:-36 me__cambia:23 me__cambiar:24 me__el:-26 me__tarde:-36 me_down:23 me_esperen:-37
-me_hizo:-35 me_la:66 me_now:24 me_off:-23 me_on:22 me_to:76 mejor:31 mejor_no:-35 mi:94 mi__del:-28 mi__para:22
-mia:23 miercoles:37 min:-129 min_$:-44 min_tarde:-37 mine:56 mins:-63 minutos:-34 mismo:69 mismo_dia:49 miss:-52
-miss_it:-46 mon:34 monday:74 morning:35 morning_$:27 move:82 move__to:38 move_it:35 move_me:34 mover:34 moverla:52
-my:69 my__and:23 my__to:22 my_appointment:35 myself:24 necesito:51 need__appointment:-26 need__bring:-58
-need__cancel:-32 new:61 next:44 no:119 no_$:168 no__asistir:-24 no__el:83 no__esperen:-37 no__ir:-70 no__manana:24
-no_good:25 no_worries:-25 noon:33 nop:40 nop_$:40 not_$:29 not__to:-35 not_going:-26 not_tomorrow:25 now:78 of:68
-of_my:27 off:-35 oil:-43 oil_change:-45 ok:-36 olvide:-38 on:-77 on_$:-51 on__th:31 one_i:25 other:83 other_day:43
-otra:-56 otra_fecha:32 otra_vez:-89 otro_$:-35 otro_dia:66 out_$:-37 para:136 para__lunes:29 para__sabado:36
-para_despues:29 para_el:105 pasado:39 pasar_al:23 pasela:71 pero:47 pie:-27 pie_$:-24 please:86 please_$:93 pm:33
-podemos:74 podria:62 podria_ser:55 por_favor:85 por_la:-26 por_otro:-24 possible:26 puede:76 puede_$:-59
-puede__el:-24 puede_ser:35 puedo:61 puedo__a:27 puedo__el:32 puedo_llegar:39 push:90 push__back:40 push_it:68 put:54
-put__on:24 put_me:47 que:86 que__el:24 que__la:47 que__lo:-23 que_cambiar:27 que_es:-29 que_hora:-45 que_le:-24
-que_sea:52 que_ya:22 quiero:23 quiero__la:25 rather:68 rather_than:45 ready:-26 reschedule:82 reschedule_$:27
-reschedule_please:35 roger:-27 sabado:49 sabado_$:30 salgo_de:25 salir:22 same:90 same_time:81 saturday:58
-saturday_$:27 schedule:-26 se:42 se__hizo:-35 se__mas:35 se_puede:30 sea:52 see:-135 see__then:-32 see__tomorrow:-31
-see_you:-125 semana:46 semana_$:34 semana_que:27 ser:89 ser_el:-23 ser_mas:74 set:-25 set_$:-23 si:84 si_$:28 sir:-23
-slide:60 slot:47 slot_$:26 so:40 something:76 something__up:58 something_came:58 sooner:51 sorry:-35 sorry_$:-25
-still:-35 still_on:-28 stop:-46 su:-23 swap:56 switch:60 switch_me:22 tan:27 tantito:25 tarde:79 tarde_y:25
-tempranito:28 temprano:-34 temprano_$:-54 tengo:61 tengo_que:32 th:49 than:63 thanks:-31 that:97 that_day:35 the:176
-the__after:67 the__is:25 the__of:37 the__the:-23 the_appointment:-49 the_better:-25 the_day:37 the_same:32 the_th:51
-the_week:33 there:-26 there_at:-27 there_by:-31 this:-36 thumbsup:-37 thumbsup_$:-37 thurs:63 thursday_$:-89
-thursday__work:54 thursday_after:-30 thursday_at:-38 thursday_is:25 tienen_$:31 til:32 time:129 time_$:131 tmrw:-24
-to:257 to__in:36 to__on:-23 to__please:39 to__th:24 to_bail:-26 to_bring:-64 to_cancel:-65 to_change:59 to_come:38
-to_friday:38 to_have:-26 to_make:-50 to_monday:39 to_move:29 to_next:32 to_push:31 to_the:66 to_work:-24 toca:39
-today_$:-22 tomorrow:28 tomorrow_$:-62 tomorrow_is:30 too:30 too__for:32 too_early:24 trade:55 tuesday:53
-tuesday_$:45 tuesday_and:23 turns:26 turns_out:26 un_dia:37 up:48 up_$:-23 up_at:33 van_a:-31 vez:-40 vez_$:-27
-viernes:39 viernes_$:52 viernes__la:-25 viernes__las:-44 viernes_a:-41 voy:-47 wait_$:-29 was:-22 way:40 way_to:55
-we:173 we__instead:-35 we__it:87 we_do:62 we_make:36 wednesday:41 wednesday_$:38 week:86 week_$:40 week_after:32
-were:-46 what_else:25 what_time:-22 who__this:-22 wont__it:-43 wont_be:-25 wont_work:58 work:103 work_$:-52
-worries:-25 would:104 would__better:27 would_be:41 wouldnt:-27 wouldnt__it:-25 wouldnt_miss:-25 y:25 y_$:-97
-y__cuanto:29 y_digame:24 ya:-35 ya_no:-30 yep:-47 yep_$:-22 yes:-103 yes_$:-31 yes_sir:-22 yo:24 yo__el:23 you:-112
-you_$:-24 you_at:-23 you_then:-35 you_tomorrow:-31
+#abad:54 #abaj:23 #able:-23 #abor:-36 #abou:92 #acia:-24 #adel:86 #adua:27 #afte:57 #agen:55 #alir:25 #alta:-41
+#amar:36 #ambi:142 #amel:98 #amos:92 #anan:25 #ance:-63 #anot:35 #anta:52 #ante:-30 #anto:26 #appo:45 #arda:-26
+#arde:82 #arla:26 #arli:83 #arly:24 #arte:41 #asad:23 #asar:26 #asel:115 #asem:90 #asis:-40 #ater:22 #athe:70
+#atra:66 #atur:76 #avor:84 #bado:54 #befo:-34 #bett:32 #biam:33 #biar:49 #biem:88 #bien:49 #bios:-31 #body:30
+#book:55 #borr:-43 #bout:103 #brin:-159 #bsup:-27 #call:-22 #camb:159 #came:78 #canc:-137 #cesi:47 #chan:40 #ched:30
+#choo:25 #cita:56 #cole:40 #come:51 #como:-40 #comp:37 #corr:129 #cort:24 #coul:106 #coun:-24 #cour:-31 #date:25
+#days:22 #dead:22 #deja:62 #dejo:-26 #dela:87 #deme:34 #demo:37 #desp:-51 #dias:69 #diff:31 #diga:30 #dnes:48
+#does:70 #domi:28 #dont:-50 #doub:36 #down:37 #dria:92 #dule:32 #eady:-25 #eage:69 #earl:105 #ease:67 #eces:47
+#echa:58 #ecio:29 #ecit:29 #ecor:91 #ecto:-24 #edal:24 #edne:48 #edul:32 #efor:-34 #ejar:42 #ejor:27 #elan:86
+#else:42 #elta:22 #eman:58 #emel:90 #emor:-40 #emos:79 #empe:22 #enda:42 #engo:40 #enla:35 #epro:56 #equi:23 #erco:40
+#erla:105 #erne:36 #erro:25 #ersl:24 #esch:61 #escu:22 #esda:93 #esit:47 #esnt:60 #espe:-51 #espu:-50 #esta:28
+#esto:-42 #etal:23 #ethi:72 #ette:32 #eval:45 #evam:51 #even:29 #eves:69 #falt:-47 #favo:83 #fech:64 #fere:27
+#ffer:43 #fier:27 #fine:-44 #firm:-57 #foll:24 #fore:-36 #forg:47 #forw:31 #free:-28 #fren:26 #frid:53 #fter:60
+#game:58 #gamo:63 #gare:-41 #gend:56 #goin:-71 #good:-29 #grac:-26 #grad:23 #gram:56 #habr:28 #hace:24 #half:-27
+#hanc:71 #hang:-35 #have:60 #hedu:32 #here:-39 #hing:61 #hizo:-37 #hool:25 #hora:22 #hour:27 #humb:-27 #hurs:74
+#iame:27 #ible:23 #iday:54 #ieme:88 #iemp:-27 #ierc:40 #iern:34 #iero:41 #iffe:31 #igam:27 #igui:25 #info:-31
+#ingo:30 #inst:57 #intm:45 #into:38 #inut:-48 #irme:-30 #ismo:67 #isti:-26 #ital:22 #itch:48 #ivoq:24 #juev:48
+#king:26 #labo:-36 #lado:-22 #lama:-24 #land:29 #lant:107 #ldnt:-33 #leas:68 #lept:24 #lets:114 #lide:76 #lier:75
+#ligh:28 #like:37 #llam:-34 #lled:29 #llev:-24 #llow:23 #long:-29 #luga:66 #lune:85 #lvid:-34 #make:99 #malo:22
+#mana:80 #mand:-29 #mane:28 #mart:24 #mbia:126 #mbie:77 #mbio:-61 #mbsu:-27 #mejo:27 #mela:186 #melo:29 #ment:45
+#meta:22 #meth:72 #mier:40 #mine:52 #ming:50 #mins:-75 #minu:-48 #mism:72 #miss:-48 #mond:68 #more:32 #morn:28
+#moro:-30 #morr:42 #mosl:41 #move:171 #mpez:23 #mple:23 #muev:143 #myse:32 #nana:41 #ncel:-137 #ndar:45 #nday:48
+#nece:41 #nesd:48 #next:62 #ngam:84 #nito:28 #noon:54 #noth:24 #nste:59 #ntar:44 #ntes:-52 #ntme:45 #nuto:-36
+#oads:25 #odem:72 #odri:90 #oesn:60 #oger:-36 #ogra:56 #oing:-74 #oint:44 #oked:24 #oles:47 #ollo:22 #olvi:-37
+#omet:63 #omin:40 #omor:42 #ompl:35 #onda:64 #oner:86 #onga:108 #ooke:24 #oone:60 #oras:-36 #orge:-39 #orgo:89
+#orni:28 #orra:97 #orri:-26 #orro:42 #orry:-26 #orte:23 #orwa:31 #ospo:129 #ossi:28 #othe:120 #otra:-48 #oubl:36
+#ould:176 #ound:-22 #ount:-25 #ours:-52 #over:136 #para:87 #pasa:65 #pase:173 #peda:24 #pere:-53 #pero:57 #pezo:26
+#plea:66 #plet:24 #pode:69 #podr:100 #poin:44 #pone:49 #pong:107 #posp:129 #poss:37 #ppoi:45 #prog:56 #pued:116
+#pues:-49 #punt:-26 #push:88 #quem:26 #quie:31 #quit:-29 #quiv:23 #raba:27 #rade:46 #radu:27 #rama:56 #rame:27
+#rani:33 #rano:-38 #rasa:22 #rath:70 #rcol:40 #rday:76 #reag:70 #reco:81 #rect:-36 #rent:27 #repr:56 #resc:61
+#rget:-39 #rgot:89 #rida:58 #ries:-24 #ring:-146 #rlie:83 #rnes:36 #rnin:28 #road:44 #roge:-32 #rogr:56 #rral:29
+#rram:42 #rrec:-36 #rrer:57 #rrie:-27 #rrow:42 #rsda:25 #rsle:24 #rtes:34 #rwar:31 #saba:58 #sado:35 #same:109
+#satu:77 #sche:32 #scho:25 #sday:117 #sela:93 #self:31 #selo:22 #sema:54 #seme:66 #sibl:28 #sier:39 #sist:-34
+#sito:47 #slep:24 #slid:76 #slot:41 #some:66 #soon:59 #sorr:-26 #sper:-47 #spon:136 #spue:-50 #ssib:28 #stea:67
+#stil:-22 #stir:-40 #stop:-51 #stoy:-34 #surg:39 #swap:64 #swit:51 #take:-23 #tant:38 #tard:38 #taro:24 #tead:68
+#teng:41 #than:50 #that:87 #ther:171 #thin:61 #thum:-27 #thur:73 #time:104 #tito:27 #tmen:45 #tmrw:-22 #toca:34
+#todo:-25 #tomo:41 #trab:33 #trad:51 #trai:27 #tras:54 #tter:69 #tues:51 #turd:77 #turn:46 #uble:36 #uede:69 #uedo:49
+#uelt:22 #uesd:45 #ueva:85 #ueve:96 #ugar:66 #uier:40 #uite:-24 #uivo:23 #uldn:-33 #umbs:-27 #unes:85 #urda:77
+#urge:39 #urno:23 #urns:24 #ursd:25 #urse:-35 #utos:-36 #vala:45 #vame:51 #vemo:-24 #verl:64 #vers:31 #vide:-37
+#vier:27 #visi:30 #wait:-45 #ward:30 #wedn:48 #week:95 #were:-45 #witc:51 #work:111 #worr:-24 #woul:78 #yeah:31
+#ysel:32 %again_later:109 %again_later%agree:35 %again_later%away:25 %again_later%call_off:38
+%again_later%car_part:26 %again_later%doubt:-23 %again_later%fails:36 %again_later%family:43
+%again_later%gone_car:-23 %again_later%how_long:66 %again_later%lift:-25 %again_later%message:-41
+%again_later%on_way:96 %again_later%phone:61 %again_later%refuse:82 %again_later%shift_it:120 %agree%bad:27
+%agree%busy:52 %agree%call_off:132 %agree%do_it:36 %agree%doubt:-27 %agree%on_way:22 %agree%place:43
+%agree%question:49 %agree%refuse:129 %agree%shift_it:99 %agree%wrong_one:66 %away:42 %away%bring:33 %away%busy:37
+%away%elsewhere:27 %away%place:35 %away%shift_it:106 %away%wrong_one:29 %bad:47 %bad%elsewhere:37 %bad%how_long:38
+%bad%meaning:36 %bring:-41 %bring%busy:-41 %bring%call_off:-81 %bring%car_part:-31 %bring%do_it:81
+%bring%elsewhere:26 %bring%fails:42 %bring%how_long:54 %bring%leave_me:-57 %bring%on_way:23 %bring%refuse:-68
+%bring%shift_it:89 %busy:164 %busy%do_it:54 %busy%fails:54 %busy%question:27 %busy%refuse:33 %busy%wrong_one:28
+%call_off:-27 %call_off%car:33 %call_off%car_part:53 %call_off%do_it:-57 %call_off%elsewhere:-39 %call_off%fails:27
+%call_off%how_long:28 %call_off%odometer:28 %call_off%phone:-36 %call_off%place:62 %call_off%question:100
+%call_off%shift_it:-84 %call_off%wrong_one:-23 %car:-39 %car%do_it:35 %car%fails:27 %car%odometer:25 %car%on_way:29
+%car%question:-29 %car%shift_it:-25 %car_part:-33 %car_part%do_it:-90 %car_part%fails:58 %car_part%money:-47
+%car_part%question:-40 %car_part%shift_it:-50 %do_it%elsewhere:-40 %do_it%family:28 %do_it%gone_car:-38
+%do_it%on_way:22 %do_it%question:-28 %do_it%shift_it:-26 %do_it%wrong_one:41 %doubt:-54 %doubt%elsewhere:-88
+%doubt%on_way:-24 %doubt%refuse:-22 %doubt%shift_it:-32 %doubt%wrong_one:-86 %elsewhere:31 %elsewhere%gone_car:-22
+%elsewhere%how_long:67 %elsewhere%meaning:27 %elsewhere%message:-26 %elsewhere%on_way:-25 %elsewhere%phone:61
+%elsewhere%wrong_one:-41 %fails:58 %fails%gone_car:27 %fails%how_long:40 %fails%refuse:27 %fails%shift_it:41
+%family:43 %family%how_long:37 %family%odometer:23 %family%wrong_one:22 %gone_car:46 %gone_car%how_long:48
+%gone_car%question:41 %how_long%lift:-44 %how_long%meaning:38 %how_long%money:-33 %how_long%opening:-40
+%how_long%phone:36 %how_long%place:22 %how_long%question:-92 %how_long%refuse:47 %how_long%shift_it:128
+%how_long%staff:23 %how_long%wrong_one:99 %leak:26 %leak%shift_it:25 %leave_me:-59 %leave_me%money:25
+%leave_me%refuse:29 %lift:-49 %meaning:57 %message:-69 %message%shift_it:-38 %message%start_again:-25
+%noise%shift_it:23 %odometer:96 %odometer%on_way:27 %odometer%refuse:45 %odometer%shift_it:40 %on_way:-111
+%on_way%shift_it:101 %opening%refuse:22 %opening%shift_it:31 %pay_day:31 %pay_day%season:31 %pay_day%shift_it:25
+%phone:-35 %phone%refuse:30 %phone%shift_it:36 %phone%who:31 %place%refuse:41 %question:42 %question%season:24
+%question%shift_it:44 %question%start_again:-31 %question%who:-27 %question%wrong_one:33 %refuse:122
+%refuse%start_again:27 %refuse%thanks:-34 %season:74 %shift_it:436 %shift_it%smoke_smell:30 %shift_it%start_again:107
+%shift_it%wrong_one:86 %smoke_smell:42 %thanks:-36 %wrong_one:112 @?:209 @after_visit:-38 @car:-25 @confirm:446
+@confirm_:-98 @confirm_stop:-23 @confirm_thumbsup:-24 @day:-95 @later:101 @nothing:364 @nothing_info:-28
+@odometer:-24 @offers:-315 @reading:-25 @time:-175 @times:160 @walk_in:-47 ^_$:-140 ^_a:-58 ^_all:-29 ^_antes:-30
+^_any:51 ^_be:-59 ^_borre:-28 ^_can:61 ^_cancel:-25 ^_como:-28 ^_could:85 ^_cuanto:-32 ^_despues:-25 ^_did:-25
+^_do:-67 ^_dont:-35 ^_el:-139 ^_en:37 ^_ese:23 ^_eta:-48 ^_forget:-30 ^_forgot:23 ^_friday:-34 ^_going:-23 ^_hay:27
+^_hey:25 ^_how:-44 ^_i:66 ^_id:26 ^_im:-31 ^_info:-29 ^_it:-48 ^_lets:83 ^_llego:-30 ^_lo:-25 ^_make:53 ^_mi:24
+^_min:-27 ^_move:41 ^_my:53 ^_necesito:63 ^_need:97 ^_no:70 ^_nop:37 ^_ok:-54 ^_olvide:-35 ^_para:-96 ^_pasela:49
+^_please:-23 ^_podemos:34 ^_podria:69 ^_por:-22 ^_puedo:39 ^_que:30 ^_quiero:39 ^_reschedule:42 ^_roger:-32 ^_se:48
+^_see:-75 ^_si:-70 ^_something:65 ^_still:-29 ^_swap:27 ^_tengo:39 ^_the:-27 ^_thumbsup:-27 ^_thursday:27
+^_tienen:-36 ^_turns:24 ^_voy:-28 ^_want:24 ^_we:-31 ^_were:-39 ^_what:-60 ^_who:-26 ^_wouldnt:-28 ^_y:-115 ^_ya:-55
+^_yep:-50 ^_yes:-88 ^_you:-62 a:164 a__a:33 a__hora:-43 a__no:29 a__se:-30 a__si:43 a__tarde:32 a__time:24 a__to:-27
+a_different:24 a_esa:38 a_hoy:28 a_ir:-31 a_la:35 a_las:82 a_later:25 a_manana:29 a_new:39 a_que:-57 a_week:33
+able:-32 able__make:-24 able_to:-32 about:92 about_it:30 after:40 after_$:38 after_the:-25 afternoon:26 ahi:-32
+al:239 al__y:69 al_jueves:28 al_lunes:52 al_sabado:51 al_viernes:52 alcanzo_a:-27 algo:23 all__for:-29 an:33
+an__change:-42 an_hour:54 an_oil:-42 and:88 another:35 another_day:39 antes:-60 antes_de:-42 antes_del:-43 any:132
+any__next:-29 any__of:28 any__to:52 any_chance:38 any_day:-26 anything_$:-54 anything__that:24 appointment:45
+appointment_$:-33 as:-23 asi:-26 asistir:-22 asistir_$:-22 at:46 at_$:-54 at_the:23 at_work:34 away_$:-27 back_an:43
+bad:36 bail:-28 be:35 be__at:-28 be__by:-27 be_able:-22 be_better:33 be_there:-75 before:-34 better:32 bien:23
+booked:27 borre:-28 borre_mi:-28 bring:-157 bring_it:-46 but:36 but__one:24 but_the:23 by:-57 by_$:-26 c:-83 call:-39
+call_off:-22 called:24 cambia:33 cambiar:53 cambiar__cita:24 cambiar_la:53 cambiar_mi:23 cambie:-51 cambie_por:-38
+cambieme:46 cambieme_la:35 cambiemela:32 cambio:-30 cambios:-31 came:78 came_up:55 can:245 can__be:48 can__bring:-30
+can__do:67 can__have:27 can__make:25 can_do:-31 can_i:55 can_it:51 can_we:126 can_you:47 cancel:-109 cancel_$:-26
+cancel_thursday:-30 cant__it:-50 cant_do:33 cant_wait:-24 chance:71 chance_of:28 change_$:-35 change__to:26
+change_it:56 change_my:25 cita__el:-33 cita__jueves:-35 cita_del:-29 cita_para:-25 come:53 come__friday:-54
+come_at:54 como:-46 con:35 con_la:23 corte:24 could:110 could__do:39 could__it:-26 could_bring:-25 could_i:36
+could_it:25 could_we:61 count:-22 date:30 day:131 day_please:30 days:36 de:75 de__cita:-25 de__en:25 de__otra:-23
+de__por:22 de_dia:52 de_la:-63 de_mi:23 dead:22 dejar:29 dejo:-26 del__el:42 del_jueves:28 despues:-50
+despues__las:-27 despues_de:-30 dia:269 dia_$:49 dia__favor:36 dia_por:36 dia_que:28 dias:69 dias_$:63 did_you:-24
+different:31 different_day:27 digame:27 digame_cuanto:22 do:81 do__and:33 do__day:27 do__need:-71 do_any:28 do_i:-96
+do_instead:-45 do_monday:24 do_tomorrow:32 do_you:35 doesnt:60 doesnt__anymore:52 doesnt_work:52 domingo:23 dont:-50
+dont_need:-37 dos:23 dos_dias:30 double:36 down:38 down_the:32 earlier:76 earlier_$:31 early:26 early_for:22 el:133
+el__a:-88 el__despues:-27 el__el:38 el__que:45 el__se:-31 el__temprano:-35 el_domingo:22 el_lunes:36 el_miercoles:39
+el_mismo:25 el_otro:-23 else:43 empezo:26 empezo_a:26 en:29 en__de:61 en__del:97 en_lugar:95 en_pie:-33 en_vez:59
+end:-26 equivoque:24 equivoque_de:25 era:29 es:-51 es_$:-28 es_que:29 esa:37 esa_hora:39 ese:93 ese_dia:87
+esperen:-38 esperen_$:-37 esta:60 esta_bien:24 estoy:-34 eta:-48 falta:-35 falta_$:-24 favor:84 favor_$:67
+favor_que:23 fecha:64 fecha_$:38 fine:-44 fine_$:-40 for:-58 for_an:-25 for_thursday:-49 for_tomorrow:-26 forget:-39
+forgot:89 forward:31 free:-25 friday:55 friday__the:23 going:-71 going__have:-26 going__make:-26 going_to:-73
+good:-29 good_for:-47 got:112 got_$:52 got_anything:40 got_it:-36 habra:28 half:-27 have:60 have__bail:-26
+have__cancel:-26 have_a:44 have_to:-27 hay:50 hey:24 hizo:-37 hizo_tarde:-35 hora:42 horas:-35 hour:44 hour_$:25
+how:71 how_about:86 hoy:76 i:42 i__a:68 i__at:54 i__for:28 i__friday:30 i__i:23 i__in:-56 i__it:-24 i__to:-67
+i_bring:-46 i_forgot:54 i_have:81 i_need:-91 i_wont:-33 id:60 id_rather:24 if:118 if__can:35 im:-22 in:-40 in_$:-33
+in_friday:-68 in_the:30 info:-30 info_$:-30 instead:60 instead_of:27 into:24 ir:-69 ir_$:-89 is:103 is__now:31
+is__the:30 is_a:-22 is_bad:31 is_out:45 is_this:-27 is_too:22 it:113 it_$:-148 it__an:43 it__how:48 it__the:32
+it__week:46 it_anymore:-38 it_be:89 it_can:30 it_in:-39 it_to:65 it_up:22 jueves:48 jueves_$:-30 jueves__las:-38
+jueves__viernes:29 jueves_a:-35 just:-23 la:211 la__al:25 la__el:-23 la__mas:30 la__para:44 la__pasar:24 la__vez:-25
+la_cambia:27 la_cita:40 la_hora:23 la_otra:-42 la_puede:22 la_quiero:27 labor:-36 labor_day:-33 las:72 las__las:33
+las_a:35 las_no:29 las_se:-36 las_si:30 las_y:24 late:-22 later:26 later_$:-28 le:-64 lets:115 lets__it:65 lets_do:33
+libre_$:24 like:40 llegar:31 llegar_a:33 llegare:-40 lo:-80 lo__por:-28 lo_cambie:-27 long:-28 lugar:66 lugar_de:48
+lunes:85 lunes_$:77 make:102 make__the:30 malo:23 manana:42 manana_$:-41 manana_no:27 martes:24 mas:237 mas_$:-46
+mas_tarde:184 mas_temprano:27 me:149 me_$:-43 me__cambia:23 me__de:23 me__el:-31 me__tarde:-36 me_equivoque:24
+me_esperen:-38 me_hizo:-36 me_la:86 me_now:22 me_off:-32 me_on:36 me_puede:-22 me_pueden:-22 me_to:82 mejor:27
+mejor_no:-40 metal:23 mi:89 mi__del:-28 miercoles:40 min:-124 min_$:-40 min_tarde:-38 mine:60 mins:-75 minutos:-36
+mismo:67 mismo_dia:46 miss:-54 miss_it:-48 mon:24 monday:74 move:78 move__to:32 move__up:39 move_it:27 move_me:46
+mover:30 moverla:65 muevala:45 my:75 my__to:24 my_appointment:46 myself:32 nada_$:-22 necesito:48
+need__appointment:-26 need__bring:-62 need__cancel:-35 new:56 next:62 no:98 no_$:158 no__asistir:-22 no__el:78
+no__esperen:-38 no__ir:-79 no__la:-26 no__manana:22 no_good:22 no_llego:34 no_worries:-23 noon:37 nop:37 nop_$:37
+nos_vemos:-27 not_$:25 not__to:-36 not_going:-27 not_tomorrow:40 now:101 now_$:22 of:54 of_my:22 off:-37 oil:-47
+oil_change:-54 ok:-44 olvide:-35 on:-61 on_$:-47 on__th:45 on_the:26 one:37 one_i:23 other:83 other_day:42 otra:-47
+otra_fecha:40 otra_vez:-90 otro_$:-40 otro_dia:80 overslept:24 para:112 para__lunes:28 para__sabado:44
+para_despues:27 para_el:108 para_manana:22 pasado:40 pasela:94 pasela_al:39 pero:45 pie:-37 pie_$:-31 please:67
+please_$:81 pm:28 podemos:72 podria:76 podria_ser:59 por__el:-24 por_favor:67 por_la:-26 por_otro:-26 puede:68
+puede_$:-67 puede__el:-29 puede_ser:37 puedo:56 puedo__a:27 puedo__el:35 puedo__las:23 puedo_llegar:36 push:83
+push__back:35 push_it:57 put:67 put__on:35 put_me:56 que:65 que__el:40 que__la:43 que__lo:-26 que_cambiar:26
+que_es:-33 que_hora:-57 que_le:-27 que_sea:68 quiero:39 rather:70 rather_than:37 ready:-23 reschedule:73
+reschedule_$:29 reschedule_please:28 roads:25 roads_are:25 roger:-32 sabado:55 sabado_$:27 salgo_de:23 salir:25
+same:92 same_time:81 saturday:78 saturday_$:39 schedule:-28 school:25 se:32 se__hizo:-36 se__mas:26 se_puede:23
+sea:68 sea_el:23 see:-137 see__then:-28 see__tomorrow:-33 see_you:-126 semana:60 semana_$:51 ser:101 ser_el:-23
+ser_mas:72 set:-22 si:111 si_$:38 si__puede:22 si_me:26 si_se:22 sin_falta:-25 slide:76 slide_me:48 slot:41 slot_$:22
+so:28 something:72 something__up:55 something_came:55 sooner:60 sooner_than:24 sorry:-26 still:-22 still_on:-22
+stop:-36 su:-23 swap:67 swap__to:22 swap_me:26 switch:52 take__off:-24 take_me:-23 tan:23 tarde:79 tarde_y:25
+tempranito:34 tempranito_$:27 temprano:-31 temprano_$:-45 tengo:51 tengo_que:27 th:61 than:65 that:87 that_$:23
+that_day:28 that_is:-34 the:186 the__after:82 the__is:32 the__of:34 the__the:-24 the_appointment:-46 the_better:-24
+the_day:52 the_one:27 the_same:38 the_th:63 the_week:31 there:-25 there_at:-27 there_by:-34 thumbsup:-27
+thumbsup_$:-27 thurs:49 thursday_$:-103 thursday__work:56 thursday_after:-36 thursday_at:-40 thursday_is:27
+tienen_$:33 til:28 time:125 time_$:125 tmrw:-22 tmrw_$:-25 to:240 to_$:22 to__anything:-51 to__in:39 to__off:-22
+to__on:-28 to__please:36 to__th:23 to__week:23 to_bail:-28 to_bring:-70 to_cancel:-71 to_change:62 to_come:38
+to_friday:34 to_have:-25 to_make:-53 to_monday:35 to_move:26 to_next:52 to_push:29 to_saturday:24 to_the:66
+to_work:-27 toca:34 today_$:-34 tomorrow:39 tomorrow_$:-78 tomorrow_is:32 too:38 too__for:29 too_early:32 trabajo:22
+trade:54 tuesday:46 tuesday_$:32 turno:23 turns:24 turns_out:24 un:28 un__antes:22 un__mas:23 un_dia:48 una_semana:27
+up:61 up_$:-26 up_at:34 van_a:-35 vemos:-24 vez:-37 viernes:36 viernes_$:60 viernes__la:-30 viernes__las:-48
+viernes_a:-47 voy:-44 wait:-31 wait_$:-34 way:40 way_to:51 we:175 we__instead:-38 we__it:87 we_do:65 we_make:44
+wednesday:55 wednesday_$:32 week:98 week_$:29 week_after:41 were:-45 what_else:33 what_time:-24 who:-23 who__this:-22
+wont__it:-45 wont_be:-27 wont_work:56 work:117 work_$:-48 worries:-23 would:107 would__better:33 would_be:45
+would_it:28 wouldnt:-29 wouldnt__it:-27 wouldnt_miss:-27 y:51 y_$:-100 y__cuanto:35 y__el:23 y_digame:28 ya:-26
+ya_no:-27 yeah:31 yep:-50 yep_$:-30 yes:-96 yes_$:-36 yo:26 yo__el:30 you:-111 you_$:-24 you_then:-34
+you_tomorrow:-33
 """

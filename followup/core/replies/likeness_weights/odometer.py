@@ -1,31 +1,32 @@
 """What speaks for and against `odometer`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "odometer"
-BIAS = -127
+BIAS = -144
 WEIGHTS = """\
-#abou:26 #alio:24 #anda:48 #ange:22 #apen:25 #aren:22 #bout:26 #busc:-31 #chec:-29 #cien:28 #come:26 #como:42
-#cord:33 #cuar:23 #cuer:-29 #deme:-28 #dome:44 #dred:73 #ecor:33 #ecue:-29 #eigh:34 #enas:25 #enta:46 #erde:-28
-#eter:37 #four:29 #hace:49 #hang:23 #hous:43 #hund:73 #ight:35 #iles:52 #just:38 #like:27 #lled:27 #lleg:22 #mete:38
-#mile:47 #morn:25 #ndre:73 #ocho:24 #odom:44 #olle:31 #omet:22 #only:94 #ords:33 #orni:25 #ousa:44 #pena:25 #ping:25
-#quie:-23 #rdem:-27 #reco:32 #recu:-29 #rent:26 #rnin:24 #roll:28 #sand:44 #says:59 #shes:79 #sold:-27 #stop:-31
-#ters:25 #text:-27 #thou:58 #toca:34 #uare:24 #uerd:-29 #undr:73 #usan:44 #usco:-31 #with:-30 #your:38
-%again_later:-22 %again_later%odometer:-22 %agree%call_off:31 %agree%odometer:36 %away:-44 %bring%leave_me:-29
-%busy:-26 %call_off%do_it:-30 %call_off%on_way:41 %car:27 %car%refuse:-49 %car_part%odometer:-25
-%car_part%shift_it:27 %do_it:44 %do_it%refuse:36 %do_it%shift_it:27 %family:-26 %family%odometer:-32 %gone_car:-44
-%how_long%odometer:27 %leave_me:-54 %message:-38 %odometer:73 %odometer%question:-40 %on_way:27 %phone:-26
-%question:-38 %question%refuse:-23 %question%who:-42 %refuse:-23 %thanks:-24 %who:-51 @confirm:-43 @day:-33
-@odometer_:39 @offers:-32 @reading:788 @time:-49 ^_$:49 ^_a:-36 ^_about:29 ^_and:39 ^_anda:35 ^_at:-60 ^_bien:25
-^_cuarenta:22 ^_for:23 ^_i:-25 ^_ill:-28 ^_it:22 ^_k:38 ^_le:27 ^_mil:65 ^_only:26 ^_shes:36 ^_sold:-24 ^_stop:-25
-^_who:-28 a:25 a_$:36 a__mil:-63 a__with:-22 a_car:-23 about:26 al:-27 and:59 anda:39 apenas:25 ask:29 ask_me:31
-at:183 at_$:100 at_for:26 at_k:-35 bien_todo:25 btw:25 btw_$:22 busco:-31 busco_$:-31 car:-53 change:26 come:28
-como:43 como_en:46 cuarenta:25 cuarenta__ocho:25 cuarenta_y:25 de:-25 did:30 did_it:38 do:-45 do_it:-23 do_you:-22
-done__at:24 el__a:24 en:90 en_$:32 en_mil:47 eso:-28 for:22 for_your:50 four:29 get:23 got:32 got_on:31 hace:24
-hundred:74 i:27 id:31 ill:-37 ill__it:-25 im:41 im__at:23 im__friday:24 im_at:56 is__at:28 it_$:-27 it__only:37
-it_at:-24 it_is:56 just:38 just_rolled:28 k:29 k_$:-34 las:77 las_$:62 las_mil:-41 le:43 le__las:28 le_toca:35
-like:27 llego_a:24 lo:-26 me_at:62 mi:-76 mil:191 mil_$:65 mil_millas:-46 mil_y:43 miles:39 miles_$:29 millas_$:33
-morning:29 my:-62 no_$:-24 not:-23 not_yet:23 now:69 now_$:22 now__me:27 ocho:24 ocho_mil:25 on__now:22 only:94
-only_at:100 puedo:23 records:35 records_$:35 recuerdeme:-27 right_now:24 rolled:29 salio:24 says:59 se:-33 shes:79
-so:29 sold:-27 sold_it:-25 stop:-28 stop_$:-24 te:-32 text_me:-23 the:-56 this_morning:39 thousand:45
-thousand__hundred:24 toca:34 todo__con:25 trae_$:25 two:25 two_hundred:28 va:70 va__en:24 va_en:44 who:-29 with:-30
-y:61 y__mil:26 y_ocho:25 ya:40 ya__a:24 ya__las:36 yet:31 you:-40 your:40 your_records:35
+#anda:34 #ange:22 #apen:26 #busc:-28 #chec:-23 #cien:34 #cier:27 #cord:39 #cuer:-25 #deme:-25 #dome:26 #dred:62
+#ecor:40 #ecue:-25 #eigh:28 #enas:25 #enta:37 #ento:26 #erde:-25 #erto:33 #four:40 #hace:25 #hang:24 #hous:47
+#hund:61 #ient:28 #iert:33 #ight:34 #igue:24 #iles:30 #illa:-29 #just:63 #llas:-32 #lled:38 #mile:37 #mill:-25
+#myse:25 #ndre:61 #oday:33 #odom:26 #olle:43 #only:43 #ords:40 #ousa:48 #pena:26 #rdem:-24 #read:23 #reco:39
+#recu:-25 #righ:22 #roll:41 #rvic:22 #sand:48 #says:40 #self:24 #shes:135 #sigu:24 #sold:-27 #stop:-26 #text:-25
+#thin:-22 #thou:59 #toca:32 #toda:36 #trae:36 #uerd:-25 #undr:62 #usan:48 #usco:-27 #when:53 #with:-29 #your:31
+#ysel:25 %again_later%car:22 %again_later%question:23 %agree:47 %agree%call_off:42 %agree%car:45 %agree%meaning:25
+%agree%odometer:47 %agree%on_way:27 %agree%refuse:27 %agree%wrong_one:23 %away:-38 %bring:-24 %bring%leave_me:-24
+%busy:-23 %call_off:34 %call_off%on_way:30 %call_off%refuse:23 %car:102 %car%wrong_one:26 %car_part%odometer:-30
+%car_part%question:33 %car_part%shift_it:26 %do_it:78 %do_it%gone_car:29 %do_it%refuse:33 %family:-51
+%family%odometer:-43 %gone_car:-33 %gone_car%shift_it:30 %how_long%odometer:24 %leave_me:-49 %message:-37
+%odometer%question:-50 %on_way:43 %phone:-22 %question:-31 %question%who:-29 %shift_it:-23 %thanks:-26 %who:-35
+@?:-37 @day:-27 @nothing:30 @odometer:38 @odometer_:32 @reading:647 @time:-37 @times:26 ^_$:42 ^_a:-31 ^_about:25
+^_bien:24 ^_for:49 ^_fyi:23 ^_ill:-25 ^_just:33 ^_le:25 ^_mil:33 ^_not:-35 ^_one:33 ^_only:27 ^_por:30 ^_see:-28
+^_shes:31 ^_sold:-23 ^_what:-22 a__mil:-54 a_car:-22 a_los:31 about_it:-28 ahi:27 al:-24 and:74 and_it:25 apenas:26
+ask:29 ask_me:32 at:99 at_$:34 at_and:28 at_k:-54 bien_todo:24 busco:-27 busco_$:-27 car:-52 cierto:32 de:-26 did:29
+did_it:37 do:-27 done__at:23 el:-32 en:27 en_$:30 es:-26 eso:-26 for:32 for_your:44 four:40 fyi:24 got:40 got_on:42
+hace:23 her:30 hundred:62 i:26 ill:-30 ill__it:-22 im:-29 in:-38 is:25 it_$:-30 it__at:39 it__k:-26 it_at:-48
+it_is:61 it_myself:27 just:63 just_rolled:40 k_$:-42 las:48 las_$:53 las__millas:-54 las_mil:-37 le:47 le__las:26
+le_toca:33 llego_a:22 lo__mi:-24 los_$:34 me:-27 me_about:-25 me_when:32 mi:-90 mil:122 mil_$:54 mil_millas:-66
+mil_y:56 miles:30 miles_$:24 millas:-28 morning:24 my:-46 myself:25 no_$:-23 not:-40 now:83 now__me:48 now_ask:32
+on:39 one:26 only:43 only_at:45 por:55 por_cierto:32 por_si:35 records:41 records_$:32 recuerdeme:-24 right:24
+right_now:26 rolled:41 says:40 se:-29 see:-34 see_me:-27 shes:134 shes_at:77 si:35 sigue:25 so:41 sold:-26
+sold_it:-24 stop:-23 te:-30 the:-30 this_morning:34 thousand:49 toca:32 today:33 todo__con:24 trae:36 trae_$:39
+two:36 two_hundred:22 va:54 va_en:46 when:54 when__is:31 when_i:28 when_it:29 with:-28 y:46 ya:58 ya__a:22 ya__las:50
+your:34 your_records:41
 """

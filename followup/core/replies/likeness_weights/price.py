@@ -1,169 +1,191 @@
 """What speaks for and against `price`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "price"
-BIAS = -192
+BIAS = -176
 WEIGHTS = """\
-#abaj:-54 #aber:46 #abin:-28 #abor:133 #abou:-42 #abra:-38 #acei:29 #acer:-31 #acio:44 #addr:-30 #affo:-30 #afte:54
-#agai:25 #agno:29 #ague:-23 #ahor:30 #akes:34 #alat:27 #alca:44 #ales:76 #algu:48 #alig:38 #alir:-46 #alki:40
-#alla:-26 #allp:148 #ally:79 #ance:39 #anda:40 #ange:37 #angi:-61 #anit:29 #anta:33 #ante:25 #anto:104 #anty:52
-#anyt:36 #anyw:32 #anza:42 #aper:24 #appr:-66 #arat:36 #arda:-146 #arge:40 #argi:103 #argo:33 #arly:22 #aron:-138
-#arra:44 #arro:-26 #asta:-26 #asto:-37 #atan:-34 #atas:27 #atch:39 #ated:-63 #ater:29 #atis:142 #atro:30 #bajo:-31
-#bala:41 #ball:146 #band:26 #bank:-65 #bara:27 #batt:23 #been:-22 #befo:68 #bien:-52 #bill:-114 #blan:-25 #blig:-43
-#both:26 #bout:-49 #brak:62 #bran:87 #brar:-91 #brea:-22 #brok:-39 #buck:-38 #cabi:-28 #canc:39 #canz:38 #carg:28
-#caro:-30 #cash:-43 #ceit:29 #cela:30 #chan:-49 #char:146 #chea:28 #chec:39 #cial:221 #cias:27 #ciat:-70 #cion:64
-#cobr:50 #como:27 #comp:40 #cosa:-28 #cost:442 #coti:73 #coun:74 #coup:63 #cove:69 #ctur:-30 #cuan:30 #cuat:30
-#cuen:82 #cues:28 #cupa:-43 #curi:58 #dari:-26 #days:85 #ddre:-30 #deal:-24 #deci:26 #deje:-30 #deme:34 #demo:-68
-#depe:43 #desc:94 #diag:29 #dias:-47 #dice:26 #dida:-35 #diga:100 #dila:-46 #dime:43 #dine:-81 #disc:87 #doin:-68
-#doll:28 #dond:32 #down:-26 #dred:35 #dres:-39 #dria:29 #driv:-34 #dura:-107 #eall:73 #eals:38 #eape:28 #ease:23
-#ebaj:30 #eces:-25 #ecia:164 #ecio:238 #ecti:25 #efor:68 #efun:-71 #eite:29 #ejor:-28 #elar:32 #emin:23 #emor:-65
-#empo:-66 #empr:23 #enar:-30 #ende:-25 #ends:67 #enen:-25 #engo:-22 #enos:71 #enta:-36 #ento:82 #entr:-47 #epen:43
-#eran:29 #erar:-24 #eras:27 #erdi:-44 #ered:57 #eren:-25 #eria:59 #erio:-23 #eron:-55 #escu:91 #esda:-32 #espe:30
-#esta:22 #este:-23 #esti:197 #eter:30 #etic:43 #etie:-28 #evis:50 #fact:-27 #feel:-22 #feri:-28 #ffor:-27 #figu:42
-#firs:29 #flui:-29 #ford:-30 #fore:67 #foun:-27 #four:31 #free:204 #fren:-42 #from:-73 #fron:24 #fter:54 #fund:-74
-#gain:25 #game:91 #gast:-60 #gent:-39 #ging:42 #give:47 #gnme:38 #gnos:29 #goin:101 #gone:26 #grac:27 #gran:-24
-#grat:142 #gure:42 #guys:23 #hank:-25 #harg:143 #heap:27 #heck:32 #here:22 #hese:58 #hich:-55 #high:-82 #hora:32
-#hose:-25 #houg:28 #hour:32 #hous:31 #humo:-32 #hund:35 #hurs:23 #husb:28 #iagn:29 #iate:-70 #ible:-24 #ices:-51
-#icio:40 #idad:23 #idea:41 #iemp:-61 #igam:84 #iged:-36 #ight:-77 #ignm:38 #igur:42 #ilat:-46 #ilte:-34 #imad:127
-#imat:94 #imer:26 #iner:-81 #inte:31 #invo:-77 #iosi:38 #irst:29 #isco:91 #isio:40 #izac:59 #just:55 #king:62
-#labo:133 #lace:48 #lant:26 #lars:30 #lcan:44 #left:-83 #lgun:45 #life:-49 #lige:-36 #lign:38 #line:28 #lkin:40
-#llan:32 #llar:28 #llpa:148 #look:66 #lpar:148 #lter:-33 #ltim:-30 #luid:-27 #mado:114 #mano:27 #many:31 #mate:88
-#mber:65 #mbia:-24 #mbio:29 #medi:-25 #mejo:-28 #meno:71 #meri:38 #mero:45 #mone:-108 #mora:-65 #more:-22 #mpre:27
-#much:236 #must:-38 #ncel:33 #nder:67 #ndre:34 #need:-31 #nero:-66 #nger:-56 #ngin:-75 #nmen:38 #noma:65 #nost:24
-#nted:27 #ntet:22 #ntos:-51 #numb:68 #nume:61 #nvoi:-64 #nyth:37 #nywa:32 #obli:-43 #obra:77 #ocke:-22 #ocup:-30
-#oice:-65 #oing:33 #okin:41 #olla:27 #omas:76 #omes:26 #ompr:27 #onde:22 #oney:-108 #onge:-42 #ooki:49 #open:-31
-#osti:30 #osto:129 #otal:107 #otiz:73 #ough:67 #ould:90 #ound:-30 #ount:71 #oupo:66 #over:46 #oxim:27 #pago:-30
-#pagu:-23 #paid:-108 #para:100 #park:142 #pase:37 #pass:-30 #peci:226 #pect:27 #pend:32 #pera:-27 #perd:-54 #pick:42
-#plac:40 #plea:23 #podr:24 #pong:33 #pons:78 #ppre:-65 #prec:163 #pres:43 #pric:114 #prim:31 #prox:26 #pued:-58
-#qued:-62 #quic:-23 #quie:-32 #quot:62 #raba:-46 #raci:24 #rake:62 #rand:-38 #rani:27 #rant:50 #raro:-100 #rate:28
-#rati:141 #rato:-47 #rdan:-43 #rdar:-54 #rdid:-39 #read:-28 #reak:-22 #real:78 #reci:137 #reco:-25 #refu:-75 #remi:23
-#rena:-27 #repo:-28 #ress:-42 #revi:50 #rged:-84 #rgen:-38 #rgin:103 #rice:89 #righ:-32 #rime:26 #rios:33 #rito:45
-#rive:-31 #robo:-39 #roke:-39 #rong:-38 #roug:31 #roxi:27 #rque:-27 #rran:43 #ruts:22 #rvic:22 #sabe:42 #said:24
-#sale:-64 #sali:-52 #sban:28 #scou:88 #scue:92 #seri:71 #shop:-44 #sibl:-24 #sint:22 #sion:37 #spec:243 #sper:-85
-#stad:-29 #stan:44 #star:31 #sted:-23 #stee:28 #stil:66 #stim:202 #stoy:-24 #supp:-29 #sure:31 #tado:-40 #take:-70
-#talk:40 #tard:-139 #tart:23 #tell:131 #teng:-30 #tera:25 #tery:23 #teti:22 #than:-69 #that:34 #them:-73 #ther:33
-#thes:58 #this:-22 #thou:34 #tiem:-74 #tigh:-35 #till:59 #tima:173 #time:-93 #tion:23 #tiza:73 #toma:-71 #tomo:24
-#took:-25 #tota:107 #trab:-50 #tran:-23 #trea:-22 #truc:24 #trut:22 #tura:-32 #twic:-36 #uand:-51 #uant:98 #uatr:30
-#ucho:-28 #ucks:-38 #ueda:-120 #uent:80 #uest:52 #uick:-23 #ulti:-30 #umbe:68 #umer:61 #unde:77 #undr:35 #unte:-28
-#unts:39 #uote:62 #upan:-43 #upon:54 #uran:-73 #urge:-37 #urio:58 #usba:28 #vale:77 #vece:-22 #vemo:24 #vera:29
-#vere:58 #very:-32 #vete:29 #vici:30 #vida:-22 #visi:39 #voic:-65 #vuel:-22 #wait:39 #want:51 #warr:52 #what:179
-#when:-99 #whic:-55 #wice:-36 #wifi:-69 #will:66 #with:45 #woul:74 #wron:-38 #ythi:40 #yway:32 #zaci:59
-%again_later%agree:-32 %again_later%bring:36 %again_later%call_off:27 %again_later%doubt:26 %again_later%how_long:67
-%again_later%lift:-32 %again_later%money:-65 %again_later%pay_day:42 %again_later%place:22 %again_later%refuse:39
-%again_later%season:34 %again_later%start_again:31 %again_later%thanks:-25 %again_later%wrong_one:43 %agree%away:-36
-%agree%call_off:27 %agree%doubt:53 %agree%fails:-28 %agree%gone_car:28 %agree%leave_me:30 %agree%machine:23
-%agree%money:102 %agree%phone:-27 %agree%place:-72 %agree%question:135 %agree%smoke_smell:-49 %agree%wrong_one:37
-%away%bad:-30 %away%bring:-25 %away%question:32 %away%refuse:29 %away%start_again:26 %bad:-103 %bad%do_it:-24
-%bad%gone_car:-27 %bad%money:-58 %bad%question:-49 %bring:42 %bring%call_off:39 %bring%car_part:34 %bring%do_it:40
-%bring%money:53 %bring%pay_day:30 %bring%question:95 %bring%start_again:49 %busy%car_part:35 %busy%money:-27
-%call_off:-66 %call_off%doubt:27 %call_off%money:72 %call_off%question:71 %call_off%thanks:41 %car%how_long:-25
-%car%on_way:-23 %car%pay_day:28 %car%question:23 %car%shift_it:24 %car_part:39 %car_part%do_it:86 %car_part%doubt:27
-%car_part%elsewhere:22 %car_part%gone_car:33 %car_part%how_long:28 %car_part%money:137 %car_part%phone:37
-%car_part%question:92 %car_part%refuse:38 %car_part%shift_it:49 %car_part%smoke_smell:-23 %car_part%wrong_one:27
-%do_it:-52 %do_it%doubt:30 %do_it%money:-22 %do_it%on_way:36 %do_it%opening:25 %do_it%question:80 %do_it%season:-22
-%do_it%shift_it:79 %do_it%staff:-25 %doubt:58 %doubt%elsewhere:26 %doubt%question:45 %elsewhere%money:-38
-%elsewhere%pay_day:24 %elsewhere%place:22 %elsewhere%question:33 %elsewhere%refuse:40 %elsewhere%staff:-26 %fails:-76
-%fails%how_long:-36 %fails%money:-45 %family%question:51 %family%refuse:45 %gone_car:-33 %gone_car%lift:-23
-%gone_car%money:41 %gone_car%pay_day:53 %gone_car%question:34 %gone_car%refuse:25 %gone_car%shift_it:41
-%how_long:-128 %how_long%lift:27 %how_long%money:-96 %how_long%on_way:-44 %how_long%question:-186
-%how_long%wrong_one:30 %leave_me:-87 %leave_me%money:-38 %lift:-41 %lift%money:-22 %lift%question:-54 %lift%refuse:23
-%lift%wrong_one:23 %machine%money:23 %meaning:-143 %meaning%money:44 %meaning%question:-89 %message:-28 %money:534
-%money%noise:25 %money%on_way:67 %money%opening:30 %money%pay_day:-62 %money%phone:69 %money%question:305
-%money%season:26 %money%shift_it:43 %money%smoke_smell:-52 %money%staff:-27 %money%wrong_one:68 %odometer:-51
-%on_way%question:-35 %pay_day%question:50 %pay_day%shift_it:28 %pay_day%wrong_one:39 %phone%wrong_one:24 %place:-49
-%place%question:-112 %place%shift_it:34 %question:46 %question%refuse:110 %question%shift_it:108 %question%staff:-23
-%question%start_again:92 %question%thanks:56 %question%who:-76 %refuse%shift_it:35 %refuse%thanks:30
-%refuse%wrong_one:-27 %smoke_smell:-90 %staff:-71 %staff%wrong_one:-33 %start_again:55 %thanks:-147 %who:-99 @?:200
-@after_visit:-130 @car:57 @confirm_stop:-27 @nothing:58 @reading:38 ^_a:97 ^_after:27 ^_am:28 ^_antes:23 ^_any:98
-^_ballpark:117 ^_bank:-50 ^_before:26 ^_call:25 ^_can:47 ^_cobran:49 ^_como:-60 ^_con:28 ^_cost:38 ^_cuando:-27
-^_cuanto:-187 ^_cuantos:-41 ^_depends:55 ^_did:37 ^_do:62 ^_does:61 ^_el:-61 ^_en:-40 ^_esta:-57 ^_for:-25 ^_give:23
-^_got:92 ^_hasta:22 ^_hay:81 ^_how:-176 ^_i:-113 ^_is:185 ^_it:-33 ^_later:27 ^_le:-40 ^_mas:39 ^_much:-88 ^_muy:-22
-^_need:23 ^_no:-30 ^_not:-56 ^_oh:-23 ^_para:25 ^_precio:49 ^_price:36 ^_que:33 ^_sale:-223 ^_salir:-62 ^_sure:46
-^_thank:-32 ^_thanks:-29 ^_that:-44 ^_the:-70 ^_tienen:26 ^_too:-73 ^_what:-114 ^_when:-48 ^_which:-43 ^_who:-27
-^_why:-96 ^_y:-59 ^_you:-117 a:124 a__el:44 a__filter:-30 a__first:31 a__for:108 a__la:26 a__lo:36 a__off:-23
-a__on:27 a__thing:-22 a_bot:-26 a_brake:22 a_cabin:-31 a_charge:31 a_como:242 a_las:-128 a_price:49 a_salir:28
-a_ser:40 a_set:49 a_ver:26 about:-41 abran:-32 aceite:24 address:-30 address_$:-22 afford:-30 afford_it:-28 after:40
-again:26 ahi:-72 ahi_$:-52 alcanza:40 algun:45 alignment:49 all:72 all_$:27 all_day:-31 alla:-25 am:63 am__going:24
-am_i:66 an:128 an__change:32 an_oil:32 and:185 and__are:-25 and__i:41 and__is:39 and__long:33 and__much:75 and_do:39
-and_how:123 and_what:50 and_you:-31 anda:54 any:249 anything:37 anything_$:31 anyway:32 anyway_$:32 appreciated:-53
-are:47 are__a:-23 are_we:31 are_you:46 at:51 at__place:23 at_it:30 at_the:-26 at_your:23 back_$:24 balatas:27
-ballpark:148 ballpark_$:106 bank:-65 barato:27 battery:23 be_$:102 be__to:-29 be_a:-27 be_doing:-62 been:-22
-before:59 before_i:63 bien:-44 bill:-109 bill_was:-35 bot:-26 bot_$:-25 both:27 brake:25 brakes:37 break:-22
-broke:-30 bucks:-38 budget_$:23 but:-42 but__much:27 but_how:26 but_the:-30 by:-35 cabin:-33 cabin_filter:-30
-cambio:29 cambio__aceite:23 can:80 can__get:68 can_i:22 can_you:34 cancelar:32 car:-33 cargo:33 caro:-22 caro_$:-25
-cash:-43 change:40 changing:-57 charge:121 charge_$:23 charge_for:38 charged:-73 charged__for:-24 charged_me:-40
-charging:103 cheaper:28 cien:23 cien_$:22 cobran:130 cobran__por:32 cobran_algo:32 cobran_por:73 cobraron:-100
-cobraron__mas:-38 cobraron_de:-38 come_$:-34 come_to:40 comes:22 como:26 como_$:46 como__se:-30 como_cuanto:-128
-como_lo:23 con:44 cosa:-30 cost:288 cost_$:128 cost_and:42 costo:129 costo_$:35 cotizacion:60 could_you:28 covered:58
-cuando:-51 cuanto:114 cuanto_$:41 cuanto__a:32 cuanto__el:49 cuanto__es:-30 cuanto__las:22 cuanto__me:-133
-cuanto__para:25 cuanto__por:34 cuanto__que:40 cuanto__tardan:-40 cuanto__y:110 cuanto_anda:39 cuanto_cuesta:47
-cuanto_demora:-56 cuanto_dura:-41 cuanto_era:36 cuanto_es:111 cuanto_mas:-82 cuanto_por:99 cuanto_rato:-78
-cuanto_sale:51 cuanto_se:-175 cuanto_seria:81 cuanto_tarda:-23 cuanto_tengo:30 cuanto_tiempo:-115 cuanto_va:34
-cuanto_vale:71 cuantos:-50 cuantos_dias:-43 cuatro:30 cuesta:27 cuesta_y:22 da:103 damage:29 dan:37 dar:37 days:70
-days_$:78 de:138 de_$:22 de__como:34 de__de:29 de_a:28 de_aceite:28 de_cuanto:26 de_la:-26 de_las:28 de_mas:-42
-de_obra:30 deal:-47 deja:25 del:-22 demora:-58 demora_$:-48 depends:55 descuento:83 dia:-39 dia_$:-24 dias:-47
-dice:29 did:-37 did_it:-25 did_my:-55 did_you:25 digame:84 digame__precio:23 digame_cuanto:32 digame_el:28 dime:43
-dinero:-82 dinero_$:-44 discount:48 do:61 do_$:-73 do__charge:68 do__get:40 do__go:24 do__guys:48 do__need:-40
-do__owe:30 do__take:-56 do__use:-25 do_i:65 do_you:61 does__cost:44 does_it:22 does_that:-24 doing:-68 doing_$:-33
-doing__it:-33 doing_to:-33 dollars:30 dollars_$:22 donde:32 donde_estan:67 down:-30 down_on:-22 drive:-26 due:-30
-due_for:-22 dura:-35 early:22 el:111 el__a:-35 el__cuanto:23 el__de:55 el__para:42 el_cambio:34 el_costo:68
-el_dinero:-36 el_lunes:-34 el_otro:23 el_precio:83 el_sabado:-22 el_total:47 en:47 en__anda:39 en__me:58 en__se:-49
-en_cuanto:55 en_el:-35 era:42 era_$:28 es:88 es_$:26 es__de:31 es_de:-23 es_eso:-23 es_gratis:141 es_lo:24 es_un:-38
-es_y:49 esperar:-23 esperar_$:-22 espero:-54 espero_$:-53 esta:-50 esta__caro:-36 estan:47 estar:-24 estimado:109
-estimate:94 estimate_$:49 estoy:-24 ever:29 factura:-26 fee:82 feria:-28 figure:42 filter:-38 filter_$:-29 first:29
-first_$:29 fix:22 fluid:-29 for:81 for_$:-92 for_a:42 for_free:-32 for_me:-45 for_that:33 for_the:68 for_these:38
-for_this:30 for_what:-43 found:-27 four:31 free:213 free_$:195 frenar:-26 frenar_$:-26 friday:-22 friday_$:-22
-from:-73 from_the:-52 front:24 fue:-30 get:33 get__a:39 get_a:62 get_for:68 get_paid:-57 give:47 give_me:40 go_for:69
-going:101 going_on:36 going_to:67 gone:26 got_any:69 got_to:22 gracias:27 gratis:142 gratis_$:108 guys:23 hablan:-22
-hace:44 hay:107 high:-30 hours:24 how:252 how__and:60 how__do:28 how__for:29 how__i:-41 how__is:56 how__it:-28
-how__time:-74 how__to:35 how__was:48 how__we:24 how__would:22 how_come:-82 how_do:-50 how_is:-36 how_long:29
-how_many:31 how_much:425 hoy:-22 humo:-30 husband:28 i__a:30 i__an:25 i__anything:28 i__it:-35 i__paid:-60
-i__there:-23 i__to:42 i_can:37 i_going:24 i_owe:49 i_paid:-29 i_pay:30 i_was:-39 idea:41 if:42 if_you:24 im:-41
-im_not:-26 in__what:30 in_the:-31 invoice:-64 invoice_$:-39 is:-42 is__a:35 is__address:-30 is__cost:37 is__do:-42
-is__for:-69 is__free:149 is__going:35 is__labor:73 is__oil:26 is__on:-45 is__price:39 is__really:61 is__run:146
-is__still:62 is__total:31 is__wifi:-46 is__with:-28 is_a:-31 is_an:42 is_it:101 is_that:68 is_the:103 is_there:80
-is_this:-50 is_tight:-32 is_too:-24 is_wrong:-34 it:102 it_$:-53 it__for:-23 it__free:42 it__like:34 it__or:28
-it__under:109 it_a:-45 it_be:55 it_cost:75 it_do:-45 it_for:-73 it_is:-39 it_really:50 it_run:60 it_still:77 job:50
-just:58 know:-23 la:-23 la__y:26 la_cara:-26 la_factura:-26 la_otra:30 la_ultima:-28 labor:133 labor_$:92 las_$:-60
-las_cuatro:23 las_dos:22 last_time:-24 late:-23 le:-79 le__a:-26 le_sale:-34 left:-83 left_on:-50 les:-66 life:-49
-like_a:-24 like_the:27 llantas:25 lo:-76 lo__que:38 lo_dan:22 lo_mismo:23 lo_que:-36 long:46 long_$:69 longer:-43
-look_at:38 looking:57 looking_at:47 mano:28 mano__obra:30 mano_de:30 many:31 mas:-35 mas_$:-51 mas__menos:51
-mas_barato:26 mas_de:42 mas_o:51 me:45 me_$:34 me__a:35 me__cuanto:27 me__dar:38 me__de:-39 me__muy:32 me__price:40
-me__que:-39 me__the:23 me__un:72 me__una:34 me__what:24 me_a:-22 me_back:61 me_cobran:43 me_cobraron:-92 me_da:110
-me_dice:30 me_espero:-53 me_for:-35 me_it:22 me_lo:-41 me_now:-32 me_puede:37 me_sale:58 me_the:60 me_van:31
-me_with:55 mean:-29 mean_$:-22 mejor:-28 menos:71 mi:-31 money:-105 money_$:-60 money__tight:-33 money_is:-33
-more:-23 much:250 much_$:41 much__how:49 much__i:38 much__it:135 much__the:40 much_and:42 much_for:54 much_is:118
-much_obliged:-36 much_time:-74 much_to:49 much_would:38 must:-38 muy:-50 muy_caro:-46 my:-53 my__go:-54 my__is:-62
-my_bill:-111 my_invoice:-24 my_warranty:53 need_$:-52 need_a:26 no:27 no_$:-22 no__is:-60 no_but:27 no_thanks:41
-no_what:-50 nomas:65 not:-91 not_at:-44 now:-89 now_$:-85 number:55 number_$:47 o:74 o_menos:51 obliged:-36 obra:30
-obra_$:22 ocupan:-43 of:23 of_my:-38 of_the:25 off:-49 off_$:-50 oh:-25 oil_change:44 ok:-46 ok_but:-25 on_$:42
-on_the:-25 on_what:32 one:23 one__much:30 open:-23 or:136 or_$:35 or__i:26 or_do:27 out:48 out__door:25 out_of:26
-out_the:23 pague:-24 paid:-102 paid_$:-53 para:88 pay_$:45 perdida:-39 perdida_total:-38 pero:62 pick:25 place:52
-place_$:22 please:35 please_$:50 por:236 por_eso:24 precio:240 precio_$:68 precio_de:33 precio_que:22 precio_y:29
-price:204 price_$:97 price__the:23 price_on:30 prices:-48 primero:30 pueda:-56 pueda_$:-56 puede:27 pues:-26
-pues_$:-22 que:-110 que__caro:78 que__otro:-24 que_es:-27 que_la:26 que_precio:53 que_tan:43 que_tanto:22 queda:-71
-queda_$:-64 quien:-32 quiero:27 quiero_saber:34 quote:72 quote_$:-60 rate:34 rato:-84 rato_me:-46 really:73
-really_free:70 refund:-71 refund_$:-56 remind:28 remind_me:28 right:-26 right_now:-41 robo:-27 rough:35 run:271
-run_$:165 run_me:71 saber:47 said:24 said_$:29 sale:-78 sale_humo:-27 sale_mas:29 sale_y:31 salir:-46 salir_$:-39
-sat:26 say:39 se:-237 se_queda:-24 se_tardan:-41 send_me:34 ser:39 ser_$:30 seria:90 seria_$:39 servicio:30 set:98
-set__back:56 set_me:56 set_of:49 shop:-43 si:60 sintetico:22 so:-37 so_i:29 so_much:-56 still:67 still_$:35
-still__the:25 struts:22 sure:43 take:-65 talking:22 tan:43 tan__es:39 tan_caro:73 tarda:-42 tarda_$:-29 tardan:-51
-tardan_$:-42 tarde:22 tax:73 tax_$:74 tell:124 tell__the:27 tell_me:88 tempranito:29 tengo:-22 text:-24 th_$:-29
-th_and:26 than:-44 than_the:-35 thank:-33 thank__so:-30 thank_you:-32 that:35 that_$:-94 that__be:-29 that__to:40
-that_be:38 that_is:-52 that_would:-28 the:84 the__and:47 the__was:-40 the_address:-22 the_bill:33 the_cost:39
-the_damage:24 the_invoice:-26 the_quote:-90 the_tires:-31 the_total:40 them:-73 them_$:-72 there:30 there_$:-36
-there__charge:33 there_a:86 these:58 these_days:78 thing:-57 this:-22 this_one:23 though:33 though_$:22
-thursday_and:25 tiempo:-73 tiene:36 tight:-35 time:-113 time__it:-29 time__you:-60 time_do:-64 to:44 to_$:38
-to__at:40 to__for:-42 to__me:46 to__the:23 to_fix:24 to_it:-34 to_look:50 to_set:30 to_wait:23 toma:-47 toma_$:-36
-too:-157 too__for:-56 too_much:-73 took:-25 total:111 trabajo:-30 trabajo_$:-24 twice:-36 twice_$:-32 ultima:-29
-un:61 una:44 under:81 under_my:58 up:29 up_$:40 urgent:-24 urgent_$:-22 va:64 va__salir:27 va__ser:34 va_a:64 vale:81
-van__cobrar:24 veces:-22 vemos:24 very:-33 wait:32 wanted:29 warranty:52 warranty_$:42 was:-60 was_it:47
-we_talking:25 what:152 what_$:-65 what__an:44 what__i:90 what__is:-49 what__it:-29 what__that:65 what__the:93
-what__this:-27 what__wrong:-24 what__you:117 what_a:-27 what_am:44 what_are:99 what_do:113 what_for:-52 what_i:-42
-what_time:-33 what_will:38 what_would:167 when:-97 when__get:-54 when_i:-56 which:-54 who:-37 why:-87 why_$:-38
-wifi:-69 wifi_$:-52 will:66 will__be:40 will_it:57 wise_$:28 with:49 with_a:28 with_tax:71 would:70 would_be:-43
-would_that:69 would_the:39 would_you:-44 wrong:-38 wrong_with:-27 y:290 y__a:33 y__estan:55 y__por:54 y_a:22
-y_como:-51 y_cuanto:84 y_de:41 y_donde:46 y_en:27 y_si:27 y_tiempo:49 yes_$:-38 yes__how:23 yes__it:56 yes__the:-30
-yes_but:-25 yet:23 you:-49 you_$:-31 you__bot:-24 you__for:117 you__have:49 you__me:-23 you__much:-41 you__my:-28
-you__or:33 you__the:-28 you__to:24 you_a:-25 you_are:-22 you_be:-61 you_charge:78 you_charged:-33 you_get:42
-you_guys:27 you_need:-57 you_say:31 you_so:-30 you_take:-56 you_use:-22 you_want:28 your_place:23
+#abaj:-51 #aber:46 #abin:-23 #abor:131 #abou:-30 #abra:-49 #acei:23 #acer:-29 #acio:51 #affo:-28 #afte:63 #agno:40
+#ague:-30 #ahor:49 #akes:37 #alan:23 #alat:25 #alca:36 #aldr:23 #ales:73 #algu:44 #alig:39 #alir:-49 #alki:37
+#alla:-26 #allp:135 #ally:84 #alon:25 #alta:-25 #ance:44 #anda:52 #ange:47 #angi:-57 #anit:25 #anta:22 #anto:132
+#anty:64 #anyt:40 #anyw:22 #anza:39 #aper:27 #appr:-73 #arat:41 #arch:37 #arda:-120 #arge:41 #argi:99 #argo:30
+#aron:-165 #arra:65 #arro:-25 #asta:-33 #asti:-22 #asto:-43 #atan:-46 #atas:25 #atch:45 #ated:-70 #atis:141 #atll:36
+#atro:28 #avor:-32 #bajo:-31 #bala:52 #ball:132 #band:22 #bank:-74 #bara:33 #befo:74 #bien:-38 #bill:-101 #blan:-24
+#blig:-47 #both:23 #bout:-41 #brak:53 #bran:100 #brar:-107 #brea:-23 #brok:-46 #buck:-40 #cabi:-23 #cali:22 #canc:36
+#canz:31 #care:-23 #carg:24 #caro:-29 #cash:-44 #ceit:23 #cela:34 #chan:-37 #char:141 #chea:30 #chec:42 #cial:246
+#cias:24 #ciat:-78 #cier:-29 #cion:70 #cker:-25 #clud:30 #cobr:54 #como:72 #comp:40 #cosa:-30 #cost:441 #coti:92
+#coun:61 #coup:64 #cove:70 #crib:-22 #ctua:22 #ctur:-39 #cuan:43 #cuat:28 #cuen:82 #cues:22 #cupa:-30 #curi:68
+#dari:-27 #days:98 #deal:-41 #debe:-23 #deep:26 #deja:24 #deje:-33 #dejo:-26 #deme:32 #demo:-69 #depe:48 #desc:104
+#deti:-22 #diag:40 #dias:-60 #dice:26 #dida:-32 #diga:107 #dila:-57 #dime:40 #dine:-83 #disc:75 #doin:-79 #doll:48
+#dond:28 #door:31 #down:-30 #dred:65 #dres:-26 #dria:38 #driv:-36 #dura:-125 #eall:73 #eals:51 #eape:32 #ease:30
+#ebaj:27 #eces:-27 #ecia:182 #ecib:-24 #ecio:225 #efor:74 #efun:-77 #eite:24 #ejan:24 #ejem:-23 #ejor:-25 #elar:36
+#emin:23 #emor:-65 #empo:-51 #empr:22 #enar:-31 #ends:69 #enen:-28 #engo:-32 #enio:49 #enos:44 #enta:-38 #ento:87
+#entr:-47 #epen:47 #eran:41 #erar:-24 #eras:33 #erda:27 #erdi:-41 #ered:51 #eria:62 #erio:-27 #eron:-71 #eros:22
+#escu:101 #esda:-28 #espe:44 #esti:210 #esup:25 #eter:33 #etic:48 #etie:-25 #even:-28 #evis:57 #fact:-34 #falt:-24
+#favo:-32 #feri:-34 #ffor:-25 #figu:44 #filt:-22 #fina:29 #fine:-23 #firs:26 #flui:-38 #ford:-28 #fore:73 #foun:-27
+#four:30 #free:228 #fren:-48 #from:-78 #fron:32 #fter:63 #fund:-79 #game:94 #gast:-70 #gent:-27 #ghly:24 #ging:45
+#give:48 #gnme:39 #gnos:40 #goin:101 #gone:22 #grac:23 #gran:-35 #grat:141 #gure:44 #hago:37 #happ:-28 #harg:140
+#hatl:36 #head:23 #heap:30 #heck:35 #here:22 #hese:66 #hich:-59 #hici:-27 #high:-83 #hora:72 #hose:-29 #houg:33
+#hour:24 #hous:30 #humo:-23 #hund:64 #husb:26 #iagn:40 #iate:-78 #ible:-24 #ices:-55 #icey:-58 #icio:32 #idad:24
+#idea:47 #iden:23 #iemp:-37 #iero:-38 #igam:88 #iged:-40 #ight:-63 #ignm:39 #igur:44 #ilat:-57 #ills:-22 #ilte:-30
+#imad:147 #imat:83 #imer:24 #inal:26 #incl:35 #iner:-83 #inte:37 #invo:-80 #iosi:38 #irst:26 #isco:79 #isio:39
+#izac:59 #just:68 #kept:-54 #kind:23 #king:59 #labo:131 #lace:45 #lado:22 #lars:40 #lata:-30 #lcan:36 #ldri:23
+#leas:28 #left:-84 #less:27 #levo:23 #lgun:42 #life:-51 #lige:-41 #lign:39 #line:26 #lkin:37 #llar:48 #lled:24
+#llpa:135 #look:49 #lpar:135 #lter:-30 #ltim:-34 #lude:22 #luid:-36 #lune:-24 #mado:133 #make:-23 #mano:31 #many:48
+#mate:78 #mber:80 #mbio:29 #medi:-28 #mejo:-25 #meno:55 #meri:35 #mero:40 #mone:-78 #mora:-65 #mpre:27 #much:188
+#must:-39 #ncel:30 #nclu:38 #ndan:-23 #nder:80 #ndre:64 #need:-30 #nero:-71 #nger:-64 #ngin:-67 #nior:49 #nles:30
+#nmen:39 #noma:65 #noon:22 #nost:22 #nted:30 #ntet:31 #ntos:-60 #numb:83 #nume:55 #nvoi:-65 #nyth:41 #nywa:23
+#oble:-24 #obli:-47 #obra:86 #ocke:-23 #oice:-66 #oing:22 #okin:42 #olla:48 #omas:84 #omes:23 #ompr:23 #onde:27
+#oney:-78 #onge:-51 #ooki:40 #open:-24 #osti:27 #osto:124 #otal:96 #otiz:92 #ough:65 #ould:69 #ound:-34 #ount:63
+#oupo:68 #over:56 #oxim:25 #pads:25 #pago:-32 #pagu:-29 #paid:-110 #para:101 #park:126 #pase:31 #pass:-36 #peci:252
+#pend:36 #pera:-27 #perd:-49 #pick:43 #pide:24 #plac:40 #plea:29 #podr:28 #pong:30 #pons:79 #ppre:-72 #prec:148
+#pres:51 #pric:125 #prim:26 #prox:24 #pued:-62 #quea:24 #qued:-60 #quic:-23 #quie:-30 #quot:72 #raba:-41 #rake:54
+#rand:-48 #rani:23 #rant:60 #raro:-122 #rate:27 #rati:141 #rato:-54 #rdar:-60 #rdid:-35 #read:-30 #reak:-23 #real:79
+#reci:114 #reco:-29 #refu:-81 #remi:23 #rena:-26 #rent:-24 #repo:-27 #ress:-30 #resu:23 #revi:57 #rged:-97 #rgen:-27
+#rgin:99 #rice:101 #righ:-22 #rime:24 #rios:36 #rito:42 #rive:-34 #robo:-31 #roke:-46 #rong:-36 #ront:30 #roug:35
+#roxi:25 #rque:-24 #rran:52 #sabe:39 #said:29 #sald:23 #sale:-61 #sali:-39 #same:28 #satu:24 #says:-26 #sban:26
+#scou:76 #scue:101 #seni:48 #seri:85 #shop:-48 #sibl:-23 #sint:31 #sion:41 #spec:260 #sper:-87 #stad:-31 #stan:34
+#star:34 #stil:82 #stim:212 #stop:-27 #stoy:-27 #supp:-32 #supu:24 #sure:25 #tado:-41 #take:-53 #talk:34 #tant:33
+#tard:-119 #tari:29 #tart:31 #tell:122 #tene:-24 #teng:-37 #tera:39 #teti:31 #than:-42 #that:38 #them:-71 #thes:66
+#thin:-23 #thos:-23 #thou:31 #tico:28 #tiem:-54 #tigh:-22 #till:82 #tima:179 #time:-90 #tiza:91 #toma:-73 #took:-30
+#tota:96 #trab:-47 #trae:28 #tran:-23 #trea:-30 #truc:24 #tura:-40 #turd:24 #twic:-41 #uand:-53 #uant:109 #uatr:28
+#ucks:-39 #ueal:24 #ueda:-112 #uelv:-22 #uent:80 #uest:56 #ughl:24 #ught:-23 #uick:-23 #ulti:-35 #umbe:83 #umer:55
+#unde:83 #undr:61 #unes:-24 #unle:31 #unte:-26 #unts:30 #uote:72 #upan:-43 #upon:56 #upue:24 #uran:-73 #urda:24
+#urge:-26 #urio:70 #usba:26 #vale:91 #vece:-23 #vemo:25 #vera:35 #vere:51 #very:-30 #vete:36 #vici:25 #vida:-30
+#visi:31 #voic:-66 #vuel:-24 #wait:51 #want:55 #warr:64 #what:222 #when:-117 #whic:-59 #wice:-41 #wife:26 #wifi:-63
+#will:74 #wise:28 #with:35 #word:-26 #woul:60 #wron:-35 #ythi:44 #yway:23 #zaci:59 #zero:35 %again_later:-22
+%again_later%bring:41 %again_later%busy:-25 %again_later%call_off:37 %again_later%doubt:32 %again_later%how_long:70
+%again_later%lift:-23 %again_later%money:-82 %again_later%on_way:-25 %again_later%pay_day:44 %again_later%place:22
+%again_later%question:36 %again_later%refuse:52 %again_later%season:34 %again_later%start_again:30
+%again_later%thanks:-23 %again_later%wrong_one:26 %agree%away:-31 %agree%bad:27 %agree%doubt:47 %agree%gone_car:25
+%agree%how_long:31 %agree%machine:23 %agree%money:97 %agree%phone:-26 %agree%place:-54 %agree%question:121
+%agree%smoke_smell:-43 %agree%wrong_one:22 %away%bad:-38 %away%bring:-29 %away%car_part:25 %away%do_it:-25
+%away%question:27 %away%refuse:36 %away%start_again:26 %bad:-92 %bad%do_it:-33 %bad%meaning:38 %bad%money:-66
+%bad%question:-43 %bad%refuse:-27 %bring:28 %bring%call_off:32 %bring%car_part:35 %bring%do_it:48 %bring%money:52
+%bring%pay_day:34 %bring%question:76 %bring%start_again:52 %busy%car_part:31 %busy%question:31 %call_off:-77
+%call_off%doubt:32 %call_off%leave_me:-28 %call_off%money:31 %call_off%question:38 %call_off%thanks:37 %car:-22
+%car%car_part:22 %car%how_long:-28 %car%on_way:-30 %car%pay_day:32 %car%shift_it:27 %car_part%do_it:97
+%car_part%doubt:30 %car_part%gone_car:28 %car_part%how_long:28 %car_part%money:112 %car_part%noise:25
+%car_part%opening:26 %car_part%phone:34 %car_part%question:62 %car_part%refuse:28 %car_part%shift_it:39 %do_it:-71
+%do_it%money:-27 %do_it%on_way:35 %do_it%opening:31 %do_it%question:78 %do_it%season:-24 %do_it%shift_it:75
+%do_it%staff:-27 %do_it%wrong_one:-26 %doubt:45 %doubt%elsewhere:23 %doubt%pay_day:23 %doubt%question:48
+%doubt%shift_it:22 %elsewhere%money:-46 %elsewhere%place:27 %elsewhere%question:34 %elsewhere%refuse:35
+%elsewhere%staff:-22 %fails:-32 %fails%how_long:-55 %fails%money:-40 %fails%question:45 %family%question:54
+%family%refuse:46 %family%wrong_one:35 %gone_car:-26 %gone_car%lift:-23 %gone_car%money:32 %gone_car%pay_day:45
+%gone_car%question:28 %gone_car%refuse:29 %gone_car%shift_it:36 %how_long:-69 %how_long%lift:34 %how_long%money:-49
+%how_long%on_way:-33 %how_long%question:-122 %how_long%shift_it:-22 %how_long%wrong_one:28 %leave_me:-94
+%leave_me%money:-27 %lift:-48 %lift%money:-38 %lift%question:-41 %lift%refuse:29 %machine%money:24 %meaning:-89
+%meaning%money:69 %meaning%question:-60 %message:-35 %money:472 %money%on_way:73 %money%opening:28 %money%pay_day:-46
+%money%phone:66 %money%question:273 %money%shift_it:25 %money%smoke_smell:-29 %money%staff:-32 %money%thanks:29
+%money%wrong_one:70 %noise%question:34 %odometer:-36 %on_way%question:-38 %pay_day%question:66 %pay_day%season:23
+%pay_day%shift_it:25 %pay_day%wrong_one:34 %phone%wrong_one:22 %place:-25 %place%question:-96 %place%shift_it:27
+%question:43 %question%refuse:76 %question%shift_it:100 %question%staff:-27 %question%start_again:105
+%question%thanks:61 %question%who:-57 %refuse%shift_it:23 %refuse%thanks:30 %refuse%wrong_one:-38 %shift_it:-30
+%shift_it%thanks:-26 %smoke_smell:-71 %staff:-76 %staff%wrong_one:-37 %start_again:74 %thanks:-129 %who:-76
+%wrong_one:25 @?:115 @after_visit:-153 @car:32 @confirm:-31 @confirm_stop:-40 @day:-29 @nothing:38 @odometer:-42
+@offers:-28 @reading:40 @times:-52 ^_a:89 ^_am:24 ^_any:118 ^_ballpark:98 ^_bank:-54 ^_before:29 ^_call:28 ^_can:44
+^_claro:22 ^_cobran:34 ^_como:-64 ^_con:49 ^_cost:33 ^_cuando:-26 ^_cuanto:-197 ^_cuantos:-53 ^_depends:61 ^_did:32
+^_do:49 ^_does:74 ^_el:-59 ^_en:-40 ^_es:-31 ^_eso:23 ^_esta:-47 ^_for:-22 ^_free:-38 ^_give:32 ^_going:-27 ^_got:92
+^_hay:84 ^_how:-203 ^_i:-128 ^_is:199 ^_it:-36 ^_later:24 ^_le:-39 ^_mas:35 ^_maybe:23 ^_much:-96 ^_muy:-23 ^_need:34
+^_no:-50 ^_not:-54 ^_para:26 ^_precio:51 ^_price:38 ^_que:30 ^_quote:66 ^_sale:-210 ^_salir:-59 ^_si:-53 ^_sure:44
+^_thank:-23 ^_thanks:-25 ^_that:-62 ^_the:-75 ^_tienen:35 ^_too:-82 ^_we:-23 ^_what:-152 ^_when:-63 ^_which:-47
+^_why:-100 ^_y:-61 ^_ya:24 ^_you:-92 a:103 a__el:58 a__es:31 a__filter:-24 a__first:35 a__for:98 a__la:32 a__lo:44
+a__off:-29 a__on:37 a__sale:27 a__thing:-24 a_big:-23 a_bot:-26 a_cabin:-25 a_charge:23 a_cobrar:23 a_como:308
+a_fee:46 a_hundred:46 a_la:-30 a_las:-141 a_number:84 a_price:48 a_salir:23 a_ser:41 a_set:52 a_tener:-24 a_ver:27
+about:-35 abran:-42 afford:-28 afford_it:-27 after:51 ahi:-71 ahi_$:-57 ahora:32 alcanza:39 algo_por:29 algun:42
+alignment:47 all:61 all_$:25 all__what:23 all_day:-30 alla:-25 am:70 am__going:28 am_i:79 an:132 an__change:46
+an_estimate:40 an_oil:45 and:186 and__are:-24 and__i:33 and__is:46 and__much:75 and_do:35 and_how:111 and_what:76
+and_you:-35 anda:60 anda_$:22 any:277 any__for:53 anything:41 anything_$:31 anyway:23 anyway_$:32 appreciated:-60
+are:41 are_$:-26 are__a:-22 are__charging:102 are_they:-23 are_we:28 are_you:49 at:35 at_it:32 at_the:-26 at_your:23
+back_$:23 bad:30 balatas:25 ballpark:135 ballpark_$:86 bank:-74 bank__it:-42 barato:33 be:25 be_$:108 be__to:-31
+be_a:-30 be_doing:-65 before:66 before__say:29 before_i:77 bien:-32 big:-36 big_deal:-30 bill:-102 bill_$:30
+bill_was:-32 bot:-26 bot_$:-25 both:23 brakes:36 break:-23 bring_the:27 broke:-38 bucks:-39 but:-42 but_the:-29
+by:-36 cabin:-28 cabin_filter:-25 call__with:29 call_me:23 can:75 can__get:68 can__give:23 can__my:25 can_you:33
+cancelar:36 cancelar_$:24 cant_afford:-24 car:-31 cargo:30 caro:-22 caro_$:-32 carro:-23 carro_$:-25 cash:-44
+change:48 changing:-54 charge:135 charge_$:24 charge_for:36 charge_to:42 charged:-82 charged__for:-30 charged_me:-43
+charging:99 cheaper:32 check:22 cobran:155 cobran__por:35 cobran_algo:35 cobran_por:59 cobraron:-122
+cobraron__mas:-42 cobraron_de:-42 come:-23 come_$:-40 come__with:28 come_to:46 como:73 como_$:60 como__me:-23
+como__se:-30 como_a:-24 como_cuanto:-143 como_el:44 como_es:24 como_la:27 como_lo:29 como_sale:27 con:66 con_la:31
+cosa:-28 cost:294 cost_$:124 cost_and:41 costo:125 costo_$:34 costo_y:45 cotizacion:59 could_you:29 covered:52
+cuando:-53 cuanto:133 cuanto_$:46 cuanto__a:36 cuanto__el:50 cuanto__es:-34 cuanto__las:25 cuanto__lleva:-25
+cuanto__me:-133 cuanto__para:26 cuanto__por:42 cuanto__que:35 cuanto__queda:-65 cuanto__tardan:-33 cuanto__tengo:-28
+cuanto__y:119 cuanto_anda:44 cuanto_cobran:23 cuanto_cuesta:49 cuanto_demora:-57 cuanto_dura:-58 cuanto_era:39
+cuanto_es:145 cuanto_mas:-79 cuanto_por:102 cuanto_rato:-88 cuanto_sale:55 cuanto_se:-184 cuanto_seria:101
+cuanto_tardan:-22 cuanto_tengo:25 cuanto_tiempo:-107 cuanto_toma:-39 cuanto_va:34 cuanto_vale:66 cuantos:-60
+cuantos_dias:-55 cuatro:28 cuesta_y:24 curious:27 da:109 dad:22 damage:26 dan:29 dar:27 day:-32 days:80 days_$:88
+de:115 de_$:27 de__a:-24 de__como:40 de__de:24 de__es:27 de_a:33 de_aceite:31 de_cuanto:28 de_la:-29 de_mas:-44
+de_obra:34 de_que:-28 de_veras:24 de_verdad:26 de_vida:-24 deal:-70 deal_$:-28 deep:26 dejan:22 dejo:-26 demora:-59
+demora_$:-49 depends:61 descuento:94 dia:-36 dia_$:-26 dias:-60 dice:30 did:-41 did__say:36 did_it:-26 did_my:-55
+digame:88 digame__precio:25 digame_cuanto:39 digame_el:31 dilatan:-45 dime:40 dinero:-84 dinero_$:-47 discount:45
+do:72 do_$:-77 do__charge:69 do__get:56 do__go:29 do__guys:49 do__need:-49 do__owe:31 do__pay:41 do__take:-46
+do__use:-27 do_i:65 do_you:68 does__cost:50 doing:-79 doing_$:-34 doing__it:-37 doing_to:-37 dollars:40 dollars_$:41
+donde:28 donde_estan:65 done_$:-22 door:32 down:-33 down_on:-22 drive:-28 due:-39 due_for:-28 dura:-54 el:118
+el__a:-41 el__de:56 el__en:22 el__para:45 el_cambio:28 el_costo:78 el_dinero:-43 el_lunes:-35 el_otro:38 el_precio:78
+el_total:46 el_trabajo:-24 en:49 en__anda:38 en__me:59 en__se:-55 en_cuanto:65 era:43 era_$:29 es:107 es_$:30
+es__de:22 es_de:-29 es_eso:-29 es_gratis:138 es_la:25 es_que:-25 es_un:-39 es_y:57 eso_$:-29 eso_es:22 especial:35
+esperar:-23 esperar_$:-22 espero:-56 espero_$:-54 esta:-47 estan:40 estar:-26 estimado:130 estimado_$:82 estimate:83
+estimate_$:47 estoy:-27 ever:27 factura:-34 fee:85 feria:-34 figure:44 filter:-33 filter_$:-24 final:26 fine:-23
+first:26 first_$:26 fluid:-37 for:64 for_$:-120 for__days:34 for_a:43 for_all:27 for_me:-53 for_that:45 for_the:48
+for_these:34 for_this:27 for_what:-47 found:-27 four:31 free:237 free_$:211 free_or:40 frenar:-28 frenar_$:-28
+friday_$:-24 from:-78 from_the:-53 fue:-34 gasto:-40 get:50 get__a:35 get_a:65 get_for:95 get_paid:-55 give:52
+give_me:46 go_for:81 going:101 going_on:36 going_to:71 gone:22 got_a:-25 got_any:74 got_to:32 gracias:24 grand:-33
+grand_$:-33 gratis:141 gratis_$:113 guys_have:49 hablan:-22 hace:44 hago:37 hago_$:37 hay:109 hicieron:-27 high:-29
+high_$:-27 hora:38 hora_de:27 how:200 how__and:61 how__do:38 how__how:25 how__i:-46 how__is:42 how__it:-35
+how__longer:-51 how__time:-86 how__to:37 how__was:41 how__we:23 how__you:-30 how_come:-89 how_do:-58 how_is:-30
+how_long:27 how_many:49 how_much:373 hoy:-22 hundred:52 husband:26 i__a:43 i__anything:36 i__for:28 i__it:-36
+i__paid:-58 i__the:27 i__there:-25 i__to:46 i_can:43 i_going:28 i_have:-24 i_owe:51 i_paid:-31 i_pay:32 i_say:29
+i_was:-44 idea:48 if:37 if_i:27 ill:27 im:-31 im_not:-34 in__what:35 in_the:-36 invoice:-65 invoice_$:-39 ir:24
+is:-33 is__address:-32 is__bill:24 is__cost:32 is__do:-45 is__fluid:-23 is__for:-77 is__free:149 is__going:40
+is__is:24 is__labor:73 is__oil:37 is__on:-37 is__price:40 is__really:60 is__run:151 is__still:71 is__than:-49
+is__total:30 is__wifi:-48 is__with:-25 is_a:-41 is_an:51 is_it:96 is_on:-23 is_that:87 is_the:87 is_there:76
+is_this:-47 is_too:-25 is_wrong:-32 it:84 it_$:-50 it__be:30 it__free:72 it__like:33 it__or:23 it__the:-23 it__to:-30
+it__under:112 it_a:-67 it_anyway:43 it_back:-22 it_be:54 it_cost:62 it_do:-51 it_for:-76 it_is:-30 it_really:50
+it_run:62 it_still:69 job:47 just:71 just__what:23 just_curious:27 kept:-54 la__de:39 la__y:27 la_cara:-32
+la_factura:-32 la_hago:38 la_hora:31 la_otra:24 la_revision:43 la_ultima:-33 labor:131 labor_$:96 lado:22 las:-24
+las_$:-70 las_cuatro:22 las_dos:27 late:-24 le:-107 le__a:-24 le_cuesta:-28 le_sale:-25 left:-84 left_on:-52 les:-63
+life:-51 like_the:25 lleva:-26 llevo:23 lo:-92 lo__que:30 lo_ocupan:-43 lo_que:-45 long:42 long_$:71 long__how:23
+long__it:-23 longer:-52 longer_$:-31 look__it:33 look_at:31 looking:52 looking_at:45 lunes:-24 mandan:-25 mano:31
+mano__obra:34 mano_de:34 many:48 mas:-55 mas_$:-54 mas__menos:38 mas_barato:32 mas_de:38 mas_o:38 me_$:37 me__a:31
+me__cuanto:37 me__dar:31 me__de:-45 me__muy:24 me__price:44 me__que:-49 me__the:23 me__un:61 me__una:27 me__what:27
+me_a:-33 me_back:66 me_cobran:40 me_cobraron:-111 me_da:118 me_dice:32 me_espero:-54 me_for:-41 me_hace:25 me_lo:-59
+me_mandan:-24 me_now:-33 me_puede:33 me_sale:49 me_the:60 me_van:30 me_with:68 mean:-22 mejor:-24 menos:55 mes:26
+mi:-25 money:-75 money_$:-56 money_wise:27 much:179 much_$:55 much__how:45 much__i:32 much__is:-63 much__it:114
+much__my:-24 much__the:37 much_and:43 much_for:56 much_is:103 much_longer:-51 much_obliged:-40 much_time:-86
+much_to:46 much_would:31 must:-39 muy:-41 muy_caro:-45 my:-73 my__go:-53 my__is:-61 my_bill:-109 my_dad:23
+my_invoice:-23 my_warranty:63 n:38 need_$:-53 need_a:35 no_$:-29 no__is:-79 no_but:24 no_thanks:36 no_what:-72
+nomas:65 not:-98 not__to:-23 not_at:-47 now:-78 now_$:-76 number:73 number_$:48 number__the:23 o:71 o_menos:38
+obliged:-40 obliged_$:-35 obra:33 obra_$:26 ocupan:-43 ocupan_$:-43 of_my:-41 off:-59 off_$:-55 oh:-23 oil:22
+oil_change:55 ok:-42 ok_$:-22 on_$:42 on_the:-23 on_what:30 one:29 one__much:25 or:131 or_$:29 or__i:24 or_do:25
+otro__mas:-36 out:48 out__door:36 out_of:24 out_the:35 pads:25 pague:-30 paid:-105 paid_$:-65 para:87 pay_$:41
+perdida:-34 perdida_total:-34 pero:46 pick:29 pick__up:28 place:49 place_$:22 please:41 please_$:64 por:220
+por__y:-24 precio:232 precio_$:60 precio_de:30 precio_y:42 presupuesto:25 price:217 price_$:90 price_and:24
+price_on:26 prices:-53 pricey:-58 primero:27 pueda:-56 pueda_$:-56 puede__el:24 que:-144 que__caro:73 que__eso:-25
+que__otro:-25 que_es:-43 que_esperar:-22 que_la:30 que_le:-23 que_precio:47 que_tan:36 que_tanto:43 queda:-69
+queda_$:-61 quien:-29 quiero_saber:30 quote:81 quote_$:-61 rate:32 rato:-94 rato_me:-51 really:73 really_free:70
+refund:-77 refund_$:-57 remind:28 remind_me:28 revision:43 right:-23 right_now:-40 ring:-23 rough:31 roughly:24
+run:284 run_$:177 run_me:75 saber:46 said:29 said_$:34 sale:-75 sale_mas:33 sale_y:27 salir:-49 salir_$:-37 same:30
+sat:24 saturday:25 say:69 says:-26 se:-209 se_lleva:-25 se_pueda:-55 se_queda:-27 send__a:27 send_me:30 ser:49
+ser_$:31 seria:108 seria_$:38 serious:-22 servicio:25 set:105 set__back:63 set_me:63 set_of:52 shop:-47 si:73
+si__favor:-22 si_por:-22 sintetico:31 so:-46 so_i:27 so_much:-54 still:83 still_$:50 still__the:22 stop:-24 sure:40
+sure__it:43 take:-60 tan:35 tan__es:37 tan__estan:-23 tan_caro:69 tanto:40 tarda:-38 tarda_$:-24 tardan:-23
+tardan_$:-23 tax:84 tax_$:87 tell:120 tell__the:31 tell_me:80 tempranito:25 tener:-24 tengo:-28 th_$:-27 th_and:23
+than:-34 than_the:-32 thank__so:-26 that:39 that_$:-97 that__be:-38 that__me:26 that__to:70 that_be:41 that_going:56
+that_is:-52 that_would:-36 the:87 the__and:54 the__before:26 the__in:24 the__is:-22 the__was:-35 the_address:-25
+the_bill:42 the_cost:39 the_damage:23 the_door:34 the_invoice:-28 the_price:32 the_quote:-81 the_th:-22 the_tires:-32
+the_total:32 them:-71 them_$:-73 there:24 there_$:-35 there__charge:25 there__fee:46 there_a:81 these:66
+these_days:89 thing:-58 thing_$:-22 this_one:31 those:-23 though:40 though_$:24 tiempo:-52 tiene:39 tienen_$:-30
+tight:-22 time:-105 time__it:-33 time__you:-61 time_do:-66 tires_$:-27 to:36 to_$:31 to__at:41 to__for:-48 to__me:44
+to__out:27 to_it:-45 to_look:61 to_pay:-23 to_set:35 toma:-49 toma_$:-33 too:-168 too__for:-60 too_much:-78 took:-30
+took_it:-22 top:-22 total:101 trabajo:-28 trae:29 tread:-28 twice:-41 twice_$:-37 ultima:-33 ultima_vez:-25 un:41
+un_estimado:94 una:46 under:89 under_my:55 unless:31 unless__is:27 unless_it:27 up:35 up_$:35 up__is:22 va:50
+va__salir:28 va__ser:32 va_a:61 vale:95 vale_$:38 van__cobrar:27 van__tener:-23 veces:-23 vemos:25 ver:22 veras:24
+verdad:25 verdad_$:23 very:-32 vida:-25 wait:39 want:23 wanted:25 warranty:64 warranty_$:42 was:-60 was_it:34
+we_talking:23 what:168 what_$:-69 what__an:54 what__i:100 what__is:-63 what__it:-40 what__my:27 what__that:62
+what__the:86 what__you:134 what_a:-34 what_am:51 what_are:91 what_do:149 what_for:-60 what_i:-34 what_it:27
+what_time:-37 what_will:43 what_would:182 when:-115 when__get:-66 when_i:-69 which:-58 why:-98 why_$:-39 wife:26
+wifi:-63 wifi_$:-44 will:74 will__be:52 will_it:62 wise:28 wise_$:31 with:49 with_a:26 with_tax:76 would:56
+would_be:-41 would_that:72 would_the:34 would_you:-37 wow:-22 wrong:-35 wrong_with:-25 y:301 y__a:26 y__dura:-23
+y__estan:55 y__por:61 y_a:38 y_como:-62 y_cuanto:70 y_de:52 y_donde:46 y_en:32 y_si:22 y_tiempo:56 ya_con:22
+yes_$:-40 yes__it:53 yes__the:-33 yes_but:-27 you:-54 you_$:-33 you__bot:-24 you__for:154 you__have:48 you__it:29
+you__me:-34 you__much:-36 you__my:-35 you__or:30 you__the:-28 you__to:23 you_a:-24 you_are:-28 you_be:-59
+you_charge:87 you_charged:-36 you_charging:102 you_get:66 you_guys:23 you_need:-59 you_say:32 you_so:-26 you_take:-46
+you_use:-23 you_want:25 your_place:23
 """

@@ -1,71 +1,73 @@
 """What speaks for and against `resume`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "resume"
-BIAS = -139
+BIAS = -215
 WEIGHTS = """\
-#abia:22 #acci:46 #acti:222 #ages:23 #agre:27 #ajes:30 #algo:-23 #alta:136 #anda:-29 #ando:-27 #anks:-23 #anme:45
-#arme:59 #aron:-26 #ator:42 #back:51 #baja:34 #birl:32 #birm:31 #bscr:86 #call:-40 #ccid:46 #ceiv:33 #cibi:50
-#cide:46 #come:173 #cons:23 #cord:39 #crib:124 #ctiv:222 #dato:42 #deje:-51 #deme:39 #denm:34 #dent:41 #ders:64
-#dont:-37 #eact:139 #earm:35 #ecei:33 #ecib:49 #ecor:37 #eden:72 #egre:66 #egue:34 #eive:33 #ejen:-37 #elva:40
-#emin:47 #empe:72 #enga:-22 #enme:68 #erer:53 #esen:56 #esta:35 #este:-32 #ever:-58 #exte:33 #exts:65 #ezar:79
-#from:-35 #game:36 #gres:52 #guen:34 #habi:22 #hank:-36 #have:-35 #here:-42 #hese:-23 #iado:-23 #ibed:25 #ibir:46
-#icia:58 #iden:41 #ight:-24 #imes:-28 #inde:54 #inic:58 #irlo:32 #irme:35 #isos:28 #ista:74 #iten:-33 #iven:85
-#june:-23 #just:-22 #keep:23 #lama:-23 #late:-38 #list:88 #llam:-25 #lvan:32 #lver:70 #mero:-23 #mind:78 #mist:24
-#more:23 #mpez:79 #much:-23 #ndan:-39 #nder:47 #neve:-31 #ngam:37 #nged:25 #nici:58 #nsta:23 #nsto:307 #nsub:-83
-#nuda:83 #nuev:124 #oble:-22 #olve:70 #omen:177 #oner:22 #onga:50 #opal:-24 #oppe:23 #orda:42 #orio:42 #othe:-22
-#otra:66 #otro:-27 #ough:-25 #ould:-28 #pall:-24 #peza:79 #plea:33 #pone:23 #pong:50 #pued:65 #quer:50 #rdat:42
-#reac:136 #rece:30 #reci:39 #reco:36 #regr:66 #regu:35 #remi:46 #rese:55 #rest:44 #resu:191 #ribe:91 #rios:42
-#rlos:41 #rmis:-24 #scri:121 #send:24 #senm:58 #sign:-47 #sion:-25 #some:-27 #ssio:-24 #stak:25 #star:62 #stop:272
-#subs:86 #sume:73 #tart:66 #tear:32 #teng:-25 #tenm:-27 #text:43 #than:-37 #ther:-39 #thes:-23 #thin:-23 #this:-22
-#time:-50 #ting:-35 #tiva:124 #tive:98 #topa:-24 #tori:49 #turn:22 #ubsc:86 #udar:83 #uede:61 #uelv:49 #uere:52
-#uevo:111 #uite:-25 #unst:307 #unsu:-83 #vame:23 #vanm:24 #viso:-31 #volv:68 #vuel:59 #want:65 #week:-24 #what:-40
-#with:-32 #wont:-59 #xtea:32 %again_later:-80 %again_later%agree:69 %again_later%away:-29 %again_later%bring:61
-%again_later%busy:-23 %again_later%call_off:26 %again_later%car_part:-47 %again_later%do_it:24 %again_later%doubt:77
-%again_later%fails:41 %again_later%gone_car:-37 %again_later%how_long:-57 %again_later%leave_me:141
-%again_later%message:234 %again_later%money:-45 %again_later%noise:-33 %again_later%pay_day:-27
-%again_later%question:-77 %again_later%season:-41 %again_later%shift_it:-33 %again_later%start_again:45
-%again_later%thanks:-34 %again_later%who:-26 %agree:-30 %agree%leave_me:-48 %agree%message:108 %agree%shift_it:28
-%agree%start_again:106 %away:-71 %away%call_off:-25 %away%leave_me:-24 %away%start_again:-25 %bad:-27 %bring:-53
-%bring%call_off:54 %bring%do_it:51 %bring%on_way:25 %bring%shift_it:-25 %bring%start_again:57 %busy:-41
-%busy%start_again:-28 %call_off:-158 %call_off%how_long:-27 %call_off%leave_me:88 %call_off%money:-25
-%call_off%noise:-22 %call_off%place:28 %call_off%refuse:-135 %call_off%shift_it:-25 %call_off%start_again:-58
-%call_off%wrong_one:56 %car:-57 %car%start_again:-29 %car_part:-80 %car_part%leave_me:-24 %car_part%start_again:-27
-%do_it:29 %do_it%gone_car:28 %do_it%message:58 %do_it%start_again:56 %do_it%wrong_one:35 %doubt:61
-%doubt%elsewhere:91 %doubt%fails:24 %doubt%leave_me:35 %doubt%message:94 %doubt%shift_it:70 %doubt%start_again:28
-%doubt%wrong_one:84 %elsewhere%fails:29 %elsewhere%leave_me:39 %elsewhere%message:72 %elsewhere%start_again:23
-%elsewhere%wrong_one:69 %fails:-55 %fails%leave_me:23 %fails%refuse:-58 %fails%start_again:26 %family%leave_me:27
-%family%odometer:25 %family%phone:22 %gone_car:31 %gone_car%message:120 %gone_car%odometer:23 %gone_car%refuse:33
-%gone_car%start_again:23 %gone_car%wrong_one:94 %how_long:-66 %how_long%start_again:-44 %leave_me:-60
-%leave_me%message:-191 %leave_me%on_way:40 %leave_me%start_again:130 %leave_me%wrong_one:48 %message:167
-%message%on_way:-32 %message%place:31 %message%refuse:-46 %message%shift_it:81 %message%start_again:348
-%message%wrong_one:136 %money:-55 %money%start_again:-27 %noise:-55 %noise%start_again:-40 %on_way:-50
-%on_way%wrong_one:-24 %pay_day:-33 %phone:-48 %place%question:-28 %question:-76 %question%refuse:28
-%question%start_again:-29 %refuse:-253 %refuse%start_again:-134 %season:-43 %season%start_again:-24 %shift_it:27
-%shift_it%wrong_one:47 %staff:-48 %staff%wrong_one:-29 %start_again:631 %thanks:-52 %who:-34 @?:-67 @after_visit:-68
-@car:-22 @confirm:-130 @confirm_stop:-63 @day:-28 @later:-133 @nothing:142 @offers:-52 @times:-100 @walk_in:-30
-^_ask:-43 ^_can:-23 ^_dejen:-26 ^_deme:33 ^_empezar:85 ^_i:64 ^_im:-24 ^_la:-29 ^_me:-25 ^_mi:29 ^_no:-92 ^_opt:174
-^_para:-26 ^_put:27 ^_quiero:24 ^_re:61 ^_sign:-32 ^_start:114 ^_stop:-66 ^_stopall:-24 ^_turn:23 ^_unsubscribe:-90
-^_vuelvan:22 ^_what:-31 ^_wont:-41 ^_yo:-32 a:61 a_bit:-22 a_la:78 a_mandarme:29 accident:47 add:56 again_$:77
-again__a:-23 again_in:-69 alta:137 are:-43 ask:-54 ask__again:-44 ask_me:-47 at:-38 aviso:-58 aviso_$:-48 avisos:28
-back:52 back_$:-40 back__i:34 back__the:22 back_in:76 back_on:60 back_up:50 baja:37 bit:-22 by:46 by__put:25
-by_accident:47 can__me:37 can_text:36 car:-30 changed:25 changed__mind:32 changed_my:32 con:-33 de:58 de__a:26
-de__lista:-71 de__textos:-34 de_alta:57 de_baja:36 de_la:-54 de_mandarme:-26 de_nuevo:148 de_su:-31 dejen:-33
-dejen_de:-33 deme:33 denme:24 denme_de:24 di:41 di_de:42 do:-34 dont:-37 empezar:79 en__lista:39 en_la:33 end:-24
-es:-24 escribir:-33 escribir_$:-42 este:-29 for:-42 from:-35 get:-23 get_back:-22 got:-28 habia:22 have:-35 hit:36
-i:67 i__in:22 i__it:-33 i__stop:36 i__the:43 i_hit:42 i_want:63 im:-26 in:105 in_$:190 in_june:-23 is:-76 it:-142
-it_back:-31 june:-23 june_$:-29 keep:24 la__vez:-33 la_lista:84 la_otra:-30 le:-36 les:-35 les_aviso:-31 list:38
-list_$:31 lista:54 lista_$:39 lo:-36 los:146 los_avisos:24 los_mensajes:53 mas:-22 me:-24 me__again:22 me__de:30
-me__on:28 me__up:42 me_back:137 me_up:-73 mensaje:-22 mensajes:30 mensajes__vez:28 mensajes_otra:28 messages:23
-mind:32 mistake:25 more:25 more_$:22 my:53 my_mind:32 never:-29 no:-120 no__a:-30 no_quiero:-37 no_sigan:-24
-no_vuelvan:-29 not:-42 nuevo:112 nuevo_$:61 off:-28 on:33 on_$:46 on__list:33 opt:204 opt_me:38 opt_out:-27 otra:66
-otra_vez:94 otro:-27 out:-40 out_$:-31 para:-23 pero__si:25 please:33 please_$:51 please_unsubscribe:-23 poner:25
-pongame:37 pueden:72 pueden__a:22 pueden__de:32 put:46 put__back:56 put_me:55 que_me:31 querer:53 quiero__a:40
-quitenme:-25 re:61 receive:33 recordatorios:43 recordatorios_$:22 reminders:65 reminders_again:28 restart:35 se:-22
-send:23 si:27 sign:-43 sign__up:-68 sign_me:-28 sin:62 sin_querer:53 start:39 stop:-34 stop_$:-27 stop__me:-25
-stop_by:42 stop_texting:-28 stopall:-24 stopall_$:-24 stopped:25 su:-34 su_lista:-30 sus:29 text:-49 text__again:38
-textearme:36 texts:65 texts_again:66 the__again:28 the__please:22 the_back:-27 the_list:48 the_messages:27
-the_reminders:49 the_texts:47 these:-23 this:-22 to:-32 to__list:30 to_receive:33 turn:32 turn_the:23
-unsubscribe:-109 unsubscribe_$:-69 unsubscribed:25 up:-35 up_$:-46 vez:76 vez_$:100 volver:70 volver_a:71
-vuelvan__mandarme:22 want:66 want_the:25 want_to:25 way:-30 what:-37 with:-26 wont:-59 wont_start:-55 ya_no:-24
-yo:-32 yo__aviso:-28 yo_les:-27 you:-61 you_$:-29 you__text:33 you_can:35
+#acci:58 #acei:23 #acti:234 #ages:24 #agre:38 #ajes:33 #alta:108 #ance:-23 #anda:-49 #ando:-35 #ange:23 #anme:64
+#anot:-23 #arme:63 #aron:-27 #arre:26 #ater:-22 #ator:43 #back:56 #baja:30 #birl:35 #birm:32 #bscr:62 #call:-39
+#ccid:59 #ceit:23 #ceiv:31 #cela:-24 #chan:22 #cibi:51 #cide:58 #come:169 #cons:22 #cord:39 #crib:96 #ctiv:234
+#dand:-28 #dato:43 #deje:-52 #deme:40 #denm:31 #dent:52 #ders:65 #dont:-41 #eact:151 #earm:38 #ecei:31 #ecib:39
+#ecor:37 #eden:76 #egre:69 #egue:36 #eite:23 #eive:31 #ejen:-36 #elar:-24 #elva:52 #emin:46 #empe:56 #enga:-24
+#enme:68 #erer:59 #escr:-22 #esen:59 #esta:29 #este:-31 #esub:107 #eten:-23 #ever:-51 #exte:36 #exts:75 #ezar:63
+#from:-34 #game:40 #ganm:26 #gres:56 #guen:36 #hang:23 #hank:-25 #have:-36 #here:-42 #iado:-23 #ibed:26 #ibir:39
+#icia:65 #iden:53 #ight:-26 #imes:-28 #inde:54 #indl:22 #inic:65 #inst:27 #irlo:35 #irme:35 #isos:28 #ista:83
+#iten:-33 #iven:94 #just:-23 #king:-24 #late:-39 #list:89 #llam:-22 #lvan:44 #lver:67 #mand:-30 #mero:-23 #mind:88
+#mist:28 #mpez:62 #much:-23 #ndan:-52 #nder:47 #ndly:22 #neve:-25 #ngam:37 #nged:35 #nici:65 #ning:-23 #nsta:33
+#nsto:204 #nsub:-90 #nuda:88 #nuev:138 #olve:67 #omen:172 #oner:27 #onga:57 #orda:43 #orio:43 #othe:-24 #otra:59
+#otro:-28 #ough:-22 #ould:-32 #pers:-22 #peza:63 #plea:30 #pone:27 #pong:57 #pued:60 #quer:56 #quit:-25 #rdat:43
+#reac:147 #rece:28 #reci:28 #reco:36 #regr:69 #regu:37 #remi:46 #rese:54 #rest:42 #resu:178 #ribe:68 #rios:43
+#rlos:43 #rmis:-32 #scri:94 #send:23 #senm:60 #sign:-48 #sion:-25 #some:-32 #ssio:-25 #stak:29 #star:55 #stat:30
+#stop:207 #subs:62 #sume:71 #tart:61 #tate:30 #tear:35 #teng:-27 #tenm:-27 #text:70 #than:-26 #them:34 #ther:-42
+#thin:-26 #time:-47 #ting:-35 #tiva:126 #tive:108 #tori:50 #turn:48 #ubsc:62 #udar:88 #uede:57 #uelv:61 #uere:59
+#uevo:125 #uite:-26 #unst:204 #unsu:-90 #vame:22 #vanm:37 #viso:-33 #volv:65 #vuel:70 #want:71 #week:-27 #what:-31
+#with:-35 #wont:-63 #woul:-22 #xtea:35 %again_later:-65 %again_later%agree:62 %again_later%away:-28
+%again_later%bring:68 %again_later%call_off:42 %again_later%car_part:-30 %again_later%do_it:26 %again_later%doubt:71
+%again_later%fails:39 %again_later%gone_car:-34 %again_later%how_long:-52 %again_later%leave_me:148
+%again_later%message:236 %again_later%money:-46 %again_later%noise:-32 %again_later%pay_day:-22
+%again_later%question:-50 %again_later%season:-41 %again_later%shift_it:-38 %again_later%start_again:81
+%again_later%thanks:-36 %agree:-46 %agree%leave_me:-55 %agree%message:113 %agree%start_again:106 %away:-66
+%away%call_off:-29 %away%start_again:-24 %bad:-29 %bad%message:-25 %bring:-32 %bring%call_off:57 %bring%do_it:53
+%bring%on_way:39 %bring%shift_it:-35 %bring%start_again:68 %busy:-39 %busy%start_again:-24 %call_off:-122
+%call_off%gone_car:28 %call_off%how_long:-24 %call_off%leave_me:96 %call_off%money:-27 %call_off%place:37
+%call_off%refuse:-119 %call_off%shift_it:-24 %call_off%start_again:-42 %call_off%wrong_one:67 %car:-53
+%car%start_again:-22 %car_part:-59 %car_part%leave_me:-27 %car_part%message:24 %do_it:39 %do_it%gone_car:34
+%do_it%message:73 %do_it%start_again:60 %do_it%wrong_one:54 %doubt:55 %doubt%elsewhere:84 %doubt%leave_me:35
+%doubt%message:90 %doubt%shift_it:65 %doubt%start_again:25 %doubt%wrong_one:78 %elsewhere%fails:25
+%elsewhere%leave_me:39 %elsewhere%message:65 %elsewhere%start_again:29 %elsewhere%wrong_one:69 %fails:-79
+%fails%refuse:-69 %family%leave_me:26 %family%odometer:23 %gone_car:54 %gone_car%message:127 %gone_car%odometer:23
+%gone_car%refuse:29 %gone_car%start_again:25 %gone_car%wrong_one:108 %how_long:-63 %how_long%start_again:-39
+%leave_me:-31 %leave_me%message:-201 %leave_me%on_way:53 %leave_me%question:22 %leave_me%start_again:130
+%leave_me%wrong_one:49 %machine:-25 %message:165 %message%on_way:-34 %message%place:33 %message%question:22
+%message%refuse:-38 %message%shift_it:74 %message%start_again:336 %message%wrong_one:139 %money:-58
+%money%start_again:-32 %noise:-54 %noise%start_again:-39 %on_way:-40 %on_way%wrong_one:-24 %pay_day:-28 %phone:-43
+%place%question:-28 %place%start_again:23 %question:-64 %question%refuse:29 %refuse:-211 %refuse%start_again:-118
+%season:-46 %season%start_again:-25 %shift_it%wrong_one:39 %staff:-50 %staff%wrong_one:-28 %start_again:612
+%thanks:-33 %who:-35 @?:-74 @after_visit:-91 @confirm:-120 @confirm_stop:-77 @day:-28 @later:-120 @nothing:121
+@offers:-48 @times:-80 @walk_in:-36 ^_alta:59 ^_ask:-40 ^_can:-24 ^_changed:31 ^_dejen:-24 ^_deme:34 ^_empezar:69
+^_i:69 ^_im:-25 ^_kindly:23 ^_la:-28 ^_me:-31 ^_mi:28 ^_no:-88 ^_opt:193 ^_para:-25 ^_put:32 ^_quiero:24 ^_re:56
+^_resubscribe:107 ^_si:-22 ^_sign:-30 ^_start:123 ^_stop:-62 ^_turn:26 ^_unstop:207 ^_unsubscribe:-92 ^_vuelvanme:30
+^_what:-31 ^_wont:-45 ^_ya:23 ^_yo:-36 a:63 a__en:26 a_bit:-23 a_escribir:-43 a_la:83 a_mandarme:25 a_poner:25
+accident:59 aceite:23 add:55 again_$:63 again__a:-25 again_in:-68 alta:109 are:-34 ask:-50 ask__again:-40 ask_me:-43
+at:-44 aviso:-60 aviso_$:-49 avisos:28 back:60 back_$:-39 back__i:35 back_in:79 back_on:65 back_up:51 baja:33 bit:-24
+by:62 by__put:25 by_accident:59 by_mistake:29 can__me:39 can_text:46 cancelar:-24 car:-27 changed:35 changed__mind:42
+changed_my:42 con:-34 de:36 de__a:29 de__en:23 de__lista:-72 de__textos:-40 de_alta:56 de_baja:32 de_la:-61
+de_mandarme:-26 de_nuevo:154 de_su:-32 dejen:-32 dejen_de:-32 deme:34 di:42 di_de:42 dont:-41 empezar:63 en__lista:39
+en_la:33 en_los:26 end:-23 escribir:-34 escribir_$:-44 este:-26 for:-22 from:-34 got:-36 have:-36 hit:36 i:70
+i__it:-31 i__stop:51 i__the:42 i_hit:42 i_want:62 im:-23 in:131 in_$:215 in__bit:-23 in_a:-22 is:-61 it:-137
+it_back:-28 june_$:-26 just:-23 kindly:22 la:-27 la__vez:-39 la_lista:90 la_otra:-38 le:-32 les:-40 les_aviso:-35
+list:36 list_$:30 lista:58 lista_$:45 lo:-38 los:154 los_avisos:25 los_mensajes:56 mandan:-24 mandando:-28
+mandarme_mensajes:26 me__de:30 me__on:33 me__up:42 me_again:-24 me_back:141 me_up:-70 mensaje:-25 mensajes:33
+mensajes__vez:34 mensajes_otra:34 messages:24 mind:41 mistake:29 more:23 my:50 my_mind:42 my_texts:24 never:-24
+no:-110 no__a:-28 no_quiero:-32 no_sigan:-22 no_vuelvan:-28 not:-39 nuevo:126 nuevo_$:67 of:-23 on:68 on_$:42
+on__list:30 opt:226 opt_me:41 otra:59 otra_vez:86 otro:-28 out:-39 out_$:-26 para:-25 pero__si:23 please:31
+please_$:26 please_unsubscribe:-22 poner:29 pongame:38 pueden:76 pueden__de:35 put:51 put__back:62 put_me:60 que:22
+que_me:36 querer:59 quiero__a:43 quiero__me:25 quiero_cancelar:-24 quiero_los:22 quiero_que:24 quitenme:-25 re:56
+receive:31 recordatorios:44 reminders:66 reminders_again:34 restart:34 resubscribe:107 se:-27 si:32
+sigan_mandando:-28 sign:-44 sign__up:-66 sign_me:-26 sin:68 sin_querer:59 start:37 stop_$:-22 stop__accident:55
+stop__me:-23 stop_by:54 stop_texting:-25 stopped:24 su:-36 su_lista:-31 sus:27 text:-36 text__again:26 textearme:39
+textos_$:-22 texts:75 texts_$:-23 texts_again:74 the__again:34 the_back:-26 the_list:47 the_messages:28
+the_reminders:45 the_texts:51 them:34 to:-36 to__list:31 to_receive:31 turn:45 turn__texts:24 turn_the:22 unstop:207
+unsubscribe:-115 unsubscribe_$:-73 unsubscribed:26 up:-37 up_$:-44 vez:71 vez_$:90 volver:68 volver_a:69 vuelvanme:38
+vuelvanme_a:38 want:71 want_the:23 want_to:22 way:-30 what:-28 with:-28 wont:-63 wont_start:-59 ya_pueden:56 yo:-38
+yo__aviso:-32 yo_les:-32 you:-54 you_$:-29 you__text:42 you_can:44
 """

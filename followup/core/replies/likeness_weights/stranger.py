@@ -1,139 +1,145 @@
 """What speaks for and against `stranger`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "stranger"
-BIAS = -194
+BIAS = -208
 WEIGHTS = """\
-#abla:30 #able:-43 #ablo:-22 #abou:32 #acce:-38 #ache:68 #acia:-30 #acto:23 #ahor:-33 #ajes:-24 #aken:33 #algu:-32
-#alki:38 #alle:59 #alre:-27 #amar:-35 #anad:42 #ance:-22 #anda:-36 #andl:24 #ando:60 #anej:77 #anic:-23 #anks:-38
-#answ:-39 #anym:-26 #aqui:221 #arag:22 #arca:123 #arda:-52 #aren:34 #arge:-23 #arme:23 #arte:-31 #asnt:37 #atio:-23
-#augh:22 #auto:-22 #aved:-46 #aven:23 #avor:-34 #back:-37 #been:68 #befo:30 #belo:53 #blan:70 #blar:-38 #bloc:-42
-#boar:25 #body:104 #book:23 #bout:32 #busc:83 #busi:23 #cado:99 #call:-95 #came:-41 #cand:83 #caro:39 #cars:-28
-#ccep:-37 #cept:-38 #cesa:-25 #char:-26 #ched:63 #cias:-29 #cita:54 #ckin:-43 #clie:108 #comi:-25 #como:-32 #conf:67
-#cono:125 #cont:48 #creo:39 #cupo:-26 #cust:101 #cycl:25 #dado:-50 #daug:23 #digi:24 #does:52 #done:-25 #dont:-92
-#driv:53 #duen:-25 #each:56 #eady:-41 #eant:86 #eard:47 #ease:-24 #eces:-47 #econ:-29 #edes:23 #efon:83 #efor:30
-#ehic:57 #ejor:-23 #elef:83 #ella:38 #elon:53 #ende:-30 #enes:44 #engo:102 #enme:-30 #enor:87 #ensa:30 #ente:92
-#eone:-22 #eopl:-32 #epta:-29 #equi:133 #eres:-62 #erso:44 #esar:-26 #esnt:74 #esta:49 #este:118 #evad:35 #even:34
-#ever:30 #ewhe:-37 #exti:41 #fall:37 #favo:-34 #fono:84 #fore:26 #forg:-23 #from:-22 #fund:83 #gave:-32 #ghte:22
-#give:-22 #goin:-35 #grac:-30 #guar:-49 #guie:-31 #guna:32 #guys:-57 #hank:-45 #harg:-25 #have:91 #hear:43 #here:137
-#hers:36 #hese:-30 #hicl:57 #hing:-25 #hink:70 #hoev:41 #hone:90 #hora:-30 #hter:23 #icle:59 #idea:58 #iden:-27
-#iene:85 #ient:114 #iero:-64 #ieta:24 #ight:-26 #igit:24 #inda:80 #ingu:125 #iniv:28 #inte:-52 #isnt:216 #ista:31
-#ivan:28 #ivoc:133 #king:59 #know:174 #lama:-40 #land:39 #leas:-33 #lefo:83 #leva:23 #lgui:-31 #lien:103 #like:-24
-#lind:86 #line:33 #live:62 #lkin:38 #llam:-51 #ller:65 #lock:-44 #lome:24 #look:43 #lrea:-27 #lvid:-29 #mama:22
-#mand:-25 #mane:76 #marc:127 #mari:26 #mber:71 #mean:102 #mejo:-23 #mens:22 #ment:-25 #meon:-22 #mero:54 #mewh:-22
-#migo:24 #mind:-34 #mine:22 #ming:-26 #mini:28 #mist:38 #mome:-22 #mond:-30 #mont:-31 #more:-81 #move:31 #must:79
-#nada:24 #name:224 #ndar:-22 #nday:-32 #nden:47 #nece:-38 #need:-108 #nejo:67 #ness:23 #neve:58 #nfun:84 #nger:-34
-#ngun:125 #nice:24 #ning:91 #niva:28 #nobo:98 #nora:23 #noth:23 #nozc:133 #nsaj:22 #nswe:-39 #nter:-57 #ntra:43
-#nuev:51 #numb:72 #nume:44 #nymo:-26 #oard:25 #obod:98 #ocad:107 #ocki:-42 #ocup:-31 #oesn:74 #oeve:41 #oing:-49
-#okin:64 #olvi:-30 #omen:-22 #omeo:-22 #omer:112 #omin:-25 #onda:-34 #ones:-30 #onfu:81 #onge:-39 #ongs:46 #only:24
-#onoz:133 #onth:-36 #ontr:54 #ooki:64 #ople:-32 #orry:29 #orth:-39 #otro:27 #ould:-27 #oure:32 #ouve:68 #oved:22
-#owne:99 #ozco:133 #part:-31 #peop:-32 #pers:40 #phon:84 #plea:-32 #pref:-29 #pued:-47 #pull:-22 #quie:-64 #quiv:133
-#raci:-33 #rata:49 #rath:-36 #rcar:52 #rdad:-54 #reac:64 #read:-51 #real:-45 #reco:-28 #regl:-24 #rest:-42 #rged:-22
-#ring:-25 #rive:55 #rmen:29 #rnin:-23 #rong:175 #rson:44 #ruck:-43 #rust:-46 #saca:-51 #saje:26 #save:-48 #scan:57
-#self:-31 #seno:82 #shop:63 #sine:23 #sold:-30 #sona:83 #sorr:29 #stak:38 #stat:28 #sted:52 #stom:101 #stop:-39
-#swer:-39 #tado:62 #take:52 #tall:56 #tate:29 #tede:23 #tele:74 #teng:112 #tere:-51 #teve:43 #than:-52 #ther:63
-#thes:-30 #thin:46 #this:142 #tien:41 #time:-70 #ting:30 #tion:-30 #tire:-26 #toda:-24 #tome:101 #trat:49 #truc:-43
-#trus:-46 #uard:-49 #uede:-22 #uedo:-24 #ueno:-34 #ueva:29 #ught:37 #uien:-50 #uier:-44 #uivo:133 #umbe:72 #umer:44
-#unde:48 #undi:33 #usca:92 #uste:90 #usto:100 #vado:25 #vehi:57 #vent:25 #vide:-29 #vive:73 #vivo:32 #voca:133
-#want:-82 #wasn:24 #week:-23 #what:-37 #when:-22 #wher:-64 #whoe:41 #will:-63 #wned:36 #wner:63 #work:-38 #wort:-39
-#wron:163 #xtin:41 #ycle:25 #ying:-28 #ymor:-26 #your:150 #youv:68 %again_later:-99 %again_later%call_off:-51
-%again_later%do_it:-24 %again_later%elsewhere:35 %again_later%message:-29 %again_later%refuse:-62
-%again_later%shift_it:44 %again_later%staff:30 %again_later%start_again:-50 %agree:-121 %agree%call_off:-56
-%agree%refuse:-76 %agree%who:-22 %agree%wrong_one:-41 %away:-46 %away%shift_it:24 %away%wrong_one:-56 %bad:52
-%bad%bring:24 %bad%call_off:66 %bad%refuse:52 %bad%wrong_one:39 %bring:-27 %bring%car_part:-35 %bring%doubt:22
-%bring%leave_me:-40 %bring%question:38 %bring%refuse:67 %bring%staff:-33 %bring%wrong_one:-27 %busy:-39
-%busy%wrong_one:-34 %call_off:-142 %call_off%car:-29 %call_off%do_it:81 %call_off%elsewhere:25 %call_off%fails:-29
-%call_off%family:62 %call_off%odometer:67 %call_off%on_way:48 %call_off%phone:38 %call_off%question:126
-%call_off%refuse:123 %call_off%shift_it:-26 %call_off%start_again:-69 %call_off%thanks:-44 %call_off%who:157
-%call_off%wrong_one:-169 %car:159 %car%car_part:-29 %car%do_it:93 %car%fails:-48 %car%gone_car:63 %car%phone:93
-%car%question:51 %car%refuse:221 %car%wrong_one:-29 %car_part:-119 %car_part%do_it:-50 %car_part%staff:23
-%car_part%wrong_one:-78 %do_it:-38 %do_it%gone_car:80 %do_it%message:-23 %do_it%question:37 %do_it%refuse:139
-%do_it%who:34 %doubt:99 %doubt%message:24 %doubt%question:76 %doubt%refuse:-27 %doubt%staff:127 %doubt%who:33
-%doubt%wrong_one:98 %elsewhere:43 %elsewhere%family:-31 %elsewhere%refuse:158 %elsewhere%shift_it:29
-%elsewhere%wrong_one:96 %fails:-72 %fails%gone_car:24 %fails%refuse:-42 %family:137 %family%gone_car:35
-%family%phone:94 %family%question:22 %family%refuse:61 %family%who:45 %family%wrong_one:44 %gone_car%phone:108
-%gone_car%question:-38 %gone_car%refuse:-28 %gone_car%staff:32 %gone_car%who:-77 %gone_car%wrong_one:-100
-%how_long:-55 %how_long%refuse:-22 %leave_me:-148 %leave_me%message:25 %leave_me%odometer:-25 %leave_me%refuse:38
-%leave_me%wrong_one:-111 %machine:-88 %machine%refuse:-23 %machine%staff:-59 %machine%wrong_one:-65 %meaning:-30
-%meaning%refuse:-41 %message%odometer:37 %message%phone:-57 %message%staff:57 %money:-139 %money%refuse:-22
-%money%who:28 %money%wrong_one:-82 %noise:-42 %odometer%phone:29 %odometer%refuse:84 %odometer%wrong_one:-38
-%on_way%refuse:56 %on_way%wrong_one:36 %pay_day:-35 %pay_day%season:-37 %phone:34 %phone%question:56 %phone%refuse:57
-%phone%staff:-129 %phone%start_again:-44 %place:-47 %place%question:-34 %place%wrong_one:-37 %question:-204
-%question%refuse:155 %question%shift_it:24 %question%staff:87 %question%who:-48 %question%wrong_one:-190
-%refuse%start_again:-107 %refuse%thanks:-43 %refuse%who:314 %refuse%wrong_one:61 %season:-33 %shift_it:25
-%shift_it%staff:72 %shift_it%who:32 %shift_it%wrong_one:52 %smoke_smell:-34 %staff:37 %staff%start_again:-27
-%staff%who:36 %start_again:-124 %start_again%wrong_one:-90 %thanks:-61 %who:189 %who%wrong_one:-38 %wrong_one:358
-@?:-86 @after_visit:-110 @car:-28 @confirm:-103 @confirm_stop:-60 @day:-44 @odometer:-31 @offers:-100 @reading:-28
-@time:-46 @times:-168 @walk_in:-40 ^_aqui:175 ^_can:-26 ^_car:-31 ^_cual:23 ^_de:-89 ^_do:-102 ^_dont:-143 ^_ese:88
-^_este:115 ^_going:-23 ^_got:-96 ^_had:-33 ^_how:-58 ^_i:92 ^_id:-24 ^_im:60 ^_is:-65 ^_me:34 ^_mi:-25 ^_never:62
-^_new:26 ^_no:-76 ^_nobody:98 ^_not:50 ^_numero:22 ^_nunca:42 ^_que:-54 ^_quien:-32 ^_quienes:-28 ^_quiero:-23
-^_sorry:43 ^_soy:75 ^_stop:-72 ^_that:25 ^_the:-29 ^_there:76 ^_this:253 ^_usted:23 ^_what:-54 ^_who:-65 ^_wrong:145
-^_ya:-193 ^_yo:175 ^_your:-30 ^_youve:56 a:84 a__car:-33 a__of:38 a__person:-24 a__taller:36 a__to:26 a_car:93
-a_customer:54 a_ese:37 a_este:-26 a_guy:-29 a_new:-23 a_person:-43 a_phone:-22 a_real:-34 about:32 about_$:38
-ahora:-27 alguien:-31 all:-23 already:-27 am:45 am_$:46 and:32 and__dont:32 and__is:25 and_dont:31 and_have:23
-answer:-36 any:82 anymore:-26 anymore_$:-30 aqui:230 aqui_$:39 aqui__vive:73 aqui_no:176 are:52 are_$:78 are_you:-34
-asi:-23 ask:-33 back:-35 been:68 been__your:52 been_to:56 before:30 belongs:46 belongs_to:46 bill_was:-44
-blocking:-41 bus:50 busca:46 buscan:38 business:23 but:25 by:80 by__name:85 by_that:85 call:-70 call_$:-29
-call_me:-22 cambio:25 cambio_de:22 can:-53 car:56 car_$:40 car__you:29 car_to:35 carro__no:-55 carro_con:25
-carro_tengo:58 carro_ya:-57 cars:-28 cel:108 charged:-22 cita:55 cliente:101 como:-31 con:69 con__dueno:-22
-con_el:-27 con_ese:24 con_ustedes:38 conozco:142 conozco_$:84 could:-22 creo:39 creo_que:52 cual:23 customer:100
-customer_$:50 daughter:23 de:87 de__es:-40 de__taller:48 de_el:25 de_ese:22 de_numero:24 de_persona:33 de_que:24
-de_quien:-38 did:-33 did__get:-34 did_you:-36 do:-167 do__have:-23 do__know:-41 do_i:-52 do_you:-56 does:-22
-doesnt:74 done:-40 dont:-92 dont__a:108 dont__any:69 dont__it:-54 dont__me:-37 dont__that:-118 dont__the:-37
-dont__this:-47 dont__what:40 dont__you:55 dont__your:-25 dont_have:-80 dont_know:244 dont_need:-22 dont_text:-34
-dont_think:-44 dont_want:-45 drive:61 drive_$:57 dueno:-27 dueno_$:-37 el:78 el_$:24 el__de:61 el__no:47 el_carro:-78
-el_numero:95 el_telefono:-25 el_ya:63 ella:36 equivocado:99 equivocado_$:44 equivocado_de:23 era:29 es:167 es_$:-35
-es__el:34 es__mi:70 es__numero:27 es_de:109 es_el:52 es_este:-87 es_mi:56 es_mio:-54 es_para:51 es_usted:28 esa:37
-ese:138 ese__no:61 ese_carro:-102 ese_senor:66 ese_taller:22 esta:72 este:178 este_$:-41 este__es:91 este__no:27
-este_cel:82 este_no:30 este_telefono:95 even:36 ever:-46 ever_$:-41 favor:-34 for_$:30 for_someone:22 for_that:-26
-from:-22 garage:22 gave:-32 gave_you:-28 get:-71 get__number:-48 get_my:-22 going:-35 got:-174 got_$:-24
-got__wrong:47 got_a:-75 got_it:-25 got_the:41 gracias:-29 guardado:-49 guy:36 guys:-57 guys_$:-30 hablan:58
-hablar:-34 hablar_con:-34 hablo:-30 hablo_$:-23 had:-45 have:66 have__wrong:75 have_a:64 have_never:85
-have_someone:-26 have_that:-31 havent:25 hay:31 he:240 he__a:31 he_ido:33 he_llevado:29 heard:47 heard_of:47 her:83
-here:138 here_$:74 him:55 his:107 how:-65 how__you:-44 how_did:-34 i:73 i__a:-29 i__drive:34 i__in:63 i__know:135
-i__my:-31 i__never:69 i__own:23 i__the:45 i__this:45 i__to:-34 i__want:-36 i__you:-31 i_am:49 i_dont:46 i_got:-42
-i_have:52 i_just:37 i_know:-40 i_live:62 i_never:-75 i_only:29 i_take:37 i_think:32 i_want:-38 id:-30 id__talk:-23
-id_rather:-32 idea:58 idea_$:-22 ido:33 ido_a:31 ill:-43 im:108 im__the:78 im_not:200 in:34 in__and:30 in__car:-32
-in_another:39 interested:-38 interested_$:-24 is_$:-22 is__bill:35 is_a:57 is_his:59 is_it:-24 is_my:31 is_no:86
-is_not:126 is_this:-179 is_wrong:-29 isnt:216 it:-209 it_$:-88 it__this:-24 it_on:-24 just__this:33 just_got:26
-know:186 know_$:-34 know_what:42 know_who:26 know_you:63 la__que:43 la_persona:63 le:-72 like:-24 live:47 live_in:59
-llevado:29 lo:-152 lol_$:23 longer:-41 looking:51 los:44 los_conozco:78 mal:164 mal_$:82 mal_el:71 mama:22 manejo:67
-mas:-38 me_$:136 me__con:56 meant:86 mejor:-23 mensaje:50 mensajes:-24 mi:22 mi_$:51 mi_numero:-60 mind:-31 mine:30
-mine_$:25 minivan:28 mio:-60 momento:-22 month:-35 month_$:-29 more:-54 more_$:-23 moved:22 must:74 must_be:40
-must_have:35 my__is:40 my__was:-44 my_bill:-45 my_car:30 my_name:40 my_number:-73 my_old:23 my_own:-28 nada_$:-27
-name:114 necesario:-25 need:-62 never:62 never__a:43 never__of:47 never__to:46 never_been:62 never_heard:47 new:-61
-new_tires:-22 ni:173 ni__conozco:35 ni__tengo:58 ni_carro:58 ni_los:30 nice:24 nieta:24 ningun:96 ninguna:32 no:232
-no_$:-177 no__at:26 no__carro:83 no__cliente:67 no__conozco:76 no__de:113 no__el:29 no__esa:27 no__este:101
-no__here:99 no__i:-41 no__is:-48 no__la:33 no__lo:-31 no__mi:45 no__mio:-81 no__ni:-46 no__ningun:89 no__ninguna:29
-no__no:-24 no__para:48 no__quien:52 no__yo:54 no_and:-47 no_car:41 no_conozco:30 no_es:226 no_esta:68 no_hay:33
-no_i:-27 no_idea:49 no_lo:-27 no_longer:-41 no_los:50 no_me:-33 no_more:-46 no_not:-40 no_one:86 no_se:117 no_soy:293
-no_tengo:58 no_tiene:31 no_vive:73 nobody:98 nombre_$:30 not:272 not_$:-33 not__car:85 not__customer:75 not__i:22
-not__it:-25 not__month:-30 not__you:40 not_for:-25 not_interested:-35 not_my:167 not_now:-67 not_the:123 not_this:-47
-not_worth:-25 not_yet:-55 now:-100 now_$:-59 nueva:30 nuevo:23 nuevo_$:26 number:52 number_$:-75 number__this:-49
-number_is:-43 numero:46 numero_$:-23 numero_de:24 numero_equivocado:36 numero_es:-23 nunca_$:-38 nunca__ido:30
-nunca_he:38 nunca_me:-39 o:-54 ocupo:-26 of:43 of_that:24 of_you:34 off:-26 oil:-41 on:-104 on_this:-25 one:41
-only:24 otra_$:38 otra_persona:22 otra_vez:-29 otro:27 out:-24 out_of:-23 own:-48 own_a:55 own_that:-74 owner:67
-para_mi:42 parte:-26 people:-32 person:-39 person_$:-80 persona:90 persona_$:47 persona_que:45 phone:96 phone_$:23
-phone__to:34 phone_anymore:45 phone_belongs:27 phone_me:-44 please:-31 por:-61 por_favor:-24 puede:-23 put:-35
-put_the:-32 que:71 que__es:-48 que_busca:41 que_buscan:39 que_numero:-41 que_se:23 que_taller:30 quien:-64
-quien__usted:36 quien_es:-53 quienes:44 quienes_son:44 quiero:-38 quit:27 rather:-36 rather__to:-23 rather_talk:-24
-real:-38 real_person:-33 ring:-22 saved:-46 se:128 se__es:43 se__que:52 se_equivocado:54 see:-33 senor:53 senora:23
-shop:63 shop_$:58 so:-71 so_$:-28 so_no:-31 sold:-29 some:30 someone:-22 someone_$:-33 someone__me:-24
-someone_else:53 somewhere:-22 son:26 sorry:29 sorry__is:42 soy:436 soy__persona:86 soy_cliente:72 soy_el:23
-soy_esa:43 soy_la:90 soy_su:23 soy_yo:54 state:32 stop:-38 su:67 su_taller:32 take_the:37 talk:-52 talk__a:-33
-talk_to:-50 talking:38 taller:57 taller_$:34 te:40 telefono:84 telefono_$:50 tengo:107 tengo_$:41 tengo__este:-32
-tengo_carro:96 tengo_guardado:-45 text_me:-22 texting:41 texting_me:25 thanks:-35 that_car:-25 that_name:85 the:-46
-the__anymore:-39 the__guy:36 the__no:31 the__number:42 the__of:26 the__oil:-31 the__person:28 the__you:22 the_bus:48
-the_car:-23 the_owner:77 the_phone:-56 the_truck:-37 the_van:-37 the_wrong:98 there:58 there__no:86 there_is:74
-these:-30 think:71 think__is:23 think_so:-28 think_this:44 think_you:60 this:142 this_$:-117 this__a:55
-this__belongs:45 this__his:70 this__my:28 this__the:25 this_a:-29 this_is:199 this_isnt:171 this_month:-31
-this_phone:90 this_week:-30 tiene:28 tienen__el:22 time:-79 time_$:-40 to:-28 to__shop:49 to_a:-22 to_me:23
-to_text:41 to_you:26 to_your:56 too:-24 truck:-43 trust:-46 un:28 una_persona:-31 up:-44 usa:73 use:31 usted:68
-usted_$:35 ustedes:23 ustedes_$:41 van:-42 vehicle:57 vez:-23 vive:73 vivo:32 want:-71 want_to:-27 wasnt:24 we:-23
-week:-26 week_$:-33 what:-29 what__wrong:-23 what__your:38 what_is:-42 where:-25 who:-22 who__are:81 who__it:-35
-who__this:-65 who__you:-55 who_is:-98 who_you:126 whoever:41 whoever_you:24 why:-38 why_not:-29 will:-62 with:22
-with_you:32 work:-35 worth:-39 wrong:163 wrong_guy:46 wrong_number:132 y:-44 ya:-119 ya__es:-60 ya__tengo:-43
-ya__tiene:31 ya_no:-77 ya_se:-22 yet:-63 yet_$:-48 yo:270 yo_$:27 yo__soy:71 yo__tengo:41 yo_le:-35 yo_lo:-42
-yo_ni:145 yo_no:140 yo_soy:31 you:131 you_$:105 you__have:39 you__i:31 you__the:71 you__to:42 you_are:75 you_get:-36
-you_got:27 you_guys:-56 you_have:54 you_know:-23 you_must:54 you_my:-22 you_put:-34 you_think:47 you_want:30 your:94
-your__for:27 your_customer:33 your_shop:30 youre:32 yours:37 yours_$:38 youve:68
+#abla:45 #able:-51 #ablo:-27 #abou:27 #acce:-37 #ache:75 #acia:-27 #acto:22 #ahor:-25 #aken:30 #algu:-28 #alki:39
+#alle:43 #alre:-22 #amar:-31 #anad:56 #anda:-29 #ando:66 #anej:76 #anic:-36 #answ:-39 #anym:-37 #aqui:227 #arca:117
+#arda:-53 #aren:47 #arge:-24 #arme:31 #arte:-37 #asnt:34 #atio:-25 #augh:23 #auto:-26 #aved:-44 #avis:-23 #back:-36
+#been:65 #befo:28 #belo:52 #blan:76 #blar:-34 #bloc:-43 #boar:22 #body:114 #book:25 #bout:27 #busc:88 #busi:27
+#cado:91 #call:-81 #came:-39 #cana:35 #cand:81 #caro:45 #cars:-25 #cast:35 #ccep:-36 #cept:-37 #cesa:-27 #char:-27
+#ched:70 #cias:-27 #cita:69 #ckin:-44 #clie:112 #comi:-30 #conf:72 #cono:127 #cont:44 #creo:34 #cupo:-25 #cust:97
+#cycl:27 #dado:-45 #daug:24 #dent:27 #digi:30 #does:53 #dont:-70 #down:-29 #driv:62 #dude:45 #duen:-26 #each:62
+#eady:-38 #eant:84 #eard:48 #eces:-40 #echa:-30 #ecio:22 #econ:-30 #eded:-23 #eede:-23 #efie:-23 #efon:81 #efor:28
+#ehic:54 #ejen:22 #ejor:-27 #elef:81 #ella:49 #elon:53 #ende:-32 #enes:40 #engo:100 #enme:-22 #enor:100 #ensa:39
+#ente:96 #eopl:-36 #epta:-30 #equi:133 #eres:-62 #erso:30 #esar:-28 #esnt:65 #espo:-28 #esta:51 #este:108 #evad:35
+#even:28 #ewhe:-37 #exti:34 #fall:48 #ffic:37 #fice:38 #fier:-23 #fono:83 #forg:-29 #from:-30 #fund:87 #gave:-27
+#ghte:24 #give:-24 #goin:-39 #grac:-28 #guar:-51 #guie:-28 #guna:31 #guys:-56 #hace:-24 #hago:-23 #harg:-26 #have:86
+#hear:41 #here:137 #hers:35 #hese:-32 #hicl:54 #hing:-24 #hink:74 #hoev:42 #hone:73 #hora:-23 #hosp:30 #hter:24
+#icle:56 #idea:57 #iden:-30 #iene:76 #ient:113 #iero:-60 #ight:-35 #igit:30 #inda:75 #ines:24 #ingu:126 #iniv:25
+#inte:-49 #isnt:222 #ista:25 #ital:29 #iten:-22 #ivan:25 #ivoc:137 #king:70 #know:175 #lama:-39 #land:38 #leci:28
+#lefo:81 #lgui:-27 #lien:105 #life:29 #like:-22 #lind:80 #line:42 #list:-23 #live:64 #lkin:39 #llam:-54 #llec:28
+#lled:-27 #lleg:22 #ller:49 #lock:-46 #lome:22 #look:49 #lrea:-22 #lvid:-31 #mama:27 #mane:74 #marc:124 #mber:93
+#mean:102 #mejo:-27 #mens:25 #mero:48 #mewh:-23 #mind:-38 #ming:-32 #mini:25 #mist:35 #mond:-32 #mont:-35 #more:-95
+#move:31 #mpre:-24 #must:81 #nada:24 #name:218 #nden:49 #nece:-46 #need:-109 #nejo:66 #ness:27 #neve:42 #nfun:88
+#nged:29 #nger:-37 #ngun:126 #ning:83 #niva:25 #nobo:113 #nora:23 #nozc:137 #nsaj:25 #nswe:-39 #nter:-53 #ntra:39
+#nuev:58 #numb:81 #nume:38 #nymo:-37 #oard:22 #obod:113 #ocad:102 #ocki:-43 #ocup:-32 #oday:-26 #oesn:65 #oeve:42
+#offi:38 #oing:-52 #okin:70 #olvi:-33 #omer:107 #omin:-31 #onda:-35 #ones:-31 #onfu:85 #onge:-42 #ongs:46 #onoz:137
+#onth:-40 #ontr:52 #ooki:70 #ople:-36 #orge:-22 #orth:-43 #ospi:30 #otro:31 #oure:26 #ours:31 #ouve:85 #oved:26
+#over:-22 #owne:102 #ozco:137 #part:-35 #peop:-36 #pero:23 #pers:27 #phon:68 #pita:30 #pref:-31 #pued:-43 #quie:-58
+#quiv:134 #raci:-31 #rata:44 #rath:-35 #rcan:68 #rcar:51 #rdad:-58 #reac:71 #read:-48 #real:-42 #reco:-31 #refi:-23
+#regl:-24 #ress:-23 #rest:-41 #rged:-23 #rget:-22 #rive:63 #rmen:26 #rnin:-28 #rong:152 #rson:30 #ruck:-35 #rust:-47
+#saca:-37 #saje:30 #save:-46 #scan:63 #seno:95 #shop:67 #sine:27 #sold:-24 #sona:79 #spit:30 #spos:-22 #stak:35
+#stat:28 #sted:37 #stom:97 #stop:-46 #stuf:-23 #suyo:53 #swer:-39 #tado:60 #take:57 #tall:41 #tate:30 #tele:71
+#teng:108 #tere:-48 #teve:44 #text:28 #ther:44 #thes:-32 #thin:50 #this:109 #tien:33 #time:-70 #ting:30 #tion:-40
+#toda:-30 #tome:97 #took:-28 #trat:43 #truc:-35 #trus:-47 #tuff:-23 #uard:-51 #uedo:-22 #ueno:-36 #ueva:30 #uevo:25
+#ught:35 #uien:-47 #uier:-38 #uite:-22 #uivo:134 #umbe:84 #umer:38 #unde:60 #undi:30 #usca:98 #usin:26 #uste:75
+#usto:96 #vado:23 #vehi:54 #vent:23 #vide:-31 #vive:77 #vivo:30 #voca:137 #want:-62 #wasn:23 #week:-28 #when:-24
+#wher:-74 #whoe:42 #wife:36 #will:-63 #with:23 #wned:34 #wner:68 #work:-39 #wort:-42 #wron:141 #xtin:34 #ycle:27
+#ying:-34 #ymor:-37 #your:127 #youv:85 %again_later:-100 %again_later%call_off:-58 %again_later%car:-27
+%again_later%elsewhere:43 %again_later%message:-25 %again_later%refuse:-76 %again_later%shift_it:49
+%again_later%staff:32 %again_later%start_again:-53 %again_later%who:-22 %agree:-99 %agree%call_off:-43
+%agree%family:26 %agree%refuse:-59 %agree%who:-23 %agree%wrong_one:-34 %away:-35 %away%family:41 %away%on_way:-22
+%away%wrong_one:-54 %bad:59 %bad%call_off:67 %bad%refuse:57 %bad%wrong_one:54 %bring%call_off:38 %bring%car_part:-34
+%bring%family:23 %bring%leave_me:-47 %bring%on_way:-23 %bring%question:41 %bring%refuse:86 %bring%staff:-31
+%bring%wrong_one:-22 %busy:-50 %busy%wrong_one:-39 %call_off:-113 %call_off%car:-53 %call_off%do_it:51
+%call_off%fails:-32 %call_off%family:49 %call_off%meaning:-23 %call_off%message:31 %call_off%odometer:53
+%call_off%on_way:54 %call_off%phone:36 %call_off%place:28 %call_off%question:131 %call_off%refuse:93
+%call_off%shift_it:-36 %call_off%start_again:-61 %call_off%thanks:-41 %call_off%who:146 %call_off%wrong_one:-171
+%car:149 %car%car_part:-28 %car%do_it:72 %car%fails:-46 %car%gone_car:62 %car%noise:-23 %car%phone:80
+%car%question:76 %car%refuse:212 %car%who:27 %car%wrong_one:-48 %car_part:-78 %car_part%do_it:-38
+%car_part%wrong_one:-68 %do_it:-58 %do_it%family:29 %do_it%gone_car:94 %do_it%question:35 %do_it%refuse:118
+%do_it%who:36 %doubt:93 %doubt%message:28 %doubt%question:78 %doubt%staff:130 %doubt%who:50 %doubt%wrong_one:85
+%elsewhere%family:-39 %elsewhere%question:-30 %elsewhere%refuse:130 %elsewhere%shift_it:37 %elsewhere%wrong_one:90
+%fails:-74 %fails%refuse:-45 %family:213 %family%gone_car:54 %family%phone:88 %family%refuse:83 %family%who:23
+%family%wrong_one:27 %gone_car:25 %gone_car%phone:105 %gone_car%question:-47 %gone_car%refuse:-22 %gone_car%staff:29
+%gone_car%who:-82 %gone_car%wrong_one:-77 %how_long:-56 %how_long%refuse:-22 %leak:-23 %leave_me:-142
+%leave_me%message:34 %leave_me%odometer:-24 %leave_me%refuse:48 %leave_me%wrong_one:-99 %machine:-97
+%machine%staff:-65 %machine%wrong_one:-71 %meaning:-35 %meaning%refuse:-47 %message:36 %message%odometer:38
+%message%phone:-67 %message%refuse:27 %message%staff:71 %money:-129 %money%refuse:-26 %money%staff:-23 %money%who:27
+%money%wrong_one:-78 %noise:-49 %odometer:-23 %odometer%phone:24 %odometer%refuse:72 %odometer%wrong_one:-24
+%on_way%refuse:52 %on_way%wrong_one:30 %opening:-26 %pay_day:-42 %pay_day%refuse:-27 %pay_day%season:-41 %phone:23
+%phone%question:33 %phone%refuse:29 %phone%staff:-98 %phone%start_again:-42 %phone%who:-35 %place:-49
+%place%question:-35 %place%wrong_one:-41 %question:-163 %question%refuse:158 %question%staff:90 %question%who:-57
+%question%wrong_one:-192 %refuse%start_again:-95 %refuse%thanks:-27 %refuse%who:299 %refuse%wrong_one:59 %season:-40
+%shift_it:28 %shift_it%staff:73 %shift_it%who:29 %shift_it%wrong_one:57 %smoke_smell:-30 %staff:38
+%staff%start_again:-23 %staff%who:32 %staff%wrong_one:26 %start_again:-112 %start_again%who:-24
+%start_again%wrong_one:-86 %thanks:-35 %who:167 %who%wrong_one:-53 %wrong_one:390 @?:-98 @after_visit:-109 @car:-38
+@confirm:-55 @confirm_stop:-59 @day:-51 @odometer:-23 @offers:-95 @reading:-32 @time:-56 @times:-145 @walk_in:-42
+^_aqui:169 ^_can:-23 ^_car:-33 ^_creo:45 ^_cual:26 ^_de:-99 ^_do:-106 ^_dont:-127 ^_ese:92 ^_esta:25 ^_este:121
+^_going:-23 ^_got:-75 ^_had:-26 ^_he:58 ^_how:-44 ^_i:96 ^_id:-23 ^_im:70 ^_is:-70 ^_me:41 ^_mi:-29 ^_my:-36
+^_nadie:-22 ^_never:45 ^_no:-59 ^_nobody:111 ^_numero:33 ^_nunca:39 ^_que:-55 ^_quien:-33 ^_quienes:-30 ^_sorry:34
+^_soy:69 ^_stop:-71 ^_te:25 ^_the:-27 ^_there:81 ^_this:273 ^_what:-36 ^_who:-51 ^_wrong:158 ^_ya:-172 ^_yo:125
+^_your:-30 ^_youve:68 a:62 a__call:-22 a__car:-31 a__of:43 a__taller:36 a_car:95 a_customer:54 a_ese:34 a_este:-25
+a_guy:-30 a_new:-25 a_person:-45 a_phone:-23 a_real:-29 about:27 about_$:36 alguien:-27 all:-32 already:-22 am:40
+am_$:43 and__dont:36 and__is:22 and__never:-28 and_dont:32 answer:-35 any:88 anymore:-37 anymore_$:-40 appointment:22
+aqui:239 aqui_$:40 aqui__es:53 aqui__vive:69 aqui_no:177 are:54 are_$:78 are_you:-28 asi:-26 ask:-24 back:-34 been:65
+been__your:48 been_to:61 before:28 belongs:46 belongs_to:46 bill_was:-41 blocking:-42 bus:47 busca:42 buscan:44
+business:27 but:45 by:74 by__name:87 by_that:87 call:-51 call_$:-28 call_me:-23 called:-22 can:-53 car:34 car_$:22
+car__you:24 car_to:29 carro__no:-53 carro__ustedes:23 carro_con:23 carro_tengo:60 carro_ya:-57 cars:-25 cel:113
+changed:26 charged:-22 cita:70 cliente:106 coming:-22 con:70 con_el:-26 con_ustedes:36 conozco:146 conozco_$:76
+creo:34 creo__se:23 creo_que:51 cual:25 customer:97 customer_$:48 daughter:25 de:90 de__es:-51 de__taller:40 de_el:27
+de_ese:27 de_numero:25 de_persona:31 de_quien:-46 de_una:24 dejen:25 dejen_de:25 did:-28 did__get:-26 did_you:-28
+do:-160 do__have:-23 do__know:-44 do_i:-52 do_you:-53 doesnt:65 donde_es:-23 done:-28 dont:-70 dont__a:115
+dont__any:77 dont__it:-50 dont__me:-30 dont__that:-119 dont__the:-50 dont__this:-53 dont__what:41 dont__you:58
+dont__your:-23 dont_drive:39 dont_have:-85 dont_know:261 dont_text:-23 dont_think:-47 dont_want:-44 down:-28
+down_$:-27 drive:61 drive_$:62 dude:45 dueno:-30 dueno_$:-32 el:66 el_$:22 el__de:58 el__no:47 el_carro:-75
+el_dueno:-23 el_numero:93 el_ya:61 ella:43 ella_$:23 en:-26 equivocado:91 equivocado_$:34 equivocado_de:24 era:32
+es:153 es_$:-44 es__el:35 es__mi:69 es_de:128 es_el:58 es_este:-95 es_mi:68 es_mio:-72 es_para:52 es_usted:32 esa:45
+esa_persona:34 ese:135 ese__no:69 ese_carro:-98 ese_senor:75 eso:-28 esta:73 este:167 este_$:-48 este__es:101
+este__no:25 este__quien:-48 este__ya:31 este_cel:89 este_no:35 este_telefono:101 even:30 ever:-49 ever_$:-44 for_$:26
+for_that:-33 forget:-22 from:-30 gave:-27 gave_you:-23 get:-63 get__number:-40 going:-39 got:-156 got_$:-26
+got__guy:-28 got__wrong:40 got_a:-74 got_the:35 got_this:41 gracias:-27 guardado:-51 guy:45 guys:-56 guys_$:-30
+hablan:65 hablan_$:53 hablar:-30 hablar_con:-28 hablo:-34 hablo_$:-28 had:-33 hago:-23 have:62 have__wrong:72
+have_a:66 have_never:80 have_someone:-23 have_that:-35 havent:23 he:280 he__a:30 he_ido:31 he_llevado:29 heard:48
+heard__you:35 heard_of:48 her:127 here:161 here_$:65 hes:42 him:104 him_$:38 his:180 hospital:30 how:-52 how__you:-32
+how_did:-26 i:52 i__a:-40 i__drive:34 i__in:67 i__know:140 i__my:-26 i__never:65 i__own:23 i__see:-22 i__the:51
+i__this:41 i__to:-34 i__want:-35 i__you:-32 i_am:43 i_dont:47 i_got:-40 i_have:47 i_just:36 i_know:-46 i_live:65
+i_never:-75 i_only:27 i_take:49 i_think:24 i_want:-38 id:-28 id_rather:-29 idea:57 ido:31 ido_a:30 if:-23 ill:-46
+im:124 im__the:75 im_down:-26 im_not:182 in:51 in__and:29 in__car:-33 in__state:34 in_another:38 in_my:-24
+interested:-38 interested_$:-24 is:56 is_$:-25 is__a:-23 is__bill:35 is_a:59 is_his:85 is_it:-30 is_my:27 is_no:88
+is_not:135 is_the:39 is_this:-162 is_wrong:-28 isnt:222 it:-127 it_$:-65 it__his:41 it__this:-27 it_is:56 it_on:-27
+just__this:33 just_got:26 know:186 know_$:-38 know__you:26 know_what:43 know_who:23 know_you:65 la__que:41
+la_persona:61 le:-70 le_hablo:-23 let:-23 life:29 like:-22 live:51 live_in:62 llevado:29 lo:-148 lo_hago:-22
+longer:-44 looking:61 looking_for:62 los:50 los_conozco:77 mal:173 mal_$:82 mal_el:72 mama:27 manejo:66 mas:-31
+me_$:120 me__con:63 meant:84 mejor:-27 mensaje:48 mi_$:52 mi_numero:-54 mind:-32 mine:23 mine_$:22 minivan:25 mio:-80
+mom:24 monday_$:-22 month:-39 month_$:-33 more:-58 more_$:-24 moved:27 must:76 must_be:48 must_have:34 my:-26
+my__is:36 my__was:-41 my_bill:-43 my_car:34 my_name:33 my_number:-56 my_old:22 my_own:-24 my_wife:-24 nada_$:-23
+name:112 necesario:-27 need:-63 needed:-23 needed_$:-22 never:48 never__a:38 never__of:48 never__to:43 never_been:57
+never_heard:48 never_mind:-24 new:-57 ni:174 ni__conozco:38 ni__tengo:60 ni_carro:60 ni_los:34 ningun:97 ninguna:31
+no:214 no_$:-157 no__at:27 no__carro:73 no__cliente:76 no__conozco:80 no__de:118 no__el:33 no__esa:30 no__este:99
+no__guardado:-47 no__here:99 no__i:-38 no__is:-48 no__la:36 no__lo:-31 no__mi:44 no__mio:-94 no__nadie:24
+no__necesario:-23 no__ni:-39 no__ningun:92 no__ninguna:29 no__no:-23 no__para:49 no__que:-22 no__quien:59 no__yo:69
+no_and:-53 no_car:45 no_conozco:28 no_es:222 no_esta:66 no_hay:34 no_i:-27 no_idea:50 no_longer:-42 no_los:45
+no_me:-25 no_more:-47 no_not:-40 no_one:86 no_se:114 no_soy:315 no_tengo:49 no_tiene:26 no_vive:77 nobody:113
+nobody_here:55 nombre_$:25 not:234 not_$:-31 not__car:95 not__customer:73 not__month:-35 not__this:-22 not__you:43
+not_a:22 not_ever:-44 not_her:57 not_him:78 not_interested:-34 not_me:158 not_my:171 not_now:-74 not_the:114
+not_this:-51 not_worth:-27 not_yet:-61 now:-113 now_$:-59 nueva:30 nuevo:29 nuevo_$:31 number:69 number_$:-64
+number__this:-35 number_is:-29 numero:41 numero_$:-35 numero__es:-32 numero__no:31 numero_equivocado:34 numero_es:-28
+nunca_$:-35 nunca__ido:29 nunca_he:36 nunca_me:-38 o:-64 ocupo:-25 of:64 of_that:25 of_you:37 office:38 office_$:30
+oil:-26 on:-100 on_this:-28 one:35 otra_$:40 otra_persona:22 otra_vez:-32 otro:31 out_of:-26 own:-36 own__car:42
+own_a:51 own_that:-72 owner:71 para_mi:44 parte:-30 people:-36 pero:24 person:-50 person_$:-80 persona:86
+persona_$:41 persona_que:45 phone:82 phone__to:31 phone_anymore:36 phone_belongs:25 phone_me:-55 por:-63
+por_telefono:-30 prefiero:-23 puede:-26 put:-36 put_the:-33 que:56 que__es:-52 que__son:-22 que_busca:37
+que_buscan:44 que_numero:-44 quien:-60 quien__usted:38 quien_es:-55 quienes:40 quienes_son:30 quiero:-35 quit:24
+quiten__numero:-22 rather:-35 rather_talk:-22 reached:75 real:-34 real_person:-30 ring:-24 saved:-44 se:118 se__es:39
+se__que:54 se_equivocado:56 se_quienes:79 see:-35 senor:66 senora:23 shop:58 shop_$:53 so:-73 so_$:-31 so_no:-36
+sold:-23 some:35 someone_$:-34 someone_else:58 somewhere:-23 sorry__is:40 soy:453 soy__persona:87 soy_cliente:81
+soy_esa:47 soy_la:86 soy_yo:68 state:34 stop:-44 stuff:-23 su:54 su_taller:31 suyo:53 take:27 take_the:49 talk:-45
+talk__a:-26 talk_to:-43 talking:39 taller:42 taller_$:28 te:45 telefono:83 telefono_$:38 tengo:104 tengo_$:42
+tengo__este:-34 tengo_carro:85 tengo_guardado:-47 texting:34 texting_me:25 that_car:-29 that_name:87 the__anymore:-45
+the__guy:30 the__no:30 the__number:32 the__of:25 the__oil:-31 the__person:25 the_bus:47 the_car:-41 the_owner:73
+the_phone:-60 the_truck:-30 the_van:-34 the_wrong:76 there:46 there_$:-27 there__no:88 there_is:79 these:-32 think:65
+think_so:-30 think_this:43 think_you:62 this:109 this_$:-101 this__a:61 this__belongs:45 this__his:61 this__my:29
+this__not:74 this__the:37 this_a:-31 this_is:190 this_isnt:176 this_month:-35 this_phone:79 this_was:42 this_week:-35
+tiene:26 time:-79 time_$:-38 to:-26 to__shop:40 to_text:41 to_your:52 today:-26 today_$:-25 took:-28 truck:-35
+trust:-47 una_persona:-35 up:-35 usa:69 usted:68 usted_$:36 ustedes_$:29 van:-39 vehicle:55 vez:-27 vive:77 vivo:30
+want:-44 want_to:-25 wasnt:23 we:-27 we__have:-25 week:-27 week_$:-35 what__wrong:-23 what__your:39 what_is:-37
+where:-33 who:-24 who__are:83 who__is:-23 who__it:-40 who__this:-56 who__you:-46 who_is:-99 who_this:-29 who_you:125
+whoever:42 whoever_you:28 why:-35 why_not:-27 wife:31 will:-62 with:24 with_you:30 work:-35 worth:-42 worth_it:-27
+wrong:141 wrong_guy:39 wrong_number:130 y:-56 ya:-106 ya__es:-72 ya__tengo:-39 ya__tiene:29 ya_no:-81 yet:-67
+yet_$:-54 yo:236 yo__de:30 yo__manejo:65 yo__soy:60 yo__tengo:42 yo_le:-40 yo_lo:-43 yo_ni:142 yo_no:127 yo_soy:29
+you:98 you_$:91 you__have:37 you__i:28 you__the:74 you__to:39 you_are:75 you_get:-28 you_guys:-54 you_have:67
+you_know:-25 you_must:58 you_never:-22 you_people:-23 you_put:-35 you_think:47 you_want:43 your:67 your__for:34
+your_customer:31 your_garage:24 youre:27 yours:47 yours_$:37 youve:85 youve__a:63 youve_got:26
 """

@@ -1,92 +1,96 @@
 """What speaks for and against `thanks`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "thanks"
-BIAS = -167
+BIAS = -154
 WEIGHTS = """\
-#abaj:-22 #able:28 #acia:88 #adec:125 #adez:42 #agra:176 #aken:-26 #alme:82 #alre:-28 #alud:160 #amab:45 #amil:23
-#ando:-52 #anks:86 #ante:-24 #anyw:-90 #appr:49 #appy:103 #arda:-27 #arro:-30 #asen:40 #asta:54 #ated:34 #aten:-35
-#atio:-27 #ator:26 #atro:40 #avid:75 #avis:54 #avor:-36 #awes:32 #bajo:-24 #been:-23 #bend:62 #best:50 #bido:23
-#bien:-42 #blem:41 #bles:188 #blig:38 #bscr:-24 #bsup:33 #buen:224 #carr:-30 #cele:-35 #chee:55 #ches:24 #chis:58
-#chri:68 #cias:91 #ciat:61 #cion:-24 #cita:-38 #comp:-25 #cord:28 #crew:22 #crib:-44 #cuan:-22 #dato:48 #days:44
-#dece:117 #dezc:42 #dici:42 #done:-22 #each:27 #eads:48 #eady:-29 #ease:-84 #ecia:42 #edes:39 #eeke:80 #eers:55
-#eken:80 #elen:-26 #eliz:141 #elli:30 #ello:151 #eman:29 #emoj:58 #enas:24 #enci:-33 #enga:39 #ente:96 #erad:56
-#erfe:28 #erry:64 #esom:32 #essi:97 #esta:-54 #esto:-65 #etti:42 #evok:-37 #exce:-26 #ezco:42 #fami:23 #favo:-36
-#fect:26 #feli:147 #fies:30 #fixe:-23 #folk:27 #from:-24 #givi:48 #goin:-26 #good:126 #grac:91 #grad:172 #grea:74
-#gual:94 #guys:92 #habl:-31 #hace:-28 #hank:109 #happ:99 #hast:57 #have:74 #head:38 #heer:55 #hell:155 #help:-28
-#here:-68 #hing:-102 #hola:147 #holi:55 #hone:-25 #houg:-32 #hris:68 #humb:29 #iate:61 #icio:30 #idad:69 #iday:44
-#idea:-45 #iged:39 #ight:54 #igua:93 #ilia:23 #illa:-29 #indl:-34 #indo:31 #info:-55 #ings:87 #ione:44 #isar:51
-#isim:68 #istm:68 #ivin:45 #ixed:-23 #jove:25 #keep:34 #kend:80 #know:51 #ksem:58 #ksgi:41 #last:-36 #leas:-81
-#lema:25 #less:167 #lett:35 #lida:54 #lige:39 #like:-23 #lind:33 #ling:22 #llin:30 #lmen:82 #look:85 #lrea:-28
-#ludo:138 #lueg:41 #mabl:45 #made:33 #mage:-22 #mand:-23 #many:46 #mber:-28 #mbsu:33 #ment:42 #mess:-42 #migh:-22
-#mili:23 #mind:22 #modo:23 #moji:58 #move:-24 #much:91 #nada:-80 #navi:75 #ncio:-43 #nder:-37 #ndic:40 #ndly:-34
-#nigh:78 #ning:-41 #nkse:58 #nksg:41 #noch:30 #noth:-115 #nter:43 #nton:22 #nywa:-90 #oble:32 #obli:38 #oche:29
-#odos:59 #oing:-30 #okin:88 #olid:55 #olks:27 #ones:37 #ooki:88 #open:-51 #orda:41 #orio:27 #orri:212 #othi:-105
-#ough:-31 #ould:-46 #oure:45 #oven:23 #over:-31 #pase:32 #patr:43 #peac:27 #perf:28 #phon:-24 #plea:-79 #ppre:30
-#prec:34 #prob:44 #pued:-25 #pues:-23 #quie:-50 #quit:-25 #raci:89 #rade:161 #rado:49 #rdat:28 #read:-35 #reat:79
-#reci:52 #remo:-23 #revo:-37 #rfec:28 #ribe:-29 #ries:223 #ring:-36 #rist:68 #robl:44 #rock:103 #rong:-28 #room:-26
-#rrie:212 #sale:33 #salu:160 #save:26 #scri:-48 #sema:28 #semo:58 #sgiv:41 #sima:68 #sing:84 #some:25 #spon:-22
-#ssin:97 #star:-30 #sted:50 #stil:-28 #stma:68 #stop:-29 #stoy:-54 #subs:-24 #supe:44 #take:-51 #tard:-41 #tede:39
-#tell:38 #tenc:-36 #teng:30 #tera:57 #text:-82 #than:104 #then:-56 #ther:-29 #thin:-120 #this:-38 #thou:-30 #thro:-25
-#thum:29 #till:-32 #ting:51 #tion:-34 #tire:-27 #tmas:68 #toda:-22 #todo:53 #tori:26 #tron:40 #ttin:58 #ualm:68
-#ubsc:-24 #udos:138 #uede:-30 #uedo:-22 #uego:35 #uier:-35 #umbs:29 #unch:26 #uper:44 #uste:59 #vend:-29 #very:35
-#vida:75 #ving:39 #visa:42 #voke:-37 #week:71 #well:63 #were:-29 #weso:32 #what:-23 #with:-25 #worr:222 #woul:-38
-#wron:-28 #xcel:-26 #yeah:36 #your:67 #yway:-90 %again_later:27 %again_later%agree:37 %again_later%bring:-24
-%again_later%question:-24 %again_later%refuse:133 %again_later%season:-33 %again_later%shift_it:-41
-%again_later%thanks:128 %agree:22 %agree%away:58 %agree%busy:-29 %agree%car_part:-29 %agree%how_long:41
-%agree%message:-23 %agree%opening:89 %agree%refuse:-61 %agree%thanks:-152 %away%leave_me:-32 %away%refuse:-29
-%away%thanks:-30 %bad:-100 %bad%staff:-41 %bad%thanks:-26 %bring:-147 %bring%call_off:-34 %bring%refuse:-70
-%bring%thanks:-63 %busy:-60 %busy%thanks:-30 %call_off%on_way:-31 %call_off%refuse:-69 %call_off%staff:22
-%call_off%thanks:-349 %call_off%wrong_one:23 %car:-107 %car%gone_car:-25 %car_part:-172 %car_part%question:-25
-%car_part%refuse:-42 %car_part%thanks:-44 %do_it:-166 %do_it%gone_car:-26 %do_it%refuse:-66 %do_it%thanks:-104
-%doubt:-52 %doubt%thanks:-26 %elsewhere:-30 %elsewhere%shift_it:-22 %fails:-106 %fails%leave_me:-24 %fails%refuse:-29
-%fails%thanks:-22 %family:81 %family%refuse:44 %family%thanks:55 %gone_car:-126 %gone_car%thanks:-30 %how_long:-42
-%how_long%opening:-38 %how_long%question:-26 %how_long%refuse:40 %how_long%thanks:78 %leave_me:-176
-%leave_me%thanks:-23 %machine:-42 %meaning:-25 %message:-107 %message%refuse:29 %message%start_again:-38
-%message%thanks:26 %money:-79 %money%question:-32 %money%refuse:28 %noise:-42 %odometer:-91 %on_way:-92
-%on_way%refuse:-33 %opening:-22 %opening%question:-28 %opening%thanks:26 %pay_day:-54 %phone:-66 %phone%thanks:25
-%place:-80 %question:-55 %question%refuse:34 %question%thanks:148 %question%who:-29 %refuse:-149
-%refuse%start_again:30 %refuse%thanks:24 %refuse%wrong_one:33 %season:186 %shift_it:-84 %smoke_smell:-39 %staff:64
-%staff%thanks:52 %start_again:-41 %start_again%thanks:34 %thanks:450 %thanks%wrong_one:31 %who:-41 %wrong_one:-23
-@?:-80 @after_visit:-182 @car:-55 @confirm:-100 @confirm_stop:-25 @day:-50 @later:-61 @nothing:240 @nothing_info:-63
-@odometer:-25 @offers:-148 @reading:-59 @time:-61 @times:-218 @walk_in:-169 ^_$:-26 ^_all:-43 ^_appreciate:63
-^_are:-55 ^_asi:-31 ^_ayuda:-33 ^_bendiciones:63 ^_bless:27 ^_buen:130 ^_buenas:25 ^_do:-83 ^_el:-23 ^_estoy:-31
-^_everything:-30 ^_feliz:138 ^_good:173 ^_got:80 ^_gracias:123 ^_great:22 ^_hasta:43 ^_have:99 ^_hello:155 ^_help:-29
-^_hola:147 ^_how:-30 ^_i:-50 ^_id:-72 ^_im:-134 ^_info:-64 ^_is:-27 ^_it:-45 ^_la:-26 ^_les:29 ^_me:-31 ^_might:-32
-^_mil:44 ^_much:58 ^_muchas:41 ^_muy:64 ^_no:56 ^_not:-30 ^_ok:65 ^_opt:-39 ^_please:-29 ^_que:92 ^_revoke:-37
-^_sale:37 ^_se:52 ^_si:-90 ^_sounds:-32 ^_thank:187 ^_thanks:197 ^_thanksemoji:58 ^_that:46 ^_thumbsup:33 ^_were:-43
-^_what:-36 ^_ya:-34 ^_yes:-35 ^_you:197 ^_your:53 ^_youre:46 a:68 a__day:54 a__one:60 a__weekend:90 a_blessed:24
-a_good:73 agradece:109 agradece_$:55 agradezco:42 ahi:-23 all:68 all_$:104 already:-28 amable:27 an:-24 and:-74
-and__you:-33 and_thank:-29 anyway:-90 anyway_$:-90 appreciated:44 are:-81 are_you:-81 as:78 as_well:70 asi:-40 at:-40
-atencion:-36 avisar:39 avisar_$:42 awesome:32 ayuda_$:-26 be:-56 been:-23 bendiciones:50 bendiciones_$:37 best:50
-best_$:59 bien:-44 bien_gracias:-62 bless:49 bless_you:26 blessed:24 bonito_dia:28 buen:216 buen_dia:129 buenas:25
-but:-144 but_ill:-26 but_no:-58 by:-30 can:-33 car:-24 care_of:-27 carro:-26 cheers:55 christmas:68 cita:-31 crew:22
-day:34 day_$:46 de__modos:24 de_que:37 de_semana:47 de_todos:24 del:-22 dia:110 dia_$:119 did:-51 do:-180 do_$:-42
-do__have:-40 do_you:-95 el:-53 el_aviso:22 en:-74 end:-22 es:-60 esta:-29 este:-22 estoy:-54 estoy_bien:-43
-everything_$:41 excelente:-26 familia:23 favor:-31 favor_$:-28 feliz:141 fin:133 fin__semana:54 fin_de:53 fixed:-23
-folks:27 for:33 for__me:87 for_nothing:-104 for_now:-24 for_the:37 from:-24 god:24 going:-26 good:128 good_to:38
-got:67 got_it:90 gracias:91 gracias_$:-22 gracias__avisar:39 gracias__el:64 gracias__nada:-84 gracias__no:-22
-gracias__todo:34 gracias_de:25 gracias_por:66 great:79 great_$:63 guy:-25 guy_$:-22 guys:92 guys_$:67 happy:103
-hasta:57 have:74 have_a:172 hay:46 hay__que:43 heads:52 heads_up:53 hello:155 help:-28 help_$:-28 here:-31 here_$:-29
-hola:147 holidays:57 how:-43 how_much:-42 i:-103 id:-76 idea:-45 idea_$:-45 igual:26 igualmente:68 ill:-67
-ill__it:-26 ill__you:-22 ill_take:-25 im:-150 im_good:-84 info:-53 info_$:-52 is:-80 it_$:94 it_is:-35 it_to:-24
-job:-23 joven:25 joven_$:47 keep:36 kind:31 kindly:-34 know:56 know_$:24 la:-87 la_atencion:-26 las:-32 last:-34
-les:62 let:-23 letting:35 like:-23 lo:-41 lo_agradezco:24 luego:41 made:33 many:46 mas:-43 me:-145 me_in:22
-messed:-25 mi:-59 might:-32 mil:37 mil_gracias:38 mind:37 mind_$:42 modos:24 modos_$:25 much:29 much_obliged:39
-muchas:22 muchas__por:34 muchas_gracias:22 muy:26 muy_amable:33 my:-100 nada:-80 nada_$:-75 nao:-22 navidad:75
-navidad_$:57 night:86 night_$:85 no:-70 no_$:-55 no__de:42 no__you:-43 no_gracias:-112 no_hay:58 no_problem:22
-no_soy:35 no_thank:-43 no_thanks:-104 no_worries:224 not:-61 nothing:-105 nothing_$:-104 obliged:39 of:40 of_you:106
-ok:58 ok_$:-46 ok__you:-67 on:-75 on_the:-27 one:65 one_$:68 open:-46 opt:-40 opt_out:-31 out:51 out_$:64 patron:43
-perfect:26 pero_no:-35 please:-80 please_and:-35 por_avisar:39 por_el:62 por_favor:-30 por_nada:-84 por_todo:34
-problema:26 que:70 que_$:28 que__bonito:25 que_tenga:40 reminder_$:33 revoke:-37 revoke_$:-37 rock:103 sale:35
-saludos:138 se_agradece:53 se_le:35 see:43 see__then:-50 see_you:-49 semana:34 semana_$:51 set:-24 si:-114
-si_gracias:-73 so:60 so_much:26 son:27 soy:32 still:-28 super:45 take:-24 taken:-26 taken__of:-26 taken_care:-26
-te:26 tenga:38 tenga__dia:40 text:-53 thank_you:-32 thanks_$:-50 thanks__no:-48 thanks__nothing:-104 thanks__the:42
-thanks_a:28 thanks_but:-74 thanks_for:110 thanksemoji:58 thanksemoji_$:58 thanksgiving:41 thanksgiving_$:41
-that_$:-54 that__be:-27 that__so:50 that_in:41 that_is:60 that_would:-27 the__up:56 the_best:72 the_heads:56 then:-56
-then_$:-43 there:-25 this:-38 though:-36 though_$:-36 thumbsup:33 thumbsup_$:33 time:-34 to:40 to__all:109 to_know:42
-to_the:22 to_you:106 todo_$:41 todos:35 todos_modos:24 too:157 too_$:198 too_much:-33 try:-104 un:-40 una:-25 up_$:45
-ustedes:39 ustedes_$:36 very:24 we:-37 weekend:80 weekend_$:76 well:63 well_$:71 were:-29 what:-22 will_do:-53
-worries:224 would:-38 would_be:-30 wrong:-28 y:-43 ya:53 ya_$:104 yeah:36 yeah_$:44 yes:-85 yes_$:-47 you:141
-you__much:25 you__the:-34 you_all:123 you_folks:28 you_guys:88 you_have:-50 you_open:-46 you_text:-32 you_then:-50
-your:25 youre:45
+#abaj:-24 #abra:28 #abre:-23 #acia:72 #adec:122 #adez:22 #agra:153 #aken:-36 #alme:76 #alre:-27 #alud:163 #amab:31
+#amil:32 #amos:-22 #ando:-52 #anks:110 #ante:-24 #anyw:-84 #appr:33 #appy:101 #arda:-24 #arro:-24 #asdf:-23 #asen:33
+#aski:58 #asta:47 #ated:31 #aten:-41 #ator:24 #atro:40 #avid:71 #avis:51 #avor:-40 #awes:23 #bajo:-26 #been:-29
+#bend:62 #best:46 #bido:24 #bien:-39 #blem:37 #bles:174 #blig:34 #braz:33 #bren:-23 #bsup:25 #buen:205 #cele:-37
+#cent:25 #chee:47 #chis:58 #chri:71 #cias:76 #ciat:45 #cion:-29 #cita:-36 #comp:-36 #crew:44 #crib:-33 #cuan:-32
+#dato:44 #days:39 #dece:131 #dezc:22 #dici:37 #each:32 #eads:37 #eady:-28 #ease:-33 #ecen:25 #ecia:31 #edes:41
+#eeke:79 #eers:46 #eken:79 #elen:-28 #eliz:142 #elli:33 #ello:141 #eman:25 #emin:-25 #emoj:64 #enas:25 #enci:-34
+#enga:47 #enta:-32 #ente:95 #erad:62 #erfe:29 #erry:72 #esom:23 #essi:93 #esta:-43 #esto:-68 #etti:37 #evok:-32
+#exce:-28 #fami:32 #favo:-40 #fect:26 #feli:156 #fies:38 #folk:40 #fore:-23 #givi:36 #good:119 #grac:76 #grad:149
+#grea:83 #gual:86 #guno:-25 #guys:84 #habl:-29 #hace:-30 #hank:132 #happ:96 #hast:49 #have:64 #head:23 #heer:47
+#hell:148 #help:-26 #here:-39 #hing:-101 #hola:146 #holi:51 #hone:-26 #hora:-23 #hris:71 #iate:45 #icio:24 #idad:65
+#iday:49 #idea:-40 #iest:25 #iged:35 #ight:69 #igua:85 #ilia:28 #illa:-27 #inde:-26 #indl:-40 #indo:56 #info:-55
+#ings:77 #ingu:-26 #ione:38 #isar:43 #isim:66 #istm:71 #ivin:33 #jove:26 #keep:35 #kend:79 #king:89 #know:36 #ksem:64
+#ksgi:30 #lant:-22 #leas:-29 #lema:22 #lent:-25 #less:158 #lett:32 #lice:22 #lida:49 #lige:35 #lind:56 #ling:25
+#llin:32 #lmen:76 #look:81 #lrea:-27 #ludo:142 #lueg:39 #mabl:31 #made:31 #many:40 #mbsu:25 #ment:31 #mess:-48
+#migh:-23 #mili:27 #moji:64 #more:-25 #move:-27 #much:71 #nada:-78 #navi:71 #ncio:-44 #ndic:34 #ndly:-40 #ndos:48
+#ngun:-26 #nigh:83 #ning:-45 #nkse:64 #nksg:30 #noch:31 #noth:-126 #nter:46 #nywa:-84 #oble:29 #obli:34 #oche:30
+#odos:77 #oing:-24 #okin:86 #olid:51 #olks:40 #omen:-22 #ones:29 #ooki:86 #open:-60 #orda:28 #orio:25 #orri:223
+#othi:-118 #ould:-33 #oure:73 #ovel:22 #over:-30 #pare:-22 #pase:25 #patr:44 #peac:26 #perf:29 #phon:-26 #plea:-41
+#prec:22 #prob:39 #pued:-27 #pues:-29 #qued:-25 #quie:-53 #quit:-27 #raci:75 #rade:139 #rado:56 #razo:27 #rdat:25
+#read:-36 #reat:86 #reci:39 #remi:-27 #remo:-26 #reve:-22 #revo:-33 #rfec:29 #ries:247 #rist:71 #robl:39 #rock:112
+#rong:-30 #room:-22 #rrie:231 #sale:34 #salu:163 #save:30 #scri:-37 #sema:25 #semo:64 #sgiv:30 #sima:66 #sing:80
+#skin:57 #some:23 #spon:-22 #ssin:92 #stas:24 #sted:47 #stil:-41 #stma:71 #stoy:-51 #supe:35 #take:-41 #tard:-39
+#tede:41 #tell:56 #tenc:-38 #teng:32 #tera:62 #text:-92 #than:128 #then:-65 #thin:-129 #this:-31 #thro:-23 #till:-44
+#ting:43 #tion:-28 #tire:-22 #tmas:71 #todo:56 #tori:24 #tron:40 #ttin:53 #ualm:63 #udos:142 #uede:-30 #uedo:-25
+#uego:33 #ught:25 #uien:-22 #uier:-36 #unch:23 #uper:35 #uste:58 #vely:23 #vend:-30 #very:27 #vida:71 #ving:23
+#visa:34 #voke:-32 #week:92 #well:59 #were:-33 #weso:23 #with:-26 #worr:233 #woul:-22 #wron:-30 #xcel:-28 #yeah:23
+#your:60 #yway:-84 %again_later%agree:36 %again_later%elsewhere:-25 %again_later%question:-41 %again_later%refuse:127
+%again_later%season:-41 %again_later%shift_it:-43 %again_later%start_again:24 %again_later%thanks:123 %agree:44
+%agree%away:62 %agree%busy:-34 %agree%car_part:-33 %agree%how_long:43 %agree%opening:90 %agree%refuse:-37
+%agree%thanks:-129 %away%call_off:-22 %bad:-89 %bad%staff:-45 %bring:-110 %bring%refuse:-51 %bring%thanks:-31
+%busy:-44 %call_off:49 %call_off%gone_car:-22 %call_off%on_way:-30 %call_off%thanks:-305 %call_off%wrong_one:22
+%car:-92 %car%thanks:23 %car_part:-169 %car_part%question:-24 %car_part%refuse:-30 %car_part%thanks:-40 %do_it:-151
+%do_it%refuse:-64 %do_it%staff:-27 %do_it%thanks:-74 %doubt:-49 %doubt%thanks:-25 %elsewhere%shift_it:-28 %fails:-77
+%fails%leave_me:-24 %family:65 %family%refuse:64 %family%thanks:71 %gone_car:-127 %gone_car%thanks:-27 %how_long:-37
+%how_long%opening:-37 %how_long%question:-29 %how_long%refuse:36 %how_long%thanks:84 %leak:-23 %leave_me:-155
+%leave_me%wrong_one:22 %machine:-41 %meaning%thanks:34 %message:-106 %message%refuse:39 %message%start_again:-40
+%message%thanks:32 %money:-74 %money%refuse:24 %noise%thanks:23 %odometer:-86 %on_way:-69 %opening:-37
+%opening%question:-29 %opening%thanks:25 %pay_day:-29 %pay_day%season:-22 %pay_day%thanks:24 %phone:-73
+%phone%thanks:33 %place:-66 %place%thanks:23 %question%refuse:60 %question%shift_it:-25 %question%thanks:194
+%question%who:-24 %refuse:-61 %refuse%start_again:34 %refuse%who:23 %refuse%wrong_one:64 %season:178 %shift_it:-74
+%smoke_smell:-39 %staff:46 %staff%thanks:27 %start_again:-38 %start_again%thanks:41 %thanks:360 %thanks%who:24
+%thanks%wrong_one:49 %who:-39 @?:-66 @after_visit:-158 @car:-65 @confirm:-39 @day:-56 @later:-86 @nothing:195
+@nothing_info:-62 @odometer:-36 @offers:-146 @reading:-43 @time:-42 @times:-149 @walk_in:-124 ^_all:-49
+^_appreciate:47 ^_are:-57 ^_asi:-28 ^_ayuda:-28 ^_bendiciones:57 ^_buen:122 ^_buenas:25 ^_cheers:54 ^_do:-81 ^_el:-24
+^_estoy:-29 ^_everything:-33 ^_feliz:136 ^_good:184 ^_got:73 ^_gracias:131 ^_happy:114 ^_hasta:42 ^_have:94
+^_hello:148 ^_help:-24 ^_hola:146 ^_i:-41 ^_id:-80 ^_igualmente:48 ^_im:-161 ^_info:-63 ^_is:-37 ^_it:-27
+^_kindly:-31 ^_la:-27 ^_les:27 ^_me:-33 ^_might:-32 ^_mil:47 ^_much:64 ^_muchas:39 ^_muy:58 ^_nice:-119 ^_ninguno:-24
+^_no:99 ^_ok:58 ^_opt:-36 ^_que:97 ^_revoke:-32 ^_sale:38 ^_se:44 ^_si:-94 ^_sounds:-36 ^_tell:29 ^_thank:141
+^_thanks:101 ^_thanksemoji:64 ^_that:43 ^_thumbsup:25 ^_todo:-23 ^_un:33 ^_were:-44 ^_what:-40 ^_ya:-41 ^_yes:-28
+^_you:164 ^_your:46 ^_youre:54 a:74 a__day:45 a__en:22 a__one:61 a__weekend:95 a_good:78 a_nice:36 abren:-23
+agradece:109 agradece_$:55 agradezco:22 ahi:-22 all:92 all_$:98 all__you:30 already:-27 and:-57 and__you:-36
+and_thank:-34 anyway:-84 anyway_$:-84 appreciate:-27 appreciate_the:22 appreciated:44 are:-51 are_the:25 are_you:-82
+as:68 as_well:66 asi:-38 ask:25 ask_$:30 asking:58 asking_$:29 atencion:-38 avisar:30 avisar_$:40 aviso:23 aviso_$:25
+awesome:23 ayuda_$:-22 be:-58 been:-29 bendiciones:43 bendiciones_$:33 best:46 best_$:60 bien:-40 bien_gracias:-55
+bless:53 bless_you:29 bonito_dia:28 buen:200 buen_dia:111 buenas:25 bueno:-24 but:-111 but_ill:-31 but_im:-22
+but_no:-68 but_that:23 by:-36 can:-30 cheers:47 cheers_$:25 christmas:71 cita:-28 crew:44 day_$:35 de_que:33
+de_semana:50 dear_$:23 del:-25 dia:84 dia_$:101 did:-56 did_it:-22 dios:-28 do:-180 do_$:-48 do__have:-32 do_you:-90
+el:-56 el_aviso:26 el_dia:-24 el_taller:22 en:-69 en_el:25 enterado:65 es:-62 esta:-32 este:-23 estoy:-51
+estoy_bien:-41 everything_$:34 excelente:-28 familia:28 familia_$:28 favor:-36 favor_$:-33 feliz:142 feliz_navidad:66
+fiestas:25 fin:139 fin__semana:57 fin_de:56 folks:40 for:86 for__me:92 for_a:-27 for_asking:58 for_nothing:-116
+for_now:-30 for_the:25 get:-25 go:-24 good:121 good_to:31 got:65 got_it:90 gracias:77 gracias_$:-29
+gracias__avisar:30 gracias__el:66 gracias__nada:-82 gracias__no:-22 gracias__todo:31 gracias_de:22 gracias_pero:-24
+gracias_por:62 great:76 great_$:66 great_job:-24 guy:-27 guy_$:-30 guys:84 guys_$:63 guys_are:31 happy:95 hasta:49
+have:64 have_a:168 have_the:-22 hay:26 hay__que:41 heads:41 heads_up:42 hello:148 help:-26 help_$:-23 here:-30
+here_$:-27 hola:146 holidays:54 how:-34 how__of:28 how_much:-40 i:-93 i_have:-24 id:-85 idea:-40 idea_$:-39 igual:23
+igualmente:63 ill:-48 ill__it:-32 ill__you:-26 ill_take:-31 im:-189 im__for:-26 im_good:-98 in:23 info:-53 info_$:-53
+is:-37 is__of:53 is_good:-22 it:33 it_$:75 it__been:-26 it__my:-25 it_to:-29 job:-29 joven:26 joven_$:52 keep:37
+kind:49 kind__you:34 kind_of:28 kindly:-40 know:42 la:-79 la_atencion:-27 las:-34 last_week:31 les:55 let:-28
+letting:32 lo:-59 lo__gracias:-22 lol_$:-27 lovely:23 luego:39 made:31 many:40 mas:-45 me:-91 me_in:32 messed:-28
+mi:-49 might:-32 might__well:-32 might_as:-32 mil:29 mil_gracias:34 mind:37 mind_$:35 modos_$:23 much_obliged:35
+muchas__por:31 muy_amable:27 my:-79 nada:-77 nada_$:-74 navidad:71 navidad_$:54 nice__you:62 nice_of:62 night:93
+night_$:82 ninguno:-25 no:-42 no_$:-68 no__de:40 no__on:23 no__you:-57 no_gracias:-110 no_hay:54 no_soy:30
+no_thank:-57 no_thanks:-95 no_worries:241 not:-61 nothing:-118 nothing_$:-116 now:-30 obliged:35 obliged_$:33 of:85
+of_you:158 ok:50 ok_$:-39 ok__a:31 ok__you:-71 ok_gracias:31 on:-46 one:54 one_$:57 open:-56 open_on:-30 opt:-36
+opt_out:-28 or:-22 out:44 out_$:71 patron:44 perfect:24 pero:-29 pero_no:-38 please:-41 please__you:-28
+please_and:-22 por_avisar:30 por_el:63 por_favor:-34 por_nada:-82 por_todo:31 problema:24 que:47 que_$:23
+que__bonito:25 que_tenga:42 quedo:-23 reminder_$:29 revoke:-32 revoke_$:-32 rock:112 sale:35 saludos:142
+se_agradece:55 se_le:36 se_lo:-22 see:44 see__then:-57 see_you:-47 semana:32 semana_$:53 set:-38 set_for:-26 si:-125
+si_gracias:-80 so:44 so_much:24 son:22 soy:28 still:-41 super:36 ta:22 take_it:-27 taken:-36 taken__of:-36
+taken_care:-36 te:26 tell_the:30 telling:36 telling_me:37 tenga:40 tenga__dia:42 text:-64 thank__for:45 thank_you:-30
+thanks_$:-71 thanks__no:-55 thanks__nothing:-116 thanks__the:66 thanks_a:27 thanks_but:-94 thanks_for:155
+thanksemoji:64 thanksemoji_$:64 thanksgiving:30 thanksgiving_$:31 that_$:-65 that__be:-37 that__so:35 that_in:42
+that_is:95 that_would:-37 the:31 the__thanks:26 the__up:45 the_best:76 the_heads:46 then:-65 then_$:-47 this:-31
+though:-24 though_$:-23 thumbsup:25 thumbsup_$:25 to:45 to__all:104 to__guy:-25 to_know:38 to_my:-25 to_the:32
+to_you:100 todo_$:38 todos:56 too:155 too_$:201 too_much:-34 try:-113 una:-27 up_$:37 ustedes:41 ustedes_$:38 very:27
+weekend:80 weekend_$:76 well:59 well_$:68 were:-33 what:22 will_do:-61 worries:241 would_be:-28 would_it:32 wrong:-30
+y:-47 ya:47 ya_$:107 yeah:23 yeah_$:36 yes:-71 yes_$:-50 yes_it:26 you:145 you_$:-67 you__are:26 you__the:-30
+you_all:116 you_folks:42 you_for:55 you_guys:80 you_have:-49 you_open:-48 you_text:-31 you_then:-58 your_the:54
+youre:62
 """
