@@ -1,116 +1,103 @@
 """What speaks for and against `call`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "call"
-BIAS = -157
+BIAS = -167
 WEIGHTS = """\
-#abla:82 #able:145 #abou:93 #acue:23 #adie:-39 #adit:33 #agen:46 #ager:35 #akes:37 #akin:-23 #algu:67 #alke:-30
-#alki:-98 #alle:-56 #amad:62 #amam:39 #aman:36 #amar:54 #amen:157 #amos:29 #anag:35 #anas:-67 #anda:-30 #ando:50
-#answ:-99 #anym:-25 #apun:-24 #arca:285 #aren:-33 #arle:31 #arme:72 #aron:-93 #arqu:174 #arre:22 #asam:30 #asem:30
-#asie:24 #ater:-34 #athe:52 #ator:26 #auto:-28 #away:-23 #band:31 #been:-37 #bett:44 #bill:22 #blan:-34 #blar:76
-#blem:137 #blow:-22 #bout:93 #brak:38 #call:170 #came:135 #canc:-30 #cant:26 #cell:-24 #celu:-22 #cesi:26 #chan:35
-#chem:139 #cked:-24 #comp:-23 #comu:23 #cond:-27 #cont:-92 #coul:40 #cuan:35 #days:-25 #dial:23 #dier:-26 #digo:35
-#disc:36 #dita:33 #does:-22 #dont:66 #duen:27 #eady:-33 #eard:-28 #ease:55 #easi:23 #ebod:37 #echa:39 #eche:139
-#ecio:-30 #econ:-26 #eden:50 #eeti:-26 #efer:26 #efie:74 #efon:-40 #egla:25 #ejor:75 #elef:-40 #elep:74 #else:-42
-#elul:-22 #eman:-72 #emos:30 #emov:-34 #engo:39 #enme:173 #enor:-40 #enta:22 #eone:30 #eopl:-63 #epho:74 #eply:-26
-#erat:35 #eron:-87 #erso:48 #esen:24 #esit:26 #espo:50 #essa:-25 #esta:-83 #este:-102 #esto:50 #etin:-26 #ette:49
-#ever:-87 #exte:24 #fier:73 #fine:-27 #firm:22 #firs:-26 #fona:158 #fono:-91 #foun:-23 #game:51 #gent:46 #gere:28
-#give:49 #gles:-31 #guie:35 #guys:-60 #habl:228 #hank:-22 #hast:22 #have:46 #hear:-62 #heme:139 #hese:29 #hoev:80
-#hone:100 #houg:25 #hous:24 #huma:67 #hurs:-28 #husb:32 #icar:49 #icke:-26 #iend:22 #iero:53 #igui:-23 #ions:24
-#irma:22 #irst:-26 #iscu:37 #isnt:-33 #july:-39 #just:40 #kind:22 #king:-119 #know:37 #lama:204 #lame:177 #larl:23
-#last:-27 #late:-45 #leas:56 #lefo:-40 #leme:114 #lenm:-24 #leph:74 #lgui:58 #like:29 #line:95 #live:36 #lked:-30
-#lkin:-98 #llam:385 #lled:-65 #long:-26 #lses:-22 #lula:-22 #mada:23 #mame:39 #mand:-28 #marc:282 #marm:69 #marq:174
-#mbre:23 #mebo:37 #meet:-28 #mejo:75 #menm:144 #ment:-29 #meon:30 #mess:-30 #more:-24 #morn:-55 #morr:27 #move:-45
-#nadi:-39 #nage:35 #nana:22 #nazo:158 #ncel:-23 #nece:25 #need:46 #neve:-104 #nfir:24 #ngam:33 #ning:-35 #nobo:-46
-#nows:24 #nsig:-22 #nswe:-99 #ntes:-87 #nunc:-48 #nymo:-25 #obod:-46 #obra:-23 #oeve:80 #oing:-25 #omeb:37 #omeo:30
-#omor:27 #omun:23 #onaz:158 #onea:29 #onfi:24 #onga:28 #only:-25 #onsi:-22 #onte:-93 #oper:34 #ople:-63 #orks:-34
-#orni:-55 #orro:27 #orry:-45 #ough:44 #ould:88 #ouse:25 #over:46 #para:48 #pase:28 #peak:92 #peop:-63 #pera:33
-#pero:54 #pers:47 #phon:116 #pick:-144 #plat:26 #plea:59 #poke:-28 #pong:30 #posa:27 #prec:-26 #pref:100 #pued:80
-#punt:-26 #quem:129 #quen:57 #quit:-45 #rake:39 #rath:54 #rato:75 #rcan:53 #reci:-33 #refe:26 #refi:74 #regl:27
-#remo:-34 #repl:-22 #ribe:-24 #righ:-27 #ring:273 #rmen:-24 #rnin:-46 #rque:182 #rreg:27 #rrow:27 #rsda:-24 #rson:48
-#same:26 #sban:32 #seco:-26 #sema:-72 #seme:30 #send:-35 #seno:-40 #sier:36 #sigu:-27 #sito:27 #some:40 #sorr:-45
-#spea:92 #spok:-28 #spos:43 #ssag:-29 #star:-31 #stio:24 #stop:-26 #stoy:28 #swer:-99 #talk:-125 #tall:28 #tati:25
-#tele:34 #tell:32 #teng:30 #test:-94 #that:-23 #ther:75 #thes:29 #this:-51 #thou:24 #ting:-31 #tion:48 #toda:35
-#tomo:27 #tras:24 #tter:42 #ttle:25 #type:23 #uand:24 #uedo:31 #ueme:132 #uenm:47 #ueno:22 #uest:27 #uier:31 #uman:67
-#unca:-48 #ursd:-24 #usba:32 #volv:-24 #vuel:22 #want:86 #week:-28 #what:-24 #when:-49 #whoe:80 #will:22 #with:114
-#work:26 #woul:51 #ymor:-25 #your:-34 %again_later%bad:-24 %again_later%lift:-24 %again_later%odometer:66
-%again_later%phone:64 %again_later%shift_it:-35 %again_later%staff:-45 %again_later%start_again:-23
-%again_later%who:-52 %again_later%wrong_one:-25 %agree:-63 %agree%bring:-39 %agree%car:25 %agree%doubt:22
-%agree%how_long:25 %agree%leave_me:-48 %agree%machine:43 %agree%odometer:34 %agree%on_way:35 %agree%phone:156
-%agree%question:23 %agree%refuse:71 %agree%staff:23 %agree%wrong_one:31 %away:-88 %away%bring:-26 %away%call_off:-56
-%away%car:-28 %away%fails:22 %away%phone:-74 %away%question:-39 %bad:-24 %bad%phone:28 %bring:-64 %bring%busy:-26
-%bring%call_off:-74 %bring%do_it:25 %bring%elsewhere:37 %bring%leave_me:-32 %bring%staff:41 %busy%call_off:-59
-%busy%phone:24 %busy%shift_it:-24 %busy%wrong_one:36 %call_off%car:38 %call_off%doubt:30 %call_off%elsewhere:36
-%call_off%fails:64 %call_off%family:22 %call_off%how_long:22 %call_off%machine:67 %call_off%meaning:34
-%call_off%message:33 %call_off%money:22 %call_off%odometer:-26 %call_off%on_way:26 %call_off%phone:143
-%call_off%place:48 %call_off%question:28 %call_off%staff:31 %call_off%who:-40 %call_off%wrong_one:111 %car%family:26
-%car%odometer:30 %car%phone:41 %car_part:37 %car_part%do_it:44 %car_part%noise:-22 %car_part%phone:92
-%car_part%staff:33 %car_part%wrong_one:26 %do_it:-23 %do_it%phone:48 %do_it%question:-32 %do_it%shift_it:-30
-%doubt:33 %doubt%phone:94 %doubt%question:31 %doubt%refuse:32 %elsewhere%phone:78 %elsewhere%refuse:24
-%elsewhere%wrong_one:-23 %fails%how_long:22 %fails%phone:78 %fails%question:26 %fails%refuse:31 %fails%start_again:27
-%family%odometer:44 %family%refuse:-22 %family%shift_it:22 %gone_car%staff:-32 %how_long%phone:75 %how_long%refuse:47
-%leave_me:-144 %leave_me%message:-37 %leave_me%odometer:-23 %leave_me%phone:-77 %leave_me%wrong_one:-27 %lift:-28
-%machine:79 %machine%refuse:65 %machine%staff:91 %machine%start_again:29 %machine%wrong_one:35 %meaning:39
-%meaning%phone:79 %meaning%refuse:31 %message:-44 %message%phone:30 %message%refuse:51 %message%wrong_one:65
-%money%phone:96 %money%refuse:62 %money%staff:60 %money%wrong_one:23 %noise:-55 %noise%phone:-42 %noise%question:-38
-%odometer%shift_it:24 %odometer%staff:-38 %on_way%phone:74 %phone:483 %phone%place:42 %phone%question:135
-%phone%refuse:175 %phone%season:-71 %phone%shift_it:165 %phone%smoke_smell:34 %phone%staff:127 %phone%start_again:46
-%phone%who:-32 %phone%wrong_one:44 %place%refuse:25 %question:-97 %question%refuse:59 %refuse%shift_it:29
-%refuse%start_again:46 %refuse%thanks:-31 %season:-102 %shift_it%staff:-30 %smoke_smell:42 %staff:161
-%staff%start_again:51 %staff%wrong_one:77 %start_again%who:-31 %thanks:-33 %who:-38 %who%wrong_one:-33 %wrong_one:-91
-@?:24 @after_visit:46 @car:30 @confirm:-60 @confirm_stop:-37 @day:77 @later:-106 @odometer:27 @offers:-32
-@reading:-79 @time:26 @times:-80 @walk_in:-22 ^_a:-24 ^_am:-23 ^_are:-24 ^_call:44 ^_can:91 ^_como:-38 ^_deme:29
-^_do:-76 ^_el:-24 ^_este:-51 ^_fine:-31 ^_get:50 ^_got:-54 ^_hablan:-34 ^_hableme:30 ^_hablenme:-46 ^_have:25
-^_hit:39 ^_how:-44 ^_id:47 ^_ill:-87 ^_im:-23 ^_it:22 ^_just:30 ^_let:-53 ^_llamenme:45 ^_marca:-29 ^_marqueme:32
-^_me:-103 ^_my:35 ^_nadie:-48 ^_need:26 ^_never:-23 ^_new:-25 ^_nobody:-35 ^_not:-22 ^_nunca:-31 ^_phone:78
-^_please:-30 ^_prefiero:60 ^_pueden:61 ^_put:26 ^_quien:-26 ^_quiero:43 ^_ring:74 ^_se:-34 ^_si:-64 ^_sorry:-38
-^_talk:-23 ^_the:-38 ^_this:-91 ^_we:-30 ^_when:-26 ^_who:49 ^_works:-32 ^_would:25 ^_ya:-42 ^_yes:-48 ^_you:-119
-a:65 a__and:34 a__back:26 a__can:-25 a__on:25 a_call:53 a_few:-33 a_human:54 a_las:-44 a_live:33 a_meeting:-26
-a_mi:26 a_person:37 a_ring:40 about:93 about_my:36 about_this:42 acuerdo:23 acuerdo_$:23 al:92 al_rato:48 alguien:58
-alguien_$:30 am:-81 am__talking:-44 am_i:-57 and:124 and__want:22 and__will:31 and_we:26 answer:-91 anymore:-25
-anymore_$:-25 are__talking:-33 are_we:-32 as:-23 ask:-22 at:29 at_the:34 auto:-25 away:-23 away_from:-25 been:-37
-been__to:-39 better:44 brakes:41 brakes_$:31 call:185 call_$:74 call__my:-37 call__off:-26 call_back:31 call_it:-38
-call_me:292 call_my:68 call_off:-78 called:-70 called__back:-40 called_me:-41 can:115 can__pick:-44 can__talk:73
-can_i:42 can_you:25 cant:28 cel:-88 cel_$:-30 cell:-24 cell_$:-32 celular:-22 chance_$:33 como__mi:-22 con:148
-con__dueno:28 con_alguien:27 con_el:56 contesta:-83 could:35 cuando:24 da:-24 dar:-23 days_$:-26 de_acuerdo:22
-deme:31 did:28 did__brakes:38 did_my:38 digo:35 do_i:28 do_not:-63 do_this:22 don:27 dont:66 dont_do:27 dont_text:24
-dueno:28 easier:23 echeme:139 el:-48 el_dueno:29 el_telefono:-87 elses:-22 en:-48 en_la:22 en_persona:26 es:-46
-es_de:-26 escribir:24 ese:-29 esposa:27 este:-105 este__es:-23 este_cel:-45 este_telefono:-45 esto:22 estoy:30
-estoy__el:23 estoy_en:22 ever:-43 explica:-30 favor_$:-26 few:-33 fine:-27 fine__me:-34 fine_with:-30 first:-26
-first_$:-29 for:-22 for_me:-25 found:-23 from_my:-30 gerente:28 get:71 get__a:48 get_a:52 get_me:49 get_my:-42
-give:52 give__a:34 give_me:29 got:-31 got_to:-45 guy:-25 guys:-60 guys_$:-50 habla:35 hablan:-28 hablar:56
-hablar__el:26 hablar_con:55 hable:25 hableme:115 hableme_para:29 hablenme:-23 hasta:22 have:46 have__phone:23
-have__wrong:-29 he:23 hear:-29 heard:-31 heard_of:-23 her:-38 hit:39 house:26 how:-30 how__are:-23 human:61
-husband:32 i:41 i__a:27 i__do:31 i__it:-33 i__the:-33 i__to:95 i__you:-40 i_dont:82 i_pick:-66 i_speak:52 i_talk:80
-i_talking:-44 i_want:61 id:58 id__to:31 id_like:35 if:71 if__is:24 if_you:42 ill:-79 ill__to:-25 ill__you:-38
-ill_call:-86 im:-57 im__a:-40 im_in:-32 im_ready:-38 in:-67 in_a:-41 in_july:-39 ingles:-30 is_my:-22 is_this:-26
-isnt:-33 it_is:29 it_off:-37 july:-39 july_$:-39 just:40 just__me:50 just_call:31 just_phone:27 knows:24 la__por:-26
-last:-31 later:-30 later_$:-32 le:35 le_digo:22 let:-58 let__talk:-30 let_me:-62 like:31 like_a:23 like_to:26 line:74
-line_$:43 live:32 live_person:27 llamada:27 llamada_$:29 llamame:39 llaman:36 llamenme:144 llamenme_$:43 lo:-47
-lo_que:-23 los:25 manager:35 manager_$:23 manana:22 marca:57 marqueme:116 marqueme_$:25 marquenme:48 me:103 me__a:-37
-me__al:46 me__it:25 me__la:-26 me__por:83 me__ring:33 me__un:-23 me__we:44 me__you:39 me_a:49 me_about:33 me_and:48
-me_back:-25 me_da:-25 me_explica:-39 me_habla:39 me_hable:25 me_i:60 me_if:27 me_in:-46 me_la:-26 me_late:-23
-me_lo:-32 me_marca:100 me_please:47 me_so:30 me_talk:-30 me_when:41 me_with:65 meeting:-26 mejor:75 mi:-50
-mi_esposa:28 mi_telefono:-42 morning:-54 morning_to:-47 my:66 my__are:26 my__first:-42 my__number:27
-my_appointment:-25 my_brakes:44 my_cell:-31 my_husband:32 my_phone:-82 my_work:47 nadie:-39 necesito:27 need:42
-need_to:23 never:-101 never__of:-23 never_heard:-23 new:-52 new_phone:-35 ni:-33 no:-22 no_$:-40 no_es:-26 nobody:-46
-not:-105 now_$:-23 nunca:-48 nunca_me:-37 o:-24 off:-141 off_$:-32 off__appointment:-45 off_my:-53 on:83 on__phone:27
-on_the:88 only:-25 or:-77 out:28 over:57 over__phone:52 over_the:55 para:53 pasame:30 paseme:32 people:-63 pero:57
-person:51 person_$:28 phone_$:-106 phone__and:29 phone__at:-22 phone__when:32 phone_anymore:-27 phone_me:265
-phone_my:27 pick:-122 pick__up:-51 pick_it:-33 picked:-23 please:61 please_$:31 please__me:28 please_phone:37
-please_remove:-26 pongame:35 por:106 por__mejor:27 por_telefono:107 precio:-28 prefer:26 prefiero:75 pueden:50
-puedo:30 put:29 que__hable:22 que__la:22 que__llame:23 que__me:-25 que_me:22 quien:-52 quien_me:-26 quiero:65
-quiero__con:45 rather:54 rato:43 rato_$:48 ready:-40 ready_$:-39 remove:-33 reply:-26 right:-24 right_now:-31
-ring:290 ring_me:181 schedule_$:-28 se_me:-32 second:-26 second_$:-23 semanas:-68 semanas_$:-68 send:-33 send_me:-24
-set:27 set__up:26 set_it:26 si:-43 si__favor:-49 si_por:-49 so:24 so__can:25 so_we:26 somebody:37 someone:31
-someone_$:24 someone__me:22 sorry:-45 sorry_i:-30 soy:-30 speak:108 speak_to:91 speak_with:28 stop:-27 su:-26
-talk__me:-39 talk__my:-43 talk__the:23 talked:-30 talking:-97 talking_$:-30 talking_to:-44 tel:42 telefono:-91
-telefono_$:-44 telephone:74 telephone_me:44 tell:33 tengo:29 text:-27 text_$:-46 text_me:-30 that:-23 the:82
-the__call:28 the_house:26 the_manager:26 the_second:-23 the_way:-22 the_wrong:-25 these:29 this:-51 this_$:34
-this_is:-24 this_isnt:-43 this_phone:-81 though:24 thursday:-24 thursday_$:-28 to:32 to_$:23 to__in:-35 to__it:35
-to__me:28 to__off:-37 to__this:45 to__wife:-42 to__you:-47 to_about:57 to_call:-65 to_me:-88 to_my:-80 to_set:26
-to_speak:55 tomorrow:24 too:22 try:52 type:23 un:127 una:62 up:-61 up_$:-37 want:74 want_a:30 want_to:29 was:-27
-we:-29 we_have:-30 we_talking:-33 when:-46 when__get:38 when__i:-26 when_i:-37 when_im:-43 when_you:51 who:59
-who__i:61 who_am:-39 who_can:59 whoever:69 will__it:24 with:115 with_a:24 with_me:-32 with_someone:51 work:54
-works:-34 would:52 y:117 y_me:-33 ya:-55 ya_me:-22 yes:-53 you:-179 you__a:32 you__im:-42 you__the:-28 you_call:50
-you_guys:-57 you_have:-27 you_people:-67 you_when:-38 your:-29
+#abla:101 #able:153 #abou:96 #adie:-40 #adit:32 #agen:47 #ager:39 #akes:36 #algu:74 #alke:-29 #alki:-102 #alle:-61
+#amad:69 #amam:47 #aman:38 #amar:59 #amen:188 #amos:31 #anag:39 #anas:-68 #anda:-30 #ando:56 #answ:-99 #anym:-25
+#apun:-25 #arca:284 #aren:-32 #arle:31 #arme:76 #aron:-93 #arqu:180 #asam:30 #asem:30 #ater:-34 #athe:54 #ator:27
+#auto:-28 #band:31 #been:-37 #bett:42 #blan:-27 #blar:86 #blem:142 #blow:-26 #bout:96 #brak:38 #call:177 #came:135
+#canc:-34 #cant:25 #cesi:30 #chan:36 #chem:139 #comu:25 #cond:-26 #cont:-90 #coul:39 #cuan:41 #days:-25 #dier:-25
+#digo:37 #disc:36 #dita:32 #dont:64 #duen:28 #eady:-39 #eard:-38 #ease:61 #ebod:42 #echa:41 #eche:140 #ecio:-29
+#econ:-25 #eden:57 #eeti:-26 #efer:26 #efie:77 #efon:-41 #egla:25 #ejor:94 #elef:-41 #elep:72 #else:-43 #eman:-72
+#emos:32 #emov:-34 #engo:41 #enme:206 #enor:-38 #eone:36 #eopl:-64 #epho:72 #eply:-25 #erat:36 #eron:-88 #erso:54
+#esen:27 #esit:29 #espo:54 #essa:-28 #esta:-83 #este:-105 #esto:53 #etin:-26 #ette:47 #ever:-104 #fier:76 #fine:-26
+#firs:-26 #fona:157 #fono:-92 #game:52 #gent:48 #gere:30 #give:55 #gles:-26 #guie:42 #guys:-63 #habl:259 #have:49
+#hear:-69 #heme:139 #hese:29 #hoev:79 #hone:85 #houg:25 #huma:69 #hurs:-29 #husb:31 #icar:52 #icke:-25 #iend:25
+#iero:65 #irst:-26 #iscu:37 #isnt:-32 #july:-40 #just:33 #king:-125 #know:36 #lama:226 #lame:212 #last:-28 #late:-48
+#leas:62 #lefo:-41 #leme:119 #leph:72 #lgui:65 #like:27 #line:96 #live:35 #lked:-30 #lkin:-102 #llam:441 #lled:-69
+#long:-34 #mada:31 #mame:46 #mand:-30 #marc:283 #marm:70 #marq:181 #mebo:42 #meet:-27 #mejo:94 #menm:170 #ment:-30
+#meon:36 #mess:-33 #morn:-56 #morr:29 #move:-44 #nadi:-40 #nage:39 #nazo:157 #ncel:-26 #nece:28 #need:47 #neve:-119
+#ngam:34 #ning:-37 #nobo:-48 #nswe:-99 #ntes:-80 #nunc:-48 #nymo:-25 #obod:-48 #oeve:79 #oing:-26 #omeb:42 #omeo:36
+#omor:29 #omun:25 #onaz:157 #onea:29 #onga:29 #onte:-90 #oper:35 #ople:-64 #orks:-35 #orni:-56 #orro:28 #orry:-46
+#ough:43 #ould:87 #ouse:25 #over:46 #para:60 #pase:29 #peak:96 #peop:-64 #pera:34 #pero:59 #pers:52 #phon:102
+#pick:-139 #plat:27 #plea:65 #poke:-27 #pong:31 #posa:30 #pref:104 #pued:98 #punt:-26 #quem:134 #quen:61 #quit:-44
+#rake:39 #rath:55 #rato:75 #rcan:52 #reci:-32 #refe:26 #refi:77 #regl:27 #remo:-34 #ribe:-25 #righ:-27 #ring:278
+#rnin:-47 #rque:189 #rreg:27 #rrow:29 #rsda:-26 #rson:54 #same:27 #sban:31 #seco:-26 #sema:-72 #seme:30 #send:-34
+#seno:-38 #sier:37 #sigu:-26 #sito:31 #some:53 #sorr:-46 #spea:96 #spok:-27 #spos:47 #ssag:-32 #star:-32 #stop:-40
+#stoy:29 #swer:-99 #talk:-120 #tall:27 #tati:25 #tele:32 #tell:30 #teng:31 #test:-91 #that:-29 #ther:75 #thes:29
+#this:-72 #ting:-35 #tion:46 #toda:34 #tomo:28 #tras:28 #tter:41 #uand:29 #ueda:26 #uede:38 #uedo:30 #ueme:137
+#uenm:50 #uest:27 #uier:41 #uman:69 #unca:-47 #ursd:-26 #usba:31 #volv:-26 #want:89 #week:-31 #what:-28 #when:-56
+#whoe:79 #with:115 #work:26 #woul:51 #ymor:-25 #your:-36 %again_later%bad:-26 %again_later%lift:-26
+%again_later%odometer:65 %again_later%phone:73 %again_later%shift_it:-30 %again_later%staff:-43
+%again_later%start_again:-33 %again_later%who:-57 %again_later%wrong_one:-28 %agree:-63 %agree%bring:-39
+%agree%how_long:25 %agree%leave_me:-48 %agree%machine:44 %agree%odometer:33 %agree%on_way:35 %agree%phone:173
+%agree%question:27 %agree%refuse:73 %agree%staff:34 %agree%wrong_one:35 %away:-101 %away%bring:-26 %away%call_off:-64
+%away%car:-27 %away%phone:-81 %away%question:-45 %bad:-28 %bad%phone:27 %bring:-83 %bring%busy:-25
+%bring%call_off:-79 %bring%elsewhere:38 %bring%leave_me:-46 %bring%staff:43 %busy%call_off:-59 %busy%phone:28
+%busy%wrong_one:36 %call_off:-57 %call_off%car:34 %call_off%doubt:31 %call_off%elsewhere:38 %call_off%fails:62
+%call_off%machine:68 %call_off%meaning:36 %call_off%message:29 %call_off%odometer:-27 %call_off%phone:164
+%call_off%place:47 %call_off%staff:44 %call_off%who:-46 %call_off%wrong_one:109 %car%odometer:29 %car%phone:42
+%car_part:28 %car_part%do_it:43 %car_part%phone:93 %car_part%staff:33 %car_part%wrong_one:26 %do_it:-31
+%do_it%phone:49 %do_it%question:-34 %do_it%shift_it:-29 %doubt:37 %doubt%phone:97 %doubt%question:34 %doubt%refuse:34
+%elsewhere%phone:81 %elsewhere%wrong_one:-26 %fails%phone:83 %fails%question:26 %fails%refuse:30
+%fails%start_again:25 %family%odometer:49 %gone_car:-25 %gone_car%staff:-30 %gone_car%wrong_one:-25
+%how_long%phone:77 %how_long%refuse:48 %leave_me:-164 %leave_me%message:-43 %leave_me%phone:-86
+%leave_me%wrong_one:-30 %lift:-30 %machine:85 %machine%refuse:67 %machine%staff:96 %machine%start_again:29
+%machine%wrong_one:39 %meaning:44 %meaning%phone:84 %meaning%refuse:34 %message:-57 %message%phone:29
+%message%refuse:49 %message%wrong_one:63 %money%phone:96 %money%refuse:62 %money%staff:62 %noise:-57 %noise%phone:-40
+%noise%question:-37 %odometer%staff:-35 %on_way%phone:75 %phone:578 %phone%place:45 %phone%question:151
+%phone%refuse:197 %phone%season:-71 %phone%shift_it:179 %phone%smoke_smell:35 %phone%staff:163 %phone%start_again:52
+%phone%who:-40 %phone%wrong_one:35 %place%refuse:25 %question:-92 %question%refuse:70 %question%staff:30
+%refuse%shift_it:36 %refuse%start_again:52 %refuse%thanks:-33 %refuse%wrong_one:-25 %season:-107 %shift_it%staff:-25
+%smoke_smell:40 %staff:218 %staff%start_again:58 %staff%wrong_one:95 %start_again%who:-35 %thanks:-38 %who:-46
+%who%wrong_one:-36 %wrong_one:-131 @?:30 @after_visit:65 @car:28 @confirm:-60 @confirm_stop:-39 @day:84 @later:-113
+@offers:-33 @reading:-88 @time:32 @times:-63 ^_call:50 ^_can:96 ^_como:-38 ^_deme:30 ^_do:-79 ^_el:-26 ^_este:-51
+^_fine:-29 ^_get:48 ^_got:-55 ^_hablan:-29 ^_hableme:31 ^_hablenme:-44 ^_have:28 ^_hit:40 ^_how:-49 ^_id:48 ^_ill:-93
+^_just:30 ^_let:-50 ^_llamame:26 ^_llamenme:55 ^_marca:-31 ^_marqueme:34 ^_me:-91 ^_mejor:30 ^_my:36 ^_nadie:-50
+^_need:26 ^_never:-34 ^_new:-28 ^_nobody:-35 ^_nunca:-31 ^_phone:78 ^_please:-26 ^_prefiero:61 ^_pueden:62 ^_put:26
+^_quien:-25 ^_quiero:51 ^_ring:76 ^_se:-32 ^_si:-68 ^_sorry:-38 ^_the:-40 ^_this:-95 ^_we:-31 ^_when:-26 ^_who:44
+^_works:-32 ^_would:25 ^_ya:-50 ^_yes:-52 ^_you:-129 a:86 a__and:33 a_call:53 a_few:-32 a_human:54 a_las:-41
+a_live:33 a_meeting:-26 a_mi:31 a_person:39 a_ring:42 about:96 about_my:35 about_this:41 al:95 al_rato:47 alguien:65
+alguien_$:33 am:-83 am__talking:-46 am_i:-59 and:120 and__will:30 and_we:25 answer:-90 anymore:-25 are__talking:-36
+are_we:-35 at:27 at_the:34 auto:-25 away_from:-25 been:-37 been__to:-39 better:42 brakes:41 brakes_$:31 call:192
+call_$:78 call__my:-37 call__off:-26 call_back:30 call_it:-38 call_me:304 call_my:66 call_off:-77 called:-74
+called__back:-45 called_me:-45 can:119 can__pick:-43 can__talk:72 can_i:42 can_you:27 cant:26 cel:-86 cel_$:-28
+cell_$:-30 chance_$:32 con:165 con__dueno:30 con_alguien:29 con_el:63 contesta:-82 could:35 cuando:29 days_$:-25
+deme:32 did:27 did__brakes:38 did_my:38 digo:37 do_i:26 do_not:-65 don:28 dont:64 dont_do:27 dueno:30 echeme:139
+el:-33 el_dueno:31 el_telefono:-86 en:-51 en_persona:26 es:-48 es_de:-26 ese:-30 esposa:30 este:-108 este__es:-25
+este_cel:-45 este_telefono:-47 estoy:30 ever:-43 explica:-28 few:-32 fine:-26 fine__me:-33 fine_with:-29 first:-26
+first_$:-29 for:-28 for_me:-26 from_my:-30 gerente:30 get:66 get__a:46 get_a:49 get_me:47 get_my:-42 give:58
+give__a:39 give_me:35 got:-40 got_to:-45 guys:-63 guys_$:-51 habla:37 hablar:66 hablar__el:30 hablar_con:65 hable:26
+hableme:120 hableme_para:30 have:49 have__wrong:-30 hear:-27 heard:-41 heard_of:-33 her:-38 hit:39 house:26 how:-35
+how__are:-26 human:62 husband:31 i:30 i__a:27 i__do:31 i__it:-33 i__the:-31 i__to:92 i__you:-40 i_dont:82 i_pick:-64
+i_speak:53 i_talk:80 i_talking:-46 i_want:63 id:59 id__to:31 id_like:35 if:70 if_you:42 ill:-86 ill__you:-43
+ill_call:-91 im:-63 im__a:-40 im_in:-31 im_ready:-43 in:-75 in_a:-42 in_july:-40 ingles:-26 is_this:-27 isnt:-32
+it_is:28 it_off:-37 july:-40 july_$:-40 just:33 just__me:50 just_call:32 just_phone:27 la__por:-25 last:-32 later:-30
+later_$:-32 le:38 let:-54 let__talk:-29 let_me:-58 like:30 like_to:27 line:75 line_$:44 live:32 live_person:27
+llamada:35 llamada_$:38 llamame:47 llaman:39 llamen:25 llamenme:170 llamenme_$:50 lo:-50 los:25 manager:39
+manager_$:25 marca:53 marqueme:119 marqueme_$:26 marquenme:50 me:160 me__a:-34 me__al:45 me__it:25 me__por:85
+me__ring:35 me__we:44 me__you:38 me_a:54 me_about:36 me_and:48 me_back:-30 me_da:-25 me_explica:-37 me_habla:40
+me_hable:26 me_i:58 me_if:26 me_in:-49 me_late:-25 me_lo:-33 me_marca:99 me_please:50 me_so:29 me_talk:-29 me_when:40
+me_with:65 meeting:-26 mejor:94 mi:-44 mi_esposa:30 mi_telefono:-42 morning:-55 morning_to:-47 my:50 my__are:25
+my__first:-42 my__number:27 my_appointment:-26 my_brakes:44 my_cell:-29 my_husband:31 my_phone:-87 my_work:47
+nadie:-40 necesito:31 need:43 never:-116 never__of:-33 never_heard:-33 new:-56 new_phone:-37 ni:-35 no:-33 no_$:-43
+no_es:-26 nobody:-48 not:-106 now_$:-25 nunca:-47 nunca_me:-36 of:-33 off:-145 off_$:-34 off__appointment:-45
+off_my:-53 on:78 on__phone:28 on_the:88 or:-78 out:26 over:57 over__phone:52 over_the:55 para:65 pasame:30 paseme:32
+people:-64 pero:61 person:53 person_$:30 phone_$:-111 phone__and:29 phone__when:30 phone_anymore:-25 phone_me:265
+phone_my:27 pick:-118 pick__up:-51 pick_it:-32 please:68 please_$:33 please__me:27 please_phone:37 please_remove:-25
+pongame:36 por:116 por__mejor:28 por_telefono:106 precio:-27 prefer:27 prefiero:77 pueden:57 puedo:28 put:29
+que__llame:26 que_me:38 quien:-50 quien_me:-26 quiero:74 quiero__con:51 quiero_hablar:25 rather:55 rato:41 rato_$:46
+ready:-45 ready_$:-43 remove:-33 reply:-25 right_now:-31 ring:297 ring_me:185 schedule_$:-27 se_me:-29 second:-25
+semanas:-68 semanas_$:-68 send:-31 set:25 set__up:25 set_it:26 si:-45 si__favor:-53 si_por:-53 so_we:25 somebody:42
+someone:37 someone_$:25 someone__me:25 sorry:-46 sorry_i:-29 soy:-31 speak:112 speak_to:92 speak_with:31 stop:-40
+su:-26 talk__me:-39 talk__my:-43 talk__the:25 talked:-30 talking:-102 talking_$:-33 talking_to:-46 tel:43
+telefono:-92 telefono_$:-47 telephone:72 telephone_me:43 tell:31 tengo:31 text:-31 text_$:-47 text_me:-32 that:-28
+the:84 the__call:30 the_house:26 the_manager:30 the_wrong:-26 these:29 this:-72 this_$:32 this_is:-25 this_isnt:-42
+this_phone:-91 thursday:-25 thursday_$:-28 to:32 to__in:-35 to__it:35 to__me:28 to__off:-38 to__this:44 to__wife:-42
+to__you:-47 to_about:56 to_call:-64 to_me:-87 to_my:-83 to_set:26 to_speak:57 tomorrow:26 try:52 un:130 una:68 up:-66
+up_$:-37 want:78 want_a:31 want_to:31 was:-27 we:-34 we_have:-30 we_talking:-36 when:-53 when__get:36 when__i:-26
+when_i:-37 when_im:-47 when_you:50 who:53 who__i:56 who_am:-41 who_can:57 whoever:68 with:117 with_me:-30
+with_someone:51 work:54 works:-35 would:52 y:134 y_me:-31 ya:-68 yes:-56 you:-213 you__a:30 you__im:-48 you__the:-29
+you_call:48 you_guys:-60 you_have:-28 you_people:-67 you_when:-43 your:-30
 """

@@ -1,188 +1,163 @@
 """What speaks for and against `done`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "done"
-BIAS = -180
+BIAS = -189
 WEIGHTS = """\
-#aban:46 #acab:39 #aced:92 #acer:72 #acue:42 #aded:-32 #aigh:28 #aken:121 #alan:75 #alar:-28 #alat:27 #aled:-29
-#alig:56 #alio:34 #alle:27 #alre:119 #alta:33 #ambi:72 #ance:107 #andl:73 #ando:30 #ania:25 #anic:58 #anot:29
-#anta:44 #ante:28 #appe:71 #appr:-28 #arad:58 #arag:-38 #arch:27 #aren:-86 #arma:-33 #aron:140 #arro:-57 #asad:90
-#asnt:-35 #asol:23 #asse:29 #atas:24 #atch:33 #aten:44 #ater:58 #atio:33 #atis:25 #atte:78 #atur:38 #avor:24
-#ayer:158 #back:-36 #bala:102 #bank:-32 #base:24 #bate:60 #batt:57 #bber:29 #beat:129 #been:135 #bers:-30 #biar:46
-#body:-24 #bout:-22 #bran:40 #brot:33 #budd:34 #cabo:29 #calc:27 #camb:71 #came:30 #canc:45 #cani:24 #cant:-40
-#care:129 #carr:-54 #casa:-34 #casi:-35 #ceip:26 #cemb:25 #chan:43 #char:26 #chec:47 #ched:27 #cher:-24 #ciat:-28
-#cibo:23 #cien:49 #cked:32 #cker:48 #coch:-24 #comi:29 #como:23 #comp:95 #cono:-48 #cord:46 #cous:45 #crap:-28
-#ctio:69 #ctob:45 #cuan:23 #cuer:39 #cump:25 #cupe:24 #ddle:-26 #dece:24 #desd:65 #didn:-23 #dier:37 #dire:-72
-#divo:-31 #dled:86 #doll:24 #domi:22 #done:170 #dont:-23 #driv:-86 #drop:-26 #duen:-31 #eady:86 #eaki:23 #ease:29
-#eave:-31 #ebod:-23 #ecal:42 #ecan:24 #ecei:25 #ecem:25 #echa:47 #ecia:-29 #ecie:46 #ecor:45 #ecti:71 #edal:-26
-#edan:24 #eded:22 #edes:33 #eede:22 #eeke:26 #egar:23 #eglo:-44 #egue:-22 #eipt:26 #ejar:24 #eken:27 #ella:36
-#eman:54 #embe:64 #emem:24 #enar:23 #enci:30 #endi:-46 #ener:37 #engo:-23 #enle:-51 #enos:48 #enou:-29 #ensa:-28
-#entr:-30 #eone:48 #eopl:27 #epar:61 #epla:78 #erda:78 #eria:61 #erno:22 #eron:60 #erra:-23 #erso:-30 #erto:-29
-#ervi:44 #esda:42 #esde:65 #esia:-37 #esol:50 #esta:39 #evas:72 #ever:-105 #eway:-55 #falt:37 #favo:24 #fice:23
-#fill:35 #filt:32 #fini:35 #firs:-36 #fixe:119 #four:38 #fren:30 #fres:50 #frie:34 #frio:-23 #fron:-23 #game:-29
-#gara:-34 #garo:24 #gaso:23 #gett:-23 #gged:28 #gles:-50 #gnme:56 #goin:-36 #gone:-22 #grat:25 #guen:-22 #guys:30
-#habl:-22 #hace:179 #hago:-39 #hand:76 #hani:35 #have:-59 #hech:32 #heck:38 #hera:-24 #here:43 #hice:126 #hici:43
-#hile:31 #hing:-35 #hizo:109 #hold:33 #hora:-51 #hose:69 #hous:22 #iaro:49 #iate:-28 #iced:26 #icie:28 #icio:83
-#icke:63 #ideo:28 #idnt:-23 #iend:31 #ient:40 #iern:22 #iero:53 #iert:-22 #ight:-94 #igle:-37 #ignm:56 #ille:40
-#imos:43 #ince:43 #iner:36 #ingo:22 #inis:35 #insp:103 #insu:-25 #iper:42 #ires:55 #irst:-36 #ishe:36 #ismo:-90
-#ista:-40 #ivew:-53 #ivor:-31 #ixed:116 #jaro:26 #just:61 #kend:27 #kids:-27 #lace:88 #lado:26 #lanc:83 #larm:-36
-#lars:24 #last:96 #lata:26 #late:30 #lcom:25 #leak:41 #leas:31 #leav:-40 #lena:27 #lesi:-37 #lets:-38 #leve:60
-#levo:-38 #ligh:-50 #lign:56 #like:-38 #line:46 #list:54 #llan:40 #llar:22 #lled:31 #llen:49 #ller:29 #look:31
-#lrea:119 #lsew:27 #lube:61 #mana:55 #mani:41 #mber:-29 #mbia:88 #mbie:46 #mbio:-63 #mebo:-23 #meca:24 #mech:35
-#memb:24 #mens:-26 #meon:48 #mero:-22 #mien:31 #mill:-22 #ming:51 #mism:-98 #mond:57 #mple:30 #mpli:24 #much:-22
-#myse:-32 #nada:-26 #naro:26 #nced:30 #ncel:45 #ncle:40 #nday:114 #nded:36 #nden:-38 #ndie:40 #ndle:85 #nera:37
-#nero:45 #neve:-71 #nged:84 #nger:23 #nges:-38 #ngin:-23 #nico:30 #nish:35 #nmen:56 #noth:28 #noug:-29 #nozc:-29
-#nsaj:-26 #nspe:103 #nsur:-25 #ntas:55 #nten:39 #ntes:40 #nuev:179 #numb:-98 #nume:-31 #ober:42 #ocke:25 #octo:44
-#ocup:25 #offi:23 #oing:-33 #oked:49 #olan:-32 #olin:23 #olla:24 #olvi:26 #oman:25 #omeb:-23 #omeo:48 #omet:-25
-#omin:51 #ompl:24 #ompr:25 #ompu:25 #onda:56 #ones:67 #oney:25 #onge:29 #onoz:-29 #ooke:49 #oola:-26 #ople:27
-#oppe:22 #orce:-26 #ords:30 #orks:-22 #orqu:22 #orte:28 #osse:23 #otal:-29 #othe:29 #otor:41 #otra:-26 #ough:-24
-#ould:-76 #ount:22 #ouse:23 #ousi:45 #outu:32 #over:23 #oxim:38 #ozco:-29 #pads:83 #para:39 #pare:-92 #part:29
-#pasa:93 #pass:39 #past:22 #pecc:26 #pect:77 #peda:-28 #pena:22 #peop:27 #plac:84 #plea:29 #plet:29 #plug:32 #porq:25
-#pped:93 #ppre:-28 #prec:-35 #prim:33 #prox:38 #pudd:-24 #pued:-84 #pues:27 #pusi:29 #qued:137 #quic:64 #rade:-41
-#rado:55 #rage:-40 #raig:36 #rand:44 #raro:-35 #rati:25 #rdan:29 #rday:96 #read:73 #reca:47 #reci:29 #reco:27
-#rene:26 #renl:-51 #reno:39 #repa:50 #repl:81 #repo:-22 #resh:39 #reso:46 #rien:32 #righ:-79 #rimo:33 #rive:-84
-#rong:-53 #ront:-25 #rota:26 #roth:33 #roto:39 #roxi:38 #rreg:-22 #rson:-30 #rted:26 #rubb:29 #ruck:40 #rvic:44
-#sada:46 #sado:45 #said:-40 #saje:-27 #sali:51 #satu:40 #scra:-30 #sday:57 #seda:25 #seen:29 #self:-22 #sema:53
-#serv:42 #sewh:27 #shed:35 #shop:23 #sier:25 #sinc:47 #sion:25 #sist:29 #snow:-23 #sold:-29 #soli:28 #solo:-104
-#solv:40 #sona:-26 #sort:27 #spec:103 #sque:25 #ssed:63 #sses:-22 #sted:35 #ster:55 #stic:44 #stop:-60 #stoy:-26
-#stra:30 #stre:36 #sund:57 #sura:-25 #swap:78 #take:73 #tale:-26 #tard:-28 #tche:30 #tede:33 #tenc:29 #tend:53
-#teng:-24 #tera:28 #terd:55 #teri:57 #tery:57 #text:-30 #that:69 #them:107 #ther:54 #they:40 #thin:-46 #this:-22
-#thos:63 #tick:59 #time:-126 #tion:99 #tire:37 #tobe:45 #todo:68 #took:-39 #tors:44 #tota:-29 #trad:-37 #trae:40
-#trai:33 #truc:40 #tten:22 #tter:44 #ttin:-32 #tube:32 #tues:37 #turd:40 #twic:-25 #uary:26 #ubbe:29 #uddl:-24
-#uddy:34 #uede:-22 #uedo:87 #ueno:-36 #uerd:39 #uesd:40 #ueva:94 #uevo:69 #uick:64 #umbe:-88 #umer:-31 #umpl:25
-#uncl:40 #unda:55 #unte:32 #uran:-22 #urda:40 #usie:26 #usin:23 #uste:34 #veci:34 #vend:-110 #vewa:-53 #vice:-39
-#vici:83 #vide:27 #ving:-23 #vise:24 #vorc:-31 #wait:26 #want:-23 #wapp:87 #wasn:-30 #week:62 #went:47 #were:66
-#what:-22 #whil:31 #wice:-25 #wife:-31 #will:-59 #wipe:29 #work:26 #woul:-31 #wron:-53 #ximo:24 #yest:55 #yout:32
-#ysel:-32 %again_later:49 %again_later%agree:51 %again_later%bad:30 %again_later%bring:-33 %again_later%car:-33
-%again_later%car_part:37 %again_later%do_it:-28 %again_later%elsewhere:34 %again_later%gone_car:-51
-%again_later%lift:22 %again_later%on_way:-29 %again_later%pay_day:-30 %again_later%place:107 %again_later%question:38
-%again_later%refuse:44 %again_later%season:-23 %again_later%staff:-23 %again_later%start_again:-28
-%again_later%who:35 %again_later%wrong_one:32 %agree:-35 %agree%away:29 %agree%call_off:47 %agree%car:26
-%agree%car_part:102 %agree%elsewhere:26 %agree%family:-31 %agree%gone_car:-22 %agree%odometer:-25 %agree%pay_day:23
-%agree%season:37 %agree%shift_it:45 %away:-38 %away%family:23 %away%question:23 %away%wrong_one:33 %bad:-66
-%bad%bring:23 %bad%busy:-32 %bad%call_off:32 %bad%car_part:-30 %bad%do_it:-89 %bad%family:-23 %bad%shift_it:31
-%bad%staff:-60 %bring%call_off:58 %bring%car_part:30 %bring%family:83 %bring%leave_me:-36 %bring%odometer:33
-%bring%place:40 %bring%question:28 %bring%refuse:59 %bring%season:-41 %bring%shift_it:28 %bring%staff:32
-%bring%start_again:-26 %bring%wrong_one:26 %busy:45 %busy%call_off:27 %busy%do_it:37 %busy%elsewhere:28
-%busy%family:29 %busy%place:28 %busy%staff:46 %busy%wrong_one:28 %call_off%car:-59 %call_off%car_part:172
-%call_off%do_it:125 %call_off%elsewhere:70 %call_off%fails:113 %call_off%family:92 %call_off%gone_car:-95
-%call_off%how_long:-30 %call_off%leave_me:-42 %call_off%message:51 %call_off%money:50 %call_off%odometer:31
-%call_off%opening:-27 %call_off%phone:-45 %call_off%place:24 %call_off%question:52 %call_off%refuse:23
-%call_off%season:-31 %call_off%shift_it:72 %call_off%staff:-23 %call_off%start_again:-48 %call_off%thanks:81
-%call_off%who:41 %car:-69 %car%do_it:-96 %car%gone_car:-71 %car%shift_it:-56 %car%thanks:23 %car_part:53
-%car_part%do_it:104 %car_part%elsewhere:60 %car_part%fails:-86 %car_part%family:90 %car_part%gone_car:238
-%car_part%leak:-51 %car_part%odometer:22 %car_part%pay_day:-23 %car_part%refuse:-60 %car_part%season:23
-%car_part%thanks:-28 %car_part%wrong_one:196 %do_it:459 %do_it%doubt:-24 %do_it%elsewhere:178 %do_it%fails:28
-%do_it%family:321 %do_it%gone_car:156 %do_it%how_long:-38 %do_it%leak:-29 %do_it%message:25 %do_it%noise:27
-%do_it%odometer:73 %do_it%on_way:75 %do_it%opening:25 %do_it%pay_day:128 %do_it%place:25 %do_it%question:22
-%do_it%refuse:29 %do_it%season:128 %do_it%shift_it:-30 %do_it%staff:70 %do_it%start_again:-36 %do_it%thanks:83
-%do_it%wrong_one:50 %doubt:-72 %doubt%refuse:-24 %elsewhere:186 %elsewhere%fails:52 %elsewhere%gone_car:-73
-%elsewhere%how_long:44 %elsewhere%leave_me:26 %elsewhere%lift:22 %elsewhere%money:49 %elsewhere%odometer:-33
-%elsewhere%on_way:25 %elsewhere%phone:28 %elsewhere%question:35 %elsewhere%refuse:-60 %elsewhere%season:-28
-%elsewhere%shift_it:-26 %fails%odometer:-24 %fails%question:25 %fails%refuse:75 %fails%shift_it:24 %fails%staff:22
-%fails%thanks:60 %fails%wrong_one:-28 %family:54 %family%noise:36 %family%odometer:-26 %family%on_way:34
-%family%opening:22 %family%refuse:92 %family%shift_it:27 %family%wrong_one:-83 %gone_car:-119 %gone_car%message:-22
-%gone_car%odometer:-22 %gone_car%on_way:32 %gone_car%question:25 %gone_car%shift_it:42 %gone_car%thanks:35
-%gone_car%wrong_one:121 %how_long%lift:22 %how_long%place:28 %leak:-27 %leak%refuse:30 %leak%staff:25 %leave_me:-164
-%leave_me%staff:23 %machine:-26 %message:-25 %message%wrong_one:-24 %money:46 %money%question:74 %money%staff:28
-%money%wrong_one:40 %odometer:-67 %odometer%refuse:26 %odometer%wrong_one:-34 %on_way:26 %on_way%place:-28
-%on_way%refuse:62 %on_way%staff:38 %on_way%wrong_one:57 %opening:-27 %pay_day:56 %pay_day%refuse:35
-%pay_day%shift_it:-23 %pay_day%staff:33 %phone:-63 %phone%staff:-25 %place%refuse:25 %place%shift_it:78
-%place%wrong_one:45 %question:-85 %question%refuse:40 %question%season:-35 %question%wrong_one:73 %refuse:-57
-%refuse%season:52 %refuse%staff:-22 %refuse%wrong_one:-119 %season:40 %season%shift_it:-24 %shift_it:-94
-%shift_it%staff:-36 %shift_it%who:22 %shift_it%wrong_one:-94 %staff:71 %staff%wrong_one:41 %start_again:-62
-%who%wrong_one:27 %wrong_one:125 @?:-107 @after_visit:-239 @car:59 @confirm:-90 @confirm_stop:-28 @day:-50 @later:62
-@odometer:-54 @offers:-81 @reading:-40 @time:-50 @times:-25 @walk_in:41 ^_all:113 ^_already:65 ^_bank:-26 ^_been:65
-^_can:-56 ^_cant:-31 ^_changed:41 ^_coolant:-22 ^_could:-28 ^_desde:43 ^_do:-75 ^_done:25 ^_el:65 ^_enough:-28
-^_eso:125 ^_fui:32 ^_going:-25 ^_got:-26 ^_hace:24 ^_had:141 ^_hey:-28 ^_how:-56 ^_id:-59 ^_ill:-82 ^_im:-49 ^_in:-48
-^_is:-73 ^_it:93 ^_just:33 ^_las:24 ^_le:35 ^_lets:-29 ^_lo:-79 ^_me:-27 ^_my:-62 ^_new:37 ^_oil:55 ^_put:-26
-^_que:-31 ^_quick:25 ^_se:-90 ^_si:-29 ^_sold:-26 ^_solo:-27 ^_someone:76 ^_stop:-39 ^_thanks:-73 ^_that:47 ^_the:41
-^_they:35 ^_this:-35 ^_those:63 ^_took:50 ^_traded:-31 ^_truck:23 ^_what:-78 ^_when:-22 ^_will:-23 ^_ya:31 ^_yes:-23
-^_yo:-202 ^_you:-22 a:-47 a__battery:22 a__for:-23 a__iglesia:-41 a__on:-26 a_buddy:32 a_guy:-27 a_la:-66 a_mi:-30
-a_new:44 acaban:24 acaban_de:24 acabo:29 aceite_$:-77 ago:34 ahi:38 alarma:-32 alignment:56 all:113 all__my:-23
-all_day:-22 all_four:26 all_over:-25 already:119 already__it:43 already_did:22 an:-33 an_appointment:-37 and__it:39
-and_a:22 and_it:-53 another:33 another_shop:44 antes:27 antes_de:35 any:-22 appreciate:-27 appreciate_it:-24
-are_on:30 arreglo:-44 arreglo_$:-35 as:58 as_a:24 as_of:27 ask:-32 at:93 at_my:26 at_the:70 ayer:165 ayer_$:57
-ayer_me:26 back:-31 balatas:24 bank:-32 base:24 bateria:61 bateria_$:24 battery:59 be:-63 be_done:-49 beat:129
-beat__to:136 beat_you:113 been:135 been__since:24 been_done:74 brakes:28 brakes__done:22 brakes_were:24 brand:33
-brand_new:34 buddy:29 but:46 by:86 by_my:62 call:-40 call_me:-25 cambiaron:49 cambiaron_la:22 cambie:46
-cambie__una:-26 cambie_por:-93 cambio:-47 cambio__aceite:-53 cambio_el:-38 came:31 came__the:24 came_on:-40 can:-69
-can_you:-48 cant:-40 car:-87 car_$:-55 care:144 care_of:147 carro:-62 carro_$:-50 casa:-34 casa_$:-46 casi:-35
-change:-42 changed:84 changed_it:64 changed_my:-32 changed_the:40 changes:-37 changes_$:-31 cochera:-24 coming:29
-como:23 compre:26 con:69 con__mecanico:39 con_la:25 conozco:-29 conozco_ese:-26 coolant:-26 could:-33 cousin:40
-cuanto_por:22 dad:27 dan:-22 day:-42 day_$:-28 de__el:30 de__ya:-31 de_aceite:-36 de_hacer:41 de_la:36 de_nuevo:-27
-december:25 december_$:25 dejaron:26 del:39 desde:65 desde__le:38 di:28 dia:-48 dia_$:-32 did:277 did__at:22
-did__for:37 did__in:67 did__last:37 did_it:275 did_my:-48 did_that:108 did_the:50 did_you:-87 didnt:-23 divorce:-29
-divorce_$:-29 do__need:-26 do__own:-35 do_it:51 do_my:-35 do_they:-24 dollars:24 domingo:25 done:171 done_$:-29
-done__the:28 done_already:26 done_at:37 done_in:52 done_last:32 dont:-23 down__street:27 down_the:24 driveway:-51
-driveway_$:-42 dueno:-31 dueno_$:-24 echo:-33 el:82 el__dia:-31 el__la:22 el__mes:-24 el__pasado:42 el__ya:61
-el_de:26 el_domingo:25 el_mes:31 el_mismo:-49 el_recibo:23 el_servicio:24 el_viernes:24 else_$:-39 elsewhere:27
-en:115 en__casa:-45 en__gasolinera:39 en__lado:38 en__taller:67 en_el:-31 en_eso:22 en_la:-28 en_otra:28 en_otro:115
-enero:38 enough:-29 es:-71 es__mismo:-24 es_lo:-24 es_mecanico:-28 esa:24 ese:-42 ese__lo:-46 ese_servicio:32
-ese_taller:-32 ese_ya:-43 eso:246 eso_$:35 eso__lo:56 eso__se:27 eso_se:22 eso_ya:104 esta:35 esta_$:58 esta_hecho:25
-este:-28 estoy:-26 ex:-98 ex_wife:-26 falta:36 favor:24 fell:-25 fella:30 fella__the:25 filled:35 filled_it:22
-finished:36 first:-36 fix:-90 fix_it:-74 fixed:119 fixed_it:28 for:27 for_a:24 for_me:39 for_that:-65 for_the:51
-four:38 frenos:48 fresh:39 friend:25 frio:-23 frio_$:-23 fue:54 fui:45 game:-25 garage:-38 garage_$:-32 gasolinera:38
-gasolinera_$:32 get:-140 get__done:-87 get_it:-40 getting:-23 go:-57 go__the:-28 go_to:-27 going:-36 gomas:27
-gone:-22 got:-22 got__done:36 got__guy:-27 got__in:-41 got__new:35 got__of:-50 got__on:23 got_it:25 got_on:-23
-got_rid:-56 got_to:-45 gracias__lo:26 gracias_ya:32 gratis:25 guy:54 guy__it:79 guys:30 hace:101 hace_falta:28
-hace_un:29 hacer:74 hacer_en:39 had:285 had__done:61 had_it:117 had_my:75 had_that:45 had_to:-31 hago:-39 handled:86
-handled_$:43 has:-31 have:-52 have__it:36 have__service:-23 have_an:-38 have_it:-26 he:-45 hecho:48 her:40
-hermano_$:-23 hey:-28 hice:133 hice_$:27 hizo:109 hizo_el:44 hizo_mi:32 how:-52 how_much:-31 i:44 i__done:39
-i__down:22 i__in:26 i__it:79 i__the:44 i__them:24 i__to:-25 i_bought:30 i_do:-37 i_go:-23 i_had:98 i_have:44
-i_need:-25 i_should:-33 i_was:47 id:-64 id__to:-36 id_like:-36 if:-40 if_i:-23 iglesia:-37 ill:-85 ill__it:-72
-ill_do:-23 im:-79 in:131 in__divorce:-29 in__garage:-35 in__the:22 in__weeks:-22 in_october:24 in_the:-41
-inspeccion:26 inspection:68 insurance:-25 insurance__it:-25 is:-49 is__done:39 is__on:-23 is_a:-22 is_been:89
-is_done:37 is_got:-24 is_handled:29 is_his:-29 is_it:-39 is_my:-26 is_that:-31 it:99 it_$:76 it__already:24 it__at:42
-it__been:45 it__got:-24 it__handled:29 it__in:45 it__me:-23 it__morning:26 it__my:28 it__on:32 it__the:-26
-it__totaled:-22 it_already:-34 it_and:-23 it_be:-47 it_fixed:36 it_is:46 it_myself:-32 it_now:-33 it_off:-23
-it_sunday:25 it_this:24 it_to:28 it_was:24 just:64 just__that:43 kids:-26 knocked:22 la:23 la__con:26 la__es:24
-la__pasada:46 la__por:-30 la__ya:28 la_alarma:-32 la_bateria:27 la_casa:-46 la_gasolinera:27 la_iglesia:-37
-la_inspeccion:26 la_lista:-27 la_semana:42 lado:27 las:79 last:98 last_month:33 last_time:-60 last_week:82 late:22
-le:130 le__las:23 le__los:43 le__todo:28 le_cambie:84 le_cambio:-45 le_echo:-25 leaking:23 leave:-28 les:-68 lets:-38
-lets__it:-27 lets_get:-37 light:-61 light__on:-35 light_came:-32 like:-38 like_to:-33 list:59 lista:-33 lista_$:-24
-listo:30 llanta:-22 llantas:56 llantas_nuevas:30 llegaron:25 lleve:62 lleve__otro:35 lleve_con:40 llevo:-38 lo:199
-lo__a:-47 lo__de:44 lo__el:22 lo__en:109 lo__hacer:33 lo__listo:26 lo__por:-72 lo_arreglaron:37 lo_arreglo:-55
-lo_cambie:-27 lo_dejaron:22 lo_hago:-38 lo_hice:122 lo_hicieron:81 lo_hizo:106 lo_lleve:46 lo_llevo:-41 lo_mande:28
-lo_mismo:-31 lo_tiene:-43 lo_vendi:-92 longer:26 looked:46 los:55 los_frenos:30 lot:25 lube:61 mal:-86 mal_el:-24
-mande:27 me_$:-38 me__arreglo:23 me__hicieron:59 me__hizo:65 me__mal:-44 me__nada:-26 me_hicieron:-51 me_la:31
-me_lo:162 mecanico:25 mechanic:35 mes_$:-25 mes_pasado:33 mi:-28 mi__es:-33 mi__le:29 mi__ya:51 mi_ex:-29
-mi_hermano:-24 mi_primo:28 millas:-24 mismo:-97 mismo_dia:-34 mom:-27 monday:58 monday_$:42 month_$:-35 much:-36
-my:34 my__did:42 my__do:95 my__fixed:47 my__go:-25 my__oil:-36 my__put:26 my_car:-32 my_cousin:35 my_dad:27
-my_driveway:-25 my_ex:-43 my_mechanic:27 my_number:-27 my_office:23 my_oil:-30 my_own:-41 my_uncle:22 myself:-32
-myself_$:-80 nada:-33 need__be:-24 needed:22 never:-68 new:259 new__in:38 new__on:55 new_battery:60 new_ones:51
-new_tires:70 ni:-52 no:-111 no_$:-64 no__ese:-35 no__falta:30 no__for:33 no__lo:-39 no__to:22 no__ya:41
-no_conozco:-26 no_gracias:-35 no_hace:40 no_lo:-22 no_longer:30 no_me:-32 no_need:47 no_se:37 no_soy:-29 no_voy:37
-not:-34 not__it:-23 now:-27 now_$:-35 nueva:23 nuevas:72 nuevas_$:47 nuevo:22 number:-68 numbers:-30 numero:-30 o:-43
-october:45 october_$:46 of:53 of_$:71 of_it:-30 of_that:-24 of_the:-37 off:-29 off_$:-33 off__list:36 off_the:22
-office:23 oil_changes:-37 ok:-25 old:44 on:78 on__th:22 on_in:48 on_it:-38 on_saturday:31 on_sunday:37 ones:61 or:-56
-otra_parte:28 otro_$:-63 otro_carro:-40 otro_lado:58 otro_mes:-28 otro_taller:84 out:46 out_last:23 over_my:-24
-own:-56 own_oil:-36 pads:83 pads_are:33 paren:-34 paren_$:-33 parenle:-51 pasada:45 pasada_$:32 pasado:39 pasado_$:27
-passed:38 pedal:-26 pendiente:22 people:27 pero_ya:-23 persona:-22 please:29 por:-44 por_eso:22 por_otro:-63
-por_una:-38 primo:33 proximo:24 puddle:-24 puedo:-62 put:-40 put_me:-38 put_new:35 que:-42 que__el:-24
-que__hicieron:-29 que_pase:-26 quedo:149 quedo_$:39 quedo_mi:-24 quick:64 quick_lube:61 ready:-33 ready_$:-29
-recall:59 recall_$:39 receipt:26 recibo:23 recien:46 records:31 remember:24 remember_$:24 replaced:92 replaced_in:36
-replaced_it:24 rid:-56 rid_of:-56 right:-79 right_now:-30 rotors:44 rubber:29 said:-40 salio:34 sat:37 sat_$:42
-saturday:38 saturday_$:57 se:24 se__hice:36 se__hicieron:27 se__puse:24 se__quedo:-27 se_las:27 se_lo:78 se_los:33
-se_me:-50 see:-37 see_the:-25 seen:30 semana:39 semana_pasada:47 service:-67 service_guy:-23 serviced:27 servicio:83
-set:40 shop:26 should:-26 si:-26 since:47 snow:-23 so:81 so__is:25 so_i:54 sold:-34 solo:-104 somebody:-23 someone:42
-sorted:28 soy:-46 sticker:37 stop:-46 stop_it:-35 straight:22 sunday:65 sunday_$:69 swapped:87 take:-37 taken:122
-taken__of:122 taken_care:116 taller:25 tengo:-23 tengo_el:23 tengo_otro:-27 that:69 that_$:-46 that__been:40
-that__the:51 that_done:-44 that_is:66 that_last:45 that_off:46 the__for:-46 the__guy:-25 the__light:-26 the__of:-31
-the_brakes:30 the_car:-38 the_divorce:-29 the_first:-31 the_game:-25 the_garage:-49 the_list:24 the_oil:41
-the_pads:36 the_recall:24 the_texts:-22 the_tires:24 the_wrong:-34 them:107 there__that:27 they:34 they__to:-24
-this:-22 this__his:-25 this_is:-27 this_morning:26 those:63 those_tires:27 though:30 tiene_mi:-49 time:-106
-time_$:-43 time_i:-25 tire:-24 tires:56 tires_on:29 to_$:36 to__it:-47 to__that:-24 to__the:-24 to_get:-47 to_it:139
-todo:76 too_$:-28 took:-39 took__of:34 took__to:57 took_care:37 took_the:-40 topped:28 topped_it:22 totaled:-26
-traded:-32 traded__in:-23 traded_it:-23 trae:40 truck:36 try:-22 tuesday:41 tuesday_$:30 twice:-25 two__ago:22
-un_mes:31 una:-41 uncle:36 use:-37 use_the:-31 ustedes:33 vendi:-100 vendi_$:-81 video:28 was:203 was__and:-41
-was__at:27 was__for:24 was__last:32 was_done:48 was_in:40 wasnt:-30 we__the:-31 we_got:50 week:24 week_$:33
-weekend:27 weekend_$:25 weeks_$:-33 weeks_ago:22 went:47 went__the:26 were:69 were__in:46 were_done:29 what:-24
-what_did:-38 what_do:27 when:31 when__was:28 when_i:43 while:31 why:-35 wife:-29 wife__it:-26 will:-59 will__be:-23
-will_it:-25 wipers:34 with_the:-28 work:39 works:-22 would:-30 wrong:-53 y:48 y__lo:55 y__quedo:28 y_ya:24 ya:317
-ya_$:-122 ya__cambie:22 ya__de:-30 ya__di:27 ya__hace:34 ya__hice:65 ya__hicieron:33 ya__lleve:54 ya__lo:98
-ya__otro:-44 ya__por:22 ya__tiene:-39 ya__vendi:-84 ya_casi:-35 ya_esta:91 ya_fue:72 ya_la:40 ya_le:123 ya_les:-59
-ya_lo:118 ya_me:86 ya_no:-85 ya_parenle:-51 ya_pase:38 ya_que:-39 ya_quedo:149 ya_se:99 ya_tengo:-28 ya_tiene:30
-ya_voy:-25 yeah_$:-32 yes:-36 yesterday:55 yesterday_$:52 yo:-330 yo__la:-54 yo__le:-70 yo_le:-31 yo_lo:-81 yo_no:-60
-you:-71 you__did:48 you__for:23 you__it:37 you__my:-28 you__on:-42 you__the:-57 you_guys:27 you_put:-52 you_said:-40
-you_see:-24 you_to:121 your_records:24 your_shop:-23
+#aban:46 #acab:41 #aced:105 #acer:72 #acia:26 #acue:42 #aded:-30 #aigh:28 #aken:132 #alan:76 #alar:-28 #alat:28
+#aled:-30 #alig:57 #alio:34 #alle:35 #alre:147 #alta:33 #ambi:78 #ance:106 #andl:74 #ando:25 #ania:25 #anic:63
+#anot:32 #anta:50 #ante:29 #appe:74 #appr:-27 #arad:58 #arag:-37 #arch:28 #aren:-87 #arma:-33 #aron:150 #arro:-67
+#asad:94 #asnt:-35 #asse:31 #atas:25 #atch:33 #aten:43 #ater:57 #atio:32 #atis:25 #atte:83 #atur:41 #ayer:161
+#back:-43 #bala:104 #bank:-31 #bate:60 #batt:62 #bber:30 #beat:128 #been:154 #bers:-28 #biar:53 #bout:-25 #bran:40
+#brot:37 #budd:36 #cabo:30 #calc:28 #camb:77 #came:32 #canc:43 #cani:27 #cant:-42 #care:148 #carr:-64 #casa:-32
+#casi:-34 #ceip:26 #cemb:25 #chec:47 #ched:26 #ciat:-27 #cien:50 #cked:33 #cker:49 #comi:29 #comp:98 #cono:-47
+#cord:45 #cous:48 #crap:-29 #ctio:69 #ctob:46 #cuer:40 #cump:26 #cupe:25 #ddle:-26 #dece:25 #desd:64 #didn:-26
+#dier:36 #dire:-70 #divo:-31 #dled:87 #done:173 #driv:-93 #drop:-25 #duen:-31 #eady:112 #ease:28 #eave:-30 #ecal:43
+#ecan:27 #ecei:25 #ecem:25 #echa:48 #ecia:-28 #ecie:46 #ecor:44 #ecti:70 #edal:-28 #edes:33 #eeke:29 #eglo:-41
+#eipt:26 #eken:29 #ella:36 #eman:57 #embe:66 #emem:25 #enci:33 #endi:-56 #ener:36 #engo:-32 #enle:-51 #enos:49
+#enou:-31 #ensa:-34 #entr:-33 #eone:49 #eopl:27 #epar:61 #epla:91 #erda:81 #eria:60 #eron:71 #erso:-33 #erto:-30
+#ervi:48 #esda:44 #esde:64 #esia:-37 #esol:50 #esta:40 #evas:72 #ever:-105 #eway:-62 #ewhe:25 #falt:38 #fill:36
+#filt:31 #fini:36 #firs:-35 #fixe:131 #four:39 #fren:33 #fres:51 #frie:35 #game:-28 #gara:-33 #garo:25 #gged:28
+#gles:-50 #gnme:57 #goin:-37 #grat:25 #guys:28 #habl:-30 #hace:178 #hago:-47 #hand:77 #hani:36 #have:-62 #hech:34
+#heck:39 #here:43 #hice:128 #hici:52 #hile:31 #hing:-37 #hizo:114 #hold:33 #hora:-53 #hose:70 #iaro:55 #iate:-27
+#iced:28 #icie:35 #icio:84 #icke:64 #ideo:28 #idnt:-26 #iend:33 #ient:39 #iero:62 #ight:-94 #igle:-37 #ignm:57
+#ille:41 #imos:44 #ince:46 #iner:36 #inis:36 #insp:104 #insu:-25 #iper:42 #ires:66 #irst:-35 #ishe:37 #ismo:-95
+#ista:-49 #ivew:-59 #ivor:-31 #ixed:129 #jaro:25 #just:63 #kend:29 #kids:-26 #lace:106 #lado:33 #lanc:84 #larm:-36
+#last:119 #lata:26 #late:30 #lcom:25 #leak:42 #leas:30 #leav:-39 #lena:26 #lesi:-37 #lets:-40 #leve:58 #levo:-35
+#ligh:-51 #lign:57 #like:-37 #line:47 #list:47 #llan:46 #lled:32 #llen:49 #ller:36 #look:30 #lrea:147 #lsew:32
+#lube:61 #mana:57 #mani:41 #mber:-33 #mbia:96 #mbie:46 #mbio:-64 #meca:27 #mech:36 #memb:25 #mens:-31 #meon:49
+#mero:-26 #mien:31 #ming:52 #mism:-103 #mond:57 #mple:31 #much:-30 #myse:-28 #nada:-26 #naro:26 #nced:31 #ncel:43
+#ncle:40 #nday:113 #nded:37 #nden:-39 #ndie:38 #ndle:86 #nera:38 #nero:44 #neve:-69 #nged:85 #nges:-40 #nico:33
+#nish:36 #nmen:57 #noth:28 #noug:-31 #nozc:-29 #nsaj:-31 #nspe:104 #nsur:-25 #ntas:60 #nten:38 #ntes:39 #nuev:182
+#numb:-104 #nume:-35 #ober:40 #ocke:27 #octo:44 #ocup:25 #oing:-33 #oked:49 #olan:-30 #olvi:27 #oman:25 #omeo:49
+#omet:-27 #omin:52 #ompr:27 #ompu:25 #onda:56 #ones:65 #oney:25 #onge:28 #onoz:-29 #ooke:49 #oola:-25 #ople:27
+#orce:-27 #ords:30 #orte:27 #osse:25 #otal:-31 #othe:37 #otor:43 #otra:-29 #ould:-83 #ousi:48 #outu:32 #over:26
+#oxim:36 #ozco:-29 #pads:85 #para:39 #pare:-93 #part:32 #pasa:97 #pass:41 #pecc:26 #pect:77 #peda:-28 #peop:27
+#plac:102 #plea:28 #plet:29 #plug:33 #pped:96 #ppre:-27 #prec:-33 #prim:35 #prox:36 #pued:-85 #pues:27 #pusi:32
+#qued:138 #quic:63 #rade:-38 #rado:55 #rage:-39 #raig:37 #rand:45 #raro:-34 #rati:25 #rdan:29 #rday:100 #read:98
+#reca:48 #reci:31 #reco:27 #rene:27 #renl:-51 #reno:41 #repa:51 #repl:94 #resh:40 #reso:46 #rien:33 #righ:-79
+#rimo:35 #rive:-90 #rong:-57 #ront:-26 #rota:27 #roth:37 #roto:40 #roxi:36 #rson:-33 #rted:25 #rubb:30 #ruck:39
+#rvic:48 #sada:47 #sado:48 #said:-40 #saje:-32 #sali:53 #satu:44 #scra:-31 #sday:61 #seda:25 #seen:29 #sema:56
+#serv:46 #sewh:32 #shed:36 #shop:28 #sier:27 #sinc:50 #sion:25 #sist:30 #sold:-31 #soli:29 #solo:-102 #solv:40
+#sona:-28 #sort:26 #spec:103 #sque:25 #ssed:66 #sted:35 #ster:57 #stic:44 #stop:-64 #stoy:-27 #stra:30 #stre:37
+#sund:56 #sura:-25 #swap:81 #take:83 #tale:-27 #tard:-26 #tche:31 #tede:33 #tenc:29 #tend:52 #teng:-33 #tera:29
+#terd:56 #teri:57 #tery:62 #text:-35 #that:97 #them:111 #ther:61 #they:43 #thin:-47 #this:-27 #thos:64 #tick:59
+#time:-128 #tion:98 #tire:47 #tobe:46 #todo:71 #took:-33 #tors:45 #tota:-31 #trad:-35 #trae:40 #trai:33 #truc:39
+#tter:48 #ttin:-31 #tube:32 #tues:38 #turd:44 #twic:-27 #uary:27 #ubbe:30 #uddy:36 #uedo:92 #ueno:-35 #uerd:40
+#uesd:41 #ueva:97 #uevo:69 #uick:63 #umbe:-95 #umer:-35 #umpl:26 #uncl:40 #unda:54 #unte:32 #urda:44 #usie:29
+#usin:28 #uste:34 #veci:34 #vend:-120 #vewa:-59 #vice:-37 #vici:85 #vide:27 #vorc:-31 #wait:25 #wapp:90 #wasn:-30
+#week:88 #went:49 #were:68 #what:-31 #whil:31 #wice:-27 #wife:-32 #will:-64 #wipe:29 #work:26 #woul:-36 #wron:-56
+#yest:56 #yout:32 #ysel:-28 %again_later:26 %again_later%agree:49 %again_later%bad:30 %again_later%bring:-37
+%again_later%car:-33 %again_later%car_part:43 %again_later%do_it:-35 %again_later%elsewhere:38
+%again_later%gone_car:-52 %again_later%on_way:-27 %again_later%pay_day:-31 %again_later%place:111
+%again_later%question:34 %again_later%refuse:43 %again_later%start_again:-38 %again_later%who:34
+%again_later%wrong_one:30 %agree:-51 %agree%away:29 %agree%call_off:48 %agree%car:25 %agree%car_part:102
+%agree%elsewhere:30 %agree%family:-29 %agree%gone_car:-26 %agree%season:38 %agree%shift_it:41 %away:-38
+%away%wrong_one:34 %bad:-67 %bad%busy:-31 %bad%call_off:32 %bad%car_part:-30 %bad%do_it:-88 %bad%shift_it:31
+%bad%staff:-62 %bring:-31 %bring%call_off:54 %bring%car_part:33 %bring%family:86 %bring%leave_me:-42
+%bring%odometer:33 %bring%place:39 %bring%question:27 %bring%refuse:59 %bring%season:-40 %bring%staff:31
+%bring%start_again:-31 %busy:44 %busy%call_off:26 %busy%do_it:36 %busy%elsewhere:29 %busy%family:29 %busy%place:28
+%busy%staff:46 %busy%wrong_one:28 %call_off:34 %call_off%car:-70 %call_off%car_part:182 %call_off%do_it:143
+%call_off%elsewhere:83 %call_off%fails:116 %call_off%family:101 %call_off%gone_car:-108 %call_off%how_long:-31
+%call_off%leave_me:-50 %call_off%message:43 %call_off%money:50 %call_off%odometer:40 %call_off%opening:-26
+%call_off%phone:-49 %call_off%place:30 %call_off%question:53 %call_off%season:-27 %call_off%shift_it:73
+%call_off%start_again:-57 %call_off%thanks:94 %call_off%who:41 %car:-97 %car%do_it:-111 %car%gone_car:-91
+%car%shift_it:-59 %car_part:85 %car_part%do_it:125 %car_part%elsewhere:71 %car_part%fails:-92 %car_part%family:93
+%car_part%gone_car:240 %car_part%leak:-50 %car_part%refuse:-57 %car_part%season:29 %car_part%thanks:-26
+%car_part%wrong_one:211 %do_it:467 %do_it%doubt:-26 %do_it%elsewhere:200 %do_it%fails:25 %do_it%family:345
+%do_it%gone_car:152 %do_it%how_long:-45 %do_it%leak:-36 %do_it%noise:30 %do_it%odometer:78 %do_it%on_way:76
+%do_it%opening:25 %do_it%pay_day:135 %do_it%season:142 %do_it%shift_it:-51 %do_it%staff:71 %do_it%start_again:-40
+%do_it%thanks:91 %do_it%wrong_one:65 %doubt:-78 %doubt%refuse:-25 %elsewhere:245 %elsewhere%fails:54
+%elsewhere%gone_car:-71 %elsewhere%how_long:44 %elsewhere%leave_me:27 %elsewhere%money:50 %elsewhere%odometer:-31
+%elsewhere%on_way:27 %elsewhere%phone:29 %elsewhere%question:40 %elsewhere%refuse:-50 %fails%question:25
+%fails%refuse:75 %fails%thanks:61 %fails%wrong_one:-28 %family:90 %family%noise:36 %family%on_way:34
+%family%refuse:99 %family%shift_it:29 %family%wrong_one:-82 %gone_car:-143 %gone_car%on_way:31 %gone_car%shift_it:42
+%gone_car%thanks:39 %gone_car%wrong_one:131 %how_long:-28 %how_long%place:29 %leak:-34 %leak%refuse:29 %leave_me:-186
+%leave_me%message:-29 %machine:-26 %message:-54 %message%wrong_one:-28 %money:40 %money%question:70 %money%staff:27
+%money%wrong_one:41 %odometer:-57 %odometer%refuse:25 %odometer%wrong_one:-36 %on_way%place:-28 %on_way%refuse:61
+%on_way%staff:37 %on_way%wrong_one:58 %opening:-27 %pay_day:68 %pay_day%refuse:36 %pay_day%staff:35 %phone:-71
+%phone%staff:-26 %place%refuse:26 %place%shift_it:81 %place%wrong_one:47 %question:-118 %question%refuse:36
+%question%season:-34 %question%wrong_one:68 %refuse:-67 %refuse%season:53 %refuse%wrong_one:-118 %season:71
+%season%wrong_one:26 %shift_it:-123 %shift_it%staff:-39 %shift_it%wrong_one:-97 %staff:72 %staff%wrong_one:41
+%start_again:-75 %thanks:40 %who%wrong_one:28 %wrong_one:147 @?:-120 @after_visit:-273 @car:56 @confirm:-126
+@confirm_stop:-31 @day:-48 @later:65 @odometer:-63 @offers:-92 @reading:-51 @time:-47 @walk_in:46 ^_all:116
+^_already:77 ^_bank:-25 ^_been:73 ^_can:-60 ^_cant:-33 ^_changed:41 ^_could:-28 ^_desde:42 ^_do:-74 ^_done:25 ^_el:64
+^_enough:-30 ^_eso:127 ^_fui:32 ^_had:151 ^_hey:-27 ^_how:-72 ^_id:-56 ^_ill:-82 ^_im:-51 ^_in:-43 ^_is:-79 ^_it:105
+^_just:34 ^_le:35 ^_lets:-30 ^_lo:-82 ^_me:-28 ^_my:-50 ^_new:42 ^_no:-32 ^_oil:56 ^_put:-27 ^_que:-30 ^_quick:25
+^_se:-86 ^_si:-29 ^_sold:-27 ^_solo:-25 ^_someone:75 ^_stop:-38 ^_thanks:-72 ^_that:51 ^_the:46 ^_they:38 ^_this:-35
+^_those:63 ^_took:49 ^_traded:-29 ^_what:-87 ^_will:-28 ^_ya:62 ^_yo:-246 ^_you:-27 a:-48 a__iglesia:-41 a__on:-25
+a_buddy:32 a_guy:-27 a_la:-66 a_mi:-29 a_new:44 acaban:25 acaban_de:25 acabo:30 aceite_$:-76 ago:39 ahi:37 alarma:-33
+alignment:57 all:121 all_four:27 already:147 already__it:51 already_did:27 an:-43 an__change:-27 an_appointment:-37
+an_oil:-27 and__it:41 and_it:-52 another:35 another_shop:44 antes:27 antes_de:35 appreciate:-26 are_on:30 arreglo:-41
+arreglo_$:-33 as:59 as_of:28 ask:-34 at:106 at_my:27 at_the:80 ayer:168 ayer_$:58 ayer_me:26 back:-38 balatas:25
+bank:-31 bateria:61 battery:64 be:-72 be_done:-57 beat:128 beat__to:135 beat_you:112 been:154 been__since:25
+been_done:77 brakes:32 brakes_were:25 brand:34 brand_new:34 buddy:31 but:46 by:86 by_my:62 call:-43 call_me:-27
+cambiaron:55 cambie:46 cambie__una:-29 cambie_por:-94 cambio:-48 cambio__aceite:-51 cambio_el:-38 came:33 came_on:-39
+can:-74 can_you:-50 cant:-42 car:-93 car_$:-53 care:164 care_of:166 carro:-72 carro_$:-52 casa:-32 casa_$:-44
+casi:-34 change:-60 changed:85 changed_it:64 changed_my:-33 changed_the:40 changes:-40 changes_$:-31 coming:29
+compre:28 con:68 con__mecanico:39 con_la:26 conozco:-29 conozco_ese:-25 coolant:-25 could:-36 cousin:43 dad:29
+day:-44 day_$:-30 de__el:30 de__ya:-30 de_aceite:-35 de_hacer:41 de_la:31 de_nuevo:-26 december:25 december_$:25
+dejaron:25 del:39 desde:64 desde__le:37 di:28 dia:-57 dia_$:-38 did:284 did__for:37 did__get:-32 did__in:66
+did__last:41 did_it:285 did_my:-46 did_that:113 did_the:52 did_you:-101 didnt:-26 divorce:-29 divorce_$:-29
+do__need:-26 do__own:-33 do_it:53 do_my:-33 domingo:25 done:175 done_$:-33 done__the:29 done_already:27 done_at:38
+done_in:53 done_last:34 down__street:27 down_the:25 driveway:-57 driveway_$:-45 dueno:-30 echo:-33 el:87 el__dia:-37
+el__pasado:45 el__ya:62 el_de:26 el_domingo:26 el_mes:34 el_mismo:-58 el_servicio:25 else_$:-37 elsewhere:32 en:122
+en__casa:-44 en__gasolinera:39 en__lado:43 en__taller:67 en_el:-31 en_la:-26 en_otra:27 en_otro:119 enero:36
+enough:-31 es:-72 es_mecanico:-26 ese:-44 ese__lo:-46 ese_servicio:32 ese_taller:-30 ese_ya:-42 eso:247 eso_$:35
+eso__lo:57 eso__se:27 eso_ya:105 esta:35 esta_$:56 esta_hecho:26 este:-29 estoy:-27 ex:-97 ex_wife:-27 falta:36
+fell:-27 fella:30 fella__the:25 filled:36 finished:37 first:-35 fix:-97 fix_it:-80 fixed:131 fixed_it:30 for:36
+for_a:25 for_me:39 for_that:-62 for_the:53 four:39 frenos:51 fresh:40 friend:27 fue:55 fui:45 garage:-37 garage_$:-33
+gasolinera:38 gasolinera_$:32 get:-153 get__done:-87 get_it:-41 go:-56 go__the:-26 go_to:-26 going:-37 gomas:27
+got__done:37 got__guy:-26 got__in:-42 got__new:35 got__of:-48 got_it:30 got_rid:-55 got_to:-47 gracias__lo:26
+gracias_ya:33 gratis:25 guy:54 guy__it:78 guys:28 hace:100 hace_falta:28 hace_un:29 hacer:74 hacer_en:40 had:302
+had__done:68 had_it:124 had_my:74 had_that:47 had_to:-30 hago:-47 handled:87 handled_$:44 has:-33 have:-54
+have__it:35 have_an:-38 have_it:-27 he:-45 hecho:49 her:39 hey:-27 hice:136 hice_$:30 hicieron:26 hizo:114 hizo_el:44
+hizo_mi:33 how:-69 how_much:-38 i:45 i__done:38 i__in:28 i__it:77 i__the:45 i__to:-25 i_bought:29 i_do:-36 i_had:100
+i_have:43 i_need:-27 i_should:-32 i_was:48 id:-61 id__to:-35 id_like:-34 if:-38 iglesia:-37 ill:-85 ill__it:-71
+im:-81 in:147 in__divorce:-29 in__garage:-34 in__the:25 in_the:-39 inspeccion:26 inspection:68 insurance:-25 is:-48
+is__done:41 is_been:97 is_done:37 is_handled:29 is_his:-28 is_it:-41 is_my:-29 is_that:-30 it:132 it_$:79
+it__already:25 it__at:42 it__been:52 it__handled:29 it__in:48 it__morning:26 it__my:28 it__on:33 it_already:-33
+it_be:-54 it_fixed:37 it_is:58 it_myself:-30 it_now:-34 it_sunday:26 it_this:25 it_to:25 just:66 just__that:42
+kids:-25 la__con:27 la__pasada:47 la__por:-30 la__ya:28 la_alarma:-33 la_bateria:27 la_casa:-45 la_gasolinera:28
+la_iglesia:-37 la_inspeccion:26 la_lista:-32 la_semana:43 lado:33 las:87 las_llantas:26 last:120 last_month:39
+last_time:-59 last_week:92 le:135 le__los:43 le__todo:30 le_cambie:83 le_cambio:-44 leave:-27 les:-71 lets:-40
+lets__it:-27 lets_get:-39 light:-62 light__on:-35 light_came:-31 like:-37 like_to:-32 list:57 lista:-40 lista_$:-30
+listo:32 llantas:61 llantas_nuevas:30 llegaron:26 lleve:60 lleve__otro:34 lleve_con:39 llevo:-35 lo:213 lo__a:-46
+lo__de:43 lo__en:114 lo__hacer:34 lo__listo:27 lo__por:-74 lo_arreglaron:37 lo_arreglo:-53 lo_cambie:-26 lo_hago:-46
+lo_hice:125 lo_hicieron:86 lo_hizo:111 lo_lleve:43 lo_llevo:-39 lo_mande:29 lo_mismo:-30 lo_tiene:-41 lo_vendi:-96
+longer:25 looked:46 los:58 los_frenos:33 lot:25 lube:61 mal:-83 mande:28 me_$:-37 me__hicieron:62 me__hizo:70
+me__mal:-42 me__nada:-26 me_hicieron:-52 me_la:30 me_lo:170 mecanico:28 mechanic:36 mes_pasado:36 mi__es:-31
+mi__le:29 mi__ya:52 mi_ex:-27 mi_primo:29 mismo:-102 mismo_dia:-40 mom:-25 monday:58 monday_$:42 month_$:-27 much:-43
+my:33 my__did:43 my__do:95 my__fixed:48 my__oil:-34 my__put:27 my_car:-38 my_cousin:38 my_dad:29 my_driveway:-29
+my_ex:-43 my_mechanic:28 my_number:-29 my_oil:-28 my_own:-40 myself:-28 myself_$:-79 nada:-33 never:-65 new:266
+new__in:38 new__on:54 new_battery:60 new_ones:50 new_tires:74 ni:-62 no:-134 no_$:-62 no__ese:-35 no__falta:31
+no__for:34 no__lo:-39 no__ya:42 no_conozco:-25 no_gracias:-28 no_hace:40 no_longer:30 no_me:-32 no_need:46 no_se:37
+no_soy:-41 no_voy:35 not:-35 now:-31 now_$:-37 nueva:25 nuevas:72 nuevas_$:48 number:-76 number_$:-27 numbers:-28
+numero:-34 o:-44 october:46 october_$:46 of:78 of_$:80 of_the:-35 off:-27 off_$:-32 off__list:36 oil_changes:-38
+ok:-27 old:45 on:84 on_in:47 on_it:-37 on_saturday:31 on_sunday:37 ones:60 or:-57 otra_parte:27 otro_$:-63
+otro_carro:-39 otro_lado:62 otro_mes:-28 otro_taller:85 out:46 own:-55 own_oil:-34 pads:85 pads_are:34 paren:-35
+paren_$:-33 parenle:-51 pasada:46 pasada_$:33 pasado:42 pasado_$:28 passed:39 pedal:-27 people:27 please:28 por:-48
+por_otro:-63 por_una:-40 primo:35 puedo:-61 put:-39 put_me:-42 put_new:35 que:-41 que__hicieron:-28 quedo:152
+quedo_$:39 quick:63 quick_lube:61 ready:-35 ready_$:-29 recall:61 recall_$:41 receipt:26 recien:46 records:31
+remember:25 remember_$:25 replaced:105 replaced_in:38 replaced_it:25 rid:-55 rid_of:-55 right:-78 right_now:-30
+rotors:45 rubber:30 said:-40 salio:34 sat:37 sat_$:42 saturday:40 saturday_$:57 se:33 se__hice:36 se__hicieron:29
+se__puse:25 se__quedo:-26 se_las:28 se_lo:85 se_los:35 se_me:-49 see:-36 seen:30 semana:41 semana_pasada:48
+service:-67 serviced:29 servicio:85 set:40 shop:31 should:-25 si:-25 since:50 so:84 so__is:26 so_i:55 sold:-36
+solo:-102 someone:44 sorted:28 soy:-60 sticker:38 stop:-50 stop_it:-34 sunday:64 sunday_$:70 swapped:90 take:-36
+taken:133 taken__of:133 taken_care:127 taller:32 tengo:-31 tengo_otro:-26 that:97 that_$:-41 that__been:42
+that__the:52 that_done:-40 that_is:68 that_last:52 that_off:47 the:41 the__for:-42 the__guy:-26 the__light:-26
+the__of:-29 the_brakes:32 the_car:-38 the_divorce:-29 the_first:-30 the_garage:-49 the_oil:43 the_pads:36
+the_recall:26 the_tires:27 the_wrong:-35 them:111 there__that:27 they:38 this:-27 this_is:-27 this_morning:26
+those:64 those_tires:26 though:32 tiene_mi:-47 time:-110 time_$:-43 time_i:-26 tire:-25 tires:67 tires_on:28 to_$:36
+to__it:-50 to__the:-26 to_get:-45 to_it:138 todo:79 too_$:-28 took:-33 took__of:42 took__to:55 took_care:46
+took_the:-39 topped:28 totaled:-27 traded:-30 trae:41 truck:36 tuesday:41 tuesday_$:31 twice:-27 un_mes:32 una:-43
+uncle:37 use:-38 use_the:-29 ustedes:33 vendi:-107 vendi_$:-85 video:28 was:215 was__and:-41 was__at:27 was__for:27
+was__last:33 was_done:48 was_in:43 wasnt:-30 we__the:-30 we_got:49 week:40 week_$:43 weekend:29 weekend_$:26
+weeks_$:-28 went:49 went__the:26 were:70 were__in:47 were_done:30 what:-33 what_did:-41 what_do:27 when:31
+when__was:30 when_i:45 while:31 why:-34 wife:-30 wife__it:-27 will:-63 will__be:-27 will_it:-29 wipers:33
+with_the:-30 work:39 would:-35 wrong:-56 y:50 y__lo:55 y__quedo:28 y_ya:25 ya:366 ya_$:-124 ya__de:-29 ya__di:28
+ya__hace:33 ya__hice:68 ya__hicieron:34 ya__lleve:52 ya__lo:108 ya__otro:-43 ya__tiene:-38 ya__vendi:-88 ya_casi:-33
+ya_esta:91 ya_fue:73 ya_la:40 ya_le:131 ya_les:-56 ya_lo:125 ya_me:95 ya_no:-81 ya_parenle:-51 ya_pase:38 ya_que:-36
+ya_quedo:150 ya_se:104 ya_tengo:-28 ya_tiene:29 yeah_$:-32 yes:-40 yesterday:56 yesterday_$:53 yo:-379 yo__la:-54
+yo__le:-69 yo_le:-39 yo_lo:-88 yo_no:-71 you:-95 you__did:50 you__it:37 you__my:-36 you__on:-41 you__the:-56
+you_get:-25 you_guys:25 you_put:-50 you_said:-41 you_to:120
 """

@@ -3,229 +3,202 @@
 CODE = "propose"
 BIAS = -203
 WEIGHTS = """\
-#abad:164 #able:59 #abor:-36 #abou:134 #abra:45 #abre:-71 #acer:-25 #acio:114 #acom:22 #adel:-29 #adit:33 #ados:-79
-#afte:78 #ahor:-44 #aigo:24 #aila:79 #ajan:-82 #akin:29 #ales:-31 #alga:-33 #algo:91 #alie:70 #alqu:136 #also:57
-#ambi:-74 #ampe:-30 #anan:82 #ance:-50 #ando:41 #ange:-25 #anit:36 #anme:-23 #anos:22 #anso:25 #anta:-27 #ante:46
-#anto:27 #anyt:163 #apri:36 #aqui:32 #arde:33 #ario:-98 #arle:-25 #arli:88 #arly:83 #aron:-49 #arou:50 #arte:101
-#arts:-22 #arzo:-66 #asap:311 #asar:-22 #asta:-75 #aste:-53 #ater:55 #atev:58 #atur:79 #avai:106 #avia:-29 #avid:-28
-#avis:-25 #aybe:83 #baby:-31 #bado:149 #baja:-101 #bajo:71 #been:-47 #befo:81 #bett:62 #betw:50 #biar:-32 #bila:37
-#blem:-43 #blue:-24 #bout:156 #brak:49 #brea:33 #bren:-76 #caci:28 #caig:30 #cale:-26 #call:-70 #camb:-76 #came:-52
-#canc:-61 #cans:26 #cept:22 #cerr:-56 #cesi:49 #char:-32 #chec:-26 #ched:-53 #chev:59 #choo:52 #cial:-30 #cion:28
-#cita:35 #cked:-38 #clas:53 #clos:48 #cole:115 #come:-54 #como:49 #comp:-25 #conf:-37 #cost:-22 #coul:121 #crib:-46
-#cual:61 #cuan:53 #cuel:30 #davi:-28 #days:-41 #deal:24 #deja:-35 #dela:-30 #deme:-23 #depe:-64 #desp:28 #digo:-95
-#ding:28 #dito:25 #dnes:51 #domi:-27 #door:37 #down:27 #dred:-39 #dria:68 #driv:-32 #drop:87 #dule:-45 #eall:27
-#earl:170 #ease:28 #east:-41 #eces:32 #ecia:-36 #ecio:-32 #ecit:25 #edal:-25 #edan:118 #eded:-31 #edia:23 #edio:48
-#edne:56 #edul:-45 #eede:-31 #eeke:38 #eeks:-48 #eeze:30 #efer:22 #efor:81 #egar:-30 #egue:-36 #egun:-25 #eith:44
-#ejor:33 #eken:38 #elan:-25 #eman:112 #emin:-52 #emos:-27 #empr:38 #ende:-68 #endi:-26 #endo:46 #endr:84 #enen:37
-#ener:-22 #enev:138 #enga:155 #enin:142 #enme:-31 #enos:86 #ensa:-29 #entr:96 #epen:-64 #erco:111 #erne:91 #eron:-34
-#erra:-43 #esas:66 #esca:28 #escr:-42 #escu:28 #esda:143 #esit:46 #esos:56 #espa:66 #espe:-62 #espu:25 #esta:-136
-#esto:37 #eter:32 #etim:32 #etir:86 #ette:66 #etwe:50 #evar:35 #even:53 #ever:101 #eves:78 #exti:-23 #feri:-28
-#ffic:25 #fice:27 #fill:-34 #find:25 #firm:-31 #firs:57 #fore:72 #forg:-26 #four:-26 #free:61 #fren:-30 #fres:-41
-#frid:79 #from:95 #fter:73 #gent:-48 #give:-94 #givi:22 #gles:25 #goin:30 #good:39 #gran:23 #grea:-51 #grin:28
-#gual:28 #guen:-24 #guie:30 #guna:27 #gunt:-30 #guys:-68 #habl:-47 #habr:39 #hace:-22 #hake:-63 #haki:29 #half:27
-#hanc:31 #hast:-65 #hate:57 #have:78 #heck:-27 #hedu:-45 #hene:138 #here:26 #heve:59 #hich:59 #hijo:-24 #hing:39
-#hird:-32 #hold:-28 #hool:49 #hora:-105 #hori:-31 #hort:25 #hose:101 #hour:42 #humo:-52 #hund:-34 #hurs:84 #iado:-38
-#ible:173 #ibre:54 #iche:58 #idad:-34 #iday:95 #idea:-38 #iemp:-29 #iend:60 #iene:75 #ient:30 #iera:58 #ierc:127
-#iere:-25 #iern:87 #iero:-33 #ierr:39 #iest:28 #ight:39 #igua:28 #igue:-42 #igui:24 #ilab:83 #ilad:33 #ille:-34
-#imer:51 #inde:35 #ingo:-22 #ings:112 #insp:27 #inst:83 #ione:26 #iper:27 #ired:65 #ires:-26 #irmo:-48 #irst:57
-#isie:30 #isit:-26 #ismo:47 #itch:-50 #ithe:43 #jaja:-35 #jeje:-23 #jubi:37 #juev:104 #just:-34 #kend:38 #kids:54
-#king:71 #ksgi:22 #labl:80 #labo:-36 #lace:-35 #lado:39 #lase:24 #lass:29 #late:49 #ldnt:-23 #leas:31 #lega:-35
-#lego:31 #legu:-31 #leme:-46 #lets:-24 #leva:37 #libr:55 #lien:61 #lier:71 #like:93 #lled:-32 #lleg:-30 #lose:29
-#lqui:136 #ltim:31 #lueg:-24 #luga:38 #lune:175 #mana:199 #mand:-41 #mart:114 #marz:-66 #matt:23 #mayb:83 #mbia:-58
-#medi:77 #mejo:31 #mela:-26 #meno:85 #mens:-27 #mera:44 #meti:31 #mier:144 #mina:-24 #mind:-85 #mine:-25 #mism:54
-#moda:22 #mond:102 #more:-38 #morr:106 #moth:23 #move:-55 #movi:-25 #mpra:59 #mpre:-28 #much:-31 #myse:-34 #nana:70
-#navi:-28 #ncel:-60 #nday:36 #ndra:66 #ndre:-39 #nece:41 #neit:37 #nero:-31 #ners:-27 #nesd:56 #nest:84 #neve:59
-#next:231 #nfir:-33 #ngan:134 #nged:-29 #ngin:26 #ngos:-26 #nico:37 #nigh:-71 #nine:35 #ning:140 #nito:25 #nksg:22
-#nner:-29 #noma:23 #none:55 #noon:33 #nsaj:-27 #nspe:27 #nste:71 #ntem:-34 #ntes:68 #ntra:46 #ntre:39 #nuev:-27
-#nyth:118 #ocho:30 #odav:-28 #odri:57 #offi:27 #oger:-22 #okin:34 #oles:114 #omas:35 #omes:-47 #omod:27 #omor:110
-#onda:107 #oner:54 #ones:91 #onfi:-34 #only:59 #onta:22 #onto:103 #oone:129 #oors:29 #open:64 #oqui:30 #orar:-91
-#oras:-40 #orit:-25 #orqu:46 #orro:107 #orte:22 #osib:111 #ossi:76 #osto:-25 #otat:38 #ould:88 #oupo:-24 #oure:28
-#ours:-39 #ovin:-29 #oxim:41 #paci:78 #para:106 #part:-43 #pasa:-51 #pase:-31 #past:25 #peci:-29 #pect:28 #peda:-26
-#pend:-75 #peni:98 #pera:-36 #pero:87 #pick:63 #ping:24 #plac:-36 #plea:31 #podr:57 #pons:-23 #poqu:27 #porq:44
-#posi:97 #poss:77 #pran:50 #prec:-32 #preg:-30 #pren:-33 #pril:33 #prim:45 #pron:138 #prox:42 #pued:295 #puer:-30
-#pull:26 #quee:40 #quie:126 #quin:30 #quis:31 #quit:47 #rade:-30 #rado:-52 #rake:49 #rani:27 #rano:29 #rari:-89
-#rcol:126 #rdan:-22 #rday:73 #read:-22 #reak:23 #real:42 #reat:-54 #reci:-30 #refe:22 #regu:-39 #remi:-53 #rend:-33
-#reno:-26 #resh:-33 #reti:86 #rgen:-42 #rida:83 #ride:26 #righ:68 #rime:51 #rind:28 #ring:-30 #rivi:-24 #rlie:88
-#rnes:92 #roca:22 #rong:-52 #ront:132 #rota:43 #roun:45 #roxi:41 #rque:45 #rrad:-67 #rrow:116 #rtes:122 #ruck:31
-#saba:164 #said:-26 #saje:-26 #sala:-27 #sale:-60 #sali:58 #same:-42 #satu:80 #scan:27 #sche:-45 #scho:49 #scri:-46
-#scue:29 #sday:153 #self:-31 #sema:119 #send:-25 #sgiv:22 #shak:-34 #shes:-33 #shop:-40 #shor:24 #shou:-22 #sibl:189
-#side:-24 #siem:-27 #sier:30 #sito:36 #smok:31 #sold:23 #soon:158 #soun:-24 #spac:73 #sper:-45 #spue:25 #sque:45
-#ssed:-33 #ssib:78 #stan:-65 #stea:62 #sted:24 #ster:-35 #stop:-41 #suit:36 #sund:-46 #swap:-31 #swit:-62 #take:29
-#tart:23 #tead:70 #tely:24 #teme:-34 #temp:60 #tend:73 #teng:180 #tera:31 #tery:-23 #test:36 #teve:58 #text:-67
-#than:-24 #that:32 #then:81 #ther:54 #they:-23 #thin:33 #thos:101 #thur:86 #tien:70 #till:-42 #tima:27 #time:71
-#tipo:36 #tira:23 #tire:44 #tmrw:23 #todo:-22 #told:-24 #tomo:91 #trae:38 #trai:-25 #tran:27 #tras:23 #troc:22
-#truc:32 #tter:58 #tues:156 #turd:80 #twee:50 #ualq:136 #uand:43 #ubil:37 #udge:-27 #ueda:189 #uedo:91 #ueez:36
-#uego:-35 #uela:30 #uero:-25 #uesd:87 #ueve:87 #uevo:-26 #ugar:37 #uien:23 #uier:127 #uisi:30 #uito:58 #uits:25
-#uldn:-23 #ulti:31 #unda:-61 #undo:26 #undr:-39 #unes:175 #unos:-43 #unte:-49 #urda:80 #urge:-36 #urno:33 #uste:51
-#vail:106 #varl:22 #vean:26 #veni:51 #vers:-26 #very:-59 #vete:23 #vida:-36 #vier:73 #ving:-38 #vise:-22 #wedn:56
-#weds:38 #week:132 #ween:51 #went:-24 #were:-27 #what:54 #when:97 #whic:60 #whol:-27 #wipe:26 #witc:-62 #with:-33
-#work:34 #writ:-24 #wron:-52 #xima:30 #xtin:-23 #year:-24 #your:43 #ysel:-34 #ythi:109 %again_later:93
-%again_later%agree:58 %again_later%bring:91 %again_later%busy:-59 %again_later%call_off:25 %again_later%car:-42
-%again_later%do_it:26 %again_later%doubt:-97 %again_later%elsewhere:-25 %again_later%fails:36 %again_later%family:42
-%again_later%money:-26 %again_later%odometer:-68 %again_later%on_way:70 %again_later%opening:94
-%again_later%pay_day:-107 %again_later%phone:-60 %again_later%question:34 %again_later%season:-100
-%again_later%staff:27 %again_later%wrong_one:28 %agree:31 %agree%bring:-59 %agree%call_off:30 %agree%car_part:26
-%agree%elsewhere:48 %agree%fails:34 %agree%family:76 %agree%gone_car:26 %agree%how_long:101 %agree%leave_me:40
-%agree%machine:25 %agree%meaning:35 %agree%odometer:74 %agree%opening:47 %agree%pay_day:42 %agree%phone:56
-%agree%place:23 %agree%question:31 %agree%season:55 %agree%smoke_smell:-41 %agree%thanks:37 %agree%wrong_one:83
-%away%call_off:-38 %away%car:-40 %away%fails:32 %away%gone_car:32 %away%how_long:28 %away%leave_me:22 %away%lift:61
-%away%odometer:34 %away%on_way:55 %away%question:23 %away%refuse:-36 %away%shift_it:-25 %bad%machine:29
-%bad%meaning:25 %bad%shake:30 %bring:30 %bring%call_off:-56 %bring%car:58 %bring%car_part:54 %bring%fails:37
-%bring%family:26 %bring%lift:-23 %bring%noise:25 %bring%odometer:-46 %bring%on_way:-32 %bring%opening:55
-%bring%phone:26 %bring%question:36 %bring%refuse:-35 %bring%shift_it:-117 %bring%staff:25 %bring%start_again:34
-%bring%wrong_one:-30 %busy:61 %busy%call_off:28 %busy%family:-23 %busy%leave_me:47 %busy%meaning:35 %busy%on_way:22
-%busy%refuse:37 %busy%season:-46 %call_off:-62 %call_off%doubt:39 %call_off%gone_car:-46 %call_off%how_long:51
-%call_off%message:-55 %call_off%money:33 %call_off%on_way:23 %call_off%opening:31 %call_off%phone:-49
-%call_off%refuse:110 %call_off%season:-105 %call_off%shift_it:62 %call_off%start_again:-36 %call_off%thanks:-30
-%call_off%who:-23 %call_off%wrong_one:52 %car%gone_car:-49 %car%lift:44 %car%place:-22 %car%question:-31 %car_part:29
-%car_part%do_it:60 %car_part%gone_car:23 %car_part%lift:27 %car_part%money:49 %car_part%noise:33 %car_part%place:24
-%car_part%shift_it:42 %do_it:-83 %do_it%how_long:-32 %do_it%on_way:32 %do_it%opening:32 %do_it%pay_day:-32
-%do_it%question:29 %do_it%season:-33 %doubt%question:31 %doubt%season:-30 %doubt%shift_it:-60 %doubt%wrong_one:-22
-%elsewhere:-35 %elsewhere%place:45 %elsewhere%question:27 %elsewhere%refuse:28 %elsewhere%shift_it:-25
-%elsewhere%wrong_one:-42 %fails%phone:28 %fails%refuse:-41 %fails%shift_it:-22 %fails%smoke_smell:22
-%fails%start_again:34 %family%odometer:-24 %gone_car%phone:47 %gone_car%season:-31 %gone_car%wrong_one:-30
-%how_long:144 %how_long%leave_me:42 %how_long%on_way:27 %how_long%opening:-44 %how_long%pay_day:-31
-%how_long%question:-126 %how_long%refuse:31 %how_long%wrong_one:31 %leave_me:56 %leave_me%message:-39
-%leave_me%on_way:-23 %leave_me%pay_day:48 %leave_me%season:42 %leave_me%shift_it:38 %leave_me%smoke_smell:22
-%leave_me%start_again:-23 %lift%on_way:22 %lift%refuse:27 %machine:56 %machine%meaning:27 %machine%shake:30
-%machine%staff:28 %machine%wrong_one:25 %meaning:25 %meaning%question:-75 %meaning%shake:29 %message:-159
-%message%on_way:-44 %message%start_again:28 %money:-120 %money%question:51 %money%season:-31 %money%shift_it:-41
-%money%smoke_smell:-42 %money%wrong_one:-45 %noise%refuse:-23 %odometer:39 %odometer%on_way:24 %odometer%question:23
-%odometer%staff:24 %on_way:93 %on_way%place:78 %on_way%question:30 %on_way%refuse:29 %on_way%season:26
-%on_way%shift_it:32 %on_way%wrong_one:-23 %opening:-185 %opening%place:-71 %opening%question:-67 %opening%refuse:25
-%opening%staff:-71 %opening%wrong_one:59 %pay_day:-64 %pay_day%question:-33 %pay_day%shift_it:-44 %phone:-136
-%phone%refuse:72 %phone%shift_it:-31 %phone%staff:-23 %place%refuse:44 %place%season:22 %place%shift_it:-24
-%place%start_again:24 %question:48 %question%shake:-24 %question%who:-35 %refuse%season:-77 %refuse%shift_it:55
-%refuse%start_again:29 %season:-98 %season%shift_it:-99 %season%start_again:-35 %season%wrong_one:-54 %shake:-54
-%shift_it:95 %shift_it%wrong_one:-49 %smoke_smell:-65 %staff:-78 %staff%start_again:29 %staff%wrong_one:-29
-%thanks:-52 %who:-58 %wrong_one:-56 @?:63 @after_visit:-142 @car:-123 @confirm:-868 @confirm_stop:-73 @day:272
-@later:-99 @nothing:-329 @odometer:-216 @offers:-385 @offers_:-130 @offers_the_th:-79 @reading:80 @time:203
-@times:525 ^_$:-232 ^_a:55 ^_afternoon:-32 ^_all:-33 ^_am:-24 ^_antes:-32 ^_any:185 ^_are:-77 ^_as:51 ^_asap:155
-^_ask:-27 ^_at:45 ^_been:-32 ^_call:-72 ^_can:-28 ^_cancel:-38 ^_changed:-22 ^_check:-29 ^_could:38 ^_cual:-70
-^_cualquier:75 ^_cuando:61 ^_cuanto:-44 ^_depende:-41 ^_do:-131 ^_early:27 ^_el:-112 ^_end:46 ^_entre:38 ^_es:-62
-^_estan:-71 ^_estoy:-23 ^_friday:-105 ^_give:-62 ^_go:-22 ^_got:47 ^_hableme:-51 ^_half:22 ^_hasta:-38 ^_have:28
-^_hours:37 ^_how:-86 ^_hoy:61 ^_id:51 ^_idk:-30 ^_in:79 ^_is:-27 ^_it:-24 ^_la:-110 ^_last:23 ^_lets:-44 ^_lo:111
-^_lunes:24 ^_make:41 ^_manana:46 ^_martes:24 ^_maybe:44 ^_me:-51 ^_mejor:40 ^_miercoles:23 ^_mon:32 ^_monday:23
-^_my:61 ^_neither:37 ^_new:-26 ^_next:133 ^_ninguna:34 ^_no:38 ^_none:56 ^_noon:29 ^_not:-40 ^_ok:-32 ^_open:-138
-^_para:-69 ^_please:-25 ^_podria:29 ^_prefiero:-23 ^_que:-83 ^_quiero:39 ^_remind:-53 ^_right:31 ^_sabado:28 ^_sat:75
-^_saturday:47 ^_se:-45 ^_shes:-31 ^_si:-51 ^_stop:-47 ^_sunday:38 ^_sure:24 ^_swamped:-26 ^_the:-160 ^_this:36
-^_thursday:-62 ^_todavia:-22 ^_tomorrow:54 ^_trabajan:-66 ^_try:-116 ^_tues:60 ^_tuesday:33 ^_un:30 ^_una:27 ^_va:24
-^_wed:79 ^_what:-29 ^_when:-35 ^_whenever:130 ^_which:-43 ^_whichever:50 ^_will:-32 ^_works:-25 ^_ya:-45 ^_yeah:41
-^_yo:26 ^_you:-34 a:30 a__hora:112 a__no:24 a__of:26 a__si:30 a__weeks:-39 a__y:40 a_day:-25 a_esa:22 a_few:-22
-a_hole:30 a_la:75 a_las:155 a_monday:35 a_new:-22 a_primera:23 a_ring:-51 a_saturday:-27 about:135 abran:22 abren:-76
-abren_$:-72 adelante:-22 after:84 after_$:36 after__day:-33 after_that:30 after_work:26 afternoon:-25 again_on:-26
-ahorita:-30 al:46 algo:65 all_day:-34 also:57 am:97 am_y:24 an:141 an__change:29 an_appointment:24 an_hour:24
-an_inspection:26 an_oil:27 an_opening:55 and:176 and__long:25 and__need:-37 and_can:31 and_how:32 and_i:-30 and_im:38
-and_the:-24 and_we:24 and_what:23 ando:30 antes:72 any:324 any__but:47 any__next:40 any__that:27 any__those:23
-any_chance:28 any_day:127 any_of:34 any_time:57 anything:99 anything_$:-32 april:33 aqui:22 are:-85 are__there:-48
-are_you:-87 are_your:-50 around:54 around_$:30 as:128 as__as:59 as_of:-43 as_you:58 asap:311 asap_$:121 asi_que:31
-ask:-170 ask__after:-34 ask__again:-26 ask_me:-137 at:54 at_$:-23 at__it:27 at__so:28 at_and:48 at_instead:-32
-at_noon:-37 at_or:-50 at_work:-44 available:83 baby:-30 bad:29 be:145 be_$:27 be_best:-23 be_better:35 be_the:36
-been:-47 been__to:-48 before:81 before_the:34 better:62 better_$:52 between:50 bien:25 blue:-24 bout:22 brakes:29
-break:24 bus:32 but:197 but__is:23 but__it:52 but__me:-26 but_it:-27 but_monday:45 but_the:30 by:67 by_tomorrow:26
-caigo:30 call:-74 call_me:24 came:-47 can:251 can__be:60 can__come:46 can__do:139 can__it:61 can__me:56 can__stop:30
-can__switch:-38 can_it:44 can_my:-26 can_you:48 cancel:-61 cancel_my:-44 cant_make:-32 car:-41 carro:-28 chance:32
-changed_it:-26 check:-44 check__me:-38 check_with:-40 christmas_$:-25 cita:23 cita_$:-42 cita__el:23 cita__favor:29
-cita_el:35 cita_para:30 cita_por:29 clase:22 clock:29 close_$:28 come__friday:34 come__instead:-44 come_at:-25
-come_in:24 come_thursday:24 comes:-47 como:22 como__las:43 como_a:32 con:-79 con_el:-26 con_ustedes:-30 confirmo:-48
-confirmo_$:-42 cost:24 cost_and:27 costo:-39 costo_$:-30 could:141 could__do:58 could__it:26 could__the:22
-could_do:50 could_you:40 cual:-67 cual__su:-49 cual_es:-52 cualquier:117 cualquier__menos:40 cualquier_dia:83
-cuando:34 cuando__el:-26 cuando_lo:-30 cuando_salga:-29 cuanto:24 cuanto_$:-23 cuanto_se:78 da:32 da__el:23
-da_igual:33 day:138 day_$:-79 day_after:61 day_but:37 day_is:35 day_thing:-27 de:65 de__a:52 de__al:28 de__dia:-39
-de__dos:-22 de__el:28 de__la:-25 de__me:37 de__semana:27 de_aqui:22 de_esas:23 de_la:32 de_las:-54 de_los:31
-de_manana:-27 de_mes:44 de_paso:25 deal:26 deal_$:31 dejo_en:-38 del_jueves:-50 depende:-41 depends:-23 descanso:25
-despues:25 despues_$:-25 despues_del:37 di:-26 dia:157 dia__el:51 dia_de:39 dia_menos:65 dia_que:33 dias_$:27
-digame:-26 digo:-94 digo_$:-66 do:119 do__at:-24 do__guys:-30 do__have:-47 do__instead:35 do__th:50 do__work:-23
-do_friday:51 do_i:-29 do_instead:96 do_the:41 do_thursday:-27 do_you:-122 does:-28 doesnt_matter:27 domingo_o:33
-domingos:-26 domingos_$:-33 doors:29 dos:-30 dos_horas:-31 driving:-24 drop:78 drop_it:39 earlier:72 early:82
-easter:-43 easter_$:-43 el:118 el__despues:25 el__en:32 el__hoy:-26 el__pasado:-43 el__pero:32 el__puedo:40
-el__que:53 el__sea:36 el__si:36 el__temprano:22 el_carro:-40 el_costo:-23 el_de:-33 el_dia:23 el_jueves:60
-el_lunes:105 el_martes:74 el_mes:-31 el_miercoles:70 el_mismo:-42 el_pedal:-24 el_precio:-27 el_que:24 el_sabado:124
-el_trabajo:-26 el_viernes:27 en__del:-26 en__dias:-39 en__escuela:29 en__manana:-46 en__se:87 en__tarde:66
-en_cuanto:73 en_el:-24 en_la:40 en_marzo:-40 en_unos:-42 end:49 end_$:-23 end__the:52 end_of:63 ends:38 entre:51
-era:-34 es:-145 es_$:-23 es__horario:-49 es_de:-35 es_mi:39 es_su:-49 esa_hora:22 esas:66 escuela:30 ese:37
-ese__no:24 ese_dia:46 eso_de:23 esos:49 espacio:71 espacio_$:45 esta:-74 estan:-75 estan__el:-70 este_mes:-43
-evening:36 every:-51 every_morning:-28 favor_$:-35 few:-23 filled:-34 filled_it:-29 fin:58 fin__mes:42 fin_de:40
-finde:26 finde_$:31 fine_$:-29 first:57 first__of:26 first_week:26 fit:45 fit__in:32 fit_me:23 for:112
-for__inspection:25 for__is:-23 for__oil:47 for_a:24 for_an:65 for_me:69 for_that:-26 for_thursday:-24 free:73
-freno:-25 fresh:-33 fri:51 friday:62 friday_$:102 friday_afternoon:-55 friday_but:52 friday_instead:39 friday_is:-40
-friday_morning:22 fridays:23 from:95 from_the:32 get:25 get_in:23 get_my:27 give:-94 give__a:-88 give_me:-91 go:-29
-go__friday:-43 go_with:-40 going:30 going_to:23 good:39 good__me:23 got:224 got_$:104 got_a:53 got_anything:79
-got_it:-24 great:-49 guy:-53 guys:-61 guys_$:-22 guys_open:-32 hableme:-42 hableme_por:-39 habra:34 hacer:-27 half:27
-has:52 hasta:-65 hasta__hora:-30 hasta_que:-46 have:57 have_an:40 have_me:22 hay:69 hay_$:36 hold:-25 hole:31 hora:41
-hora_$:23 hora_del:22 hora_que:80 horario:-93 horas:-40 hour:74 hours:-32 hours_$:-26 how:27 how__are:-22
-how__hours:25 how__is:-29 how__of:-23 how__would:-23 how_about:69 how_bout:24 hoy:82 hoy_$:-33 hoy__de:25 hoy__la:34
-hoy_en:38 hoy_mismo:68 humo:-52 humo_$:-56 hundred:-44 i:-120 i__a:-40 i__at:-55 i__by:32 i__from:23 i__in:37
-i__my:-37 i__out:30 i__to:-53 i__you:-36 i_be:-35 i_come:24 i_stop:27 i_switch:-39 i_work:39 i_would:-27 id:73
-idea:-34 idk:-33 if:68 if__can:23 if__is:46 if_i:-50 if_that:26 if_you:46 igual:29 ill:32 ill_be:46 ill_stop:25
-ill_take:-22 ill_wait:29 im:103 im_not:-24 im_retired:53 in:66 in_$:42 in__day:-24 in__the:43 in_friday:48 in_the:-50
-in_tomorrow:24 in_two:37 in_your:38 instead:71 instead_$:96 is:84 is_$:-64 is__at:29 is__but:26 is__on:26 is__the:-57
-is_better:-55 is_fine:31 is_not:31 is_ok:39 is_on:-24 is_shaking:28 is_that:-27 is_the:-78 is_there:40 is_this:-25
-is_thursday:25 ish:43 it:-28 it_$:-53 it__at:-28 it__friday:36 it__in:-28 it__on:-31 it_and:39 it_be:60 it_cost:23
-it_friday:27 it_in:29 it_myself:-28 it_shakes:-53 it_to:-42 jueves:78 jueves_$:-78 jueves__a:57 jueves__la:41
-jueves__las:-25 jueves_pero:51 just:-38 just__i:-32 kids:51 la:74 la_$:-33 la__de:41 la__el:44 la__las:-38 la__no:24
-la__que:83 la__semana:42 la_cita:-41 la_de:-58 la_del:-45 la_hora:83 la_manana:-53 la_proxima:32 la_semana:54
-la_tarde:76 la_ultima:26 labor:-36 labor_day:-38 las:89 las_$:-86 las__y:27 las_dos:-30 las_no:33 las_y:44
-late__you:-24 late_are:-22 later:63 le:-123 le_caigo:26 le_digo:-69 le_sale:-56 let:-38 let_me:-29 lets:-24 libre:54
-libre_$:30 light:28 like:93 like_$:53 list:-23 llego:31 llego_$:33 llegue:-30 lo:-126 lo__a:-25 lo__el:-37 lo__en:-92
-lo__pronto:95 lo__que:-24 lo_dejo:-35 lo_di:-25 lo_llevo:-59 lo_mas:121 lo_tengo:-28 lol:27 long_$:42 los:43
-los__en:38 los_domingos:-22 luego:-25 lugar:38 lugar_$:48 lunes:169 lunes__las:23 lunes_a:40 make_it:46 manana:87
-manana_$:-32 manana__las:35 manana_a:40 manana_temprano:23 many_hours:25 martes:114 martes_$:67 martes__la:26
-martes__le:-57 martes_a:25 martes_en:22 martes_pero:-48 marzo:-66 marzo_$:-30 mas:150 mas__posible:36 mas__que:53
-mas_pronto:106 mas_temprano:-29 matter:24 maybe:83 maybe_next:65 me_$:102 me__a:24 me__el:49 me__igual:38 me__on:-27
-me__ring:-51 me__the:-36 me__week:-107 me_a:-91 me_after:-66 me_again:-24 me_before:27 me_da:36 me_in:-28
-me_next:-104 me_quedan:34 me_then:-24 me_what:22 media:31 media_$:23 medio:37 medio_dia:27 mejor:32 mejor_$:-25
-mejor__lunes:42 mejor_el:67 menos:85 menos__lunes:30 menos_el:48 mes_pasado:-34 mi_cita:-35 mi_turno:23 mientras:22
-miercoles:116 miercoles_$:23 min:-24 mind:-33 mine:-22 mis:-42 mismo:55 mon:61 monday:107 monday_$:-53 monday__be:42
-monday_at:35 monday_morning:-30 monday_so:-22 more:-27 morning:-82 morning_$:-83 morning_to:-55 mornings:76 move:-44
-move__to:-24 moving:-29 much:-29 much__my:-23 my:57 my__in:22 my_morning:-22 my_number:25 my_shift:24 my_tuesday:-22
-myself:-34 n:33 navidad:-24 nd:53 necesito:48 necesito_que:28 need:41 needed:-31 neither:37 never:-59 new:-96
-new_tires:-34 next:231 next_$:27 next_week:53 ni__ni:24 night:-67 night_$:-47 night_and:-24 nine:31 ninguna:28 no:24
-no_$:-80 no__do:39 no__para:59 no__yet:-34 no_but:-44 no_can:40 no_el:65 no_good:30 no_hay:48 no_idea:-32 no_lo:-28
-no_quiero:-22 no_se:-61 no_sea:41 no_tiene:53 no_trabajo:33 no_voy:-44 noche:-28 nomas:23 none:55 none__those:43
-none_of:38 noon:38 not:-44 not__yet:-22 not_monday:-29 not_now:-30 not_sure:-27 o:-30 ocho:30 oclock_$:-30 of:69
-of__how:26 of__month:42 of__morning:-23 of_my:-24 of_the:48 of_those:60 off__list:-25 off_the:-27 oh:-22
-oil_change:33 ok:34 on__it:24 on_a:-26 on_friday:47 on_it:30 on_me:29 on_monday:-23 on_saturday:-28 on_saturdays:-42
-on_sunday:-31 on_thursday:31 one:-104 one_$:-110 one__the:26 one_please:-29 only:59 open:-56 open_$:80 opening:77
-or:-33 or_$:-65 out:-71 over_$:29 pal:36 para:101 para__de:29 para__lo:-23 para__sabado:37 para_cuando:45 para_la:51
-para_que:-28 pasado_$:-25 pasado_manana:24 past:26 pedal:-35 pero:96 pero__las:65 pero_a:74 pero_el:23 pero_le:-59
-pick:61 place:-27 please:26 pm:58 podria:57 podria_ser:39 poquito:27 por:-35 por__la:26 por__manana:27 por__tarde:39
-por_la:77 por_que:-23 porque:46 posible:111 posible_$:111 possible:64 possible_$:67 precio:-23 precio_$:-23
-primera:42 pronto:103 pronto_posible:35 pronto_que:33 proxima:32 proxima_semana:32 pueda:89 pueda_$:85 puedan:87
-puede:39 puede_$:61 puedo:104 puedo__el:25 puedo_el:37 que:62 que__el:27 que__la:-27 que__me:27 que__sea:23
-que_hora:-48 que_me:39 que_no:37 que_se:27 que_sea:49 que_sigue:-22 que_tal:26 que_tan:-27 que_tengan:38 quedan:25
-quiero__el:28 quiero_ir:22 quisiera:30 rd:42 rd_$:47 really:27 remind:-50 remind__in:-42 remind_me:-50 retired:64
-retired_$:36 ride:27 right:54 right__the:23 right__you:26 ring:-26 road:24 room:23 rotation:26 run:59 sabado:164
-sabado__las:41 sabado_a:41 said:-26 sale:-48 sale_humo:-58 salga:-32 salgo:26 saliendo:70 saliendo_de:25
-saliendo_del:30 same:-37 same_day:-25 sat:130 sat_morning:26 saturday:117 saturday_$:36 saturday_hours:-58
-saturday_morning:30 saturdays:-37 saturdays_$:-43 say:-24 schedule:-31 school:49 se:46 se_lo:-43 se_pueda:103
-se_puede:61 se_va:-29 sea:103 sea_$:29 semana:117 semana_$:43 semana_de:22 set:-39 shakes:-53 shaking:29 shes:-33
-shes_at:-23 shop:-30 shop_$:-27 si:62 si__dejo:-34 si__jueves:-29 si__llevo:-38 si__martes:-49 si_el:-35 si_lo:-72
-si_me:43 si_puedo:23 siempre:-27 siempre_no:-24 sigue:-27 siguiente:24 so:115 sold:23 sometime:33 soon:29
-soon__you:51 soon_as:49 sooner:47 sooner__better:46 sooner_the:46 soonest:82 soy:40 squeeze:36 squeeze__in:35
-squeeze_me:35 st:23 start:26 stop:-36 stop_$:-58 stop__me:-27 stop_by:32 stop_in:32 stop_texting:-23 su:-44
-su_horario:-49 suits:25 sunday:-53 sunday_$:-127 sunday_or:26 switch:-57 switch_to:-36 take:28 take_the:-31 tal:22
-tan:-25 tarde_$:-28 te:-37 te_digo:-26 tempranito:27 temprano:23 temprano_$:-22 ten:66 ten_$:29 tendra:40 tengan:152
-tengo_que:-25 text:-41 texting:-23 th:162 th_$:-39 th_is:30 th_so:29 thanksgiving:22 that:32 that_day:90 the:25
-the__after:43 the__for:-31 the__guy:-32 the__in:22 the__is:43 the__on:-37 the__one:-81 the__or:38 the__the:98
-the__thing:-29 the__to:25 the_am:-45 the_better:108 the_doors:24 the_earlier:56 the_friday:-116 the_kids:24
-the_month:46 the_nd:53 the_next:41 the_rd:26 the_school:27 the_sooner:33 the_th:170 the_thursday:-36 the_wrong:-43
-then:81 then_$:43 there_on:-39 they:-22 thing:-91 thing_$:-73 third:-32 this__the:-42 this_is:-47 this_month:-30
-this_morning:-34 this_week:39 this_weekend:41 those:101 thurs:75 thurs_$:-26 thursday_$:-32 thursday__it:-30
-thursday_what:23 thursday_works:-43 tiene:38 tiene__el:62 tienen:40 tienen_$:61 tienen__de:-23 till:-37 time_$:-28
-tipo:36 tipo_$:25 tmrw:23 to__in:31 to__it:25 to__my:27 to_be:52 to_call:-24 to_get:54 to_monday:-49 todavia:-28
-todavia_no:-22 today_$:-49 todo:-42 todo__dia:-28 told:-24 tomorrow:100 tomorrow_$:-26 tomorrow_at:26 trabajan:-85
-trabajo:74 trabajo_$:45 truck:31 try:-150 try__in:-31 try_me:-144 tu:-42 tues:68 tuesday:90 turno:34 two:39 two_$:-33
-two_hundred:-27 two_weeks:41 ultima:32 un:71 un__el:24 una_cita:41 una_hora:-34 unas_semanas:-23 unos:-43 up:-32
-urgent:-24 use:-25 usted:22 va_a:-39 van:-25 ver:25 vez:-34 viernes:82 viernes_$:-47 viernes__de:22 viernes__la:27
-viernes__las:-60 viernes_a:-35 viernes_pero:25 voy:-60 voy_$:-24 voy_a:-37 was:-28 we__instead:74 we__it:-48 we_do:40
-wed:147 wed_$:22 wed_at:49 wednesday:44 weds:38 week:123 week_$:77 week_after:25 weekend:68 weekend_$:42 weekends:-30
-weeks:-47 weeks_$:-34 went:-28 were:-27 what__the:29 what__your:-29 what_about:109 what_are:-57 what_i:-37
-what_will:24 whatever:58 when:-26 when_you:26 whenever:118 whenever_you:71 whichever:58 who:-23 whole:-27 will_it:48
-with:-26 with_me:-26 with_the:29 wk:22 work:30 work_$:33 work__me:-28 works_$:-47 works_but:-37 would__be:-43
-would__better:42 would__to:23 would_be:32 would_i:-37 write:-24 wrong:-52 y:117 y_$:24 y_en:31 y_media:28 ya:-88
-ya_casi:30 ya_no:-78 yeah_$:-22 year:-22 yes_$:-43 yes__works:-42 yet:-98 yet__me:-61 yo:66 you:103 you__a:-35
-you__an:52 you__anything:28 you__im:30 you__it:-48 you__my:-35 you__on:-66 you__what:-25 you_can:86 you_close:28
-you_do:140 you_got:102 you_guys:-59 you_have:31 you_in:-22 you_pick:30 you_see:24 you_there:-43 you_work:-23 your:23
-your__hours:-52 youre:25 youve_got:22
+#abad:162 #able:58 #abor:-39 #abou:132 #abra:42 #abre:-79 #acer:-27 #acio:113 #adel:-30 #adit:34 #ados:-82 #afte:83
+#ahor:-48 #aigo:25 #aila:82 #ajan:-87 #akin:29 #ales:-32 #alga:-34 #algo:94 #alie:71 #alqu:167 #also:57 #ambi:-76
+#ampe:-30 #anan:89 #ance:-59 #ando:34 #ange:-28 #anit:37 #anso:25 #anta:-28 #ante:66 #anto:26 #anyt:171 #apri:36
+#aqui:32 #arde:29 #ario:-102 #arle:-25 #arli:92 #arly:89 #aron:-43 #arou:54 #arte:109 #arzo:-65 #asap:370 #asar:-25
+#asta:-88 #aste:-54 #ater:59 #atev:59 #atur:77 #avai:109 #avia:-29 #avid:-29 #avis:-30 #aybe:82 #baby:-31 #bado:146
+#baja:-106 #bajo:77 #been:-48 #befo:94 #bett:71 #betw:51 #biar:-27 #bien:25 #bila:37 #blem:-45 #bout:153 #brak:49
+#brea:34 #bren:-84 #caci:29 #caig:32 #cale:-27 #call:-73 #camb:-78 #came:-53 #canc:-68 #cans:27 #cerr:-57 #cesi:51
+#char:-33 #chec:-28 #ched:-54 #chev:60 #choo:55 #cial:-32 #cion:30 #cita:36 #cked:-38 #clas:55 #clos:48 #cole:119
+#come:-47 #como:52 #comp:-27 #conf:-40 #coul:128 #crib:-47 #cual:89 #cuan:49 #cuel:31 #davi:-29 #days:-41 #deal:25
+#deja:-37 #dela:-31 #depe:-70 #desp:29 #digo:-98 #ding:28 #dito:26 #dnes:57 #domi:-31 #door:40 #down:29 #dred:-46
+#dria:67 #driv:-33 #drop:93 #dule:-46 #eall:26 #earl:180 #ease:28 #east:-42 #eces:34 #ecia:-38 #ecio:-32 #edal:-26
+#edan:121 #eded:-31 #edio:49 #edne:62 #edul:-46 #eede:-31 #eeke:39 #eeks:-55 #eeze:34 #efor:94 #egar:-35 #egue:-31
+#egun:-27 #eith:43 #eken:39 #elan:-26 #eman:119 #emin:-57 #emos:-33 #empr:42 #ende:-72 #endi:-26 #endo:46 #endr:85
+#enen:43 #enev:150 #enga:157 #enin:146 #enme:-32 #enos:107 #entr:111 #epen:-71 #erco:115 #erne:90 #eron:-37 #erra:-45
+#esas:67 #esca:29 #escr:-42 #escu:29 #esda:161 #esit:48 #esos:56 #espa:66 #espe:-63 #espu:26 #esta:-148 #esto:29
+#eter:33 #etim:33 #etir:87 #ette:75 #etwe:51 #evar:43 #even:53 #ever:114 #eves:82 #exti:-25 #feri:-29 #ffic:25
+#fice:27 #fill:-35 #find:26 #firm:-34 #firs:56 #fore:86 #forg:-33 #four:-27 #free:65 #fren:-29 #fres:-42 #frid:100
+#from:95 #fter:78 #gent:-49 #give:-95 #goin:27 #good:32 #grea:-54 #grin:27 #gual:29 #guie:32 #guna:28 #gunt:-31
+#guys:-68 #habl:-50 #habr:40 #hace:-26 #hake:-64 #haki:28 #half:29 #hanc:29 #hast:-77 #hate:59 #have:84 #heck:-31
+#hedu:-46 #hene:150 #heve:60 #hich:59 #hing:49 #hird:-33 #hold:-28 #hool:52 #hora:-128 #hori:-32 #hort:25 #hose:100
+#hour:39 #humo:-53 #hund:-41 #hurs:97 #iado:-39 #ible:198 #ibre:54 #iche:59 #idad:-36 #iday:116 #idea:-39 #iemp:-27
+#iend:58 #iene:84 #ient:35 #iera:56 #ierc:131 #iern:86 #iero:-40 #ierr:38 #iest:29 #ight:32 #igua:29 #igue:-43
+#igui:25 #ilab:86 #ilad:33 #ille:-34 #imer:51 #inde:36 #ingo:-26 #ings:117 #insp:31 #inst:77 #ione:27 #iper:27
+#ired:66 #irmo:-50 #irst:56 #isie:30 #isit:-26 #ismo:48 #itch:-50 #ithe:42 #jaja:-37 #jubi:37 #juev:108 #just:-32
+#kend:39 #kids:56 #king:71 #labl:83 #labo:-39 #lace:-36 #lado:42 #lase:25 #lass:30 #late:52 #leas:32 #lega:-40
+#lego:29 #legu:-32 #leme:-47 #lets:-26 #leva:44 #libr:55 #lien:62 #lier:75 #like:91 #lled:-33 #lleg:-37 #lose:29
+#lqui:167 #lueg:-29 #luga:37 #lune:176 #mana:211 #mand:-26 #mart:121 #marz:-65 #mayb:82 #mbia:-56 #medi:71 #mela:-32
+#meno:106 #mera:46 #meti:32 #mier:148 #mind:-90 #mine:-27 #mism:56 #mond:129 #more:-41 #morr:104 #move:-62 #movi:-26
+#mpra:61 #mpre:-27 #much:-32 #myse:-35 #nana:75 #navi:-29 #ncel:-67 #nday:62 #ndra:67 #ndre:-46 #nece:43 #neit:36
+#nero:-32 #ners:-26 #nesd:62 #nest:88 #neve:67 #next:235 #nfir:-35 #ngan:135 #nged:-31 #ngin:26 #ngos:-29 #nico:37
+#nigh:-75 #nine:35 #ning:152 #nito:25 #nner:-29 #noma:25 #none:55 #noon:37 #nspe:31 #nste:64 #ntem:-35 #ntes:88
+#ntra:47 #ntre:51 #nyth:124 #ocho:31 #odav:-29 #odri:56 #offi:27 #okin:34 #oles:118 #omas:37 #omes:-47 #omod:28
+#omor:108 #onda:134 #oner:61 #ones:94 #onfi:-36 #only:60 #onto:117 #oone:139 #oors:31 #open:61 #oqui:30 #orar:-95
+#oras:-41 #orit:-26 #orqu:46 #orro:105 #osib:133 #ossi:79 #osto:-25 #otat:38 #ould:98 #oure:28 #ours:-45 #ovin:-30
+#oxim:42 #paci:78 #para:93 #part:-40 #pasa:-30 #pase:-37 #paso:26 #past:26 #peci:-31 #pect:27 #peda:-28 #pend:-81
+#peni:102 #pera:-32 #pero:91 #pick:64 #plac:-37 #plea:31 #podr:55 #poqu:27 #porq:44 #posi:120 #poss:80 #pran:52
+#prec:-32 #preg:-31 #pren:-29 #pril:34 #prim:46 #pron:153 #prox:43 #pued:297 #puer:-30 #pull:27 #quee:44 #quie:155
+#quin:31 #quis:30 #quit:48 #rade:-32 #rado:-60 #rake:50 #rani:28 #rano:32 #rari:-94 #rcol:130 #rday:70 #real:41
+#reat:-57 #reci:-32 #regu:-35 #remi:-57 #rend:-29 #reno:-26 #resh:-34 #reti:87 #rgen:-44 #rida:104 #ride:30 #righ:70
+#rime:51 #rind:27 #rivi:-25 #rlie:92 #rnes:90 #rong:-60 #ront:147 #rota:43 #roun:50 #roxi:42 #rque:46 #rrad:-69
+#rrow:115 #rtes:132 #ruck:34 #saba:161 #said:-26 #sala:-25 #sale:-61 #sali:63 #same:-40 #satu:77 #scan:28 #sche:-46
+#scho:52 #scri:-47 #scue:30 #sday:179 #self:-33 #sema:126 #send:-26 #shak:-36 #shes:-34 #shop:-41 #shor:25 #sibl:214
+#siem:-26 #sier:29 #sito:38 #smok:31 #soon:172 #soun:-25 #spac:74 #sper:-44 #spue:26 #sque:49 #ssed:-33 #ssib:80
+#stan:-68 #stea:56 #ster:-36 #stop:-36 #suit:38 #sund:-45 #swap:-32 #swit:-63 #take:28 #tead:64 #teme:-35 #temp:63
+#tend:76 #teng:181 #tera:32 #test:36 #teve:59 #text:-75 #than:-30 #that:29 #then:84 #ther:50 #thin:42 #thos:101
+#thur:99 #tien:76 #till:-44 #time:77 #tipo:38 #tire:47 #tmrw:25 #tomo:91 #trae:31 #trai:-25 #tran:26 #truc:35
+#tter:67 #tues:168 #turd:77 #twee:52 #ualq:167 #uand:41 #ubil:37 #udge:-29 #ueda:193 #uedo:98 #ueez:39 #uego:-40
+#uela:31 #uero:-26 #uesd:99 #ueve:93 #ugar:37 #uier:157 #uisi:30 #uito:59 #uits:26 #unda:-62 #undo:26 #undr:-46
+#unes:176 #unos:-44 #unte:-49 #urda:77 #urge:-39 #urno:33 #uste:52 #vail:109 #vean:27 #veni:51 #vers:-27 #very:-56
+#vida:-37 #vier:84 #ving:-41 #wedn:62 #weds:39 #week:126 #ween:53 #were:-30 #what:44 #when:116 #whic:61 #whol:-26
+#wipe:27 #witc:-63 #with:-32 #work:43 #wron:-60 #xima:32 #xtin:-25 #year:-26 #your:38 #ysel:-35 #ythi:115
+%again_later:71 %again_later%agree:60 %again_later%bring:103 %again_later%busy:-57 %again_later%call_off:33
+%again_later%car:-43 %again_later%doubt:-102 %again_later%elsewhere:-25 %again_later%fails:38 %again_later%family:42
+%again_later%how_long:-26 %again_later%lift:-25 %again_later%money:-30 %again_later%odometer:-70
+%again_later%on_way:72 %again_later%opening:89 %again_later%pay_day:-131 %again_later%phone:-64
+%again_later%season:-122 %again_later%staff:28 %again_later%wrong_one:33 %agree:25 %agree%bring:-53
+%agree%call_off:33 %agree%car_part:27 %agree%elsewhere:49 %agree%fails:35 %agree%family:78 %agree%gone_car:25
+%agree%how_long:105 %agree%leave_me:39 %agree%meaning:35 %agree%odometer:76 %agree%opening:46 %agree%pay_day:39
+%agree%phone:56 %agree%question:33 %agree%season:50 %agree%smoke_smell:-42 %agree%thanks:36 %agree%wrong_one:87
+%away%call_off:-38 %away%car:-39 %away%fails:33 %away%gone_car:32 %away%how_long:28 %away%lift:62 %away%odometer:36
+%away%on_way:55 %away%refuse:-34 %bad%machine:28 %bad%shake:29 %bring:89 %bring%call_off:-33 %bring%car:64
+%bring%car_part:59 %bring%fails:40 %bring%family:35 %bring%noise:27 %bring%odometer:-43 %bring%on_way:-26
+%bring%opening:56 %bring%phone:26 %bring%question:54 %bring%shift_it:-109 %bring%staff:26 %bring%start_again:35
+%bring%wrong_one:-25 %busy:73 %busy%call_off:32 %busy%leave_me:51 %busy%meaning:36 %busy%refuse:40 %busy%season:-48
+%call_off:-51 %call_off%doubt:38 %call_off%gone_car:-48 %call_off%how_long:58 %call_off%message:-55
+%call_off%money:33 %call_off%on_way:25 %call_off%opening:33 %call_off%phone:-53 %call_off%refuse:117
+%call_off%season:-96 %call_off%shift_it:72 %call_off%start_again:-39 %call_off%thanks:-31 %call_off%wrong_one:52
+%car%gone_car:-49 %car%lift:50 %car%question:-31 %car_part:40 %car_part%do_it:57 %car_part%lift:30 %car_part%money:49
+%car_part%noise:34 %car_part%shift_it:44 %do_it:-90 %do_it%how_long:-36 %do_it%on_way:29 %do_it%opening:32
+%do_it%question:29 %doubt:-38 %doubt%season:-32 %doubt%shift_it:-62 %elsewhere:-34 %elsewhere%place:45
+%elsewhere%question:27 %elsewhere%refuse:32 %elsewhere%shift_it:-25 %elsewhere%wrong_one:-41 %fails%phone:27
+%fails%refuse:-39 %fails%start_again:34 %gone_car%phone:47 %gone_car%season:-28 %gone_car%wrong_one:-26 %how_long:149
+%how_long%leave_me:45 %how_long%opening:-60 %how_long%pay_day:-32 %how_long%question:-159 %how_long%refuse:42
+%how_long%wrong_one:34 %leave_me:56 %leave_me%message:-43 %leave_me%pay_day:41 %leave_me%season:35
+%leave_me%shift_it:40 %lift%question:-26 %lift%refuse:36 %machine:55 %machine%meaning:26 %machine%shake:29
+%machine%staff:28 %machine%wrong_one:25 %meaning:25 %meaning%question:-77 %meaning%shake:28 %message:-146
+%message%on_way:-32 %message%start_again:25 %money:-127 %money%question:47 %money%season:-35 %money%shift_it:-40
+%money%smoke_smell:-43 %money%wrong_one:-43 %odometer:37 %odometer%question:27 %on_way:82 %on_way%place:77
+%on_way%question:26 %on_way%refuse:30 %on_way%season:26 %on_way%shift_it:34 %opening:-215 %opening%place:-74
+%opening%question:-87 %opening%refuse:26 %opening%staff:-73 %opening%wrong_one:61 %pay_day:-75 %pay_day%question:-46
+%pay_day%shift_it:-51 %phone:-150 %phone%refuse:72 %phone%shift_it:-29 %place%refuse:45 %place%shift_it:-25
+%question%shake:-25 %question%who:-41 %refuse%season:-79 %refuse%shift_it:68 %season:-103 %season%shift_it:-108
+%season%start_again:-37 %season%wrong_one:-59 %shake:-56 %shift_it:102 %shift_it%wrong_one:-46 %smoke_smell:-65
+%staff:-88 %staff%start_again:29 %staff%wrong_one:-32 %thanks:-59 %who:-64 %wrong_one:-52 @?:71 @after_visit:-152
+@car:-130 @confirm:-1182 @confirm_stop:-78 @day:254 @later:-123 @nothing:-418 @odometer:-235 @offers:-358
+@offers_:-122 @offers_the_th:-80 @reading:49 @time:281 @times:513 ^_$:-229 ^_a:55 ^_afternoon:-33 ^_all:-34
+^_antes:-29 ^_any:204 ^_are:-80 ^_as:54 ^_asap:211 ^_ask:-28 ^_at:48 ^_been:-33 ^_call:-76 ^_can:-29 ^_cancel:-40
+^_check:-31 ^_could:37 ^_cual:-71 ^_cualquier:100 ^_cuando:58 ^_cuanto:-47 ^_depende:-46 ^_do:-131 ^_early:30
+^_el:-116 ^_end:40 ^_entre:45 ^_es:-64 ^_estan:-72 ^_friday:-99 ^_give:-64 ^_got:53 ^_hableme:-52 ^_hasta:-46
+^_have:27 ^_hours:37 ^_how:-85 ^_hoy:63 ^_id:51 ^_idk:-37 ^_in:79 ^_is:-26 ^_it:-25 ^_la:-126 ^_lets:-46 ^_lo:138
+^_make:40 ^_manana:48 ^_martes:26 ^_maybe:45 ^_me:-51 ^_mejor:28 ^_mon:33 ^_my:61 ^_neither:37 ^_new:-26 ^_next:137
+^_ninguna:34 ^_no:29 ^_none:56 ^_noon:30 ^_not:-37 ^_ok:-33 ^_open:-145 ^_para:-68 ^_please:-27 ^_podria:29 ^_que:-88
+^_quiero:38 ^_remind:-56 ^_right:32 ^_sabado:29 ^_sat:76 ^_saturday:47 ^_se:-50 ^_shes:-31 ^_si:-52 ^_stop:-45
+^_sunday:45 ^_sure:27 ^_swamped:-26 ^_the:-146 ^_this:40 ^_thursday:-53 ^_tomorrow:56 ^_trabajan:-68 ^_try:-121
+^_tues:61 ^_tuesday:35 ^_un:31 ^_una:27 ^_va:25 ^_wed:81 ^_what:-35 ^_when:-30 ^_whenever:139 ^_which:-43
+^_whichever:51 ^_will:-30 ^_ya:-37 ^_yeah:42 ^_yo:26 ^_you:-37 a:58 a__hora:107 a__no:25 a__of:25 a__si:30
+a__weeks:-41 a__y:41 a_day:-25 a_hole:31 a_la:68 a_las:156 a_monday:37 a_primera:25 a_ring:-52 a_saturday:-28
+about:133 abren:-84 abren_$:-79 after:87 after_$:41 after__day:-34 after_that:32 after_work:28 again_on:-27
+ahorita:-32 al:41 algo:67 all_day:-31 also:57 am:94 am_y:25 an:149 an__change:29 an_appointment:25 an_hour:26
+an_inspection:27 an_oil:28 an_opening:58 and:184 and__need:-34 and_can:32 and_how:30 and_i:-28 and_im:38 and_the:-25
+ando:26 antes:92 any:350 any__but:65 any__next:42 any__that:27 any_chance:27 any_day:148 any_of:35 any_time:59
+anything:104 anything_$:-31 april:34 are:-95 are__there:-50 are_you:-93 are_your:-52 around:56 around_$:31 as:138
+as__as:61 as_of:-43 as_you:59 asap:370 asap_$:175 asi_que:34 ask:-175 ask__after:-34 ask__again:-27 ask_me:-140 at:62
+at__it:26 at__so:29 at_and:49 at_instead:-32 at_noon:-38 at_or:-51 at_work:-45 available:86 baby:-30 bad:28 be:144
+be_$:29 be_better:35 be_the:37 been:-48 been__to:-48 before:94 before_the:37 better:71 better_$:59 between:51 bien:31
+brakes:30 bus:33 but:221 but__it:52 but__me:-26 but_it:-28 but_monday:63 but_the:32 by:69 by_tomorrow:26 caigo:31
+call:-78 came:-48 can:264 can__be:60 can__come:48 can__do:135 can__it:61 can__me:59 can__stop:31 can__switch:-38
+can_i:25 can_it:45 can_my:-25 can_you:51 cancel:-65 cancel_my:-46 cant_make:-32 car:-41 carro:-29 chance:30
+changed_it:-27 check:-47 check__me:-40 check_with:-42 christmas_$:-26 cita_$:-42 cita__favor:30 cita_el:35
+cita_para:30 cita_por:30 clock:30 close_$:27 come__friday:36 come__instead:-46 come_at:-26 come_in:28
+come_thursday:25 comes:-47 como:25 como__las:43 como_a:33 con:-74 con_el:-26 con_ustedes:-31 confirmo:-50
+confirmo_$:-43 cost_and:26 costo:-38 costo_$:-29 could:147 could__do:59 could__it:28 could_do:51 could_you:42
+cual:-69 cual__su:-50 cual_es:-53 cualquier:149 cualquier__menos:58 cualquier_dia:113 cuando:32 cuando__el:-25
+cuando_lo:-30 cuando_salga:-29 cuanto_se:77 da:32 da_igual:34 day:166 day_$:-81 day_after:63 day_but:55 day_is:36
+day_thing:-25 de:75 de__a:54 de__al:28 de__dia:-39 de__el:28 de__la:-25 de__me:36 de__semana:27 de_la:38 de_las:-55
+de_los:31 de_manana:-29 de_mes:41 de_paso:25 deal:27 deal_$:32 dejo_en:-40 del_jueves:-53 depende:-45 depends:-25
+descanso:25 despues:27 despues_del:37 di:-26 dia:180 dia__el:64 dia_de:39 dia_menos:83 dia_que:33 dias_$:29
+digame:-26 digo:-97 digo_$:-70 do:120 do__at:-25 do__guys:-30 do__have:-45 do__instead:35 do__th:50 do_friday:51
+do_i:-26 do_instead:96 do_the:41 do_thursday:-27 do_you:-121 does:-26 doesnt_matter:28 domingo_o:34 domingos:-29
+domingos_$:-35 doors:31 dos:-35 dos_horas:-32 driving:-25 drop:84 drop_it:41 earlier:75 early:87 easter:-44
+easter_$:-45 el:152 el__despues:26 el__en:35 el__hoy:-27 el__pero:30 el__puedo:40 el__que:51 el__sea:36 el__si:40
+el_carro:-41 el_de:-32 el_dia:26 el_jueves:59 el_lunes:111 el_martes:78 el_miercoles:71 el_mismo:-40 el_pedal:-25
+el_precio:-26 el_sabado:123 el_viernes:28 en__del:-30 en__dias:-40 en__escuela:29 en__manana:-44 en__se:88
+en__tarde:64 en_cuanto:72 en_la:44 en_marzo:-39 en_unos:-43 end:44 end__the:47 end_of:58 ends:39 entre:59 era:-29
+es:-152 es_$:-25 es__horario:-50 es_de:-36 es_mi:40 es_su:-50 esas:67 escuela:31 ese:37 ese__no:25 ese_dia:48 esos:50
+espacio:71 espacio_$:45 esta:-80 estan:-78 estan__el:-71 este_mes:-48 evening:37 every:-48 every_morning:-27
+favor_$:-36 filled:-35 filled_it:-30 fin:37 fin__mes:39 fin_de:38 finde:27 finde_$:32 fine_$:-29 first:56
+first__of:26 first_week:26 fit:47 fit__in:34 for:105 for__inspection:26 for__oil:48 for_a:25 for_an:66 for_me:68
+for_that:-27 for_thursday:-28 free:76 freno:-26 fresh:-34 fri:53 friday:83 friday_$:104 friday_afternoon:-53
+friday_but:53 friday_instead:41 friday_is:-40 from:95 from_the:32 get:26 get_my:26 give:-95 give__a:-90 give_me:-92
+go:-26 go__friday:-42 go_with:-38 going:27 good:32 got:240 got_$:108 got_a:61 got_anything:81 got_it:-25 great:-52
+guy:-56 guys:-62 guys_open:-32 hableme:-43 hableme_por:-40 habra:35 hacer:-28 half:29 has:52 hasta:-77
+hasta__hora:-38 hasta_que:-55 have:62 have_an:43 hay:70 hay_$:37 hold:-25 hole:33 hora:27 hora_que:75 horario:-96
+horas:-41 hour:77 hours:-38 hours_$:-29 how__is:-32 how_about:69 hoy:75 hoy_$:-37 hoy__la:36 hoy_en:38 hoy_mismo:66
+humo:-52 humo_$:-56 hundred:-51 hundred_$:-25 i:-95 i__a:-37 i__at:-56 i__by:32 i__in:40 i__my:-37 i__out:31
+i__to:-53 i__you:-37 i_be:-33 i_bring:25 i_stop:29 i_switch:-39 i_work:40 i_would:-29 id:75 idea:-34 idk:-39 if:75
+if__is:47 if_i:-48 if_that:26 if_you:48 igual:30 ill:30 ill_be:46 ill_wait:27 im:105 im_retired:53 in:75 in_$:46
+in__day:-25 in__the:44 in_friday:50 in_the:-47 in_tomorrow:25 in_two:37 in_your:38 instead:64 instead_$:90 is:76
+is_$:-62 is__at:30 is__but:26 is__on:28 is__the:-56 is_better:-57 is_fine:31 is_not:31 is_ok:38 is_shaking:27
+is_that:-26 is_the:-81 is_there:40 is_this:-30 is_thursday:27 ish:46 it:-34 it_$:-56 it__at:-28 it__friday:36
+it__in:-30 it__on:-32 it_and:39 it_be:60 it_friday:28 it_in:30 it_myself:-29 it_shakes:-54 it_to:-47 jueves:83
+jueves_$:-73 jueves__a:57 jueves__la:42 jueves__las:-26 jueves_pero:51 just:-37 just__i:-32 kids:53 la:71 la_$:-31
+la__de:42 la__el:51 la__las:-38 la__no:30 la__que:80 la__semana:43 la_cita:-40 la_de:-58 la_del:-43 la_hora:79
+la_manana:-45 la_proxima:34 la_semana:56 la_tarde:74 labor:-39 labor_day:-40 las:89 las_$:-92 las__y:28 las_dos:-32
+las_no:34 las_y:45 later:68 le:-126 le_caigo:26 le_digo:-71 le_sale:-57 let:-43 let_me:-36 lets:-26 libre:54
+libre_$:30 light:29 like:91 like_$:52 llego:29 llego_$:33 llegue:-31 lo:-102 lo__en:-96 lo__pronto:109 lo_dejo:-36
+lo_di:-25 lo_llevo:-61 lo_mas:135 lo_tengo:-29 lol:27 long_$:41 look:-25 los:38 los__en:38 luego:-30 lugar:37
+lugar_$:49 lunes:176 lunes_a:41 make_it:44 manana:90 manana_$:-34 manana__las:36 manana_a:41 manana_temprano:25
+martes:121 martes_$:67 martes__la:28 martes__le:-58 martes_a:25 martes_pero:-48 marzo:-65 marzo_$:-28 mas:158
+mas__posible:49 mas__que:54 mas_pronto:120 mas_temprano:-30 matter:25 maybe:82 maybe_next:63 me:-34 me_$:100 me__a:26
+me__el:49 me__igual:38 me__on:-27 me__ring:-53 me__the:-35 me__week:-112 me_a:-92 me_after:-69 me_again:-26
+me_before:28 me_da:37 me_in:-27 me_next:-109 me_quedan:35 medio:38 medio_dia:27 mejor_$:-29 mejor__lunes:39
+mejor_el:60 menos:106 menos__lunes:41 menos_el:60 mi_cita:-38 miercoles:119 min:-29 mind:-33 mis:-38 mismo:57 mon:63
+monday:132 monday_$:-31 monday__be:42 monday_at:35 monday_morning:-28 more:-28 morning:-75 morning_$:-76
+morning_to:-54 mornings:81 move:-48 move__to:-26 moving:-30 much:-31 my:57 my_number:25 my_shift:25 myself:-35 n:33
+navidad:-25 nd:56 necesito:50 necesito_que:28 need:47 needed:-31 neither:36 never:-61 new:-96 new_tires:-33 next:235
+next_$:29 next_week:48 ni__ni:25 night:-71 night_$:-49 night_and:-25 nine:31 ninguna:29 no:29 no_$:-86 no__do:41
+no__para:61 no__yet:-34 no_but:-45 no_can:42 no_el:69 no_good:30 no_hay:49 no_idea:-33 no_lo:-29 no_se:-57 no_sea:43
+no_tiene:54 no_trabajo:35 no_voy:-43 noche:-28 nomas:25 none:55 none__those:42 none_of:38 noon:39 not:-43
+not__yet:-29 not_now:-31 not_sure:-35 ocho:31 oclock_$:-29 of:63 of__how:25 of__month:36 of_the:43 of_those:59
+off__list:-26 off_the:-26 oil_change:33 ok:30 on:27 on_a:-27 on_friday:49 on_it:29 on_me:29 on_saturday:-27
+on_saturdays:-44 on_sunday:-33 on_thursday:31 one:-102 one_$:-111 one__the:27 one_please:-29 only:60 open:-63
+open_$:83 opening:81 or:-26 or_$:-66 out:-74 over_$:28 pal:38 para:93 para__de:28 para__sabado:36 para_cuando:46
+para_la:49 para_que:-26 paso:26 past:27 pedal:-38 pero:102 pero__las:65 pero_a:74 pero_le:-59 pick:62 place:-27
+please:26 pm:58 podria:56 podria_ser:39 poquito:27 por:-42 por__la:27 por__manana:28 por__tarde:41 por_favor:-25
+por_la:80 porque:46 posible:134 posible_$:135 possible:67 possible_$:71 primera:44 pronto:117 pronto_posible:49
+pronto_que:34 proxima:34 proxima_semana:34 pueda:90 pueda_$:85 puedan:88 puede:35 puede_$:61 puedo:110 puedo__el:26
+puedo_el:38 que:54 que__el:29 que__la:-28 que__me:27 que_hora:-57 que_me:37 que_no:40 que_se:28 que_sea:50 que_tal:27
+que_tan:-28 que_tengan:38 quedan:26 quiero__el:28 quisiera:30 rd:45 rd_$:49 really:26 remind:-54 remind__in:-44
+remind_me:-54 retired:65 retired_$:37 ride:31 right:58 right__you:27 ring:-28 rotation:26 run:60 sabado:164
+sabado__las:41 sabado_a:41 said:-26 sale:-49 sale_humo:-59 salga:-34 salgo:26 saliendo:70 saliendo_de:25
+saliendo_del:30 same:-34 sat:130 sat_morning:27 saturday:114 saturday_$:36 saturday_hours:-61 saturday_morning:30
+saturdays:-38 saturdays_$:-44 schedule:-31 school:51 se:45 se_lo:-45 se_pueda:104 se_puede:57 se_va:-31 sea:106
+sea_$:29 semana:125 semana_$:45 set:-37 shakes:-54 shaking:28 shes:-34 shop:-32 shop_$:-29 si:66 si__dejo:-35
+si__jueves:-29 si__llevo:-40 si__martes:-50 si_el:-35 si_lo:-75 si_me:40 siempre:-26 sigue:-29 siguiente:26 so:121
+sometime:34 soon:32 soon__you:53 soon_as:50 sooner:54 sooner__better:51 sooner_the:51 soonest:86 soy:40 squeeze:39
+squeeze__in:38 squeeze_me:38 start:26 stop:-30 stop_$:-53 stop__me:-28 stop_by:32 stop_in:32 su:-39 su_horario:-50
+suits:26 sunday:-52 sunday_$:-126 sunday_or:26 switch:-58 switch_to:-36 take:27 take_the:-32 tan:-26 te:-38
+te_digo:-25 tempranito:27 ten:69 ten_$:30 tendra:42 tengan:152 tengo_que:-25 text:-45 texting:-25 th:169 th_$:-36
+th_is:31 th_so:30 that:30 that_day:91 the:74 the__after:46 the__for:-31 the__guy:-34 the__is:43 the__on:-34
+the__one:-81 the__or:38 the__the:106 the__thing:-29 the__to:25 the_am:-45 the_better:117 the_doors:26 the_earlier:60
+the_friday:-114 the_kids:26 the_month:39 the_nd:55 the_next:43 the_rd:27 the_school:29 the_sooner:36 the_th:178
+the_thursday:-35 the_wrong:-50 then:84 then_$:46 there_on:-41 thing:-88 thing_$:-69 third:-33 this__the:-43
+this_is:-48 this_month:-32 this_morning:-31 this_week:38 this_weekend:43 those:101 thurs:79 thurs_$:-25
+thursday_$:-35 thursday__it:-29 thursday_works:-42 tiene:40 tiene__el:63 tienen:45 tienen_$:62 till:-39 time_$:-30
+tipo:38 tipo_$:26 tmrw:25 to__in:33 to__it:25 to__my:27 to_be:53 to_get:54 to_monday:-50 todavia:-29 today_$:-52
+todo:-28 todo__dia:-28 tomorrow:99 tomorrow_$:-30 tomorrow_at:27 trabajan:-90 trabajo:79 trabajo_$:48 truck:33
+try:-156 try__in:-31 try_me:-150 tu:-43 tues:69 tuesday:101 turno:34 two:38 two_$:-34 two_hundred:-31 two_weeks:42
+un:72 una_cita:42 una_hora:-36 unos:-44 up:-34 use:-25 va_a:-38 van:-28 vez:-38 viernes:91 viernes_$:-48
+viernes__de:29 viernes__la:29 viernes__las:-59 viernes_a:-35 viernes_pero:25 voy:-58 voy_a:-36 was:-31 we:-27
+we__instead:74 we__it:-54 we_do:34 wed:149 wed_$:25 wed_at:48 wednesday:48 weds:39 week:122 week_$:71 week_after:26
+weekend:71 weekend_$:46 weekends:-32 weeks:-54 weeks_$:-40 went:-28 were:-30 what__the:30 what__your:-32
+what_about:110 what_are:-60 what_i:-37 whatever:59 when_you:26 whenever:129 whenever_you:76 whichever:59 who:-27
+whole:-26 will_it:45 with:-25 with_me:-28 with_the:30 work:33 work_$:37 work__me:-29 works_$:-44 works_but:-38
+would__be:-41 would__better:42 would_be:31 would_i:-35 wrong:-60 y:113 y_en:32 ya:-84 ya_casi:30 ya_no:-79 yes_$:-42
+yes__works:-44 yet:-106 yet__me:-62 yo:64 you:108 you__a:-36 you__an:54 you__anything:30 you__im:31 you__it:-45
+you__my:-35 you__on:-67 you__what:-26 you_can:91 you_close:28 you_do:141 you_got:106 you_guys:-60 you_have:35
+you_pick:31 you_see:25 you_there:-44 your__hours:-54 youre:25
 """

@@ -1,429 +1,391 @@
 """What speaks for and against `symptom`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "symptom"
-BIAS = -139
+BIAS = -136
 WEIGHTS = """\
-#abad:-29 #abaj:75 #abel:61 #abla:-26 #abou:29 #abra:-26 #abri:-53 #abro:106 #acce:39 #acci:-26 #aced:-61 #acei:45
-#acel:93 #acen:-65 #acer:-45 #ache:55 #acho:49 #acia:25 #acie:39 #acin:32 #acio:48 #adas:-34 #adea:36 #adec:-73
-#adel:-102 #aden:59 #adia:40 #adli:101 #ados:-31 #adre:-22 #afor:27 #afte:24 #agai:46 #agar:78 #agen:-28 #agra:-95
-#agua:253 #ahea:-49 #ahor:46 #ailp:45 #aini:31 #airb:79 #aire:58 #akes:217 #akin:83 #alan:26 #alar:-57 #aldr:24
-#aled:-28 #alen:82 #ales:72 #alfw:23 #algo:74 #algu:25 #alie:65 #alin:25 #alle:-45 #alli:55 #allo:61 #ally:23
-#almo:38 #alon:81 #alre:-58 #also:94 #alte:35 #alto:64 #alum:70 #amad:-23 #aman:53 #amar:33 #amas:-22 #amat:70
-#ambe:40 #ambr:25 #amin:69 #amos:-81 #ampo:31 #anan:37 #anas:-30 #anca:98 #ance:-72 #anco:71 #anda:147 #andb:79
-#ande:-87 #ando:171 #anec:59 #ange:-55 #angi:49 #anic:76 #anks:92 #anoc:46 #ansm:-31 #anta:34 #anti:52 #anto:-35
-#anym:39 #anyt:-55 #apag:133 #apar:-84 #apen:39 #apor:40 #aque:-24 #aqui:-49 #arab:-56 #arag:47 #arca:-32 #arch:103
-#arco:36 #arel:40 #arga:30 #argo:36 #arks:61 #arle:57 #arlo:32 #arly:46 #arni:-105 #aron:-152 #aros:48 #arpa:36
-#arra:195 #arte:39 #arts:-88 #asad:-39 #asar:91 #asca:61 #ashb:45 #ashi:35 #asol:27 #asta:23 #asti:33 #astr:34
-#atal:25 #atbe:60 #atch:72 #atel:110 #ates:83 #atin:57 #atro:-43 #atte:44 #atul:-27 #auge:24 #augh:22 #aunq:40
-#aust:48 #avad:-44 #aven:-30 #avia:-32 #avis:-22 #away:72 #awfu:30 #ayed:29 #ayer:72 #bach:46 #bado:-40 #baja:-90
-#baje:37 #bajo:174 #bald:41 #ball:76 #bare:40 #bble:84 #beat:-25 #been:54 #befo:30 #bele:61 #belt:49 #best:-23
-#bett:-39 #biar:-68 #bica:-41 #bida:63 #bido:34 #biem:-65 #bike:-60 #bill:-33 #bing:45 #bios:139 #blac:64 #blam:-27
-#blan:34 #blar:40 #bles:80 #blew:38 #blin:131 #blow:54 #blue:24 #boar:43 #body:-23 #bomb:44 #bone:23 #book:-41
-#boom:46 #borr:55 #bota:64 #both:45 #bout:23 #brak:109 #bran:51 #brar:24 #brat:77 #brea:-67 #brec:80 #bris:-56
-#brok:95 #buen:-36 #bump:63 #burn:56 #butt:-25 #buzz:32 #cabe:49 #cabl:29 #cada:92 #cade:28 #cado:-40 #cale:82
-#cali:54 #call:-46 #camb:-57 #came:57 #cami:42 #canc:-51 #cani:23 #cant:38 #care:-28 #carg:42 #carr:82 #cart:30
-#casa:-76 #casc:61 #casi:110 #catc:64 #cati:-36 #ccel:28 #ccid:-34 #ceit:45 #cele:126 #cesi:-27 #char:78 #ched:-27
-#chem:-29 #cher:36 #ches:60 #chis:93 #chor:23 #chun:24 #cias:-39 #cida:66 #cide:-31 #cien:30 #ciga:-25 #cing:40
-#cion:31 #cita:-24 #ckin:54 #clam:68 #clie:-24 #clim:27 #clun:86 #clut:25 #coas:45 #coch:36 #coff:47 #cofr:25
-#cold:56 #colo:27 #come:-85 #como:84 #comp:-125 #cond:86 #conf:-41 #cong:31 #cont:-78 #cool:62 #coug:37 #coun:-25
-#cove:-61 #cran:102 #crat:-53 #craz:40 #cree:24 #croo:44 #ctio:36 #ctri:33 #cuad:30 #cual:-64 #cuat:-24 #cuch:30
-#cuen:-22 #cues:48 #curv:31 #dame:-24 #dash:57 #date:-30 #davi:-25 #dded:29 #dder:33 #ddle:65 #deal:-51 #deba:68
-#dece:-74 #deje:-27 #dejo:-25 #dela:-104 #deme:-46 #dena:29 #dere:22 #ders:55 #desd:54 #desk:-36 #dewa:34 #diad:38
-#dice:49 #dida:-62 #dido:-54 #died:86 #dier:-46 #dimo:-41 #ding:23 #dirt:-31 #disa:25 #dlig:108 #does:73 #doin:-41
-#done:-26 #dont:58 #door:-175 #dora:-32 #dore:-40 #down:125 #dras:22 #drea:-52 #dria:29 #drip:26 #driv:65 #drop:71
-#duri:26 #eadl:117 #eads:45 #eady:-67 #eaks:-112 #eali:34 #eall:35 #eams:48 #eand:85 #eard:48 #earl:65 #ears:24
-#ease:-37 #eati:30 #eave:-46 #ebaj:68 #ecal:45 #ecan:23 #echa:81 #ecio:26 #econ:86 #ecor:-29 #ecti:33 #ecto:-32
-#ectr:33 #edal:158 #edde:23 #edin:26 #edle:51 #eedi:26 #eedl:51 #eels:89 #eeps:94 #eeri:112 #efon:-25 #efor:30
-#egad:96 #egla:-27 #egro:42 #eite:28 #ejar:37 #ejor:-117 #elan:-47 #elea:52 #elec:29 #elef:-25 #eler:116 #eloc:69
-#else:-36 #elta:24 #emad:44 #emaf:27 #embl:94 #emin:-45 #emos:-81 #empe:53 #empo:-27 #empt:55 #enan:23 #enar:106
-#enas:41 #ence:58 #enda:-34 #ende:124 #endi:-169 #endo:72 #enen:-52 #enev:-31 #enfr:51 #engi:79 #engo:53 #enos:-110
-#ensa:-23 #ensi:22 #enta:99 #ente:47 #entr:123 #epla:-53 #epor:-38 #equi:-42 #erad:34 #eran:-24 #erar:25 #erat:29
-#erce:24 #erda:-33 #erde:173 #erdi:-37 #erec:27 #ered:-53 #eres:-42 #erfe:-62 #erhe:52 #erin:123 #erks:33 #ermo:27
-#erna:33 #erne:-24 #erni:29 #eron:24 #erro:41 #ersa:82 #erse:104 #erta:-32 #ervi:66 #ervo:24 #erza:82 #esca:25
-#esco:-28 #escu:79 #esde:54 #esio:50 #esnt:78 #espe:-45 #espo:39 #essa:-27 #essi:-23 #essu:52 #esta:56 #este:-27
-#esto:-93 #etal:148 #eteo:41 #eter:41 #ethi:30 #etim:24 #etra:62 #etro:31 #ette:-50 #etty:29 #evas:-60 #even:23
-#ever:129 #ewal:34 #eway:106 #excl:78 #exha:48 #exit:23 #expl:-29 #exts:-34 #ezco:-22 #falt:-22 #faro:39 #fast:29
-#fect:-65 #feel:111 #fell:-44 #ffee:47 #fier:60 #fill:62 #filt:-24 #fing:30 #fire:-40 #firs:-61 #fixe:-102 #flas:29
-#flui:-70 #flus:-59 #flyi:48 #foco:-61 #fona:-26 #foqu:46 #fore:60 #forg:-22 #form:-25 #foro:27 #forw:54 #foun:46
-#fren:348 #frid:-27 #frie:61 #frio:41 #from:73 #fron:-32 #fter:64 #fuer:93 #fuga:59 #fume:39 #fuse:49 #fway:23
-#gado:95 #gain:46 #game:-34 #gana:-47 #gara:40 #garo:78 #garr:58 #gaso:27 #gate:51 #gaug:24 #gear:146 #gela:57
-#ghwa:35 #gine:78 #ging:66 #glan:-28 #gnal:30 #goes:72 #goin:75 #golp:91 #goma:41 #gone:-66 #good:-41 #gote:62
-#grac:-28 #grad:-107 #grat:-31 #grav:32 #grea:-123 #gree:60 #grin:132 #groa:28 #grua:27 #gual:24 #guan:49 #guna:-67
-#gund:32 #gust:-31 #habl:-25 #haci:49 #hada:25 #hago:-36 #haha:-52 #hake:-32 #hand:41 #hani:53 #harc:41 #hard:42
-#hast:41 #haus:48 #hboa:45 #head:70 #hear:110 #heat:59 #heel:58 #help:23 #heme:-25 #hene:-31 #hera:36 #hese:-25
-#hich:-91 #hift:162 #high:52 #hill:276 #himm:92 #hind:-23 #hine:49 #hini:26 #hink:94 #hisp:72 #hiss:22 #hizo:-27
-#hock:-31 #hoev:-36 #hold:110 #hole:139 #home:25 #hone:-60 #hops:31 #hose:-66 #houg:38 #houl:110 #hour:-32 #hous:-29
-#howe:46 #hred:23 #hree:68 #hrou:54 #hudd:33 #huel:90 #huev:25 #humb:-30 #humi:24 #humo:55 #hump:25 #hunk:74
-#hurt:-23 #huts:28 #hway:35 #iapa:-78 #iaro:-51 #ible:22 #ibra:149 #ican:-28 #icen:-27 #icks:49 #icon:75 #idad:53
-#iday:-25 #idea:24 #iden:-35 #ides:41 #idew:34 #idge:-35 #idle:123 #idos:-111 #iedo:28 #iemb:74 #iemp:-26 #iend:157
-#iene:37 #ient:115 #ierd:116 #iere:92 #iern:-35 #ierr:61 #ifte:36 #ifts:92 #igar:-25 #ighw:35 #igna:30 #igua:27
-#igue:102 #ilen:42 #iles:-31 #illo:28 #ills:129 #ilpi:45 #imad:-23 #imbi:27 #imes:39 #immi:92 #imos:-41 #impi:-106
-#inbo:68 #inca:45 #indi:62 #indo:-44 #inds:63 #info:-25 #inge:25 #ings:-40 #ingu:-196 #inin:58 #inke:93 #inks:24
-#inos:36 #ints:56 #intu:105 #iona:89 #ione:-31 #iono:60 #ions:-34 #iper:-170 #ippi:46 #iqui:-31 #irad:109 #irba:79
-#ired:-22 #irri:28 #irst:-61 #isan:-24 #isap:26 #isas:-47 #ises:-30 #isio:-31 #isit:-61 #ismo:31 #isnt:-24 #ispa:69
-#issi:25 #ista:38 #istl:22 #isto:-26 #itse:56 #itte:-30 #ittl:44 #iver:-54 #ives:-116 #ivew:87 #ivin:48 #ivoc:-35
-#ixed:-102 #jaja:-91 #jalo:48 #jaro:42 #jerk:35 #join:65 #jueg:54 #jump:84 #june:-24 #junt:-36 #keep:85 #king:50
-#knee:-67 #know:-30 #lace:-73 #lack:64 #lado:76 #lain:-23 #lama:36 #lamb:25 #lamo:-23 #lamp:30 #lanc:64 #lank:28
-#lant:94 #larm:-51 #lash:25 #latc:60 #lati:-31 #lava:-53 #lave:22 #lder:136 #ldin:-23 #ldri:24 #leak:-37 #lean:63
-#leav:-36 #lect:28 #lefo:-25 #left:-117 #lego:-58 #lenc:43 #lend:-29 #lent:92 #lept:-22 #lera:97 #lero:41 #less:-28
-#lets:-30 #lfwa:23 #lgui:27 #lick:135 #lide:49 #lien:34 #lies:28 #life:-23 #ligh:48 #like:103 #limb:27 #limp:-39
-#lina:26 #lind:54 #ling:50 #link:112 #liqu:-32 #litt:44 #llam:-25 #llas:-43 #lleg:-55 #ller:-52 #llow:79 #lmos:39
-#loci:69 #lone:46 #long:39 #look:50 #lora:22 #lose:34 #losi:29 #lost:81 #lowi:32 #lows:95 #lpet:49 #lpip:45 #lrea:-58
-#lter:26 #ltim:-32 #ltos:46 #luce:60 #lueg:-24 #luid:-70 #lumb:66 #lunk:86 #lush:-60 #lutc:25 #lyin:47 #mach:-27
-#mafo:27 #maki:64 #mand:-98 #mane:54 #marc:69 #mark:67 #mate:-24 #mati:64 #mber:-25 #mbia:-81 #mbid:32 #mbin:26
-#mbio:102 #mbla:74 #mbol:42 #mbra:70 #mean:-25 #meca:23 #mech:53 #mejo:-120 #mell:52 #meno:-26 #ment:-39 #mero:-34
-#meta:147 #mete:94 #meth:30 #meti:27 #metr:23 #mied:28 #mies:89 #mile:-31 #mill:-23 #mina:31 #mind:-50 #misi:-24
-#mism:37 #miss:-39 #mmie:89 #mofl:31 #moke:-44 #moki:-125 #mome:22 #mone:-53 #mont:-23 #morn:111 #morr:58 #most:43
-#mowe:-22 #mped:30 #mpez:48 #mpia:-115 #mpin:30 #mpre:-41 #much:-51 #mush:24 #myse:-22 #nada:-64 #nail:28 #nale:98
-#nana:37 #nand:68 #naro:-26 #nato:35 #nazo:-26 #ncel:-47 #ncho:28 #ncie:30 #ncon:-24 #ndan:36 #ndar:-27 #nded:-29
-#ndem:-39 #nden:-44 #nder:184 #ndid:-112 #ndim:-36 #ndin:22 #ndio:51 #ndow:-40 #near:32 #nece:-48 #neci:66 #need:-37
-#negr:47 #next:-116 #nfor:-34 #nfre:43 #ngan:-26 #ngel:57 #nger:32 #nges:95 #ngin:135 #ngra:-27 #ngun:-200 #nico:28
-#nigh:58 #ning:-78 #nino:24 #nker:88 #nkin:35 #nner:-23 #nobo:-36 #noch:24 #nois:-122 #nomb:-26 #noon:-25 #norm:64
-#nque:49 #nsio:23 #nsmi:-31 #nsto:-34 #ntan:51 #ntas:-170 #nten:-71 #ntes:-29 #ntic:57 #ntos:-23 #ntra:135 #ntre:-24
-#ntur:104 #nuev:-108 #numb:-37 #nymo:39 #nyth:-50 #oard:43 #oars:22 #oast:54 #obbl:92 #obod:-36 #obre:36 #ocad:-35
-#oche:60 #ocid:69 #ocks:42 #ocup:-39 #odav:-25 #oday:86 #odri:27 #oesn:78 #oeve:-36 #offe:47 #ofle:31 #ofre:24
-#oiga:22 #oily:32 #oing:34 #oint:104 #oise:-82 #oisy:-40 #oked:50 #oken:58 #okin:-110 #olan:134 #oles:-27 #olin:27
-#olit:24 #olor:33 #olpe:91 #ombe:32 #ombr:-27 #omes:-24 #omet:84 #omor:62 #ompl:-24 #ompr:-41 #onal:90 #onan:27
-#onaz:-26 #once:-65 #onch:45 #onea:46 #oney:-46 #onfo:-23 #onga:-25 #onge:59 #ongr:-27 #onte:-67 #ooke:44 #ooks:59
-#oola:68 #oone:24 #oost:28 #open:70 #opes:42 #opis:23 #oppe:107 #oqui:51 #orad:-29 #ores:-48 #orev:31 #orks:86
-#orma:65 #orme:-31 #orni:109 #orqu:72 #orra:55 #orre:-28 #orri:67 #orro:70 #orry:-48 #orse:68 #orth:-28 #orwa:54
-#oses:49 #osie:42 #osin:28 #oste:27 #osti:48 #otal:-40 #otan:32 #otea:56 #otho:38 #otra:24 #otro:-47 #oude:-53
-#ough:169 #ould:53 #ount:-30 #ouse:-23 #over:111 #owar:58 #owed:37 #ower:85 #owin:42 #pade:36 #pads:-28 #paga:90
-#pago:26 #paid:-24 #pala:22 #para:-47 #park:207 #paro:29 #parp:36 #part:-29 #pasa:48 #paso:42 #past:72 #peda:157
-#peed:80 #pega:70 #pena:34 #pend:-30 #perd:-60 #perf:-62 #pero:122 #perr:-28 #pers:-134 #pete:42 #pezo:57 #phil:74
-#phon:-66 #piap:-78 #pick:-22 #pier:106 #pila:57 #ping:164 #pink:34 #pipe:43 #plac:-74 #plai:-23 #plan:-99 #plas:41
-#podr:22 #poin:38 #pole:46 #ponc:49 #pone:-35 #popp:56 #porq:102 #port:-38 #poth:38 #pour:25 #powe:115 #pped:90
-#ppin:83 #prec:-47 #pren:162 #pres:125 #pret:26 #pric:-67 #prin:-22 #pudd:47 #pued:44 #puer:-45 #pull:-94 #puls:32
-#pump:75 #purr:-31 #puse:-23 #quea:-103 #qued:-145 #quid:-31 #quis:102 #quit:-47 #quiv:-37 #raba:-72 #rabr:-56
-#ract:48 #rada:79 #rade:-102 #radi:39 #rage:45 #rail:55 #rain:94 #rake:91 #ramp:43 #ranc:87 #rank:99 #rant:-23
-#rapi:27 #raro:59 #rast:32 #ratc:-53 #rate:63 #rati:38 #rato:-43 #ratu:-22 #rave:31 #raya:-22 #raye:39 #razy:40
-#rbag:76 #rcha:108 #rche:22 #rdad:-24 #rdie:-32 #reak:-73 #real:60 #ream:-40 #rear:60 #reas:-49 #reat:-78 #reca:71
-#rech:24 #reci:-59 #reco:-34 #redd:29 #reen:64 #reet:40 #rega:55 #regl:-36 #rell:22 #rely:40 #remi:-97 #rena:207
-#rend:159 #reno:71 #repl:-55 #repo:-51 #resi:50 #ress:90 #rest:-35 #rete:30 #retr:58 #reve:198 #rfec:-62 #rhea:52
-#rice:-68 #rida:-27 #ride:-44 #ridg:-35 #rido:28 #rien:125 #ries:22 #righ:-119 #rill:28 #rinc:56 #rind:132 #ring:85
-#risa:-56 #risi:24 #rite:-22 #rivi:57 #rmal:59 #rmom:38 #rnat:35 #rnes:-35 #rnig:30 #rnin:74 #road:-24 #roan:28
-#roar:22 #rock:73 #roja:30 #rojo:47 #roke:92 #rona:23 #rook:44 #ropp:26 #rops:77 #roug:123 #rpad:36 #rque:54 #rran:73
-#rras:32 #rreg:-36 #rret:32 #rrie:63 #rros:-35 #rsda:-26 #rsec:47 #rted:47 #rtes:-40 #rtie:-24 #ruck:66 #rued:44
-#ruen:51 #ruid:-26 #runn:29 #rvir:79 #rwar:53 #saba:-31 #sada:-34 #sado:-26 #said:-58 #sald:24 #sale:115 #sali:41
-#sand:-32 #sapp:26 #says:79 #scab:61 #scom:-24 #scra:-52 #scre:43 #scuc:30 #sday:-45 #seas:-25 #seat:110 #seco:104
-#sect:47 #seda:-30 #self:31 #send:-44 #sera:44 #serv:87 #shbo:45 #shes:28 #shie:26 #shif:162 #shim:92 #shin:57
-#shoc:-31 #shop:-50 #shou:109 #show:40 #shre:23 #shud:33 #shut:120 #side:64 #sien:70 #sign:52 #sigu:97 #sile:42
-#sing:83 #sion:28 #skip:-35 #slep:-22 #slic:92 #slid:82 #slip:46 #slow:44 #smel:52 #smis:-31 #smok:-168 #sobr:48
-#soft:27 #sola:34 #sold:-27 #soli:39 #solo:39 #some:35 #sorr:-55 #soun:-39 #spar:72 #spas:69 #spec:-25 #spee:80
-#sper:-29 #spit:26 #spon:29 #sque:-120 #squi:35 #ssur:52 #stac:58 #stal:50 #stan:-92 #star:-49 #stas:24 #stat:-30
-#stay:60 #stea:54 #stee:125 #step:66 #ster:32 #stic:71 #stil:36 #stim:-25 #stom:-30 #stop:74 #stoy:-56 #stre:51
-#stuf:44 #sube:34 #subi:83 #suen:-33 #susp:23 #symb:41 #taci:56 #tail:151 #take:50 #tale:-34 #talk:-49 #tall:71
-#tamb:62 #tand:71 #taro:-28 #tati:-22 #team:43 #teer:128 #tele:-32 #tely:115 #temp:120 #teng:33 #tent:-55 #tera:31
-#terc:26 #tere:-31 #tern:24 #ters:64 #test:32 #text:-96 #than:-35 #them:-30 #ther:34 #thes:-26 #they:-72 #thol:38
-#thos:-83 #thre:59 #thro:54 #tick:32 #tico:49 #tiem:55 #tien:-26 #tier:-23 #tigh:29 #tima:-52 #ting:52 #tion:32
-#tira:165 #tire:26 #tlin:-22 #toda:95 #todo:-70 #toma:-38 #tomo:53 #tope:54 #topi:23 #tops:31 #tora:-25 #tors:-24
-#tory:-23 #tosi:42 #tota:-40 #towa:58 #trab:-68 #trac:100 #trad:-25 #trae:140 #trai:45 #tran:114 #trar:66 #trat:-28
-#tree:47 #tric:33 #trie:28 #tron:36 #truc:63 #true:50 #tsel:56 #tter:-67 #ttin:24 #ttle:52 #tuff:44 #tula:-29
-#turn:226 #tuvi:57 #twic:107 #uand:40 #uatr:-23 #ubic:-41 #ubid:63 #uces:35 #ucho:32 #udde:58 #uddl:47 #uder:-53
-#ueak:-170 #ueal:51 #ueda:29 #uedo:-80 #uego:34 #uele:79 #uelo:22 #uelv:-23 #uema:47 #ueme:-22 #uena:27 #uent:-25
-#uerz:81 #uesd:-30 #uest:35 #uete:25 #ueva:-84 #uido:-51 #uier:66 #uiet:-25 #uish:41 #uiso:70 #uita:44 #uite:-26
-#uito:52 #uivo:-37 #ulde:125 #ulle:-73 #ulls:52 #ulti:-33 #umbe:-56 #umbi:32 #umbl:25 #umbr:81 #umbs:-30 #umes:39
-#umit:24 #umpe:35 #umps:65 #unda:41 #unde:140 #unds:-86 #unge:110 #unki:33 #unni:29 #unqu:41 #unst:-34 #unta:-24
-#uphi:74 #urge:27 #urin:30 #urni:68 #urns:160 #urrs:-30 #ursd:-26 #urva:31 #usad:-26 #usan:-38 #ushi:26 #uspe:23
-#uste:-51 #usto:-44 #utch:22 #utop:23 #utte:-27 #uvie:53 #vaca:-33 #vaci:37 #vado:-43 #vapo:40 #vece:52 #velo:70
-#vend:-128 #vent:26 #verd:34 #vere:-67 #verh:52 #vern:30 #vers:96 #very:26 #vewa:87 #vibr:154 #vien:43 #ving:28
-#visa:-24 #visi:-68 #voca:-35 #vola:67 #wall:105 #ward:111 #warn:-105 #wate:27 #went:153 #were:-83 #wful:30 #what:-90
-#whee:58 #when:28 #wher:36 #whic:-97 #whin:73 #whis:22 #whoe:-36 #whol:97 #wice:107 #wild:-29 #will:-91 #wing:42
-#wipe:-177 #wire:81 #with:-111 #wobb:92 #wont:65 #wors:67 #wort:-22 #woul:-41 #writ:-22 #wron:-24 #xcla:78 #xhau:48
-#yeah:-31 #year:-45 #ying:47 #ymbo:41 #ymor:39 #your:-144 #ysel:-22 #ythi:-70 #zumb:40 %again_later:-26
-%again_later%away:-39 %again_later%busy:-47 %again_later%call_off:-26 %again_later%car:-46 %again_later%car_part:102
-%again_later%do_it:64 %again_later%elsewhere:-41 %again_later%fails:93 %again_later%family:-37
-%again_later%gone_car:55 %again_later%leak:40 %again_later%leave_me:69 %again_later%lift:-32 %again_later%message:-51
-%again_later%noise:179 %again_later%odometer:-27 %again_later%on_way:-33 %again_later%opening:-25
-%again_later%phone:40 %again_later%question:-40 %again_later%refuse:48 %again_later%season:-60 %again_later%shake:82
-%again_later%shift_it:-56 %again_later%smoke_smell:46 %again_later%start_again:75 %agree:-82 %agree%away:49
-%agree%bad:69 %agree%car:-56 %agree%do_it:-37 %agree%doubt:-64 %agree%elsewhere:43 %agree%family:-22
-%agree%gone_car:-25 %agree%leak:47 %agree%message:-23 %agree%money:51 %agree%noise:29 %agree%on_way:64
-%agree%place:48 %agree%question:133 %agree%refuse:36 %agree%shake:152 %agree%smoke_smell:93 %agree%thanks:-28
-%agree%wrong_one:36 %away:-96 %away%bad:33 %away%bring:-22 %away%busy:-48 %away%call_off:-54 %away%car_part:75
-%away%do_it:-29 %away%money:23 %away%noise:52 %away%question:-42 %away%refuse:-51 %away%smoke_smell:44 %bad:-49
-%bad%call_off:-41 %bad%car:-39 %bad%car_part:-52 %bad%fails:-30 %bad%leak:54 %bad%machine:39 %bad%meaning:43
-%bad%money:34 %bad%noise:37 %bad%shake:59 %bad%staff:-27 %bring:-140 %bring%call_off:60 %bring%car:30
-%bring%car_part:121 %bring%elsewhere:-30 %bring%fails:41 %bring%how_long:29 %bring%leak:22 %bring%leave_me:105
-%bring%message:-29 %bring%noise:38 %bring%on_way:22 %bring%opening:-22 %bring%place:87 %bring%question:163
-%bring%refuse:60 %bring%shake:26 %bring%smoke_smell:33 %bring%start_again:46 %busy:-81 %busy%call_off:-56
-%busy%car:-23 %busy%noise:36 %busy%question:33 %busy%refuse:-44 %busy%shake:33 %busy%shift_it:39
-%busy%smoke_smell:-30 %call_off%do_it:55 %call_off%elsewhere:-22 %call_off%fails:-119 %call_off%how_long:70
-%call_off%leak:-26 %call_off%leave_me:102 %call_off%meaning:35 %call_off%message:-46 %call_off%money:61
-%call_off%noise:-44 %call_off%odometer:-118 %call_off%on_way:62 %call_off%phone:101 %call_off%place:50
-%call_off%question:-28 %call_off%refuse:32 %call_off%shake:64 %call_off%shift_it:38 %call_off%smoke_smell:-25
-%call_off%who:-24 %call_off%wrong_one:-29 %car:79 %car%car_part:41 %car%elsewhere:-36 %car%fails:241 %car%family:-38
-%car%gone_car:-90 %car%leave_me:65 %car%lift:-69 %car%noise:128 %car%odometer:23 %car%pay_day:52 %car%place:44
-%car%question:37 %car%refuse:-37 %car%shake:78 %car%shift_it:51 %car%smoke_smell:35 %car%start_again:45
-%car%thanks:-25 %car%wrong_one:-103 %car_part:402 %car_part%do_it:-193 %car_part%doubt:106 %car_part%family:-84
-%car_part%how_long:85 %car_part%leak:92 %car_part%leave_me:191 %car_part%machine:45 %car_part%money:-72
-%car_part%noise:-200 %car_part%odometer:41 %car_part%on_way:126 %car_part%opening:112 %car_part%pay_day:26
-%car_part%phone:93 %car_part%place:120 %car_part%shake:176 %car_part%smoke_smell:189 %car_part%staff:-89
-%car_part%start_again:85 %car_part%thanks:-30 %do_it:-122 %do_it%doubt:31 %do_it%fails:35 %do_it%family:-24
-%do_it%gone_car:-33 %do_it%how_long:29 %do_it%leak:87 %do_it%leave_me:42 %do_it%on_way:53 %do_it%question:25
-%do_it%refuse:91 %do_it%shake:26 %do_it%shift_it:75 %do_it%smoke_smell:23 %do_it%start_again:51 %do_it%wrong_one:-55
-%doubt:63 %doubt%elsewhere:66 %doubt%money:26 %doubt%noise:53 %doubt%on_way:68 %doubt%shift_it:30 %doubt%wrong_one:43
-%elsewhere:-72 %elsewhere%fails:103 %elsewhere%leak:25 %elsewhere%lift:-29 %elsewhere%phone:47 %elsewhere%place:47
-%elsewhere%refuse:-53 %elsewhere%shift_it:-29 %elsewhere%smoke_smell:-24 %elsewhere%staff:35 %fails:551
-%fails%gone_car:97 %fails%how_long:49 %fails%leak:43 %fails%leave_me:-141 %fails%meaning:35 %fails%on_way:56
-%fails%pay_day:41 %fails%phone:65 %fails%place:128 %fails%question:66 %fails%refuse:99 %fails%shake:-38
-%fails%smoke_smell:-102 %fails%staff:40 %fails%start_again:45 %fails%who:-61 %fails%wrong_one:213 %family:-89
-%family%gone_car:-29 %family%meaning:-22 %family%odometer:-49 %family%smoke_smell:-23 %family%staff:77 %gone_car:-169
-%gone_car%leave_me:33 %gone_car%noise:37 %gone_car%shift_it:-22 %gone_car%start_again:47 %gone_car%wrong_one:-24
-%how_long:-34 %how_long%noise:73 %how_long%opening:-23 %how_long%question:-50 %how_long%shake:35
-%how_long%start_again:44 %how_long%who:-22 %leak:354 %leak%meaning:33 %leak%money:30 %leak%on_way:67
-%leak%question:139 %leak%refuse:-81 %leak%smoke_smell:-47 %leak%wrong_one:-36 %leave_me:-63 %leave_me%message:-66
-%leave_me%noise:45 %leave_me%phone:51 %leave_me%place:42 %leave_me%question:60 %leave_me%refuse:37
-%leave_me%season:-43 %leave_me%smoke_smell:-54 %leave_me%start_again:68 %leave_me%wrong_one:51 %lift:-74
-%lift%on_way:32 %lift%place:60 %lift%refuse:-47 %machine:31 %machine%meaning:41 %machine%shake:44
-%machine%wrong_one:39 %meaning%odometer:-33 %meaning%phone:36 %meaning%question:-31 %meaning%refuse:36
-%meaning%shake:63 %meaning%staff:29 %message:-167 %message%place:-31 %message%question:-29 %message%start_again:-55
-%money:-104 %money%noise:141 %money%refuse:50 %money%smoke_smell:68 %noise:476 %noise%odometer:95 %noise%on_way:100
-%noise%pay_day:30 %noise%phone:64 %noise%place:54 %noise%question:299 %noise%refuse:61 %noise%shake:-30
-%noise%shift_it:124 %noise%smoke_smell:-47 %noise%staff:39 %noise%start_again:111 %noise%wrong_one:120 %odometer:-37
-%odometer%on_way:23 %odometer%place:75 %odometer%question:-27 %odometer%refuse:-38 %odometer%shift_it:-28
-%odometer%staff:24 %odometer%start_again:23 %on_way:-50 %on_way%phone:33 %on_way%place:-26 %on_way%question:78
-%on_way%refuse:-43 %on_way%shake:43 %on_way%smoke_smell:36 %on_way%staff:27 %on_way%start_again:51
-%on_way%wrong_one:41 %opening%shift_it:-25 %pay_day:-58 %phone:-43 %phone%place:56 %phone%question:-62
-%phone%refuse:43 %phone%shift_it:-27 %phone%smoke_smell:36 %phone%staff:30 %phone%start_again:54 %phone%who:-38
-%phone%wrong_one:49 %place:41 %place%question:30 %place%refuse:62 %place%shake:28 %place%who:-46 %place%wrong_one:41
-%question:-103 %question%refuse:44 %question%season:-24 %question%shake:185 %question%shift_it:70
-%question%smoke_smell:104 %question%start_again:-64 %question%who:-63 %refuse:-77 %refuse%shift_it:76
-%refuse%start_again:86 %refuse%wrong_one:105 %season:-145 %season%shift_it:-27 %season%smoke_smell:-48 %shake:531
-%shake%shift_it:28 %shake%start_again:27 %shift_it:29 %shift_it%smoke_smell:23 %shift_it%wrong_one:33
-%smoke_smell:441 %smoke_smell%start_again:22 %smoke_smell%who:-31 %smoke_smell%wrong_one:26 %staff:-38
-%staff%wrong_one:23 %thanks:-108 %who:-161 %wrong_one:-116 @?:-165 @after_visit:22 @car:-81 @confirm_stop:-152
-@later:-131 @nothing:25 @odometer:-44 @offers:-70 @reading:-134 @time:-42 @times:-127 @walk_in:-54 ^_a:-78
-^_airbag:62 ^_all:-24 ^_anda:76 ^_ando:-65 ^_ayer:26 ^_baja:-83 ^_battery:45 ^_both:43 ^_cada:27 ^_can:-135 ^_cant:61
-^_car:204 ^_check:22 ^_como:-51 ^_congratulations:-27 ^_coolant:52 ^_could:-24 ^_cranks:55 ^_cual:-27 ^_cuando:-73
-^_cuanto:-44 ^_de:-59 ^_dead:-32 ^_desde:23 ^_dice:44 ^_do:-52 ^_donde:-64 ^_el:146 ^_en:-53 ^_engine:24 ^_estan:-23
-^_estoy:-57 ^_feels:44 ^_fire:-52 ^_flat:-42 ^_found:65 ^_go:-34 ^_going:-52 ^_hace:45 ^_hay:69 ^_headlights:34
-^_heard:46 ^_hit:-117 ^_how:-147 ^_hoy:68 ^_huele:41 ^_i:-130 ^_id:-59 ^_if:-68 ^_ill:-59 ^_im:-104 ^_is:-251
-^_it:112 ^_just:-57 ^_key:61 ^_la:129 ^_las:116 ^_le:146 ^_let:-35 ^_lets:-22 ^_lo:-23 ^_lost:97 ^_manana:29
-^_mande:-29 ^_mas:-90 ^_meh:-34 ^_my:69 ^_no:-72 ^_not:-43 ^_on:-87 ^_one:54 ^_para:-37 ^_pedal:27 ^_pink:33
-^_por:-41 ^_pull:-48 ^_que:-169 ^_quede:-84 ^_quedo:-30 ^_quiero:-24 ^_quit:-91 ^_rear:58 ^_running:50 ^_se:-96
-^_seat:33 ^_second:37 ^_shake:-57 ^_she:33 ^_si:43 ^_smells:22 ^_smoke:-43 ^_something:-23 ^_sounds:-83 ^_start:-166
-^_steering:45 ^_still:-54 ^_stop:-132 ^_stuck:-59 ^_su:-25 ^_suena:-57 ^_sure:-35 ^_takes:24 ^_tell:-22 ^_temp:25
-^_tengo:47 ^_that:-40 ^_the:77 ^_there:133 ^_they:-47 ^_this:-38 ^_thursday:29 ^_tiembla:47 ^_tiene:101 ^_tienen:-23
-^_tire:84 ^_todo:-74 ^_tomorrow:30 ^_too:-34 ^_took:29 ^_trae:160 ^_traffic:-29 ^_traigo:23 ^_unstop:-32 ^_venden:-48
-^_vibra:27 ^_we:-39 ^_were:-27 ^_what:-143 ^_wheel:27 ^_when:-121 ^_whenever:-27 ^_where:-30 ^_which:-77 ^_whole:76
-^_why:-28 ^_will:-57 ^_wipers:-51 ^_wont:-32 ^_would:-22 ^_y:-76 ^_ya:-90 ^_yes:93 ^_you:-132 ^_your:-36 a:99
-a__and:93 a__at:27 a__belt:-25 a__book:-29 a__can:23 a__de:-34 a__fluid:-27 a__for:-23 a__in:111 a__is:25 a__now:-56
-a__on:36 a__out:-29 a__sale:-38 a__since:-23 a__sound:32 a__tire:-43 a__under:-41 a__with:25 a_bit:35 a_coffee:49
-a_como:-68 a_flat:31 a_gasolina:29 a_hacer:-29 a_jump:45 a_la:31 a_las:-69 a_line:-26 a_little:29 a_mi:-49 a_plan:-67
-a_pothole:33 a_quemado:24 a_ride:-25 a_rip:27 abajo:156 abajo_$:119 able:-28 able_to:-28 about:26 about_the:-22
-about_to:79 abre:25 acelerador:47 adelante:-123 adelante_$:-123 adentro:30 after:33 after_a:35 after_i:55
-after_the:-25 again:47 again_$:-56 again__i:23 agarra:73 agradece:-71 agradece_$:-47 agua:203 agua_$:112 agua__el:-25
-agua_por:40 aguanta:53 aguanta_$:49 ahead:-49 ahead_and:-23 ahora:53 air:85 airbag:79 airbag_light:25 aire:57 al:88
-al_cien:-32 al_dar:25 al_frenar:52 al_rato:-31 alarm:-32 algo:92 alguien:27 all:40 all_$:-36 all__on:39 all__the:46
-all__way:63 all_good:-53 all_of:23 all_over:47 all_the:71 alla:-24 almost:39 along:50 already:-58 already_$:-30
-also:94 alternator:35 alto:24 alto_$:23 altos:39 altos_$:39 alumbran:70 am:-31 am_i:-33 amanecio:66 amanecio_sin:35
-amber:40 an:-58 and:239 and__back:40 and__doesnt:-32 and__dont:44 and__is:46 and__it:29 and__no:50 and_i:27 and_it:75
-and_now:92 and_the:113 and_then:26 anda:155 anda_tosiendo:34 andan:33 ando:-120 ando__en:-28 ando_en:-25 anoche:46
-anticongelante:57 anticongelante_$:52 anymore:39 anything:-49 apaga:56 apago:31 apenas:39 aqui:-49 aqui_$:-48 are:-54
-are__again:-53 are__the:-36 are__to:77 are_about:74 are_in:-49 arranca:28 arrancar:39 arrancar_$:27 arrastrando:25
-arrastrando_$:24 arreglan:-28 as:-60 as_butter:-22 ask:-59 ask_me:-28 at_$:27 at__speed:26 at__the:-27 at_all:-42
-at_idle:37 at_my:-32 at_stop:47 at_work:-50 aunque:41 autopista:23 away:72 awful:30 ayer:68 azul_$:-28 bache:30
-back:-24 back_$:-49 back__the:-22 back_end:59 bad:43 baja:-106 baja_$:-23 baje:38 baje_la:39 bald:41 ball:68
-barely:40 bateria_no:71 battery_was:34 be:-229 be__to:-27 be_able:-26 be_there:-69 bearing:-27 been:54 been__since:22
-been_on:30 before:30 belt_and:-40 best:-23 best_$:-22 better:-39 better_$:-37 bien:-50 bien_$:-130 bien_con:-49
-bike:-58 bill:-34 black:64 blanco:48 blew:38 blinker:91 blowing:22 blue:25 book:-42 book_it:-24 bota:26 both:51
-box:29 box_$:40 brake:27 brake_$:44 brake__flush:-40 brake_fluid:-49 brake_job:-50 brakes_$:-106 brakes__a:24
-brakes__grinding:31 brakes__like:26 brakes__stop:44 brakes_are:50 brakes_dont:23 break:-74 brinca:39 bring:-49
-broke:36 broken:59 bumper_$:37 bumps:52 bumps_$:42 burning:66 but:232 but__brakes:52 but__is:98 but__wont:27
-but_it:119 but_my:41 but_the:64 but_there:51 butter:-27 butter_$:-25 by_itself:41 by_the:62 cada:92 cada_dia:25
-cadena:31 calendar:-24 calento:27 calienta:55 call_me:48 calle:-35 cambiaron:-51 cambiaron_la:-31 cambio:-37
-cambio__aceite:-24 cambio_de:-28 cambios:139 came:78 came_back:26 came_off:24 came_on:126 came_up:-54 camina:30
-can:47 can__a:27 can__check:-36 can__come:24 can__drive:-33 can__me:56 can__move:-27 can_i:-96 can_see:55 can_we:-37
-cancel:-41 cancel_$:-31 cant:43 cant__in:31 cant__it:41 cant_get:70 cant_stop:34 cap:-38 car:55 car__i:-24
-car__the:-24 car_is:-26 car_just:44 car_wont:24 care:-22 care_of:-22 carga:53 carretera:32 carretera_$:27 carro:76
-carro_$:-24 carro__como:71 carro_anda:24 carro_no:37 carros:-24 casa:-76 casi:112 casi_no:90 caso_$:-23 catches:60
-catches_$:60 change:-29 charco:41 charge_to:23 check_engine:41 check_the:-32 chispas:69 chunk:24 cien:-33 cien_$:-24
-cita:-37 cita_$:-47 climbing:27 clunk:33 clunking:33 clutch:25 cochera:37 coffee:49 cofre:25 cold:56 cold_$:22
-come:-53 come_$:-27 come_in:-48 comes:-24 coming_$:-34 coming_out:25 como:89 como_de:41 como_no:-30 como_sale:-38
-compre:-33 con__frenos:-47 con_fierro:36 con_las:-27 con_un:-28 congratulations:-27 congratulations_you:-24
-contento:-47 coolant:68 corriente:68 covered:-51 covered_$:-41 crank:34 cranks:62 crazy:40 crooked:44 cual:-39
-cual_es:-26 cuando:41 cuando__vuelta:33 cuando_doy:33 cuando_freno:23 cuando_se:-22 cuanto__el:-26 cuanto__tardan:22
-cuanto_dura:-22 cuatro:-23 cuesta:45 cut:25 da:93 da_miedo:28 dar:53 dash:39 dash_$:25 dash__black:26 dash_went:28
-date:-26 date_$:-23 day:-51 days:45 days_$:42 de:-80 de__bateria:35 de__llanta:-49 de__o:-25 de_abajo:73
-de_aceite:-29 de_agua:64 de_baja:-31 de_la:-31 de_las:-32 de_los:-48 de_que:-35 deal:-23 dealer:-22 debajo:68
-debajo_del:50 dejaron:26 dejo:-25 dejo_$:-24 del:59 del__esta:34 del_aceite:42 del_carro:29 desde:54 desde_el:27
-desde_que:22 desk:-36 dia:-31 dice:61 dice_que:58 did:-88 did__brakes:-27 did_it:-30 died:86 died__the:48 died_on:27
-dim:24 direccion:-109 direccion_$:-91 direccion__favor:-38 direccion_por:-38 direccionales:98 do:-124 do_i:-66
-do_it:-29 does__a:62 does_a:-41 does_it:-25 doesnt:78 doesnt__anymore:33 doing:-41 done:-26 dont:58 dont_see:30
-door:-185 door_$:-109 dos:38 dos_veces:28 down:138 down_$:-42 down__street:48 down__the:66 down_on:71 doy:30
-doy_vuelta:33 dream:-54 drive:102 drive_$:158 drive_it:-39 drive_through:22 driver:-24 drives:-145 drives__as:-58
-drives_like:-84 driveway:82 driveway_$:70 driving:57 driving_$:33 drop:-32 dropped:33 drops:77 dry:-26 duro:-32 e:23
-e_brake:23 echa:28 echando:-22 echeme:-25 el:94 el__a:-74 el__anda:23 el__de:-42 el__del:30 el__no:106 el__pero:58
-el__se:134 el__va:67 el__y:49 el_aceite:-64 el_acelerador:47 el_anticongelante:54 el_cambio:-25 el_carro:57 el_de:-54
-el_foquito:38 el_freeway:-33 el_freno:88 el_humo:-29 el_jueves:-32 el_martes:-23 el_mofle:31 el_motor:31 el_pedal:49
-el_que:-24 el_radiador:22 el_ruido:-34 el_sabado:-23 el_taller:-22 el_trabajo:-71 el_viernes:-32 el_volante:79
-empezo:57 empezo_a:57 en:78 en__altos:39 en__calle:-26 en__carretera:32 en__casa:-51 en__cochera:30 en__freeway:-31
-en__mananas:29 en__puerta:-30 en_frio:28 en_la:-22 en_las:113 en_los:66 en_que:-37 en_un:-24 end:85 enfrente:43
-enfrente_$:30 engine:68 entran:117 entrar:63 entrar_a:22 entro:-39 entro_$:-33 equivocado:-34 equivocado_$:-29
-era:-52 es:-49 es_$:-59 es__que:24 es_la:-22 es_que:55 eso:-100 eso_$:-28 esta:69 esta__la:-43 esta_baja:-27
-esta_muy:-22 estaciono:60 estan:-81 estan_$:-66 estimado:-22 estoy:-56 every:50 every__light:-116 every_morning:66
-every_red:-116 ex:-28 exclamation:70 exclamation_mark:63 exhaust:48 exit:23 faster:22 favor_$:-47 feel_like:-25
-feels:130 feels_like:68 fell:-28 fell_off:29 fierro:65 fierro_$:23 fierro__fierro:36 fierro_con:36 fill:36 filled:22
-filled_it:24 fine_$:-53 fine_but:30 finger:32 fire:-44 first:-61 first_$:-74 fix:33 fixed:-102 fixed_$:-33
-flashing:30 flat__the:65 flat_on:46 flat_out:-49 fluid:-68 fluid_$:-35 fluid_flush:-40 flush:-59 flush_$:-44
-flying:48 foco:-65 foquito:46 for:-124 for__brakes:-39 for__first:24 for_a:28 for_the:-60 forever:31 forever_to:57
-forward:54 found:46 found_a:56 free:-29 freeway_$:42 frena:101 frenar:103 frenar_$:81 freno:147 freno_$:45 frenos:-69
-frenos_$:-103 frenos_y:22 friday_$:-25 friday__it:23 friday_also:37 friday_at:-31 friend:67 frio:41 frio_$:41 from:73
-from__back:24 from__the:61 from_the:28 from_under:59 front:-30 front_desk:-32 front_tire:24 fue:-75 fue_la:-48
-fuerza:82 fuga:99 fuga_de:48 fumes:39 garage:47 gas:-26 gasolina:27 gauge:24 gear:112 gear_$:62 get:88 get__on:46
-get__to:22 get_it:88 get_my:-25 go:100 go_$:57 go_ahead:-33 goes:72 going:75 going_on:-26 going_to:-141 going_up:54
-going_uphill:73 golpeteo:41 goma:49 gone:-66 gone_$:-32 good:-50 good_$:-45 got:29 got__flat:49 got_a:53 got_it:-24
-gotea:31 gps:-22 gracias:-39 gracias_$:-70 grave:24 grease:-35 great:-77 great__the:-55 green:65 grinding:67
-grinds:45 grua:27 gusto:-34 guy:-59 hablar:24 hace:107 hace_ningun:-35 hace_un:64 hacen:-65 hacer:-38 haciendo:39
-had:45 had__get:56 had_a:-30 had_to:97 hago:-36 haha:-51 haha_$:-34 halfway:23 hanging:40 happens__i:-24
-happens_if:-24 hard:38 hard_to:30 has:-57 has__on:33 has_a:-49 has_been:35 hasta:41 hasta_el:31 hasta_que:-27 hay:47
-hay_que:34 headlights:108 hear:62 heard:49 heard_a:46 help:23 help_$:-45 help__stuck:59 help_im:59 here:-113
-here_$:-68 hi:-35 hi_$:-33 highway:35 highway_$:22 hill:71 hill_$:57 hills:128 hills_$:108 his:-65 his_bike:-54
-hit:-64 hit__pothole:34 hit_a:39 hizo:-27 hold:112 hold_the:28 home:25 hood_$:-44 hora:-56 hora_$:-46 hot:36 how:-143
-how__for:-22 how__is:-43 how__to:39 how_low:-48 how_much:-39 hoy:129 hoy__manana:-45 hoy_mismo:27 hoy_no:43 huele:84
-huele__huevo:22 huele_a:70 huevo:25 hum:30 humito:24 humo:55 humo__al:23 humo_blanco:30 humo_negro:37 hurt:-23 i:39
-i__a:73 i__be:-77 i__down:24 i__hear:35 i__in:-27 i__it:-73 i__like:-35 i__my:30 i__on:44 i__see:83 i__smoking:-60
-i__that:41 i__the:26 i__who:-37 i_came:-29 i_can:75 i_come:-25 i_dont:31 i_drop:-25 i_fill:37 i_get:-75 i_have:63
-i_hit:80 i_just:-23 i_know:-35 i_left:-39 i_moved:38 i_need:-71 i_park:75 i_press:37 i_pulled:-24 i_quit:-60
-i_skip:-25 i_slow:26 i_stop:39 i_stopped:26 i_think:149 i_turn:27 i_was:-31 i_wont:-100 i_work:-23 id:-63 id__to:-45
-id_like:-48 idea:24 idle:123 idle_$:30 if:-52 if__skip:-25 if_it:-50 igual:33 ill:-122 ill__it:-40 ill__you:-30
-ill_do:-25 ill_let:-31 im:-30 im__my:-41 im__on:34 im__the:-27 im_down:-43 im_good:53 im_on:-42 im_stuck:60 in:24
-in_$:-70 in__bit:-25 in__car:-32 in__garage:30 in__is:-33 in__middle:24 in__morning:-35 in__now:59 in__shop:-23
-in__sidewall:33 in_a:47 in_it:-31 in_park:77 in_second:88 in_time:34 in_traffic:30 interested:-26 interested_$:-25
-intersection:47 into_the:-32 is:98 is_$:-39 is__brake:-61 is__but:30 is__car:-29 is__in:43 is__like:33 is__line:-25
-is__out:32 is__the:-94 is_a:-30 is_at:-34 is_cold:25 is_fixed:-50 is_getting:24 is_going:44 is_gone:-60 is_got:24
-is_in:-58 is_it:-182 is_leaking:38 is_making:42 is_no:-29 is_on:32 is_own:42 is_perfect:-30 is_shaking:46
-is_something:-31 is_stuck:38 is_the:-79 is_there:-35 is_this:-27 is_totaled:-22 isnt:-24 it:165 it_$:-228 it__a:-50
-it__and:25 it__cold:25 it__down:49 it__got:24 it__i:-31 it__in:-36 it__into:25 it__like:-27 it__over:22 it__own:42
-it__smoking:-25 it__start:22 it__started:27 it__that:22 it__the:-99 it__then:51 it__to:-61 it__totaled:-23
-it__when:54 it_a:-28 it_back:-41 it_died:37 it_does:80 it_doesnt:-30 it_friday:-33 it_in:-39 it_just:30 it_like:-50
-it_makes:48 it_off:-41 it_on:-66 it_over:-38 it_pulls:28 it_shakes:49 it_starts:-40 it_still:79 it_takes:30
-it_turns:33 it_twice:30 it_up:-31 it_was:-24 it_when:-25 it_wont:85 itself:56 itself_$:24 jaja:-76 jaja_$:-51
-jalonea:29 jerks:33 job:-68 juego:54 jueves_$:-42 jueves_a:-22 jueves_pero:26 jump:40 june:-24 just__in:22
-just__on:55 just_died:44 k:-31 k_$:-29 keeps:86 key:61 key_turns:61 kid:-55 kid__a:-43 kid_has:-53 knee:-64 knock:-35
-knocking:23 know:-29 know__to:-26 know_who:-37 la__amanecio:28 la__de:47 la__del:35 la__esta:23 la__hoy:-37
-la__no:112 la__se:61 la__trae:24 la__vez:-26 la__y:-65 la_autopista:23 la_bateria:39 la_carretera:32 la_casa:-57
-la_cita:-34 la_cochera:31 la_goma:48 la_hora:-55 la_llanta:91 la_manana:-23 la_otra:-27 la_palanca:30 la_pila:60
-la_puerta:-24 la_reversa:67 la_rueda:51 la_segunda:28 la_suspension:24 la_ultima:-27 la_velocidad:38 lado:88
-lado_$:35 largo:27 largo_$:23 las:171 las_$:-45 las__ya:33 las_llantas:-52 las_luces:61 las_mananas:29 last:-65
-last_night:49 last_year:-50 latch:60 latch_$:58 late:-102 late_$:-90 lately:101 lately_$:94 lavadora:-45 le:98
-le__a:-65 le__cuando:68 le__la:-23 le__un:62 le_cambiaron:-29 le_cuesta:60 le_sale:100 le_van:-26 leak:-54
-leak_is:-37 leaking:48 leaks:-43 leaks_no:-62 leave:-27 left:-117 left_$:-25 left__the:-26 left_a:-98 left_blinker:91
-left_on:-29 left_rear:28 left_the:-24 let__know:-32 let_go:94 let_me:-43 let_you:-28 lets:-30 light:25 light__on:76
-light_came:66 light_is:69 lights:-73 lights_$:-101 like:106 like__in:67 like__is:35 like__on:43 like__plan:-67
-like_a:34 like_crazy:41 like_to:-41 limpiaparabrisas:-78 line:25 line_$:38 liquido:-31 lit:22 little:44 little_$:31
-llanta:148 llanta_$:-33 llanta__una:28 llanta_trae:24 llantas:-151 llantas_$:-76 llego:-57 llego_$:-47 llevo_la:-23
-lo:-103 lo__a:-27 lo__la:-25 lo_hago:-22 lol:-221 lol_$:-174 look_like:23 looks:60 loose:-48 loose_$:-46 los:109
-los__estan:33 los__no:27 los__rechinan:-64 los__se:34 los_altos:39 los_cambios:136 los_ninos:36 losing:33 lost:81
-lost_all:44 lot:-46 loud:27 louder:-53 low:-31 low_$:-46 luces:35 luego:-24 lug:88 luz:-63 luz__la:-44 make:-89
-make_it:-86 makes:80 makes_the:42 making:64 making_a:46 manana_$:-41 mananas:29 mananas_$:33 manda:-24 mande:-31
-marcha:124 marcha_$:93 mark:63 martes:-30 martes__el:-46 martes__le:43 martes_pero:38 mas:-78 mas_adelante:-94 me:-25
-me_$:99 me__el:-88 me__en:26 me__hablar:23 me__la:-50 me__los:28 me__que:56 me__sin:23 me__the:-27 me__tirado:27
-me__un:-31 me__una:-31 me_da:-31 me_dejaron:-50 me_dejo:22 me_gusto:-22 me_manda:-23 me_poncho:26 me_puede:29
-me_quede:114 me_sale:23 me_tuvieron:52 me_up:-33 me_va:49 me_when:-22 mean:-26 mean_on:-39 mechanic:53 meh:-34
-mejor:-116 mejor__jueves:-23 mejor_el:-25 menos:-26 metal:106 metal_$:61 metal__metal:29 mi:-99 mi__esta:-23
-mi_carro:46 mi_ex:-24 middle__the:32 miedo:28 mil:-55 miles:-30 min:-148 min_$:-104 min_late:-27 mis:-35 mismo:31
-miss:-42 miss_it:-34 mofle:31 monday_$:-34 monday__it:29 monday_but:27 money:-45 more:-31 morning:69 morning_$:85
-mornings:34 motor_$:30 move:-28 moved__seat:38 mph:31 much:-61 much__a:-28 much_for:-22 much_is:-29 much_to:27
-mucho:22 mucho_para:31 muy:-114 muy_contento:-44 my:-92 my__car:-29 my__fell:-46 my__going:-25 my__has:-73 my__in:-31
-my__is:51 my__keeps:44 my__look:32 my__wont:51 my_brakes:94 my_car:-24 my_door:-34 my_driveway:60 my_kid:-55
-my_mechanic:83 my_number:-26 my_oil:35 my_old:-24 my_seat:-23 my_street:58 my_tire:53 my_tires:77 my_way:-66
-my_work:-25 myself:-22 nada:-63 nearly:41 need:-99 need__ride:-25 need_a:-32 need_to:-64 needing:26 needle:45
-negro:47 new:-122 new_$:-64 new_battery:-50 next:-116 next_door:-29 next_week:-74 ni:-101 ni__ni:-34 ni_nada:-39
-night:35 night_$:35 ningun:-124 ningun_ruido:-43 ninguna:-73 ninos:36 ninos_$:59 no:31 no_$:-200 no__all:-51
-no__at:-67 no__bien:81 no__da:23 no__dar:47 no__en:38 no__gusto:-22 no__here:-26 no__it:33 no__la:45 no__lights:-103
-no__los:69 no__nada:-55 no__ni:-63 no__ningun:-109 no__ninguna:-70 no__no:-129 no__nomas:24 no__on:-27 no__prender:25
-no__si:22 no__y:34 no_agarra:68 no_and:-25 no_arranca:54 no_frena:97 no_hace:-38 no_hay:-45 no_it:31 no_le:-24
-no_leaks:-65 no_lights:-35 no_me:37 no_noise:-114 no_noises:-27 no_para:74 no_prende:86 no_puedo:30 no_quede:-27
-no_quiere:105 no_quiso:70 no_rechina:-39 no_se:-32 no_sigue:38 no_sirve:24 no_smoke:-51 no_thanks:48 no_tiene:-81
-no_trae:-89 no_you:-49 nobody:-34 noise:-42 noise_$:62 noise__all:-74 noise__fixed:-25 noise_at:-70 noise_that:29
-noises:-40 noisy:-40 nomas_el:-45 nombre:-25 normal:59 not:-73 not__week:46 not_a:-22 not_going:-34
-not_interested:-25 not_right:-36 not_this:44 nothing:38 now_$:-97 now_it:65 now_no:39 nuevas:-60 nuevas_$:-26
-number:-45 number_$:-29 nut:83 o:-90 o__de:-26 of:76 of_$:-22 of__all:55 of_a:45 of_my:43 of_the:25 off:-29 off__i:23
-oil:-55 oil__came:24 oil_cap:-25 oil_change:-22 oil_light:24 oil_pressure:47 oily:32 ok__the:26 ok_friday:37 old:-58
-on:175 on_$:25 on__back:25 on__dash:-22 on__freeway:53 on__friday:-32 on__highway:23 on__hill:56 on__i:42 on__is:30
-on__th:-51 on__way:-52 on_a:25 on_after:43 on_hills:78 on_it:-23 on_me:96 on_my:-94 on_your:-39 once:-54 one:49
-one_$:-65 one__my:38 one_is:-34 one_of:36 one_side:27 one_that:31 open:66 or:-141 or_anything:-43 otra:25 otra_vez:53
-otro:-47 out:60 out_$:36 out__door:-36 out__me:57 out_front:-26 out_last:25 out_no:-43 out_on:56 over:135 over_$:26
-over__the:41 over_bumps:42 over_the:29 overheating:25 overnight:30 overnight_$:29 own_$:29 oye:119 oye_que:46
-oye_un:35 pads:-28 pads_are:-25 paid:-23 palanca:30 para__en:29 para__lado:65 para_el:-25 para_la:28 para_un:56
-parado:-27 park:158 park_$:114 paro:31 pasa:-28 pasar:85 paso:42 pass:-40 pass_$:-28 past:89 past_$:48 patina:22
-pedal:146 pega:40 pegado:38 perfect:-36 perfect_$:-32 perfecto:-26 pero:120 pero__es:-23 pero__un:27 pero_le:61
-phone:-61 phone_$:-33 pick:-23 pierde:115 pila:60 ping:39 pink:34 plan:-80 plan_$:-68 plastic:40 please_$:-32
-point:35 pole:39 ponchada:26 poncho:23 poncho__llanta:22 popped:51 por:39 porq:30 porque:72 pothole:38 power:117
-precio:-38 prende:148 prende_$:50 prender:50 prendida:-64 prendida_$:-67 prendido:-47 prendido_$:-34 prendio:57
-presion:46 press:42 pressure:52 pretty:29 price:-58 price_$:-24 puddle:47 puede_$:-26 puede_ser:25 puedo:81
-puerta:-34 puerta_$:-30 pull:-77 pull_my:-26 pulled:-66 pulled_a:-40 pulls:52 pump:68 purrs:-30 puse:-23 put:-38
-que:121 que__agua:26 que__estan:-34 que__la:23 que__para:23 que__van:-22 que_baje:44 que_calle:-26 que_es:-41
-que_la:26 que_le:-51 que_tanto:-25 que_ya:38 queda_pegado:40 quede_muy:-73 quede_sin:27 quedo:-161 quedo_$:-43
-quedo__en:29 quemado:38 quemado_$:22 quien:-23 quiere:115 quiero:-29 quiet:-25 quiso:70 quit:-111 quit_$:-47
-quit_on:63 quit_smoking:-72 quita:47 quita_$:47 radiador:39 radiador_$:25 raining:32 ramp:33 raro:55 rato:-36
-reads:34 real:25 really:35 rear:67 rechina:-22 rechinando:34 red:-77 red_light:-112 reminders:-36 reminders_$:-27
-replaced:-61 replaced_the:-43 report:-37 reversa:83 reversa_$:76 reverse:68 ride:-37 ride_$:-24 right:-116
-right_$:-55 right_now:-88 rip:27 roars:22 rock:23 roja:26 rojo:52 rotors:-23 rough:73 rueda:43 ruido:86 ruido_$:42
-ruido_como:22 ruidos:-113 ruidos_ni:-51 run:-23 running:29 running_late:-34 sabado:-27 said:-58 saldria:24
-saldria_$:22 sale:113 sale_$:-53 sale__blanco:30 sale__velocidad:36 sale_humo:46 sale_un:36 say:-33 says:79
-says_the:61 se:272 se__como:22 se__con:-54 se__en:46 se__hasta:22 se__la:-70 se__llevo:-50 se__pegado:40
-se__poncho:26 se__que:40 se__sale:39 se__sin:24 se__sola:30 se__un:47 se__va:62 se__y:46 se_agradece:-52 se_apaga:50
-se_apago:27 se_calento:22 se_calienta:47 se_equivocado:-32 se_esta:26 se_fue:-45 se_hace:-22 se_jalonea:28 se_la:-24
-se_las:-28 se_le:55 se_lo:-127 se_me:141 se_oye:116 se_prendio:22 se_puede:-53 se_puso:22 se_queda:29 se_quedo:23
-se_quita:47 se_va:38 sea:-23 seat:66 seat_belt:33 second:83 second_$:-26 second_gear:95 see:92 segunda:32
-segunda_$:33 semana_$:-25 sending:-30 sera:23 set:-40 shake:-104 shake__it:-57 shake_on:-57 shakes:65 she:50 shes:27
-shifts:88 shimmies:89 shop:-59 shoulder:125 shoulder_$:62 showed:46 shredded:23 shudders:35 shut:98 shut_$:52
-shuts:28 shuts_off:30 si:47 si_$:-23 si__martes:42 si_el:42 si_pero:36 side:36 sidewall:34 sign:-41 sign_me:-26
-sigue:99 sin:76 sin_aire:27 sin_luces:24 since_i:49 since_the:-54 skip:-34 skip_the:-25 sky:33 slow:24 smell:46
-smells_like:44 smoke:-64 smoke_break:-49 smoke_from:-25 smoking:-125 smoking_deal:-25 smooth__butter:-22
-smooth_as:-22 so:-56 so__cant:25 so_im:59 so_no:-26 soft:23 sola:30 solo:39 solo_$:23 some:-34 somebody__me:25
-something:30 something__up:-55 something_came:-56 sooner:28 sorry:-55 sound:51 sounds:-91 sounds__a:-91
-sounds_good:-34 sounds_like:-39 soy:-28 sparks:59 speak_to:-22 speed:70 speed_$:40 squeaking:-59 squeaks:-71
-squealing:36 stalled:49 start:-54 start_$:-70 started:49 starts:-79 station:-23 stay:57 steam:40 steering:112
-steering_got:23 step:58 stick:39 still:45 still_on:-72 stop:94 stop__time:34 stop_in:28 stopped:28 straight_$:28
-street:40 street_$:37 stuck__traffic:-43 stuck_on:55 stuff:44 stuff_$:37 su:-99 sube:30 suena:-43 suena_bien:-76
-suena_como:22 sure:-33 suspension:24 symbol:41 tail:56 tailpipe:44 take:-24 takes:86 takes__to:85 takes_forever:54
-talk:-33 taller:-47 taller_$:-26 tambien:64 tan:-22 tarde_$:-25 temp:65 tengo:63 tengo_que:27 termometro:36
-texting:-24 texts:-34 th:-72 th_$:-40 than:-30 thanks_$:-40 thanks_it:39 that_$:-39 that__a:-27 that_gets:24
-that_is:-25 that_it:25 that_the:-27 the__and:-56 the__at:-27 the__be:-46 the__bill:-35 the__box:36 the__brake:31
-the__by:-26 the__came:38 the__desk:-26 the__doesnt:73 the__down:53 the__end:53 the__from:-33 the__front:55
-the__has:-28 the__if:40 the__is:33 the__it:35 the__job:-43 the__light:32 the__line:48 the__need:-36 the__next:-29
-the__now:-27 the__off:-24 the__on:-34 the__ramp:23 the__since:44 the__station:-23 the__that:43 the__through:22
-the__to:41 the__was:-57 the__went:110 the__were:-38 the__with:-26 the_back:109 the_battery:-26 the_belt:-50
-the_better:-22 the_brakes:-42 the_car:-45 the_door:-110 the_drive:28 the_e:23 the_freeway:55 the_garage:35
-the_hill:37 the_intersection:46 the_leak:-24 the_light:-24 the_mechanic:-30 the_middle:25 the_morning:-46 the_new:28
-the_noise:47 the_oil:-30 the_old:-29 the_one:32 the_pedal:42 the_phone:-34 the_right:40 the_seat:52 the_second:-41
-the_shop:-39 the_shoulder:121 the_sidewall:34 the_sky:33 the_smoke:-30 the_steering:44 the_stop:41 the_storm:22
-the_temp:39 the_texts:-22 the_th:-71 the_time:24 the_tires:-109 the_truck:88 the_visit:-50 the_way:76 the_wheel:59
-the_wiper:-30 them:-30 then_$:-49 then_it:37 there:78 there_$:-68 there__a:157 there__an:24 there__no:-26
-there_are:25 there_is:189 there_was:46 these:-25 they:-70 they__the:-49 they_replaced:-40 thing_$:-22 things:-49
-think:97 think_$:123 think__it:-35 this_$:-46 this__is:-38 this__it:43 this_is:-22 this_morning:99 this_one:-44
-this_week:98 those:-83 though:55 though_$:49 thought:-22 three:68 through:54 through_$:27 thursday:-24 thursday_$:-69
-thursday__it:29 tiembla:67 tiene_una:54 tienen:-57 tight:26 time_$:-22 time__hit:33 time_i:22 tira:47 tirada:83
-tirado:27 tire:135 tire_$:39 tire__out:33 tire_is:48 tire_on:-41 tired:-22 tires:-86 tires_$:-50 tires_be:-39
-tires_look:29 to_$:-23 to__a:51 to__in:-23 to__it:46 to__my:-43 to__off:24 to__oil:-32 to__to:-43 to_be:-26
-to_bring:-23 to_call:-37 to_cancel:-31 to_drive:-41 to_fix:36 to_get:118 to_have:-23 to_hold:25 to_let:66 to_make:-25
-to_me:-27 to_speak:-22 to_start:68 to_stop:52 toda:30 todavia:-25 today:86 today_$:59 todo:-58 todo__con:-49
-todo_bien:-90 todo_el:67 tomorrow:65 tomorrow_$:30 tomorrow_is:-22 tomorrow_it:29 too:-23 too_$:22 too_much:-25
-took__to:53 topes:42 tosiendo:42 totaled:-33 toward:58 toward_the:58 trabajo:-75 trabajo_$:-31 trabajo_no:-36
-trae:142 trae__la:64 trae__luz:-61 trae__ruido:23 trae_la:29 trae_un:81 trae_una:44 traffic_$:27 traffic_is:-32
-traigo:22 trail:59 trail_of:59 truck:56 truena:47 tues:40 tuesday:-29 tuesday_$:-27 turn:77 turn_over:23 turns:160
-tuvieron:52 twice:107 twice_today:39 two:75 two_$:24 two_days:50 ultima:-27 ultima_vez:-23 un:143 un__al:26
-un__como:23 un__de:27 un_golpeteo:29 un_lado:73 un_ruido:87 un_zumbido:24 una:137 una_llanta:63 una_luz:33 under:134
-under__dash:29 under__hood:-33 under_me:62 under_the:67 unstop:-32 up:45 up__the:-26 up_at:-28 uphill:74 us:-30
-usadas:-25 va:142 va_para:41 vacation:-27 vacation_$:-22 vacia:38 van__hacer:-25 vapor:40 veces:52 velocidad:66
-velocidad_$:66 venden:-59 vendimos:-36 ver:33 verdad:-22 verde:48 vez:25 vi:48 vibra:65 vibrates:55 viene:33
-viernes:-34 visit:-53 visit_$:-52 volante:79 voy:-41 voy_a:-28 vuelta:26 vuelta_$:47 warning:-105 was:-101
-was__again:38 was__on:-25 was_a:48 was_fixed:-35 was_in:-23 water:27 way:29 way_$:-30 way_down:57 way_now:-23 we:-102
-we__it:-28 we_move:-27 week_$:-40 week_it:42 went:156 went__on:68 went_away:96 went_black:26 went_off:-27 went_out:72
-were:-83 were__on:-39 wet:25 what:-86 what__a:-33 what__if:-24 what__that:27 what__the:-33 what__you:26 what_do:38
-what_does:-44 what_happens:-27 what_is:-46 wheel:101 wheel_bearing:-27 wheel_looks:26 wheels:-41 when:70
-when__get:-22 when__i:-38 when__stop:47 when__turn:26 when_i:165 when_the:-37 whenever:-30 where:48 where__i:-27
-where_do:-27 where_i:63 which:-92 whine:41 whining:26 who:-49 whoever:-35 whole:97 whole_car:71 why_does:-22 will:-88
-will_the:-50 window:-35 windshield:22 wiper:-58 wipers:-111 wipers_squeak:-78 wires:73 with:-93 with_speed:36
-with_the:-67 wobbles:75 won:-22 wont:65 wont__able:-26 wont__in:40 wont__it:-97 wont__there:-47 wont_be:-144
-wont_go:38 wont_make:-65 wont_start:78 work:-105 works:86 works_but:65 worse:59 worse_than:34 worth:-22 would:-46
-would_i:-28 wrong:-24 y:141 y_$:-34 y__bien:-41 y__lo:-22 y__no:41 y__se:27 y_casi:34 y_el:-28 y_las:78 y_me:-25
-y_nada:32 y_no:42 y_ya:60 ya__cambiaron:-33 ya__en:31 ya__frena:60 ya__las:-25 ya__rechina:-36 ya_casi:53 ya_le:-61
-ya_lo:-24 ya_ni:39 ya_no:25 ya_quedo:-45 yeah:-31 year:-44 year_$:-54 yes_$:-55 yes__works:67 yes_it:39 yes_monday:36
-yes_thurs:22 you:-157 you_$:-27 you__a:-93 you__my:-31 you__the:-53 you_can:28 you_check:-36 you_left:-116
-you_said:-37 your:-132 zumbido:32
+#abad:-34 #abaj:82 #abel:61 #abla:-25 #abra:-25 #abri:-54 #abro:108 #acce:40 #acci:-28 #aced:-68 #acei:43 #acel:100
+#acen:-63 #acer:-48 #ache:56 #acho:49 #acie:39 #acin:31 #acio:46 #adas:-34 #adea:36 #adec:-77 #adel:-101 #aden:64
+#adia:48 #adli:103 #ados:-32 #afor:28 #afte:28 #agai:45 #agar:84 #agen:-28 #agra:-102 #agua:273 #ahea:-47 #ahor:45
+#ailp:44 #aini:30 #airb:81 #aire:65 #akes:240 #akin:95 #alan:36 #alar:-57 #aled:-29 #alen:89 #ales:71 #algo:82
+#alie:73 #alin:27 #alle:-47 #alli:56 #allo:61 #almo:38 #alon:85 #alre:-65 #also:99 #alte:36 #alto:65 #alum:69
+#aman:57 #amar:35 #amat:70 #ambe:39 #ambr:25 #amin:70 #amos:-81 #ampo:31 #anan:41 #anas:-27 #anca:112 #ance:-78
+#anco:78 #anda:154 #andb:79 #ande:-89 #ando:174 #anec:61 #ange:-68 #angi:48 #anic:76 #anks:88 #anoc:47 #ansm:-29
+#anta:29 #anti:52 #anto:-37 #anym:41 #anyt:-56 #apag:145 #apar:-82 #apen:39 #apor:43 #aqui:-48 #arab:-55 #arag:50
+#arca:-31 #arch:99 #arco:36 #arel:47 #arga:30 #argo:38 #arks:59 #arle:58 #arlo:32 #arly:45 #arni:-105 #aron:-163
+#aros:46 #arpa:36 #arra:211 #arte:37 #arts:-90 #asad:-41 #asar:92 #asca:61 #ashb:47 #ashi:38 #asol:29 #asti:34
+#astr:41 #atal:26 #atbe:59 #atch:70 #atel:109 #ates:90 #atin:64 #atro:-43 #atte:39 #atul:-27 #auge:25 #aunq:40
+#aust:46 #avad:-43 #aven:-30 #avia:-32 #away:75 #awfu:30 #ayed:28 #ayer:72 #bach:47 #bado:-48 #baja:-113 #baje:35
+#bajo:183 #bala:-25 #bald:40 #ball:76 #bare:47 #bble:88 #beat:-26 #been:57 #befo:28 #bele:61 #belt:46 #bett:-40
+#biar:-68 #bica:-40 #bida:63 #bido:42 #biem:-65 #bike:-60 #bill:-33 #bing:46 #bios:139 #blac:62 #blam:-26 #blan:43
+#blar:39 #bles:84 #blew:39 #blin:134 #blow:53 #boar:44 #bomb:44 #book:-48 #boom:45 #borr:55 #bota:65 #both:45
+#brak:114 #bran:48 #brat:87 #brea:-65 #brec:79 #bris:-56 #brok:96 #buen:-36 #bump:67 #burn:63 #butt:-25 #buzz:32
+#cabe:49 #cabl:30 #cada:94 #cade:32 #cado:-40 #cale:89 #cali:59 #call:-45 #camb:-67 #came:68 #cami:42 #canc:-54
+#cant:26 #care:-27 #carg:42 #carr:77 #cart:29 #casa:-78 #casc:61 #casi:110 #catc:66 #cati:-37 #ccel:29 #ccid:-36
+#ceit:43 #cele:132 #cesi:-29 #chan:-31 #char:75 #ched:-30 #chem:-28 #cher:36 #ches:62 #chis:98 #chun:26 #cias:-45
+#cida:80 #cide:-33 #cien:31 #ciga:-25 #cing:39 #cion:25 #cita:-27 #ckin:62 #clam:68 #clim:27 #clun:96 #clut:28
+#coas:45 #coch:36 #coff:48 #cofr:29 #cold:59 #colo:27 #come:-81 #como:114 #comp:-128 #cond:85 #conf:-41 #cong:29
+#cont:-79 #cool:65 #coug:39 #coun:-25 #cove:-60 #cran:109 #crat:-55 #craz:42 #cree:25 #croo:43 #ctio:35 #ctri:33
+#cuad:34 #cual:-70 #cuan:-26 #cuch:33 #cues:54 #curv:30 #dame:-26 #dash:62 #date:-29 #davi:-26 #dded:28 #dder:34
+#ddle:70 #deal:-52 #deba:70 #dece:-79 #deje:-30 #dela:-103 #deme:-48 #dena:33 #ders:56 #desd:58 #desk:-36 #dewa:34
+#diad:41 #dice:47 #dida:-62 #dido:-54 #died:89 #dier:-46 #dimo:-44 #ding:26 #dirt:-30 #disa:26 #dlig:110 #does:76
+#doin:-41 #done:-36 #dont:54 #door:-174 #dora:-28 #dore:-39 #down:139 #drea:-52 #dria:29 #drip:28 #driv:81 #drop:71
+#duri:26 #eadl:119 #eads:45 #eady:-75 #eaks:-108 #eali:36 #eall:31 #eams:47 #eand:86 #eard:48 #earl:64 #ease:-44
+#eati:33 #eave:-47 #ebaj:70 #ecal:44 #echa:87 #ecio:25 #econ:84 #ecor:-30 #ecti:31 #ecto:-34 #ectr:33 #edal:172
+#edin:25 #edle:56 #eedi:25 #eedl:56 #eels:100 #eeps:100 #eeri:123 #efor:28 #egad:95 #egla:-28 #egro:50 #eite:26
+#ejar:34 #ejor:-116 #elan:-48 #elea:52 #elec:28 #eler:124 #ells:30 #eloc:83 #else:-35 #elta:29 #emad:51 #emaf:28
+#embl:107 #emin:-46 #emos:-81 #empe:58 #empo:-26 #empt:55 #enar:113 #enas:40 #ence:57 #enda:-33 #ende:134 #endi:-172
+#endo:77 #enen:-57 #enev:-29 #enfr:54 #engi:86 #engo:53 #enos:-111 #ensa:-26 #enta:104 #ente:63 #entr:132 #epla:-60
+#epor:-37 #equi:-42 #erad:34 #eran:-25 #erar:29 #erat:32 #erda:-26 #erde:176 #erdi:-38 #erec:28 #ered:-52 #eres:-44
+#erfe:-64 #erhe:60 #erin:135 #erks:39 #ermo:25 #erna:34 #erne:-26 #erni:29 #erro:44 #ersa:87 #erse:107 #erta:-31
+#ervi:66 #erza:83 #esca:27 #esco:-29 #escu:77 #esde:58 #esio:48 #esnt:81 #espe:-44 #espo:38 #essa:-29 #essu:52
+#esta:70 #esto:-98 #etal:153 #eteo:43 #eter:42 #ethi:42 #etra:61 #etro:30 #ette:-50 #etty:29 #evas:-64 #ever:151
+#ewal:34 #eway:116 #excl:77 #exha:46 #expl:-29 #exti:-27 #exts:-40 #ezco:-25 #faro:37 #fast:28 #fect:-67 #feel:125
+#fell:-43 #ffee:48 #fier:61 #fill:63 #filt:-25 #fing:29 #fire:-36 #firs:-60 #fixe:-107 #flas:32 #flui:-74 #flus:-65
+#flyi:47 #foco:-59 #foqu:45 #fore:65 #form:-26 #foro:28 #forw:53 #foun:48 #fren:372 #frid:-29 #frie:60 #frio:41
+#from:83 #fron:-26 #fter:67 #fuer:92 #fuga:63 #fume:38 #fuse:50 #gado:95 #gain:45 #game:-33 #gana:-46 #gara:44
+#garo:80 #garr:62 #gaso:29 #gate:49 #gaug:25 #gear:145 #gela:56 #ghwa:40 #gine:85 #ging:65 #glan:-27 #gnal:32
+#goes:75 #goin:88 #golp:95 #goma:41 #gone:-67 #good:-55 #gote:64 #grac:-33 #grad:-114 #grat:-31 #grav:32 #grea:-129
+#gree:61 #grin:137 #groa:28 #grua:27 #guan:48 #guna:-67 #gund:32 #gust:-31 #haci:49 #hada:25 #hago:-36 #haha:-51
+#hand:45 #hani:53 #harc:41 #hard:45 #hast:41 #haus:46 #hboa:46 #head:76 #hear:113 #heat:70 #heel:70 #help:25
+#hene:-29 #hera:36 #hese:-27 #hich:-102 #hift:166 #high:58 #hill:282 #himm:92 #hind:-25 #hine:49 #hing:37 #hini:27
+#hink:92 #hisp:74 #hizo:-28 #hock:-30 #hoev:-35 #hold:109 #hole:147 #hone:-62 #hops:32 #hose:-67 #houg:40 #houl:109
+#hour:-34 #hous:-29 #howe:45 #hree:67 #hrou:54 #hudd:34 #huel:102 #huev:28 #humb:-29 #humo:82 #hump:28 #hunk:75
+#huts:32 #hway:40 #iapa:-76 #iaro:-51 #ibra:173 #ican:-27 #icen:-26 #icks:51 #icon:73 #idad:65 #iday:-27 #iden:-38
+#ides:40 #idew:34 #idge:-33 #idle:129 #idos:-107 #iedo:28 #iemb:87 #iemp:-26 #iend:159 #iene:34 #ient:131 #ierd:118
+#iere:99 #iern:-39 #ierr:62 #ifte:35 #ifts:93 #igar:-25 #ighw:40 #igna:32 #igua:27 #igue:105 #ilen:42 #iles:-33
+#illo:29 #ills:129 #ilpi:44 #imbi:27 #imes:40 #immi:91 #imos:-45 #impi:-104 #inbo:68 #inca:52 #indi:67 #indo:-44
+#inds:60 #info:-27 #inge:25 #ings:-37 #ingu:-196 #inin:57 #inke:94 #inks:25 #inos:35 #ints:55 #intu:106 #iona:89
+#ione:-32 #iono:60 #ions:-34 #iper:-176 #ippi:47 #iqui:-32 #irad:109 #iran:25 #irba:81 #ires:-64 #irri:30 #irst:-60
+#isap:26 #isas:-46 #ises:-31 #isio:-29 #isit:-61 #ismo:31 #ispa:70 #issi:27 #ista:37 #isto:-26 #itse:57 #itte:-30
+#ittl:44 #iver:-54 #ives:-110 #ivew:97 #ivin:48 #ivoc:-35 #ixed:-107 #jaja:-92 #jalo:55 #jaro:39 #jerk:41 #join:65
+#jueg:52 #jump:86 #junt:-38 #keep:91 #king:78 #knee:-66 #know:-29 #lace:-82 #lack:62 #lado:80 #lama:38 #lamp:31
+#lanc:81 #lank:28 #lant:101 #larm:-51 #lash:28 #last:-27 #latc:58 #lati:-31 #lava:-53 #lave:25 #lder:135 #leak:-28
+#lean:62 #leav:-39 #lect:28 #left:-118 #lego:-66 #lenc:43 #lend:-28 #lent:97 #lera:103 #lero:45 #less:-28 #lets:-31
+#lgui:27 #lick:143 #lide:48 #lien:43 #lies:28 #life:-26 #ligh:67 #like:113 #limb:27 #limp:-37 #lina:29 #lind:53
+#ling:56 #link:114 #liqu:-33 #litt:44 #llam:-25 #llas:-44 #lleg:-69 #ller:-53 #llow:80 #lmos:40 #loci:83 #lone:51
+#long:35 #look:43 #lose:34 #losi:28 #lost:81 #lowi:30 #lows:96 #lpet:51 #lpip:44 #lrea:-65 #lter:26 #ltim:-32
+#ltos:47 #luce:63 #luid:-74 #lumb:65 #lunk:96 #lush:-65 #lutc:28 #lyin:46 #mach:-27 #mado:26 #mafo:28 #maki:66
+#mand:-102 #mane:57 #marc:67 #mark:65 #mate:-25 #mati:63 #mber:-30 #mbia:-82 #mbid:40 #mbin:26 #mbio:96 #mbla:87
+#mbol:41 #mbra:69 #mech:53 #mejo:-120 #mell:72 #meno:-28 #ment:-43 #mero:-35 #meta:152 #mete:96 #meth:42 #meti:26
+#mied:28 #mies:88 #mile:-34 #mill:-25 #mina:31 #mind:-52 #mism:36 #miss:-37 #mmie:88 #mofl:32 #moke:-41 #moki:-123
+#mone:-53 #mont:-28 #morn:117 #morr:62 #most:44 #mped:31 #mpez:52 #mpia:-112 #mpin:30 #mpre:-41 #much:-63 #mush:25
+#myse:-29 #nada:-65 #nail:28 #nale:98 #nana:43 #nand:72 #naro:-26 #nato:36 #ncar:26 #ncel:-51 #ncho:28 #ncie:31
+#ndan:35 #ndar:-27 #nded:-29 #ndem:-39 #nden:-47 #nder:196 #ndid:-110 #ndim:-37 #ndin:25 #ndio:58 #ndow:-40 #near:32
+#nece:-49 #neci:68 #need:-39 #negr:57 #next:-117 #nfor:-34 #nfre:46 #ngan:-29 #ngel:56 #nger:31 #nges:94 #ngin:142
+#ngra:-27 #ngun:-200 #nico:28 #nigh:59 #ning:-72 #nker:88 #nkin:42 #nner:-29 #nobo:-35 #noch:27 #nois:-123 #noon:-26
+#norm:65 #nque:48 #nsmi:-29 #nsto:-34 #ntan:52 #ntas:-185 #nten:-71 #ntes:-26 #ntic:56 #ntra:142 #ntre:-27 #ntur:106
+#nuev:-116 #numb:-36 #nymo:41 #nyth:-51 #oard:44 #oars:26 #oast:53 #obbl:100 #obod:-35 #obre:33 #ocad:-34 #oche:63
+#ocid:82 #ocks:44 #ocup:-38 #odav:-26 #oday:94 #odri:30 #oesn:81 #oeve:-35 #offe:48 #ofle:32 #ofre:28 #oily:32
+#oing:47 #oint:102 #oise:-82 #oisy:-42 #oked:49 #oken:60 #okin:-108 #olan:144 #oles:-26 #olin:29 #olor:36 #olpe:95
+#ombe:32 #ombr:-25 #omet:94 #omor:65 #ompl:-26 #ompr:-40 #onal:90 #onan:28 #once:-67 #onch:46 #onea:51 #oney:-47
+#onge:57 #ongr:-27 #onte:-68 #ooke:43 #ooks:59 #oola:71 #oone:26 #oost:27 #open:68 #opes:44 #oppe:109 #oqui:50
+#orad:-27 #ores:-47 #orev:36 #orks:90 #orma:65 #orme:-31 #orni:116 #orqu:73 #orra:55 #orre:-29 #orri:66 #orro:74
+#orry:-54 #orse:67 #orth:-29 #orwa:53 #oses:48 #osie:41 #osin:27 #oste:27 #osti:47 #otal:-44 #otan:32 #otea:58
+#otho:42 #otra:25 #otro:-47 #oude:-52 #ough:171 #ould:42 #ound:-38 #ount:-30 #over:143 #owar:57 #owed:35 #ower:91
+#owin:40 #pade:36 #pads:-32 #paga:95 #pago:28 #pala:31 #para:-44 #park:215 #paro:30 #parp:36 #part:-30 #pasa:43
+#paso:44 #past:71 #peda:170 #peed:82 #pega:70 #pena:33 #pend:-30 #perd:-60 #perf:-64 #pero:136 #perr:-27 #pers:-141
+#pete:45 #pezo:57 #phil:76 #phon:-68 #piap:-76 #pick:-25 #pier:108 #pila:56 #ping:172 #pink:36 #pipe:42 #plac:-84
+#plan:-116 #plas:42 #poin:37 #pole:45 #ponc:50 #pone:-35 #popp:57 #porq:103 #port:-36 #poth:42 #pour:25 #powe:121
+#pped:92 #ppin:86 #prec:-52 #pren:178 #pres:125 #pret:27 #pric:-71 #pudd:50 #pued:41 #puer:-45 #pull:-88 #puls:33
+#pump:78 #purr:-31 #puse:-25 #quea:-91 #qued:-156 #quid:-32 #quis:103 #quit:-69 #quiv:-36 #raba:-74 #rabr:-55
+#ract:46 #rada:79 #rade:-111 #radi:46 #rage:49 #rail:55 #rain:94 #rake:96 #ramp:43 #ranc:91 #rank:106 #rapi:32
+#raro:62 #rast:39 #ratc:-55 #rate:71 #rati:41 #rato:-45 #rave:30 #raya:-25 #raye:38 #razy:42 #rbag:79 #rcha:105
+#rdie:-32 #reak:-71 #real:58 #ream:-39 #rear:60 #reas:-49 #reat:-84 #reca:70 #rech:30 #reci:-64 #reco:-36 #redd:28
+#reen:65 #reet:39 #rega:50 #regl:-38 #rely:47 #remi:-97 #rena:218 #rend:175 #reno:82 #repl:-62 #repo:-51 #resi:49
+#ress:90 #rest:-35 #rete:32 #retr:56 #reve:213 #rfec:-64 #rhea:60 #rice:-72 #rida:-30 #ride:-47 #ridg:-33 #rido:30
+#rien:124 #righ:-158 #rill:31 #rinc:63 #rind:137 #ring:101 #risa:-56 #rivi:57 #rmal:60 #rmom:37 #rnat:36 #rnes:-38
+#rnig:30 #rnin:86 #roan:28 #roar:26 #roba:-26 #rock:75 #roja:31 #rojo:46 #roke:93 #rong:-27 #rook:43 #ropp:25
+#rops:77 #roug:123 #rpad:36 #rque:56 #rran:79 #rras:39 #rreg:-38 #rret:34 #rrie:62 #rros:-34 #rsec:46 #rted:48
+#rtes:-42 #ruck:63 #rued:44 #ruen:58 #runn:29 #rvir:79 #rwar:53 #saba:-36 #saca:25 #sada:-34 #sado:-28 #said:-60
+#sale:137 #sali:46 #sand:-33 #sapp:26 #says:79 #scab:61 #scom:-25 #scra:-53 #scre:45 #scuc:33 #sday:-39 #seat:107
+#seco:103 #sect:46 #seda:-34 #send:-47 #sera:45 #serv:85 #shbo:47 #shes:28 #shif:166 #shim:92 #shin:58 #shoc:-30
+#shop:-57 #shou:108 #show:39 #shud:34 #shut:122 #side:67 #sien:78 #sign:55 #sigu:100 #sile:42 #sing:87 #sion:29
+#skip:-35 #slic:91 #slid:81 #slip:46 #slow:53 #smel:72 #smis:-29 #smok:-164 #sobr:46 #soft:28 #sola:34 #sold:-32
+#soli:41 #solo:40 #some:46 #sorr:-61 #soun:-65 #spar:72 #spas:70 #spee:82 #sper:-30 #spit:25 #spon:29 #sque:-109
+#squi:38 #ssin:25 #ssur:52 #stac:58 #stal:53 #stan:-95 #star:-73 #stat:-29 #stay:60 #stea:55 #stee:135 #step:67
+#ster:38 #stic:72 #stil:39 #stom:-29 #stop:97 #stoy:-61 #stre:49 #stuf:44 #sube:39 #subi:84 #suen:-26 #symb:40
+#taci:57 #tail:148 #take:54 #tale:-35 #talk:-52 #tall:74 #tamb:62 #tand:73 #tard:-28 #taro:-27 #tart:-44 #team:44
+#teer:138 #tele:-31 #tely:113 #temp:125 #teng:27 #tent:-55 #tera:33 #terc:26 #tere:-32 #ters:62 #test:32 #text:-112
+#than:-45 #them:-34 #ther:40 #thes:-27 #they:-78 #thol:41 #thos:-84 #thre:57 #thro:55 #tick:32 #tico:48 #tiem:69
+#tien:-28 #tigh:28 #tima:-50 #ting:55 #tion:32 #tira:182 #toda:103 #todo:-76 #toma:-38 #tomo:57 #tope:55 #tops:32
+#tosi:41 #tota:-44 #towa:57 #trab:-70 #trac:99 #trad:-27 #trae:150 #trai:47 #tran:123 #trar:70 #trat:-28 #tree:47
+#tric:33 #trie:27 #tron:36 #truc:61 #true:57 #tsel:57 #tter:-74 #ttin:25 #ttle:52 #tuff:44 #tula:-30 #turn:241
+#tuvi:57 #twic:114 #ubic:-40 #ubid:63 #uces:38 #ucho:40 #udde:60 #uddl:50 #uder:-52 #ueak:-165 #ueal:58 #ueda:31
+#uedo:-96 #uego:33 #uele:91 #uelv:-25 #uema:54 #uena:42 #uerz:83 #uesd:-29 #uest:40 #uete:29 #ueva:-90 #uido:-46
+#uier:71 #uiet:-26 #uish:43 #uiso:69 #uita:43 #uite:-28 #uito:51 #uivo:-36 #ulde:123 #ulle:-71 #ulls:55 #ulti:-32
+#umbe:-58 #umbi:40 #umbl:25 #umbr:80 #umbs:-30 #umes:38 #umpe:34 #umps:72 #unda:38 #unde:144 #unds:-116 #unge:109
+#unki:38 #unni:29 #unqu:41 #unst:-34 #unta:-25 #uphi:76 #urge:25 #urin:30 #urni:74 #urns:163 #urrs:-30 #urva:30
+#usad:-26 #usan:-38 #ushi:25 #uste:-53 #usto:-44 #utch:25 #utte:-27 #uvie:53 #vaca:-33 #vaci:37 #vado:-42 #vapo:43
+#vece:53 #velo:83 #vend:-136 #vent:29 #verd:34 #vere:-65 #verh:60 #vern:30 #vers:105 #very:30 #vewa:97 #vibr:177
+#vien:42 #ving:27 #visi:-68 #voca:-35 #vola:74 #wall:104 #ward:109 #warn:-105 #wate:26 #went:162 #were:-90 #wful:30
+#what:-115 #whee:70 #when:63 #wher:38 #whic:-108 #whin:75 #whoe:-35 #whol:101 #wice:114 #wild:-28 #will:-99 #wing:41
+#wipe:-183 #wire:79 #with:-127 #wobb:100 #wont:64 #wors:64 #woul:-47 #wron:-29 #xcla:77 #xhau:46 #xtin:-27 #yeah:-45
+#year:-44 #ying:47 #ymbo:40 #ymor:41 #your:-155 #ysel:-29 #ythi:-71 #zumb:48 %again_later:-48 %again_later%away:-43
+%again_later%busy:-50 %again_later%car:-43 %again_later%car_part:113 %again_later%do_it:64 %again_later%elsewhere:-40
+%again_later%fails:98 %again_later%family:-41 %again_later%gone_car:52 %again_later%how_long:-26 %again_later%leak:45
+%again_later%leave_me:72 %again_later%lift:-37 %again_later%message:-56 %again_later%noise:198
+%again_later%odometer:-33 %again_later%on_way:-43 %again_later%opening:-26 %again_later%pay_day:-25
+%again_later%phone:41 %again_later%question:-60 %again_later%refuse:54 %again_later%season:-66 %again_later%shake:87
+%again_later%shift_it:-54 %again_later%smoke_smell:58 %again_later%start_again:82 %agree:-110 %agree%away:48
+%agree%bad:69 %agree%car:-50 %agree%do_it:-33 %agree%doubt:-67 %agree%elsewhere:46 %agree%gone_car:-26 %agree%leak:50
+%agree%message:-26 %agree%money:74 %agree%on_way:66 %agree%place:56 %agree%question:154 %agree%refuse:39
+%agree%shake:164 %agree%smoke_smell:112 %agree%thanks:-34 %agree%wrong_one:38 %away:-104 %away%bad:32 %away%busy:-47
+%away%call_off:-53 %away%car_part:77 %away%do_it:-25 %away%noise:57 %away%question:-46 %away%refuse:-55
+%away%smoke_smell:49 %bad:-60 %bad%call_off:-46 %bad%car:-44 %bad%car_part:-49 %bad%fails:-33 %bad%leak:55
+%bad%machine:39 %bad%meaning:48 %bad%money:33 %bad%noise:38 %bad%shake:64 %bad%staff:-27 %bring:-134
+%bring%call_off:61 %bring%car:30 %bring%car_part:137 %bring%elsewhere:-32 %bring%fails:43 %bring%how_long:29
+%bring%leak:25 %bring%leave_me:124 %bring%message:-31 %bring%noise:40 %bring%place:87 %bring%question:171
+%bring%refuse:55 %bring%shake:26 %bring%smoke_smell:34 %bring%start_again:45 %busy:-84 %busy%call_off:-56
+%busy%noise:39 %busy%question:34 %busy%refuse:-48 %busy%shake:38 %busy%shift_it:41 %busy%smoke_smell:-26
+%call_off%do_it:45 %call_off%fails:-119 %call_off%how_long:69 %call_off%leave_me:103 %call_off%meaning:35
+%call_off%message:-51 %call_off%money:57 %call_off%noise:-28 %call_off%odometer:-123 %call_off%on_way:62
+%call_off%phone:102 %call_off%place:55 %call_off%refuse:42 %call_off%shake:65 %call_off%shift_it:41
+%call_off%wrong_one:-28 %car:78 %car%car_part:56 %car%elsewhere:-35 %car%fails:254 %car%family:-41 %car%gone_car:-106
+%car%leave_me:63 %car%lift:-73 %car%noise:135 %car%pay_day:54 %car%place:44 %car%question:37 %car%refuse:-35
+%car%shake:93 %car%shift_it:55 %car%smoke_smell:44 %car%start_again:52 %car%thanks:-26 %car%wrong_one:-100
+%car_part:433 %car_part%do_it:-234 %car_part%doubt:104 %car_part%fails:62 %car_part%family:-91 %car_part%how_long:87
+%car_part%leak:110 %car_part%leave_me:208 %car_part%machine:45 %car_part%money:-88 %car_part%noise:-182
+%car_part%odometer:52 %car_part%on_way:135 %car_part%opening:116 %car_part%phone:93 %car_part%place:119
+%car_part%question:-39 %car_part%shake:200 %car_part%smoke_smell:211 %car_part%staff:-90 %car_part%start_again:84
+%car_part%thanks:-32 %do_it:-183 %do_it%doubt:31 %do_it%fails:33 %do_it%family:-32 %do_it%gone_car:-46
+%do_it%how_long:26 %do_it%leak:113 %do_it%leave_me:42 %do_it%on_way:62 %do_it%question:25 %do_it%refuse:86
+%do_it%shake:27 %do_it%shift_it:59 %do_it%start_again:53 %do_it%wrong_one:-62 %doubt:64 %doubt%elsewhere:65
+%doubt%money:27 %doubt%noise:55 %doubt%on_way:68 %doubt%shift_it:32 %doubt%wrong_one:43 %elsewhere:-79
+%elsewhere%fails:106 %elsewhere%leak:25 %elsewhere%lift:-29 %elsewhere%phone:47 %elsewhere%place:50
+%elsewhere%refuse:-52 %elsewhere%shift_it:-28 %elsewhere%staff:33 %fails:562 %fails%gone_car:103 %fails%how_long:54
+%fails%leak:47 %fails%leave_me:-180 %fails%meaning:35 %fails%on_way:53 %fails%pay_day:43 %fails%phone:67
+%fails%place:132 %fails%question:70 %fails%refuse:107 %fails%shake:-35 %fails%smoke_smell:-97 %fails%staff:38
+%fails%start_again:28 %fails%who:-61 %fails%wrong_one:215 %family:-132 %family%gone_car:-36 %family%odometer:-70
+%family%staff:76 %gone_car:-215 %gone_car%leave_me:33 %gone_car%noise:39 %gone_car%shift_it:-25
+%gone_car%start_again:48 %gone_car%wrong_one:-27 %how_long:-40 %how_long%noise:73 %how_long%opening:-25
+%how_long%question:-52 %how_long%shake:35 %how_long%start_again:43 %leak:406 %leak%meaning:35 %leak%money:32
+%leak%on_way:68 %leak%question:143 %leak%refuse:-78 %leak%smoke_smell:-40 %leak%wrong_one:-35 %leave_me:-92
+%leave_me%message:-77 %leave_me%noise:48 %leave_me%phone:50 %leave_me%place:44 %leave_me%question:68
+%leave_me%refuse:37 %leave_me%season:-42 %leave_me%smoke_smell:-54 %leave_me%start_again:68 %leave_me%wrong_one:54
+%lift:-79 %lift%on_way:30 %lift%place:60 %lift%refuse:-49 %machine:27 %machine%meaning:42 %machine%shake:45
+%machine%wrong_one:39 %meaning%odometer:-33 %meaning%phone:36 %meaning%question:-34 %meaning%refuse:35
+%meaning%shake:68 %meaning%staff:29 %message:-195 %message%place:-29 %message%question:-31 %message%start_again:-61
+%money:-114 %money%noise:141 %money%refuse:50 %money%smoke_smell:80 %noise:558 %noise%odometer:96 %noise%on_way:103
+%noise%pay_day:30 %noise%phone:68 %noise%place:62 %noise%question:344 %noise%refuse:83 %noise%shake:-30
+%noise%shift_it:132 %noise%smoke_smell:-45 %noise%staff:39 %noise%start_again:123 %noise%wrong_one:119 %odometer:-58
+%odometer%place:72 %odometer%question:-35 %odometer%refuse:-39 %odometer%shift_it:-27 %on_way:-69 %on_way%phone:33
+%on_way%place:-36 %on_way%question:83 %on_way%refuse:-47 %on_way%shake:46 %on_way%smoke_smell:47 %on_way%staff:27
+%on_way%start_again:49 %on_way%wrong_one:40 %opening%shift_it:-25 %pay_day:-74 %phone:-43 %phone%place:57
+%phone%question:-61 %phone%refuse:43 %phone%shift_it:-25 %phone%smoke_smell:39 %phone%staff:27 %phone%start_again:55
+%phone%who:-37 %phone%wrong_one:45 %place:45 %place%question:33 %place%refuse:66 %place%shake:29 %place%who:-48
+%place%wrong_one:41 %question:-120 %question%refuse:66 %question%season:-25 %question%shake:206 %question%shift_it:74
+%question%smoke_smell:115 %question%start_again:-63 %question%who:-69 %refuse:-87 %refuse%shift_it:77
+%refuse%start_again:86 %refuse%wrong_one:98 %season:-163 %season%shift_it:-27 %season%smoke_smell:-45 %shake:620
+%shake%shift_it:31 %shake%start_again:27 %shift_it:37 %shift_it%smoke_smell:25 %shift_it%wrong_one:32
+%smoke_smell:561 %smoke_smell%who:-31 %smoke_smell%wrong_one:32 %staff:-52 %thanks:-130 %who:-170 %wrong_one:-134
+@?:-209 @car:-115 @confirm_stop:-164 @later:-154 @nothing:32 @odometer:-57 @offers:-78 @reading:-157 @time:-46
+@times:-129 @walk_in:-65 ^_a:-76 ^_airbag:64 ^_all:-25 ^_anda:82 ^_ando:-67 ^_ayer:26 ^_baja:-108 ^_battery:46
+^_both:42 ^_cada:28 ^_can:-141 ^_cant:51 ^_car:216 ^_check:25 ^_como:-48 ^_congratulations:-27 ^_coolant:55
+^_cranks:55 ^_cual:-31 ^_cuando:-105 ^_cuanto:-51 ^_de:-58 ^_dead:-31 ^_dice:42 ^_do:-59 ^_donde:-67 ^_el:157
+^_en:-52 ^_estoy:-63 ^_feels:44 ^_fire:-50 ^_flat:-41 ^_found:66 ^_go:-31 ^_going:-51 ^_hace:59 ^_hay:71
+^_headlights:34 ^_heard:46 ^_hit:-119 ^_how:-179 ^_hoy:67 ^_huele:49 ^_i:-138 ^_id:-58 ^_if:-67 ^_ill:-63 ^_im:-103
+^_is:-275 ^_it:141 ^_just:-61 ^_key:60 ^_la:138 ^_las:113 ^_le:171 ^_let:-34 ^_lo:-28 ^_lost:95 ^_manana:30
+^_mande:-29 ^_mas:-90 ^_meh:-34 ^_my:76 ^_no:-66 ^_not:-58 ^_on:-85 ^_one:55 ^_para:-41 ^_pedal:27 ^_pink:34
+^_por:-42 ^_pull:-48 ^_que:-178 ^_quede:-83 ^_quedo:-30 ^_quit:-109 ^_rear:60 ^_running:48 ^_se:-80 ^_seat:32
+^_second:33 ^_shake:-53 ^_she:30 ^_si:39 ^_smells:26 ^_smoke:-45 ^_sounds:-111 ^_start:-185 ^_steering:47 ^_still:-52
+^_stop:-129 ^_stuck:-59 ^_su:-25 ^_suena:-51 ^_sure:-36 ^_takes:30 ^_temp:27 ^_tengo:47 ^_that:-40 ^_the:87
+^_there:144 ^_they:-47 ^_this:-38 ^_thursday:30 ^_tiembla:59 ^_tiene:103 ^_tienen:-25 ^_tire:88 ^_todo:-76
+^_tomorrow:32 ^_too:-34 ^_took:29 ^_trae:167 ^_traffic:-28 ^_unstop:-31 ^_venden:-48 ^_vibra:34 ^_we:-40 ^_were:-28
+^_what:-163 ^_wheel:27 ^_when:-122 ^_whenever:-26 ^_where:-30 ^_which:-89 ^_whole:79 ^_why:-30 ^_will:-63
+^_wipers:-51 ^_wont:-35 ^_y:-72 ^_ya:-113 ^_yeah:-30 ^_yes:98 ^_you:-148 ^_your:-38 a:81 a__and:97 a__at:26
+a__belt:-26 a__book:-35 a__can:25 a__de:-35 a__fluid:-30 a__in:114 a__now:-56 a__on:35 a__out:-29 a__sale:-35
+a__sound:36 a__tire:-43 a__under:-41 a__with:25 a_bit:37 a_coffee:50 a_como:-65 a_flat:32 a_gasolina:31 a_hacer:-33
+a_jump:45 a_la:33 a_las:-80 a_line:-25 a_little:28 a_mi:-63 a_plan:-81 a_pothole:37 a_quemado:28 a_ride:-26 a_rip:26
+abajo:166 abajo_$:126 able:-32 able_to:-32 about_the:-25 about_to:78 acelerador:46 adelante:-121 adelante_$:-121
+adentro:32 after:38 after_a:35 after_i:60 after_the:-25 again:46 again_$:-59 agarra:75 agradece:-75 agradece_$:-51
+agua:221 agua_$:125 agua_por:43 aguanta:51 aguanta_$:48 ahead:-47 ahora:54 air:84 airbag:81 airbag_light:28 aire:65
+al:104 al_cien:-32 al_dar:29 al_frenar:54 al_rato:-32 alarm:-30 algo:99 alguien:27 all:36 all_$:-36 all__on:39
+all__the:44 all__way:63 all_good:-54 all_over:49 all_the:71 almost:40 along:49 already:-65 already_$:-34 also:99
+alternator:36 altos:40 altos_$:40 alumbran:69 am:-32 am_i:-33 amanecio:68 amanecio_sin:37 amber:39 an:-62 and:274
+and__back:39 and__doesnt:-30 and__dont:43 and__is:46 and__it:35 and__no:49 and_i:26 and_it:83 and_now:96 and_the:118
+and_then:30 anda:163 anda_tosiendo:34 andan:33 ando:-122 ando__en:-27 ando_en:-26 anoche:47 anticongelante:56
+anticongelante_$:51 anymore:41 anything:-51 apaga:60 apago:34 apenas:39 aqui:-48 aqui_$:-48 are:-67 are__again:-52
+are__the:-34 are__to:76 are_about:73 are_in:-49 arranca:28 arrancar:42 arrancar_$:29 arrastrando:33 arrastrando_$:31
+arreglan:-27 as:-62 ask:-61 ask_me:-29 at:30 at_$:27 at__speed:28 at_all:-43 at_idle:43 at_my:-32 at_stop:47
+at_work:-50 aunque:41 away:75 awful:30 ayer:68 azul_$:-32 bache:31 back_$:-48 back_end:59 bad:48 baja:-129 baja_$:-44
+baje:35 baje_la:37 bald:40 ball:68 barely:47 bateria_no:69 battery_was:34 be:-250 be__to:-32 be_able:-31 be_there:-73
+bearing:-27 been:57 been_on:29 before:29 belt_and:-39 better:-40 better_$:-38 bien:-45 bien_$:-127 bien_con:-48
+bike:-58 bill:-33 black:62 blanco:56 blew:39 blinker:91 book:-48 book_it:-29 bota:27 both:52 box:29 box_$:41 brake:27
+brake_$:45 brake__flush:-45 brake_fluid:-54 brake_job:-50 brakes_$:-109 brakes__grinding:32 brakes__like:25
+brakes__stop:50 brakes_are:54 break:-72 brinca:46 bring:-49 broke:36 broken:60 bumper_$:35 bumps:58 bumps_$:49
+burning:70 but:242 but__brakes:52 but__is:98 but__wont:28 but_it:123 but_my:41 but_the:67 but_there:51 butter:-27
+butter_$:-26 by_itself:41 by_the:62 cada:94 cada_dia:26 cadena:35 calento:31 calienta:58 call_me:48 calle:-34
+cambiaron:-51 cambiaron_la:-31 cambio:-44 cambio__aceite:-27 cambio_de:-34 cambios:139 came:87 came_back:26
+came_on:132 came_up:-51 camina:30 can:39 can__a:26 can__check:-39 can__come:28 can__drive:-31 can__me:56
+can__move:-26 can_i:-95 can_see:54 can_we:-39 cancel:-42 cancel_$:-30 cant:31 cant__in:32 cant__it:37 cant_get:68
+cant_stop:34 cap:-38 car:65 car_is:-26 car_just:43 car_wont:26 carga:52 carretera:33 carretera_$:29 carro:68
+carro_$:-31 carro__como:75 carro_anda:25 carro_no:38 casa:-78 casi:112 casi_no:90 catches:60 catches_$:60 change:-35
+charco:41 check_engine:43 check_the:-33 chispas:71 chunk:26 cien:-32 cita:-40 cita_$:-50 climbing:27 clunk:34
+clunking:38 clutch:28 cochera:36 coffee:50 cofre:29 cold:59 come:-50 come_$:-27 come_in:-48 coming_$:-37
+coming_out:25 como:119 como_de:41 como_no:-28 como_sale:-35 compre:-32 con__frenos:-45 con_fierro:36 con_las:-26
+con_un:-26 congratulations:-27 congratulations_you:-25 contento:-47 coolant:71 corriente:68 covered:-50 covered_$:-40
+crank:38 cranks:63 crazy:42 crooked:43 cual:-43 cual_es:-29 cuando__vuelta:36 cuando_doy:36 cuando_freno:26
+cuando_me:-28 cuanto:-27 cuanto__el:-27 cuesta:52 cut:25 da:94 da_miedo:28 dar:57 dash:42 dash_$:25 dash__black:25
+dash_went:28 date:-26 day:-55 days:44 days_$:41 de:-77 de__bateria:35 de__llanta:-49 de__llantas:-25 de__o:-25
+de_abajo:75 de_aceite:-31 de_agua:71 de_baja:-34 de_la:-34 de_las:-35 de_los:-46 de_que:-34 debajo:70 debajo_del:50
+dejo_$:-25 del:63 del__esta:33 del_aceite:41 del_carro:28 desde:58 desde_el:27 desk:-36 dia:-34 dice:59 dice_que:57
+did:-95 did__brakes:-28 did_it:-30 died:89 died__the:49 died_on:28 dim:26 direccion:-114 direccion_$:-96
+direccion__favor:-38 direccion_por:-38 direccionales:98 do:-146 do_i:-67 do_it:-31 does__a:62 does_a:-40 doesnt:81
+doesnt__anymore:33 doing:-41 done:-35 dont:54 dont_see:30 door:-184 door_$:-108 dos:38 dos_veces:29 down:148
+down_$:-35 down__street:48 down__the:65 down_on:73 doy:33 doy_vuelta:35 dream:-54 drive:103 drive_$:160 drive_it:-38
+drives:-142 drives__as:-57 drives_like:-83 driveway:92 driveway_$:78 driving:57 driving_$:32 drop:-32 dropped:32
+drops:77 duro:-32 e_brake:25 echa:30 el:92 el__a:-79 el__de:-48 el__del:29 el__no:108 el__pero:60 el__se:138
+el__va:68 el__y:52 el_aceite:-65 el_acelerador:46 el_anticongelante:53 el_cambio:-30 el_carro:55 el_de:-55
+el_foquito:36 el_freeway:-32 el_freno:93 el_humo:-27 el_jueves:-34 el_martes:-26 el_mofle:32 el_motor:33 el_pedal:53
+el_ruido:-34 el_sabado:-27 el_trabajo:-73 el_viernes:-36 el_volante:86 empezo:57 empezo_a:57 en:84 en__altos:40
+en__calle:-25 en__carretera:34 en__casa:-51 en__cochera:30 en__freeway:-30 en__mananas:32 en__puerta:-29 en_frio:29
+en_las:114 en_los:68 en_que:-35 end:87 enfrente:46 enfrente_$:33 engine:75 entran:117 entrar:68 entrar_a:26 entro:-37
+entro_$:-32 equivocado:-34 equivocado_$:-29 era:-54 es:-58 es_$:-58 es_que:56 eso:-99 eso_$:-28 esta:82 esta__la:-42
+esta_baja:-25 estaciono:60 estan:-84 estan_$:-69 estoy:-60 every:51 every__light:-117 every_morning:67 every_red:-117
+ex:-36 exclamation:68 exclamation_mark:62 exhaust:46 fan:26 favor_$:-53 feels:139 feels_like:70 fell:-27 fell_off:29
+fierro:66 fierro__fierro:36 fierro_con:36 fill:36 filled_it:25 fine_$:-61 fine_but:30 finger:31 fire:-41 first:-60
+first_$:-71 fix:33 fixed:-107 fixed_$:-38 flashing:32 flat__the:67 flat_on:46 flat_out:-48 fluid:-72 fluid_$:-35
+fluid_flush:-45 flush:-65 flush_$:-49 flying:47 foco:-63 foquito:45 for:-142 for__brakes:-36 for_a:26 for_the:-59
+forever:36 forever_to:62 forward:53 found:48 found_a:58 free:-33 freeway_$:43 frena:105 frenar:110 frenar_$:86
+freno:157 freno_$:48 frenos:-69 frenos_$:-102 friday_$:-28 friday_also:37 friday_at:-29 friend:66 frio:41 frio_$:42
+from:83 from__back:26 from__the:61 from_the:34 from_under:59 front_desk:-32 front_tire:26 fue:-77 fue_la:-47
+fuerza:83 fuga:100 fuga_de:52 fumes:38 garage:50 gasolina:29 gauge:25 gear:112 gear_$:62 get:86 get__on:46 get_it:89
+get_my:-26 go:109 go_$:56 go_ahead:-32 goes:75 going:88 going_on:-25 going_to:-137 going_up:58 going_uphill:75
+golpeteo:43 goma:49 gone:-67 gone_$:-32 good:-64 good_$:-54 got:28 got__flat:50 got_a:55 got_it:-25 gotea:32
+gracias:-44 gracias_$:-73 grease:-35 great:-83 great__the:-53 green:66 grinding:73 grinds:45 grua:27 gusto:-33
+guy:-59 hace:124 hace_ningun:-35 hace_un:73 hacen:-63 hacer:-41 haciendo:39 had:49 had__get:55 had_a:-28 had_to:101
+hago:-36 haha:-50 haha_$:-33 hanging:38 happens__i:-25 happens_if:-25 hard:42 hard_to:31 has:-54 has__on:32 has_a:-47
+has_been:35 hasta:41 hasta_el:31 hasta_que:-27 hay:52 hay_que:35 headlights:110 hear:66 heard:48 heard_a:46 help:25
+help_$:-41 help__stuck:57 help_im:57 here:-114 here_$:-69 hi:-34 hi_$:-32 highway:40 highway_$:26 hill:75 hill_$:61
+hills:128 hills_$:107 his:-66 his_bike:-54 hit:-63 hit__pothole:37 hit_a:42 hizo:-28 hold:111 hold_the:27 hood_$:-43
+hora:-54 hora_$:-45 hot:39 how:-180 how__for:-28 how__is:-50 how__to:39 how_low:-52 how_much:-56 hoy:132
+hoy__manana:-44 hoy_mismo:27 hoy_no:42 huele:95 huele_a:80 huevo:28 hum:30 humo:82 humo__al:29 humo_blanco:37
+humo_negro:47 i:46 i__a:76 i__be:-80 i__down:26 i__hear:34 i__in:-26 i__it:-75 i__like:-34 i__my:27 i__on:44
+i__see:82 i__smoking:-60 i__that:39 i__who:-36 i_came:-29 i_can:72 i_dont:30 i_drop:-25 i_fill:36 i_get:-78 i_have:63
+i_hit:83 i_know:-34 i_left:-39 i_moved:38 i_need:-71 i_park:79 i_press:36 i_quit:-61 i_skip:-25 i_slow:28 i_stop:44
+i_stopped:26 i_think:147 i_turn:30 i_was:-30 i_wont:-103 id:-62 id__to:-44 id_like:-47 idle:129 idle_$:36 if:-55
+if__skip:-25 if_it:-49 igual:33 ill:-128 ill__it:-41 ill__you:-30 ill_do:-25 ill_let:-31 im:-29 im__my:-40 im__on:32
+im__the:-27 im_down:-39 im_good:53 im_on:-40 im_stuck:58 in:27 in_$:-72 in__car:-34 in__garage:33 in__is:-32
+in__middle:26 in__morning:-34 in__now:58 in__sidewall:33 in_a:49 in_it:-28 in_park:77 in_second:87 in_time:35
+in_traffic:29 interested:-25 intersection:46 into_the:-31 is:76 is_$:-41 is__brake:-64 is__but:31 is__car:-28
+is__in:43 is__like:35 is__line:-25 is__out:31 is__the:-94 is_a:-26 is_at:-37 is_cold:27 is_fixed:-49 is_getting:25
+is_going:45 is_gone:-61 is_in:-55 is_it:-207 is_leaking:41 is_making:43 is_no:-27 is_on:35 is_own:41 is_perfect:-29
+is_shaking:50 is_something:-29 is_stuck:37 is_the:-87 is_there:-38 is_this:-33 it:163 it_$:-251 it__a:-50 it__and:27
+it__cold:27 it__down:48 it__i:-31 it__in:-36 it__into:28 it__over:25 it__own:41 it__started:27 it__the:-104
+it__then:51 it__to:-63 it__when:59 it_a:-36 it_back:-43 it_died:37 it_does:80 it_doesnt:-27 it_friday:-30 it_in:-39
+it_just:30 it_like:-49 it_makes:49 it_off:-43 it_on:-65 it_over:-38 it_pulls:29 it_shakes:51 it_starts:-43
+it_still:79 it_takes:28 it_turns:37 it_twice:32 it_up:-31 it_when:-26 it_wont:90 itself:57 jaja:-77 jaja_$:-51
+jalonea:34 jerks:39 job:-72 juego:52 jueves_$:-43 jueves__las:-27 jueves_a:-28 jueves_pero:27 jump:39 just__on:55
+just_died:43 k:-33 k_$:-30 keeps:92 key:62 key_turns:60 kid:-55 kid__a:-43 kid_has:-53 knee:-63 knock:-36 know:-28
+know__to:-25 know_who:-36 la__amanecio:30 la__de:49 la__del:37 la__hoy:-36 la__no:109 la__se:64 la__trae:27
+la__vez:-26 la__y:-63 la_bateria:38 la_carretera:34 la_casa:-57 la_cita:-37 la_cochera:31 la_goma:48 la_hora:-53
+la_llanta:101 la_manana:-25 la_otra:-26 la_palanca:39 la_pila:59 la_reversa:70 la_rueda:51 la_segunda:26
+la_ultima:-26 la_velocidad:44 lado:93 lado_$:37 largo:28 largo_$:26 las:165 las_$:-51 las__ya:32 las_llantas:-57
+las_luces:61 las_mananas:32 last:-72 last_night:49 last_year:-49 latch:58 latch_$:56 late:-105 late_$:-91 lately:100
+lately_$:93 lavadora:-44 le:122 le__a:-71 le__cuando:70 le__un:67 le_cambiaron:-29 le_cuesta:68 le_sale:113
+le_van:-29 leak:-52 leak_is:-35 leaking:51 leaks:-41 leaks_no:-61 leave:-29 left:-118 left_$:-25 left__the:-26
+left_a:-98 left_blinker:91 left_on:-32 left_rear:27 let__know:-32 let_go:93 let_me:-41 let_you:-28 lets:-31 light:40
+light__on:82 light_came:70 light_is:71 lights:-71 lights_$:-100 like:116 like__in:68 like__is:35 like__on:43
+like__plan:-81 like_crazy:44 like_to:-40 limpiaparabrisas:-76 line:25 line_$:37 liquido:-32 little:44 little_$:30
+llanta:161 llanta_$:-33 llanta__una:31 llanta_trae:27 llantas:-166 llantas_$:-87 llego:-65 llego_$:-49 lo:-137
+lo__a:-40 lo__mi:-27 lol:-224 lol_$:-176 looks:60 loose:-45 loose_$:-44 los:111 los__estan:32 los__no:28
+los__rechinan:-63 los__se:34 los_altos:40 los_cambios:136 los_ninos:35 losing:33 lost:81 lost_all:43 lot:-45 loud:31
+louder:-52 low:-33 low_$:-46 luces:38 lug:88 luz:-56 luz__la:-42 make:-94 make_it:-91 makes:87 makes_the:44 making:65
+making_a:48 manana_$:-41 mananas:32 mananas_$:35 mande:-32 marcha:122 marcha_$:91 mark:62 martes:-33 martes__el:-45
+martes__le:44 martes_pero:39 mas:-78 mas_adelante:-93 me:-34 me_$:96 me__el:-101 me__en:30 me__la:-49 me__los:28
+me__que:56 me__the:-29 me__tirado:27 me__un:-28 me__una:-30 me_da:-29 me_dejaron:-53 me_poncho:26 me_puede:29
+me_quede:116 me_tuvieron:52 me_up:-32 me_va:53 mean:-25 mean_on:-38 mechanic:54 meh:-34 mejor:-116 menos:-28
+metal:111 metal_$:65 metal__metal:30 mi:-129 mi_carro:42 mi_ex:-31 middle__the:32 miedo:28 mil:-60 miles:-31 min:-153
+min_$:-107 min_late:-28 mis:-35 mismo:31 miss:-42 miss_it:-35 mofle:32 monday_$:-34 monday__it:30 monday_but:28
+money:-45 more:-34 morning:76 morning_$:92 mornings:33 motor_$:31 move:-27 moved__seat:37 mph:31 much:-80 much__a:-31
+much_for:-27 much_is:-35 much_to:27 mucho:30 mucho_para:32 muy:-115 muy_contento:-43 my:-98 my__car:-28 my__fell:-46
+my__has:-73 my__in:-31 my__is:50 my__keeps:45 my__look:31 my__wont:49 my_brakes:99 my_car:-25 my_door:-35
+my_driveway:62 my_kid:-55 my_mechanic:82 my_number:-26 my_oil:34 my_street:58 my_tire:55 my_tires:75 my_way:-64
+my_work:-25 myself:-29 nada:-64 nearly:41 need:-105 need__ride:-26 need_a:-33 need_to:-65 needing:25 needle:50
+negro:57 new:-125 new_$:-61 new_battery:-50 next:-117 next_door:-27 next_week:-72 ni:-100 ni__ni:-34 ni_nada:-39
+night:35 night_$:35 ningun:-123 ningun_ruido:-43 ninguna:-72 ninos:35 ninos_$:59 no:46 no_$:-200 no__all:-50
+no__at:-67 no__bien:83 no__dar:46 no__en:38 no__here:-25 no__it:33 no__la:44 no__lights:-104 no__los:69 no__nada:-55
+no__ni:-62 no__ningun:-108 no__ninguna:-70 no__no:-127 no__on:-26 no__prender:27 no__y:35 no_agarra:70 no_and:-26
+no_arranca:55 no_frena:99 no_hace:-38 no_hay:-42 no_it:31 no_leaks:-64 no_lights:-34 no_me:38 no_noise:-113
+no_noises:-27 no_para:76 no_prende:86 no_puedo:31 no_quede:-28 no_quiere:109 no_quiso:69 no_rechina:-38 no_se:-27
+no_sigue:38 no_sirve:25 no_smoke:-51 no_thanks:47 no_tiene:-78 no_trae:-89 no_you:-48 nobody:-34 noise:-41 noise_$:63
+noise__all:-74 noise__fixed:-29 noise_at:-70 noise_that:28 noises:-41 noisy:-42 nomas_el:-43 normal:60 not:-91
+not__now:-25 not__week:45 not_going:-34 not_interested:-25 not_right:-45 not_this:43 nothing:38 now_$:-113 now_it:69
+now_no:38 nuevas:-64 nuevas_$:-31 number:-47 number_$:-30 nut:83 o:-94 o__de:-27 of:86 of__all:55 of_a:45 of_my:43
+of_the:31 oil:-67 oil__came:25 oil_cap:-26 oil_change:-27 oil_pressure:47 oily:32 ok__the:27 ok_friday:37 old:-59
+on:204 on_$:36 on__back:25 on__freeway:52 on__friday:-30 on__highway:26 on__hill:59 on__i:41 on__is:28 on__th:-51
+on__way:-47 on_a:26 on_after:43 on_hills:78 on_me:98 on_my:-90 on_your:-38 once:-55 one:49 one_$:-67 one__my:37
+one_is:-32 one_of:36 one_side:26 one_that:32 open:65 or:-151 or_anything:-45 otra:26 otra_vez:53 otro:-47 out:69
+out_$:37 out__door:-37 out__me:56 out_front:-25 out_last:25 out_no:-42 out_on:56 over:155 over_$:33 over__the:40
+over_bumps:49 over_the:28 overheating:28 overnight:30 overnight_$:29 own_$:28 oye:127 oye_que:45 oye_un:39 pads:-32
+pads_are:-26 palanca:39 para__en:30 para__lado:67 para_el:-27 para_la:29 para_un:59 parado:-26 park:162 park_$:116
+paro:32 pasa:-32 pasar:85 paso:44 pass:-39 pass_$:-27 past:88 past_$:47 pedal:160 pega:40 pegado:37 perfect:-35
+perfect_$:-31 perfecto:-28 pero:135 pero__un:28 pero_le:63 phone:-63 phone_$:-35 pierde:117 pila:59 ping:39 pink:36
+plan:-93 plan_$:-82 plastic:40 please_$:-35 point:33 pole:37 ponchada:27 popped:51 por:34 porq:30 porque:73
+pothole:42 power:123 precio:-42 prende:150 prende_$:51 prender:55 prendida:-63 prendida_$:-66 prendido:-47
+prendido_$:-35 prendio:61 presion:44 press:41 pressure:53 pretty:29 price:-60 price_$:-25 puddle:50 puede_$:-27
+puede_ser:25 puedo:82 puerta:-35 puerta_$:-30 pull:-76 pull_my:-25 pulled:-65 pulled_a:-38 pulls:55 pump:71 purrs:-30
+puse:-25 put:-44 que:157 que__agua:26 que__estan:-33 que__van:-25 que_baje:43 que_calle:-25 que_es:-41 que_la:27
+que_le:-58 que_se:33 que_tanto:-25 que_ya:39 queda_pegado:40 quede_muy:-72 quede_sin:29 quedo:-178 quedo_$:-44
+quedo__en:30 quedo_mi:-26 quemado:44 quemado_$:25 quiere:120 quiero:-30 quiet:-26 quiso:69 quit:-130 quit_$:-58
+quit_on:63 quit_smoking:-72 quita:47 quita_$:47 radiador:41 radiador_$:27 raining:31 ramp:32 raro:57 rato:-38
+reads:33 real:27 really:31 rear:67 rechinando:37 red:-77 red_light:-112 reminders:-36 reminders_$:-27 replaced:-68
+replaced_the:-48 report:-36 reversa:89 reversa_$:81 reverse:71 ride:-38 right:-153 right_$:-70 right_now:-107 rip:26
+roars:26 rock:25 roja:27 rojo:51 rough:72 rueda:43 ruido:88 ruido_$:41 ruidos:-110 ruidos_ni:-50 run:-25 running:29
+running_late:-33 sabado:-32 said:-60 sale:135 sale_$:-51 sale__blanco:36 sale__velocidad:41 sale_humo:54 sale_un:40
+say:-35 says:79 says_the:60 se:331 se__con:-53 se__en:48 se__la:-67 se__llevo:-51 se__pegado:40 se__poncho:26
+se__que:46 se__sale:40 se__sola:29 se__un:52 se__va:65 se__y:51 se_agradece:-56 se_apaga:53 se_apago:27 se_calento:26
+se_calienta:50 se_equivocado:-31 se_esta:30 se_fue:-45 se_jalonea:32 se_las:-26 se_le:61 se_lo:-149 se_me:151
+se_oye:119 se_puede:-57 se_queda:33 se_quedo:25 se_quita:47 se_siente:25 se_va:44 seat:64 seat_belt:32 second:81
+second_$:-26 second_gear:93 see:91 segunda:30 segunda_$:32 sending:-32 set:-41 shake:-99 shake__it:-53 shake_on:-53
+shakes:71 she:48 shes:27 shifts:89 shimmies:88 shop:-66 shoulder:123 shoulder_$:61 showed:45 shudders:37 shut:96
+shut_$:50 shuts:32 shuts_off:34 si:51 si__martes:42 si_el:42 si_pero:39 side:36 sidewall:34 siente:25 sign:-40
+sigue:102 sin:83 sin_aire:29 sin_luces:26 since_i:48 since_the:-53 skip:-35 skip_the:-25 sky:33 slow:33 smell:50
+smells:35 smells_like:55 smoke:-62 smoke_break:-48 smoking:-123 so:-64 so__cant:25 so_im:60 so_no:-26 sola:29
+sold:-26 solo:40 some:-32 somebody__me:25 something:42 something__up:-52 something_came:-54 sooner:29 sorry:-61
+sound:56 sounds:-121 sounds__a:-110 sounds_good:-43 sounds_like:-57 soy:-27 sparks:58 speed:72 speed_$:42
+squeaking:-58 squeaks:-69 squealing:40 stalled:47 start:-73 start_$:-82 started:50 starts:-82 stay:56 steam:40
+steering:123 step:58 stick:39 still:48 still_on:-68 stop:112 stop__time:34 stop_in:28 stopped:30 straight_$:27
+street:40 street_$:36 stuck__traffic:-43 stuck_on:54 stuff:44 stuff_$:37 su:-99 sube:35 suena:-35 suena_bien:-75
+suena_como:26 sure:-35 symbol:40 tail:56 tailpipe:43 take:-26 takes:92 takes__to:89 takes_forever:59 talk:-36
+taller:-48 taller_$:-27 tambien:64 tarde:-29 tarde_$:-32 temp:69 tengo:62 tengo_que:27 termometro:35 texting:-31
+texts:-40 th:-74 th_$:-41 than:-29 thanks_$:-43 thanks_it:39 that_$:-41 that_it:25 that_the:-28 the:32 the__and:-51
+the__at:-26 the__be:-48 the__bill:-33 the__box:37 the__brake:32 the__by:-26 the__came:38 the__desk:-25 the__doesnt:73
+the__down:51 the__end:53 the__from:-32 the__front:55 the__has:-27 the__if:39 the__is:38 the__it:36 the__job:-43
+the__light:34 the__line:48 the__need:-37 the__next:-28 the__now:-27 the__on:-34 the__since:44 the__that:44 the__to:47
+the__was:-61 the__went:112 the__were:-39 the__with:-28 the_back:112 the_battery:-30 the_belt:-49 the_brakes:-39
+the_car:-46 the_door:-109 the_drive:28 the_e:25 the_freeway:54 the_garage:38 the_hill:40 the_intersection:45
+the_mechanic:-29 the_middle:26 the_morning:-44 the_new:28 the_noise:44 the_oil:-36 the_old:-29 the_one:32
+the_pedal:48 the_phone:-34 the_right:40 the_seat:51 the_second:-40 the_shop:-39 the_shoulder:119 the_sidewall:34
+the_sky:33 the_smoke:-29 the_steering:47 the_stop:40 the_temp:41 the_texts:-25 the_th:-73 the_tires:-121 the_truck:85
+the_visit:-49 the_way:80 the_wheel:65 the_wiper:-32 them:-34 then_$:-51 then_it:39 there:84 there_$:-71 there__a:166
+there__no:-25 there_is:201 there_was:45 these:-27 they:-76 they__the:-50 they_replaced:-40 things:-47 think:95
+think_$:121 think__it:-34 this_$:-46 this__is:-36 this__it:42 this_morning:102 this_one:-41 this_week:96 those:-84
+though:55 though_$:50 three:68 through:54 through_$:26 thursday_$:-66 thursday__it:30 tiembla:80 tiene_una:54
+tienen:-62 tight:25 time__hit:33 tira:52 tirada:83 tirado:27 tirando:26 tire:146 tire_$:43 tire__out:34 tire_is:47
+tire_on:-41 tires:-129 tires_$:-73 tires_be:-41 tires_look:27 to:27 to__a:51 to__in:-25 to__it:45 to__my:-42
+to__off:25 to__oil:-31 to__the:27 to__to:-45 to_be:-27 to_call:-36 to_cancel:-29 to_drive:-43 to_fix:37 to_get:118
+to_let:66 to_make:-27 to_me:-29 to_start:68 to_stop:59 toda:31 todavia:-26 today:94 today_$:66 todo:-64 todo__con:-48
+todo_bien:-89 todo_el:66 tomorrow:68 tomorrow_$:30 tomorrow_it:29 too:-28 too_much:-25 took__to:53 topes:44
+tosiendo:41 totaled:-35 toward:57 toward_the:58 trabajo:-79 trabajo_$:-33 trabajo_no:-36 trae:153 trae__la:63
+trae__luz:-60 trae_la:29 trae_un:85 trae_una:50 traffic_$:26 traffic_is:-32 trail:59 trail_of:59 truck:53 truena:54
+tues:41 tuesday:-28 tuesday_$:-25 turn:86 turns:163 tuvieron:52 twice:114 twice_today:42 two:74 two_days:49
+ultima:-26 un:182 un__al:30 un__de:31 un_golpeteo:31 un_lado:76 un_ruido:88 un_zumbido:32 una:156 una_llanta:66
+una_luz:36 under:138 under__dash:29 under__hood:-32 under_me:63 under_the:68 unstop:-31 up:59 up_$:28 up__the:-26
+up_at:-27 uphill:76 us:-29 usadas:-25 va:155 va_para:44 vacation:-27 vacia:38 van__hacer:-28 vapor:43 veces:53
+velocidad:79 velocidad_$:79 venden:-59 vendi:-28 vendimos:-37 ver:34 verde:48 vez:26 vi:47 vibra:78 vibrates:62
+viene:32 viernes:-38 visit:-52 visit_$:-51 volante:86 voy:-41 voy_a:-30 vuelta:31 vuelta_$:52 warning:-105 was:-114
+was__again:38 was__on:-26 was_a:48 was_fixed:-38 water:26 way:34 way_$:-29 way_down:57 we:-106 we__it:-29 we_move:-26
+week_$:-42 week_it:41 went:165 went__on:68 went_away:97 went_black:25 went_off:-26 went_out:74 were:-90 were__on:-39
+wet:28 what:-110 what__a:-35 what__if:-25 what__that:26 what__the:-39 what_do:36 what_does:-43 what_happens:-27
+what_is:-61 wheel:111 wheel_bearing:-27 wheel_looks:25 wheels:-39 when:102 when__i:-39 when__stop:53 when__turn:29
+when_i:183 when_it:26 when_the:-38 whenever:-28 where:47 where__i:-26 where_do:-26 where_i:63 which:-104 whine:41
+whining:27 who:-54 whoever:-34 whole:101 whole_car:70 will:-96 will_the:-52 window:-35 wiper:-59 wipers:-116
+wipers_squeak:-78 wires:72 with:-109 with_speed:36 with_the:-76 wobbles:77 wont:64 wont__able:-30 wont__in:41
+wont__it:-97 wont__there:-48 wont_be:-152 wont_go:41 wont_make:-65 wont_start:80 work:-102 works:90 works_but:65
+worse:57 worse_than:33 would:-51 would_i:-30 wrong:-29 y:170 y_$:-31 y__bien:-40 y__no:42 y__se:29 y_casi:33 y_el:-28
+y_las:78 y_me:-26 y_nada:32 y_no:43 y_ya:62 ya__cambiaron:-32 ya__en:30 ya__frena:60 ya__rechina:-35 ya_casi:53
+ya_le:-68 ya_lo:-26 ya_ni:39 ya_no:25 ya_quedo:-50 yeah:-45 year:-43 year_$:-53 yes_$:-57 yes__works:72 yes_it:39
+yes_monday:40 you:-212 you_$:-34 you__a:-96 you__my:-42 you__the:-58 you_can:26 you_check:-40 you_left:-117
+you_said:-38 your:-141 zumbido:40
 """
