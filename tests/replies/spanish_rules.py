@@ -142,4 +142,13 @@ SAID: list[Case] = [
     ("car", "el azulito", "accept", {"car": "blue sedan"}),
     ("nothing", "ya pueden volver a textearme", "resume", {}),
     ("visit", "ok you can text me again", "resume", {}),
+    # a bare reading, one beside what is done, one written for the file
+    ("nothing", "51890", "odometer", {"od": 51890}),
+    ("odometer", "48,310, el aceite se lo cambie ayer", "done odometer", {"od": 48310}),
+    ("nothing", "para su archivo: 48,900 esta mañana", "odometer", {"od": 48900}),
+    ("day", "lo mas prontito", "propose", {}),
+    ("slot", "la mas tempranito", "choose", {"t": ["3-5 09:00"], "ch": "2026-03-05T09:00"}),
+    ("visit", "marquenme y quedamos pa el lunes", "propose call", {"t": ["3-9"]}),
+    ("visit", "le hablo de parte de mi mama, puede el lunes", "propose", {"t": ["3-9"]}),
+    ("today", "llevo 30 minutos esperando y nadie me atiende", "complaint", {}),
 ]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 from followup.core.replies import booking_replies, cars, limits, odometer_reading, symptoms, until, visit_times
 from followup.core.replies.after_visit import settle_after_visit
@@ -11,10 +12,11 @@ from followup.core.replies.consent_replies import ABOUT_SERVICE, settle_consent
 from followup.core.replies.contract import OdometerReading
 from followup.core.replies.decision import Decision
 from followup.core.replies.guessing import second_thoughts
-from followup.core.replies.intents import ALL, accept, decline, unclear
+from followup.core.replies.intents import ALL, accept, decline, done, explain, unclear
+from followup.core.replies.intents import help as help_asked
 from followup.core.replies.needs import find_needs
 from followup.core.replies.other_questions import asks_something_else
-from followup.core.replies.said import phrases
+from followup.core.replies.said import Said, phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import point
 
@@ -72,8 +74,9 @@ def _settle_asides(now: Situation, made: Decision) -> None:
         is_kept = now.asked == "confirm" and accept.holds(symptoms.without_reports(now.said))
         if not (accept.has_yes_word(now.said) or is_kept) or _FINE_BUT.match(now.text):
             made.drop(("accept",))
-    if "help" in made.codes:
+    if "help" in made.codes and not _asks_of_service_apart(now.text):
         made.drop(("explain",))
+    if "help" in made.codes:
         if "where" in made.codes and not re.search(r"address|located|direccion|ubica|open|abren", now.text):
             made.drop(("where",))
     if "where" in made.codes and not accept.has_yes_word(now.said) and _asks_opening_alone(now.text):
@@ -87,6 +90,12 @@ def _settle_asides(now: Situation, made: Decision) -> None:
         made.forget_times()
     if unclear.asks_for_machine(now.said):
         made.drop(("call", "help", "explain"))
+
+
+def _asks_of_service_apart(text: str) -> bool:
+    """Whether a clause that does not ask who we are asks what the service is (`who is this and why is it due`)."""
+    clauses = [Said(text=one.strip()) for one in _CLAUSES.split(text) if one.strip()]
+    return any(explain.holds(one) and not help_asked.holds(one) for one in clauses)
 
 
 def _asks_opening_alone(text: str) -> bool:
@@ -104,8 +113,9 @@ _A_TIME = re.compile(
 )
 _CALL_AT = re.compile(
     r"(?<!sales )(?<!conference )\b(?:call|phone|ring|speak|talk|llam\w+|hablem?e?\w*|marqu\w+|"
-    r"hablar)\b(?: \w+){0,6} (?:after|at|before|around|between|tomorrow|today|on|this|in|despues|"
+    r"hablar)\b(?: (?!quedamos\b)\w+){0,6} (?:after|at|before|around|between|tomorrow|today|on|this|in|despues|"
     r"antes (?:de|del|que)|a las|por la|manana|hoy|el|cuando)\b(?!.*\b(?:works|bring|come in|drop|funciona|llevo|"
+    r"quedamos|"
     r"llevar|puedo ir)\b)"
 )
 _FINE_BUT = re.compile(
@@ -234,7 +244,10 @@ def _settle_asked(now: Situation, made: Decision) -> None:
         made.become("later", ("accept", "decline"))
     if asked == "odometer" and "odometer" in made.codes and not any(choice.day for choice in now.read.choices):
         made.forget_times()
-        made.drop(("later", "accept", "decline") if _BUT.search(now.text) else ("later", "done", "accept", "decline"))
+        made.drop(("later", "accept", "decline"))
+        beside = replace(now.said, text=odometer_reading.without_reading(now.text, "odometer"))
+        if not done.holds(beside):
+            made.drop(("done",))
 
 
 _WILL_LOOK = phrases(r"(?:look|check|see|find out|let you know|tell you|checo|reviso|veo|miro|checar|revisar)")

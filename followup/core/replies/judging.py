@@ -139,7 +139,10 @@ def after(text: Text, one: Mention) -> str:
 
 def is_no_visit(text: Text, one: Mention) -> bool:
     """Whether a time is told for something else than the visit (`call me after 5`, `my trip is on the 20th`)."""
-    left = re.split(r",| and (?=i\b|we\b|can\b|could\b)| y (?=puedo\b|quiero\b)", before(text, one))[-1]
+    left = re.split(
+        r",| and (?=i\b|we\b|can\b|could\b)| y (?=puedo\b|quiero\b|quedamos\b|voy\b|paso\b|l[oa] llevo\b)",
+        before(text, one),
+    )[-1]
     return is_for_something_else(text, one, left, after(text, one))
 
 

@@ -192,14 +192,16 @@ def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:
         )
     has_cue = value >= SURELY_A_READING and (bool(unit) or bool(_SPEAKS_OF_IT.search(text)))
     has_cue = has_cue or (value >= FIVE_DIGITS and bool(_STANDS_AT.search(left)))
-    is_rounded = bool((match["thousand"] or "").strip()) or match["low_k"] or _GROUPED.match(match["value"])
+    is_rounded = bool((match["thousand"] or "").strip()) or match["low_k"] or "," in match["value"]
+    is_rounded = is_rounded or len(match.group().strip()) == len(text.strip(" .!")) or _GROUPED.match(match["value"])
     has_cue = has_cue or (value >= FIVE_DIGITS and bool(is_rounded) and _is_a_clause(left, after))
     return Found(value, unit, is_range, match.span()) if has_cue else None
 
 
 _GROUPED = re.compile(r"\d{2,3},\d{3}$")
 _CLAUSE_BEGINS = re.compile(
-    r"(?:^|[.;,!?]) ?(?:(?:si|ok|hola|ya|pues|bueno|yes|hi|hello|unas?|unos|como|about|around|roughly|like|mas o menos|"
+    r"(?:^|[.;:,!?]) ?(?:(?:si|ok|hola|ya|pues|bueno|yes|hi|hello|unas?|unos|como|about|around|roughly|like|mas o "
+    r"menos|"
     r"ahorita|casi|son)[ ,]+)*$"
 )
 _CLAUSE_ENDS = re.compile(

@@ -112,7 +112,7 @@ _FORMER = phrases(r"(?:the )?former", r"top one")
 _EARLIEST = phrases(
     r"(?:the )?(?:earlier|earliest|soonest|sooner)(?: one| time| slot| option| of the two|"
     r" the better| is better| works)?",
-    r"(?:la|el|lo) mas (?:temprano|pronto|cercan[oa])(?: posible)?",
+    r"(?:la|el|lo) mas (?:tempran(?:o|a|ito)|pront(?:o|a|ito)|cercan[oa])(?: posible)?",
     r"mas temprano",
     r"early(?: bird)? one",
 )

@@ -123,7 +123,8 @@ _ANY = re.compile(
     r"im flexible|flexible|asap|as soon as (possible|you (?:\w+ )?can)|"
     r"soonest|earliest (you have|available|possible|opening|appointment)"
     r"|first available|next available|cualquier (dia|hora|momento)|cuando (sea|puedan|quieran|"
-    r"gusten|tengan)|lo antes posible|tan pronto como (?:sea posible|se pueda|puedan)|lo mas pronto( posible)?|"
+    r"gusten|tengan)|lo antes posible|tan pronto como (?:sea posible|se pueda|puedan)|l[oa] mas pront(?:o|a|ito|"
+    r"ita)( posible)?|"
     r"cuanto antes|right away|"
     r"today or tomorrow soon)\b"
 )

@@ -155,6 +155,7 @@ _ASKS = phrases(
     r"^que\?",
 )
 _OTHER_QUESTION = phrases(
+    r"(?<=\w )que es (?:mi|cuando|la hora|a la hora|el dia)(?: \w+){0,3}",
     r"(?<=\w )(?<!saber )(?<!se )(?<!dime )(?<!diga )(?<!digan )(?<!explica )(?<!entiendo )porque (?:\w+ )*\w+(?! ?\?)",
     r"(?:rather|can|will|could|prefer to|like to|let me|i) explain(?: \w+)?",
     r"what (?:is|are|would|does|s) (?:\w+ ){0,5}(?:cost|run|price|set me back)(?: \w+)?",

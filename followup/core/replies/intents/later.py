@@ -303,6 +303,7 @@ _NOT_LATER = phrases(
     r"(?:ahi|alli|aqui|alla) (?:(?:me|lo|la) )?(?:espero|esperare)",
     r"(?:me|nos) (?:llev|recog|recoj|dej|regres|acer)\w+(?: \w+){0,4} (?:despues|luego|mas tarde)",
     r"cualquier otro dia",
+    r"(?:le|les) (?:hablo|escribo|llamo) (?:de parte|de|por|para|a nombre|porque)\b",
     r"for now thanks",
     r"set for now",
     r"que pasa si espero",

@@ -130,6 +130,8 @@ _LATE_ALONE = re.compile(
     r"(?:a |bit |little |so |very |sorry |im |we are |were |running |gonna be |going to be )*late(?: sorry)?"
 )
 _NOT_LATE = phrases(
+    r"(?:llevo|llevamos|tengo|tenemos) (?:ya |como |mas de |casi )*(?:\d+|media|una?|dos) (?:min\w*|horas?)(?: "
+    r"\w+){0,3}",
     r"(?:been|still|was) (?:sitting|waiting|standing) (?:here|there|in)(?: \w+){0,4}",
     r"(?:told|asked|warned|cleared it with) (?:my|the) (?:boss|work|job|manager|supervisor|teacher)(?: \w+){0,6}",
 )
