@@ -76,9 +76,9 @@ def _settle_asides(now: Situation, made: Decision) -> None:
             made.drop(("accept",))
     if "help" in made.codes and not _asks_of_service_apart(now.text):
         made.drop(("explain",))
-    if "help" in made.codes:
-        if "where" in made.codes and not re.search(r"address|located|direccion|ubica|open|abren", now.text):
-            made.drop(("where",))
+    is_of_place = re.search(r"address|located|direccion|ubica|open|abren", now.text)
+    if "help" in made.codes and not is_of_place:
+        made.drop(("where",))
     if "where" in made.codes and not accept.has_yes_word(now.said) and _asks_opening_alone(now.text):
         made.forget_times()
         made.drop(("accept",) if decline.starts_with_no(now.said) else ("accept", "decline"))
