@@ -131,4 +131,9 @@ ENGLISH: list[Case] = [
     ("booked", "forget thursday, I will call you when I am back home", "cancel later", {}),
     ("known", "it shows 48,250. what do I need", "odometer explain", {"od": 48250}),
     ("odometer", "somewhere between 47 and 48 thousand", "odometer", {"od": 47500}),
+    # words beside an hour, and numbers in a range
+    ("time", "9. i can wait", "propose", {"t": ["3-5 09:00"], "needs": ["wait"]}),
+    ("visit", "tuesday 9am, i would like to borrow a car", "propose", {"t": ["3-10 09:00"], "needs": ["loaner"]}),
+    ("odometer", "between 48,100 and 48,300", "odometer", {"od": 48200}),
+    ("booked", "where do i turn after the church", "where", {}),
 ]

@@ -73,6 +73,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"(?:need|want|get|have|like|use|reserve|require|give me|appreciate|can i get|will need|"
             r"requesting|with) (?:\w+ ){0,3}(?:a |the )?(?:loaner|rental|courtesy car|loan car|"
             r"replacement (?:car|vehicle)|loaner car)",
+            r"(?:to|can i|could i|like to) borrow (?:a|one of your|your|another) (?:car|vehicle|loaner)",
             r"(?:need|want) (?:a|another) (?:car|vehicle) (?:to (?:drive|use|get)|while|for the day|"
             r"that day|meanwhile|in the mean)",
             r"loaner (?:please|too|car please|for the day|that day|til+|until|while)",

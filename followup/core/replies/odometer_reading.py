@@ -118,7 +118,7 @@ _HUNDREDS = {
     "ochocientos": 800, "novecientas": 900, "novecientos": 900, "half": 500, "medio": 500,
 }  # fmt: skip
 _AND_HUNDREDS = re.compile(
-    r"\b(?P<tens>\d{1,3})(?:000| ?(?:mil|thousand|k))? (?:and an? |and |y )?"
+    r"(?<![\d,.])(?P<tens>\d{1,3})(?:000| ?(?:mil|thousand|k))? (?:and an? |and |y )?"
     rf"(?P<rest>\d hundred|\d{{3}}|\d{{2}}(?! ?thousand)"
     rf"|(?:{'|'.join(_HUNDREDS)})(?: hundred)?)(?! ?(?:k|mil|[ap]m)\b)(?: thousand)?\b"
     rf"(?:(?<=[a-z]) (?:and |y )?(?P<tail>\d{{2}}|(?:{'|'.join(_SPELLED)})(?:(?:[ -]| y )(?:{'|'.join(_ONES)}))?)\b)?"

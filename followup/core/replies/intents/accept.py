@@ -333,7 +333,7 @@ _FREE = phrases(
     r"thumbsup",
 )
 _NO = re.compile(
-    r"\bslow(?:ly)? but sure(?:ly)?\b|\bmade sure\b|"
+    r"\bmade sure\b|"
     r"\b(?:not|dont|doesnt|wont|cant|isnt|never|no) (?:\w+ ){0,2}(?:ok|good|great|fine|sure|"
     r"interested|work|works|ready|right|perfect|correct|available|confirm\w*)\b|\bim (?:good|ok|"
     r"fine|all set|cool)\b(?! (?:for|with|to|on|then|that|at|either|any|tuesday|monday|friday))|"

@@ -300,6 +300,7 @@ _ALONE = whole(
     r"remind me",
 )
 _NOT_LATER = phrases(
+    r"after the (?:bridge|light|exit|gas station|corner|church|school|bank|stop sign|overpass)",
     r"(?:ahi|alli|aqui|alla) (?:(?:me|lo|la) )?(?:espero|esperare)",
     r"(?:me|nos) (?:llev|recog|recoj|dej|regres|acer)\w+(?: \w+){0,4} (?:despues|luego|mas tarde)",
     r"cualquier otro dia",
@@ -367,11 +368,17 @@ _NOT_LATER = phrases(
 )
 
 
+_CAN_WAIT = re.compile(r"\b(?:i|we) can (?:just )?wait\b")
+"""Beside an hour it is where the customer waits."""
+
+
 def holds(said: Said) -> bool:
     """Whether it puts us off to a later time."""
     if said.has_later:
         return True
     plain = _NOT_LATER.sub(" ", said.text)
+    if said.has_times:
+        plain = _CAN_WAIT.sub(" ", plain)
     if said.asked == "odometer" and said.has_reading:
         plain = re.sub(r"\b(?:at|en|a|until|til|a los)\b[^a-z]*\d", " ", plain)
     return bool(_SAYS.search(plain) or _DICE.search(plain)) or any(_ALONE.match(one) for one in said.clauses)
