@@ -96,6 +96,8 @@ MEANINGS: list[Case] = [
     ("visit", "que no, ya lo hice en otro lado", "done decline", {}),
     ("today", "si, ya mero llego", "accept", {}),
     ("confirm_stop", "nooo fue un error", "decline", {}),
+    ("confirm_stop", "hombre no, si me sirven", "decline", {}),
+    ("confirm_stop", "si, ya no quiero nada", "stop", {}),
     (
         "car",
         "la camioneta, el viernes a las 9 se la llevo",

@@ -84,14 +84,17 @@ _KEEP = phrases(
 )
 
 
-_NO = phrases(r"\W*no+(?! (?:more|mas|me (?:mand|escrib|text|moles)\w*|quiero|gracias ya))")
+_NO = phrases(
+    r"\W*(?:(?:nombre|hombre|ay|uy|oh|ah) )?no+(?! (?:more|mas|me (?:mand|escrib|text|moles)\w*|quiero|gracias ya))"
+)
 
 
 def _settle_no_to_stop(now: Situation, made: Decision) -> None:
-    if "accept" in made.codes and not _KEEP.search(now.text) and "decline" not in made.codes:
+    is_no = "decline" in made.codes or _NO.match(now.text)
+    if "accept" in made.codes and not _KEEP.search(now.text) and not is_no:
         made.become("stop", ("accept",))
         made.is_settled = True
         return
-    if "decline" in made.codes or _KEEP.search(now.text) or _NO.match(now.text):
+    if is_no or _KEEP.search(now.text):
         made.become("decline", ("accept", "resume", "later", "complaint", "propose"))
         made.is_settled = True
