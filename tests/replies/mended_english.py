@@ -131,6 +131,7 @@ ENGLISH: list[Case] = [
     ("booked", "forget thursday, I will call you when I am back home", "cancel later", {}),
     ("known", "it shows 48,250. what do I need", "odometer explain", {"od": 48250}),
     ("odometer", "somewhere between 47 and 48 thousand", "odometer", {"od": 47500}),
+    ("slot", "we are away till the 16th", "later", {"un": "2026-03-16"}),
     # words beside an hour, and numbers in a range
     ("time", "9. i can wait", "propose", {"t": ["3-5 09:00"], "needs": ["wait"]}),
     ("visit", "tuesday 9am, i would like to borrow a car", "propose", {"t": ["3-10 09:00"], "needs": ["loaner"]}),

@@ -12,7 +12,7 @@ from followup.core.replies.situation import Situation
 
 ASIDES = frozenset({"price", "duration", "explain", "where", "help"})
 """Questions of the customer's that we answer before we ask our own."""
-_STANDS_APART = frozenset({"later", "decline", "move", "cancel", "complaint", "running_late"})
+_STANDS_APART = frozenset({"gone", "later", "decline", "move", "cancel", "complaint", "running_late"})
 """What keeps its place where a clause of its own says it."""
 _MOST_PARTS = 12
 """How many clauses of one text are looked at."""

@@ -44,6 +44,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:were|we are|im|i am|well be|ill be|we will be|i will be) (?:gone|away|out|abroad|traveling) (?:til+|"
+    r"until|through|thru)(?: \w+){0,3}",
     r"(?:nudge|poke|bug|buzz) me(?: \w+){0,4}",
     r"(?:hang|hold) on(?: \w+){0,4} (?:planner|calendar|schedule)",
     r"(?:finish|done) paying off(?: \w+){0,4}",
