@@ -68,6 +68,9 @@ class Settings(BaseModel):
     sender_segments_per_second: float = _setting(
         1.0, "What the number may send: 1 for a long number, 100 for a short code.", gt=0, le=1000
     )
+    sender_texts_at_once: int = _setting(
+        1, "How many texts are handed over at once: 1 for a long number, up to 16 for a short code.", ge=1, le=16
+    )
     twilio_account_sid: str | None = _setting(None, "The account at the provider.", pattern=r"^AC[0-9a-fA-F]{32}$")
     twilio_auth_tokens: tuple[SecretStr, ...] = _setting(
         (),

@@ -208,10 +208,11 @@ class House:
             transport=self.transport,
             public_base_url=self.settings.public_base_url,
             is_registered=self.settings.is_registered_in_us,
-            segments_per_second=self.settings.sender_segments_per_second,
-            secret=self.ledger_secret,
             # Texts that stay on this machine need no carrier's pace.
-            wait=self.stopping.wait if self.transport.address is not None else _no_wait,
+            segments_per_second=self.settings.sender_segments_per_second if self.transport.address else None,
+            secret=self.ledger_secret,
+            wait=self.stopping.wait,
+            at_once=self.settings.sender_texts_at_once,
             is_over=self.stopping.is_set,
             rests_until=self._rests.get(shop_id),
             holds_back=() if self._has_heard(shop_id) else ("visit", "invite"),
@@ -309,10 +310,6 @@ class House:
     def close(self) -> None:
         """Give back every connection."""
         self.store.close()
-
-
-def _no_wait(_seconds: float) -> None:
-    """Nothing to wait for."""
 
 
 def open_house(settings: Settings | None = None) -> House:

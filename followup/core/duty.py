@@ -35,6 +35,7 @@ CLOCKS: dict[str, Clock] = {
     "symptom_today": Clock(((0, "first"), (15, "manager")), wakes_on_call=True),
     "legal_words": Clock(((0, "manager"), (15, "owner")), wakes_on_call=True),
     "death": Clock(((0, "manager"), (60, "owner"))),
+    "texts_refused": Clock(((0, "owner"), (60, "manager"))),
     "call_me": _MANAGER_IN_30,
     "complaint": _MANAGER_IN_30,
     "running_late": _MANAGER_IN_30,

@@ -23,6 +23,13 @@ def open_alerts(connection: Connection, shop_id: int) -> list[Row]:
     return rows.every(connection, query.order_by(table.c.raised_at, table.c.id))
 
 
+def open_of_kind(connection: Connection, shop_id: int, kind: str) -> list[Row]:
+    """Alerts of one kind without an outcome."""
+    table = tables.alerts
+    query = select(table).where(table.c.shop_id == shop_id, table.c.kind == kind, table.c.closed_at.is_(None))
+    return rows.every(connection, query.order_by(table.c.id))
+
+
 def due_alerts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
     """Alerts that nobody answered and whose next telling has come."""
     table = tables.alerts

@@ -12,7 +12,12 @@ from followup.storage import rows, tables
 
 
 def database_now(connection: Connection) -> datetime:
-    """The database's own clock, the same for every process: the only one that leases go by."""
+    """The instant that leases go by: the database's clock. A trial that steps time puts its own in this one's place."""
+    return database_clock(connection)
+
+
+def database_clock(connection: Connection) -> datetime:
+    """The database's own clock, the same for every process; never a trial's."""
     if connection.dialect.name == "sqlite":
         told = connection.exec_driver_sql("SELECT strftime('%Y-%m-%dT%H:%M:%f', 'now')").scalar_one()
         return datetime.fromisoformat(str(told)).replace(tzinfo=UTC)

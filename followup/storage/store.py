@@ -13,19 +13,23 @@ from typing import Any
 from sqlalchemy import Connection as Connection  # workflows hand it on; only storage may name sqlalchemy
 from sqlalchemy import Engine, create_engine, event, text
 from sqlalchemy.engine import make_url
-from sqlalchemy.exc import IntegrityError
+from sqlalchemy.exc import IntegrityError, InterfaceError, InternalError, OperationalError
 from sqlalchemy.pool import QueuePool, StaticPool
 
 from followup.storage.installation import SAYS_MOVED
 
 _BUSY_MS = 10_000
+# The database is away, full, locked or read-only: nothing is wrong with what was to be written.
+DATABASE_TROUBLE = (InterfaceError, InternalError, OperationalError)
+_CONNECT_SECONDS = 5
 
 
 def make_engine(url: str) -> Engine:
     """An engine for SQLite or PostgreSQL (`postgresql+psycopg://`), with the transaction rules of this module."""
     parsed = make_url(url)
     if parsed.get_backend_name() != "sqlite":
-        return create_engine(parsed, pool_pre_ping=True, pool_size=20, max_overflow=20)
+        reach = {"connect_timeout": _CONNECT_SECONDS}
+        return create_engine(parsed, pool_pre_ping=True, pool_size=20, max_overflow=20, connect_args=reach)
     options: dict[str, Any] = {"connect_args": {"check_same_thread": False, "timeout": _BUSY_MS / 1000}}
     if parsed.database in (None, "", ":memory:"):
         options["poolclass"] = StaticPool

@@ -285,3 +285,5 @@ installation = Table(
     word("place", needed=False), word("other", needed=False), at("at"), word("who"), at("gap_from_at", needed=False),
     one_of("state", ("here", "copy", "moving", "moved", "arriving")),
 )  # fmt: skip
+# When a number may send its next text, for all processes that send from it.
+paces = Table("paces", metadata, key(), shop(), word("number"), at("free_at"), UniqueConstraint("shop_id", "number"))

@@ -52,6 +52,9 @@ def _shop(connection: Connection, shop_id: int, now: datetime, needs_registratio
             f"the provider's list of what customers wrote could not be read {since}, so invites and texts about visits "
             "wait: look into the log."
         )
+    for row in alerts.open_of_kind(connection, shop_id, "texts_refused"):
+        since = f"{row['raised_at']:%Y-%m-%d %H:%M} UTC"
+        yield f"the provider refuses every text since {since} ({row['says']}): look at the account there."
     waits = [at for at in inbox.unread_by_phone(connection, shop_id).values() if now - at > UNREAD_FOR]
     if waits:
         yield f"{len(waits)} customers wrote and nothing read it yet; no text leaves to them: look into the log."

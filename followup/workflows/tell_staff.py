@@ -10,6 +10,7 @@ Alerts to staff leave at any hour and before all else in the queue.
 
 from __future__ import annotations
 
+import logging
 import secrets
 from datetime import datetime, timedelta
 
@@ -17,7 +18,7 @@ from followup.core.duty import CLOCKS, Alert, Roster, Telling, next_step
 from followup.core.shop import Shop
 from followup.storage import alerts, outbox, people, shops, staff
 from followup.storage.rows import Row
-from followup.storage.store import Connection, Store
+from followup.storage.store import DATABASE_TROUBLE, Connection, Store
 
 # What a member of staff reads on the phone; who and what stands on the page, not in a text.
 WORDS = {
@@ -25,6 +26,7 @@ WORDS = {
     "symptom_today": "Symptom: a customer must be called today",
     "legal_words": "A serious matter in a thread: call, and write nothing before",
     "death": "A customer may have died: no text leaves",
+    "texts_refused": "The provider refuses all texts",
     "call_me": "A customer wants to be called",
     "complaint": "A complaint",
     "judgment": "A customer asks for a judgment: call within the hour",
@@ -35,8 +37,10 @@ WORDS = {
     "tie": "A number or a car is no longer theirs: look at it",
     "unclear": "A reply that nobody could read",
 }
+# A text about it would not leave either.
+ON_PAGES_ALONE = ("texts_refused",)
 _VALID = timedelta(hours=12)
-_LOOK_AGAIN = timedelta(days=1)
+_LOG = logging.getLogger(__name__)
 
 
 def tell_staff(store: Store, shop_id: int, now: datetime) -> int:
@@ -47,8 +51,14 @@ def tell_staff(store: Store, shop_id: int, now: datetime) -> int:
         due = alerts.due_alerts(connection, shop_id, now)
     done = 0
     for alert in due:
-        with store.write() as connection:
-            done += tell_one(connection, shop, roster, alert, now)
+        try:
+            with store.write() as connection:
+                done += tell_one(connection, shop, roster, alert, now)
+        except DATABASE_TROUBLE:
+            raise
+        except Exception:
+            # One alert that cannot be told must not silence the next.
+            _LOG.exception("alert %s could not be told", alert["id"])
     return done
 
 
@@ -77,7 +87,7 @@ def _tell(connection: Connection, shop: Shop, alert: Row, telling: Telling, now:
             connection, shop_id=shop.id, alert_id=alert["id"], staff_id=staff_id, at=now, how=f"page, {telling.how}"
         )
         number = staff.alert_phone(connection, shop.id, staff_id)
-        if number is None:
+        if number is None or alert["kind"] in ON_PAGES_ALONE:
             continue
         made = alerts.add_telling(
             connection,

@@ -67,7 +67,7 @@ def _plan(counter: Counter, cause: str) -> int | None:
 
 def test_planned_and_sent_twice_at_once_it_is_one_row_and_one_text(database_url: str) -> None:
     counter, wire = open_counter(database_url), _Wire()
-    sender = Sender(cast(Transport, wire), "https://texts.example", True, 1.0, SECRET, lambda _seconds: None)
+    sender = Sender(cast(Transport, wire), "https://texts.example", True, None, SECRET, lambda _seconds: None)
     store, shop_id = counter.store, counter.shop_id
 
     def send(worker: str) -> None:
@@ -91,7 +91,7 @@ def test_planned_and_sent_twice_at_once_it_is_one_row_and_one_text(database_url:
 
 def test_two_people_who_press_send_again_send_it_once(database_url: str) -> None:
     counter, wire = open_counter(database_url), _Wire()
-    sender = Sender(cast(Transport, wire), "https://texts.example", True, 1.0, SECRET, lambda _seconds: None)
+    sender = Sender(cast(Transport, wire), "https://texts.example", True, None, SECRET, lambda _seconds: None)
     store, shop_id, pressed = counter.store, counter.shop_id, 0
     with store.engine.connect():
         for n in range(TRIES // 4):

@@ -126,7 +126,7 @@ def test_sending_does_what_the_page_says(counter: Counter, case: str, hours: int
         booked = requests.requests_of_shop(connection, counter.shop_id, ("confirmed",))
     request_id = booked[0]["id"] if booked else None
     made = counter.plan("car_ready", "ready", facts={}, valid_until=NOW + timedelta(days=2), request_id=request_id)
-    sender = Sender(cast(Transport, wire), "https://texts.example", True, 1.0, SECRET, lambda _seconds: None)
+    sender = Sender(cast(Transport, wire), "https://texts.example", True, None, SECRET, lambda _seconds: None)
     send_texts(counter.store, counter.shop_id, sender, lambda: now, "test")
     assert bool(wire.handed) is seen.may is (is_allowed and hours == 0)
     with counter.store.read() as connection:

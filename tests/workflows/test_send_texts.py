@@ -65,7 +65,7 @@ def _as_transport(wire: Wire) -> Transport:
 
 def _sender(wire: Wire, *, is_registered: bool = True) -> Sender:
     transport = _as_transport(wire)
-    return Sender(transport, "https://texts.example", is_registered, 1.0, "a secret for tests", lambda _seconds: None)
+    return Sender(transport, "https://texts.example", is_registered, None, "a secret for tests", lambda _seconds: None)
 
 
 def _send(demo: Demo, wire: Wire, most: int = 1, **how: bool) -> None:

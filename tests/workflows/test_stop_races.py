@@ -152,7 +152,7 @@ class _Wire:
 
 
 def _sender(take: Callable[[OutgoingText], SentReceipt]) -> Sender:
-    return Sender(cast(Transport, _Wire(take)), "https://texts.example", True, 1.0, SECRET, lambda _seconds: None)
+    return Sender(cast(Transport, _Wire(take)), "https://texts.example", True, None, SECRET, lambda _seconds: None)
 
 
 def _phones(counter: Counter, how_many: int) -> Iterator[tuple[str, int]]:

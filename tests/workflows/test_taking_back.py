@@ -51,7 +51,7 @@ class _Wire:
 def send(counter: Counter, minutes: float = 0, *, is_registered: bool = True) -> list[str]:
     """Let everything leave that may; the bodies."""
     wire = _Wire()
-    sender = Sender(cast(Transport, wire), "https://texts.example", is_registered, 1.0, SECRET, lambda _s: None)
+    sender = Sender(cast(Transport, wire), "https://texts.example", is_registered, None, SECRET, lambda _s: None)
     now = NOW + timedelta(minutes=minutes)
     send_texts(counter.store, counter.shop_id, sender, lambda: now, "test")
     return [text.body for text in wire.handed]

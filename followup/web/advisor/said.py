@@ -22,6 +22,7 @@ ALERT_KINDS = {
     "symptom_today": "Symptom, today",
     "legal_words": "Serious matter",
     "death": "The customer may have died",
+    "texts_refused": "The provider refuses all texts",
     "call_me": "Wants a call",
     "complaint": "Complaint",
     "running_late": "Running late",

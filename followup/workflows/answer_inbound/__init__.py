@@ -10,6 +10,7 @@ All of it is one transaction: if the process dies, nothing happened and the cloc
 
 from __future__ import annotations
 
+import logging
 from dataclasses import replace
 from datetime import datetime
 
@@ -17,9 +18,11 @@ from followup.core.conversation import respond
 from followup.core.conversation.listen import hear, stops_first
 from followup.core.replies.understand import understand
 from followup.storage import consents, inbox
-from followup.storage.store import Store
+from followup.storage.store import DATABASE_TROUBLE, Store
 from followup.workflows.answer_inbound.effects import carry_out
 from followup.workflows.answer_inbound.thread import Thread, open_thread, reply_in
+
+_LOG = logging.getLogger(__name__)
 
 
 def answer_inbound(store: Store, inbound_id: int, now: datetime, secret: str) -> bool:
@@ -48,11 +51,22 @@ def answer_inbound(store: Store, inbound_id: int, now: datetime, secret: str) ->
 
 
 def answer_waiting(store: Store, shop_id: int, now: datetime, secret: str) -> int:
-    """Answer every kept text of the shop that nothing answered yet, stops first; how many there were."""
+    """Answer every kept text of the shop that nothing answered yet, stops first; how many were answered.
+
+    One that cannot be answered keeps nobody else waiting: it is tried again, and `followup doctor` names it.
+    """
     with store.read() as connection:
         waiting = inbox.waiting(connection, shop_id)
-    order = stops_first((one["number"], one["body"]) for one in waiting)
-    return sum(answer_inbound(store, waiting[place]["id"], now, secret) for place in order)
+    answered = 0
+    for place in stops_first((one["number"], one["body"]) for one in waiting):
+        inbound_id = waiting[place]["id"]
+        try:
+            answered += answer_inbound(store, inbound_id, now, secret)
+        except DATABASE_TROUBLE:
+            raise
+        except Exception:
+            _LOG.exception("inbound %s could not be answered", inbound_id)
+    return answered
 
 
 __all__ = ["Thread", "answer_inbound", "answer_waiting"]

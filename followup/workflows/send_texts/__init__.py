@@ -3,21 +3,23 @@
 0. A database that is a copy, or was moved away, sends nothing (`take_over.py`).
 1. Claims whose worker is gone are provably unsent: they are planned again. Texts that were in flight when their worker
    went are `unknown`: nobody can tell, so `look_up_unknown` looks, and nothing is sent again by the machine.
-2. Due texts are claimed, the most awaited kind first (alerts to staff, answers, visit texts, invites).
+2. Once the number may send again, the due text that is most awaited is claimed (alerts to staff, answers, visit texts,
+   invites).
 3. In one transaction it is asked once more whether the text is still wanted (consent, hours, a visit opened, a booking
    made); it is rendered; and `in_flight` is committed before the first byte leaves.
 4. The transport takes it. What it answers moves the row on: sent, failed, unknown, or planned again where the refusal
-   is proven and may pass.
+   is proven and may pass. Several may be handed over at once.
 
 If another process was first, each move finds another state or attempt and changes nothing. If this process dies before
 `in_flight`, nothing left; after it, the text becomes `unknown`. If it stood still for so long that its lease might run
-out while it hands the text over, it hands over nothing and says so.
+out while it hands the text over, it hands over nothing and says so. A text that nobody can make ready fails with its
+reason, and the others go on. If the database goes away, nothing leaves; what was answered is kept when it is back.
 """
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Callable
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -25,62 +27,20 @@ from followup.core.segments import segments
 from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.points import reached
-from followup.storage import alerts, consents, inbox, installation, outbox, outcomes, shops
+from followup.storage import alerts, consents, inbox, installation, outbox, outcomes, pace, shops
 from followup.storage.rows import Row
-from followup.storage.store import Store
-from followup.transports.transport import (
-    LONGEST_VALIDITY_SECONDS,
-    OutcomeUnknown,
-    OutgoingText,
-    ProvenRefused,
-    RateLimited,
-    Transport,
-)
+from followup.storage.store import DATABASE_TROUBLE, Store
+from followup.transports.transport import LONGEST_VALIDITY_SECONDS, OutgoingText
 from followup.workflows.send_texts.body import CannotBeRendered, body_of
 from followup.workflows.send_texts.check import Verdict, ask_once_more
-from followup.workflows.send_texts.outcome import FIRST_LOOK, keep_doubt, keep_receipt, keep_refusal, put_back
+from followup.workflows.send_texts.hand_over import LEASE, LONGEST_CALL, Round, Sender, SentCount, handing_over
+from followup.workflows.send_texts.outcome import FIRST_LOOK
+from followup.workflows.send_texts.refused_account import note_that_texts_leave
 
-# What the transport may take to connect and read.
-LONGEST_CALL = timedelta(seconds=35)
-# Longer, so that a claim never runs out under a living worker.
-LEASE = timedelta(seconds=60)
+__all__ = ["LEASE", "LONGEST_CALL", "Sender", "SentCount", "send_texts"]
 # A clock that was moved back must not silence a number.
 LONGEST_REST = timedelta(days=1)
-
-
-@dataclass(frozen=True)
-class Sender:
-    """What sending needs besides the store: how texts leave, the hooks' address, and what the law asks to be set.
-
-    `is_registered` is about US numbers (brand, campaign, use case and day stand in the settings); texts that stay on
-    this machine need none. `wait` waits between texts of one number, as its carrier allows; once `is_over`, no
-    further text is begun, and none before `rests_until`. `holds_back` names kinds that wait in this round.
-    """
-
-    transport: Transport
-    public_base_url: str
-    is_registered: bool
-    segments_per_second: float
-    secret: str
-    wait: Callable[[float], object]
-    is_over: Callable[[], bool] = lambda: False
-    rests_until: datetime | None = None
-    holds_back: tuple[str, ...] = ()
-
-
-@dataclass(frozen=True)
-class SentCount:
-    """What one round did, and until when the number rests because the provider would refuse every text of it."""
-
-    sent: int = 0
-    other: int = 0
-    rests_until: datetime | None = None
-
-
-@dataclass(frozen=True)
-class _Outcome:
-    is_sent: bool = False
-    rests_until: datetime | None = None
+_LOG = logging.getLogger(__name__)
 
 
 def send_texts(
@@ -96,23 +56,43 @@ def send_texts(
             return SentCount()
         outbox.release_expired_claims(connection, shop_id)
         outcomes.mark_lost_in_flight(connection, shop_id, now() + FIRST_LOOK)
+        number = shops.load_shop(connection, shop_id).texts_from
         reached("expired released")
-    sent = other = 0
-    rests_until = sender.rests_until if _still_rests(sender.rests_until, now()) else None
-    for _ in range(most):
-        if sender.is_over() or rests_until is not None:
-            break
-        row = _claim_next(store, shop_id, now(), worker, sender.holds_back)
-        if row is None:
-            break
-        outcome = _send_one(store, shop_id, sender, now, row)
-        sent, other = sent + outcome.is_sent, other + (not outcome.is_sent)
-        rests_until = outcome.rests_until
-    return SentCount(sent, other, rests_until)
+    done = Round(sender.rests_until if _still_rests(sender.rests_until, now()) else None)
+    with handing_over(store, sender, now, done) as hand_over:
+        for _ in range(most):
+            hand_over.wait_for_room()
+            if sender.is_over() or done.rests_until is not None or not _wait_for_pace(store, shop_id, number, sender):
+                break
+            row = _claim_next(store, shop_id, now(), worker, sender.holds_back)
+            if row is None:
+                break
+            ready = _make_ready_or_fail(store, shop_id, sender, now(), row)
+            if ready is None:
+                done.other += 1
+                continue
+            reached("in flight kept")
+            hand_over(row, ready)
+    if done.sent:
+        note_that_texts_leave(store, shop_id, now())
+    return SentCount(done.sent, done.other, done.rests_until)
 
 
 def _still_rests(until: datetime | None, now: datetime) -> bool:
     return until is not None and now < until < now + LONGEST_REST
+
+
+def _wait_for_pace(store: Store, shop_id: int, number: str, sender: Sender) -> bool:
+    """Wait until the number may send; False where the process is to end first. What is most awaited is chosen after."""
+    while sender.segments_per_second is not None:
+        with store.read() as connection:
+            seconds = pace.free_in(connection, shop_id, number)
+        if not seconds:
+            break
+        sender.wait(seconds)
+        if sender.is_over():
+            return False
+    return True
 
 
 def _claim_next(store: Store, shop_id: int, now: datetime, worker: str, without: tuple[str, ...]) -> Row | None:
@@ -128,36 +108,19 @@ def _claim_next(store: Store, shop_id: int, now: datetime, worker: str, without:
     return claimed
 
 
-def _send_one(store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], row: Row) -> _Outcome:
-    ready = _make_ready(store, shop_id, sender, now(), row)
-    if ready is None:
-        return _Outcome()
-    reached("in flight kept")
-    with store.read() as connection:
-        is_in_time = outcomes.has_time_left(connection, row["id"], row["attempt"], LONGEST_CALL)
-    if not is_in_time:
-        put_back(store, row, now())
-        return _Outcome()
-    reached("handing over")
+def _make_ready_or_fail(store: Store, shop_id: int, sender: Sender, now: datetime, row: Row) -> OutgoingText | None:
+    """The same as `_make_ready`; a text that nobody can make ready fails with its reason, and the next ones go on."""
     try:
-        receipt = sender.transport.send(ready)
-    except ProvenRefused as refused:
-        reached("answered")
-        again_at = keep_refusal(store, row, refused, now(), sender.secret)
-        # The next text would meet the same.
-        is_met_by_all = isinstance(refused, RateLimited) or refused.is_about_sender
-        return _Outcome(rests_until=again_at if is_met_by_all else None)
-    except OutcomeUnknown:
-        reached("answered")
-        keep_doubt(store, row, now())
-        is_sent = False
-    else:
-        reached("answered")
-        keep_receipt(store, row, receipt, now())
-        is_sent = True
-    # What may have been taken counts for the pace as well.
-    sender.wait(segments(ready.body).count / sender.segments_per_second)
-    return _Outcome(is_sent)
+        return _make_ready(store, shop_id, sender, now, row)
+    except DATABASE_TROUBLE:
+        raise
+    except Exception as poison:
+        _LOG.exception("text %s cannot be made ready", row["id"])
+        # Only the name: the words of a fault may quote the text.
+        because = f"it cannot be made ready ({type(poison).__name__}): look into the log"
+        with store.write() as connection:
+            outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=because)
+        return None
 
 
 def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: Row) -> OutgoingText | None:
@@ -183,12 +146,18 @@ def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: 
             # Looked at again when its time or its hours are over: dropped, or planned for the next hours.
             outbox.move(connection, row["id"], row["attempt"], "claimed", "planned", due_at=now + LEASE)
             return None
+        count = segments(rendered.text).count
+        rate = sender.segments_per_second
+        if rate is not None and not pace.take(connection, shop_id, shop.texts_from, count, rate):
+            # Another process has just sent from the number.
+            outbox.move(connection, row["id"], row["attempt"], "claimed", "planned")
+            return None
         # Made before the text is in flight: what cannot be handed over must not look as if it had been.
         ready = _outgoing(shop, sender, row, rendered.text, seconds)
         reached("rendered")
         moved = outbox.move(
             connection, row["id"], row["attempt"], "claimed", "in_flight", body=rendered.text, in_flight_at=now,
-            segments=segments(rendered.text).count, wording_version=rendered.wording_version,
+            segments=count, wording_version=rendered.wording_version,
         )  # fmt: skip
         if not moved:
             return None

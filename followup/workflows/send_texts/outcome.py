@@ -15,6 +15,7 @@ from followup.storage import consents, outbox, outcomes, shops, stops
 from followup.storage.rows import Row
 from followup.storage.store import Store
 from followup.transports.transport import BadNumber, OptedOut, ProvenRefused, SentReceipt
+from followup.workflows.send_texts.refused_account import tell_owner
 
 # Late accepts of up to 26 s after a broken call were reported by users of the provider.
 FIRST_LOOK = timedelta(seconds=30)
@@ -74,6 +75,8 @@ def keep_refusal(store: Store, row: Row, refused: ProvenRefused, now: datetime, 
             outbox.move(connection, row["id"], row["attempt"], "in_flight", "failed", **news)
         else:
             outbox.move(connection, row["id"], row["attempt"], "in_flight", "planned", due_at=again_at, **news)
+        if refused.is_about_sender:
+            tell_owner(connection, row, refused, now)
         if isinstance(refused, OptedOut):
             on = day_of(now, shops.load_shop(connection, row["shop_id"]).zone)
             stops.take_back_for_provider(connection, row["shop_id"], row["number"], now, on, secret)

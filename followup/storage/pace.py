@@ -1,0 +1,42 @@
+"""How fast a number may send: when it is free again, the same for every process that sends from it.
+
+Real time, by the database's own clock: a carrier counts segments by its own, whatever a trial's clock says. A number is
+free again when the segments of its last text have gone by, so that no sliding second holds more than its rate, but for
+one text that alone is longer than that.
+"""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from sqlalchemy import Connection, or_, select
+from sqlalchemy.dialects import postgresql, sqlite
+
+from followup.storage import machine, rows, tables
+
+# A little slower than allowed: from the commit to the provider not every text takes equally long.
+SLOWER_BY = 1.05
+# A database whose clock was set back must not silence a number.
+LONGEST_WAIT = timedelta(minutes=5)
+
+
+def free_in(connection: Connection, shop_id: int, number: str) -> float:
+    """In how many seconds the number may send its next text; 0.0 where it may now."""
+    table, now = tables.paces, machine.database_clock(connection)
+    found = rows.first(connection, select(table.c.free_at).where(table.c.shop_id == shop_id, table.c.number == number))
+    left = found["free_at"] - now if found else timedelta(0)
+    return left.total_seconds() if timedelta(0) < left <= LONGEST_WAIT else 0.0
+
+
+def take(connection: Connection, shop_id: int, number: str, segments: int, segments_per_second: float) -> bool:
+    """Take the time of so many segments, in the transaction that lets the text leave; False where another process was
+    first and the number is not free."""
+    table, now = tables.paces, machine.database_clock(connection)
+    free_at = now + timedelta(seconds=segments / segments_per_second * SLOWER_BY)
+    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
+    statement = dialect.insert(table).values(shop_id=shop_id, number=number, free_at=free_at)
+    is_free = or_(table.c.free_at <= now, table.c.free_at > now + LONGEST_WAIT)
+    taken = statement.on_conflict_do_update(
+        index_elements=["shop_id", "number"], set_={"free_at": free_at}, where=is_free
+    )
+    return connection.execute(taken.returning(table.c.number)).first() is not None
