@@ -2,7 +2,9 @@
 
 APScheduler only ticks, in its own process, in UTC intervals, without a store of its own; what is due stands in our
 tables. How long ago a tick ran is asked by `clock.py`, from the heartbeats: a clock that was moved on is caught up with
-in one tick, and nothing fires twice when hours repeat. Only the process that holds the lease acts.
+in one tick, and nothing fires twice when hours repeat. Only the process that holds the lease acts, and it asks before
+each tick whether it still does: one that stood still meanwhile stands down. What it was in the middle of is fenced by
+the rows themselves.
 
 What talks to the provider may take half a minute a call, so it runs in a lane of its own for each shop (`Lanes`): no
 shop waits for another's calls, and nothing else waits for any.
@@ -30,6 +32,10 @@ LOOK_EVERY_SECONDS = 1
 MOST_LANES = 32
 WAIT_FOR_LEASE_SECONDS = 0.05
 LEASE_LASTS = timedelta(seconds=15)
+KEEP_LEASE_EVERY_SECONDS = 5
+LEASE = "clock"
+# So many ticks of one kind that did not run are told in the log.
+MISSED = 3
 
 
 @dataclass(frozen=True)
@@ -86,13 +92,39 @@ class Lanes:
                 self._busy.discard(lane)
 
 
-def run_due(house: House, worker: str, lanes: Lanes | None = None) -> int:
+class Acting:
+    """The term in which this process holds the clock's lease, if it does."""
+
+    def __init__(self, house: House, worker: str) -> None:
+        self.house, self.worker = house, worker
+        self.term: int | None = None
+
+    def begin(self) -> bool:
+        """Take the lease or renew it; False where another process holds it."""
+        before, self.term = self.term, self.house.take_lease(LEASE, self.worker, LEASE_LASTS)
+        if self.term is not None and self.term != before:
+            _LOG.info("acting as %s in term %s", self.worker, self.term)
+        return self.term is not None
+
+    def still(self, *, is_long: bool = False) -> bool:
+        """Whether this process may act yet."""
+        term = self.term
+        if term is None:
+            return False
+        if self.house.keep_lease(LEASE, self.worker, term, LEASE_LASTS, is_long=is_long):
+            return True
+        _LOG.warning("%s stood still past its lease of term %s and stands down", self.worker, term)
+        self.term = None
+        return False
+
+
+def run_due(house: House, worker: str, lanes: Lanes | None = None, acting: Acting | None = None) -> int:
     """Run every tick whose time has come, if this process holds the lease; how many ran.
 
     With `lanes` what talks to the provider is only started here; without, it has ended when this returns.
     """
-    now = house.now()
-    if house.has_moved() or house.take_lease("clock", worker, LEASE_LASTS) is None:
+    now, acting = house.now(), acting or Acting(house, worker)
+    if not acting.begin():
         return 0
     beats, ran = house.last_beats(), 0
     for tick in TICKS:
@@ -100,12 +132,18 @@ def run_due(house: House, worker: str, lanes: Lanes | None = None) -> int:
         # A heartbeat ahead of now: the clock was moved back.
         if last is not None and last <= now and now - last < tick.every:
             continue
+        if last is not None and now - last > MISSED * tick.every:
+            _LOG.info("%s ran last at %s: what was missed is caught up with in this tick", tick.name, last)
         for shop_id, code in house.shops():
+            if not acting.still():
+                return ran
             work = partial(_run_tick, house, tick, shop_id, code)
             if lanes is not None and tick.talks_to_provider:
                 lanes.start((tick.name, shop_id), work)
             else:
                 work()
+        if not acting.still():
+            return ran
         house.beat(tick.name)
         ran += 1
     return ran
@@ -133,12 +171,12 @@ def run_until(house: House, until: datetime) -> int:
             now = house.now()
             if now >= until:
                 return ran
-            if house.take_lease("clock", worker, LEASE_LASTS) is None:
+            if house.take_lease(LEASE, worker, LEASE_LASTS) is None:
                 pause.wait(WAIT_FOR_LEASE_SECONDS)
                 continue
             clock.move_to(min(until, max(house.next_due(now), now + timedelta(seconds=2))))
     finally:
-        house.give_back_lease("clock", worker)
+        house.give_back_lease(LEASE, worker)
 
 
 def _run_all_now(house: House, worker: str) -> int:
@@ -158,9 +196,11 @@ def tick_for_ever(house: House) -> None:
     from apscheduler.schedulers.background import BackgroundScheduler
 
     worker, stopped, lanes = _worker(), house.stopping, Lanes()
+    acting = Acting(house, worker)
     options: dict[str, Any] = {"misfire_grace_time": None, "coalesce": True, "max_instances": 1}
     ticking = BackgroundScheduler(timezone="UTC", job_defaults=options)
-    ticking.add_job(_look, "interval", seconds=LOOK_EVERY_SECONDS, args=(house, worker, lanes))
+    ticking.add_job(_look, "interval", seconds=LOOK_EVERY_SECONDS, args=(house, worker, lanes, acting))
+    ticking.add_job(_keep_lease, "interval", seconds=KEEP_LEASE_EVERY_SECONDS, args=(acting,))
     for name in (signal.SIGTERM, signal.SIGINT):
         signal.signal(name, lambda *_: stopped.set())
     ticking.start()
@@ -168,12 +208,20 @@ def tick_for_ever(house: House) -> None:
     stopped.wait()
     ticking.shutdown(wait=True)
     lanes.end()
-    house.give_back_lease("clock", worker)
+    house.give_back_lease(LEASE, worker)
 
 
-def _look(house: House, worker: str, lanes: Lanes) -> None:
+def _keep_lease(acting: Acting) -> None:
+    """Keep the lease while a look takes long; a process that stands still keeps nothing."""
     try:
-        run_due(house, worker, lanes)
+        acting.still(is_long=True)
+    except Exception as away:
+        _LOG.warning("the lease could not be kept (%s)", type(away).__name__)
+
+
+def _look(house: House, worker: str, lanes: Lanes, acting: Acting) -> None:
+    try:
+        run_due(house, worker, lanes, acting)
     except Exception:
         _LOG.exception("a look failed; the next one tries again")
 

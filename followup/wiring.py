@@ -255,6 +255,17 @@ class House:
         with self.store.write() as connection:
             return machine.take_lease(connection, name, holder, lasts)
 
+    def keep_lease(self, name: str, holder: str, term: int, lasts: timedelta, *, is_long: bool = False) -> bool:
+        """Whether the lease is still held in that term; renewed where half of it is over, or at once for long work."""
+        with self.store.read() as connection:
+            left = machine.lease_left(connection, name, holder, term)
+        if left > lasts / 2 and not is_long:
+            return True
+        if not left:
+            return False
+        with self.store.write() as connection:
+            return machine.keep_lease(connection, name, holder, term, lasts)
+
     def give_back_lease(self, name: str, holder: str) -> None:
         """Let another process take over at once."""
         with self.store.write() as connection:

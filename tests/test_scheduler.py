@@ -6,7 +6,7 @@ The bars are this project's own: a wait of one tick at most beside a silent prov
 from __future__ import annotations
 
 import threading
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import timedelta
 from pathlib import Path
 from typing import cast
@@ -16,7 +16,7 @@ from pydantic import SecretStr
 
 from followup import clock, scheduler
 from followup.settings import Settings
-from followup.storage import shops, staff
+from followup.storage import machine, shops, staff
 from followup.transports import twilio
 from followup.transports.transport import OutgoingText, SentReceipt, Transport
 from followup.wiring import House
@@ -128,3 +128,93 @@ def _wait_until(holds: object) -> None:
             return
         threading.Event().wait(0.005)
     pytest.fail("it did not come to be")
+
+
+# One acting clock -------------------------------------------------------------------------------------------------
+Ran = list[tuple[str, str]]
+
+
+def _ticks(ran: Ran, within: Callable[[], None] = lambda: None) -> tuple[scheduler.Tick, ...]:
+    """Two ticks that only say that they ran; something happens within the first."""
+
+    def first(_house: House, shop_id: int) -> None:
+        ran.append(("first", str(shop_id)))
+        within()
+
+    def second(_house: House, shop_id: int) -> None:
+        ran.append(("second", str(shop_id)))
+
+    every = timedelta(seconds=10)
+    return (scheduler.Tick("first", every, first), scheduler.Tick("second", every, second))
+
+
+def test_who_loses_the_lease_within_a_tick_stands_down_before_the_next(
+    two: Two, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """As one that is paused there past its lease, while another process takes over (fault C2)."""
+    house, _, _ = two
+    ran: Ran = []
+
+    def pause() -> None:
+        if len(ran) == 1:
+            monkeypatch.setattr(machine, "database_now", lambda _connection: now + scheduler.LEASE_LASTS * 2)
+            assert house.take_lease("clock", "another", scheduler.LEASE_LASTS) == 2
+
+    with house.store.read() as connection:
+        now = machine.database_clock(connection)
+    monkeypatch.setattr(machine, "database_now", lambda _connection: now)
+    monkeypatch.setattr(scheduler, "TICKS", _ticks(ran, pause))
+    assert scheduler.run_due(house, "first") == 0
+    assert ran == [("first", "1")]
+    # Neither did it say that its tick ran: the other one runs it.
+    assert scheduler.run_due(house, "another") == 2
+    assert scheduler.run_due(house, "first") == 0
+
+
+def test_two_clocks_side_by_side_have_one_effect_a_tick(two: Two, monkeypatch: pytest.MonkeyPatch) -> None:
+    house, _, _ = two
+    ran: Ran = []
+    monkeypatch.setattr(scheduler, "TICKS", _ticks(ran))
+    rounds = 40
+    for _ in range(rounds):
+        clock.move_by(timedelta(seconds=10))
+        looks = [threading.Thread(target=scheduler.run_due, args=(house, name)) for name in ("one", "two")]
+        for look in looks:
+            look.start()
+        for look in looks:
+            look.join(20)
+    # Two ticks of two shops each.
+    assert len(ran) == rounds * 4
+
+
+def test_a_laptop_that_slept_for_eight_hours_runs_each_tick_once_and_says_so(
+    two: Two, monkeypatch: pytest.MonkeyPatch, caplog: pytest.LogCaptureFixture
+) -> None:
+    house, _, _ = two
+    ran: Ran = []
+    monkeypatch.setattr(scheduler, "TICKS", _ticks(ran))
+    assert scheduler.run_due(house, "test") == 2
+    ran.clear()
+    clock.move_by(timedelta(hours=8))
+    with caplog.at_level("INFO"):
+        assert scheduler.run_due(house, "test") == 2
+        assert scheduler.run_due(house, "test") == 0
+    assert ran == [("first", "1"), ("first", "2"), ("second", "1"), ("second", "2")]
+    assert sum("caught up with" in one.message for one in caplog.records) == 2
+
+
+def test_a_long_look_keeps_its_lease(two: Two, monkeypatch: pytest.MonkeyPatch) -> None:
+    house, _, _ = two
+    with house.store.read() as connection:
+        now = machine.database_clock(connection)
+    seconds = 0
+    monkeypatch.setattr(machine, "database_now", lambda _connection: now + timedelta(seconds=seconds))
+    acting = scheduler.Acting(house, "long")
+    assert acting.begin()
+    for seconds in range(0, 100, scheduler.KEEP_LEASE_EVERY_SECONDS):  # noqa: B007  # the clock reads it
+        scheduler._keep_lease(acting)
+        assert house.take_lease("clock", "another", scheduler.LEASE_LASTS) is None
+    seconds += 20
+    scheduler._keep_lease(acting)
+    assert acting.term is None
+    assert house.take_lease("clock", "another", scheduler.LEASE_LASTS) == 2

@@ -50,6 +50,25 @@ def take_lease(connection: Connection, name: str, holder: str, lasts: timedelta)
     return term if done.rowcount == 1 else None
 
 
+def keep_lease(connection: Connection, name: str, holder: str, term: int, lasts: timedelta) -> bool:
+    """Renew a lease in its term; False where it ran out or another process holds it: then nothing is changed."""
+    table, now = tables.leases, database_now(connection)
+    done = connection.execute(
+        update(table)
+        .where(table.c.name == name, table.c.holder == holder, table.c.term == term, table.c.until > now)
+        .values(until=now + lasts)
+    )
+    return done.rowcount == 1
+
+
+def lease_left(connection: Connection, name: str, holder: str, term: int) -> timedelta:
+    """How long the lease lasts yet for its holder in that term; nothing where it is over."""
+    table = tables.leases
+    query = select(table.c.until).where(table.c.name == name, table.c.holder == holder, table.c.term == term)
+    found = rows.first(connection, query)
+    return max(timedelta(0), found["until"] - database_now(connection)) if found else timedelta(0)
+
+
 def give_back_lease(connection: Connection, name: str, holder: str) -> None:
     """Let another process take over at once."""
     table = tables.leases
