@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from followup.core.replies import limits
+from followup.core.replies import limits, stop_answers
 from followup.core.replies.decision import Decision
 from followup.core.replies.intents import stop
 from followup.core.replies.said import phrases
@@ -90,7 +90,7 @@ _NO = phrases(
 
 
 def _settle_no_to_stop(now: Situation, made: Decision) -> None:
-    is_no = "decline" in made.codes or _NO.match(now.text)
+    is_no = "decline" in made.codes or bool(_NO.match(now.text)) or stop_answers.declines(now.said)
     if "accept" in made.codes and not _KEEP.search(now.text) and not is_no:
         made.become("stop", ("accept",))
         made.is_settled = True

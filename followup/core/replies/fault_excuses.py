@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies.fault_idioms import IDIOMS
 from followup.core.replies.fault_words import OTHERS
 from followup.core.replies.words.entry import word_set
 
@@ -36,7 +37,8 @@ HARMLESS = re.compile(
     r"stuck (?:in|at|behind|with)(?! (?:park|gear|drive|reverse|neutral|first|second|third|the middle|my "
     r"driveway|the road))|"
     r"phone (?:is |just |was )?(?:died|dead|dies)|my phone (?:died|"
-    r"quit|is dead)|(?:cant|couldnt|wont|dont|didnt) stop (?:by|in (?!time)|laughing|over|at|being|smiling|"
+    r"quit|is dead)|(?:cant|couldnt|wont|dont|didnt) stop (?:by|in (?!time)|laughing|over|at (?!the (?:light|sign|"
+    r"stop|red|line|corner)|a (?:light|red|stop)|all)|being|smiling|"
     r"thinking|talking)|"
     r"dont stop (?:by|in|being|believing|now|them|it)|dont stop(?=\Z|[.,!])|hot ?dogs?|"
     r"cat sounds|warning you|price increase|fallando (?:a|en) (?:la )?cita|the crash course|"
@@ -128,7 +130,9 @@ _OVER = re.compile(
     r"thanks|now that|after|for good|away since|"
     r"because|now my|with the new|with new|thanks))|no more|thing of the past|quedo (?:de lujo|perfecto|listo|"
     r"como nuevo)|"
-    r"desaparecio (?:con|desde|despues)|never came back|se (?:acabo|quito|fue) (?:con|cuando|desde))\b"
+    r"desaparecio (?:con|desde|despues)|never came back|(?:went|is|has gone|was gone) (?:away )?(?:after|since|when|"
+    r"once) "
+    r"(?:you|yall|they|he|the (?:repair|visit|service|new|fix))|se (?:acabo|quito|fue) (?:con|cuando|desde))\b"
 )
 _BEFORE_NOW = re.compile(r"\b(?:antes|used to|before you \w+ it|before it used to)(?: \w+){0,2} ?$")
 """What was so once: `antes rechinaba`."""
@@ -154,7 +158,8 @@ _PRAISED = re.compile(
     r"\b(?:quedo (?:de lujo|perfecto|muy bien|bien|como nuev[oa]|al (?:100|cien|tiro))|thanks to you|dry as a "
     r"bone|quiet as a?|"
     r"chulada|bien bonito|que bonito|una joya|de pelos|a todo dar|quedo chido|(?<!no )frena (?:muy )?bien|(?<!no "
-    r")jala (?:muy )?bien|like new|purrs|runs like a (?:dream|top|champ)|smooth as)\b"
+    r")jala (?:muy )?bien|like new|(?:i |im )lov(?:e|ing) it|(?:buen|excelente) (?:jale|trabajo)|purrs|runs like a "
+    r"(?:dream|top|champ)|smooth as)\b"
 )
 _AGAIN = re.compile(
     r"\b(?:still|again|not (?:fix|repair)\w*|didnt (?:fix|help|last)|wasnt fixed|never fixed|isnt fixed|needs?|"
@@ -164,7 +169,8 @@ _AGAIN = re.compile(
     r"no (?:lo |la |me lo )?(?:arregl|repar)\w*|puedo|pueden|necesito|worse|going to|gonna|must|should|(?:and|"
     r"but) now (?:it|the|theres|there|"
     r"im|i hear)|pero ahora|y ahora|ahora (?:hace|trae|suena|truena|vibra|tiembla)|como quiera|de todos modos|de nuevo|"
-    r"(?:but|pero)(?! (?:\w+ ){0,3}(?:fixed|repaired|replaced|patched|solved|took care|plugged|arregl\w+|"
+    r"(?:but|pero)(?! (?:\w+ ){0,3}(?:new (?:one|ones|tires?|set|battery)|nuev[oa]s?|fixed|repaired|replaced|patched|"
+    r"solved|took care|plugged|arregl\w+|"
     r"repar\w+|compus\w+))|"
     r"how (?:much|long)|cuanto|keeps?|keep getting|want it|get (?:that|this)|quiero)\b"
 )
@@ -198,7 +204,10 @@ _LOOKS_BACK = re.compile(
     r"(?:mejor|ya) (?:lo|la) vendi|chatarr\w+|yonke|deshuesadero|pa(?:ra)? guatemala|en el divorcio|puro fierro|"
     r"aseguranza (?:nos|me) dio|"
     r"(?:nos|me) dio el cheque|(?:lo|la) (?:choque|chocaron|choco \w+) y (?:fue|quedo|lo|la)|(?:fue|was a) \w+ "
-    r"loss|se hizo acordeon|lo remate|lo regale)\b"
+    r"loss|se hizo acordeon|(?:el )?(?:seguro|aseguranza) (?:\w+ ){0,2}(?:pago|dio|recogio|cubrio|llevo)|ya no existe|"
+    r"insurance (?:\w+ )?(?:paid|took|wrote|totaled|has it)|burned (?:down|to the ground|up completely)|"
+    r"(?:caught fire|burned|wrecked|crashed|engine blew|blew up)[^.!?]*(?:its|it is|shes|hes) (?:long )?gone|lo "
+    r"remate|lo regale)\b"
 )
 _ONE_MORE = re.compile(
     r"\b(?:the|my|our|this|mi|el|la) (?:\w+ )?(?:car|truck|van|suv|sedan|jeep|carro|troca|camioneta|coche)\b"
@@ -223,6 +232,18 @@ _OF_A_CAR = re.compile(
 _BEFORE = 24
 
 
+def is_harmless(plain: str) -> bool:
+    """Whether words of a fault stand in it that are none."""
+    return bool(HARMLESS.search(plain) or IDIOMS.search(plain))
+
+
+def cleaned(plain: str) -> str:
+    """The text with blanks for words of a fault that are none."""
+    for harmless in (IDIOMS, HARMLESS):
+        plain = harmless.sub(lambda match: " " * len(match.group()), plain)
+    return plain
+
+
 def is_denied(clause: str, start: int, is_repaired: bool = False) -> bool:
     """Whether a `no` before this place reaches it; what is no longer so counts as denied only beside a repair."""
     left = clause[max(0, start - 70) : start]
@@ -232,7 +253,8 @@ def is_denied(clause: str, start: int, is_repaired: bool = False) -> bool:
         if number > 7:
             return False
         if word in _NEGATORS and before not in _NOT_NEGATING:
-            is_answer = word == "no" and before in _ANSWERS_BEFORE
+            follows = before or clause[start : start + 8].split(" ")[0]
+            is_answer = word == "no" and follows in _ANSWERS_BEFORE
             is_past = word == "no" and len(words) > number + 1 and words[-number - 2] == "ya"
             is_stopped = word in ("stopped", "quit", "dejo")
             return not is_answer and (is_repaired or not (is_past or is_stopped))
@@ -242,8 +264,23 @@ def is_denied(clause: str, start: int, is_repaired: bool = False) -> bool:
     return False
 
 
+_DONE_BEFORE = re.compile(
+    r"\b(?:(?:got|get|had|have|getting) it (?:done|fixed|replaced|repaired|handled)|(?:me )?(?:lo|la) (?:hicieron|"
+    r"arreglaron|cambiaron|"
+    r"hice arreglar|tuve que arreglar))\b[^.!?]*(?:,|because|cause|since|after|when|porque|cuando|es que) ?(?:\w+ "
+    r"){0,4}$"
+)
+_ONCE = re.compile(
+    r"\b(?:snapped|broke|died|blew|quit|failed|went|burst|cracked|seized|blown|rompio|poncho|apago|quemo|trono|murio|"
+    r"fallo)\b"
+)
+
+
 def is_cured(plain: str, start: int, end: int, fault: int) -> bool:
     """Whether what stands here was repaired: told after it, or as what was repaired."""
+    rest = re.split(r"[.!?;\n]", plain[end:])[0]
+    if _ONCE.search(plain[start : end + 8]) and _DONE_BEFORE.search(plain[:start]) and not _AGAIN.search(rest):
+        return True
     if _CURING.search(plain[max(0, start - 60) : start]):
         return not _AGAIN.search(plain[end:])
     after = plain[fault:]

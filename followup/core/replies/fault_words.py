@@ -228,7 +228,7 @@ CLASSES: dict[str, str] = {
         " chatter* chug* putter* thwack slap slaps slapping snapping crackl* pounding hammering drumming"
         " plink* burbl* belch* wheez* shrill jangl* tinkl* clapping booming boom growly clunky bzzz chirpy"
         " clicky squeaky squealy whiny knocky rumbly rattly beeping beeps dinging chasquid* chasquea*"
-        " crepita estruendo estallido estallidos sisea siseo grunid* grune aull* retumba castanet*"
+        " crepita estruendo estallido estallidos sisea siseo grunid* grune aull* retumb* castanet*"
         " cencerr* campane* tabletea chicharra grillo abejorro pajarito rechinad* crujir chillar zumbar"
         " tronar rechinar traqueo martill* golpetear raspon ronronea tamborea choca_algo cadena"
         " tornillos_sueltos tracatraca pujido puja grumbl* groan* moan* howl* growl* hum hums humming"
@@ -317,7 +317,7 @@ CLASSES: dict[str, str] = {
         " debajo trasera trasero delantera delantero adentro alante ventilas vents cabin cab interior"
         " radio"
     ),
-    "GOOD": ("fine great smooth smoothly good quiet perfect perfectly bien perfecto suavecito excelente awesome"),
+    "GOOD": ("nice fine great smooth smoothly good quiet perfect perfectly bien perfecto suavecito excelente awesome"),
 }
 
 OTHERS = (

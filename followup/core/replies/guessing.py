@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from followup.core.replies import symptoms
+from followup.core.replies import stop_grammar, symptoms
 from followup.core.replies.decision import Decision
 from followup.core.replies.intents import accept
 from followup.core.replies.likeness import likeness
@@ -31,7 +31,7 @@ _SETTLED = ("odometer", "car", "confirm_stop")
 _WITH_BOOKING = frozenset({"cancel", "move", "running_late"})
 STOP_BEFORE_COMPLAINT = 0.15
 """What a stop is ahead of its neighbors: a stop that is missed is worse than one too many."""
-LEAST_SCORES = {"stop": 0.35, "symptom": -0.1, "stranger": 0.0, "propose": 0.3}
+LEAST_SCORES = {"stop": 0.6, "symptom": 0.5, "stranger": 0.0, "propose": 0.3}
 """Scores that a guess needs at least; the others need `LEAST_SCORE`."""
 LEAST_SCORE = -0.8
 
@@ -92,6 +92,8 @@ def _may_be(code: str, now: Situation, made: Decision) -> bool:
     if code in _READ:
         return False
     if code in _DENIABLE and _DENIED.search(now.text):
+        return False
+    if code == "stop" and stop_grammar.has_other_uses(now.text, now.booked is not None):
         return False
     if code == "symptom":
         return symptoms.may_report(now.text)

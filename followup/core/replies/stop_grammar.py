@@ -40,6 +40,8 @@ _LIST = (
 _ENGLISH = phrases(
     # removing
     rf"{_REMOVE} (?:\w+ )?{_MINE} (?:\w+ ){{0,3}}(?:off|from|out of|outta) (?:of )?(?:\w+ ){{0,4}}{_LIST}",
+    r"(?<!crossed that )(?<!crossed it )(?<!checked that )(?<!checked it )(?<!ticked it )(?<!ticked that )(?<!that "
+    r"one )"
     r"(?:off|from|out of) (?:of )?(?:your|ur|yalls|the|this|whatever|any) (?:\w+ )?(?:text(?:ing)? |mailing |"
     r"contact |message |marketing )?(?:lists?|database|computer|"
     r"robot|records|contacts|phone ?book|rolodex)",
@@ -51,7 +53,8 @@ _ENGLISH = phrases(
     r"(?:want|need|like|get) (?:you |u |yall |this |these |them )?(?:off|out) (?:of )?my (?:phone|cell|inbox|"
     r"messages|life|face|screen)",
     r"^off (?:the|your|this) list",
-    r"(?:im|i am|i want|want|let me|get me) out(?: of (?:this|here|these|it))?(?=\Z|[.!])(?<!im out)(?<!i am out)",
+    r"(?:im|i am|i want|want|(?<!they )(?<!he )(?<!she )(?<!it )(?<!doctors )(?<!doctor )(?<!hospital )(?<!work "
+    r")(?<!boss )let me|get me) out(?: of (?:this|here|these|it))?(?=\Z|[.!])(?<!im out)(?<!i am out)",
     r"un ?sub ?s?c?ri?be?",
     r"(?:please |pls )?(?:rmv|dnc|remv|unsub)(?: me)?(?=\Z|[.,!])",
     r"(?:is|are) off limits",
@@ -65,7 +68,12 @@ _ENGLISH = phrases(
     r"(?:keep|kept|keeps) (?:saying|telling (?:you|u|yall)(?: to)?|texting(?: you)?|replying|writing) (?:to )?stop",
     r"(?:dont|do not|never|not) (?:\w+ )?(?:text|message|contact|call) (?:it|them|her|him|us|here|this (?:phone|"
     r"number|line|cell)) (?:again|anymore|any more|ever)",
+    r"(?:phones?|numbers?|line|cell)\b.{0,60}\b(?:remove|delete|erase|drop) (?:it|this|that|mine)(?= please| now| "
+    r"thanks|\Z|[.,!])",
     # refusing
+    r"(?:dont|do not|never|no longer|didnt) (?:\w+ )?(?:want|need|wish for|like) (?:\w+ )?(?:another|any|one|more|a "
+    r"single)(?: \w+)? "
+    r"of (?:these|those|them|your texts?)(?! (?:repairs?|services?))",
     rf"(?:no longer|do not|dont|never|not|didnt|nor do i|neither do i) (?:\w+ ){{0,2}}(?:wish|want|care|like|"
     rf"agree|consent|need|desire|wanna) (?:to )?(?:\w+ ){{0,2}}(?:receiv\w*|reciev\w*|get|see|"
     rf"have|hear|accept)(?:ing)? (?:\w+ ){{0,3}}(?:these|those|your texts|from you|from u|from yall|another|"
@@ -120,17 +128,21 @@ _ENGLISH = phrases(
     r"(?:end|stop|cancel|kill) (?:this|my|the|your) (?:subscription|text service|messaging|mailings?)",
     r"never (?:\w+ ){0,2}(?:want|need|wish|care) (?:to )?(?:see|hear|get|read) (?:\w+ ){0,3}from (?:you|this|"
     r"yall|your|ur)",
+    r"(?:dont|do not|no need to) (?:ever )?bother (?:text|messag|writ|contact|remind)\w+(?: me)?(?: again| anymore| "
+    r"any more|(?=\Z|[.!]))",
     # being left alone
     r"(?:leave|let) (?:me|us) (?:alone|be|the \w+ alone|in peace)(?! able)",
-    r"(?:^|[.,!?] |go |please |just )(?:bother|bug|text|annoy|pester|harass|spam|message) (?:some ?(?:one|body)|"
-    r"any ?(?:one|body)|other people) else",
+    r"(?:^|[.,!?] |go |please |just )(?:bother|bug|text|annoy|pester|harass|spam|message|blow up|"
+    r"light up|go (?:bother|bug|text)|try) (?:some ?(?:one|body)|any ?(?:one|body)|other people)s?(?:s| elses?)(?: "
+    r"\w+)?",
     r"(?:^|[.,!?] ?)(?:please |just |so )?go away",
     r"(?:honor|respect|comply with) my (?:request|wishes|opt ?out)",
     r"so should i(?: be)?\b.{0,20}\blist",
 )
 _ENVIADO = (
-    r"(?:mensaj\w*|textos?|msgs?|sms|recordatorios?|avisos?|notificaciones|publicidad|propaganda|promociones|"
-    r"spam|alertas?|anuncios?|campanas?|cosas|correos)"
+    r"(?:mensaj\w*|textos?|msgs?|sms|recordatorios?|(?<!le )(?<!les )(?<!yo )(?<!te )avisos?|notificaciones|"
+    r"publicidad|propaganda|promociones|"
+    r"spam|alertas?|anuncios?|campanas?|cosas(?! (?:de|del|que|personales))|correos)"
 )
 _ENVIAR = (
     r"(?:mand|envi|escrib|text|tecst|contact|molest|busqu|busc|insist|fastidi|chin[gu]|fre[gu]|jod|acos|lleg|yeg|"
@@ -173,6 +185,12 @@ _SPANISH = phrases(
     rf"(?:ni un|cero|sin|nada de|no mas|ningun) (?:\w+ )?{_ENVIADO}(?: mas)?(?! (?:de la|del|sobre|de que))",
     r"(?:dej\w+|dejar)(?:me|nos)? (?:ya )?en paz",
     r"(?:ya )?no (?:\w+ )?insist\w+",
+    rf"(?:ya )?no (?:me |nos |le |mas )?(?:mand|envi|escrib|pas|remit)(?:e|en|es|an|as|ar|ir) (?:mas )?(?:\w+ "
+    rf")?{_ENVIADO}",
+    r"(?:no|ya no) (?:quiero|deseo|necesito|acepto) (?:\w+ )?(?:ni )?un[oa] mas",
+    r"(?:no|ya no) (?:quiero|deseo) (?:\w+ )?(?:recibir|seguir recibiendo|que me lleguen?) (?:\w+ ){0,2}(?:mas|uno|"
+    r"nada|estos?|eso)",
+    r"(?:me )?bloque\w+ de (?:su|la|esa) lista",
     rf"no (?:\w+ )?recibir (?:\w+ ){{0,3}}{_ENVIADO}",
 )
 _RESUMES = phrases(
@@ -197,13 +215,16 @@ _RESUMES = phrases(
     r"(?:want|like) (?:the|your|those|my) (?:texts?|messages?|reminders?) (?:back|again)",
     r"(?:texts|messages|reminders) (?:back|again) (?:please|on)",
     r"(?:inscrib|anot|apunt|met|pong|agreg)\w* de (?:vuelta|nuevo)",
+    r"(?:pero|but) (?:ahora|now|hoy|today) (?:ya |si |i |yo )*(?:los |las |me )?(?:quiero|want|need|necesito|gustaria|"
+    r"would like|interesan)"
+    r"(?: \w+)*",
     r"autorizo (?:de nuevo|otra vez|nuevamente)",
     r"(?<!no )(?<!no me )(?<!que )sigan? (?:escrib|mand|envi|text)\w*",
     r"(?<!no )(?<!no me )vuelvan? a (?:mand|escrib|envi|text)\w+(?= (?:por favor|los|mis|porfa|gracias)|"
     r"\Z)(?<!no me vuelvan a mandar)",
     r"(?:restart|reactiv|reanud|reinici)\w*",
 )
-_RETAINS = re.compile(r"\b(?:no|nunca|jamas|never|dont|do not|not)\b[^.]{0,12}$")
+_RETAINS = re.compile(r"\b(?:no|ni|tampoco|nunca|jamas|never|dont|do not|not)\b[^.]{0,14}$")
 _ASKS_HOW = re.compile(
     r"\b(?:how(?!ev| many| often| come| about| dare| rude| hard| else)|howd|hows|is there (?:a|any) (?:way|"
     r"number|word|link|option)|any way|what (?:do|can|should|would) (?:i|you|we|one) "
@@ -228,6 +249,12 @@ _NAME = phrases(
     r"(?:pull|scratch|drop|remove|delete|take|nix|scrap|qui\w+|borr\w+|saqu\w+) (?:my name|mi nombre)(?: off| "
     r"out)?(?=\Z|[.,!]| (?:de|del|from) (?:ese|esa|la|el|the|that) (?:\w+ ?)$)"
 )
+_OFF_THE_BOOKS = re.compile(
+    r"\b(?:(?<=you can )|(?<=so )|(?<=just )|(?<=go ahead and )|(?<=may as well )|(?<=pueden ))"
+    r"(?:take (?:me|us|it|her|him) off|quitarme|borrarme|sacarme)(?=\Z|[.,!])"
+)
+_OF_TEXTS = re.compile(r"\b(?:text\w*|messag\w*|number|list|sms|spam|remind\w*|mensajes?|textos?|lista|numero)\b")
+"""Beside a booking and no word of texts, the booking is what one is taken off."""
 _WARNING = re.compile(r"\bstop (?:engine|vehicle|the (?:car|vehicle|engine)|lamp|light|sign|safely|warning)\b")
 """What a dashboard says."""
 _ONE_BY_ONE = re.compile(r"\b(\w+)\. (?=\w+\.)")
@@ -250,7 +277,20 @@ def without_other_uses(text: str, has_booking: bool) -> str:
     """The text without questions how to stop, warnings of a dashboard, and words that call off a booking."""
     plain = _WARNING.sub(" ; ", _ONE_BY_ONE.sub(r"\1 ", text))
     plain = _FOR_NOW.sub(" ; ", _ASKS_HOW.sub(" ; ", plain))
-    return _NAME.sub(" ; ", plain) if has_booking else plain
+    if not has_booking:
+        return plain
+    return _NAME.sub(" ; ", plain if _OF_TEXTS.search(plain) else _OFF_THE_BOOKS.sub(" ; ", plain))
+
+
+def has_other_uses(text: str, has_booking: bool) -> bool:
+    """Whether words of a stop stand in it that are none: then a likeness to one is no ground to say it."""
+    return without_other_uses(text, has_booking) != _ONE_BY_ONE.sub(r"\1 ", text) or bool(_CROSSED_OFF.search(text))
+
+
+_CROSSED_OFF = re.compile(
+    r"\b(?:crossed|checked|ticked|knocked|got|tache|palome\w*) (?:it|that|this|one|them|eso|lo) off\b|\b(?:share|"
+    r"sharing|comparto|le paso) (?:mi|my) (?:contact\w*|numero)\b"
+)
 
 
 def asks_how_to_stop(text: str) -> bool:

@@ -12,8 +12,12 @@ from functools import lru_cache
 from typing import Literal
 
 from followup.core.replies import fault_excuses as excuses
+from followup.core.replies.fault_idioms import is_over
 from followup.core.replies.fault_phrases import NOW
 from followup.core.replies.fault_phrases import TODAY as TODAY_PHRASES
+from followup.core.replies.fault_reports import IS_CUT
+from followup.core.replies.fault_reports import NOW as NOW_REPORTS
+from followup.core.replies.fault_reports import TODAY as TODAY_REPORTS
 from followup.core.replies.fault_rules import Kind
 from followup.core.replies.faults import Found, found_in
 from followup.core.replies.plain import make_plain
@@ -34,8 +38,8 @@ _OVER = re.compile(
 
 _LISTS: tuple[tuple[Kind, Phrases], ...] = (
     ("flat", phrases(*FLAT)),
-    ("now", phrases(*BULGE, *BRAKES, *STEERING, *HEAT, *LAMPS, *NOW)),
-    ("today", phrases(*TODAY, *TODAY_PHRASES)),
+    ("now", phrases(*BULGE, *BRAKES, *STEERING, *HEAT, *LAMPS, *NOW, *NOW_REPORTS)),
+    ("today", phrases(*TODAY, *TODAY_PHRASES, *TODAY_REPORTS)),
 )
 _BEYOND_FLAT = phrases(*BULGE, *BRAKES, *STEERING)
 _NEGATIVE = re.compile(
@@ -83,8 +87,14 @@ _CLAUSE = re.compile(r"[^.!?;\n]+")
 
 
 def _standing(plain: str) -> Iterator[Found]:
-    """The reports that nothing takes away."""
-    cleaned = excuses.HARMLESS.sub(lambda match: " " * len(match.group()), plain)
+    """The reports that nothing takes away, also where the `is` of `the engine's flashing` lost its apostrophe."""
+    yield from _unexcused(plain)
+    if IS_CUT.search(plain):
+        yield from _unexcused(IS_CUT.sub(r"\1 is ", plain))
+
+
+def _unexcused(plain: str) -> Iterator[Found]:
+    cleaned = excuses.cleaned(plain)
     is_first = True
     for one in _reports_in(cleaned):
         if is_first and (excuses.is_of_the_past(plain) or excuses.is_of_a_bike(plain) or excuses.is_a_joke(plain)):
@@ -111,14 +121,16 @@ def _is_excused(plain: str, one: Found) -> bool:
 
 
 @lru_cache(maxsize=256)
-def reports(plain: str) -> bool:
-    """Whether a plain text reports a symptom."""
+def reports(plain: str, is_after_visit: bool = False) -> bool:
+    """Whether a plain text reports a symptom; after a visit, what is no longer so was repaired there."""
+    if is_after_visit and is_over(plain):
+        return False
     return any(True for _ in _standing(plain))
 
 
 def may_report(plain: str) -> bool:
     """Whether nothing in a plain text tells against a symptom: no harmless use, no report that something takes away."""
-    if excuses.HARMLESS.search(plain) or excuses.is_of_the_past(plain) or excuses.is_of_a_bike(plain):
+    if excuses.is_harmless(plain) or excuses.is_of_the_past(plain) or excuses.is_of_a_bike(plain):
         return False
     return not excuses.is_a_joke(plain) and not any(True for _ in _reports_in(plain))
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from followup.core.replies import stop_grammar
+from followup.core.replies import stop_answers, stop_grammar
 from followup.core.replies.limits import is_about_one_subject, minds_number_or_hour
 from followup.core.replies.said import Said, phrases
 from followup.core.replies.words.entry import word_set
@@ -299,6 +299,7 @@ _HARMLESS = phrases(
     r"(?:how|como) (?:do|can|to|would|puedo|le hago|hago|le) (?:\w+ ){0,4}(?:stop|unsubscribe|"
     r"opt out|get off|get these|end|parar|cancelar|dar)\w*",
     r"dont (?:ever )?stop (?:texting|sending|the|reminding)",
+    r"dej\w+ de (?:escrib|text|mand|mensaj)\w* y (?:mejor )?(?:llam|marqu|marc|habl)\w+",
     r"no (?:me )?(?:dejen|deje|paren|pare|cesen) de (?:mandar|avisar|escribir)\w*",
     r"didnt (?:get|receive|see|want to bother)",
     r"no (?:need|problem) (?:\w+ )?(?:text|message)\w* (?:is|are) (?:fine|ok)",
@@ -310,22 +311,54 @@ _HARMLESS = phrases(
 )
 
 
+_SICK_OF_IT = re.compile(
+    r"^\W*(?:please |ok |hey |guys )?(?:(?:oh )?for (?:the love of )?(?:god|gods|petes?|christs?|goodness|crying out "
+    r"loud|heavens?|all that is "
+    r"holy)(?: sakes?)?|good (?:god|grief|lord)|jesus|dear god|por (?:el amor de )?dios|por favor|dios mio|my god|omg|"
+    r"ya|enough)[,!. ]*"
+    r"(?:ya |just |please )?(?:enough|stop|basta|parenle|paren|enough now)\W*$"
+)
 _SHOUTED = re.compile(
     r"^\W*STOP\b(?! *(?:BY|IN|AT|OVER|SIGN|LIGHT|ENGINE|VEHICLE|LAMP|SAFELY|WARNING)\b)(?=[^a-zA-Z]*[a-z])"
 )
 """The keyword in capitals before words that are not: what our own texts ask for."""
 
 
+_OF_A_VISIT = frozenset({"cancel", "cancelar", "cancel all", "cancel it"})
+"""Keywords that call off the booking where one stands and other sentences speak of it."""
+_OF_A_STORY = frozenset({"no more", "no mas", "enough", "end", "delete", "remove"})
+"""Keywords that may end a story about visits (`Waited three hours. No more.`)."""
+_ABOUT_TEXTS = re.compile(
+    r"\b(?:text\w*|messag\w*|number|phone|list|sms|spam|contact\w*|reminders?|notif\w*|mensajes?|textos?|lista|numero|"
+    r"telefono|recordatorios?|escrib\w*|mand\w*|stop|alto|baja|consent\w*|sign\w*|subscri\w*)\b"
+)
+_STORY = re.compile(
+    r"\b(?:waited|wait|came|come|went|paid|charged?|fix\w*|repair\w*|visit|shop|service|bill|hours|tow\w*|espere|"
+    r"pague|cobr\w+|"
+    r"fui|lleve|arregl\w+|taller|visita|horas)\b"
+)
+
+
 def is_keyword(said: Said) -> bool:
     """Whether a keyword is the whole text or a sentence of its own."""
-    return any(one in KEYWORDS for one in said.bare) or any(one in _AFTER_COMMA for one in said.clauses)
+    found = {one for one in said.bare if one in KEYWORDS} | {one for one in said.clauses if one in _AFTER_COMMA}
+    if not found:
+        return False
+    others = [one for one in said.bare if one and one not in KEYWORDS]
+    if others and not _ABOUT_TEXTS.search(" ".join(others)):
+        if said.has_booking and found <= _OF_A_VISIT:
+            return False
+        return not (found <= _OF_A_STORY and _STORY.search(said.text))
+    return True
 
 
 def holds(said: Said) -> bool:
     """Whether the consent is taken back."""
-    if said.asked == "confirm_stop" and _agrees(said):
+    if said.asked == "confirm_stop" and stop_answers.agrees(said):
         return True
     if is_keyword(said) or _SHOUTED.match(said.received):
+        return True
+    if _SICK_OF_IT.search(said.text):
         return True
     plain = stop_grammar.without_other_uses(_HARMLESS.sub(" ", said.text), said.has_booking)
     if stop_grammar.gives_back(plain):
@@ -333,49 +366,3 @@ def holds(said: Said) -> bool:
     if not (_FREE.search(plain) or _LIBRE.search(plain) or stop_grammar.takes_back(plain)):
         return False
     return not (minds_number_or_hour(plain) or is_about_one_subject(plain))
-
-
-_YES = re.compile(
-    r"(?:yes|yeah|yep|y|sure|ok|si|claro|correct|absolutely|definitely|of course|do it|go ahead|"
-    r"(?:that (?:is|would be)|thatd be|that will be) (?:right|correct|lovely|great|nice|good|perfect|fine|"
-    r"appreciated|wonderful|ideal)|obviously|"
-    r"naturally|you bet|bet|indeed|exactly|100|por supuesto|simon|afirmativ\w*|correct[oa]|desde luego|"
-    r"efectivamente|obvio|"
-    r"do|id (?:like|love|appreciate) that|would appreciate|thumbsup|yes all of them|all of them|everything|"
-    r"todos?|por supuesto|asi es|"
-    r"dale|sale|adelante|por favor|exactly|confirm(?:ed)?|affirmative|please do|si todos?|"
-    r"correcto)\b"
-)
-_NO = re.compile(
-    r"^\W*(?:(?:oh|um|well|actually|hey|oiga|ay|pues|please|por favor) )*(?:no|nah|nope|not|never mind|nel|"
-    r"nombre)\b(?! (?:more|mas|longer|quiero(?! que (?:par|dej|quit|cancel))|i want|doubt|me mand\w+|"
-    r"manden|pares|objection|problem|hay problema))|"
-    r"\b(?:keep|dont (?:stop|remove|take)|do not (?:stop|remove)|no (?:los |lo |la |me )?(?:paren?|quiten?|"
-    r"borren?|saquen?|cancelen?)|not all|only|solo|nomas|just (?:the|those|that|about)|"
-    r"(?<!no )sigan?|mantengan?|continu\w+|leave (?:it|them) on|i (?:like|want|need) (?:them|the|these|those|"
-    r"your)|me (?:sirven|gustan)|dejenlos|dejalos)\b"
-)
-"""A no to the question whether to stop, or a wish to keep some of the texts."""
-_ENOUGH = re.compile(
-    r"\b(?:no (?:more|mas)|(?:ya )?no (?:quiero|deseo)(?! que (?:par|dej|quit|cancel))|(?:si|yes),? ya no|dont "
-    r"want|do not want|stop|unsubscribe|"
-    r"remove|"
-    r"(?:that is|thats) (?:the idea|what i|the plan)|what i (?:said|siad|asked|want|meant|told you)|already "
-    r"(?:said|told)|(?:eso|es lo que) (?:quiero|dije|pedi)|all of (?:it|them)|"
-    r"everything|forever|para siempre|quitenme|borrenme|saquenme|de baja|(?:cut|take|get|opt) (?:me )?off|(?:im|"
-    r"am|we are) (?:through|done)|todos?|cuanto antes|"
-    r"please|por favor|porfa|pls)\b"
-)
-_ASSENT = re.compile(
-    r"(?:ye+|yea|yah|yas|ya|uh ?huh|mm?hm+|aja|aha|exacto|exact\w*|eso|simon|sip|sisi|efectiv\w*|10 4|roger|true|"
-    r"cierto|desde luego|claro\w*|bye)\b"
-)
-
-
-def _agrees(said: Said) -> bool:
-    """Whether it says yes to our question whether to stop."""
-    if _NO.search(said.text):
-        return False
-    if said.text in ("please", "por favor") or _ENOUGH.search(said.text):
-        return True
-    return any(_YES.match(one) or _ASSENT.match(one) for one in (*said.clauses, *said.parts))

@@ -65,4 +65,4 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 
 def holds(said: Said) -> bool:
     """Whether a symptom is reported that is neither denied nor repaired."""
-    return symptoms.reports(said.text)
+    return symptoms.reports(said.text, said.asked == "after_visit")
