@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from followup.core.replies import limits, stop_answers
 from followup.core.replies.decision import Decision
 from followup.core.replies.intents import stop
@@ -50,6 +52,8 @@ def settle_consent(now: Situation, made: Decision) -> None:
         elif not _BOOKING.search(now.text) and (is_keyword_only or now.booked is None):
             made.drop(("cancel",))
         made.drop(("accept", "decline", "later", "move", "help", "resume", "explain", "running_late", "thanks"))
+        if _NO_OF_ITS_OWN.match(now.text) and now.asked != "confirm_stop":
+            made.codes.add("decline")
         if not ABOUT_SERVICE.search(now.text):
             made.drop(("complaint",))
         made.forget_times()
@@ -67,6 +71,11 @@ def settle_consent(now: Situation, made: Decision) -> None:
         made.question, made.is_settled = "confirm_stop", True
 
 
+_NO_OF_ITS_OWN = re.compile(
+    r"\W*(?:(?:hi|hello|hola|sorry)\W+)?(?:(?:im |we are |i am )?not interested\b(?! in (?:your|the|these|getting) )|"
+    r"no (?:thanks|thank you|gracias)\b|no me interesa\b(?! (?:que|recibir)))(?=.*[a-z])"
+)
+"""A no to the visit that stands before the stop."""
 _BOOKING = phrases(r"appointments?", r"booking", r"visit", r"citas?", r"reservation", r"reservacion")
 _CANCEL_ALONE = phrases(r"cancel(?:ar)?")
 _KEEP = phrases(
