@@ -1,18 +1,21 @@
-"""The two naive designs, put in the place of the real one in a trial's processes: the harness must catch both.
+"""Naive designs, two of sending and two of coming in, put in the place of the real one in a trial's processes.
 
-A harness that cannot show them failing tests nothing.
+The harness must catch all of them: one that cannot show them failing tests nothing.
 """
 
 from __future__ import annotations
 
+import secrets
+import threading
 from datetime import datetime
 from typing import Any
 
 from sqlalchemy import Connection, update
 
-from followup.storage import machine, outbox, outcomes, tables
+from followup.storage import inbox, machine, outbox, outcomes, tables
 from followup.transports.transport import NotAccepted, OutcomeUnknown, OutgoingText, SentReceipt
 from followup.transports.twilio import Twilio
+from followup.wiring import House
 
 
 def retry_when_in_doubt() -> None:
@@ -54,3 +57,24 @@ def mark_then_call() -> None:
     outbox.move = move_ahead
     outcomes.keep_receipt = keep_id
     outcomes.has_time_left = lambda *_: True
+
+
+def acknowledge_first() -> None:
+    """A hook is answered at once and what it brought is kept a moment later."""
+    receive = House.receive_text
+
+    def receive_later(self: House, fields: Any) -> bool:
+        threading.Thread(target=receive, args=(self, fields)).start()
+        return True
+
+    House.receive_text = receive_later  # type: ignore[method-assign]  # in a trial's process alone
+
+
+def count_each_post() -> None:
+    """Each hook is a new text, whatever id it names."""
+    keep = inbox.keep_raw
+
+    def keep_always(connection: Connection, **values: Any) -> int | None:
+        return keep(connection, **{**values, "provider_id": f"{values['provider_id']} {secrets.token_hex(4)}"})
+
+    inbox.keep_raw = keep_always
