@@ -51,7 +51,7 @@ class Tick:
 # In the order in which they follow from each other within one look.
 TICKS: tuple[Tick, ...] = (
     Tick("hear", HEAR_EVERY, House.hear, talks_to_provider=True),
-    Tick("answer", timedelta(seconds=2), House.answer),
+    Tick("answer", timedelta(seconds=1), House.answer),
     Tick("tell", timedelta(seconds=2), House.tell),
     Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),
     Tick("plan", timedelta(hours=6), House.plan),

@@ -61,6 +61,9 @@ class House:
     transport: Transport
     # Set when the process is to end: what waits goes on at once, what sends ends after the text it is at.
     stopping: threading.Event = field(default_factory=threading.Event)
+    # Not in the process that serves the pages: whoever posts waits, and reading a text takes many times as long as
+    # keeping it.
+    answers_at_once: bool = True
     # Until when a shop's number rests after a refusal that every text would meet; another process asks for itself.
     _rests: dict[int, datetime | None] = field(default_factory=dict)
     # When this process last asked the provider what customers of a shop wrote.
@@ -86,9 +89,9 @@ class House:
         return self.transport.is_genuine(url, fields, headers)
 
     def receive_text(self, fields: Fields) -> bool:
-        """Keep a text that came in and answer it; False where the form lacks what it must hold.
+        """Keep a text that came in; False where the form lacks what it must hold.
 
-        True as soon as it is kept: what fails after that is done by the clock's tick.
+        True as soon as it is kept: what is not answered here, or fails, is done by the clock's tick.
         """
         try:
             text = self.transport.read_inbound(fields)
@@ -98,7 +101,7 @@ class House:
         except UnusableHook:
             return False
         kept = keep_inbound(self.store, text, self.now())
-        if kept.inbound_id is not None:
+        if kept.inbound_id is not None and self.answers_at_once:
             self._answer(kept.inbound_id)
         return True
 

@@ -47,6 +47,25 @@ def replies(said: int, rounds: int, seed: int, json_file: Path | None) -> None:
     _tell(figures, json_file)
 
 
+@bench.command()
+@click.option(
+    "--seconds", type=click.FloatRange(min=1, max=60), default=8, show_default=True, help="How long each rate is held."
+)
+@click.option(
+    "--saturating", type=click.IntRange(min=100, max=20_000), default=2_000, show_default=True,
+    help="Texts that are posted as fast as they are taken.",
+)  # fmt: skip
+@json_option
+def hooks(seconds: float, saturating: int, json_file: Path | None) -> None:
+    """How long the provider waits for the hook, beside the least that a hook can be; on this machine alone."""
+    from followup.rehearsal.bench.hooks import Asked, bench_hooks
+
+    asked = Asked(seconds, saturating)
+    with click.progressbar(length=asked.steps, label="posting to hooks", file=sys.stderr) as bar:
+        figures = bench_hooks(asked, bar.update)
+    _tell(figures, json_file)
+
+
 def _tell(figures: list[Figure], json_file: Path | None) -> None:
     """Write the table (and the file), and exit with 1 where a bar was missed."""
     from followup.rehearsal.bench.figures import as_table

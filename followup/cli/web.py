@@ -17,6 +17,7 @@ def web(port: int | None) -> None:
     with the_house() as house:
         house.upgrade_database()
         house.move_in()
+        house.answers_at_once = False
         from waitress import serve
 
         from followup.web.app import MAX_BODY_BYTES, create_app

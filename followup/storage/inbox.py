@@ -5,7 +5,8 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, case, desc, func, select, update
+from sqlalchemy import Connection, and_, bindparam, case, desc, func, select, update
+from sqlalchemy.dialects import postgresql, sqlite
 
 from followup.storage import machine, rows, tables
 from followup.storage.rows import Row
@@ -16,9 +17,33 @@ HEARD_WITHIN = timedelta(minutes=10)
 _ASKED_AT_ONCE = 500
 
 
+# Made once: a hook is answered in a few milliseconds, of which making a statement would be one.
+_KEEP = {
+    name: dialect.insert(tables.inbound).on_conflict_do_nothing().returning(tables.inbound.c.id)
+    for name, dialect in (("sqlite", sqlite), ("postgresql", postgresql))
+}
+_IS_THEIRS = and_(tables.phones.c.shop_id == tables.shops.c.id, tables.phones.c.number == bindparam("sender"))
+_WHO_WRITES = (
+    select(
+        tables.shops.c.id.label("shop_id"), tables.shops.c.country, tables.phones.c.id.label("phone_id"),
+        tables.phones.c.bad_because,
+    )
+    .select_from(tables.shops.outerjoin(tables.phones, _IS_THEIRS))
+    .where(tables.shops.c.texts_from == bindparam("to"))
+)  # fmt: skip
+
+
 def keep_raw(connection: Connection, **values: Any) -> int | None:
     """Keep an inbound text as it came; None where the provider's id was kept before (a duplicate has no effect)."""
-    return rows.add_new(connection, tables.inbound, **values)
+    found = connection.execute(_KEEP[connection.dialect.name], values).first()
+    return int(found[0]) if found else None
+
+
+def who_writes(connection: Connection, to: str, sender: str) -> Row | None:
+    """The shop that texts from that number (`shop_id`, `country`), with the sender's `phone_id` and `bad_because`
+    where it is known there; None where there is no such shop."""
+    found = connection.execute(_WHO_WRITES, {"to": to, "sender": sender}).mappings().first()
+    return {str(name): value for name, value in found.items()} if found is not None else None
 
 
 def unhandled(connection: Connection, shop_id: int) -> list[int]:

@@ -6,8 +6,9 @@ with BEGIN IMMEDIATE, the journal is a write-ahead log, and what leaves is on th
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager, nullcontext
 from typing import Any
 
 from sqlalchemy import Connection as Connection  # workflows hand it on; only storage may name sqlalchemy
@@ -63,12 +64,16 @@ class Store:
 
     def __init__(self, engine: Engine) -> None:
         self.engine = engine
+        # Who waits for SQLite's lock sleeps and looks again, so that some wait for seconds; the threads of one process
+        # wait for each other instead, and one alone for other processes.
+        is_sqlite = engine.dialect.name == "sqlite"
+        self._turn: AbstractContextManager[object] = threading.RLock() if is_sqlite else nullcontext()
 
     @contextmanager
     def write(self) -> Iterator[Connection]:
         """A transaction that writes; one at a time on SQLite."""
         try:
-            with self.engine.begin() as connection:
+            with self._turn, self.engine.begin() as connection:
                 yield connection
         except IntegrityError as refused:
             if SAYS_MOVED in str(refused.orig):

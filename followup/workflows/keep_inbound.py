@@ -40,24 +40,29 @@ def keep_inbound(store: Store, text: InboundText, now: datetime) -> KeptText:
     """Keep one inbound text; see the module's words."""
     raw, which = _raw(text), text.provider_id
     with store.write() as connection:
-        shop_id = shops.shop_of_number(connection, text.to)
-        if shop_id is None:
+        who = inbox.who_writes(connection, text.to, text.sender)
+        if who is None:
             because = "no shop texts from the number it was sent to"
             inbox.add_dead_letter(connection, None, now, because, raw, which)
             return KeptText(None, None)
-        try:
-            read = read_number(text.sender, shops.load_shop(connection, shop_id).country)
-        except NotANumber:
-            inbox.add_dead_letter(connection, shop_id, now, "it came from no number that can be answered", raw, which)
-            return KeptText(shop_id, None)
+        shop_id, number, phone_id = who["shop_id"], text.sender, who["phone_id"]
+        if phone_id is None:
+            try:
+                read = read_number(text.sender, who["country"])
+            except NotANumber:
+                because = "it came from no number that can be answered"
+                inbox.add_dead_letter(connection, shop_id, now, because, raw, which)
+                return KeptText(shop_id, None)
+            number = read.e164
         # A text of ours to that number is in flight before this is kept, or it waits until this was read.
-        consents.lock(connection, shop_id, read.e164)
-        phone_id = people.keep_phone(connection, shop_id, read.e164, read.zones, read.line, now)
+        consents.lock(connection, shop_id, number)
+        if phone_id is None:
+            phone_id = people.keep_phone(connection, shop_id, number, read.zones, read.line, now)
         inbound_id = inbox.keep_raw(
-            connection, shop_id=shop_id, provider_id=which, number=read.e164, phone_id=phone_id,
+            connection, shop_id=shop_id, provider_id=which, number=number, phone_id=phone_id,
             body=text.body, raw=raw, received_at=min(text.received_at or now, now), pictures=text.media_count,
         )  # fmt: skip
-        if inbound_id is not None:
+        if inbound_id is not None and who["bad_because"] is not None:
             # Whoever writes can be written to, whatever a provider said of the number before.
             people.change_phone(connection, phone_id, bad_because=None)
     return KeptText(shop_id, inbound_id)

@@ -22,6 +22,8 @@ PURE_LIBRARIES = {
 MAY_USE_PYDANTIC = {"followup/core/inspection.py", "followup/core/replies/contract.py"}
 
 # Who alone may import a library: a folder or a file.
+# One of them stands beside what it is measured against: the bench's bare hook is made of the libraries alone.
+BARE_HOOK = "followup/rehearsal/bench/bare_hook.py"
 OWNERS = {
     "sqlalchemy": "followup/storage/", "alembic": "followup/storage/", "sqlite3": "followup/storage/",
     "psycopg": "followup/storage/",
@@ -78,7 +80,7 @@ def _foreign_libraries(name: str, tree: ast.Module) -> Iterator[tuple[int, str]]
     for line, imported in _imported(tree):
         library = imported.split(".")[0]
         owner = OWNERS.get(library)
-        if owner and not name.startswith(owner):
+        if owner and not name.startswith((owner, BARE_HOOK)):
             yield line, f"only {owner} may import {library}"
 
 

@@ -28,7 +28,7 @@ from followup.storage.store import Store, make_engine
 from followup.transports.local_phone import signed_post
 
 _AT_ONCE = 3
-_MOST_COMMITS = 9
+_MOST_COMMITS = 20
 _BODIES = ("STOP", "thanks", "how much is it?", "Thursday at 9 works", "call me")
 _NOBODY = demo_address(9)
 _PAUSE = threading.Event()
@@ -80,6 +80,7 @@ class _HooksTrial:
         self._made: list[_Text] = []
         self._acknowledged: set[str] = set()
         self._open: list[_Text] = []
+        self._kept_open: set[str] = set()
         self._verdict = HooksVerdict()
 
     def run(self, kills: int) -> HooksVerdict:
@@ -186,7 +187,8 @@ class _HooksTrial:
         stored = self._stored()
         self._verdict.acknowledged = len(self._acknowledged)
         self._verdict.lost += sum(sid not in stored for sid in self._acknowledged)
-        self._verdict.kept_unacknowledged += sum(text.sid in stored for text in self._open)
+        self._kept_open |= {text.sid for text in self._open if text.sid in stored}
+        self._verdict.kept_unacknowledged = len(self._kept_open)
 
     def _count_effects(self) -> None:
         """Each text is there once and was answered once: one line of the ledger for each stop, one answer at most."""
