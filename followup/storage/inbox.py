@@ -46,6 +46,13 @@ def who_writes(connection: Connection, to: str, sender: str) -> Row | None:
     return {str(name): value for name, value in found.items()} if found is not None else None
 
 
+def provider_ids(connection: Connection, shop_id: int) -> list[str]:
+    """The provider's ids of all that came in, oldest first."""
+    table = tables.inbound
+    query = select(table.c.provider_id).where(table.c.shop_id == shop_id).order_by(table.c.id)
+    return list(connection.execute(query).scalars())
+
+
 def unhandled(connection: Connection, shop_id: int) -> list[int]:
     """Ids of inbound texts that nothing answered yet, oldest first."""
     table = tables.inbound

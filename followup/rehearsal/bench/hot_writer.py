@@ -8,8 +8,6 @@ from __future__ import annotations
 import sys
 import threading
 
-from sqlalchemy import text
-
 from followup.storage.store import Store, make_engine
 
 ROWS_AT_ONCE = 1_000
@@ -19,12 +17,12 @@ PAUSE_SECONDS = 0.005
 def write_for_ever(url: str) -> None:
     """Write rows, as a sweep over all cars does, until it is ended."""
     store, pause = Store(make_engine(url)), threading.Event()
-    row = {"body": "x" * 120}
+    rows = [("x" * 120,)] * ROWS_AT_ONCE
     with store.write() as connection:
-        connection.execute(text("CREATE TABLE IF NOT EXISTS bench_rows (id INTEGER PRIMARY KEY, body TEXT)"))
+        connection.exec_driver_sql("CREATE TABLE IF NOT EXISTS bench_rows (id INTEGER PRIMARY KEY, body TEXT)")
     while True:
         with store.write() as connection:
-            connection.execute(text("INSERT INTO bench_rows (body) VALUES (:body)"), [row] * ROWS_AT_ONCE)
+            connection.exec_driver_sql("INSERT INTO bench_rows (body) VALUES (?)", rows)
         pause.wait(PAUSE_SECONDS)
 
 

@@ -16,14 +16,11 @@ from http.client import HTTPConnection, HTTPException
 from random import Random
 from urllib.parse import urlencode
 
-from sqlalchemy import select
-
 from followup.rehearsal.faults.nursery import Nursery
 from followup.rehearsal.faults.provider import ACCOUNT, TOKEN
 from followup.rehearsal.faults.shop import BEGINS_AT, Shop, demo_address
 from followup.rehearsal.faults.worker import AFTER_COMMIT, BEFORE_COMMIT, Order
-from followup.storage import inbox, shops, tables
-from followup.storage.rows import every
+from followup.storage import consents, inbox, outbox, shops
 from followup.storage.store import Store, make_engine
 from followup.transports.local_phone import signed_post
 
@@ -76,7 +73,7 @@ class _HooksTrial:
         with self._store.read() as connection:
             self._shop_id = shops.shop_codes(connection)[0][0]
             self._to = shops.load_shop(connection, self._shop_id).texts_from
-            self._before = {row["id"] for row in every(connection, select(tables.inbound.c.id))}
+            self._before = set(inbox.provider_ids(connection, self._shop_id))
         self._made: list[_Text] = []
         self._acknowledged: set[str] = set()
         self._open: list[_Text] = []
@@ -180,8 +177,8 @@ class _HooksTrial:
 
     def _stored(self) -> Counter[str]:
         with self._store.read() as connection:
-            found = every(connection, select(tables.inbound.c.id, tables.inbound.c.provider_id))
-        return Counter(row["provider_id"] for row in found if row["id"] not in self._before)
+            found = inbox.provider_ids(connection, self._shop_id)
+        return Counter(one for one in found if one not in self._before)
 
     def _look_for_lost(self) -> None:
         stored = self._stored()
@@ -195,12 +192,13 @@ class _HooksTrial:
         stored, made = self._stored(), {text.sid for text in self._made}
         self._verdict.lost += len(made - set(stored))
         self._verdict.doubled += sum(count - 1 for count in stored.values())
-        stops = sum(text.body == "STOP" for text in self._made)
+        stopped = {text.sender for text in self._made if text.body == "STOP"}
         with self._store.read() as connection:
             self._verdict.unanswered = len(inbox.unhandled(connection, self._shop_id))
-            ledger = every(connection, select(tables.consents.c.number).where(tables.consents.c.how == "text_in"))
-            answers = every(connection, select(tables.reasons.c.raised_by, tables.reasons.c.kind))
-        self._verdict.doubled += max(0, len(ledger) - stops)
-        self._verdict.lost += max(0, stops - len(ledger))
-        told = Counter((row["raised_by"], row["kind"]) for row in answers)
-        self._verdict.doubled += sum(count - 1 for count in told.values())
+            lines = [line for number in stopped for line in consents.ledger(connection, self._shop_id, number)]
+            texts = outbox.texts_of_shop(connection, self._shop_id)
+        taken_back = Counter(line.number for line in lines if line.event == "taken_back")
+        self._verdict.lost += sum(number not in taken_back for number in stopped)
+        confirmed = Counter(row["number"] for row in texts if row["reason"] == "stopped")
+        for counted in (taken_back, confirmed):
+            self._verdict.doubled += sum(count - 1 for count in counted.values())
