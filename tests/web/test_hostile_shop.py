@@ -50,7 +50,7 @@ WRITTEN_BY_PROGRAM = {
     "reassigned", "roadside_phone", "role", "source", "state", "status", "status_url", "stored_set", "texts_from",
     "to_state", "token_hash", "words_version", "zone",
 }  # fmt: skip
-OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures"}
+OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures", "installation"}
 
 
 def _fill(demo: Demo, text: str) -> None:

@@ -135,7 +135,8 @@ def test_taking_consent_back_by_phone_closes_the_pen(counter: Counter, advisor: 
     address = f"/advisor/threads/{counter.phone_id}"
     assert advisor.press(f"{address}/take-back", how="phone").status_code == 303
     page = advisor.page(address)
-    assert "asked us to stop texting: call" in page
+    assert "The number asked us to stop texting: taken back on" in page
+    assert "Call instead." in page
     assert "stopped all texts" in page
     assert advisor.press(f"{address}/write", words="Hello").status_code == 422
     assert counter.texts("planned") == []
