@@ -19,30 +19,32 @@ EMOJI_CERTAINTY = 0.6
 """The most that a lone emoji is worth."""
 LEAST, MOST = 0.02, 0.99
 _ABOUT_TIMES = frozenset({"propose", "choose", "move"})
+_SAID_LIKE = {"move": ("propose",), "choose": ("propose", "accept")}
+"""What is said in the same words: a booking or an offer alone makes the difference."""
 _PLAIN = frozenset({"stop", "symptom", "choose", "odometer", "running_late"})
 """Meanings that stand on words of their own and are rarely taken for another."""
 
 WEIGHTS: dict[str, float] = {
-    "one": 1.93,
-    "length": -0.58,
-    "alike": 1.02,
-    "ahead": 0.70,
-    "left out": -0.49,
-    "offers": -0.01,
-    "booked": -0.10,
-    "needs": 0.26,
+    "one": 1.92,
+    "length": -0.59,
+    "alike": 0.99,
+    "ahead": 0.75,
+    "left out": -0.53,
+    "offers": -0.05,
+    "booked": -0.13,
+    "needs": 0.28,
     "strange": -0.34,
-    "unread": -0.79,
-    "guessed": -0.54,
+    "unread": -0.80,
+    "guessed": -0.52,
     "doubts": -0.29,
-    "unclear": -0.37,
-    "plain": 0.37,
+    "unclear": -0.38,
+    "plain": 0.33,
     "thanks": 0.08,
-    "times": 0.22,
-    "many times": 0.11,
-    "bare hour": -0.52,
+    "times": 0.15,
+    "many times": 0.12,
+    "bare hour": -0.51,
     "both ways": 0.05,
-    "several": 0.25,
+    "several": 0.32,
 }
 
 
@@ -50,7 +52,7 @@ def features(now: Situation, made: Decision) -> dict[str, float]:
     """What the parse shows of how sure it is, each about 0 to 1."""
     lead = in_rank(made.codes)[0]
     is_time = bool(made.times) and (lead in _ABOUT_TIMES or {"accept", "propose"} <= made.codes)
-    alike = {"accept", "propose"} if {"accept", "propose"} <= made.codes else {lead}
+    alike = {"accept", "propose"} if {"accept", "propose"} <= made.codes else {lead, *_SAID_LIKE.get(lead, ())}
     words = now.plain.text.split()
     heard = likeness(now.said)
     own = max(heard.scores[code] for code in alike)
