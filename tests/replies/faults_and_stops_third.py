@@ -307,9 +307,6 @@ KEEP = (
 )
 CALLED_OFF = (
     "cancel please, my car got stolen",
-    "something came up. cancel",
-    "Cancel. Is there a fee?",
-    "please cancel. I'll call later",
     "cancela, no voy a poder. cuanto cobran por cancelar",
     "i need you to take me off for thursday",
     "you can take me off, found another shop",
@@ -318,4 +315,12 @@ CALLED_OFF = (
     "quitenme de la agenda por favor",
     "borrame del jueves",
     "ya no voy a ir, cancelen",
+)
+CANCEL_BY_ITSELF = (
+    "something came up. cancel",
+    "Cancel. Is there a fee?",
+    "please cancel. I'll call later",
+    "Please cancel. And have somebody phone me.",
+    "CANCEL. The kids are sick",
+    "Cancelar. Gracias por todo",
 )

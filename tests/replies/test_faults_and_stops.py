@@ -50,3 +50,20 @@ def test_what_is_no_yes_confirms_no_stop(text: str) -> None:
 @pytest.mark.parametrize("asked_in", ["booked", "confirm"])
 def test_a_booking_called_off_leaves_the_consent(text: str, asked_in: str) -> None:
     assert "stop" not in read(text, asked_in).meanings
+
+
+@pytest.mark.parametrize("text", third.CANCEL_BY_ITSELF)
+@pytest.mark.parametrize("asked_in", ["booked", "confirm"])
+def test_cancel_as_a_sentence_of_its_own_is_a_stop_and_calls_off(text: str, asked_in: str) -> None:
+    # source: the reply contract, keywords that are a sentence of their own
+    assert read(text, asked_in).meanings[:2] == ("stop", "cancel")
+
+
+@pytest.mark.parametrize(
+    "word", ["stop", "stopall", "unsubscribe", "end", "quit", "revoke", "opt out", "cancel", "baja"]
+)
+@pytest.mark.parametrize("beside", ["I waited three hours.", "My visit was fine.", "Call me tomorrow."])
+def test_no_story_beside_a_keyword_excuses_it(word: str, beside: str) -> None:
+    for text in (f"{word}. {beside}", f"{beside} {word.upper()}."):
+        for asked_in in ("visit", "booked", "confirm"):
+            assert read(text, asked_in).meanings[0] == "stop", (text, asked_in)

@@ -324,10 +324,8 @@ _SHOUTED = re.compile(
 """The keyword in capitals before words that are not: what our own texts ask for."""
 
 
-_OF_A_VISIT = frozenset({"cancel", "cancelar", "cancel all", "cancel it"})
-"""Keywords that call off the booking where one stands and other sentences speak of it."""
-_OF_A_STORY = frozenset({"no more", "no mas", "enough", "end", "delete", "remove"})
-"""Keywords that may end a story about visits (`Waited three hours. No more.`)."""
+_OF_A_STORY = frozenset({"no more", "no mas", "enough", "delete", "remove"})
+"""What may end a story about visits (`Waited three hours. No more.`); never one of the reply contract's keywords."""
 _ABOUT_TEXTS = re.compile(
     r"\b(?:text\w*|messag\w*|number|phone|list|sms|spam|contact\w*|reminders?|notif\w*|mensajes?|textos?|lista|numero|"
     r"telefono|recordatorios?|escrib\w*|mand\w*|stop|alto|baja|consent\w*|sign\w*|subscri\w*)\b"
@@ -344,12 +342,9 @@ def is_keyword(said: Said) -> bool:
     found = {one for one in said.bare if one in KEYWORDS} | {one for one in said.clauses if one in _AFTER_COMMA}
     if not found:
         return False
-    others = [one for one in said.bare if one and one not in KEYWORDS]
-    if others and not _ABOUT_TEXTS.search(" ".join(others)):
-        if said.has_booking and found <= _OF_A_VISIT:
-            return False
-        return not (found <= _OF_A_STORY and _STORY.search(said.text))
-    return True
+    others = " ".join(one for one in said.bare if one not in KEYWORDS)
+    is_story = found <= _OF_A_STORY and bool(others) and bool(_STORY.search(said.text))
+    return not is_story or bool(_ABOUT_TEXTS.search(others))
 
 
 def holds(said: Said) -> bool:
