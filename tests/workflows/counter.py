@@ -17,6 +17,7 @@ from followup.core.wall import to_wall
 from followup.storage import alerts, inbox, outbox, people, requests, shops, staff, tables
 from followup.storage.rows import Row
 from followup.storage.store import Store, make_engine
+from followup.transports.transport import OutgoingText, SentReceipt
 from followup.workflows.forecast_windows import forecast_windows
 from followup.workflows.keep_inspections import keep_inspections
 from followup.workflows.settle_requests import By
@@ -29,6 +30,19 @@ CONSENT = {
     "covers": ["visits", "upkeep", "offers"], "given_on": "2026-01-12", "how": "tablet", "words": "I agree.",
     "words_version": "1", "language": "en", "number_is_own_and_adult": True,
 }  # fmt: skip
+
+
+class Wire:
+    """A provider in this process, which takes every text and remembers it."""
+
+    name, address = "wire", "http://127.0.0.1:9"
+
+    def __init__(self) -> None:
+        self.handed: list[OutgoingText] = []
+
+    def send(self, text: OutgoingText) -> SentReceipt:
+        self.handed.append(text)
+        return SentReceipt(f"SM{text.public_id}", "queued")
 
 
 @dataclass

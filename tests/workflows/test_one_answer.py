@@ -14,29 +14,16 @@ import pytest
 
 from followup.core.consent import ConsentEntry
 from followup.storage import consents, inbox, outbox, people, requests, shops
-from followup.transports.transport import OutgoingText, SentReceipt, Transport
+from followup.transports.transport import Transport
 from followup.workflows.look_at_may_text import look_at_may_text
 from followup.workflows.send_texts import Sender, send_texts
-from tests.workflows.counter import NOW, NUMBER, SECRET, Counter, open_counter
+from tests.workflows.counter import NOW, NUMBER, SECRET, Counter, Wire, open_counter
 
 
 @pytest.fixture
 def counter(memory_url: str) -> Counter:
     """A shop with one customer who agreed to everything."""
     return open_counter(memory_url)
-
-
-class _Wire:
-    """A provider in this process."""
-
-    name, address = "wire", "http://127.0.0.1:9"
-
-    def __init__(self) -> None:
-        self.handed: list[OutgoingText] = []
-
-    def send(self, text: OutgoingText) -> SentReceipt:
-        self.handed.append(text)
-        return SentReceipt(f"SM{text.public_id}", "queued")
 
 
 def phone(**values: Any) -> Callable[[Counter], None]:
@@ -121,7 +108,7 @@ def test_sending_does_what_the_page_says(counter: Counter, case: str, hours: int
     change(counter)
     now = NOW + timedelta(hours=hours)
     seen = look_at_may_text(counter.store, counter.shop_id, NUMBER, now, secret=SECRET).answers["visits"]
-    wire = _Wire()
+    wire = Wire()
     with counter.store.read() as connection:
         booked = requests.requests_of_shop(connection, counter.shop_id, ("confirmed",))
     request_id = booked[0]["id"] if booked else None

@@ -17,7 +17,7 @@ from sqlalchemy.exc import DatabaseError
 from followup.core.consent import ConsentEntry, last_given_on
 from followup.storage import consents, inbox, outbox, people, schema, shops, tables
 from followup.storage.store import Store, make_engine
-from followup.transports.transport import InboundText, OptedOut, OutgoingText, SentReceipt, StatusReport, Transport
+from followup.transports.transport import InboundText, OptedOut, StatusReport, Transport
 from followup.workflows.answer_inbound import answer_waiting
 from followup.workflows.keep_inbound import keep_inbound
 from followup.workflows.keep_inspections import keep_inspections
@@ -26,7 +26,7 @@ from followup.workflows.look_at_may_text import look_at_may_text
 from followup.workflows.send_texts import Sender, send_texts
 from followup.workflows.take_back_consent import take_back_consent
 from followup.workflows.take_consent import Ticked, take_on_tablet
-from tests.workflows.counter import CONSENT, NOW, NUMBER, SECRET, Counter, line, open_counter
+from tests.workflows.counter import CONSENT, NOW, NUMBER, SECRET, Counter, Wire, line, open_counter
 
 
 @pytest.fixture
@@ -35,22 +35,9 @@ def counter(memory_url: str) -> Counter:
     return open_counter(memory_url)
 
 
-class _Wire:
-    """A provider in this process."""
-
-    name, address = "wire", "http://127.0.0.1:9"
-
-    def __init__(self) -> None:
-        self.handed: list[OutgoingText] = []
-
-    def send(self, text: OutgoingText) -> SentReceipt:
-        self.handed.append(text)
-        return SentReceipt(f"SM{text.public_id}", "queued")
-
-
 def send(counter: Counter, minutes: float = 0, *, is_registered: bool = True) -> list[str]:
     """Let everything leave that may; the bodies."""
-    wire = _Wire()
+    wire = Wire()
     sender = Sender(cast(Transport, wire), "https://texts.example", is_registered, None, SECRET, lambda _s: None)
     now = NOW + timedelta(minutes=minutes)
     send_texts(counter.store, counter.shop_id, sender, lambda: now, "test")
