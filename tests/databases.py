@@ -128,8 +128,9 @@ def _initialize_and_start(binaries: Path, folder: Path, identity: dict[str, Any]
     data = folder / "data"
     initdb = [str(binaries / "initdb"), "-D", str(data), "-U", USER, "--auth=trust", "--no-sync"]
     _run([*initdb, "--encoding=UTF8", "--locale=C"], identity)
-    # Nothing here outlives the tests, so nothing has to survive a power cut.
-    settings = ["fsync=off", "full_page_writes=off", "max_connections=60", "timezone=UTC", "listen_addresses="]
+    # Nothing here outlives the tests, so nothing has to survive a power cut. Room for the pools that tests of many
+    # threads at once leave open: a store opens up to 40 connections and two such tests may follow one another.
+    settings = ["fsync=off", "full_page_writes=off", "max_connections=200", "timezone=UTC", "listen_addresses="]
     server = [str(binaries / "postgres"), "-D", str(data), "-k", str(folder), "-p", str(PORT)]
     for setting in settings:
         server += ["-c", setting]
