@@ -25,7 +25,7 @@ from functools import partial
 from typing import Any
 
 from followup import clock
-from followup.wiring import HEAR_EVERY, House
+from followup.wiring import EVERY, HEAR_EVERY, House
 
 _LOG = logging.getLogger(__name__)
 LOOK_EVERY_SECONDS = 1
@@ -51,12 +51,12 @@ class Tick:
 # In the order in which they follow from each other within one look.
 TICKS: tuple[Tick, ...] = (
     Tick("hear", HEAR_EVERY, House.hear, talks_to_provider=True),
-    Tick("answer", timedelta(seconds=1), House.answer),
+    Tick("answer", EVERY["answer"], House.answer),
     Tick("tell", timedelta(seconds=2), House.tell),
     Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),
     Tick("plan", timedelta(hours=6), House.plan),
     Tick("score", timedelta(seconds=20), House.score_some),
-    Tick("send", timedelta(seconds=1), House.send, talks_to_provider=True),
+    Tick("send", EVERY["send"], House.send, talks_to_provider=True),
     Tick("look_up", timedelta(seconds=10), House.look_up, talks_to_provider=True),
     Tick("settle", timedelta(minutes=10), House.settle),
     Tick("learn", timedelta(minutes=30), House.learn_at_night),

@@ -34,6 +34,7 @@ from followup.workflows.keep_inbound import keep_foreign, keep_inbound, keep_mis
 from followup.workflows.keep_inspections import KeptLine, keep_inspections
 from followup.workflows.keep_status import keep_status
 from followup.workflows.learn_priors import LearnedRun, learn_at_night, learn_priors
+from followup.workflows.look_at_health import look_at_health
 from followup.workflows.look_up_unknown import look_up_unknown
 from followup.workflows.plan_texts import plan_texts
 from followup.workflows.score_forecasts import score_forecasts
@@ -46,6 +47,8 @@ from followup.workflows.tell_staff import tell_staff
 PLAN_AGAIN_AFTER = timedelta(hours=6)
 # How often the provider is asked what customers wrote.
 HEAR_EVERY = timedelta(minutes=1)
+# How often what came in is answered, and what is due sent: the ticks by which health is judged.
+EVERY = {"answer": timedelta(seconds=1), "send": timedelta(seconds=1)}
 # Cars of which one tick scores the forecasts: about a second.
 SCORED_A_TICK = 40
 
@@ -301,6 +304,10 @@ class House:
 
         with self.store.engine.connect() as connection:
             return schema.differences(connection)
+
+    def what_is_wrong(self) -> list[str]:
+        """What keeps the program from working, for a watcher from outside; [] where all is well."""
+        return look_at_health(self.store, self.now(), EVERY)
 
     def has_moved(self) -> bool:
         """True where the database was moved away and keeps nothing any more."""

@@ -9,7 +9,7 @@ from flask import Blueprint, Flask
 from jinja2 import StrictUndefined
 from werkzeug.middleware.proxy_fix import ProxyFix
 
-from followup.web import errors, login, navigation, security, words
+from followup.web import errors, health, login, navigation, security, words
 from followup.web.advisor import pages as advisor
 from followup.web.api import pages as api
 from followup.web.house import House
@@ -44,6 +44,7 @@ def create_app(house: House) -> Flask:
     for blueprint in WITHOUT_FORMS:
         security.csrf.exempt(blueprint)
     app.register_blueprint(login.blueprint)
+    app.register_blueprint(health.blueprint)
     for person in PEOPLE:
         app.register_blueprint(person.blueprint)
     navigation.add_to(app, PEOPLE)

@@ -42,6 +42,10 @@ class TestHouse:
         """The test's instant."""
         return self.instant
 
+    def what_is_wrong(self) -> list[str]:
+        """Nothing: no clock ticks beside this house."""
+        return []
+
     def is_genuine(self, url: str, sent: Mapping[str, str], headers: Mapping[str, str]) -> bool:
         """No provider stands behind this house: nothing is signed."""
         return False

@@ -14,7 +14,7 @@ from tests.web.house import ROLES, TestHouse
 from tests.web.url_map import WRITING, contents, routes
 
 # The only pages that need no session; a new one must be added here by hand.
-PUBLIC = {"static", "login.sign_in"}
+PUBLIC = {"health.health", "static", "login.sign_in"}
 BY_PROOF = {"webhook": "signature", "api": "token"}
 
 
