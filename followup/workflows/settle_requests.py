@@ -2,7 +2,8 @@
 
 Each verb does, in one transaction:
 1. The request is taken as the advisor saw it; where somebody changed it since, nothing happens and the page says so.
-2. What is asked of the shop is checked against what is free (slots, labor hours, places), unless the advisor overrules.
+2. What is asked of the shop is checked against what is free (slots, labor hours, places), unless the advisor overrules;
+   who gives a time away holds the lock of the shop's times, so that no other does meanwhile.
 3. The request moves; its texts become rows like any other; queued texts that no longer hold are dropped.
 4. The alert that stood for the request is closed with its outcome.
 
@@ -51,10 +52,12 @@ def offer_times(
     Raises `NotFree`, `SomebodyWasFirst`, `WrongMove`.
     """
     with store.write() as connection:
+        slots.lock(connection, shop_id)
         shop, request = _taken(connection, shop_id, request_id, version)
-        for start in starts[:MOST_OFFERED]:
+        chosen = sorted(set(starts))[:MOST_OFFERED]
+        for start in chosen:
             _check_free(connection, shop, request, start, now)
-        offered = [to_wall(start, shop.zone).isoformat(timespec="minutes") for start in sorted(starts)[:MOST_OFFERED]]
+        offered = [to_wall(start, shop.zone).isoformat(timespec="minutes") for start in chosen]
         requests.change_request(
             connection, request, now, by.name, "offered", says="offered " + ", ".join(offered), offered=offered,
             offered_until=now + timedelta(hours=shop.rules.offer_held_hours),
@@ -80,6 +83,7 @@ def confirm_request(
 ) -> None:
     """Confirm a time; a booking that it replaces ends with it. Raises `NotFree`, `SomebodyWasFirst`, `WrongMove`."""
     with store.write() as connection:
+        slots.lock(connection, shop_id)
         shop, request = _taken(connection, shop_id, request_id, version)
         if not overrules:
             _check_free(connection, shop, request, start, now)
@@ -104,6 +108,7 @@ def book_by_phone(
 ) -> int:
     """Book what was agreed by phone or at the counter; texts about the car stop in the same transaction."""
     with store.write() as connection:
+        slots.lock(connection, shop_id)
         shop = shops.load_shop(connection, shop_id)
         catalogue = catalogue_of(shop)
         phones = people.phones_of_person(connection, person_id)

@@ -18,7 +18,7 @@ from followup.core.planning.state_hours import state_of
 from followup.core.replies.contract import ReplyOut
 from followup.core.text import ANSWERS_WITHIN
 from followup.core.wall import day_of, to_utc
-from followup.storage import alerts, consents, inspections, outbox, people, requests, stops
+from followup.storage import alerts, consents, inspections, outbox, people, requests, slots, stops
 from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.workflows.answer_inbound.thread import Thread
@@ -181,11 +181,12 @@ def _change_request(doing: _Doing, effect: do.ChangeRequest) -> None:
         return
     reply = doing.reply
     needs = list(dict.fromkeys([*request["needs"], *reply.needs]))
+    kept_until = slots.kept_until(doing.connection, doing.thread.shop, request, effect.chosen, doing.now)
     requests.change_request(
         doing.connection, request, doing.now, WHO, "asked", wanted=_wanted(reply) or request["wanted"], needs=needs,
         verbatim=f"{request['verbatim']}\n{doing.thread.inbound['body']}".strip(),
         understood=reply.model_dump(mode="json"), slot_at=_chosen_at(doing, effect.chosen), offered=[],
-        offered_until=None, inbound_id=doing.thread.inbound["id"],
+        offered_until=kept_until, inbound_id=doing.thread.inbound["id"],
     )  # fmt: skip
     doing.request_id = request["id"]
 
