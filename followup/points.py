@@ -20,11 +20,17 @@ BETWEEN = ("claim kept", "in flight kept", "handing over", "answered", "outcome 
 """What came before is kept, what follows has not begun."""
 POINTS = IN_A_TRANSACTION + BETWEEN
 
+MOVING = (
+    "move begun", "tables made", "rows copied", "target kept", "closing written", "closed", "arrival written",
+    "arrived",
+)  # fmt: skip
+"""On the way of a database to its new place."""
+
 _listener: Callable[[str], None] | None = None
 
 
 def reached(point: str) -> None:
-    """Say that this process is at a point of `POINTS`."""
+    """Say that this process is at a point of `POINTS` or `MOVING`."""
     if _listener is not None:
         _listener(point)
 

@@ -221,6 +221,10 @@ def _keep_lease(acting: Acting) -> None:
 
 def _look(house: House, worker: str, lanes: Lanes, acting: Acting) -> None:
     try:
+        if house.has_moved():
+            _LOG.error("the database was moved away: nothing is done here any more, so this process ends")
+            house.stopping.set()
+            return
         run_due(house, worker, lanes, acting)
     except Exception:
         _LOG.exception("a look failed; the next one tries again")

@@ -14,7 +14,7 @@ from followup import clock
 from followup.core.shop import Shop
 from followup.settings import Settings, read_settings
 from followup.storage import inbox, machine, queue, shops, test_phone
-from followup.storage.store import Store, make_engine
+from followup.storage.store import DatabaseMoved, Store, make_engine
 from followup.transports.choose import choose
 from followup.transports.local_phone import inbound_fields, signed_post, token_from
 from followup.transports.transport import (
@@ -52,7 +52,7 @@ EVERY = {"answer": timedelta(seconds=1), "send": timedelta(seconds=1)}
 # Cars of which one tick scores the forecasts: about a second.
 SCORED_A_TICK = 40
 
-__all__ = ["House", "open_house"]
+__all__ = ["DatabaseMoved", "House", "open_house"]
 
 
 @dataclass

@@ -26,6 +26,8 @@ def work(until: str | None) -> None:
         house.upgrade_database()
         if not house.move_in():
             click.echo("followup work: nothing is sent from this database: see `followup doctor`.", err=True)
+        if house.has_moved():
+            raise SystemExit(1)
         if until is None:
             scheduler.tick_for_ever(house)
             return

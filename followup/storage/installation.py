@@ -18,13 +18,14 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, select, text, update
+from sqlalchemy import Connection, inspect, select, text, update
 from sqlalchemy.exc import DBAPIError
 
 from followup.storage import machine, rows, tables
 from followup.storage.rows import Row
 
 SAYS_MOVED = "this database was moved away"
+MOVE_LEASE = "move"
 HELD_BECAUSE = "the shop goes on from a copy: it may have gone out before"
 # Alerts are told again until somebody answers; silence would be worse than twice.
 _MAY_BE_TWICE = ("alert",)
@@ -50,10 +51,10 @@ class Standing:
 
 def standing(connection: Connection) -> Standing:
     """How this database stands here and now."""
-    found = _row(connection)
+    found = row(connection)
     if found is None:
         return Standing("new")
-    state, gap = found["state"], found["gap_from_at"]
+    state, gap = _state(connection, found), found["gap_from_at"]
     if state in ("here", "moving") and found["place"] != place(connection):
         state, gap = "elsewhere", machine.last_beats(connection).get("send")
     return Standing(state, found["code"], found["other"] or "", found["at"], gap)
@@ -71,8 +72,19 @@ def move_in(connection: Connection, now: datetime) -> Standing:
 
 def sends(connection: Connection) -> bool:
     """Whether texts may leave, by its row alone: for who asked `move_in` a moment ago."""
-    found = _row(connection)
-    return found is not None and found["state"] == "here"
+    found = row(connection)
+    return found is not None and _state(connection, found) == "here"
+
+
+def is_there(connection: Connection) -> bool:
+    """True where the database has the table of where it is: an empty one, or one of an early version, has not."""
+    return bool(inspect(connection).has_table(tables.installation.name))
+
+
+def is_closed(connection: Connection) -> bool:
+    """True where this database was moved away, so that not even a migration may change it."""
+    found = row(connection) if is_there(connection) else None
+    return found is not None and found["state"] == "moved"
 
 
 def say(connection: Connection, state: str, now: datetime, who: str, **values: Any) -> None:
@@ -139,8 +151,15 @@ def _guarded() -> list[str]:
     return [one.name for one in tables.metadata.sorted_tables if one not in free]
 
 
-def _row(connection: Connection) -> Row | None:
+def row(connection: Connection) -> Row | None:
+    """What is written of where it is."""
     return rows.first(connection, select(tables.installation).where(tables.installation.c.id == 1))
+
+
+def _state(connection: Connection, found: Row) -> str:
+    """A move counts for as long as its lease: whoever began it and died must not silence the shop."""
+    is_over = found["state"] == "moving" and not machine.is_leased(connection, MOVE_LEASE)
+    return "here" if is_over else str(found["state"])
 
 
 def _told_place(connection: Connection) -> tuple[object, ...]:

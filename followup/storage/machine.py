@@ -69,6 +69,12 @@ def lease_left(connection: Connection, name: str, holder: str, term: int) -> tim
     return max(timedelta(0), found["until"] - database_now(connection)) if found else timedelta(0)
 
 
+def is_leased(connection: Connection, name: str) -> bool:
+    """True while any process holds it."""
+    found = rows.first(connection, select(tables.leases.c.until).where(tables.leases.c.name == name))
+    return found is not None and found["until"] > database_now(connection)
+
+
 def give_back_lease(connection: Connection, name: str, holder: str) -> None:
     """Let another process take over at once."""
     table = tables.leases

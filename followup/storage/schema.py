@@ -7,6 +7,8 @@ from typing import Any
 
 from sqlalchemy import Connection, Engine
 
+from followup.storage import installation
+
 _HERE = Path(__file__).parent / "migrations"
 
 
@@ -20,11 +22,17 @@ def _config(connection: Connection | None) -> Any:
 
 
 def upgrade(engine: Engine) -> None:
-    """Run every migration that the database has not seen, in one transaction."""
+    """Run every migration that the database has not seen, in one transaction; one that was moved away stays."""
+    with engine.begin() as connection:
+        if not installation.is_closed(connection):
+            upgrade_within(connection)
+
+
+def upgrade_within(connection: Connection) -> None:
+    """The same within a transaction."""
     from alembic import command
 
-    with engine.begin() as connection:
-        command.upgrade(_config(connection), "head")
+    command.upgrade(_config(connection), "head")
 
 
 def differences(connection: Connection) -> list[str]:

@@ -20,8 +20,6 @@ from sqlalchemy.pool import QueuePool, StaticPool
 from followup.storage.installation import SAYS_MOVED
 
 _BUSY_MS = 10_000
-# The database is away, full, locked or read-only: nothing is wrong with what was to be written.
-DATABASE_TROUBLE = (InterfaceError, InternalError, OperationalError)
 _CONNECT_SECONDS = 5
 
 
@@ -57,6 +55,10 @@ def _begin_sqlite(connection: Connection) -> None:
 
 class DatabaseMoved(RuntimeError):
     """The database was moved away: nothing is kept here any more. Set FOLLOWUP_DATABASE_URL to where it is now."""
+
+
+# The database is away, full, locked, read-only or moved: nothing is wrong with what was to be written.
+DATABASE_TROUBLE = (InterfaceError, InternalError, OperationalError, DatabaseMoved)
 
 
 class Store:

@@ -6,6 +6,8 @@ from flask import Flask, Response, jsonify, make_response, render_template, requ
 from flask_wtf.csrf import CSRFError  # type: ignore[import-untyped]  # it has no types
 from werkzeug.exceptions import HTTPException, InternalServerError
 
+from followup.wiring import DatabaseMoved
+
 # Status: what happened, what to do.
 WORDS: dict[int, tuple[str, str]] = {
     400: ("This cannot be read", "Go back, load the page again and send it once more."),
@@ -19,6 +21,7 @@ WORDS: dict[int, tuple[str, str]] = {
     503: ("Too busy at this moment", "Wait a minute, then try again."),
 }
 FORM_TOO_OLD = ("This form has become too old", "Nothing was saved. Load the page again, then send the form once more.")
+MOVED = ("The shop has moved to another database", "Nothing was saved. Ask the owner for the new pages.")
 FOR_PROGRAMS = ("webhook", "api")
 
 
@@ -27,6 +30,7 @@ def add_to(app: Flask) -> None:
     for status in WORDS:
         app.register_error_handler(status, _page)
     app.register_error_handler(CSRFError, _form_too_old)
+    app.register_error_handler(DatabaseMoved, _moved)
 
 
 def _page(error: Exception) -> Response:
@@ -40,6 +44,10 @@ def _page(error: Exception) -> Response:
 
 def _form_too_old(error: Exception) -> Response:
     return _answer(400, *FORM_TOO_OLD)
+
+
+def _moved(error: Exception) -> Response:
+    return _answer(503, *MOVED)
 
 
 def _answer(status: int, happened: str, do: str) -> Response:

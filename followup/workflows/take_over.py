@@ -19,14 +19,14 @@ DID = "said that this database is the shop now"
 _SAYS = {
     "copy": "this database is a copy{since}: it sends nothing",
     "elsewhere": "this database was copied or moved here{since}: it sends nothing",
-    "moving": "a move to another database has begun and is not done: nothing is sent",
+    "moving": "it is being moved to another database: nothing is sent meanwhile",
     "moved": "this database was moved to another one: it sends and keeps nothing any more",
     "arriving": "a move to this database has begun and is not done: it sends nothing",
 }
 _DO = {
-    "moving": "run `followup db move` again, or `followup db here` to stay with this database",
+    "moving": "wait; if the move is broken off, this one sends again within a minute",
     "moved": "set FOLLOWUP_DATABASE_URL to the new one",
-    "arriving": "run `followup db move` again",
+    "arriving": "run `followup db move` again where the shop was",
 }
 _HERE = "if it is the shop now, run `followup db here` or press it on the owner's page, once nothing else sends for it"
 

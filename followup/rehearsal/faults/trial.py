@@ -39,6 +39,7 @@ BEFORE_IT_IS_WOKEN = timedelta(seconds=100)
 # Time goes on in longer and longer steps: what waits for its next look waits together.
 BETWEEN_STEPS = tuple(timedelta(seconds=one) for one in (2, 20, 20, 40, 60, 120, 300, 600, 900))
 _IN_PLANNING_AND_SENDING = 60
+_FLOWS_EVERY_SECONDS, _FLOWS_BY = 0.2, timedelta(seconds=1)
 _PAUSE = threading.Event()
 
 
@@ -95,13 +96,15 @@ def run(plan: Plan, shop: Shop, nursery: Nursery) -> Verdict:
 
 def run_with_posts(plan: Plan, shop: Shop, nursery: Nursery) -> tuple[Verdict, Provider, list[Row]]:
     """The same with the provider, which keeps every request, and the texts as they ended."""
-    with _Trial(plan, shop, nursery).with_provider_and_pages() as trial:
+    with Trial(plan, shop, nursery).with_provider_and_pages() as trial:
         trial.go_to_the_end()
         return trial.verdict(), trial.provider, trial.texts()
 
 
 @dataclass
-class _Trial:
+class Trial:
+    """A trial under way: its processes, its provider and its time."""
+
     plan: Plan
     shop: Shop
     nursery: Nursery
@@ -116,7 +119,7 @@ class _Trial:
     lock: threading.RLock = field(default_factory=threading.RLock)
 
     @contextmanager
-    def with_provider_and_pages(self) -> Iterator[_Trial]:
+    def with_provider_and_pages(self) -> Iterator[Trial]:
         """The trial with its provider and pages; whatever runs at its end is ended."""
         self.shop.set_clock(self.at)
         self.store = Store(make_engine(self.shop.url))
@@ -124,15 +127,24 @@ class _Trial:
             kept_port() as self.nowhere,
             Provider(Fates(self.plan.seed, first=self.plan.first), lambda: self.at, self.give_time) as self.provider,
         ):
-            pages = self._start("web", self.provider.address)
+            self.pages = self.start("web", self.provider.address)
             try:
                 _wait_for(self.shop.port)
                 yield self
             finally:
-                for pid in (pages, *self.running, *self.standing):
+                for pid in (self.pages, *self.running, *self.standing):
                     os.kill(pid, signal.SIGKILL)
                     self.nursery.wait([pid])
                 self.store.close()
+
+    def go_on_at(self, shop: Shop) -> None:
+        """The shop lies elsewhere from now on: new pages, and new processes by its settings."""
+        os.kill(self.pages, signal.SIGKILL)
+        self.nursery.wait([self.pages])
+        self.store.close()
+        self.shop, self.store = shop, Store(make_engine(shop.url))
+        self.pages = self.start("web", self.provider.address)
+        _wait_for(shop.port)
 
     def go_to_the_end(self) -> None:
         """Let processes run, and a new one for each that was struck, until all have ended by themselves."""
@@ -207,12 +219,19 @@ class _Trial:
         with self.store.read() as connection:
             return outbox.texts_of_shop(connection, shops.shop_codes(connection)[0][0])
 
+    def flow(self, ended: threading.Event) -> None:
+        """Let time go on by itself, some times as fast as real time, until that event."""
+        while not ended.wait(_FLOWS_EVERY_SECONDS):
+            with self.lock:
+                self._set(self.at + _FLOWS_BY)
+                self.provider.report_due()
+
     def _set(self, instant: datetime) -> None:
         self.at = max(self.at, instant)
         self.shop.set_clock(self.at)
 
     def _work(self, until: datetime, strike: Strike | None = None, provider: str | None = None) -> int:
-        pid = self._start("work", provider or self.provider.address, strike, "--until", until.isoformat())
+        pid = self.start("work", provider or self.provider.address, strike, "--until", until.isoformat())
         self.running.add(pid)
         self.provider.when_taken = lambda _count: None
         if strike is not None and strike.at == AT_THE_PROVIDER:
@@ -220,7 +239,8 @@ class _Trial:
             self.provider.when_taken = lambda count: os.kill(pid, signal.SIGKILL) if count == wanted else None
         return pid
 
-    def _start(self, command: str, provider: str, strike: Strike | None = None, *more: str) -> int:
+    def start(self, command: str, provider: str, strike: Strike | None = None, *more: str) -> int:
+        """Start a command with its provider at that address; its process."""
         at = strike.at if strike and strike.at != AT_THE_PROVIDER else None
         return self.nursery.start(
             Order(

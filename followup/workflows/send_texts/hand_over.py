@@ -18,7 +18,7 @@ from functools import partial
 from followup.points import reached
 from followup.storage import outcomes
 from followup.storage.rows import Row
-from followup.storage.store import DATABASE_TROUBLE, Store
+from followup.storage.store import DATABASE_TROUBLE, DatabaseMoved, Store
 from followup.transports.transport import (
     OutcomeUnknown,
     OutgoingText,
@@ -191,6 +191,9 @@ def _insist(keep: Callable[[], bool | datetime | None], row: Row, sender: Sender
             break
         try:
             return keep()
+        except DatabaseMoved:
+            # It is looked up by whoever sends from the new place.
+            raise
         except DATABASE_TROUBLE as away:
             _LOG.warning("text %s: its outcome cannot be kept yet (%s)", row["id"], type(away).__name__)
             threading.Event().wait(TRY_EVERY_SECONDS)
