@@ -201,22 +201,24 @@ def load_vehicle(connection: Connection, shop_id: int, vehicle_id: int) -> Row |
 
 
 def load_person(connection: Connection, shop_id: int, person_id: int) -> Row | None:
-    """The person's row, if it is this shop's."""
+    """The person's row, if it is this shop's and was not forgotten."""
     table = tables.persons
-    return rows.first(connection, select(table).where(table.c.id == person_id, table.c.shop_id == shop_id))
+    mine = (table.c.id == person_id, table.c.shop_id == shop_id, table.c.forgotten_at.is_(None))
+    return rows.first(connection, select(table).where(*mine))
 
 
 def load_phone(connection: Connection, shop_id: int, phone_id: int) -> Row | None:
-    """The phone's row, if it is this shop's."""
+    """The phone's row, if it is this shop's and was not forgotten."""
     table = tables.phones
-    return rows.first(connection, select(table).where(table.c.id == phone_id, table.c.shop_id == shop_id))
+    mine = (table.c.id == phone_id, table.c.shop_id == shop_id, table.c.forgotten_at.is_(None))
+    return rows.first(connection, select(table).where(*mine))
 
 
 def all_phones(connection: Connection, shop_id: int) -> list[Row]:
     """Every phone of the shop."""
-    return rows.every(
-        connection, select(tables.phones).where(tables.phones.c.shop_id == shop_id).order_by(tables.phones.c.id)
-    )
+    table = tables.phones
+    query = select(table).where(table.c.shop_id == shop_id, table.c.forgotten_at.is_(None)).order_by(table.c.id)
+    return rows.every(connection, query)
 
 
 def all_vehicles(connection: Connection, shop_id: int) -> list[Row]:
@@ -240,7 +242,8 @@ def find_person(connection: Connection, shop_id: int, code: str) -> Row | None:
 def all_persons(connection: Connection, shop_id: int) -> list[Row]:
     """Every person of the shop, by name."""
     table = tables.persons
-    query = select(table).where(table.c.shop_id == shop_id).order_by(table.c.name, table.c.id)
+    query = select(table).where(table.c.shop_id == shop_id, table.c.forgotten_at.is_(None))
+    query = query.order_by(table.c.name, table.c.id)
     return rows.every(connection, query)
 
 

@@ -46,9 +46,11 @@ def whom(connection: Connection, shop_id: int, row: Row) -> Whom:
     vehicle = people.load_vehicle(connection, shop_id, row["vehicle_id"]) if row.get("vehicle_id") else None
     person = people.load_person(connection, shop_id, row["person_id"]) if row.get("person_id") else None
     phone = people.load_phone(connection, shop_id, row["phone_id"]) if row.get("phone_id") else None
-    if person is None and phone is not None:
+    # Whom the row names and who was deleted is nobody, not who has the car now.
+    is_unnamed = not row.get("person_id")
+    if person is None and is_unnamed and phone is not None:
         person = next(iter(people.persons_of_phone(connection, phone["id"])), None)
-    if person is None and vehicle is not None:
+    if person is None and is_unnamed and vehicle is not None:
         person = next(iter(people.drivers_of_vehicle(connection, vehicle["id"])), None)
     if phone is None and person is not None:
         phone = next(iter(people.phones_of_person(connection, person["id"])), None)

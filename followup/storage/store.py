@@ -44,7 +44,9 @@ def make_engine(url: str) -> Engine:
 
 def _set_up_sqlite(connection: Any, _record: Any) -> None:
     connection.isolation_level = None
-    for pragma in ("journal_mode=WAL", "synchronous=FULL", f"busy_timeout={_BUSY_MS}", "foreign_keys=ON"):
+    pragmas = ["journal_mode=WAL", "synchronous=FULL", f"busy_timeout={_BUSY_MS}", "foreign_keys=ON"]
+    # What is changed or deleted is overwritten, so that a deleted customer does not live on between the rows.
+    for pragma in (*pragmas, "secure_delete=ON"):
         connection.execute(f"PRAGMA {pragma}")
 
 

@@ -64,18 +64,19 @@ audit = Table(
     data("after", needed=False),
 )  # fmt: skip
 
+# Rows of deleted customers and their phones stay as nobody's (`forgotten_at`): nothing finds them any more.
 # People, phones, cars -------------------------------------------------------------------------------------------
 phones = Table(
     "phones", metadata, key(), shop(), word("number"), data("zones"), word("line", default="unknown"),
     word("language", needed=False), word("bad_because", needed=False), word("held_because", needed=False),
     word("reassigned", needed=False), _on("reassigned_asked_on", needed=False), at("created_at"),
-    UniqueConstraint("shop_id", "number"),
+    at("forgotten_at", needed=False), UniqueConstraint("shop_id", "number"),
 )  # fmt: skip
 persons = Table(
     "persons", metadata, key(), shop(), word("code"), word("name", needed=False), word("language", needed=False),
     _on("paused_until", needed=False), _flag("is_deceased"), _flag("is_fleet"),
     ref("advisor_id", "staff", needed=False), _on("told_on", needed=False), at("created_at"),
-    UniqueConstraint("shop_id", "code"),
+    at("forgotten_at", needed=False), UniqueConstraint("shop_id", "code"),
 )  # fmt: skip
 person_phones = Table(
     "person_phones", metadata, key(), shop(), ref("person_id", "persons"), ref("phone_id", "phones"),
