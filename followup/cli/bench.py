@@ -66,6 +66,20 @@ def hooks(seconds: float, saturating: int, json_file: Path | None) -> None:
     _tell(figures, json_file)
 
 
+@bench.command()
+@click.option("--rounds", type=click.IntRange(min=1), default=3, show_default=True, help="Sets of each size.")
+@click.option("--seed", type=int, default=7001, show_default=True, help="Of the first set; the others follow.")
+@json_option
+def pacing(rounds: int, seed: int, json_file: Path | None) -> None:
+    """What pacing by the linear program costs and takes, beside greedy by regret and order of arrival."""
+    from followup.rehearsal.bench.pacing import Asked, bench_pacing
+
+    asked = Asked(rounds, seed)
+    with click.progressbar(length=asked.steps, label="placing invites", file=sys.stderr) as bar:
+        figures = bench_pacing(asked, bar.update)
+    _tell(figures, json_file)
+
+
 def _tell(figures: list[Figure], json_file: Path | None) -> None:
     """Write the table (and the file), and exit with 1 where a bar was missed."""
     from followup.rehearsal.bench.figures import as_table

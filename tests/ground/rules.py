@@ -16,8 +16,8 @@ PURE_STANDARD_LIBRARY = {
     "re", "statistics", "string", "types", "typing", "unicodedata", "zoneinfo",
 }  # fmt: skip
 PURE_LIBRARIES = {
-    "numpy", "scipy.special", "scipy.optimize", "scipy.linalg", "dateutil.relativedelta", "dateutil.rrule",
-    "dateutil.easter", "rapidfuzz", "holidays",
+    "numpy", "scipy.special", "scipy.optimize", "scipy.linalg", "scipy.sparse", "dateutil.relativedelta",
+    "dateutil.rrule", "dateutil.easter", "rapidfuzz", "holidays",
 }  # fmt: skip
 MAY_USE_PYDANTIC = {"followup/core/inspection.py", "followup/core/replies/contract.py"}
 
