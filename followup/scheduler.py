@@ -59,6 +59,7 @@ TICKS: tuple[Tick, ...] = (
     Tick("send", EVERY["send"], House.send, talks_to_provider=True),
     Tick("look_up", timedelta(seconds=10), House.look_up, talks_to_provider=True),
     Tick("settle", timedelta(minutes=10), House.settle),
+    Tick("watch_stops", timedelta(minutes=10), House.watch_stops),
     Tick("learn", timedelta(minutes=30), House.learn_at_night),
 )
 

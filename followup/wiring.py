@@ -42,6 +42,7 @@ from followup.workflows.send_texts import Sender, SentCount, send_texts
 from followup.workflows.settle_over_time import settle_over_time
 from followup.workflows.take_over import move_in, where_it_is
 from followup.workflows.tell_staff import tell_staff
+from followup.workflows.watch_stops import watch_stops
 
 # When nothing else is due sooner, planning looks again.
 PLAN_AGAIN_AFTER = timedelta(hours=6)
@@ -226,6 +227,10 @@ class House:
         done = send_texts(self.store, shop_id, sender, self.now, worker)
         self._rests[shop_id] = done.rests_until
         return done
+
+    def watch_stops(self, shop_id: int) -> int:
+        """See whether more customers stop than the shop bears."""
+        return watch_stops(self.store, shop_id, self.now())
 
     def learn(self, shop_id: int, author: str, progress: Any = None) -> LearnedRun:
         """Learn the shop's own priors now."""

@@ -36,6 +36,7 @@ CLOCKS: dict[str, Clock] = {
     "legal_words": Clock(((0, "manager"), (15, "owner")), wakes_on_call=True),
     "death": Clock(((0, "manager"), (60, "owner"))),
     "texts_refused": Clock(((0, "owner"), (60, "manager"))),
+    "many_stops": Clock(((0, "manager"), (60, "owner"))),
     "call_me": _MANAGER_IN_30,
     "complaint": _MANAGER_IN_30,
     "running_late": _MANAGER_IN_30,

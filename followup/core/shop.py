@@ -79,6 +79,14 @@ class ShopRules:
     waiting_places: int = _rule(4, "Customers who can wait in the shop at a time", "timing", least=0, most=50)
     loaners: int = _rule(1, "Loaner cars", "timing", least=0, most=50)
     shuttle_seats: int = _rule(2, "Shuttle seats in a half day", "timing", least=0, most=50)
+    without_invites_share: float = _rule(
+        0.0, "Share of customers, drawn by lot each year, who get no invites, so that what texts bring can be measured",
+        "timing", least=0.0, most=0.2,
+    )  # fmt: skip
+    most_stops_per_100: int = _rule(
+        3, "Stops per 100 customers at which a manager is told, and a trial of wordings ends", "timing",
+        least=1, most=20,
+    )  # fmt: skip
     action_limits: dict[str, float] = _rule(
         {}, "Recommend work at, where the shop's value differs from the usual one", "timing"
     )

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import date, datetime
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, func, select
 
 from followup.storage import rows, tables
 from followup.storage.rows import Row
@@ -17,6 +17,15 @@ def texts_sent(connection: Connection, shop_id: int, since: datetime) -> list[Ro
         table.c.shop_id == shop_id, table.c.state == "sent", table.c.kind != "alert", table.c.sent_at >= since
     )
     return rows.every(connection, query.order_by(table.c.sent_at, table.c.id))
+
+
+def customers_invited(connection: Connection, shop_id: int, since: datetime) -> int:
+    """Phones to which an invite left since then."""
+    table = tables.texts
+    query = select(func.count(table.c.phone_id.distinct())).where(
+        table.c.shop_id == shop_id, table.c.state == "sent", table.c.kind == "invite", table.c.sent_at >= since
+    )
+    return int(connection.execute(query).scalar_one())
 
 
 def replies(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
@@ -72,3 +81,36 @@ def stops_since(connection: Connection, shop_id: int, since: datetime) -> list[R
     table = tables.consents
     query = select(table).where(table.c.shop_id == shop_id, table.c.event == "taken_back", table.c.at >= since)
     return rows.every(connection, query.order_by(table.c.id))
+
+
+def phones_agreed(connection: Connection, shop_id: int, on: date) -> set[int]:
+    """Phones whose numbers had agreed to texts about upkeep by that day, whatever came of it since."""
+    ledger, phones = tables.consents, tables.phones
+    query = (
+        select(phones.c.id, ledger.c.covers)
+        .select_from(ledger.join(phones, (phones.c.number == ledger.c.number) & (phones.c.shop_id == ledger.c.shop_id)))
+        .where(
+            ledger.c.shop_id == shop_id,
+            ledger.c.event.in_(("given", "given_again")),
+            ledger.c.given_on <= on,
+            ledger.c.how.not_in(("spoken", "imported_unproven")),
+            ledger.c.is_own_and_adult.is_(True),
+        )
+    )
+    return {row["id"] for row in rows.every(connection, query) if "upkeep" in row["covers"]}
+
+
+def phones_that_came(connection: Connection, shop_id: int, since: datetime) -> set[int]:
+    """Phones of persons whose cars came for a visit that was opened since then."""
+    visits, ties, phones = tables.visits, tables.ties, tables.person_phones
+    query = (
+        select(phones.c.phone_id)
+        .select_from(
+            visits.join(ties, ties.c.vehicle_id == visits.c.vehicle_id).join(
+                phones, phones.c.person_id == ties.c.person_id
+            )
+        )
+        .where(visits.c.shop_id == shop_id, visits.c.opened_at >= since)
+        .distinct()
+    )
+    return {row["phone_id"] for row in rows.every(connection, query)}

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from sqlalchemy import Boolean, Column, Date, Float, Index, Integer, String, Table, UniqueConstraint, event
+from sqlalchemy import text as sql_text
 
 from followup.core import booking, text
 from followup.core.customer import ROLES_OF_TIES
@@ -264,6 +265,17 @@ wordings = Table(
     words("source"), ref("author_id", "staff"), at("written_at"), ref("looked_at_by", "staff", needed=False),
     at("looked_at", needed=False), at("ended_at", needed=False),
     UniqueConstraint("shop_id", "reason", "language", "version"),
+)  # fmt: skip
+# Two wordings of a reason side by side; no row of a wording: the shipped text. Who reads which is drawn, not kept.
+wording_trials = Table(
+    "wording_trials", metadata, key(), shop(), word("reason"), word("language"),
+    ref("first_id", "wordings", needed=False), ref("second_id", "wordings", needed=False), word("draw_key"),
+    Column("planned_each", Integer, nullable=False), at("begun_at"), ref("begun_by", "staff"),
+    at("ended_at", needed=False), words("ended_because", needed=False),
+    Index(
+        "uq_wording_trials_open", "shop_id", "reason", "language", unique=True,
+        sqlite_where=sql_text("ended_at IS NULL"), postgresql_where=sql_text("ended_at IS NULL"),
+    ),
 )  # fmt: skip
 # Items that a shop added: versions of their rows, the newest counts; its words once a second person looked at them.
 own_items = Table(

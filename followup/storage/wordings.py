@@ -63,6 +63,16 @@ def end(connection: Connection, shop_id: int, wording_id: int, now: datetime) ->
     return done.rowcount == 1
 
 
+def use(connection: Connection, trial: Row, wording_id: int | None, now: datetime) -> None:
+    """Let that wording of a trial count (None: the shipped text): the newest that stands does, so that those which are
+    newer end."""
+    for row in versions(connection, trial["shop_id"], trial["reason"], trial["language"]):
+        if row["id"] == wording_id:
+            return
+        if row["looked_at"] and not row["ended_at"]:
+            end(connection, trial["shop_id"], row["id"], now)
+
+
 def of_shop(connection: Connection, shop_id: int) -> list[Row]:
     """Every version of every own text of the shop, newest first."""
     table = tables.wordings

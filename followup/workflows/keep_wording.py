@@ -4,7 +4,7 @@
    faults at once; only a wording without one that holds it back is kept, as a version with its author.
 2. `approve_wording`: somebody else than the author looked at it; checked again, since the checks may have grown. Two at
    once: the store takes the first.
-3. `end_wording`: a version goes out of use; the one before it, or the shipped text, counts again.
+3. `end_wording`: a version goes out of use; the one before it, or the shipped text, counts again. A trial of it ends.
 Each stands in the audit trail, in the same transaction.
 """
 
@@ -16,7 +16,7 @@ from datetime import datetime
 
 from followup.core.text import REASON_BY_CODE
 from followup.core.wording_checks import Fault, stopping
-from followup.storage import shops, wordings
+from followup.storage import shops, trials, wordings
 from followup.storage.store import Store
 from followup.wording import LANGUAGES, review, shipped
 
@@ -80,6 +80,9 @@ def end_wording(store: Store, shop_id: int, wording_id: int, who: str, now: date
     with store.write() as connection:
         done = wordings.end(connection, shop_id, wording_id, now)
         if done:
+            for trial in trials.open_trials(connection, shop_id):
+                if wording_id in (trial["first_id"], trial["second_id"]):
+                    trials.end(connection, shop_id, trial["id"], now, f"{who} took one of its wordings out of use")
             shops.note(connection, shop_id, now, who, "ended a wording", str(wording_id))
     return done
 

@@ -18,7 +18,7 @@ from followup.storage.store import Connection, Store
 # The most urgent first; what is told to nobody at once comes last.
 URGENCY = (
     "symptom_now", "legal_words", "death", "symptom_today", "texts_refused", "call_me", "complaint", "running_late",
-    "judgment", "price", "person_thread", "request", "tie", "unclear", "phone_task", "listed",
+    "judgment", "price", "many_stops", "person_thread", "request", "tie", "unclear", "phone_task", "listed",
 )  # fmt: skip
 ON_THE_PHONE_LIST = ("phone_task", "listed", "unclear", "tie")
 FAILED_SINCE = timedelta(days=7)

@@ -27,6 +27,7 @@ WORDS = {
     "legal_words": "A serious matter in a thread: call, and write nothing before",
     "death": "A customer may have died: no text leaves",
     "texts_refused": "The provider refuses all texts",
+    "many_stops": "More customers than usual stop the texts",
     "call_me": "A customer wants to be called",
     "complaint": "A complaint",
     "judgment": "A customer asks for a judgment: call within the hour",

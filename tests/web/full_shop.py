@@ -15,7 +15,7 @@ from typing import Any
 import pytest
 from sqlalchemy import Table, select
 
-from followup.storage import inbox, outcomes, shops, staff, tables
+from followup.storage import inbox, outcomes, shops, staff, tables, wordings
 from followup.wiring import House
 from followup.workflows import (
     answer_alert,
@@ -23,6 +23,7 @@ from followup.workflows import (
     check_reassigned,
     keep_own_item,
     keep_tokens,
+    keep_trial,
     keep_visit,
     keep_wording,
     settle_requests,
@@ -132,6 +133,7 @@ def _change_what_managers_change(demo: Demo) -> None:
     source = f"{seen.shipped.strip()} Thank you."
     kept = keep_wording.keep_wording(store, shop_id, "due_work", "en", source, manager.id, manager.name, now)
     assert kept.version, kept.faults
+    _try_two_wordings(demo)
     rules = change_rules.change_rules(
         store, shop_id, ["timing"], {"loaners": 2}, demo.house.shop(shop_id).rules_version, manager.name,
         "a second car", now,
@@ -143,6 +145,21 @@ def _change_what_managers_change(demo: Demo) -> None:
     with store.write() as connection:
         gone = staff.add(connection, shop_id, "olive", "Olive Brandt", "advisor", "no password", now)
         staff.set_active(connection, gone, False)
+
+
+def _try_two_wordings(demo: Demo) -> None:
+    """A trial of the free service's invite against the shipped words."""
+    store, shop_id, now, code = demo.house.store, demo.shop_id, demo.house.now(), "free_service"
+    manager, owner = _member(demo, "manager"), _member(demo, "owner")
+    seen = look_at_wording(store, shop_id, code, "en")
+    assert seen
+    source = f"{seen.shipped.strip()} Thank you."
+    kept = keep_wording.keep_wording(store, shop_id, code, "en", source, manager.id, manager.name, now)
+    with store.read() as connection:
+        row = wordings.versions(connection, shop_id, code, "en")[0]
+    assert row["version"] == kept.version, kept.faults
+    assert keep_wording.approve_wording(store, shop_id, row["id"], owner.id, owner.name, now) is None
+    assert keep_trial.begin_trial(store, shop_id, code, "en", 0, 1, 50, manager.id, manager.name, now) is None
 
 
 def held_number(house: House, shop_id: int) -> tuple[str, date]:
@@ -185,7 +202,8 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             "advisor.settle_letter.letter_id": newest(tables.dead_letters, shop_id=shop_id),
             "owner.put_away.letter_id": newest(tables.dead_letters, shop_id=None),
             "staff_id": newest(tables.staff, login="rui"),
-            "wording_id": newest(tables.wordings), "manager.back_to.version": rules["version"],
+            "trial_id": newest(tables.wording_trials), "wording_id": newest(tables.wordings, reason="due_work"),
+            "manager.back_to.version": rules["version"],
             "manager.duty_back_to.version": duty["version"], "manager.use_learned.version": 1,
             "item_code": OWN_ITEM, "item_version": 1, "public_id": held["public_id"], "attempt": held["attempt"],
         }  # fmt: skip

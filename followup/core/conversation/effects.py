@@ -12,7 +12,7 @@ from typing import Literal
 
 AlertKind = Literal[
     "symptom_now", "symptom_today", "legal_words", "death", "call_me", "complaint", "judgment", "price", "request",
-    "running_late", "person_thread", "texts_refused", "tie", "unclear",
+    "running_late", "person_thread", "texts_refused", "many_stops", "tie", "unclear",
 ]  # fmt: skip
 
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from followup.core.planning.draw import left_out
 from followup.core.planning.hours import may_leave, next_moment, valid_until
 from followup.core.planning.item_stops import calls_to_make, item_stop
 from followup.core.planning.picture import Because, CarPicture, Decision, EarlierInvite, PhoneTask, PlannedText
@@ -88,6 +89,9 @@ def _is_same(earlier: EarlierInvite, text: PlannedText) -> bool:
 
 def _stops(picture: CarPicture, candidate: Candidate, now: datetime) -> Iterable[Because]:
     yield from stops_against(picture, candidate.reason, now)
+    drawn = left_out(picture, candidate.reason, picture.day(now), is_legal=candidate.is_legal)
+    if drawn:
+        yield drawn
     yield from too_often(picture, candidate.reason, candidate.raised_by, now, is_legal=candidate.is_legal)
 
 

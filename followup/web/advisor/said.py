@@ -23,6 +23,7 @@ ALERT_KINDS = {
     "legal_words": "Serious matter",
     "death": "The customer may have died",
     "texts_refused": "The provider refuses all texts",
+    "many_stops": "More customers than usual stop the texts",
     "call_me": "Wants a call",
     "complaint": "Complaint",
     "running_late": "Running late",

@@ -13,6 +13,7 @@ from followup.web.manager.blueprint import blueprint
 from followup.web.security import for_roles
 from followup.web.steps import MANAGERS
 from followup.web.words import count, number
+from followup.workflows import look_at_trials as trying
 from followup.workflows.look_at_results import ENOUGH_INVITES, ENOUGH_TEXTS, Results, Wait, look_at_results
 
 PERIODS = {"7": "week", "30": "30 days", "90": "90 days", "365": "year"}
@@ -31,6 +32,7 @@ def home() -> ResponseReturnValue:
     return render_template(
         "manager/home.html", seen=seen, days=days, periods=PERIODS, lines=monday_lines(seen), waited=waited,
         came_from=CAME_FROM, kinds=KINDS, enough=ENOUGH_TEXTS,
+        group=trying.look_at_group(house().store, me().shop_id, house().now()), in_words=_of_group,
     )  # fmt: skip
 
 
@@ -74,6 +76,14 @@ def _waited(what: str, wait: Wait) -> str:
         return f"{what} that needed a person: none."
     still = " and still waits" if wait.is_open else ""
     return f"{what} waited {waited(wait.worst)} for a person at worst{still}."
+
+
+def _of_group(group: trying.GroupSeen) -> tuple[str, str, str]:
+    """Who came without and with invites, and what may be concluded."""
+    arms = [group.without[1], group.with_invites[1]]
+    names = ("without invites", "with them")
+    says = trying.in_words(group.verdict, arms, trying.ENOUGH_WITHOUT, "came", names)
+    return trying.rate_in_words(*group.without), trying.rate_in_words(*group.with_invites), says
 
 
 def waited(time: timedelta) -> str:

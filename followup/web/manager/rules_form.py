@@ -48,6 +48,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
             "shuttle_seats", "offer_held_hours",
         ),
     ),
+    ("What texts bring", ("without_invites_share", "most_stops_per_100")),
     ("Replies", ("ask_below_certainty", "hand_over_below_certainty")),
     ("Free services", ("free_services",)),
     ("Limits and readings", ("action_limits", "legal_limits", "gauges_round_down")),

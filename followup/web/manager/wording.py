@@ -11,7 +11,7 @@ from flask.typing import ResponseReturnValue
 from followup.web import forms
 from followup.web.house import house
 from followup.web.login import me
-from followup.web.manager import rules_form
+from followup.web.manager import rules_form, trials
 from followup.web.manager.blueprint import blueprint
 from followup.web.security import for_roles
 from followup.web.steps import MANAGERS, Nothing, go, or_404, read_or_400
@@ -128,7 +128,7 @@ def _list(given: dict[str, Any] | None, wrong: dict[str, str], status: int = 200
         given = rules_form.shown(timing.shop.rules, [PRICE])
     page = render_template(
         "manager/wordings.html", seen=seen, kinds=KINDS, languages=LANGUAGE_NAMES, given=given, wrong=wrong,
-        price=rules_form.rule_field(PRICE), based_on=timing.shop.rules_version,
+        price=rules_form.rule_field(PRICE), based_on=timing.shop.rules_version, trials=trials.seen_of(None, None),
     )  # fmt: skip
     return page, status
 
@@ -145,6 +145,7 @@ def _editor(
     options = [("", "A sample customer"), *((one.text_id, one.words) for one in seen.examples)]
     page = render_template(
         "manager/wording.html", seen=seen, preview=shown, given=given, wrong=wrong or {}, options=options,
-        languages=LANGUAGE_NAMES,
+        languages=LANGUAGE_NAMES, trials=trials.seen_of(code, language), may_begin=trials.may_begin(seen),
+        tried=trials.options_of(seen), begins_with=trials.proposal(seen),
     )  # fmt: skip
     return page, status

@@ -24,7 +24,7 @@ from followup.core.shop import Shop, closed_because, is_open, opens_next
 from followup.core.told_times import day_of_window, phrase_window
 from followup.core.wall import day_of, to_wall
 from followup.core.wording_facts import Facts, FactValue, WrongFacts, names_of
-from followup.storage import alerts, inspections, people, requests, shops, wordings
+from followup.storage import alerts, inspections, people, requests, shops, trials, wordings
 from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.wording import CannotRender, NoSuchTemplate
@@ -54,7 +54,8 @@ def body_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Rend
     if row["kind"] == "alert":
         return Rendered(str(row["facts"]["words"]), None)
     facts = facts_of(connection, shop, row, now)
-    own = wordings.in_use(connection, shop.id, row["reason"], row["language"])
+    drawn = trials.drawn_wording(connection, shop.id, row["reason"], row["language"], row["phone_id"])
+    own = drawn.wording if drawn else wordings.in_use(connection, shop.id, row["reason"], row["language"])
     try:
         text = short_enough(row, facts, own["source"] if own else None)
     except (CannotRender, WrongFacts, NoSuchTemplate) as cannot:

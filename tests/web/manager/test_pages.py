@@ -23,7 +23,8 @@ from tests.workflows.test_keep_wording import OWN
 Members = Callable[[str], Member]
 PAGES = (
     "/manager/", "/manager/?days=7", "/manager/?days=none", "/manager/timing", "/manager/wording",
-    "/manager/wording/due_work/en", "/manager/wording/caution_now_open/es", "/manager/duty",
+    "/manager/wording/due_work/en", "/manager/wording/free_service/en",
+    "/manager/wording/caution_now_open/es", "/manager/duty",
     f"/advisor/may-text?number=%2B{NUMBER[1:]}", "/advisor/may-text?number=(312)+555-0199",
     "/manager/forecasts", "/manager/forecasts?days=all", "/manager/forecasts?days=none",
     "/manager/learned",
