@@ -107,7 +107,7 @@ def rate_in_words(count: int, of: int) -> str:
 def in_words(found: Verdict, arms: Sequence[int], planned_each: int, what: str, names: tuple[str, str]) -> str:
     """What may be concluded, in a sentence; `what` is what is counted ("booked"), `arms` how many customers each."""
     if not all(arms):
-        return "Nothing can be concluded yet: nobody is counted on one side."
+        return "Nothing can be concluded yet: on one side there is nobody."
     low, high = round(found.low * 100), round(found.high * 100)
     between = f"of 100 customers between {_more(low)} and {_more(high)} {what} {names[1]} than {names[0]}"
     if found.is_early:

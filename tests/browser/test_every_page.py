@@ -49,6 +49,7 @@ def _others(full: Demo) -> Iterator[tuple[str, str]]:
     yield "advisor", f"/advisor/may-text?number=%2B{NUMBER[1:]}"
     yield "advisor", f"/advisor/may-text?number=%2B{held_number(full.house, full.shop_id)[0][1:]}"
     yield "manager", "/manager/wording/due_work/es"
+    yield "manager", "/manager/wording/free_service/en"
     yield "phone", "/phone/?number=12"
     for table, column, address in (
         (tables.booking_requests, "state", "/advisor/requests"), (tables.alerts, "kind", "/advisor/alerts"),

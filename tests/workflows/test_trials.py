@@ -147,7 +147,7 @@ def test_two_stops_are_chance_and_end_nothing(demo: Demo, trial: Row) -> None:
 def test_it_says_in_words_that_nothing_can_be_concluded_yet(demo: Demo, trial: Row) -> None:
     seen = look(demo)
     names = ("by the first wording", "by the second")
-    assert "nobody is counted" in in_words(seen.verdict, [0, 0], trial["planned_each"], "booked", names)
+    assert "there is nobody" in in_words(seen.verdict, [0, 0], trial["planned_each"], "booked", names)
     demo.run("2026-11-24T18:00")
     seen = look(demo)
     customers = [arm.customers for arm in seen.arms]
