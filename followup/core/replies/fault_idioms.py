@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies.said import phrases
+
 _FOLK = (
     r"(?:neighbou?rs?|coworkers?|co workers?|friends?|buddys?|buddies|roommates?|bosss?|boss|rides?|sitters?|cousins?|"
     r"uncles?|aunts?|teachers?|landlords?|customers?|clients?|carpool|bus)"
@@ -224,7 +226,7 @@ _QUESTIONS = (
 )
 """What is asked or told in general, or only supposed, and not of the car as it is now."""
 
-IDIOMS = re.compile(r"\b(?:" + "|".join((*_PEOPLE, *_IDIOMS, *_TRAFFIC, *_THINGS, *_QUESTIONS)) + r")(?![a-z\d])")
+IDIOMS = phrases(*_PEOPLE, *_IDIOMS, *_TRAFFIC, *_THINGS, *_QUESTIONS)
 """All of it: what matches says nothing about the car."""
 
 

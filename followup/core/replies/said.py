@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
+
+from followup.core.replies.needed_words import ANY, Signs, needed, signs_of
 
 _SENTENCE_END = re.compile(r"[.!?;\n]+")
 _CLAUSE_END = re.compile(r"[.!?;,\n]+| - |: |\b(?:but|pero|however|although|though|aunque)\b")
@@ -75,39 +77,90 @@ def _bared(sentence: str) -> str:
 
 
 class Phrases:
-    """Regular expressions as one pattern, compiled when it is first asked: most texts ask only some of them."""
+    """Regular expressions as one pattern, `before`, one of the lines, `after`, of which only what may stand is tried.
 
-    def __init__(self, source: str) -> None:
-        self._source = source
+    A line is compiled when a text first holds the words that it needs: most texts ask only few of them.
+    """
+
+    def __init__(self, before: str, lines: tuple[str, ...], after: str) -> None:
+        self._before, self._lines, self._after = before, lines, after
+        self._tried: dict[int, re.Pattern[str]] = {}
 
     @cached_property
-    def _compiled(self) -> re.Pattern[str]:
-        return re.compile(self._source)
+    def _by_sign(self) -> dict[str, tuple[int, ...]]:
+        """Which lines to try where a text shows a sign."""
+        places: dict[str, list[int]] = {}
+        for place, signs in enumerate(needed(self._lines)):
+            for sign in signs or (ANY,):
+                places.setdefault(sign, []).append(place)
+        return {sign: tuple(some) for sign, some in places.items()}
+
+    @cached_property
+    def _signs(self) -> Signs:
+        return frozenset(self._by_sign)
+
+    def _likely(self, text: str) -> list[re.Pattern[str]]:
+        """The lines that may stand in the text, in their order."""
+        shown = signs_of(text)
+        if self._signs.isdisjoint(shown):
+            return []
+        places = {place for sign in self._signs & shown for place in self._by_sign[sign]}
+        return [self._tried.get(place) or self._line(place) for place in sorted(places)]
+
+    def _line(self, place: int) -> re.Pattern[str]:
+        self._tried[place] = re.compile(f"{self._before}(?:{self._lines[place]}){self._after}")
+        return self._tried[place]
 
     def search(self, text: str, start: int = 0) -> re.Match[str] | None:
         """The first place where it stands."""
-        return self._compiled.search(text, start)
+        return _first(self._likely(text), text, start)
 
     def match(self, text: str, start: int = 0) -> re.Match[str] | None:
         """Whether it stands at the start."""
-        return self._compiled.match(text, start)
+        return next((found for one in self._likely(text) if (found := one.match(text, start))), None)
 
     def finditer(self, text: str) -> Iterator[re.Match[str]]:
         """Every place where it stands."""
-        return self._compiled.finditer(text)
+        likely = self._likely(text)
+        return _every(likely, text) if likely else iter(())
 
-    def sub(self, instead: str, text: str) -> str:
+    def sub(self, instead: str | Callable[[re.Match[str]], str], text: str) -> str:
         """The text with something else in its place."""
-        return self._compiled.sub(instead, text)
+        likely = self._likely(text)
+        if not likely:
+            return text
+        kept, last = [], 0
+        for found in _every(likely, text):
+            kept += [text[last : found.start()], found.expand(instead) if isinstance(instead, str) else instead(found)]
+            last = found.end()
+        return "".join((*kept, text[last:]))
+
+
+def _first(patterns: list[re.Pattern[str]], text: str, start: int) -> re.Match[str] | None:
+    """What stands first; at one place what comes first in the list, as in one pattern of them all."""
+    first = None
+    for pattern in patterns:
+        found = pattern.search(text, start)
+        if found and (first is None or found.start() < first.start()):
+            first = found
+    return first
+
+
+def _every(patterns: list[re.Pattern[str]], text: str) -> Iterator[re.Match[str]]:
+    """All that stand in the text, one after the other."""
+    found = _first(patterns, text, 0)
+    while found:
+        yield found
+        found = _first(patterns, text, max(found.end(), found.start() + 1))
 
 
 @lru_cache(maxsize=512)
 def phrases(*lines: str) -> Phrases:
     """One pattern of phrases that stand as whole words; each line is a regular expression of its own."""
-    return Phrases(r"\b(?:" + "|".join(lines) + r")(?![a-z\d])")
+    return Phrases(r"\b", lines, r"(?![a-z\d])")
 
 
 @lru_cache(maxsize=512)
 def whole(*lines: str) -> Phrases:
-    """One pattern of phrases that are a whole clause or sentence."""
-    return Phrases(r"(?:" + "|".join(lines) + r")\Z")
+    """One pattern of phrases that are a whole clause or sentence, to be matched from its start."""
+    return Phrases("", lines, r"\Z")
