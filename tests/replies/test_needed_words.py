@@ -5,14 +5,14 @@ from __future__ import annotations
 import gc
 import random
 import re
-from re import _constants as kinds  # type: ignore[attr-defined]  # the parts of a parsed expression
-from re import _parser as parser  # type: ignore[attr-defined]
+from re import _constants as kinds
+from re import _parser as parser
 from typing import Any
 
-import followup.core.replies.understand  # noqa: F401  (all phrases are made when it is imported)
 from followup.core.replies.needed_words import needed, signs_of
 from followup.core.replies.plain import make_plain
 from followup.core.replies.said import Phrases, phrases
+from followup.core.replies.understand import understand
 from tests.replies import labeled_sets
 
 LETTERS = "abcdefghijklmnopqrstuvwxyz"
@@ -21,6 +21,8 @@ SAYINGS = 12
 
 
 def every_phrases() -> list[Phrases]:
+    """All that were made when the reader was imported."""
+    assert understand
     made = [one for one in gc.get_objects() if isinstance(one, Phrases)]
     assert len(made) > 90
     return made
