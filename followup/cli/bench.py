@@ -36,14 +36,20 @@ def forecast(cars: int, seed: int, json_file: Path | None) -> None:
 @bench.command()
 @click.option("--said", type=click.IntRange(min=20), default=400, show_default=True, help="Sentences from the grammar.")
 @click.option("--rounds", type=click.IntRange(min=1), default=5, show_default=True, help="Rounds that are timed.")
-@click.option("--seed", type=int, default=7001, show_default=True, help="Of the sentences from the grammar.")
+@click.option("--long", "long_texts", type=click.IntRange(min=9), default=900, show_default=True, help="Long texts.")
+@click.option(
+    "--seed", type=int, default=7001, show_default=True, help="Of the sentences from the grammar and the long texts."
+)
 @json_option
-def replies(said: int, rounds: int, seed: int, json_file: Path | None) -> None:
-    """How right times are read from replies, and how fast, beside general-purpose readers where they are installed."""
-    from followup.rehearsal.bench.replies import LANGUAGE_WORDS, Asked, bench_replies
+def replies(said: int, rounds: int, long_texts: int, seed: int, json_file: Path | None) -> None:
+    """How right times are read from replies, and how fast, beside general-purpose readers where they are installed.
 
-    with click.progressbar(length=2 * len(LANGUAGE_WORDS), label="reading replies", file=sys.stderr) as bar:
-        figures = bench_replies(Asked(said, rounds, seed), bar.update)
+    Then the slowest of many long texts, and how long `followup understand` takes to start.
+    """
+    from followup.rehearsal.bench.replies import STEPS, Asked, bench_replies
+
+    with click.progressbar(length=STEPS, label="reading replies", file=sys.stderr) as bar:
+        figures = bench_replies(Asked(said, rounds, long_texts, seed), bar.update)
     _tell(figures, json_file)
 
 

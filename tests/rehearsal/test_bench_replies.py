@@ -7,7 +7,7 @@ from datetime import date
 import pytest
 
 from followup.rehearsal.bench.other_readers import OTHERS, is_installed
-from followup.rehearsal.bench.replies import OURS, Asked, Sentence, bench_replies, verdict
+from followup.rehearsal.bench.replies import OURS, STEPS, Asked, Sentence, bench_replies, verdict
 
 THURSDAY, FRIDAY = date(2026, 3, 5), date(2026, 3, 6)
 AT_NINE = frozenset({540})
@@ -40,7 +40,7 @@ def test_a_time_where_there_is_none_is_worse_than_silence(
 
 def test_every_reader_stands_in_the_table_or_is_said_to_be_missing() -> None:
     steps: list[int] = []
-    figures = bench_replies(Asked(said=20, rounds=1, seed=1), steps.append)
+    figures = bench_replies(Asked(said=20, rounds=1, long=9, seed=1), steps.append)
     told = " | ".join(one.check for one in figures)
     assert all(name in told for name in (OURS, *OTHERS))
     assert [one.check for one in figures if one.found == "not installed"] == [
@@ -48,4 +48,6 @@ def test_every_reader_stands_in_the_table_or_is_said_to_be_missing() -> None:
     ]
     # The speed hangs on the machine; the accuracy on what the tests of the reader hold.
     assert all(one.holds for one in figures if "right/wrong/silent" in one.check and one.holds is not None)
-    assert sum(steps) == 4
+    assert sum(steps) == STEPS
+    # A long text of each kind was read, and the command answered.
+    assert "9 texts of 1,600 characters, the slowest" in told and "start of `followup understand`" in told

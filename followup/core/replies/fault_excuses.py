@@ -6,10 +6,11 @@ import re
 
 from followup.core.replies.fault_idioms import IDIOMS
 from followup.core.replies.fault_words import OTHERS
+from followup.core.replies.said import branches
 from followup.core.replies.words.entry import word_set
 
-HARMLESS = re.compile(
-    r"\b(?:make some noise|(?:lo|la) choque,? (?:y )?ya no (?:existe|lo tengo|la tengo|sirvio|quedo)|"
+HARMLESS = branches(
+    r"make some noise|(?:lo|la) choque,? (?:y )?ya no (?:existe|lo tengo|la tengo|sirvio|quedo)|"
     r"(?:will|would|could|is|are|gonna) (?:it|they|this|that|my \w+) (?:\w+ ){0,3}(?:break down|die|"
     r"fail|leak|overheat|stall|leave me stranded)(?: on me)?|flat tire on (?:\w+ ){0,3}(?:bike|"
     r"bicycle|trailer|stroller)|se (?:lo|la) "
@@ -74,7 +75,7 @@ HARMLESS = re.compile(
     r"de|muert[oa] de|"
     r"se murio (?:mi|el papa|la mama|un|una|su) (?!carro|troca|motor|bateria|coche|auto|camioneta|pila)\w+|se "
     r"quedo (?:con|alla|en) "
-    r"(?:el|la|guatemala|mexico)(?= en| con|\Z)|en el divorcio|airbag recall|recall (?:\w+ )?air ?bags?)\b"
+    r"(?:el|la|guatemala|mexico)(?= en| con|\Z)|en el divorcio|airbag recall|recall (?:\w+ )?air ?bags?"
 )
 
 _NEGATORS = word_set(

@@ -103,6 +103,12 @@ def _weights() -> tuple[dict[str, str], ...]:
     return tuple(dict(zip(one, one, strict=True)) for one in tokens)
 
 
+@lru_cache(maxsize=1)
+def _weighed_signs() -> frozenset[str]:
+    """Every sign that has a weight: most of a long text has none."""
+    return frozenset().union(*_weights())
+
+
 @lru_cache(maxsize=20_000)
 def _weights_of(sign: str) -> tuple[tuple[int, float], ...]:
     """The weights that a sign has, with the number of their meaning."""
@@ -113,9 +119,11 @@ def _weights_of(sign: str) -> tuple[tuple[int, float], ...]:
 def likeness(said: Said) -> Likeness:
     """The score of every meaning for this text."""
     scores = [one.BIAS * AS_WEIGHT for one in ALL]
+    has_weight = _weighed_signs()
     for sign, share in weighed(said).items():
-        for number, weight in _weights_of(sign):
-            scores[number] += weight * share
+        if sign in has_weight:
+            for number, weight in _weights_of(sign):
+                scores[number] += weight * share
     words = _WORD.findall(said.text)
-    known = sum(bool(_weights_of(word)) for word in words) / len(words) if words else 0.0
+    known = sum(word in has_weight for word in words) / len(words) if words else 0.0
     return Likeness({one.CODE: score for one, score in zip(ALL, scores, strict=True)}, known)

@@ -16,6 +16,7 @@ _FILLER = re.compile(
     r"|oh|um|uh|well|so|jaja|haha|actually|sorry|disculpe|perdon|right|pues|mire|oiga|amigo|bro|bruh|dude|maam|"
     r"everyone|yo|seriously|jeez|dang|damn|kindly|again|immediately|people)\b"
 )
+_BRANCH_PARTS = re.compile(r"\\.|\[\^?\]?(?:\\.|[^\]\\])*\]|[()|]|[^\\\[()|]+")
 
 
 @dataclass(frozen=True)
@@ -147,11 +148,15 @@ def _first(patterns: list[re.Pattern[str]], text: str, start: int) -> re.Match[s
 
 
 def _every(patterns: list[re.Pattern[str]], text: str) -> Iterator[re.Match[str]]:
-    """All that stand in the text, one after the other."""
-    found = _first(patterns, text, 0)
-    while found:
-        yield found
-        found = _first(patterns, text, max(found.end(), found.start() + 1))
+    """All that stand in the text, one after the other; each pattern is searched again only behind what it found."""
+    ahead = [(found.start(), place, found) for place, one in enumerate(patterns) if (found := one.search(text))]
+    while ahead:
+        first = min(ahead)[2]
+        yield first
+        end = max(first.end(), first.start() + 1)
+        passed = [place for start, place, _ in ahead if start < end]
+        ahead = [one for one in ahead if one[0] >= end]
+        ahead += [(found.start(), at, found) for at in passed if (found := patterns[at].search(text, end))]
 
 
 @lru_cache(maxsize=512)
@@ -164,3 +169,15 @@ def phrases(*lines: str) -> Phrases:
 def whole(*lines: str) -> Phrases:
     """One pattern of phrases that are a whole clause or sentence, to be matched from its start."""
     return Phrases("", lines, r"\Z")
+
+
+def branches(source: str) -> Phrases:
+    """The branches of one long regular expression as phrases that stand as whole words."""
+    depth, lines = 0, [""]
+    for part in _BRANCH_PARTS.findall(source):
+        depth += (part == "(") - (part == ")")
+        if part == "|" and not depth:
+            lines.append("")
+        else:
+            lines[-1] += part
+    return Phrases(r"\b", tuple(lines), r"\b")

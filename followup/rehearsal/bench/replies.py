@@ -19,10 +19,12 @@ from followup.core.replies.contract import ReplyIn
 from followup.core.replies.understand import understand
 from followup.rehearsal.bench.figures import Figure, at_least
 from followup.rehearsal.bench.labeled_times import ENGLISH, NOW, SPANISH, Told
+from followup.rehearsal.bench.long_texts import long_texts, start
 from followup.rehearsal.bench.other_readers import OTHERS, Reader, is_installed
 from followup.rehearsal.bench.said_times import speak
 
 LANGUAGE_WORDS = {"en": "English", "es": "Spanish"}
+STEPS = 2 * len(LANGUAGE_WORDS) + 2
 _RIGHT, _A_SECOND = 95, 1_000
 OURS = "followup"
 
@@ -32,10 +34,11 @@ Found = tuple[date | None, frozenset[int]] | None
 
 @dataclass(frozen=True)
 class Asked:
-    """How many sentences the grammar says in each language, how many rounds are timed, and the seed."""
+    """How many sentences the grammar says in each language, how many rounds are timed, long texts, and the seed."""
 
     said: int
     rounds: int
+    long: int
     seed: int
 
 
@@ -63,6 +66,10 @@ def bench_replies(asked: Asked, progress: Callable[[int], object]) -> list[Figur
         figures += _speeds(readers, sentences[: asked.said], asked.rounds, language)
         progress(1)
     missing = [name for name in OTHERS if not is_installed(name)]
+    figures += long_texts(asked.long, asked.seed)
+    progress(1)
+    figures.append(start(asked.rounds))
+    progress(1)
     return [*figures, *(Figure(name, "not installed") for name in missing)]
 
 
