@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from datetime import datetime
 from typing import Any
 
@@ -92,8 +93,16 @@ def tellings(connection: Connection, alert_id: int) -> list[Row]:
 
 def alerts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
     """All alerts about a phone, the newest first."""
-    table = tables.alerts
-    return rows.every(connection, select(table).where(table.c.phone_id == phone_id).order_by(table.c.id.desc()))
+    return alerts_of_phones(connection, [phone_id]).get(phone_id, [])
+
+
+def alerts_of_phones(connection: Connection, phone_ids: Collection[int]) -> dict[int, list[Row]]:
+    """The same for several phones, by the phone."""
+    table, found = tables.alerts, dict[int, list[Row]]()
+    query = select(table).where(table.c.phone_id.in_(phone_ids)).order_by(table.c.id.desc())
+    for row in rows.every(connection, query):
+        found.setdefault(row["phone_id"], []).append(row)
+    return found
 
 
 def is_alert_text_accepted(connection: Connection, alert_id: int) -> bool:

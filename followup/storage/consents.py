@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import hashlib
 import hmac
+from collections.abc import Iterable
 
-from sqlalchemy import Connection, func, or_, select, update
+from sqlalchemy import ColumnElement, Connection, or_, select, text, update
 
 from followup.core.consent import ConsentEntry, ConsentStanding, standing
 from followup.storage import rows, tables
@@ -21,14 +22,17 @@ def hash_number(number: str, secret: str) -> str:
     return hmac.new(secret.encode(), number.encode(), hashlib.sha256).hexdigest()
 
 
-def lock(connection: Connection, shop_id: int, number: str) -> None:
-    """Wait for whoever decides about that number, and keep others waiting until this transaction ends.
+_LOCK = text("SELECT pg_advisory_xact_lock(hashtextextended(named, 0)) FROM unnest(CAST(:names AS text[])) AS named")
 
-    SQLite has one writer at a time anyway.
+
+def lock(connection: Connection, shop_id: int, *numbers: str) -> None:
+    """Wait for whoever decides about these numbers, and keep others waiting until this transaction ends.
+
+    SQLite has one writer at a time anyway. Several are locked in one order, so that nobody waits for each other.
     """
-    if connection.dialect.name == "postgresql":
-        key = func.hashtextextended(f"consent of {number} at shop {shop_id}", 0)
-        connection.execute(select(func.pg_advisory_xact_lock(key)))
+    if numbers and connection.dialect.name == "postgresql":
+        names = [f"consent of {number} at shop {shop_id}" for number in sorted(set(numbers))]
+        connection.execute(_LOCK, {"names": names})
 
 
 def know_again(connection: Connection, shop_id: int, number: str, secret: str) -> None:
@@ -89,6 +93,22 @@ def ledger(connection: Connection, shop_id: int, number: str, secret: str | None
         is_mine = or_(is_mine, table.c.number_hash == hash_number(number, secret))
     query = select(table).where(table.c.shop_id == shop_id, is_mine)
     return [entry_of(row) for row in rows.every(connection, query.order_by(table.c.at, table.c.id))]
+
+
+def standings_of(
+    connection: Connection, shop_id: int, numbers: Iterable[str], secret: str | None = None
+) -> dict[str, ConsentStanding]:
+    """What the ledger allows each of these numbers, in one read."""
+    table, lines = tables.consents, {number: list[ConsentEntry]() for number in numbers}
+    by_hash = {hash_number(number, secret): number for number in lines} if secret is not None else {}
+    is_theirs: ColumnElement[bool] = table.c.number.in_(lines)
+    if by_hash:
+        is_theirs = or_(is_theirs, table.c.number_hash.in_(by_hash))
+    query = select(table).where(table.c.shop_id == shop_id, is_theirs)
+    for row in rows.every(connection, query.order_by(table.c.at, table.c.id)):
+        for number in {row["number"], by_hash.get(row["number_hash"])} & lines.keys():
+            lines[number].append(entry_of(row))
+    return {number: standing(entries) for number, entries in lines.items()}
 
 
 def standing_of(connection: Connection, shop_id: int, number: str, secret: str | None = None) -> ConsentStanding:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -96,11 +97,18 @@ def _heard(shop_id: int) -> str:
 
 def times_of_phone(connection: Connection, phone_id: int) -> tuple[datetime | None, datetime | None]:
     """When the phone last wrote, and when the oldest text of it came that nothing has read yet."""
+    return times_of_phones(connection, [phone_id]).get(phone_id, (None, None))
+
+
+def times_of_phones(
+    connection: Connection, phone_ids: Collection[int]
+) -> dict[int, tuple[datetime | None, datetime | None]]:
+    """The same for those of several phones that ever wrote."""
     table = tables.inbound
     unread = case((table.c.handled_at.is_(None), table.c.received_at))
-    query = select(func.max(table.c.received_at).label("last"), func.min(unread).label("unread"))
-    found = rows.first(connection, query.where(table.c.phone_id == phone_id))
-    return (found["last"], found["unread"]) if found else (None, None)
+    query = select(table.c.phone_id, func.max(table.c.received_at).label("last"), func.min(unread).label("unread"))
+    found = rows.every(connection, query.where(table.c.phone_id.in_(phone_ids)).group_by(table.c.phone_id))
+    return {row["phone_id"]: (row["last"], row["unread"]) for row in found}
 
 
 def unread_by_phone(connection: Connection, shop_id: int) -> dict[int, datetime]:
@@ -192,15 +200,16 @@ def keep_conversation(
 ) -> None:
     """Set the phone's conversation."""
     table, values = tables.conversations, {"state": state, "thread": thread, "changed_at": now}
-    # Added first: two processes may speak with a phone for the first time at once.
-    if rows.add_new(connection, table, shop_id=shop_id, phone_id=phone_id, **values) is None:
-        connection.execute(update(table).where(table.c.phone_id == phone_id).values(**values))
+    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
+    # In one statement: two processes may speak with a phone for the first time at once.
+    first = dialect.insert(table).values(shop_id=shop_id, phone_id=phone_id, **values)
+    connection.execute(first.on_conflict_do_update(index_elements=["phone_id"], set_=values))
 
 
-def conversations_of_shop(connection: Connection, shop_id: int, phone_id: int | None = None) -> list[Row]:
-    """Every conversation (or that of one phone), the latest changed first."""
+def conversations_of_shop(connection: Connection, shop_id: int, phone_ids: Collection[int] | None = None) -> list[Row]:
+    """Every conversation (or those of these phones), the latest changed first."""
     table = tables.conversations
     query = select(table).where(table.c.shop_id == shop_id)
-    if phone_id is not None:
-        query = query.where(table.c.phone_id == phone_id)
+    if phone_ids is not None:
+        query = query.where(table.c.phone_id.in_(phone_ids))
     return rows.every(connection, query.order_by(desc(table.c.changed_at)))

@@ -54,7 +54,13 @@ def raise_reason(
 
 def load_reason(connection: Connection, reason_id: int) -> Row | None:
     """One reason."""
-    return rows.first(connection, select(tables.reasons).where(tables.reasons.c.id == reason_id))
+    return load_reasons(connection, [reason_id]).get(reason_id)
+
+
+def load_reasons(connection: Connection, reason_ids: Collection[int]) -> dict[int, Row]:
+    """These reasons by their ids."""
+    query = select(tables.reasons).where(tables.reasons.c.id.in_(reason_ids))
+    return {row["id"]: row for row in rows.every(connection, query)}
 
 
 def add_text(connection: Connection, **values: Any) -> int | None:
@@ -148,15 +154,20 @@ def due_texts(
 
 def claim(connection: Connection, text_id: int, worker: str, lasts: timedelta) -> int | None:
     """Claim one planned text for so long; its new attempt number, or None where another worker was first."""
+    return claim_all(connection, [text_id], worker, lasts).get(text_id)
+
+
+def claim_all(connection: Connection, text_ids: Collection[int], worker: str, lasts: timedelta) -> dict[int, int]:
+    """The same for several: the new attempt number of each that was claimed."""
     table = tables.texts
     until = machine.database_now(connection) + lasts
     done = connection.execute(
         update(table)
-        .where(table.c.id == text_id, table.c.state == "planned")
+        .where(table.c.id.in_(text_ids), table.c.state == "planned")
         .values(state="claimed", claimed_by=worker, claimed_until=until, attempt=table.c.attempt + 1)
-        .returning(table.c.attempt)
-    ).first()
-    return int(done[0]) if done else None
+        .returning(table.c.id, table.c.attempt)
+    )
+    return {row[0]: row[1] for row in done}
 
 
 def move(
@@ -239,10 +250,10 @@ def reasons_without_text(connection: Connection, shop_id: int) -> list[Row]:
 
 
 def invites_by_phone(
-    connection: Connection, shop_id: int, since: datetime, now: datetime, phone_id: int | None = None
+    connection: Connection, shop_id: int, since: datetime, now: datetime, phone_ids: Collection[int] | None = None
 ) -> dict[int, list[Row]]:
     """Invites that left since then or may leave yet, with `raised_by` and `vehicle_code`: spacing, tries and
-    caps count them. Oldest first; of one phone, or of all of the shop."""
+    caps count them. Oldest first; of these phones, or of all of the shop."""
     table, reasons, vehicles = tables.texts, tables.reasons, tables.vehicles
     joined = table.join(reasons, table.c.reason_id == reasons.c.id).outerjoin(
         vehicles, table.c.vehicle_id == vehicles.c.id
@@ -256,8 +267,8 @@ def invites_by_phone(
         .where(at >= since)
         .where(or_(table.c.state != "planned", table.c.valid_until.is_(None), table.c.valid_until > now))
     )
-    if phone_id is not None:
-        query = query.where(table.c.phone_id == phone_id)
+    if phone_ids is not None:
+        query = query.where(table.c.phone_id.in_(phone_ids))
     found: dict[int, list[Row]] = {}
     for row in rows.every(connection, query.order_by(at, table.c.id)):
         found.setdefault(row["phone_id"], []).append(row)

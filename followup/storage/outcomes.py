@@ -7,6 +7,7 @@ process that knows that it handed nothing over.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -20,13 +21,14 @@ from followup.storage.rows import Row
 FOUND_IN_LIST = "found in the provider's list"
 
 
-def has_time_left(connection: Connection, text_id: int, attempt: int, needs: timedelta) -> bool:
-    """Whether this attempt is still in flight and its lease lasts for as long as handing it over may take."""
+def with_time_left(connection: Connection, attempts: Mapping[int, int], needs: timedelta) -> set[int]:
+    """Which of these texts are still in flight in their attempts, with a lease that lasts for as long as handing them
+    over may take."""
     table, enough = tables.texts, machine.database_now(connection) + needs
-    query = select(table.c.id).where(
-        table.c.id == text_id, table.c.attempt == attempt, table.c.state == "in_flight", table.c.claimed_until > enough
+    query = select(table.c.id, table.c.attempt).where(
+        table.c.id.in_(attempts), table.c.state == "in_flight", table.c.claimed_until > enough
     )
-    return rows.first(connection, query) is not None
+    return {row["id"] for row in rows.every(connection, query) if row["attempt"] == attempts[row["id"]]}
 
 
 def mark_lost_in_flight(connection: Connection, shop_id: int, first_look: datetime) -> int:
@@ -52,8 +54,10 @@ def unknown_texts(connection: Connection, shop_id: int, now: datetime) -> list[R
 def keep_receipt(
     connection: Connection, text_id: int, attempt: int, provider_id: str, status: str, now: datetime
 ) -> bool:
-    """The provider took this attempt: sent, also where its lease ran out meanwhile. False where the row went on."""
-    _give_up_found(connection, provider_id, text_id, now)
+    """The provider took this attempt: sent, also where its lease ran out meanwhile. False where the row went on.
+
+    First `give_up_found`, for it and those that are kept with it.
+    """
     return move(
         connection, text_id, attempt, ("in_flight", "unknown", "held"), "sent", sent_at=now, provider_id=provider_id,
         delivery=status, state_because=None,
@@ -76,7 +80,7 @@ def bind_delivery(
     if DELIVERY_RANK.get(status, 0) > DELIVERY_RANK.get(found["delivery"] or "", 0):
         news.update(delivery=status, error_code=error_code)
     if settles:
-        _give_up_found(connection, provider_id, text_id, now)
+        give_up_found(connection, {provider_id: text_id}, now)
         left_at = found["sent_at"] or found["in_flight_at"] or now
         news.update(
             state="sent", sent_at=left_at, provider_id=provider_id, look_at=None,
@@ -104,21 +108,19 @@ def _is_proof(text: Row, attempt: int) -> bool:
     return text["state"] in ("unknown", "held", "planned")
 
 
-def _give_up_found(connection: Connection, provider_id: str, text_id: int, now: datetime) -> None:
-    """Take the provider's id back from another text that had it from the list alone: that one is looked up again."""
+def give_up_found(connection: Connection, owners: Mapping[str, int], now: datetime) -> None:
+    """Take each id of the provider back from any text but its owner that had it from the list alone: that one is looked
+    up again."""
     table = tables.texts
-    connection.execute(
-        update(table)
-        .where(table.c.provider_id == provider_id, table.c.id != text_id, table.c.state_because == FOUND_IN_LIST)
-        .values(
-            state="unknown",
-            provider_id=None,
-            sent_at=None,
-            delivery=None,
-            look_at=now,
-            state_because="what the list showed was another text",
-        )
+    query = select(table.c.id, table.c.provider_id).where(
+        table.c.provider_id.in_(owners), table.c.state_because == FOUND_IN_LIST
     )
+    for row in rows.every(connection, query):
+        if row["id"] != owners[row["provider_id"]]:
+            rows.change(
+                connection, table, row["id"], state="unknown", provider_id=None, sent_at=None, delivery=None,
+                look_at=now, state_because="what the list showed was another text",
+            )  # fmt: skip
 
 
 def held_texts(connection: Connection, shop_id: int) -> list[Row]:

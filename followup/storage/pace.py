@@ -7,6 +7,7 @@ one text that alone is longer than that.
 
 from __future__ import annotations
 
+import math
 from datetime import timedelta
 
 from sqlalchemy import Connection, or_, select
@@ -16,15 +17,29 @@ from followup.storage import machine, rows, tables
 
 # A little slower than allowed: from the commit to the provider not every text takes equally long.
 SLOWER_BY = 1.05
+# A little longer than one, for the same reason.
+A_SECOND = 1.02
 # A database whose clock was set back must not silence a number.
 LONGEST_WAIT = timedelta(minutes=5)
 
 
-def free_in(connection: Connection, shop_id: int, number: str) -> float:
-    """In how many seconds the number may send its next text; 0.0 where it may now."""
+def apart_by(segments: int, segments_per_second: float) -> timedelta:
+    """How long after the segments before it went by so many may leave, so that no second holds more than the rate.
+
+    In the second before that instant at most the whole segments left for which there was time since; the fewer of
+    them may still be in it, the later it is. What alone is longer than a second's rate leaves when none is in it.
+    """
+    fewer = max(math.floor(segments_per_second - segments) + 1, 1)
+    return max(timedelta(0), timedelta(seconds=A_SECOND - fewer * SLOWER_BY / segments_per_second))
+
+
+def free_in(
+    connection: Connection, shop_id: int, number: str, segments: int = 1, segments_per_second: float = 1.0
+) -> float:
+    """In how many seconds the number may send so many segments; 0.0 where it may now."""
     table, now = tables.paces, machine.database_clock(connection)
     found = rows.first(connection, select(table.c.free_at).where(table.c.shop_id == shop_id, table.c.number == number))
-    left = found["free_at"] - now if found else timedelta(0)
+    left = found["free_at"] + apart_by(segments, segments_per_second) - now if found else timedelta(0)
     return left.total_seconds() if timedelta(0) < left <= LONGEST_WAIT else 0.0
 
 
@@ -35,7 +50,8 @@ def take(connection: Connection, shop_id: int, number: str, segments: int, segme
     free_at = now + timedelta(seconds=segments / segments_per_second * SLOWER_BY)
     dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
     statement = dialect.insert(table).values(shop_id=shop_id, number=number, free_at=free_at)
-    is_free = or_(table.c.free_at <= now, table.c.free_at > now + LONGEST_WAIT)
+    apart = apart_by(segments, segments_per_second)
+    is_free = or_(table.c.free_at <= now - apart, table.c.free_at > now + LONGEST_WAIT)
     taken = statement.on_conflict_do_update(
         index_elements=["shop_id", "number"], set_={"free_at": free_at}, where=is_free
     )

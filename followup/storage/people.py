@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import asdict, fields
 from datetime import date, datetime
 from typing import Any
@@ -132,13 +133,20 @@ def end_phone_ties(connection: Connection, phone_id: int, on: date, because: str
     )
 
 
-def ties_of_phone(connection: Connection, phone_id: int) -> list[Row]:
-    """Persons who use the phone or used it, each with when and why that ended; who uses it now last."""
+def phones_of_numbers(connection: Connection, shop_id: int, numbers: Collection[str]) -> dict[str, Row]:
+    """Those of these E.164 numbers that the shop has, with their rows."""
+    table = tables.phones
+    query = select(table).where(table.c.shop_id == shop_id, table.c.number.in_(numbers))
+    return {row["number"]: row for row in rows.every(connection, query)}
+
+
+def ties_of_phones(connection: Connection, phone_ids: Collection[int]) -> dict[int, list[Row]]:
+    """Persons who use each phone or used it, with `phone_id`, when and why that ended; who uses it now last."""
     link = tables.person_phones
     join = tables.persons.join(link, link.c.person_id == tables.persons.c.id)
-    query = select(tables.persons).add_columns(link.c.to_on, link.c.ended_because).select_from(join)
-    ties = rows.every(connection, query.where(link.c.phone_id == phone_id).order_by(tables.persons.c.id))
-    return sorted(ties, key=lambda one: one["to_on"] or date.max)
+    query = select(tables.persons).add_columns(link.c.phone_id, link.c.to_on, link.c.ended_because).select_from(join)
+    ties = rows.every(connection, query.where(link.c.phone_id.in_(phone_ids)).order_by(tables.persons.c.id))
+    return _by(sorted(ties, key=lambda one: one["to_on"] or date.max), "phone_id")
 
 
 def end_vehicle_ties(connection: Connection, vehicle_id: int, person_ids: list[int], on: date, because: str) -> None:
@@ -252,14 +260,12 @@ def change_person(connection: Connection, person_id: int, **values: Any) -> None
     rows.change(connection, tables.persons, person_id, **values)
 
 
-def persons_by_phone(connection: Connection, shop_id: int, phone_id: int | None = None) -> dict[int, list[Row]]:
-    """Persons by the phones that they use now; of one phone, or of all of the shop."""
+def persons_by_phone(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
+    """Persons by the phones that they use now, of the whole shop."""
     link = tables.person_phones
     join = tables.persons.join(link, link.c.person_id == tables.persons.c.id)
     query = select(tables.persons).add_columns(link.c.phone_id).select_from(join)
     query = query.where(link.c.shop_id == shop_id, link.c.to_on.is_(None))
-    if phone_id is not None:
-        query = query.where(link.c.phone_id == phone_id)
     return _by(rows.every(connection, query.order_by(tables.persons.c.id)), "phone_id")
 
 

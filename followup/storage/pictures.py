@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from typing import Any
 
@@ -34,14 +34,24 @@ from followup.storage.rows import Row
 
 
 @dataclass(frozen=True)
-class Gathered:
+class _Contacts:
+    """Phones, who uses them, and what was said with them."""
+
+    phones: list[Row]
+    persons: dict[int, list[Row]]
+    invites: dict[int, list[Row]]
+    alerts: dict[int, list[Row]]
+    states: dict[int, dict[str, Any]]
+    standings: dict[str, ConsentStanding]
+
+
+@dataclass(frozen=True)
+class Gathered(_Contacts):
     """Rows by what they belong to, read in a dozen queries however many phones there are.
 
     `advisories` are worked out only for a single phone: whether there is a text never hangs on them.
     """
 
-    phones: list[Row]
-    persons: dict[int, list[Row]]
     vehicles: dict[int, list[Row]]
     windows: dict[int, list[Row]]
     visits: dict[int, list[Row]]
@@ -50,28 +60,63 @@ class Gathered:
     rests: dict[int, list[Row]]
     recalls: dict[int, list[Row]]
     bookings: dict[int, list[Row]]
-    invites: dict[int, list[Row]]
-    alerts: dict[int, list[Row]]
-    states: dict[int, dict[str, Any]]
-    standings: dict[str, ConsentStanding]
-    advisories: dict[int, tuple[Advisory, ...]]
+    advisories: dict[int, tuple[Advisory, ...]] = field(default_factory=dict)
+
+    def vehicle(self, vehicle_id: int) -> Row | None:
+        """A car by its id, where one of these persons has it."""
+        return next((one for found in self.vehicles.values() for one in found if one["id"] == vehicle_id), None)
 
 
-def gather(connection: Connection, shop_id: int, now: datetime, phone_id: int | None = None) -> Gathered:
-    """Everything that planning looks at, for the whole shop or for one phone."""
-    phones = [row for row in people.all_phones(connection, shop_id) if phone_id in (None, row["id"])]
-    persons = people.persons_by_phone(connection, shop_id, phone_id)
-    person_ids = [one["id"] for found in persons.values() for one in found] if phone_id is not None else None
+def gather(connection: Connection, shop_id: int, now: datetime) -> Gathered:
+    """Everything that planning looks at, for the whole shop."""
+    contacts = _Contacts(
+        phones=people.all_phones(connection, shop_id),
+        persons=people.persons_by_phone(connection, shop_id),
+        invites=outbox.invites_by_phone(connection, shop_id, now - numbers.INVITES_SINCE, now),
+        alerts=rows.grouped(connection, tables.alerts, "phone_id", shop_id, None),
+        states={row["phone_id"]: row["state"] for row in inbox.conversations_of_shop(connection, shop_id)},
+        standings=consents.standings(connection, shop_id),
+    )
+    return _gather(connection, shop_id, contacts, people.vehicles_by_person(connection, shop_id, None), None)
+
+
+def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) -> Gathered:
+    """The same for one phone, with the advisories of its cars."""
+    known = numbers.know(connection, shop_id, [phone["number"]], now)
+    gathered = gather_known(connection, shop_id, known)
+    cars = [one["id"] for found in gathered.vehicles.values() for one in found]
+    return replace(gathered, advisories=_advisories(connection, shop_id, cars, now))
+
+
+def gather_known(connection: Connection, shop_id: int, known: numbers.Known) -> Gathered:
+    """The same, without advisories, for the phones of whose numbers all is known that decides about them."""
+    persons = known.persons_by_phone
+    contacts = _Contacts(
+        phones=list(known.phones.values()),
+        persons=persons,
+        invites=known.invites,
+        alerts=known.alerts,
+        states={phone_id: state for phone_id, (state, _) in known.conversations.items()},
+        standings=known.standings,
+    )
+    person_ids = list({one["id"] for found in persons.values() for one in found})
     vehicles = people.vehicles_by_person(connection, shop_id, person_ids)
-    cars = [one["id"] for found in vehicles.values() for one in found] if phone_id is not None else None
+    cars = list({one["id"] for found in vehicles.values() for one in found})
+    return _gather(connection, shop_id, contacts, vehicles, cars)
 
+
+def _gather(
+    connection: Connection,
+    shop_id: int,
+    contacts: _Contacts,
+    vehicles: dict[int, list[Row]],
+    cars: list[int] | None,
+) -> Gathered:
     def of_cars(table: Table, *conditions: ColumnElement[bool]) -> dict[int, list[Row]]:
         return rows.grouped(connection, table, "vehicle_id", shop_id, cars, *conditions)
 
-    number = phones[0]["number"] if phone_id is not None and phones else None
     return Gathered(
-        phones=phones,
-        persons=persons,
+        **vars(contacts),
         vehicles=vehicles,
         windows=of_cars(tables.due_windows, tables.due_windows.c.is_current.is_(True)),
         visits=of_cars(tables.visits),
@@ -80,13 +125,6 @@ def gather(connection: Connection, shop_id: int, now: datetime, phone_id: int | 
         rests=of_cars(tables.rests),
         recalls=of_cars(tables.recalls, tables.recalls.c.ended_at.is_(None)),
         bookings=of_cars(tables.booking_requests),
-        invites=outbox.invites_by_phone(connection, shop_id, now - numbers.INVITES_SINCE, now, phone_id),
-        alerts=rows.grouped(connection, tables.alerts, "phone_id", shop_id, None if phone_id is None else [phone_id]),
-        states={row["phone_id"]: row["state"] for row in inbox.conversations_of_shop(connection, shop_id, phone_id)},
-        standings={number: consents.standing_of(connection, shop_id, number)}
-        if number
-        else consents.standings(connection, shop_id),
-        advisories=_advisories(connection, shop_id, cars or [], now),
     )
 
 
@@ -121,17 +159,15 @@ def pictures_of_phone(
     return list(found.values())
 
 
-def why_not_any_more(connection: Connection, shop: Shop, text: Row, now: datetime) -> str | None:
+def why_not_any_more(gathered: Gathered, shop: Shop, text: Row, reason: Row | None, now: datetime) -> str | None:
     """Asked before a planned invite leaves: why it is not wanted any more, or None. Hours are asked elsewhere."""
-    phone = people.load_phone(connection, shop.id, text["phone_id"])
-    vehicle = people.load_vehicle(connection, shop.id, text["vehicle_id"]) if text["vehicle_id"] else None
-    reason = outbox.load_reason(connection, text["reason_id"])
-    if phone is None or vehicle is None or reason is None:
+    phone = next((one for one in gathered.phones if one["id"] == text["phone_id"]), None)
+    if phone is None or text["vehicle_id"] is None or reason is None:
         return "its phone or car is gone"
-    gathered = gather(connection, shop.id, now, phone["id"])
     pictures = pictures_of_phone(gathered, shop, phone, now, needs_registration=False)
-    mine = next((one for one in pictures if one.vehicle == vehicle["code"]), None)
-    if mine is None:
+    vehicle = gathered.vehicle(text["vehicle_id"])
+    mine = next((one for one in pictures if vehicle and one.vehicle == vehicle["code"]), None)
+    if vehicle is None or mine is None:
         return "the car is no longer theirs"
     if _is_about_nothing(text, catalogue_of(shop)):
         return "the shop no longer looks at what it is about, or has no words for it yet"

@@ -65,15 +65,17 @@ def _trials(connection: Connection, shop_id: int, *conditions: ColumnElement[boo
     return rows.every(connection, query.order_by(desc(table.c.id)))
 
 
-def drawn_wording(
-    connection: Connection, shop_id: int, reason: str, language: str, phone_id: int | None
-) -> Drawn | None:
-    """What the draw of the open trial gives this phone; None where no trial is open."""
+def open_trial(connection: Connection, shop_id: int, reason: str, language: str) -> Row | None:
+    """The open trial of that text, or None."""
     table = tables.wording_trials
     query = select(table).where(
         table.c.shop_id == shop_id, table.c.reason == reason, table.c.language == language, table.c.ended_at.is_(None)
     )
-    trial = rows.first(connection, query)
+    return rows.first(connection, query)
+
+
+def drawn_wording(connection: Connection, trial: Row | None, phone_id: int | None) -> Drawn | None:
+    """What the draw of the open trial gives this phone; None where no trial is open."""
     if trial is None or phone_id is None:
         return None
     wording_id = trial["second_id"] if is_second(trial["draw_key"], phone_id) else trial["first_id"]

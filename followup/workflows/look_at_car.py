@@ -245,7 +245,7 @@ def _plans(
             if phone["id"] in looked_at:
                 continue
             looked_at.add(phone["id"])
-            gathered = pictures.gather(connection, shop.id, now, phone["id"])
+            gathered = pictures.gather_for(connection, shop.id, now, phone)
             found = pictures.pictures_of_phone(gathered, shop, phone, now, needs_registration=needs_registration)
             for code, decision in decide_for_phone(found, now):
                 if code == vehicle["code"]:

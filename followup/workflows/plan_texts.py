@@ -51,7 +51,7 @@ def plan_texts(store: Store, shop_id: int, now: datetime, *, needs_registration:
             continue
         with store.write() as connection:
             # Decided again on what stands in this very transaction: a booking may have come in between.
-            fresh = pictures.gather(connection, shop_id, now, phone["id"])
+            fresh = pictures.gather_for(connection, shop_id, now, phone)
             for picture, decision in _decide(fresh, shop, phone, now, needs_registration):
                 planned += _keep(connection, shop, phone, picture, decision, now)
     return planned
@@ -74,7 +74,7 @@ def look_at_plan(store: Store, shop_id: int, now: datetime, *, needs_registratio
             decided = _decide(gathered, shop, phone, now, needs_registration)
             if any(decision.text for _, decision in decided):
                 # What is told along is looked at only where a text leaves.
-                own = pictures.gather(connection, shop_id, now, phone["id"])
+                own = pictures.gather_for(connection, shop_id, now, phone)
                 decided = _decide(own, shop, phone, now, needs_registration)
             for picture, decision in decided:
                 vehicle = people.find_vehicle(connection, shop_id, picture.vehicle)

@@ -56,7 +56,7 @@ def mark_then_call() -> None:
 
     outbox.move = move_ahead
     outcomes.keep_receipt = keep_id
-    outcomes.has_time_left = lambda *_: True
+    outcomes.with_time_left = lambda _connection, attempts, _needs: set(attempts)
 
 
 def acknowledge_first() -> None:

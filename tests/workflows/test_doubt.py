@@ -12,7 +12,7 @@ import pytest
 from followup.storage import machine, outbox, outcomes
 from followup.storage.rows import Row
 from followup.transports.transport import AccountRefused, NotAccepted, RateLimited, SentReceipt
-from followup.workflows.send_texts.outcome import MOST_REFUSALS, keep_doubt, keep_receipt, keep_refusal, put_back
+from followup.workflows.send_texts.outcome import MOST_REFUSALS, Receipts, keep_doubt, keep_refusal, put_back
 from tests.workflows.counter import NOW, Counter, open_counter
 
 MINUTE = timedelta(minutes=1)
@@ -58,7 +58,7 @@ def test_a_receipt_that_comes_after_the_lease_still_counts_for_its_attempt(count
     row = in_flight(counter)
     with counter.store.write() as connection:
         outbox.move(connection, row["id"], 1, "in_flight", "unknown")
-    keep_receipt(counter.store, row, SentReceipt("SM1", "queued"), NOW)
+    Receipts(counter.store).keep(row, SentReceipt("SM1", "queued"), NOW)
     assert (load(counter, row["id"])["state"], load(counter, row["id"])["provider_id"]) == ("sent", "SM1")
 
 
@@ -68,12 +68,12 @@ def test_a_stale_worker_changes_nothing_of_a_later_attempt(counter: Counter) -> 
         outbox.move(connection, first["id"], 1, "in_flight", "held")
         outbox.move(connection, first["id"], 1, "held", "planned")
     second = fly(counter, first["id"])
-    keep_receipt(counter.store, first, SentReceipt("SM1", "queued"), NOW)
+    Receipts(counter.store).keep(first, SentReceipt("SM1", "queued"), NOW)
     keep_doubt(counter.store, first, NOW)
     keep_refusal(counter.store, first, NotAccepted(), NOW, "secret for tests")
     put_back(counter.store, first, NOW)
     assert load(counter, first["id"]) == second
-    keep_receipt(counter.store, second, SentReceipt("SM2", "queued"), NOW)
+    Receipts(counter.store).keep(second, SentReceipt("SM2", "queued"), NOW)
     assert load(counter, first["id"])["provider_id"] == "SM2"
 
 
@@ -135,10 +135,10 @@ def test_who_stood_still_before_handing_over_hands_nothing_over(
     row = in_flight(counter)
     needs = timedelta(seconds=35)
     with counter.store.read() as connection:
-        assert outcomes.has_time_left(connection, row["id"], 1, needs)
-        assert not outcomes.has_time_left(connection, row["id"], 2, needs)
+        assert outcomes.with_time_left(connection, {row["id"]: 1}, needs)
+        assert not outcomes.with_time_left(connection, {row["id"]: 2}, needs)
         monkeypatch.setattr(machine, "database_now", lambda _connection: NOW + timedelta(seconds=30))
-        assert not outcomes.has_time_left(connection, row["id"], 1, needs)
+        assert not outcomes.with_time_left(connection, {row["id"]: 1}, needs)
     put_back(counter.store, row, NOW)
     found = load(counter, row["id"])
     assert (found["state"], found["in_flight_at"]) == ("planned", None)

@@ -13,8 +13,9 @@ from sqlalchemy import select
 
 from followup.core.item import Item
 from followup.core.wording_checks import check_wording
-from followup.storage import own_items, requests, shops, staff, tables, windows
-from followup.storage.pictures import why_not_any_more
+from followup.storage import numbers, own_items, requests, shops, staff, tables, windows
+from followup.storage.outbox import load_reason
+from followup.storage.pictures import gather_known, why_not_any_more
 from followup.storage.rows import Row
 from followup.workflows.forecast_windows import count_cars_with_news, forecast_windows
 from followup.workflows.keep_inspections import keep_inspections
@@ -237,7 +238,9 @@ def test_switched_off_it_is_neither_planned_nor_sent_and_its_history_stays(shop:
     assert shop.window(code) is not None
     assert all(not plan.decision.text for plan in look_at_plan(store, shop_id, NOW))
     with store.read() as connection:
-        assert why_not_any_more(connection, shops.load_shop(connection, shop_id), text, NOW) is not None
+        known = numbers.know(connection, shop_id, [text["number"]], NOW)
+        gathered, why = gather_known(connection, shop_id, known), load_reason(connection, text["reason_id"])
+        assert why_not_any_more(gathered, shops.load_shop(connection, shop_id), text, why, NOW) is not None
     seen = look_at_car(store, shop_id, counter.vehicle_id, NOW)
     assert seen is not None and seen.due == () and seen.places[0][1][0].item == code
     # A line that still tells it is kept: the reading is history, and nothing is forecast from it.

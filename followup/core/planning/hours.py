@@ -18,6 +18,7 @@ from followup.core.text import VALID_FOR
 LEGAL_FROM, LEGAL_TO = time(8), time(21)  # 47 CFR 64.1200(c)(1): local time at the called party's location
 SUNDAY = 6
 LOOK_AHEAD_DAYS = 21
+_MOSTLY_WITHIN_DAYS = 3
 Span = tuple[datetime, datetime]
 _DAY = timedelta(days=1)
 
@@ -60,9 +61,11 @@ def next_moment(kind: str, after: datetime, shop: Shop, where: Where) -> datetim
     text is held and shown."""
     if kind == "answer":
         return after
-    for opens, closes in open_spans(kind, after, shop, where):
-        if closes > after:
-            return max(opens, after)
+    # Mostly within days; the rest of the three weeks is worked out only where it is not.
+    for days in (_MOSTLY_WITHIN_DAYS, LOOK_AHEAD_DAYS):
+        for opens, closes in open_spans(kind, after, shop, where, days):
+            if closes > after:
+                return max(opens, after)
     return None
 
 
@@ -73,7 +76,7 @@ def lands_by(kind: str, at: datetime, shop: Shop, where: Where) -> datetime | No
     """
     if kind == "answer":
         return at + VALID_FOR["answer"]
-    spans = open_spans(kind, at, shop, where)
+    spans = open_spans(kind, at, shop, where, 1)
     return next((closes for opens, closes in spans if opens <= at < closes), None)
 
 
@@ -85,12 +88,15 @@ def valid_until(kind: str, leaves_at: datetime, visit_at: datetime | None = None
     return leaves_at + VALID_FOR[kind]
 
 
-def open_spans(kind: str, after: datetime, shop: Shop, where: Where) -> list[Span]:
-    """All spans (aware UTC) of the three weeks from `after` on in which that kind may leave in every zone at once."""
+def open_spans(
+    kind: str, after: datetime, shop: Shop, where: Where, look_ahead_days: int = LOOK_AHEAD_DAYS
+) -> list[Span]:
+    """All spans (aware UTC) of the three weeks (or so many days) from `after` on in which that kind may leave in every
+    zone at once."""
     common: list[Span] | None = None
     for zone in _zones(shop, where):
         first = after.astimezone(ZoneInfo(zone)).date() - _DAY
-        days = (first + _DAY * number for number in range(LOOK_AHEAD_DAYS + 2))
+        days = (first + _DAY * number for number in range(look_ahead_days + 2))
         spans = [span for day in days if (span := _span(kind, day, zone, shop, where))]
         common = spans if common is None else list(_overlap(common, spans))
     return common or []

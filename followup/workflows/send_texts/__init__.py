@@ -3,12 +3,12 @@
 0. A database that is a copy, or was moved away, sends nothing (`take_over.py`).
 1. Claims whose worker is gone are provably unsent: they are planned again. Texts that were in flight when their worker
    went are `unknown`: nobody can tell, so `look_up_unknown` looks, and nothing is sent again by the machine.
-2. Once the number may send again, the due text that is most awaited is claimed (alerts to staff, answers, visit texts,
-   invites).
-3. In one transaction it is asked once more whether the text is still wanted (consent, hours, a visit opened, a booking
+2. Once the number may send again, the due texts that are most awaited are claimed (alerts to staff, answers, visit
+   texts, invites): as many as can be handed over at once, each to another number.
+3. In one transaction it is asked once more whether each is still wanted (consent, hours, a visit opened, a booking
    made); it is rendered; and `in_flight` is committed before the first byte leaves.
-4. The transport takes it. What it answers moves the row on: sent, failed, unknown, or planned again where the refusal
-   is proven and may pass. Several may be handed over at once.
+4. The transport takes them, each in a call of its own. What it answers moves the row on: sent, failed, unknown, or
+   planned again where the refusal is proven and may pass.
 
 If another process was first, each move finds another state or attempt and changes nothing. If this process dies before
 `in_flight`, nothing left; after it, the text becomes `unknown`. If it stood still for so long that its lease might run
@@ -20,8 +20,8 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable
+from dataclasses import dataclass, field
 from datetime import datetime, timedelta
-from typing import Any
 
 from followup.core.segments import segments
 from followup.core.shop import Shop
@@ -29,17 +29,22 @@ from followup.core.text import reason
 from followup.points import reached
 from followup.storage import alerts, consents, inbox, installation, outbox, outcomes, pace, shops
 from followup.storage.rows import Row
-from followup.storage.store import DATABASE_TROUBLE, Store
+from followup.storage.store import DATABASE_TROUBLE, Connection, Store
 from followup.transports.transport import LONGEST_VALIDITY_SECONDS, OutgoingText
 from followup.workflows.send_texts.body import CannotBeRendered, body_of
 from followup.workflows.send_texts.check import Verdict, ask_once_more
 from followup.workflows.send_texts.hand_over import LEASE, LONGEST_CALL, Round, Sender, SentCount, handing_over
 from followup.workflows.send_texts.outcome import FIRST_LOOK
 from followup.workflows.send_texts.refused_account import note_that_texts_leave
+from followup.workflows.send_texts.sight import Sight, look
 
 __all__ = ["LEASE", "LONGEST_CALL", "Sender", "SentCount", "send_texts"]
 # A clock that was moved back must not silence a number.
 LONGEST_REST = timedelta(days=1)
+# Texts of three segments to sixteen numbers are then a sixteenth of what a number may send in a second at most.
+PART_OF_A_SECOND = 48
+# Due texts that are looked at beyond those that are claimed: some may be for the same number.
+SPARE = 4
 _LOG = logging.getLogger(__name__)
 
 
@@ -60,33 +65,44 @@ def send_texts(
         reached("expired released")
     done = Round(sender.rests_until if _still_rests(sender.rests_until, now()) else None)
     with handing_over(store, sender, now, done) as hand_over:
-        for _ in range(most):
-            hand_over.wait_for_room()
-            if sender.is_over() or done.rests_until is not None or not _wait_for_pace(store, shop_id, number, sender):
+        begun, segments_ahead, more_wait = 0, 1, False
+        while begun < most:
+            room = min(hand_over.wait_for_room(for_several=more_wait), most_together(sender), most - begun)
+            if sender.is_over() or done.rests_until is not None:
                 break
-            row = _claim_next(store, shop_id, now(), worker, sender.holds_back)
-            if row is None:
+            if not _wait_for_pace(store, shop_id, number, sender, segments_ahead):
                 break
-            ready = _make_ready_or_fail(store, shop_id, sender, now(), row)
-            if ready is None:
-                done.other += 1
-                continue
-            reached("in flight kept")
-            hand_over(row, ready)
+            claimed = _claim_next(store, shop_id, now(), worker, sender.holds_back, room)
+            if not claimed:
+                break
+            begun, more_wait = begun + len(claimed), len(claimed) == room > 1
+            made = _make_ready_or_fail(store, shop_id, sender, now, claimed)
+            done.count(other=len(claimed) - len(made.ready))
+            segments_ahead = made.waits_for or 1
+            for _ in made.ready:
+                reached("in flight kept")
+            hand_over(made.ready)
     if done.sent:
         note_that_texts_leave(store, shop_id, now())
     return SentCount(done.sent, done.other, done.rests_until)
+
+
+def most_together(sender: Sender) -> int:
+    """How many texts may be put in flight in one transaction: as many as are handed over at once, where that is a small
+    part of what the number may send in a second."""
+    rate = sender.segments_per_second
+    return sender.at_once if rate is None else max(1, min(sender.at_once, int(rate / PART_OF_A_SECOND)))
 
 
 def _still_rests(until: datetime | None, now: datetime) -> bool:
     return until is not None and now < until < now + LONGEST_REST
 
 
-def _wait_for_pace(store: Store, shop_id: int, number: str, sender: Sender) -> bool:
+def _wait_for_pace(store: Store, shop_id: int, number: str, sender: Sender, segments_ahead: int) -> bool:
     """Wait until the number may send; False where the process is to end first. What is most awaited is chosen after."""
-    while sender.segments_per_second is not None:
+    while (rate := sender.segments_per_second) is not None:
         with store.read() as connection:
-            seconds = pace.free_in(connection, shop_id, number)
+            seconds = pace.free_in(connection, shop_id, number, segments_ahead, rate)
         if not seconds:
             break
         sender.wait(seconds)
@@ -95,75 +111,121 @@ def _wait_for_pace(store: Store, shop_id: int, number: str, sender: Sender) -> b
     return True
 
 
-def _claim_next(store: Store, shop_id: int, now: datetime, worker: str, without: tuple[str, ...]) -> Row | None:
-    claimed = None
+def _claim_next(
+    store: Store, shop_id: int, now: datetime, worker: str, without: tuple[str, ...], most: int
+) -> list[Row]:
+    """Up to so many texts, each to another number: what one of them changes, the next one asks about."""
     with store.write() as connection:
-        for row in outbox.due_texts(connection, shop_id, now, 5, without):
-            attempt = outbox.claim(connection, row["id"], worker, LEASE)
-            if attempt is not None:
-                claimed = {**row, "attempt": attempt, "state": "claimed"}
-                break
+        by_number: dict[str, Row] = {}
+        for row in outbox.due_texts(connection, shop_id, now, most + SPARE, without):
+            by_number.setdefault(row["number"], row)
+        wanted = list(by_number.values())[:most]
+        attempts = outbox.claim_all(connection, [row["id"] for row in wanted], worker, LEASE) if wanted else {}
         reached("claim written")
     reached("claim kept")
-    return claimed
+    return [{**row, "attempt": attempts[row["id"]], "state": "claimed"} for row in wanted if row["id"] in attempts]
 
 
-def _make_ready_or_fail(store: Store, shop_id: int, sender: Sender, now: datetime, row: Row) -> OutgoingText | None:
-    """The same as `_make_ready`; a text that nobody can make ready fails with its reason, and the next ones go on."""
+@dataclass
+class _Made:
+    """Texts that are in flight and were not handed over yet; `waits_for`: the segments for which the number was not
+    free, so that everything waits."""
+
+    ready: list[tuple[Row, OutgoingText]] = field(default_factory=list)
+    waits_for: int = 0
+
+
+def _make_ready_or_fail(
+    store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], claimed: list[Row]
+) -> _Made:
+    """The same as `_make_ready`; a text that nobody can make ready fails with its reason, and the others go on."""
     try:
-        return _make_ready(store, shop_id, sender, now, row)
+        return _make_ready(store, shop_id, sender, now(), claimed)
     except DATABASE_TROUBLE:
         raise
     except Exception as poison:
+        if len(claimed) > 1:
+            # One of them spoiled the transaction of all: each gets its own.
+            alone = [_make_ready_or_fail(store, shop_id, sender, now, [row]) for row in claimed]
+            return _Made([one for made in alone for one in made.ready], max(made.waits_for for made in alone))
+        (row,) = claimed
         _LOG.exception("text %s cannot be made ready", row["id"])
         # Only the name: the words of a fault may quote the text.
         because = f"it cannot be made ready ({type(poison).__name__}): look into the log"
         with store.write() as connection:
             outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=because)
-        return None
+        return _Made()
 
 
-def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, row: Row) -> OutgoingText | None:
-    """The text to hand over, with `in_flight` committed; None where it is not wanted, not now, or cannot be said."""
+def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, claimed: list[Row]) -> _Made:
+    """The texts to hand over, with `in_flight` committed, without those that are not wanted, not now, or cannot be
+    said."""
     with store.write() as connection:
         if not installation.sends(connection):
-            outbox.move(connection, row["id"], row["attempt"], "claimed", "planned")
-            return None
+            _put_back(connection, claimed)
+            return _Made()
         shop = shops.load_shop(connection, shop_id)
-        consents.lock(connection, shop_id, row["number"])
-        needs = _needs_registration(sender, row["number"])
-        verdict = ask_once_more(connection, shop, row, now, needs_registration=needs, secret=sender.secret)
-        if verdict.what != "send":
-            _put_aside(connection, row, verdict, now)
-            return None
-        try:
-            rendered = body_of(connection, shop, row, now)
-        except CannotBeRendered as cannot:
-            outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=str(cannot)[:200])
-            return None
-        seconds = _valid_seconds(row, verdict.lands_by, now)
-        if seconds < 1:
-            # Looked at again when its time or its hours are over: dropped, or planned for the next hours.
-            outbox.move(connection, row["id"], row["attempt"], "claimed", "planned", due_at=now + LEASE)
-            return None
-        count = segments(rendered.text).count
+        consents.lock(connection, shop_id, *(row["number"] for row in claimed))
+        sight = look(connection, shop, claimed, now, sender.secret)
+        said = [one for row in claimed if (one := _said(connection, shop, sender, sight, row, now))]
+        count = sum(one.segments for one in said)
         rate = sender.segments_per_second
-        if rate is not None and not pace.take(connection, shop_id, shop.texts_from, count, rate):
-            # Another process has just sent from the number.
-            outbox.move(connection, row["id"], row["attempt"], "claimed", "planned")
-            return None
-        # Made before the text is in flight: what cannot be handed over must not look as if it had been.
-        ready = _outgoing(shop, sender, row, rendered.text, seconds)
-        reached("rendered")
-        moved = outbox.move(
-            connection, row["id"], row["attempt"], "claimed", "in_flight", body=rendered.text, in_flight_at=now,
-            segments=count, wording_version=rendered.wording_version,
-        )  # fmt: skip
-        if not moved:
-            return None
-        _note_question(connection, shop, row, now)
+        if said and rate is not None and not pace.take(connection, shop_id, shop.texts_from, count, rate):
+            # The number is not free for so many segments, or another process has just sent from it.
+            _put_back(connection, [one.row for one in said])
+            return _Made(waits_for=count)
+        return _Made([(one.row, one.ready) for one in said if _put_in_flight(connection, shop, sight, one, now)])
+
+
+@dataclass(frozen=True)
+class _Said:
+    """A text that is wanted now, in its words."""
+
+    row: Row
+    ready: OutgoingText
+    segments: int
+    wording_version: int | None
+
+
+def _said(connection: Connection, shop: Shop, sender: Sender, sight: Sight, row: Row, now: datetime) -> _Said | None:
+    """The text in its words; None where it is not wanted, not now, or cannot be said, which its row then says."""
+    needs = _needs_registration(sender, row["number"])
+    verdict = ask_once_more(connection, shop, row, sight, now, needs_registration=needs)
+    if verdict.what != "send":
+        _put_aside(connection, row, verdict, now)
+        return None
+    try:
+        rendered = body_of(connection, shop, row, now, sight)
+    except CannotBeRendered as cannot:
+        outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=str(cannot)[:200])
+        return None
+    seconds = _valid_seconds(row, verdict.lands_by, now)
+    if seconds < 1:
+        # Looked at again when its time or its hours are over: dropped, or planned for the next hours.
+        outbox.move(connection, row["id"], row["attempt"], "claimed", "planned", due_at=now + LEASE)
+        return None
+    # Made before the text is in flight: what cannot be handed over must not look as if it had been.
+    ready = _outgoing(shop, sender, row, rendered.text, seconds)
+    return _Said(row, ready, segments(rendered.text).count, rendered.wording_version)
+
+
+def _put_in_flight(connection: Connection, shop: Shop, sight: Sight, said: _Said, now: datetime) -> bool:
+    """False where the row went on meanwhile."""
+    reached("rendered")
+    row = said.row
+    moved = outbox.move(
+        connection, row["id"], row["attempt"], "claimed", "in_flight", body=said.ready.body, in_flight_at=now,
+        segments=said.segments, wording_version=said.wording_version,
+    )  # fmt: skip
+    if moved:
+        _note_question(connection, shop, sight, row, now)
         reached("in flight written")
-    return ready
+    return moved
+
+
+def _put_back(connection: Connection, claimed: list[Row]) -> None:
+    for row in claimed:
+        outbox.move(connection, row["id"], row["attempt"], "claimed", "planned")
 
 
 def _needs_registration(sender: Sender, number: str) -> bool:
@@ -171,7 +233,7 @@ def _needs_registration(sender: Sender, number: str) -> bool:
     return sender.transport.address is not None and number.startswith("+1") and not sender.is_registered
 
 
-def _put_aside(connection: Any, row: Row, verdict: Verdict, now: datetime) -> None:
+def _put_aside(connection: Connection, row: Row, verdict: Verdict, now: datetime) -> None:
     if verdict.what == "later":
         outbox.move(connection, row["id"], row["attempt"], "claimed", "planned", due_at=verdict.at)
         return
@@ -204,11 +266,12 @@ def _outgoing(shop: Shop, sender: Sender, row: Row, body: str, valid_seconds: in
     )
 
 
-def _note_question(connection: Any, shop: Shop, row: Row, now: datetime) -> None:
+def _note_question(connection: Connection, shop: Shop, sight: Sight, row: Row, now: datetime) -> None:
     """What an invite or visit text asks is what the thread has asked from now on; answers noted theirs already."""
     if row["kind"] not in ("invite", "visit") or row["phone_id"] is None:
         return
-    state, thread = inbox.conversation_of(connection, row["phone_id"])
+    known_state, known_thread = sight.known.conversations.get(row["phone_id"], ({}, {}))
+    state, thread = dict(known_state), dict(known_thread)
     if row["asks"]:
         state.update(asked=row["asks"], asked_at=now.isoformat(), asked_before=state.get("asked"), questions_back=0)
     about = {"vehicle_id": row["vehicle_id"], "reason_id": row["reason_id"], "items": row["facts"].get("items", [])}

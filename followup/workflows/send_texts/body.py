@@ -24,13 +24,14 @@ from followup.core.shop import Shop, closed_because, is_open, opens_next
 from followup.core.told_times import day_of_window, phrase_window
 from followup.core.wall import day_of, to_wall
 from followup.core.wording_facts import Facts, FactValue, WrongFacts, names_of
-from followup.storage import alerts, inspections, people, requests, shops, trials, wordings
+from followup.storage import alerts, inspections, people, requests, shops
 from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.wording import CannotRender, NoSuchTemplate
 from followup.wording.shipped import phrase_file
 from followup.workflows.send_texts.named_items import duration_of_text, items_of_text, services_of_text, work_of_text
 from followup.workflows.send_texts.short import short_enough
+from followup.workflows.send_texts.sight import Sight, look
 from followup.workflows.send_texts.telling import Telling
 
 EMERGENCY_NUMBERS = {"US": "911", "CA": "911", "MX": "911", "GB": "999"}
@@ -49,13 +50,13 @@ class Rendered:
     wording_version: int | None
 
 
-def body_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Rendered:
-    """The words of one text. Raises `CannotBeRendered`."""
+def body_of(connection: Connection, shop: Shop, row: Row, now: datetime, sight: Sight | None = None) -> Rendered:
+    """The words of one text. Raises `CannotBeRendered`. What was read of it in this transaction is not read again."""
     if row["kind"] == "alert":
         return Rendered(str(row["facts"]["words"]), None)
-    facts = facts_of(connection, shop, row, now)
-    drawn = trials.drawn_wording(connection, shop.id, row["reason"], row["language"], row["phone_id"])
-    own = drawn.wording if drawn else wordings.in_use(connection, shop.id, row["reason"], row["language"])
+    sight = sight or look(connection, shop, (), now, "")
+    facts = facts_of(connection, shop, row, now, sight)
+    own = sight.wording(connection, shop, row)
     try:
         text = short_enough(row, facts, own["source"] if own else None)
     except (CannotRender, WrongFacts, NoSuchTemplate) as cannot:
@@ -63,11 +64,13 @@ def body_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Rend
     return Rendered(text, own["version"] if own else None)
 
 
-def facts_of(connection: Connection, shop: Shop, row: Row, now: datetime) -> Facts:
+def facts_of(connection: Connection, shop: Shop, row: Row, now: datetime, sight: Sight | None = None) -> Facts:
     """The facts of a text's reason, phrased in its language."""
-    found = people.load_vehicle(connection, shop.id, row["vehicle_id"]) if row["vehicle_id"] else None
+    found = sight.vehicle(row) if sight else None
+    if found is None and row["vehicle_id"]:
+        found = people.load_vehicle(connection, shop.id, row["vehicle_id"])
     request = requests.load_request(connection, shop.id, row["request_id"]) if row["request_id"] else None
-    telling = Telling(connection, shop, row, now, people.vehicle_of(found) if found else None, request)
+    telling = Telling(connection, shop, row, now, people.vehicle_of(found) if found else None, request, sight)
     facts: Facts = {}
     for name in names_of(row["reason"]):
         made = _MADE[name](telling)
@@ -80,7 +83,7 @@ def _who(told: Telling) -> FactValue:
     """The first name; never a second person's: with several persons on a phone, none."""
     if told.row["phone_id"] is None:
         return ""
-    persons = people.persons_of_phone(told.connection, told.row["phone_id"])
+    persons = told.persons
     names = {str(one["name"]).split()[0] for one in persons if one["name"]}
     return names.pop() if len(names) == 1 and not any(one["is_fleet"] for one in persons) else ""
 

@@ -13,9 +13,10 @@ from typing import Literal
 from followup.core.planning.number_rules import PASSES, About, about_reason, by_a_person, may_text
 from followup.core.planning.picture import NumberPicture
 from followup.core.shop import Shop
-from followup.storage import alerts, numbers, outbox, pictures, requests
+from followup.storage import alerts, numbers, pictures, requests
 from followup.storage.rows import Row
 from followup.storage.store import Connection
+from followup.workflows.send_texts.sight import Sight
 
 _ABOUT_A_BOOKING = ("offer_times", "confirmation", "reminder", "parts_in", "booking_closed")
 # While we wait for the answer to "shall we stop?" it is asked again so often.
@@ -37,9 +38,9 @@ class Verdict:
 
 
 def ask_once_more(
-    connection: Connection, shop: Shop, text: Row, now: datetime, *, needs_registration: bool, secret: str
+    connection: Connection, shop: Shop, text: Row, sight: Sight, now: datetime, *, needs_registration: bool
 ) -> Verdict:
-    """Decide on one claimed text. `secret` finds what the ledger keeps of a number by its hash alone."""
+    """Decide on one claimed text by what was read of it in this transaction."""
     if text["valid_until"] is not None and now >= text["valid_until"]:
         return Verdict("drop", "its time is over: it is planned anew if it is still due")
     if text["kind"] == "alert":
@@ -47,20 +48,21 @@ def ask_once_more(
     because = _gone_booking(connection, shop, text)
     if because:
         return Verdict("drop", because)
-    verdict = _of_number(connection, shop, text, now, needs_registration, secret)
-    if verdict.what == "send" and text["kind"] == "invite":
-        unwanted = pictures.why_not_any_more(connection, shop, text, now)
+    verdict = _of_number(connection, shop, text, sight, now, needs_registration)
+    if verdict.what == "send" and text["kind"] == "invite" and sight.gathered is not None:
+        why = sight.reasons.get(text["reason_id"])
+        unwanted = pictures.why_not_any_more(sight.gathered, shop, text, why, now)
         return Verdict("drop", unwanted) if unwanted else verdict
     return verdict
 
 
 def _of_number(
-    connection: Connection, shop: Shop, text: Row, now: datetime, needs_registration: bool, secret: str
+    connection: Connection, shop: Shop, text: Row, sight: Sight, now: datetime, needs_registration: bool
 ) -> Verdict:
     number = numbers.number_picture(
-        connection, shop, text["number"], now, needs_registration=needs_registration, secret=secret, text=text
+        connection, shop, text["number"], now, needs_registration=needs_registration, text=text, known=sight.known
     )
-    found = may_text(_about(connection, shop, text, number), number, now)
+    found = may_text(_about(connection, shop, text, sight, number), number, now)
     if found.may:
         return Verdict("send", lands_by=found.lands_by)
     first = next((one for one in found.because if one.rule not in PASSES), None)
@@ -74,10 +76,10 @@ def _of_number(
     return Verdict("drop", because, is_for_a_call=text["kind"] == "visit")
 
 
-def _about(connection: Connection, shop: Shop, text: Row, number: NumberPicture) -> About:
+def _about(connection: Connection, shop: Shop, text: Row, sight: Sight, number: NumberPicture) -> About:
     about = about_reason(text["reason"])
     if about.kind == "invite":
-        why = outbox.load_reason(connection, text["reason_id"])
+        why = sight.reasons.get(text["reason_id"])
         raised_by = why["raised_by"] if why else ""
         return replace(about, raised_by=raised_by, is_legal=bool(text["facts"].get("is_legal")))
     if about.kind == "visit" and text["author_id"] is not None:

@@ -27,12 +27,14 @@ from followup.transports.transport import (
     SentReceipt,
     Transport,
 )
-from followup.workflows.send_texts.outcome import keep_doubt, keep_receipt, keep_refusal, put_back
+from followup.workflows.send_texts.outcome import Receipts, keep_doubt, keep_refusal, put_back
 
 # What the transport may take to connect and read.
 LONGEST_CALL = timedelta(seconds=35)
 # Longer, so that a claim never runs out under a living worker.
 LEASE = timedelta(seconds=60)
+# So long it is waited for several calls to end, so that as many texts are made ready together.
+A_MOMENT_SECONDS = 0.05
 # How often and how long it is tried to keep an outcome while the database is away.
 TRIES_TO_KEEP = 90
 TRIES_AT_THE_END = 3
@@ -80,30 +82,75 @@ class Round:
     other: int = 0
     lock: threading.Lock = field(default_factory=threading.Lock)
 
+    def count(self, *, sent: int = 0, other: int = 0) -> None:
+        """Add to what was done."""
+        with self.lock:
+            self.sent += sent
+            self.other += other
+
+
+class Room:
+    """How many calls may begin; each that ends makes room again."""
+
+    def __init__(self, places: int) -> None:
+        self._free, self._half = places, (places + 1) // 2
+        self._changed = threading.Condition()
+
+    def wait(self, *, for_several: bool) -> int:
+        """Wait until a call may begin, and a moment longer for half of all, where several are made ready for less than
+        each alone; how many may begin."""
+        with self._changed:
+            if for_several:
+                self._changed.wait_for(lambda: self._free >= self._half, A_MOMENT_SECONDS)
+            self._changed.wait_for(lambda: self._free > 0)
+            return self._free
+
+    def take(self, calls: int) -> None:
+        """So many begin."""
+        with self._changed:
+            self._free -= calls
+
+    def give(self) -> None:
+        """One has ended."""
+        with self._changed:
+            self._free += 1
+            self._changed.notify()
+
 
 @dataclass
 class HandOver:
-    """Hands one text over: here, or beside up to `at_once - 1` others."""
+    """Hands texts over: one here, or several beside each other."""
 
+    store: Store
     work: Callable[[Row, OutgoingText], None]
+    put_back: Callable[[Row], None]
     pool: ThreadPoolExecutor | None
-    room: threading.Semaphore
+    room: Room
 
-    def wait_for_room(self) -> None:
-        """Wait until another text could be handed over, so that none is claimed before its turn."""
-        self.room.acquire()
-        self.room.release()
+    def wait_for_room(self, *, for_several: bool) -> int:
+        """Wait until another text could be handed over, so that none is claimed before its turn; how many could."""
+        return self.room.wait(for_several=for_several)
 
-    def __call__(self, row: Row, ready: OutgoingText) -> None:
-        """Hand this one over."""
-        if self.pool is None:
-            self.work(row, ready)
-            return
-        self.room.acquire()
-        self.pool.submit(self.work, row, ready).add_done_callback(self._ended)
+    def __call__(self, made: list[tuple[Row, OutgoingText]]) -> None:
+        """Hand these over, but for those whose lease might run out meanwhile."""
+        in_time = self._in_time([row for row, _ in made]) if made else set()
+        for row, ready in made:
+            if row["id"] not in in_time:
+                self.put_back(row)
+            elif self.pool is None:
+                self.work(row, ready)
+            else:
+                self.room.take(1)
+                self.pool.submit(self.work, row, ready).add_done_callback(lambda _done: self.room.give())
 
-    def _ended(self, done: object) -> None:
-        self.room.release()
+    def _in_time(self, rows: list[Row]) -> set[int]:
+        attempts = {row["id"]: row["attempt"] for row in rows}
+        try:
+            with self.store.read() as connection:
+                return outcomes.with_time_left(connection, attempts, LONGEST_CALL)
+        except DATABASE_TROUBLE as away:
+            _LOG.warning("%s texts are not handed over: the database is away (%s)", len(rows), type(away).__name__)
+            return set()
 
 
 @contextmanager
@@ -111,17 +158,23 @@ def handing_over(store: Store, sender: Sender, now: Callable[[], datetime], done
     """Counts into `done`; at the end every call has ended."""
     pool = ThreadPoolExecutor(sender.at_once, thread_name_prefix="call") if sender.at_once > 1 else None
     failed: list[BaseException] = []
+    receipts = Receipts(store)
 
     def work(row: Row, ready: OutgoingText) -> None:
         try:
-            _hand_over(store, sender, now, done, row, ready)
+            _hand_over(store, sender, now, done, receipts, row, ready)
         except BaseException as error:
             failed.append(error)
             if pool is None:
                 raise
 
+    def back(row: Row) -> None:
+        # Insisted on, since only this process knows that nothing left.
+        _insist(lambda: put_back(store, row, now()), row, sender)
+        done.count(other=1)
+
     try:
-        yield HandOver(work, pool, threading.Semaphore(sender.at_once))
+        yield HandOver(store, work, back, pool, Room(sender.at_once))
     finally:
         if pool is not None:
             pool.shutdown(wait=True)
@@ -130,32 +183,30 @@ def handing_over(store: Store, sender: Sender, now: Callable[[], datetime], done
 
 
 def _hand_over(
-    store: Store, sender: Sender, now: Callable[[], datetime], done: Round, row: Row, ready: OutgoingText
+    store: Store,
+    sender: Sender,
+    now: Callable[[], datetime],
+    done: Round,
+    receipts: Receipts,
+    row: Row,
+    ready: OutgoingText,
 ) -> None:
-    with store.read() as connection:
-        is_in_time = outcomes.has_time_left(connection, row["id"], row["attempt"], LONGEST_CALL)
-    if not is_in_time:
-        put_back(store, row, now())
-        _count(done)
-        return
     reached("handing over")
-    keep = _call(store, sender, now, row, ready)
+    keep = _call(store, sender, now, receipts, row, ready)
     reached("answered")
     outcome = _insist(keep, row, sender)
-    with done.lock:
-        done.sent += outcome is True
-        done.other += outcome is not True
-        if isinstance(outcome, datetime):
-            done.rests_until = outcome
-
-
-def _count(done: Round) -> None:
-    with done.lock:
-        done.other += 1
+    done.count(sent=outcome is True, other=outcome is not True)
+    if isinstance(outcome, datetime):
+        done.rests_until = outcome
 
 
 def _call(
-    store: Store, sender: Sender, now: Callable[[], datetime], row: Row, ready: OutgoingText
+    store: Store,
+    sender: Sender,
+    now: Callable[[], datetime],
+    receipts: Receipts,
+    row: Row,
+    ready: OutgoingText,
 ) -> Callable[[], bool | datetime | None]:
     """Hand it over; how to keep what came of it: whether it was sent, or until when the number rests."""
     try:
@@ -164,11 +215,11 @@ def _call(
         return partial(_refused, store, row, refused, now, sender.secret)
     except OutcomeUnknown:
         return partial(_in_doubt, store, row, now)
-    return partial(_taken, store, row, receipt, now)
+    return partial(_taken, receipts, row, receipt, now)
 
 
-def _taken(store: Store, row: Row, receipt: SentReceipt, now: Callable[[], datetime]) -> bool:
-    keep_receipt(store, row, receipt, now())
+def _taken(receipts: Receipts, row: Row, receipt: SentReceipt, now: Callable[[], datetime]) -> bool:
+    receipts.keep(row, receipt, now())
     return True
 
 

@@ -11,7 +11,6 @@ from followup.core.forecast.window import DueCurve
 from followup.core.item import Item
 from followup.core.phrasing import phrase_duration, phrase_list
 from followup.core.wording_facts import FactValue
-from followup.storage import windows
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 from followup.wording import advisory_fact, item_fact, measured_phrase, service_fact
@@ -25,7 +24,7 @@ def items_of_text(told: Telling) -> FactValue:
     wanted = [(str(item), str(position)) for item, position in told.raw.get("items", [])]
     if not wanted or told.row["vehicle_id"] is None:
         return []
-    seen = {(row["item"], row["position"]): row for row in windows.windows_of(told.connection, told.row["vehicle_id"])}
+    seen = {(row["item"], row["position"]): row for row in told.windows}
     advised = _advised(told)
     by_item: dict[str, list[Row]] = {}
     for row in worth_a_line(str(told.row["kind"]), [seen[at] for at in wanted if at in seen], told.today):
@@ -128,7 +127,7 @@ _NAMES_THE_MAIN_WORK = ("offer_times", "confirmation", "reminder")
 def _main(told: Telling, found: list[Item]) -> list[Item]:
     """The few items that a text to the customer names, as an invite would order them."""
     by_item: dict[str, list[Row]] = {item.code: [] for item in found}
-    for row in windows.windows_of(told.connection, told.row["vehicle_id"]) if told.row["vehicle_id"] else []:
+    for row in told.windows if told.row["vehicle_id"] else []:
         if row["item"] in by_item:
             by_item[row["item"]].append(row)
     return sorted(found, key=lambda item: weight(item, by_item[item.code]))[:MOST_LINES]

@@ -6,6 +6,8 @@ Each move names the attempt that was handed over. If the row went on meanwhile, 
 from __future__ import annotations
 
 import logging
+import threading
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 from random import Random
 
@@ -13,7 +15,7 @@ from followup.core.wall import day_of
 from followup.points import reached
 from followup.storage import consents, outbox, outcomes, shops, stops
 from followup.storage.rows import Row
-from followup.storage.store import Store
+from followup.storage.store import DATABASE_TROUBLE, Connection, Store
 from followup.transports.transport import BadNumber, OptedOut, ProvenRefused, SentReceipt
 from followup.workflows.send_texts.refused_account import tell_owner
 
@@ -27,13 +29,61 @@ LONGEST_BACK_OFF = timedelta(minutes=30)
 _LOG = logging.getLogger(__name__)
 
 
-def keep_receipt(store: Store, row: Row, receipt: SentReceipt, now: datetime) -> None:
-    """The provider took it."""
-    with store.write() as connection:
-        kept = outcomes.keep_receipt(connection, row["id"], row["attempt"], receipt.provider_id, receipt.status, now)
-        reached("outcome written")
-    reached("outcome kept")
-    if not kept:
+@dataclass
+class _Kept:
+    """A receipt that waits to be kept, and what came of it."""
+
+    row: Row
+    receipt: SentReceipt
+    at: datetime
+    failed: BaseException | None = None
+
+
+class Receipts:
+    """Keeps that the provider took texts. Calls that end while another one's receipt is written are kept together in
+    the next transaction; none goes on before its own is on the disk."""
+
+    def __init__(self, store: Store) -> None:
+        self._store = store
+        self._waiting: list[_Kept] = []
+        self._adding, self._writing = threading.Lock(), threading.Lock()
+
+    def keep(self, row: Row, receipt: SentReceipt, now: datetime) -> None:
+        """The provider took it."""
+        mine = _Kept(row, receipt, now)
+        with self._adding:
+            self._waiting.append(mine)
+        with self._writing:
+            with self._adding:
+                together, self._waiting = self._waiting, []
+            if together:
+                self._write(together)
+        if mine.failed is not None:
+            raise mine.failed
+        reached("outcome kept")
+
+    def _write(self, together: list[_Kept]) -> None:
+        """Write them in one transaction. Where one of them spoils it, each gets its own."""
+        owners = {one.receipt.provider_id: one.row["id"] for one in together}
+        try:
+            with self._store.write() as connection:
+                outcomes.give_up_found(connection, owners, together[0].at)
+                for one in together:
+                    _note_receipt(connection, one)
+                reached("outcome written")
+        except BaseException as failed:
+            if len(together) > 1 and not isinstance(failed, DATABASE_TROUBLE):
+                for one in together:
+                    self._write([one])
+            else:
+                for one in together:
+                    one.failed = failed
+
+
+def _note_receipt(connection: Connection, kept: _Kept) -> None:
+    row, receipt = kept.row, kept.receipt
+    is_kept = outcomes.keep_receipt(connection, row["id"], row["attempt"], receipt.provider_id, receipt.status, kept.at)
+    if not is_kept:
         # Its delivery report was faster, or a person had it sent again while this process stood still.
         _LOG.info("text %s went on before the receipt of attempt %s came", row["id"], row["attempt"])
 

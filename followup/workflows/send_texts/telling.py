@@ -12,8 +12,10 @@ from followup.core.items import catalogue_of
 from followup.core.shop import Shop
 from followup.core.vehicle import Vehicle
 from followup.core.wall import day_of
+from followup.storage import people, windows
 from followup.storage.rows import Row
 from followup.storage.store import Connection
+from followup.workflows.send_texts.sight import Sight
 
 
 @dataclass(frozen=True)
@@ -26,6 +28,21 @@ class Telling:
     now: datetime
     vehicle: Vehicle | None
     request: Row | None
+    sight: Sight | None = None
+
+    @property
+    def persons(self) -> list[Row]:
+        """Who uses the phone now."""
+        phone_id = self.row["phone_id"]
+        known = self.sight.known.persons_by_phone.get(phone_id) if self.sight else None
+        return people.persons_of_phone(self.connection, phone_id) if known is None else known
+
+    @property
+    def windows(self) -> list[Row]:
+        """The present due windows of the car."""
+        vehicle_id = self.row["vehicle_id"]
+        known = self.sight.windows(vehicle_id) if self.sight else None
+        return windows.windows_of(self.connection, vehicle_id) if known is None else known
 
     @property
     def language(self) -> str:
