@@ -6,7 +6,7 @@ Everything is made by the program's own workflows; names and numbers are invente
 from __future__ import annotations
 
 import json
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import UTC, datetime, timedelta
 
 from followup.storage import shops, staff
@@ -23,20 +23,26 @@ _AREAS = (
     217, 224, 309, 312, 331, 618, 630, 708, 773, 815, 847, 872, 262, 414, 608, 920, 319, 515, 563, 641, 314, 573, 636,
     816, 612, 651, 763, 952,
 )  # fmt: skip
-_PER_AREA = 100
-MOST = _PER_AREA * len(_AREAS) - 2 * _PER_AREA
-_INSPECTED_ON = OPENS_AT.date() - timedelta(days=30)
+_INSPECTED_BEFORE = timedelta(days=30)
 
 
-def add_crowd(store: Store, customers: int, secret: str, now: datetime = OPENS_AT) -> int:
-    """Add a shop with so many customers, and plan their invites; its id."""
+def add_crowd(
+    store: Store,
+    customers: int,
+    secret: str,
+    now: datetime = OPENS_AT,
+    *,
+    zone: str = "America/Chicago",
+    areas: Sequence[int] = _AREAS,
+) -> int:
+    """Add a shop with so many customers, and plan their invites; its id. Their numbers go through the areas in turn."""
     with store.write() as connection:
         shop_id = shops.add_shop(
-            connection, now, "many", {"name": "Many Roads Auto", "zone": "America/Chicago", "phone": "+13125550100",
+            connection, now, "many", {"name": "Many Roads Auto", "zone": zone, "phone": "+13125550100",
                                       "texts_from": TEXTS_FROM, "state": "IL"},
         )  # fmt: skip
         staff.add(connection, shop_id, "sam", "Sam Field", "owner", "no password", now)
-    for kept in keep_inspections(store, shop_id, _lines(customers), now, "a rehearsal", secret):
+    for kept in keep_inspections(store, shop_id, _lines(customers, areas, now), now, "a rehearsal", secret):
         if kept.outcome != "new":
             raise ValueError(f"a line of the crowd was not kept: {kept}")
     forecast_windows(store, shop_id, now)
@@ -45,21 +51,21 @@ def add_crowd(store: Store, customers: int, secret: str, now: datetime = OPENS_A
     return shop_id
 
 
-def number_of(customer: int) -> str:
+def number_of(customer: int, areas: Sequence[int] = _AREAS) -> str:
     """The number of a customer by their place in the crowd; the shop's own numbers are nobody's."""
-    numbers = (area for area in _AREAS if area != 312)
-    return f"+1{tuple(numbers)[customer // _PER_AREA]}55501{customer % _PER_AREA:02d}"
+    free = [area for area in areas if area != int(TEXTS_FROM[2:5])]
+    return f"+1{free[customer % len(free)]}55501{customer // len(free):02d}"
 
 
-def _lines(customers: int) -> Iterator[str]:
+def _lines(customers: int, areas: Sequence[int], now: datetime) -> Iterator[str]:
     for n in range(customers):
         yield json.dumps(
             {
                 "inspection": f"I-{n}",
-                "inspected_at": f"{_INSPECTED_ON}T09:10",
+                "inspected_at": f"{(now - _INSPECTED_BEFORE).date()}T09:10",
                 "odometer": 48_210 + n,
                 "unit": "mi",
-                "customer": {"id": f"C-{n}", "name": f"Ana {n}", "phone": number_of(n), "language": _language(n),
+                "customer": {"id": f"C-{n}", "name": f"Ana {n}", "phone": number_of(n, areas), "language": _language(n),
                              "consent": _consent(_language(n))},
                 "vehicle": {"id": f"V-{n}", "label": "blue wagon", "class": "car", "powertrain": "gasoline",
                             "first_used_on": "2021-05-01"},

@@ -13,7 +13,7 @@ from collections.abc import Iterable
 from sqlalchemy import ColumnElement, Connection, or_, select, text, update
 
 from followup.core.consent import ConsentEntry, ConsentStanding, standing
-from followup.storage import rows, tables
+from followup.storage import people, rows, tables
 from followup.storage.rows import Row
 
 
@@ -31,8 +31,33 @@ def lock(connection: Connection, shop_id: int, *numbers: str) -> None:
     SQLite has one writer at a time anyway. Several are locked in one order, so that nobody waits for each other.
     """
     if numbers and connection.dialect.name == "postgresql":
-        names = [f"consent of {number} at shop {shop_id}" for number in sorted(set(numbers))]
-        connection.execute(_LOCK, {"names": names})
+        connection.execute(_LOCK, {"names": [_name(shop_id, number) for number in sorted(set(numbers))]})
+
+
+_LOCK_FREE = text(
+    "SELECT number, pg_try_advisory_xact_lock(hashtextextended(name, 0)) "
+    "FROM unnest(CAST(:numbers AS text[]), CAST(:names AS text[])) AS asked(number, name)"
+)
+
+
+def lock_free(connection: Connection, shop_id: int, numbers: Iterable[str]) -> set[str]:
+    """The same without waiting, for those of several numbers about which nobody else decides now: who holds some of
+    their locks must not wait for more, since others take theirs in another order."""
+    asked = list(dict.fromkeys(numbers))
+    if connection.dialect.name != "postgresql":
+        return set(asked)
+    found = connection.execute(_LOCK_FREE, {"numbers": asked, "names": [_name(shop_id, one) for one in asked]})
+    return {number for number, is_mine in found if is_mine}
+
+
+def lock_car(connection: Connection, shop_id: int, vehicle_id: int) -> None:
+    """Lock the numbers of all who have the car: who opens a visit holds them, so that an invite is in flight before
+    the visit is kept, or it finds the visit."""
+    lock(connection, shop_id, *people.numbers_of_vehicle(connection, vehicle_id))
+
+
+def _name(shop_id: int, number: str) -> str:
+    return f"consent of {number} at shop {shop_id}"
 
 
 def know_again(connection: Connection, shop_id: int, number: str, secret: str) -> None:

@@ -210,6 +210,7 @@ def _visit_of_inspection(connection: Connection, task: _Task, line: InspectionLi
     """An inspection without a visit counts as one that was opened and closed on its day."""
     opened_at = to_utc(line.inspected_at, task.shop.zone)
     if line.visit:
+        consents.lock_car(connection, task.shop.id, vehicle_id)
         return inspections.keep_visit(
             connection,
             task.shop.id,
@@ -267,6 +268,7 @@ def _keep_visit(connection: Connection, task: _Task, line: VisitLine) -> KeptLin
     # A line that only closes a visit says nothing of when it was opened.
     opened_at = before["opened_at"] if before and not line.opened_at else to_utc(opened, zone) if opened else task.now
     closed_at = to_utc(line.closed_at, zone) if line.closed_at else None
+    consents.lock_car(connection, shop_id, vehicle["id"])
     visit_id = inspections.keep_visit(
         connection, shop_id, line.visit, vehicle["id"], opened_at, closed_at, line.odometer_miles, content_hash=content
     )

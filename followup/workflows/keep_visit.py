@@ -14,7 +14,7 @@ from followup.core.items import catalogue_of
 from followup.core.shop import Shop
 from followup.core.visit import DECISIONS, DECLINED_BECAUSE
 from followup.core.wall import day_of, to_wall
-from followup.storage import inspections, outbox, people, seen, shops
+from followup.storage import consents, inspections, outbox, people, seen, shops
 from followup.storage.rows import Row
 from followup.storage.seen import Whom
 from followup.storage.store import Connection, Store
@@ -91,6 +91,7 @@ def open_visit(
         vehicle = people.load_vehicle(connection, shop_id, vehicle_id)
         if vehicle is None:
             return None
+        consents.lock_car(connection, shop_id, vehicle_id)
         for row in inspections.visits_of_vehicle(connection, vehicle_id):
             if row["closed_at"] is None:
                 return int(row["id"])

@@ -129,10 +129,14 @@ def _claim_next(
 @dataclass
 class _Made:
     """Texts that are in flight and were not handed over yet; `waits_for`: the segments for which the number was not
-    free, so that everything waits."""
+    free, so that everything waits; `others`: claimed texts about whose numbers somebody else decides at this moment."""
 
     ready: list[tuple[Row, OutgoingText]] = field(default_factory=list)
     waits_for: int = 0
+    others: list[Row] = field(default_factory=list)
+
+    def __add__(self, other: _Made) -> _Made:
+        return _Made(self.ready + other.ready, max(self.waits_for, other.waits_for), self.others + other.others)
 
 
 def _make_ready_or_fail(
@@ -140,14 +144,13 @@ def _make_ready_or_fail(
 ) -> _Made:
     """The same as `_make_ready`; a text that nobody can make ready fails with its reason, and the others go on."""
     try:
-        return _make_ready(store, shop_id, sender, now(), claimed)
+        made = _make_ready(store, shop_id, sender, now(), claimed)
     except DATABASE_TROUBLE:
         raise
     except Exception as poison:
         if len(claimed) > 1:
             # One of them spoiled the transaction of all: each gets its own.
-            alone = [_make_ready_or_fail(store, shop_id, sender, now, [row]) for row in claimed]
-            return _Made([one for made in alone for one in made.ready], max(made.waits_for for made in alone))
+            return _each_alone(store, shop_id, sender, now, claimed)
         (row,) = claimed
         _LOG.exception("text %s cannot be made ready", row["id"])
         # Only the name: the words of a fault may quote the text.
@@ -155,6 +158,11 @@ def _make_ready_or_fail(
         with store.write() as connection:
             outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=because)
         return _Made()
+    return made + _each_alone(store, shop_id, sender, now, made.others)
+
+
+def _each_alone(store: Store, shop_id: int, sender: Sender, now: Callable[[], datetime], claimed: list[Row]) -> _Made:
+    return sum((_make_ready_or_fail(store, shop_id, sender, now, [row]) for row in claimed), _Made())
 
 
 def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, claimed: list[Row]) -> _Made:
@@ -165,7 +173,7 @@ def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, claim
             _put_back(connection, claimed)
             return _Made()
         shop = shops.load_shop(connection, shop_id)
-        consents.lock(connection, shop_id, *(row["number"] for row in claimed))
+        claimed, others = _locked(connection, shop_id, claimed)
         sight = look(connection, shop, claimed, now, sender.secret)
         said = [one for row in claimed if (one := _said(connection, shop, sender, sight, row, now))]
         count = sum(one.segments for one in said)
@@ -173,8 +181,18 @@ def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, claim
         if said and rate is not None and not pace.take(connection, shop_id, shop.texts_from, count, rate):
             # The number is not free for so many segments, or another process has just sent from it.
             _put_back(connection, [one.row for one in said])
-            return _Made(waits_for=count)
-        return _Made([(one.row, one.ready) for one in said if _put_in_flight(connection, shop, sight, one, now)])
+            return _Made([], count, others)
+        flying = [one for one in said if _put_in_flight(connection, shop, sight, one, now)]
+        return _Made([({**one.row, "in_flight_at": now}, one.ready) for one in flying], 0, others)
+
+
+def _locked(connection: Connection, shop_id: int, claimed: list[Row]) -> tuple[list[Row], list[Row]]:
+    """The texts whose numbers are locked now, and the others; one alone waits for its lock."""
+    if len(claimed) == 1:
+        consents.lock(connection, shop_id, claimed[0]["number"])
+        return claimed, []
+    mine = consents.lock_free(connection, shop_id, [row["number"] for row in claimed])
+    return [row for row in claimed if row["number"] in mine], [row for row in claimed if row["number"] not in mine]
 
 
 @dataclass(frozen=True)

@@ -43,6 +43,9 @@ def ask_once_more(
     """Decide on one claimed text by what was read of it in this transaction."""
     if text["valid_until"] is not None and now >= text["valid_until"]:
         return Verdict("drop", "its time is over: it is planned anew if it is still due")
+    if now < text["due_at"]:
+        # The clock was moved back since the text was claimed.
+        return Verdict("later", at=text["due_at"])
     if text["kind"] == "alert":
         return _alert(connection, shop, text)
     because = _gone_booking(connection, shop, text)

@@ -122,6 +122,7 @@ class HandOver:
     """Hands texts over: one here, or several beside each other."""
 
     store: Store
+    now: Callable[[], datetime]
     work: Callable[[Row, OutgoingText], None]
     put_back: Callable[[Row], None]
     pool: ThreadPoolExecutor | None
@@ -132,7 +133,8 @@ class HandOver:
         return self.room.wait(for_several=for_several)
 
     def __call__(self, made: list[tuple[Row, OutgoingText]]) -> None:
-        """Hand these over, but for those whose lease might run out meanwhile."""
+        """Hand these over, but for those whose lease might run out meanwhile, or before which the clock was moved: by
+        now it may be another hour there. They are planned again."""
         in_time = self._in_time([row for row, _ in made]) if made else set()
         for row, ready in made:
             if row["id"] not in in_time:
@@ -144,6 +146,8 @@ class HandOver:
                 self.pool.submit(self.work, row, ready).add_done_callback(lambda _done: self.room.give())
 
     def _in_time(self, rows: list[Row]) -> set[int]:
+        now = self.now()
+        rows = [row for row in rows if abs(now - row["in_flight_at"]) < LEASE - LONGEST_CALL]
         attempts = {row["id"]: row["attempt"] for row in rows}
         try:
             with self.store.read() as connection:
@@ -174,7 +178,7 @@ def handing_over(store: Store, sender: Sender, now: Callable[[], datetime], done
         done.count(other=1)
 
     try:
-        yield HandOver(store, work, back, pool, Room(sender.at_once))
+        yield HandOver(store, now, work, back, pool, Room(sender.at_once))
     finally:
         if pool is not None:
             pool.shutdown(wait=True)

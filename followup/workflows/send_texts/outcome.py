@@ -103,7 +103,8 @@ def put_back(store: Store, row: Row, now: datetime) -> None:
     """This process knows that it handed nothing over: planned again, even where another one doubts it already."""
     with store.write() as connection:
         outbox.move(
-            connection, row["id"], row["attempt"], ("in_flight", "unknown"), "planned", due_at=now, in_flight_at=None,
+            connection, row["id"], row["attempt"], ("in_flight", "unknown"), "planned",
+            due_at=max(now, row["due_at"]), in_flight_at=None,
             look_at=None, looks=0, state_because="the process stood still before it handed the text over",
         )  # fmt: skip
 
