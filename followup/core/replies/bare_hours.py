@@ -56,7 +56,7 @@ def is_hour(text: Text, at: int, got: tuple[Hours, int, bool], previous: Mention
     if is_after_for and previous and isinstance(previous.value, Hours) and previous.end in (at, at - 1):
         return False
     is_open_ended = text.word(at) == "from" and text.word(end - 1) == "on"
-    if is_open_ended or _is_own_clause(text, at, end, told):
+    if is_open_ended or _is_own_clause(text, at, end, told) or _is_run_together(text, at, end, told, previous):
         return True
     if text.word(at) in _LOOSE_OPENERS and not _near_time(text, at, end, previous):
         return _is_after_loose_opener(text, at, end)
@@ -207,6 +207,17 @@ def _is_own_clause(text: Text, at: int, end: int, told: Hours) -> bool:
     return is_opened and text.cat(end) == ""
 
 
+_HOUR_AND_MINUTES = 3
+"""Digits of the shortest hour that is written with its minutes: `730`."""
+
+
+def _is_run_together(text: Text, at: int, end: int, told: Hours, previous: Mention | None) -> bool:
+    """`Friday but early, 730`: hour and minutes in one number, as a clause of its own behind a day."""
+    if previous is None or end - at != 1 or not text.word(at).isdigit() or len(text.word(at)) < _HOUR_AND_MINUTES:
+        return False
+    return text.cat(at - 1) == "mark" and text.word(at - 1) in (",", ".", ";") and text.cat(end) in ("", "mark")
+
+
 def _head(text: Text, at: int) -> str:
     """The words before this place, as far back as they can bear on it."""
     start = text.symbols[at].start
@@ -238,10 +249,12 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
         between = [text.symbols[n] for n in range(previous.end, at)]
         if isinstance(previous.value, Hours) and any(one.category == "correction" for one in between):
             return len([one for one in between if one.category != "mark"]) <= 4
+        if text.cat(previous.end - 1) == "weekday" and [one.text for one in between] == ["so"]:
+            return text.cat(end) in ("", "mark") or text.word(end) in _SUITS
         if all(one.category in (*GLUE, "or", "and") or one.text == "," for one in between):
             is_list = any(one.category in ("or", "and") or one.text == "," for one in between)
             if text.cat(previous.end - 1) in ("weekday", "relday") and [one.text for one in between] == [","]:
-                return text.cat(end) in ("", "mark")
+                return text.cat(end) in ("", "mark") or text.word(end) in _SUITS
             if isinstance(previous.value, Hours | PartOfDay) or not is_list:
                 return True
     part_at = end + 1 if text.word(end) == "," else end
@@ -261,6 +274,9 @@ def _near_time(text: Text, at: int, end: int, previous: Mention | None) -> bool:
         )
     is_on_date = text.cat(end) == "on" and text.cat(after) in ("month", "ordinal") and text.cat(after + 1) != "word"
     return (text.cat(after) in ("weekday", "relday", "date", "holiday") or is_on_date) and text.word(end) != "."
+
+
+_SUITS = word_set("works would suits")
 
 
 def _ends_here(text: Text, at: int) -> bool:

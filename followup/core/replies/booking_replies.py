@@ -146,6 +146,16 @@ def _move(now: Situation, made: Decision, booked: datetime) -> None:
 
 def _confirm(now: Situation, made: Decision, booked: datetime) -> None:
     """A reply to `is the booking still fine`, or one that comes while a booking stands."""
+    is_of_booked = bool(made.times) and all(overlaps(booked, entry) for entry in made.times)
+    is_question = made.has("price", "duration") and not made.has("accept", "decline") and len(now.said.parts) == 1
+    if is_of_booked and is_question:
+        made.forget_times()  # the day of the question: `how much will I owe on Thursday`
+        return
+    is_farewell = made.times and all(entry.start[:10] == iso(booked)[:10] for entry in made.times)
+    if is_farewell and accept.has_yes_word(now.said) and _SEE_YOU_EARLY.search(now.text):
+        made.become("accept", ("propose", "decline", "move"))
+        made.times, made.question, made.is_settled = (), None, True
+        return
     if made.times or "propose" in made.codes:
         if made.times and all(overlaps(booked, entry) for entry in made.times):
             made.become("accept", ("propose", "decline"))
@@ -163,6 +173,13 @@ def _confirm(now: Situation, made: Decision, booked: datetime) -> None:
         else:
             _move(now, made, booked)
             made.question = "day"
+
+
+_SEE_YOU_EARLY = phrases(
+    r"(?:see|catch) (?:you|u|ya|yall)(?: \w+){0,2} (?:bright and early|first thing|early|in the morning|in the "
+    r"afternoon)"
+)
+"""A farewell that names the part of the day of the visit."""
 
 
 def at_the_same_time(now: Situation, made: Decision, at: datetime) -> None:

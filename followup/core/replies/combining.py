@@ -138,7 +138,9 @@ _OPENING = phrases(
 )
 _SARCASM = re.compile(
     r"\b(?:great|perfect|wonderful|fantastic|awesome|nice|lovely|fun|genial|que bien|perfecto|"
-    r"que padre|maravilloso)[,!. ]+(?:another|more|yet|otr[oa]|mas|just|thanks for nothing|job|"
+    r"que padre|maravilloso|goody|goodie|joy|super|terrific|brilliant|swell)[,!. ]+(?:another|more|yet|something "
+    r"else|one more|"
+    r"some more|here comes|as if|like i|how convenient|otr[oa]|mas|just|thanks for nothing|job|"
     r"now what|what now)"
 )
 
@@ -194,6 +196,9 @@ def _settle_offers(now: Situation, made: Decision) -> None:
         made.forget_times()
         made.become("decline", ("accept", "move", "cancel"))
         made.question = "time" if pick.is_too else "day"
+    elif pick.beyond:
+        made.become("propose", ("accept", "choose", "decline", "move", "cancel"))
+        made.times, made.avoid, made.question, made.is_settled = (pick.beyond,), (), None, True
     elif pick.named:
         _choose(now, made)
     elif made.times:

@@ -222,6 +222,16 @@ _QUESTIONS = (
     r"(?:front|rear|back|left|right|delante\w*|trase\w*|izquierd\w+|derech\w+|atras|enfrente|adelante)",
     r"si (?:un dia |algun dia |luego |despues |acaso )(?:\w+ ){0,2}\w+",
     rf"no (?:me |se |le |se le |se me |les )?{_SEEN} (?:\w+ )?(?:ningun[oa]?|ni un[oa])(?: \w+){{0,2}}",
+    r"(?:is|are|does|do|can|could|will|would) (?:(?!(?:my|mine|it|its|this|that|the|she|he|you|i|we|they|"
+    r"there)\b)\w+ ){1,5}?"
+    r"(?:something that |a thing that |really |actually |ever |going to |able to |enough to )*"
+    r"(?:kill|hurt|harm|damage|ruin|wreck|destroy|break|stall|blow|bad for|hard on|shorten)s?(?: up)? (?:the|an?|my|"
+    r"your|our) "
+    r"(?:\w+ )?(?:engine|motor|car|truck|brakes?|transmission|battery|tires?|rotors?|alternator|glass)",
+    r"(?:my|his|her|our|these|old) (?:\w+ )?(?:hands?|fingers?|thumbs?|eyes?|arms?)(?: \w+){0,2} (?:shak\w+|"
+    r"trembl\w+|cramp\w*|"
+    r"hurt\w*|jump\w*|lock up|go numb|twitch\w*)(?! (?:\w+ ){0,2}(?:when|while|on|from|at|every|as|if|holding|the "
+    r"wheel)\b)",
     r"what (?:is|was) (?:that|the|this) (?:noise|sound|light) (?:test|check|policy|ordinance)",
 )
 """What is asked or told in general, or only supposed, and not of the car as it is now."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from followup.core.replies.mentions import Days, Hours, Mention, Text
-from followup.core.replies.other_times import is_for_something_else
+from followup.core.replies.other_times import is_for_something_else, says_it_suits
 
 _CLAUSE_END = re.compile(
     r"[.!?;\n]|\b(?:but|pero|although|aunque|so|how about|what about|que tal|or maybe|instead|because|porque)\b"
@@ -32,9 +32,14 @@ _NOT_REALLY = re.compile(
     r"cant (?:you|we|i)|couldnt|no thanks|if not|if its not|why dont|not (?:a )?(?:problem|bad)|"
     r"(?:why|reason)\b[^.?!,]{0,24}\b(?:not (?:being )?able|cant|unable|not)\b|"
     r"how busy|if (?:\w+ ){1,2}(?:too |so |that )?busy|(?:are|r) (?:you|u|yall|they|things) (?:\w+ )?busy|"
+    r"(?:doesnt|does not|dont|wont|makes? no) (?:really |even |much )?(?:matter|care|mind|make (?:a|any) difference|"
+    r"difference)|"
     r"whether or not|no se si|not sure if|dont know if|not too|no mas|nomas|cant complain|no (?=i|"
     r"we|que|mejor|wait|espera|perdon|sorry)|wait no|no no|not today but|"
-    r"dont (?:want to )?(?:cancel|change|move|worry|text|call))\b"
+    r"dont (?:want to )?(?:cancel|change|move|worry|text|call)|"
+    r"(?:cant|wont|couldnt|not|unable to|no way (?:i|we) can) (?:be able to |able to )?(?:pick|collect|fetch|grab|"
+    r"retrieve|"
+    r"get (?:it|her|him|back)|come back|do (?:any|it any) (?:later|earlier|sooner)|be (?:any )?(?:later|earlier)))\b"
 )
 _POLITE_NO = re.compile(
     r"\b(?:y )?no (?:me |se |le |les |nos )?(?:tiene[ns]?|tend\w+|hay|habr\w+|puede[ns]?|podr\w+|podemos|seria|da[ns]?|"
@@ -54,7 +59,8 @@ _NOT_AFTER = re.compile(
 )
 _CORRECTED = re.compile(
     r"\b(?:no wait|wait no|i mean|i meant|scratch that|oops|correction|actually|make that|make it|"
-    r"oh wait|never mind|nevermind|nvm|digo|perdon|mejor dicho|quise decir|no mejor|mejor|"
+    r"oh wait|jk|just kidding|kidding|lol no|haha no|never mind|nevermind|nvm|digo|perdon|mejor dicho|quise decir|no "
+    r"mejor|mejor|"
     r"me equivoque|corrijo|wait|sorry|whoops|rather|espera|no no)\b"
 )
 _MEANT = re.compile(
@@ -67,6 +73,14 @@ _MOVES = re.compile(
     r"bring|mover|muevan|mueva|cambiar|cambien|cambie|cambio|pasar|pasen|recorrer|reprogramar|"
     r"reagendar|postpone)\b"
 )
+_NEEDS_TO_BE = re.compile(
+    r"^ ?(?:appointment |appt |booking |slot |one |visit |drop ?off )?(?:now |really |just )?(?:needs?|has|have|got|"
+    r"gotta|ought|must|should|"
+    r"wants?|will have|may need|might need|could) (?:to )?(?:be|become|turn into|go to|change to|move to|switch "
+    r"to)(?: now)? "
+    r"(?:to |at |an? |the |more like |my )*$"
+)
+"""`my 9 needs to be a 2`"""
 _CHANGED_TO = re.compile(
     r"\b(?:chang|mov|delay|switch|push|bump|swap|reschedul)\w* (?:it |that |this |them )?(?:back |up |over )?"
     r"(?:to|for|until) $"
@@ -146,6 +160,11 @@ def is_no_visit(text: Text, one: Mention) -> bool:
     return is_for_something_else(text, one, left, after(text, one))
 
 
+def suits(text: Text, one: Mention) -> bool:
+    """Whether the words behind a time say that it suits."""
+    return says_it_suits(after(text, one))
+
+
 def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
     """Whether the customer rules a time out (`not Monday`, `Tuesday doesn't work`)."""
     left = _NOT_REALLY.sub(" ", before(text, one))
@@ -191,7 +210,7 @@ def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
         return "before"
     is_same_kind = isinstance(previous.value, Days) == isinstance(one.value, Days)
     head = text.plain[: text.symbols[previous.start].start]
-    if _CHANGED_TO.search(between) and is_same_kind:
+    if is_same_kind and (_CHANGED_TO.search(between) or _NEEDS_TO_BE.match(between)):
         return "before"
     if isinstance(one.value, Days) and between.rstrip().endswith(" from") and _MOVES.search(head):
         return "this"

@@ -24,7 +24,7 @@ _MINDED = phrases(
     r"(?:escrib|mand|envi|text)\w+ (?:\w+ ){0,2}(?:en la noche|de noche|tan noche|de madrugada|tan tarde|"
     r"tan temprano)",
     rf"{_TEXTING} (?:\w+ ){{0,5}}(?:so|too|this|that) (?:much|many|often|early|late|frequently)",
-    r"(?:so|too|this|way too) (?:many|much) (?:\w+ )?(?:texts?|messages?|reminders?|texting|notifications?)",
+    r"(?:so|too|this|way too) (?:many|much) (?:(?!to )\w+ )?(?:texts?|messages?|reminders?|texting|notifications?)",
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,3}}(?:every ?day|at night|after \d+|"
     rf"before \d+|in the middle|on (?:the )?(?:weekends?|sundays?)"
     r"|(?:when|while) im (?:at work|working|sleeping|asleep|driving)|(?<!im )at work|during (?:work|"
@@ -45,6 +45,10 @@ _MINDED = phrases(
     r"tan (?:seguido|temprano|tarde) (?:\w+ )?(?:mensajes|textos)",
     r"menos (?:mensajes|textos|recordatorios)",
 )
+_SERVICE = (
+    r"(?:oil(?: change)?|brakes?|tires?|alignment|rotation|inspection|battery|filter|coolant|belt|transmission|wipers?|"
+    r"emissions?|smog|tune ?up|fluid|flush|recall)"
+)
 _SUBJECT = phrases(
     r"(?:stop|quit|no more|enough) (?:with )?(?:the|those|these|your|any|of the) (?!texts?\b|messages?\b|"
     r"reminders?\b|same\b|robo\b|robot\b|auto\w*|spam\w*|nonstop\b|endless\b|daily\b|dumb\b|silly\b|damned\b|"
@@ -58,6 +62,8 @@ _SUBJECT = phrases(
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
     rf"my |that |this )?(?!it\b|me\b|us\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
     rf"good|a while|ever)\w+",
+    rf"(?:stop|quit|no more|enough|cancel|cut|(?:dont|do not) (?:need|want|send))(?: (?:with|of|me|any|more|the|these|"
+    rf"those|your|out))* {_SERVICE} (?:\w+ )?(?:texts?|messages?|reminders?|notices?|alerts?)",
     r"no more (?:\w+ )?(?:texts?|messages?|reminders?) (?:about|for|on) (?:the |my )?(?!it\b|me\b|us\b|now\b|"
     r"this\b|that\b|anything)\w+",
     r"(?:no me|ya no|dejen de|ya no me|no) (?:\w+ )?(?:mand\w+|envi\w+|escrib\w+|record\w+|"

@@ -46,6 +46,13 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"got) (?:\w+ ){0,3}(?:a )?(?:ride|lift|shuttle|uber|taxi)(?! (?:share it)|s? quality)",
             r"(?:drop me off|(?:drop|take|drive|bring|run) me (?:home|to work|back|to my|at (?:work|home|my|the "
             r"(?:office|house|job|school|station))))",
+            r"(?:can|could|would|will) (?:you|u|yall|someone|somebody|anyone|anybody|one of you|you guys|they|a "
+            r"driver|the shuttle) (?:guys |please |"
+            r"possibly |maybe )*(?:(?:drive|shuttle|zip|haul) (?:me|us)|(?:run|drop|take|bring|lift) (?:me|us) "
+            r"(?:over |back |up )?(?:home|back|"
+            r"to (?!you|the shop|your|it|\d|see|fix|check)))(?: \w+){0,3}",
+            r"(?:be )?(?:driven|dropped|shuttled|taken) (?:home|to work|back|to (?:my|the) (?:office|job|school|"
+            r"house|work))",
             r"pick me up",
             r"(?:need|want) (?:to be )?(?:picked up|dropped off|a drop ?off)(?! (?:time|it))",
             r"shuttle (?:please|too|home|to|me|back|ride)",

@@ -45,7 +45,8 @@ _READING = re.compile(
     rf"o) ?)?(?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?){_UNIT}"
 )
 _STANDS_AT = re.compile(
-    r"\b(?:(?:it|its|she|he|car|truck|van|that|thing|i|im|i am|we|we are|were|miles|odo|odometers?) (?:is |are "
+    r"\b(?:(?:it|its|she|shes|he|hes|odo|car|truck|van|that|thing|i|im|i am|we|we are|were|miles|odo|odometers?) "
+    r"(?:is |are "
     r")?(?:only )?(?:now |right |just )?(?:at|on|reading|"
     r"showing|shows|says|has)|"
     r"(?:miles|mileage) (?:is|are|at)|reading|sitting at|currently at|just (?:hit|passed|turned)|(?:just "
@@ -252,7 +253,7 @@ def target_reading(plain: str) -> int | None:
     """The odometer reading at which the customer wants to come (`at 50k`, `when it hits 50,000`); None without one."""
     text = _spelled_out(plain)
     match = re.search(
-        rf"(?<!only )(?<!im )(?<!its )(?<!it is )(?<!now )(?<!are )(?<!were )"
+        rf"(?<!only )(?<!im )(?<!its )(?<!it is )(?<!shes )(?<!hes )(?<!now )(?<!are )(?<!were )"
         rf"\b(?:at|hits?|hit|reach(?:es)?|gets? to|until|till?|closer to|turns?|llegue a|"
         rf"cuando (?:tenga|llegue a|marque)|a los|a las|hasta los|hasta las)(?: about| around| like| the| las|"
         rf" los)* (?P<value>{_NUMBER})(?P<thousand>{_THOUSAND}?)(?: ?(?:miles?|millas?|km|"

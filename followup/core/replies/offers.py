@@ -4,14 +4,18 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, time, timedelta
 
+from followup.core.replies.contract import TimeWindow
 from followup.core.replies.mentions import Hours, Setting
 from followup.core.replies.said import phrases, whole
 from followup.core.replies.times import Read
-from followup.core.replies.windows import Choice, overlaps, resolve, time_spans
+from followup.core.replies.windows import Choice, iso, overlaps, point, resolve, time_spans
 
-_TOO = phrases(r"(?:too|muy|demasiado|super|way too|kinda|a bit|a little) (?:early|late|soon|temprano|tarde|pronto)")
+_TOO = phrases(
+    r"(?<!be )(?<!running )(?<!get there )(?<!im )(?:too|muy|demasiado|super|way too|kinda|a bit|a little) (?:early|"
+    r"late|soon|temprano|tarde|pronto)"
+)
 _EITHER = phrases(
     r"either(?: one| of (?:those|them)| works| is| way| day| time|\Z)?",
     r"both (?:work|are|would|times|days|fine|good|ok)",
@@ -63,35 +67,45 @@ _NONE = phrases(
 )
 _PLACES = (
     phrases(
-        r"(?:the )?(?:first|1 ?st)(?: one| option| slot| time| choice| 1)?(?! (?:thing|week|of|"
-        r"available|half))",
+        r"(?:the )?(?:first|1 ?st)(?: one| option| slot| time| choice| 1)?(?! (?:thing|week|of(?! (?:those|these|"
+        r"them|the (?:two|three|four|"
+        r"ones|times|options|slots|lot|bunch))\b)|available|half))",
         r"(?:option|number|choice|slot|opcion|numero|#) ?(?:1|one|a|uno)",
         r"(?:la|el) (?:primer[oa]?|1|1ra|uno)(?: opcion| hora| horario)?(?! (?:hora de|semana))",
         r"primer[oa](?! (?:hora|dig\w+|necesito|quiero|quisiera|me|expli\w+|cuanto|que|hay|tengo|lla\w+)\b)",
         r"a\Z",
     ),
     phrases(
-        r"(?:the )?(?:second|2 ?nd)(?: one| option| slot| time| choice| 1)?(?! (?:week|of|half))",
+        r"(?:the )?(?:second|2 ?nd)(?: one| option| slot| time| choice| 1)?(?! (?:week|of(?! (?:those|these|them|the "
+        r"(?:two|three|four|ones|times|options|slots|lot|bunch))\b)|half))",
         r"(?:option|number|choice|slot|opcion|numero|#) ?(?:2|two|b|dos)",
         r"(?:la|el) (?:segund[oa]|2|2da|dos)(?: opcion| hora)?",
         r"segund[oa]",
         r"b\Z",
     ),
     phrases(
-        r"(?:the )?(?:third|3 ?rd)(?: one| option| slot| time| choice)?(?! (?:week|of))",
+        r"(?:the )?(?:third|3 ?rd)(?: one| option| slot| time| choice)?(?! (?:week|of(?! (?:those|these|them|the "
+        r"(?:two|three|four|ones|times|options|slots|lot|bunch))\b)))",
         r"(?:option|number|choice|slot|opcion|numero|#) ?(?:3|three|c|tres)",
         r"(?:la|el) (?:tercer[oa]?|3|3ra)(?: opcion| hora)?",
         r"tercer[oa]",
         r"c\Z",
     ),
     phrases(
-        r"(?:the )?(?:fourth|4 ?th)(?: one| option| slot| time| choice)?(?! (?:week|of))",
+        r"(?:the )?(?:fourth|4 ?th)(?: one| option| slot| time| choice)?(?! (?:week|of(?! (?:those|these|them|the "
+        r"(?:two|three|four|ones|times|options|slots|lot|bunch))\b)))",
         r"(?:option|number|choice|opcion|numero) ?(?:4|four|d|cuatro)",
         r"(?:la|el) cuart[oa]",
     ),
 )
 _FIRST_OF_ALL = phrases(r"(?:how|what|when|call|talk|speak|ask|check|know|see|think) (?:\w+ ){0,6}first\Z")
 _THE_OTHER = phrases(r"the other(?: one| time| slot| day| option)?", r"(?:la|el) otr[oa]")
+_THE_REST = phrases(
+    r"(?:the |all )?others? (?:two|2|three|3|ones?|times?|days?|slots?)",
+    r"the (?:others|rest)",
+    r"any of the others?",
+    r"(?:las|los) otr[oa]s(?: dos| tres)?",
+)
 _MIDDLE = phrases(
     r"(?:the )?middle(?: one| option| time)?", r"(?:la|el) (?:de|del) (?:en ?)?medio", r"(?:la|el) del centro"
 )
@@ -173,6 +187,8 @@ class Pick:
     """The offer on whose day another hour is wanted (`the second one, but at 10`)."""
     is_too: bool = False
     """What was offered is too early or too late."""
+    beyond: TimeWindow | None = None
+    """What is wanted of the day of the one offer that is named: a later or an earlier hour (`the first but later`)."""
 
 
 def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime, ...], zone: str) -> Pick:
@@ -191,7 +207,7 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
     plain = _as_corrected(plain)
     if refused and not wanted:
         return Pick(ruled_out=tuple(offers[place] for place in refused))
-    if _TOO.search(plain):
+    if _TOO.search(plain) and not (ruled_out and wanted):
         is_of_the_day = all(choice.day is None and not isinstance(choice.time, Hours) for choice in wanted)
         is_alone = is_of_the_day or all(
             any(_fits(choice, offer, setting, zone) for offer in offers) for choice in wanted
@@ -210,12 +226,49 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
         named = _by_leading_number(plain, offers)
     if len(named) > 1 and _NEXT_ONE.search(plain):
         named = named[:1]
+    if out and not wanted and _THE_REST.search(plain):
+        return Pick(tuple(offer for offer in offers if offer not in out))
     if not wanted and not named and not is_none and _EITHER.search(plain):
         return Pick(tuple(offer for offer in offers if offer not in out), is_open=True, ruled_out=out)
-    if wanted and _EITHER.search(plain) and len(named) == len(offers):
+    if _EITHER.search(plain) and (len(named) > 1 or (wanted and len(named) == len(offers))):
         return Pick(named, is_open=True)
+    one_only = named if len(named) == 1 else offers if len(offers) == 1 else ()
+    beyond = _beyond(plain, one_only[0], setting, bool(named)) if one_only else None
+    if beyond:
+        return Pick(beyond=beyond)
     near = [offers[n] for n, one in enumerate(_PLACES) if n < len(offers) and wanted and one.search(plain)]
     return Pick(named, ruled_out=out, near=near[0] if len(near) == 1 and not named else None)
+
+
+_BUT = re.compile(
+    r"\b(?:but|just|only|except|though|pero|nomas|solo)\b(?: (?!at\b|by\b|than\b)\w+){0,4}? "
+    r"(?:(?P<later>later|mas tarde)|(?P<earlier>earlier|sooner|mas temprano))\b"
+    r"(?! (?:one|time|slot|the|is|works?|on\b|that week|in the (?:week|month)))(?=[^\d]*$)"
+)
+_BY_SO_MUCH = re.compile(
+    r"\b(?P<count>half an|an?|one|two|three|\d{1,2}|media|una|dos) (?P<unit>hours?|hrs?|minutes?|mins?|horas?|"
+    r"minutos?) "
+    r"(?P<way>later|earlier|sooner|mas tarde|mas temprano)\b(?=[^\d]*$)"
+)
+_SO_MANY = {"half an": 0.5, "media": 0.5, "two": 2, "three": 3, "dos": 2}
+
+
+def _beyond(plain: str, offer: datetime, setting: Setting, is_named: bool) -> TimeWindow | None:
+    """The hours before or after an offer that are wanted in its place, or its start moved by what is told."""
+    so_much = _BY_SO_MUCH.search(plain)
+    if so_much:
+        told = so_much["count"]
+        count = float(told) if told.isdigit() else _SO_MANY.get(told, 1)
+        distance = timedelta(minutes=count * (60 if so_much["unit"].startswith("h") else 1))
+        return point(offer + distance if so_much["way"] in ("later", "mas tarde") else offer - distance)
+    but = _BUT.search(plain)
+    hours = setting.hours.on(offer.date())
+    if not but or not is_named or not hours:
+        return None
+    midnight = datetime.combine(offer.date(), time())
+    first, last = (midnight + timedelta(minutes=minute) for minute in hours)
+    start, end = (offer, last) if but["later"] else (first, offer)
+    return TimeWindow(start=iso(start), end=iso(end), grain="part") if start < end else None
 
 
 def _as_corrected(plain: str) -> str:

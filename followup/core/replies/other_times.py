@@ -32,6 +32,21 @@ _BACK = (
     r"|\b(?:it|that|this|they|job|long) (?:will |does |should |would |wont |doesnt |dont )?take (?:\w+ ){0,3}$"
     r"|\b(?:takes(?! place)|(?:is|its|been|was) taking|tarda\w*|dura) (?:\w+ ){0,3}$"
 )
+_SPORT = (
+    r"(?:soccer|football|baseball|basketball|softball|volleyball|hockey|lacrosse|wrestling|gymnastics|ballet|dance|"
+    r"swim\w*|karate|piano|band|choir|scouts|bowling|golf|tennis|rehearsal|tryouts|chemo|dialysis|therapy|surgery|"
+    r"jury duty|tournament|bible study)"
+)
+"""What takes a day of the customer's without a word before it."""
+_PASTIME = (
+    rf"(?:{_SPORT}|finals|exams?|games?|meetings?|guests|visitors|inventory|training|conferences?|night ?shift|"
+    rf"doubles?|"
+    r"a double|field trip)"
+)
+_FAMILY = (
+    r"(?:kids?|kiddos?|sons?|daughters?|boys?|girls?|wife|husband|hubby|grandson|granddaughter|grandkids|mom|dad|twins|"
+    r"family|baby|brother|sister|roommate|nephew|niece)"
+)
 _ELSEWHERE = (
     r"\b(?:my|our|the|mi|nuestro|un) (?:trip|flight|vacation|road trip|surgery|wedding|viaje|"
     r"vuelo|boda|payday|birthday|shift|turno|interview|lease|registration|tags|warranty|kids? \w+|"
@@ -39,8 +54,13 @@ _ELSEWHERE = (
     r"|\bdeadline (?:\w+ ){0,1}$"
     r"|\b(?:spring|fall|winter|summer|thanksgiving|christmas) break (?:is |starts |on )*$"
     r"|(?:^\W*|\b(?:got|have|my|theres) )(?:an? |the |my )?"
-    r"(?:dentist|doctors?|vet|court|recital|graduation|funeral|jury duty|parent teacher)"
+    rf"(?:dentist|doctors?|vet|court|recital|graduation|funeral|parent teacher|{_SPORT})(?: practice| game| lessons?)?"
     r" (?:appointment |appt |is |on )*$"
+    r"|\b(?:working|im at work) (?:(?:all|all day|every|both|on|this|the|a double|nights|late|days|doubles|until|"
+    r"till?) )*$"
+    rf"|\b(?:company|in ?laws|guests|relatives|visitors|contractors?|plumbers?|movers|{_FAMILY}) (?:is |are )?"
+    r"(?:coming|visiting|in town|over|arriving)(?: in| over| on| next| this)* $"
+    rf"|\b{_FAMILY} (?:has|needs|got|have|is using|uses|takes) (?:the|my|our) (?:car|truck|van|keys|vehicle)(?: on)? $"
     r"|\b(?:out of|outta) (?:there|here|the shop) $|^\W*back $"
     r"|\b(?:leaving|leave (?:for|town|on a|work)|(?:we|i) leave (?!it|the|my|her|him)|"
     r"fly(?:ing)?|travel(?:ing)?|salgo de viaje|me voy|viajo|driving to \w+|heading out|"
@@ -55,13 +75,16 @@ _ELSEWHERE = (
     r"abiertos) (?:\w+ ){0,4}$|\b(?:in a|my|a) meeting (?:at|until|till|from) $|\b(?:and that|which|work|shift|"
     r"school|class) starts (?:\w+ ){0,2}$"
 )
+_COMPANY = re.compile(rf"\b(?:company|in ?laws|guests|relatives|visitors|contractors?|plumbers?|movers|{_FAMILY}) $")
+"""Who comes to see the customer: `company coming Thursday`."""
 _OWN_EVENT = re.compile(
     r"(?<!can )(?<!could )(?<!may )(?<!should )(?<!do )(?<!if )"
-    r"(?:\b(?:i|we|ive|weve|he|she|wife|husband|and|but) (?:(?!should|could|can|would|want|must|may)\w+ )?|"
+    rf"(?:\b(?:i|we|ive|weve|he|she|and|but|{_FAMILY}) "
+    r"(?:(?!should|could|can|would|want|must|may)\w+ )?|"
     r"^(?:also |just |already )?)"
     r"(?:have|has|got|had|tengo|tenemos) (?:got )?"
     r"(?P<what>(?:a|an|my|un|una|another|some|to help|to get|to take|to pick|to go|to work|to attend|school|work|"
-    r"class|church|court|practice|plans)\b[^,.?]{0,34})$"
+    rf"class|church|court|practice|plans|{_PASTIME})\b[^,.?]{{0,34}})$"
     r"|\btengo (?P<que>(?:un|una|mi)\b[^,.?]{0,30})$"
 )
 _VISIT_NOUN = phrases(
@@ -188,6 +211,11 @@ _JUST_PAST = phrases(
 )
 
 
+def says_it_suits(right: str) -> bool:
+    """Whether these words behind a time say that it suits."""
+    return bool(_SUITS_AFTER.match(right))
+
+
 def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bool:
     """Whether a time is told for something else than the visit; `left` and `right` are its clause beside it."""
     opener = text.plain[text.symbols[one.start].start : text.symbols[one.end - 1].end]
@@ -200,6 +228,8 @@ def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bo
     if opener.startswith(("by ", "before ", "antes ", "para las")) and re.search(r"\b(?:done|listo|lista)\b ?$", left):
         return True
     if opener.startswith("back by") and isinstance(one.value, Hours) and not left.strip():
+        return True
+    if opener.startswith("coming ") and _COMPANY.search(left):
         return True
     if opener.startswith("back") and _WANTS_BACK.search(left):
         return True

@@ -44,6 +44,8 @@ _SHORT_FORMS = {
     "runnin": "running", "makin": "making", "doin": "doing", "gettin": "getting", "havin": "having",
     "msging": "messaging", "msgin": "messaging", "txted": "texted", "sumthin": "something", "somethin": "something",
     "nuthin": "nothing", "somethings": "something is", "tryna": "trying to", "kinda": "kinda", "shouldnt": "shouldnt",
+    "bout": "about", "nite": "night", "rnd": "around", "aight": "alright", "ight": "alright", "yuppers": "yep",
+    "yupp": "yep", "yepper": "yep", "yepp": "yep", "yupper": "yep",
     "em": "them", "yse": "yes", "eys": "yes", "oky": "ok", "oki": "ok",
     "suure": "sure", "nothankyou": "no thank you", "nothanks": "no thanks", "nty": "no thanks", "chrismas": "christmas",
     "schdule": "schedule", "intrested": "interested", "nto": "not", "wnt": "want", "tenn": "ten",
@@ -99,8 +101,16 @@ class Plain:
 _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(?<=[a-z])\"(?=[a-z])"), "'"),
     (re.compile(r"\bo ?[\"'] ?clock"), "oclock"),
+    (re.compile(r"\bround(?= (?:\d|noon|lunch|(?:one|two|three|four|eight|nine|ten)\b))"), "around"),
     (re.compile(r"(?<=\d)[ -]?k\b"), "k"),
     (re.compile(r"(?<=\d)'s\b"), " is"),
+    (
+        re.compile(
+            r"\b(mon|tues?|weds?|thurs?|thu|fri|sat|sun|car|truck|van|battery|tire|engine)'s (?=my|the|our|a|no|not|been|"
+            r"good|bad|fine|best|better|ok|out|open|free|wide|perfect|great|gone|dead|flat)"
+        ),
+        r"\1 is ",
+    ),
     (re.compile(r"\b(\d{1,2}),(?=20\d\d\b)"), r"\1, "),
     (re.compile(r"\b(twenty|thirty|forty|fifty|half|quarter|mid)-(?=[a-z])"), r"\1 "),
     (re.compile(r"(?<=\d)[.:](?=[ap]\.? ?m\b)"), " "),

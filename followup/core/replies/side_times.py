@@ -7,10 +7,14 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies.own_day import without_own_hours
 from followup.core.replies.symptoms import reports
 
 _SIDE = re.compile(
     r"\b(?:the )?(?:night|evening) before\b(?: for| of)?|\bla noche (?:antes|anterior)(?: (?:del?|al?))?"
+    r"|\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|the|tomorrow) (?:night|nite|evening|eve)\b(?= (?:\w+ "
+    r"){0,5}for (?:a |my |the )?"
+    r"(?:mon|tues|wednes|thurs|fri|satur|sun)day)"
     r"|\b(?:the )?next (?:day|morning) pick ?up\b"
     r"|\b(?:after|in|for|since) \d+ (?:visits?|times|tries|attempts)\b"
     r"|\b(?:wait\w*|sat there|was there|esper\w+|tard\w+) (?:\w+ ){0,3}(?:\d+|an?|una?) (?:hours?|horas?)\b"
@@ -46,12 +50,36 @@ _ROGER = re.compile(r"^10[- ]4(?=\W|$)")
 _MARKS = re.compile(r"\b10 ?/ ?10\b")
 
 
+_TIME = (
+    r"(?:\d{1,2}(?::[0-5]\d)?(?: ?[ap]m)?|noon|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|mornings?|"
+    r"afternoons?|(?:mon|tues|wednes|thurs|fri|satur)days?|tomorrow|today)"
+)
+_BEATS = re.compile(
+    rf"\b(?P<hour>{_TIME}) (?:would |will |really |is |are |might |actually |definitely |works? |suits? |fits? "
+    rf")*(?:me |us )?"
+    r"(?:be |way |much |a lot |far )*(?:beats?|(?:better|easier|nicer|preferable|more convenient)(?: for (?:me|us))? "
+    r"(?:than|to)|over)"
+    rf" (?:the |at )?{_TIME}\b"
+)
+"""`Eleven would beat nine`: the time after it is the one that is not wanted."""
+
+
+def _preferred(match: re.Match[str]) -> str:
+    hour = match["hour"]
+    return (
+        f"at {hour}"
+        if re.match(r"\d|(?:noon|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)$", hour)
+        else hour
+    )
+
+
 def without_side_times(plain: str, asked: str | None = None) -> str:
     """The plain text without what names no visit time."""
     if asked in ("confirm", "walk_in", "car", "confirm_stop"):
         plain = _ROGER.sub(" ", plain)
     if asked == "after_visit":
         plain = _MARKS.sub(" ", plain)
+    plain = _BEATS.sub(_preferred, without_own_hours(plain))
     left = _SIDE.sub(" ", plain) if _SIDE.search(plain) else plain
     if reports(left):
         left = "".join(part for part in _CLAUSES.split(left) if _VISIT.search(part) or not reports(part))

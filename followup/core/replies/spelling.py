@@ -51,7 +51,10 @@ _TARGETS = {
     ),
 }
 _NEVER = word_set(
-    "battling scrapping clocking tricking cracking licking battering"
+    "merging meaning marking writing wanting wording vending violation violating compliant complying brace braces "
+    "engineer"
+    " wherever remote monty latex layer untie awaiting differing instance scheduler"
+    " battling scrapping clocking tricking cracking licking battering"
     " squeezing squeezed squeeze squeezes freaking streaming speaking sneaking"
     " money matches match marsh mach marches month mouth moth months soon moon noun neon might light right fight sight"
     " tight eight weight weak weed meek seek weeks cheek wheel wheels west beak peak nest smock smile smart spoke"

@@ -18,6 +18,8 @@ _WORK = (
     r"(?! (?:done|fixed|repaired|replaced|checked|repairs?|services?|tires?|brakes?|parts?|appointments?|times?|"
     r"days?|slots?|dates?))"
 )
+_PHONE = r"(?:phone|cell|mobile|number|line|inbox|device|screen)"
+_TEXT = r"(?:texts?|text messages?|messages?|sms|reminders?|notifications?|spam)"
 _CEASE = (
     r"(?:stop|stahp|stawp|stoppp*|quit|cease|discontinue|end|halt|kill|terminate|suspend|disable|deactivate|axe|"
     r"nix|cancel|drop|lose|shut down|cut)"
@@ -100,6 +102,21 @@ _ENGLISH = phrases(
     rf"of) (?:your|ur|this|any|the|a) (?:\w+ )?{_LIST}",
     r"(?:want|need|like|have) (?:my|this|our) (?:\w+ )?(?:number|info|information|data|phone|name|contact|"
     r"details) (?:deleted|removed|taken off|erased|off|wiped|out)",
+    rf"(?:no|nothing|none|not any|zero) (?:more )?(?:of )?(?:(?:more|it|this|that|these|those|them|from|you|u|yall|"
+    rf"your|ur|any|of|"
+    rf"stuff|crap|junk|nonsense|ads|whatever|is|{_TEXT}) ){{0,4}}(?:on|to|at) (?:my|this) (?:\w+ )?{_PHONE}"
+    r"(?=\Z|[.,!]| please| ever| again| thanks)",
+    rf"(?:keep|get|leave|want|need) (?:it|this|that|these|those|them|your \w+|ur \w+|\w+ (?:stuff|crap|junk|nonsense)) "
+    rf"(?:\w+ )?off (?:of )?(?:my|this) (?:\w+ )?{_PHONE}",
+    # refusing in the English of a learner: `I no want messages more`
+    rf"(?:(?:^|[.,!;] ?)(?:please |hi |hello )?|\b(?:i|we|me|please|just) )(?:no|not) (?:want|wants|like|wish|accept|"
+    rf"receive) "
+    rf"(?:\w+ ){{0,2}}{_TEXT}{_WORK}",
+    rf"(?:no|not) send (?:(?:me|us|my phone|more|any|no|please|again|this|these|those|anything|other|another) ?)*"
+    rf"(?:{_TEXT}|\Z|[.!,])",
+    r"(?:no|not) (?:text|message|write) (?:me |us )?(?:no |any )?(?:more|again|anymore)",
+    rf"{_TEXT} (?:no more|not more|finish(?:ed)?)(?=\Z|[.,!]| please| thanks)",
+    rf"(?:finish|end) (?:with )?(?:the |this |these |all )*{_TEXT}",
     # ceasing
     rf"(?:please |kindly |just )?{_CEASE} (?:\w+ ){{0,3}}(?:texts|messages|msgs|messaging|texting|sms|reminders|"
     rf"notifications|alerts|spam|communications?|correspondence|outreach)",
@@ -235,8 +252,14 @@ _ASKS_HOW = re.compile(
 )
 """A question how to stop is `help`: what it holds is no stop."""
 _FOR_NOW = phrases(
+    r"(?:(?:take|pull|drop|get|remove|delete|strike|scratch|cross|kick|leave) (?:me|us|it|my name|my car) )?"
+    r"(?:off|from|out) (?:of )?(?:the |your |ur )?(?:(?:todays?|tomorrows?|(?:mon|tues|wednes|thurs|fri|satur|"
+    r"sun)days?|"
+    r"this \w+|morning|afternoon) (?:\w+ )?(?:list|page|slot|schedule)|(?:\w+days? |tomorrows? |todays? "
+    r")?(?:schedule|calendar|"
+    r"books?|board|line ?up|roster|docket|slate))(?: for (?:\w+day|today|tomorrow|the \d+))?",
     r"(?:off|out|me|name) (?:for |from |of |on |de )?(?:for )?(?:this (?:one|time|round|visit|month|week)|now|"
-    r"today|tomorrow|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|"
+    r"todays?|tomorrows?|tonight|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|"
     r"(?:the |your |ur |that |ese |el )?(?:schedule|calendar|books?|appointment|slot|horario|agenda|cita|"
     r"waiting list|wait ?list|hold|shuttle|lista de espera))(?: \w+)?",
     r"(?:appointment|booking|visit|slot|reservation) (?:\w+ ){0,3}(?:be |been )?(?:deleted|removed|taken off)",

@@ -12,6 +12,8 @@ FLAT = (
     r"(?:tire|tyre|wheel)s? (?:is |was |just |has |looks |are |went |goes |keeps going |totally |"
     r"completely )*(?:flat|blown|busted|blew|popped|shredded|gone down)",
     r"(?:tire|tyre) (?:blew|popped|burst|exploded)",
+    r"(?:tire|tyre|wheel)s? (?:\w+ ){0,3}(?:pancaked?|a pancake|deflated|squashed|airless)(?! (?:for|breakfast))",
+    r"no air (?:left |at all )?in (?:the|my|one|that) (?:\w+ ){0,2}(?:tire|tyre|wheel|left|right|front|rear|back|one)",
     r"blow ?out",
     r"blew (?:a|my|the|out)(?: \w+)? (?:tire|tyre)",
     r"puncture[ds]?",

@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from followup.core.replies import hour_spans, periods
 from followup.core.replies.bare_hours import GLUE, NO_HOUR_AFTER, is_hour
 from followup.core.replies.joining import join_mentions, spread_times, stands_between
-from followup.core.replies.judging import is_no_visit, is_taken_back
+from followup.core.replies.judging import is_no_visit, is_taken_back, suits
 from followup.core.replies.mentions import Days, Hours, Mention, PartOfDay, Setting, Text
 from followup.core.replies.symbols import read_symbols
 from followup.core.replies.windows import Choice
@@ -40,17 +40,18 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
     other: list[Mention] = []
     for number, one in enumerate(found):
         goes_on = number > 0 and _is_one_phrase(text, found[number - 1], one)
-        follows_other = goes_on and bool(other) and found[number - 1] is other[-1]
+        is_joined = goes_on or (number > 0 and _is_joined_day(text, found[number - 1], one))
+        follows_other = is_joined and bool(other) and found[number - 1] is other[-1]
         is_day_past = number + 1 < len(found) and _is_past(found[number + 1])
         is_of_past = _is_past(one) or (is_day_past and _is_one_phrase(text, one, found[number + 1]))
         is_visit = number > 0 and found[number - 1] in kept[-1:] and _completes(text, found[number - 1], one)
         is_other = follows_other or is_of_past or (not is_visit and is_no_visit(text, one))
         (other if is_other else kept).append(one)
-    kept = _without_taken_back(text, kept)
+    kept = _without_habits(text, _without_taken_back(text, kept))
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
     kept = _without_counts(text, _without_kinds(text, kept))
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
-    choices = tuple(_at_the_same_hour(plain, spread_times(join_mentions(text, visit))))
+    choices = tuple(_as_preferred(plain, _at_the_same_hour(plain, spread_times(join_mentions(text, visit)))))
     if _EVERY_DAY.search(plain):
         choices = tuple(replace(choice, is_any_day=True) for choice in choices)
     bare = any(isinstance(one.value, Hours) and not one.value.first.is_plain for one in visit)
@@ -99,6 +100,49 @@ def _is_one_phrase(text: Text, one: Mention, following: Mention) -> bool:
     return all(part in GLUE for part in stands_between(text, one, following))
 
 
+def _is_joined_day(text: Text, one: Mention, following: Mention) -> bool:
+    """Whether two days are said as one (`I work Monday through Thursday`), and the second is not said to suit."""
+    if not (isinstance(one.value, Days) and isinstance(following.value, Days)):
+        return False
+    if text.cat(one.start) == "from" or text.cat(one.start - 1) == "from":
+        return False
+    is_joint = stands_between(text, one, following) in (["to"], ["dash"], ["and"], ["or"])
+    return is_joint and not suits(text, following)
+
+
+def _without_habits(text: Text, found: list[Mention]) -> list[Mention]:
+    """The mentions without the Mondays of `my grandson drives me Mondays, so the 16th`, where that is a Monday."""
+    plural = [one for one in found if _PLURAL_DAY.match(text.word(one.end - 1)) and text.cat(one.end) != "or"]
+    dates = [one.value.days[0] for one in found if isinstance(one.value, Days) and one.value.days and one not in plural]
+    return [
+        one
+        for one in found
+        if one not in plural
+        or not (isinstance(one.value, Days) and one.value.weekday in {date.weekday() for date in dates})
+    ]
+
+
+_PLURAL_DAY = re.compile(r"(?:mon|tues|wednes|thurs|fri|satur|sun)days$")
+_FIRST_CHOICE = re.compile(
+    r"\b(?:first|1 ?st|top|best|number one|number 1) (?:choice|pick|preference|option)\b|\b(?:ideal(?:ly)?|prefer\w*|"
+    r"plan a)\b"
+)
+_SECOND_CHOICE = re.compile(
+    r"\b(?:second|2 ?nd|next best|other) (?:choice|pick|preference|option)\b|\b(?:back ?up|fall ?back|plan b)\b"
+)
+
+
+def _as_preferred(plain: str, choices: list[Choice]) -> list[Choice]:
+    """`Second choice the 17th, first choice the 12th`: in the order of preference that the text gives."""
+    if len(choices) != _TWO:
+        return choices
+    first, second = _FIRST_CHOICE.search(plain), _SECOND_CHOICE.search(plain)
+    return choices[::-1] if first and second and second.start() < first.start() else choices
+
+
+_TWO = 2
+
+
 def _is_past(one: Mention) -> bool:
     """Whether it is a day gone by (`yesterday`, `two weeks ago`), which no hour beside it can make a visit."""
     return isinstance(one.value, Days) and not one.value.days and not one.value.is_impossible
@@ -126,7 +170,9 @@ _ANY = re.compile(
     r"gusten|tengan)|lo antes posible|tan pronto como (?:sea posible|se pueda|puedan)|l[oa] mas pront(?:o|a|ito|"
     r"ita)( posible)?|"
     r"cuanto antes|right away|"
-    r"today or tomorrow soon)\b"
+    r"today or tomorrow soon|slowest (?:day|time|for (?:you|u))|(?:day|time|when|whenever) (?:\w+ ){0,3}(?:slow|"
+    r"slowest|quiet|"
+    r"quietest|least busy|less busy|not (?:so |too |as )?busy|lightest))\b"
 )
 
 

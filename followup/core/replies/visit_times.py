@@ -87,7 +87,8 @@ def _question(resolved: list[Resolved]) -> str | None:
 
 
 _MINUTES_LATE = re.compile(
-    r"\b(?P<count>\d{1,3}) ?(?:-|to|or)? ?(?P<more>\d{1,3})? ?(?P<unit>min\w*|hours?|hrs?|hora\w*|late|behind|tarde)"
+    r"\b(?P<count>\d{1,3}) ?(?:-|to|or)? ?(?P<more>\d{1,3})? ?(?:more |extra |short |quick |or so )?(?P<unit>min\w*|"
+    r"hours?|hrs?|hora\w*|late|behind|tarde)"
 )
 _BARE_MINUTES = re.compile(
     r"\b(?:in|en)(?: about| around| like| como| unos)* (?P<count>\d{1,2})(?! ?(?::|am\b|pm\b|\d|[/-]))"

@@ -112,7 +112,9 @@ _STRONG = (
     r"indeed",
     r"please do",
     r"id love (?:to|that)",
-    r"id like (?:that|to)",
+    r"id like (?:that|to(?! (?:talk|speak|know|ask|discuss|complain|see (?:the|a|someone|somebody)|hear|understand|"
+    r"file|report|cancel|"
+    r"change|move|stop|be (?:taken|removed))\b))",
     r"let us do",
     r"lets (?:do|go|schedule|get|set|book)",
     r"go (?:ahead|for it)",

@@ -34,15 +34,23 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
 _DAY = r"(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tues|thurs|weds?|fri)"
 _TOLD = phrases(
-    r"forget (?:about )?(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day)(?=\Z|[ ,.!]+(?:i|we|ill|"
-    r"im|it|please|thanks))",
+    r"(?<!dont )(?<!not )(?<!didnt )(?<!wont )(?<!never )(?<!ever )forget (?:about )?(?:today|tomorrow|(?:mon|tues|"
+    r"wednes|"
+    r"thurs|fri|satur|sun)day)(?=\Z|[ ,.!]+(?:i|we|ill|im|it|please|thanks|call|cancel|scrap|just))",
+    rf"(?:take|pull|drop|get|remove|delete|strike|scratch|cross|leave|wipe) (?:me|us|my name|it|my car) (?:off|from|"
+    rf"out) "
+    rf"(?:of )?(?:the |your )?(?:(?:{_DAY})s? )?(?:(?!text|messag|remind|call|mail)\w+ )?(?:schedule|calendar|books?|"
+    rf"board|"
+    rf"line ?up|roster|docket|slate)",
+    rf"(?:take|pull|drop|get|remove|strike|scratch|cross) (?:me|us|my name) (?:off|from|out) (?:of )?(?:the |your )?"
+    rf"(?:{_DAY})s? (?:list|page|slot)",
     r"(?:wipe|clear|void|pull) (?:the|my|that|our) (?:\w+ )?(?:appointment|booking|visit|reservation|slot|spot|name)",
     r"(?:take|strike|leave|cross) (?:me|us|my name) (?:out|off) (?:of )?(?:the |your )?(?:books?|calendar|"
     r"schedule|page)",
     r"(?:strike|cross|scratch|take) me (?:from|off) (?:\w+days?|tomorrows?|todays?)(?: \w+)?",
     r"(?:plans fell through|something came up|snow day)(?=[ ,.!]+(?:so )?(?:cancel|scrap|wipe))",
     r"(?:scrap|nix|axe|kill|wipe|scratch|strike) (?:it|that|me|us|mine|my (?:appointment|booking|spot|slot|"
-    r"visit|name))(?: from(?: \w+)(0, 3)| off(?: \w+)(0, 3)| out)?",
+    r"visit|name))(?: from(?: \w+){0,3}| off(?: \w+){0,3}| out)?",
     r"(?:take|strike|get) (?:me|us|my name) (?:off|out of|from) (?:the |your )?(?:books?|schdule|list for|"
     r"\w+days? (?:page|list))",
     r"(?:forget|drop|kill|nix|delete|erase) (?:about )?(?:the|my|that) (?:\w+ )?(?:appointment|booking|"
@@ -50,7 +58,7 @@ _TOLD = phrases(
     r"(?:quit|borr|elimin|olvid)\w* (?:\w+ ){0,2}(?:cita|reservacion|turno)",
     r"cancel(?:l?ed|l?ing|s)?",
     r"cancelation",
-    r"call(?:ing)? (?:it|that|my \w+|the \w+)? ?off",
+    r"call(?:ing)? (?:it|that|my \w+|the \w+|the (?:whole|entire) \w+|everything|things|it all)? ?off",
     r"scratch (?:the|my|that) (?:\w+ )?" + _VISIT,
     rf"(?:scrap|axe|ditch|cut|lose|skip) (?:the|my|that|our) (?:\w+ )?{_VISIT}",
     rf"(?:so|just|please|gotta|got to|have to|need to|must|going to|can you|^)(?: please| just)? "

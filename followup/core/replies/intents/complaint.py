@@ -179,7 +179,15 @@ _SAYS = phrases(
     r"harass\w*",
     r"spam(?:ming)?",
     r"(?:annoying|creepy|pushy|intrusive)",
-    r"(?:oh )?(?:great|wonderful|fantastic|lovely|perfect|awesome|nice|joy|yay|"
+    r"(?:oh|wow|gee|well|ah|my|how) (?:great|wonderful|fantastic|lovely|perfect|awesome|nice|joy|goody|goodie|super|"
+    r"terrific|"
+    r"splendid|brilliant|fun|swell)[ ,.!]+(?:something|one more thing|one more|yet|some more|a new|here comes|still|"
+    r"again|as if|"
+    r"like i|more|another|now)(?: \w+){0,6}",
+    r"how (?:very )?convenient(?: for (?:you|u|yall)| of you)?(?=\Z|[.,!])",
+    r"(?:another|one more|yet another) (?:\w+ )?(?:sales pitch|money grab|cash grab|upsell|shakedown|way to (?:get|"
+    r"take) my)(?: \w+){0,3}",
+    r"(?:oh )?(?:great|wonderful|fantastic|lovely|perfect|awesome|nice|joy|yay|goody|goodie|"
     r"fun)[ ,.!]+(?:another|more|yet another|just what i (?:need|needed)|now what|what now|"
     r"here we go)(?: (?:bill|money|text|thing|repair|expense|problem|message|reminder|charge|scam|"
     r"upsell|sales))?",

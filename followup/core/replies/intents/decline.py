@@ -156,6 +156,7 @@ _SAYS = phrases(
     r"found (?:a|an|another|someone) (?:\w+ )?(?:cheaper|else|shop|place)",
     r"(?:cheaper|less) (?:elsewhere|somewhere else|at another|down the)",
     r"leave it as is",
+    r"let (?:it|this one|that one|things|her) (?:ride|go|slide|be)(?=\Z|[.,!]| for now| this time| thanks)",
     r"thumbsdown",
     r"maybe not",
     r"not today thanks",

@@ -164,11 +164,21 @@ _HAS_SOMEONE = re.compile(
     r"\b(?:already )?(?:got|have|had|found) (?:a|my|my own|our) (?:guy|mechanic|fella|man|person|shop)\b"
 )
 """Somebody who does such work is no work done."""
+_OF_WORK = re.compile(
+    r"\b(?:(?:im |i am |i get |ill be |we are |get |getting )?(?:done|finished) (?:with|at|from) (?:my |the "
+    r")?(?:work|school|class\w*|shift|"
+    r"job|lunch|church|practice|errands|chemo|therapy)|"
+    r"(?:while|until|till?|before|after|when|once) (?:it|its|it is|they|theyre|you|youre|the car|my car|she|he)(?: "
+    r"\w+)? "
+    r"(?:done|finished|fixed|serviced)|"
+    r"did (?:my|our|the|anyone|anybody|someone|somebody|he|she|they) (?:(?!you\b)\w+ ){1,6}\w*(?=\W*(?:\?|$)))\b"
+)
+"""What else ends: a day at work, or the wait; and what is asked."""
 _NOT_DONE = re.compile(
     r"\b(?:havent|hasnt|hadnt|not|never|didnt|wasnt|werent|isnt|arent|need(?:s|ed)? to|"
     r"want(?:ed)? to|have to|can i|can you|could (?:you|i)|should(?:nt| have)?|would|will|when|"
     r"going to|gonna|if|until|once|wish|did you|have you|has it|is it|are they|was it|did they|"
-    r"were they|am i|yet to|till?|get|(?:like|love|able|way|time|try|trying|plan|hoping|able|about|him|her|"
+    r"were they|am i|yet to|till?|while|get|(?:like|love|able|way|time|try|trying|plan|hoping|able|about|him|her|"
     r"them|someone|supposed) to|after you|no (?:lo|la|los|las|me|se|he|hemos|le|nos)|todavia no|"
     r"aun no|nunca|cuando|si (?:me|ya|lo)) (?:\w+ ){0,4}\Z"
 )
@@ -192,7 +202,7 @@ def holds(said: Said) -> bool:
     """Whether it says, not asks or wishes, that the work is done."""
     if said.asked == "after_visit":
         return False
-    text = _HAS_SOMEONE.sub(" ", said.text)
+    text = _OF_WORK.sub(" ", _HAS_SOMEONE.sub(" ", said.text))
     for pattern in (_SAYS, _DICE):
         for match in pattern.finditer(text):
             clause_start = max(text.rfind(mark, 0, match.start()) for mark in ".!?,;") + 1

@@ -34,6 +34,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:can|could|will|would|do) (?:you|u|yall|they|it) (?:guys )?(?:\w+ ){1,3}(?:in|within|inside) (?:under |less "
+    r"than |about |like )*"
+    r"(?:an?|one|two|half an?|\d+) (?:hours?|minutes?|mins?|hrs?|days?|lunch)",
     r"how much time (?:does|do|will|would) (?:it|this|that|they)(?: \w+)?",
     r"(?:an? )?(?:lunch hour|quick|short|long|all day|half day) (?:kinda |kind of |sort of )?(?:thing|job|deal|"
     r"visit)(?: or)?",
@@ -62,7 +65,7 @@ _ASKS = phrases(
     r"(?:long|quick) (?:wait|job|process)\?",
     r"how many (?:hours|hrs|days|minutes)",
     r"(?:what|wat|when) (?:\w+ )?(?:time )?(?:will|would|can|could|should|do) (?:\w+ ){0,3}(?:ready|done|"
-    r"back|finished)",
+    r"(?<!set me )(?<!set us )(?<!set you )back|finished)",
     r"(?:lo|la) (?:\w+ )?(?:tengo que|hay que|tendria que) dejar(?: \w+){0,3}",
     r"(?:para|como a) que hora(?: \w+)? (?:qued|est|sal|termin|recoj)\w+",
     r"cuanto (?:me )?(?:tengo que|hay que|voy a) esperar",

@@ -38,6 +38,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:is|are|does|do|can|could|will|would) (?:\w+ ){1,6}?(?:something that |really |actually |ever |going to |"
+    r"able to )*"
+    r"(?:kill|hurt|harm|damage|ruin|wreck|destroy|shorten)s? (?:the|an?|my|your|anything|something)(?: \w+)?",
+    r"(?:is|are) (?:\w+ ){1,5}(?:bad for|hard on|dangerous for) (?:the|an?|my|your) \w+",
     r"is (?:it|that|this|she) (?:\w+ )?(?:due|overdue)(?: \w+){0,3}",
     r"should i (?:lose sleep|stress|fret)(?: \w+){0,3}",
     r"how worried(?: \w+){0,3}",
@@ -159,6 +163,9 @@ _OTHER_QUESTION = phrases(
     r"(?<=\w )(?<!saber )(?<!se )(?<!dime )(?<!diga )(?<!digan )(?<!explica )(?<!entiendo )porque (?:\w+ )*\w+(?! ?\?)",
     r"(?:rather|can|will|could|prefer to|like to|let me|i) explain(?: \w+)?",
     r"what (?:is|are|would|does|s) (?:\w+ ){0,5}(?:cost|run|price|set me back)(?: \w+)?",
+    r"what (?:\w+ ){0,8}(?:go|goes|going) for(?: \w+){0,3}",
+    r"what (?:is|are|s) (?:for|we having for|cooking for) (?:dinner|supper|lunch|breakfast)(?: \w+)*",
+    r"what (?:kind|sort|amount) of (?:money|cash|bill|number|dollars?)(?: \w+)*",
     r"is (?:it|this|that) (?:really |actually )?free",
     r"what (?:is|s) (?:that|it|this)(?: all)? (?:run|cost|going to (?:run|cost|be)|gonna (?:run|cost|be)|"
     r"total)(?: \w+)*",

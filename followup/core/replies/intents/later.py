@@ -46,7 +46,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _SAYS = phrases(
     r"(?:were|we are|im|i am|well be|ill be|we will be|i will be) (?:gone|away|out|abroad|traveling) (?:til+|"
     r"until|through|thru)(?: \w+){0,3}",
-    r"(?:nudge|poke|bug|buzz) me(?: \w+){0,4}",
+    r"(?:nudge|poke|bug|buzz) me(?=\W*$| (?:\w+ ){0,3}(?:in|next|when|after|later|again|around|come|once|about|on|"
+    r"closer)\b)(?<!buzz me)",
+    r"buzz me (?:\w+ ){0,3}(?:in|next|when|after|later|again|around|come|once|closer)\b(?: \w+){0,3}",
     r"(?:hang|hold) on(?: \w+){0,4} (?:planner|calendar|schedule)",
     r"(?:finish|done) paying off(?: \w+){0,4}",
     r"let me (?:tell|text) you (?:tonight|tomorrow|later|soon)",
@@ -309,6 +311,8 @@ _NOT_LATER = phrases(
     r"(?:le|les) (?:hablo|escribo|llamo) (?:de parte|de|por|para|a nombre|porque)\b",
     r"for now thanks",
     r"set for now",
+    r"(?:well|we will|ill|i will|gonna|going to|let me|just) (?:just )?let (?:it|this one|that one|things) (?:ride|"
+    r"go|slide|be)",
     r"que pasa si espero",
     r"por que tan pronto",
     r"how long do i have to wait",
@@ -340,7 +344,7 @@ _NOT_LATER = phrases(
     r"(?:any|some)(?:thing|time)? later(?: (?:time|slot|day))?",
     r"later (?:slot|time|appointment|one|in the (?:day|morning|afternoon|week)|that (?:day|"
     r"morning|afternoon)|today|than|this (?:week|afternoon|morning|evening))",
-    r"(?:it is|is|its|currently|now|im|i am|sitting|right|already|was|car|just|va|esta|anda|ando|"
+    r"(?:it is|is|its|shes|hes|currently|now|im|i am|sitting|right|already|was|car|just|va|esta|anda|ando|"
     r"voy) (?:now |about |right |ya |como )*(?:at|en|a) (?:about |like |around |"
     r"como )?\d[\d,. ]*(?:k|mil|thousand)?",
     r"just (?:hit|reached|turned|passed)(?: over)? \d[\d,. ]*(?:k|mil|thousand)?",

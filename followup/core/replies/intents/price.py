@@ -32,7 +32,30 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
     ),
 }  # fmt: skip
 
+_MONEY = (
+    r"(?:pocket(?:book|s)?|wallet|purse|bank account|checking|budget|checkbook|savings|piggy bank|paycheck|credit card)"
+)
 _ASKS = phrases(
+    rf"how (?:deep|far|big|hard|heavy|badly|bad|much|steep|painful)(?: (?!tread|tire)\w+){{0,6}} {_MONEY}",
+    rf"(?:dig|digging|reach|reaching|go|going|goin|be) (?:\w+ )?deep in(?:to)? (?:my|the) {_MONEY}",
+    rf"(?:hurt|hit|dent|drain|empty|kill|wreck|clean out|stretch) (?:my|the|our) {_MONEY}",
+    r"how many (?:dollars|bucks|hundreds|grand|thousands?|digits|figures|zeros|zeroes|paychecks|benjamins|dead "
+    r"presidents|"
+    r"smackers|clams)",
+    r"(?:talking|talkin|looking at|closer to|more like|thinking|is (?:it|this|that)|in the|hundreds or|or) (?:about |"
+    r"like )?"
+    r"(?:the )?(?:hundreds|thousands|a few hundred|a couple hundred|a grand|(?:three|four|3|4) (?:figures|digits))",
+    r"what (?:kind|sort|amount) of (?:money|cash|bill|number|damage|dollars?)(?: \w+){0,3}",
+    r"how much (?:dough|cash|cheddar|moola|money)",
+    r"what(?: is| are|s)?(?: \w+)? (?:tab|toll|sting|price tag|tariff|asking|final number|going rate|rates|bill) "
+    r"(?:come to|be|gonna be|going to be|for|on|look|run)(?: \w+){0,3}",
+    r"(?:take|need|have to take) (?:out )?a (?:\w+ )?(?:loan|mortgage)(?: \w+){0,3}\?",
+    r"(?:sell|cost me|costs?) (?:a|my|an) (?:kidney|firstborn|arm)(?: \w+){0,3}",
+    r"(?:is|will|would|gonna|going to) (?:it |this |that )?(?:be |gonna be |going to be )?(?:\w+ )?(?:pricey|spendy|"
+    r"costly|dear)",
+    r"(?:give|shoot|gimme|throw) (?:me )?(?:a |the |some )?(?:number|figure|numbers|dollar amount)s?(?! (?:to|for "
+    r"you|where|i))",
+    r"(?:work|write|draw|price) (?:me )?(?:it |this |that )?(?:up|out) (?:a |an )?(?:quote|estimate|number|for me)",
     r"what(?: \w+){0,7} (?:go|goes|going|went) for(?! (?:me|you|us|a (?:drive|ride|walk)))",
     r"what(?: \w+){0,5} (?:come|comes|coming|add up|adds up|amount|amounts|ring up) (?:out )?to(?: \w+)?",
     r"what (?:do|does|would|will|did) (?:you|u|yall|they|it|the shop)(?: \w+){0,2} (?:get|want|ask|take|bill|"

@@ -83,6 +83,14 @@ _MACHINE = phrases(
     r"(?:robot|maquina|bot|persona real)\?",
 )
 _SPAM = phrases(
+    r"what(?: is|s|s cooking| are we having| are we eating| do you want| you want)? for (?:dinner|supper|"
+    r"breakfast)(?: tonight)?(?=\W*\Z)",
+    r"(?:dinner|supper) is (?:ready|almost ready|in the oven|on the (?:table|stove))(?: \w+)*",
+    r"^(?:hey |babe |honey |mom |can you |did you |please )*(?:feed|walk|let out) the (?:dog|cat|dogs|cats|"
+    r"baby)\b(?: \w+)*",
+    r"^(?:hey |babe |honey |mom |can you |did you |please )*(?:grab|get|pick up|bring) (?:home )?(?:some )?(?:milk|"
+    r"bread|eggs|diapers|"
+    r"groceries|pizza)\b(?: \w+){0,5}",
     r"(?:make|earn) \$? ?\d+(?: ?k)? (?:a|per|every) (?:day|week|month)(?: from home)?",
     r"(?:you have|youve|you) won",
     r"congratulations(?: \w+)*",

@@ -137,6 +137,11 @@ _NO_QUESTION = phrases(
     r"(?:before|after|until|till|right when|once) (?:you|u|yall) (?:guys )?(?:open|close)",
     r"(?:cuando|en cuanto|apenas|antes de que|tan pronto) (?:abran|abren|cierren|cierran)(?!\?)",
     r"(?:are|is) (?:there )?(?:any|anything|something) (?:\w+ )?open",
+    r"(?:both|all|either|they|these|those|days?|times?|slots?|i|im|we|am|afternoons?|mornings?) (?:are |is |am "
+    r")?(?:wide |all |still )?open "
+    r"(?:for|to|on|with) (?:me|us|my end|our end)",
+    r"(?:im|i am|we are|my (?:\w+ )?(?:day|schedule|calendar|afternoon|morning|week|\w+day)(?: is)?) (?:wide |all |"
+    r"pretty |totally )?open\b",
     r"my hours",
     r"(?:mi|mis) (?:\w+ )?horarios?(?: de \w+)?",
     r"(?:entiendo|entiendi|confunden?|enred\w+) (?:\w+ ){0,4}horarios?",
