@@ -106,8 +106,8 @@ _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(?<=\d)'s\b"), " is"),
     (
         re.compile(
-            r"\b(mon|tues?|weds?|thurs?|thu|fri|sat|sun|car|truck|van|battery|tire|engine)'s (?=my|the|our|a|no|not|been|"
-            r"good|bad|fine|best|better|ok|out|open|free|wide|perfect|great|gone|dead|flat)"
+            r"\b(mon|tues?|weds?|thu|thurs?|fri|sat|sun|car|truck|van|battery|tire|engine)'s (?=my|the|our|a|no|not|"
+            r"been|good|bad|fine|best|better|ok|out|open|free|wide|perfect|great|gone|dead|flat)"
         ),
         r"\1 is ",
     ),
