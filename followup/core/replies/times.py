@@ -170,7 +170,8 @@ _ANY = re.compile(
     r"gusten|tengan)|lo antes posible|tan pronto como (?:sea posible|se pueda|puedan)|l[oa] mas pront(?:o|a|ito|"
     r"ita)( posible)?|"
     r"cuanto antes|right away|"
-    r"today or tomorrow soon|slowest (?:day|time|for (?:you|u))|(?:day|time|whenever|when (?:you|u|its|it is)) (?:\w+ ){0,3}(?:slow|"
+    r"today or tomorrow soon|slowest (?:day|time|for (?:you|u))|"
+    r"(?:day|time|whenever|when (?:you|u|its|it is)) (?:\w+ ){0,3}(?:slow|"
     r"slowest|quiet|"
     r"quietest|least busy|less busy|not (?:so |too |as )?busy|lightest))\b"
 )
