@@ -119,7 +119,13 @@ class Acting:
         return False
 
 
-def run_due(house: House, worker: str, lanes: Lanes | None = None, acting: Acting | None = None) -> int:
+def run_due(
+    house: House,
+    worker: str,
+    lanes: Lanes | None = None,
+    acting: Acting | None = None,
+    ticks: tuple[Tick, ...] = TICKS,
+) -> int:
     """Run every tick whose time has come, if this process holds the lease; how many ran.
 
     With `lanes` what talks to the provider is only started here; without, it has ended when this returns.
@@ -128,7 +134,7 @@ def run_due(house: House, worker: str, lanes: Lanes | None = None, acting: Actin
     if not acting.begin():
         return 0
     beats, ran = house.last_beats(), 0
-    for tick in TICKS:
+    for tick in ticks:
         last = beats.get(tick.name)
         # A heartbeat ahead of now: the clock was moved back.
         if last is not None and last <= now and now - last < tick.every:
@@ -168,7 +174,7 @@ def run_until(house: House, until: datetime) -> int:
     worker, ran, pause = _worker(), 0, threading.Event()
     try:
         while True:
-            ran += _run_all_now(house, worker)
+            ran += run_all_now(house, worker)
             now = house.now()
             if now >= until:
                 return ran
@@ -180,9 +186,9 @@ def run_until(house: House, until: datetime) -> int:
         house.give_back_lease(LEASE, worker)
 
 
-def _run_all_now(house: House, worker: str) -> int:
+def run_all_now(house: House, worker: str, ticks: tuple[Tick, ...] = TICKS) -> int:
     """Run what is due at this instant until nothing new comes of it (an answer that must be sent, an alert)."""
-    ran = run_due(house, worker)
+    ran = run_due(house, worker, ticks=ticks)
     for shop_id, _ in house.shops():
         house.answer(shop_id)
         house.tell(shop_id)

@@ -9,8 +9,10 @@ from pathlib import Path
 import pytest
 
 from followup.rehearsal.faults.nursery import Nursery
+from followup.rehearsal.week.record import Recorded
 from tests.databases import PostgreSQL
-from tests.faults.ground import Ground, fill_postgresql, fill_templates, first_order
+from tests.faults.ground import SEED, Ground, fill_postgresql, fill_templates, first_order
+from tests.faults.weeks import live
 from tests.workflows.demo import make_once
 
 _IN_MEMORY = Path("/dev/shm")
@@ -43,3 +45,9 @@ def both(ground: Ground, postgresql: PostgreSQL) -> Ground:
     ground.postgresql = postgresql
     ground.templates.update(fill_postgresql(ground.folder, postgresql))
     return ground
+
+
+@pytest.fixture(scope="session")
+def short_week(demo_template: Path) -> Recorded:
+    """A day and the next morning, with all the troubles of a week on that day."""
+    return live(demo_template, SEED, 1.1, 1)

@@ -46,10 +46,16 @@ class Fate:
 class Fates:
     """Draws a fate for the n-th request to a number: the same for the same seed, whatever else happens between."""
 
-    def __init__(self, seed: int, *, first: tuple[str, ...] = ()) -> None:
-        """`first` are the ways in which the first request to each number is answered, one number after the other."""
+    def __init__(
+        self, seed: int, *, first: tuple[str, ...] = (), share: float = 1.0, latest: timedelta = timedelta(seconds=300)
+    ) -> None:
+        """`first` are the ways in which the first request to each number is answered, one number after the other.
+
+        `share` of the usual faults happen; a delivery report comes as late as `latest`.
+        """
         self._seed = seed
         self._first = first
+        self._share, self._latest = share, latest
         self._asked: dict[str, int] = {}
         self._lists_asked = 0
 
@@ -57,32 +63,36 @@ class Fates:
         """The fate of the next request to that number."""
         nth = self._asked[number] = self._asked.get(number, 0) + 1
         random = Random(f"{self._seed} {number} {nth}")
-        how = self._first[(len(self._asked) - 1) % len(self._first)] if self._first and nth == 1 else _how(random)
+        how = (
+            self._first[(len(self._asked) - 1) % len(self._first)]
+            if self._first and nth == 1
+            else _how(random, self._share)
+        )
         if how in NOT_TAKEN or how in PROVEN_REFUSALS:
             return Fate(how, is_taken=False)
         late_by = LATEST_ACCEPT * random.uniform(0.05, 1) if how == "late" else timedelta(0)
         lag = LONGEST_LAG * random.random() if random.random() < 0.3 else timedelta(0)
-        return Fate(how, True, late_by, lag, random.random() < 0.1, _reports(random))
+        return Fate(how, True, late_by, lag, random.random() < 0.1, _reports(random, self._latest))
 
     def list_fails(self) -> bool:
         """Whether the list cannot be read this time."""
         self._lists_asked += 1
-        return Random(f"{self._seed} list {self._lists_asked}").random() < 0.1
+        return Random(f"{self._seed} list {self._lists_asked}").random() < 0.1 * self._share
 
 
-def _how(random: Random) -> str:
-    chances = {**TAKEN, **NOT_TAKEN}
+def _how(random: Random, share: float) -> str:
+    chances = {name: share * chance for name, chance in {**TAKEN, **NOT_TAKEN}.items()}
     names = [*chances, ANSWERED]
     return random.choices(names, [*chances.values(), 100 - sum(chances.values())])[0]
 
 
-def _reports(random: Random) -> tuple[tuple[timedelta, str], ...]:
+def _reports(random: Random, latest: timedelta) -> tuple[tuple[timedelta, str], ...]:
     """In any order, some twice, sometimes none at all; the first may come before the answer to the request."""
     if random.random() < 0.3:
         return ()
     told = random.sample(STATUSES, random.randint(1, 3))
     told += random.sample(told, random.randint(0, 1))
-    delays = sorted(timedelta(seconds=random.uniform(0, 300)) for _ in told)
+    delays = sorted(latest * random.random() for _ in told)
     if random.random() < 0.25:
         delays[0] = timedelta(0)
     return tuple(zip(delays, told, strict=True))

@@ -2,6 +2,9 @@
 
 It takes texts, lists them, gives one back, and posts signed delivery reports to the address that came with a text. It
 keeps every request that would have made a text, so that a judge can tell what was taken and how often.
+
+What customers write is posted to the shop's hook and listed; a hook that nobody answers is given up. The whole provider
+can be away: then connections are refused, or every answer is 503 and nothing is taken.
 """
 
 from __future__ import annotations
@@ -13,6 +16,7 @@ import socket
 import struct
 import threading
 from collections.abc import Callable
+from contextlib import suppress
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from email.utils import format_datetime
@@ -52,18 +56,67 @@ class Post:
         return self.at + self.fate.late_by
 
 
+@dataclass
+class Written:
+    """What a customer wrote, and when the program first had it: by its hook, or from the list.
+
+    `meant` is what the customer meant by it, for a judge.
+    """
+
+    sid: str
+    sender: str
+    to: str
+    body: str
+    at: datetime
+    meant: str = ""
+    lag: timedelta = timedelta(0)
+    acknowledged_at: datetime | None = None
+    listed_at: datetime | None = None
+
+    @property
+    def known_at(self) -> datetime | None:
+        """When the program first could have read it."""
+        return min((one for one in (self.acknowledged_at, self.listed_at) if one), default=None)
+
+
+PostHook = Callable[[str, dict[str, str], dict[str, str]], int | None]
+"""Posts a form with its headers to an address: the status of the answer, or None where nobody is there."""
+
+
+def post_over_http(url: str, form: dict[str, str], headers: dict[str, str]) -> int | None:
+    """Post to a server that listens."""
+    parts = urlsplit(url)
+    link = HTTPConnection(parts.hostname or "", parts.port, timeout=15)
+    try:
+        link.request("POST", parts.path, urlencode(form), headers)
+        return link.getresponse().status
+    except OSError:
+        return None
+    finally:
+        link.close()
+
+
 class _Form(dict[str, str]):
     def getlist(self, key: str, /) -> list[str]:
         return [self[key]] if key in self else []
 
 
 class Provider:
-    """Use as a context. `now` tells the time that the trial steps, `pass_time` steps it on."""
+    """Use as a context. `now` tells the time that the trial steps, `pass_time` steps it on, `post_hook` reaches the
+    program's hooks."""
 
     def __init__(
-        self, fates: Fates, now: Callable[[], datetime], pass_time: Callable[[datetime], object] = lambda _instant: None
+        self,
+        fates: Fates,
+        now: Callable[[], datetime],
+        pass_time: Callable[[datetime], object] = lambda _instant: None,
+        post_hook: PostHook = post_over_http,
     ) -> None:
         self.posts: list[Post] = []
+        self.written: list[Written] = []
+        # Every answer is 503 and nothing is taken.
+        self.is_out_of_order = False
+        self.post_hook = post_hook
         self.reported: list[tuple[datetime, str, str]] = []
         self.refused_reports: list[int] = []
         self.when_taken: Callable[[int], None] = lambda _count: None
@@ -76,16 +129,35 @@ class Provider:
         class Handler(_Handler):
             at = provider
 
-        self._server = _Server(("127.0.0.1", 0), Handler)
-        self.address = f"http://127.0.0.1:{self._server.server_address[1]}"
+        self._handler = Handler
+        self._server: _Server | None = _Server(("127.0.0.1", 0), Handler)
+        self._port = int(self._server.server_address[1])
+        self.address = f"http://127.0.0.1:{self._port}"
 
     def __enter__(self) -> Provider:
-        threading.Thread(target=self._server.serve_forever, args=(0.02,), daemon=True).start()
+        self._serve()
         return self
 
     def __exit__(self, *_: object) -> None:
-        self._server.shutdown()
-        self._server.server_close()
+        self.go_away()
+
+    def _serve(self) -> None:
+        assert self._server is not None
+        threading.Thread(target=self._server.serve_forever, args=(0.02,), daemon=True).start()
+
+    def go_away(self) -> None:
+        """Refuse every connection from now on, and break off those that stand."""
+        if self._server is not None:
+            self._server.shutdown()
+            self._server.break_off()
+            self._server.server_close()
+            self._server = None
+
+    def come_back(self) -> None:
+        """Listen again at the same address."""
+        if self._server is None:
+            self._server = _Server(("127.0.0.1", self._port), self._handler)
+            self._serve()
 
     @property
     def taken(self) -> list[Post]:
@@ -96,7 +168,7 @@ class Provider:
         """Keep a request, and where its fate is so, the text."""
         parts = urlsplit(form["StatusCallback"]).path.split("/")
         with self._lock:
-            fate, at = self._fates.draw(form["To"]), self._now()
+            fate, at = self._draw(form["To"]), self._now()
             sid = f"SM{len(self.posts):032x}" if fate.is_taken else None
             post = Post(
                 parts[-2], int(parts[-1]), form["To"], form["From"], form["Body"], int(form["ValidityPeriod"]),
@@ -107,14 +179,44 @@ class Provider:
                 self._due.append((post.taken_at + delay, number, post, status))
         return post
 
-    def shown(self, number: str | None, sender: str | None) -> list[dict[str, Any]]:
-        """What the list shows now, the newest first."""
+    def _draw(self, number: str) -> Fate:
+        return Fate("503, out of order", is_taken=False) if self.is_out_of_order else self._fates.draw(number)
+
+    def shown(self, number: str | None, sender: str | None, since: str = "") -> list[dict[str, Any]]:
+        """What the list shows now, the newest first; `since` a day (`2026-11-23`), or all of it."""
         now = self._now()
-        found = [
+        found: list[Post | Written] = [
             post for post in self.taken
             if post.taken_at + post.fate.lag <= now and number in (None, post.to) and sender in (None, post.sender)
         ]  # fmt: skip
-        return [as_json(post) for post in reversed(found)]
+        heard = [
+            one for one in self.written
+            if one.at + one.lag <= now and number in (None, one.to) and sender in (None, one.sender)
+            and one.at.date().isoformat() >= since
+        ]  # fmt: skip
+        for one in heard:
+            one.listed_at = one.listed_at or now
+        return [as_json(one) for one in reversed([*found, *heard])]
+
+    def write(
+        self, sender: str, to: str, body: str, url: str, meant: str = "", lag: timedelta = timedelta(0)
+    ) -> Written:
+        """A customer writes to the shop: it is kept for the list and posted to the hook at that address."""
+        with self._lock:
+            written = Written(f"SMe{len(self.written):031x}", sender, to, body, self._now(), meant, lag)
+            self.written.append(written)
+        self.post_again(written, url)
+        return written
+
+    def post_again(self, written: Written, url: str) -> None:
+        """Post what a customer wrote to the hook, as it was posted before."""
+        form = _Form(
+            AccountSid=ACCOUNT, MessageSid=written.sid, From=written.sender, To=written.to, Body=written.body,
+            NumMedia="0", ApiVersion="2010-04-01",
+        )  # fmt: skip
+        answer = self._post(url, form)
+        if answer is not None and answer // 100 == 2:
+            written.acknowledged_at = written.acknowledged_at or self._now()
 
     def next_report_at(self) -> datetime | None:
         """When the next delivery report is due."""
@@ -147,26 +249,27 @@ class Provider:
             AccountSid=ACCOUNT, MessageSid=str(post.sid), MessageStatus=status, To=post.to, From=post.sender,
             ApiVersion="2010-04-01",
         )  # fmt: skip
-        headers = {"X-Twilio-Signature": sign(post.callback, form, TOKEN)}
-        headers["Content-Type"] = "application/x-www-form-urlencoded"
-        parts = urlsplit(post.callback)
-        link = HTTPConnection(parts.hostname or "", parts.port, timeout=15)
-        try:
-            link.request("POST", parts.path, urlencode(form), headers)
-            answer = link.getresponse().status
-        except OSError:
-            # Nobody is there: the provider gives up.
-            return
-        finally:
-            link.close()
-        if answer // 100 == 2:
+        answer = self._post(post.callback, form)
+        if answer is not None and answer // 100 == 2:
             self.reported.append((self._now(), post.public_id, status))
-        else:
+
+    def _post(self, url: str, form: _Form) -> int | None:
+        """Post a signed form; where nobody is there the provider gives up."""
+        headers = {"X-Twilio-Signature": sign(url, form, TOKEN), "Content-Type": "application/x-www-form-urlencoded"}
+        answer = self.post_hook(url, form, headers)
+        if answer is not None and answer // 100 != 2:
             self.refused_reports.append(answer)
+        return answer
 
 
-def as_json(post: Post) -> dict[str, Any]:
+def as_json(post: Post | Written) -> dict[str, Any]:
     """A text as the provider's documents show it."""
+    if isinstance(post, Written):
+        return {
+            "sid": post.sid, "to": post.to, "from": post.sender, "body": post.body, "status": "received",
+            "direction": "inbound", "date_created": format_datetime(post.at), "date_sent": format_datetime(post.at),
+            "num_media": "0", "error_code": None,
+        }  # fmt: skip
     return {
         "sid": post.sid, "to": post.to, "from": post.sender, "body": "" if post.fate.is_redacted else post.body,
         "status": "queued", "direction": "outbound-api", "date_created": format_datetime(post.taken_at),
@@ -176,6 +279,26 @@ def as_json(post: Post) -> dict[str, Any]:
 
 class _Server(ThreadingHTTPServer):
     daemon_threads = True
+
+    def __init__(self, address: tuple[str, int], handler: type[BaseHTTPRequestHandler]) -> None:
+        super().__init__(address, handler)
+        self._open: set[socket.socket] = set()
+
+    def process_request(self, request: Any, client_address: Any) -> None:
+        """Remember the connection."""
+        self._open.add(request)
+        super().process_request(request, client_address)
+
+    def shutdown_request(self, request: Any) -> None:
+        """Forget it."""
+        self._open.discard(request)
+        super().shutdown_request(request)
+
+    def break_off(self) -> None:
+        """Close every connection that stands."""
+        for one in list(self._open):
+            with suppress(OSError):
+                one.shutdown(socket.SHUT_RDWR)
 
     def handle_error(self, request: object, client_address: object) -> None:
         """Nothing to say: who asked was killed."""
@@ -209,10 +332,10 @@ class _Handler(BaseHTTPRequestHandler):
             self.at.pass_time(datetime.fromisoformat(asked["to"]))
             self._answer(200, {})
             return
-        if not self._may_enter() or self.at.list_fails():
+        if not self._may_enter() or self.at.is_out_of_order or self.at.list_fails():
             self._answer(503, {"code": 20503})
             return
-        found = self.at.shown(asked.get("To"), asked.get("From"))
+        found = self.at.shown(asked.get("To"), asked.get("From"), asked.get("DateSent>", "")[:10])
         if not target.path.endswith("/Messages.json"):
             wanted = target.path.rsplit("/", 1)[-1].removesuffix(".json")
             one = next((text for text in found if text["sid"] == wanted), None)

@@ -46,27 +46,39 @@ class Shop:
             "FOLLOWUP_DATABASE_URL": self.url, "FOLLOWUP_PUBLIC_BASE_URL": f"http://127.0.0.1:{self.port}",
             "FOLLOWUP_WEB_PORT": str(self.port), "FOLLOWUP_WEB_THREADS": "4", "FOLLOWUP_SECRET_KEY": _SECRET,
             "FOLLOWUP_LEDGER_HASH_KEY": _SECRET, "FOLLOWUP_CLOCK": str(self.folder / "clock"),
-            "FOLLOWUP_TRANSPORT": "twilio", "FOLLOWUP_TWILIO_API_BASE": provider,
-            "FOLLOWUP_TWILIO_ACCOUNT_SID": ACCOUNT, "FOLLOWUP_TWILIO_AUTH_TOKENS": TOKEN,
-            "FOLLOWUP_SENDER_NUMBER": "+12175550101", "FOLLOWUP_SENDER_SEGMENTS_PER_SECOND": "1000",
-            "FOLLOWUP_US_REGISTRATION_BRAND": "a trial", "FOLLOWUP_US_REGISTRATION_CAMPAIGN": "a trial",
-            "FOLLOWUP_US_REGISTRATION_USE_CASE": "a trial", "FOLLOWUP_US_REGISTRATION_ON": "2026-11-01", **others,
+            **provider_environment(provider), **others,
         }  # fmt: skip
 
     def set_clock(self, instant: datetime) -> None:
         """Stop the clock of its processes at that instant."""
-        new = self.folder / "clock.new"
-        new.write_text(instant.astimezone(UTC).isoformat().replace("+00:00", "Z") + "\n", encoding="utf-8")
-        new.replace(self.folder / "clock")
+        stop_clock(self.folder / "clock", instant)
 
     def settings(self) -> Settings:
         """The settings for whoever looks at its database."""
         return read_settings(self.environment(demo_address(self.port)))
 
 
+def provider_environment(provider: str) -> dict[str, str]:
+    """The settings with which a shop texts through the provider of a trial."""
+    return {
+        "FOLLOWUP_TRANSPORT": "twilio", "FOLLOWUP_TWILIO_API_BASE": provider, "FOLLOWUP_TWILIO_ACCOUNT_SID": ACCOUNT,
+        "FOLLOWUP_TWILIO_AUTH_TOKENS": TOKEN, "FOLLOWUP_SENDER_NUMBER": "+12175550101",
+        "FOLLOWUP_SENDER_SEGMENTS_PER_SECOND": "1000", "FOLLOWUP_US_REGISTRATION_BRAND": "a trial",
+        "FOLLOWUP_US_REGISTRATION_CAMPAIGN": "a trial", "FOLLOWUP_US_REGISTRATION_USE_CASE": "a trial",
+        "FOLLOWUP_US_REGISTRATION_ON": "2026-11-01",
+    }  # fmt: skip
+
+
 def demo_address(port: int) -> str:
     """An address of this machine."""
     return f"http://127.0.0.1:{port}"
+
+
+def stop_clock(file: Path, instant: datetime) -> None:
+    """Stop the clock that is kept in that file."""
+    new = file.with_name("clock.new")
+    new.write_text(instant.astimezone(UTC).isoformat().replace("+00:00", "Z") + "\n", encoding="utf-8")
+    new.replace(file)
 
 
 @contextmanager
@@ -86,7 +98,7 @@ def fill_shop(shop: Shop, *, is_planned: bool) -> None:
     data = shop.folder / "data"
     data.mkdir()
     _write_data(data)
-    with _clock_of(shop):
+    with clock_in(shop.folder / "clock"):
         house = open_house(shop.settings())
         try:
             house.upgrade_database()
@@ -124,9 +136,10 @@ def _car(line: dict[str, object]) -> object:
 
 
 @contextmanager
-def _clock_of(shop: Shop) -> Iterator[None]:
+def clock_in(file: Path) -> Iterator[None]:
+    """This process reads its clock from that file while the block lasts."""
     before = os.environ.get(clock.VARIABLE)
-    os.environ[clock.VARIABLE] = str(shop.folder / "clock")
+    os.environ[clock.VARIABLE] = str(file)
     try:
         yield
     finally:

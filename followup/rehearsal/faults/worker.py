@@ -89,7 +89,7 @@ def become(order: Order) -> int:
     for name in [one for one in os.environ if one.startswith("FOLLOWUP_")]:
         del os.environ[name]
     os.environ.update(order.environment)
-    machine.database_now = _stepped_now
+    machine.database_now = stepped_now
     twilio.CONNECT_SECONDS, twilio.READ_SECONDS = 2.0, READ_SECONDS
     if order.time_keeper:
         clock.move_to = partial(_ask_for_time, order.time_keeper)
@@ -112,7 +112,8 @@ def _command() -> Callable[..., object]:
     return command
 
 
-def _stepped_now(connection: Connection) -> datetime:
+def stepped_now(connection: Connection) -> datetime:
+    """What leases go by where time is stepped."""
     return clock.now()
 
 
