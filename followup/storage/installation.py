@@ -14,7 +14,7 @@ from __future__ import annotations
 import hashlib
 import secrets
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -27,6 +27,8 @@ from followup.storage.rows import Row
 SAYS_MOVED = "this database was moved away"
 MOVE_LEASE = "move"
 HELD_BECAUSE = "the shop goes on from a copy: it may have gone out before"
+# What becomes due within a copy's gap is planned where the shop was before, and by the copy's first rounds.
+_PLANS_ANEW_FOR = timedelta(days=1)
 # Alerts are told again until somebody answers; silence would be worse than twice.
 _MAY_BE_TWICE = ("alert",)
 _MACHINE = Path("/etc/machine-id")
@@ -85,6 +87,14 @@ def is_closed(connection: Connection) -> bool:
     """True where this database was moved away, so that not even a migration may change it."""
     found = row(connection) if is_there(connection) else None
     return found is not None and found["state"] == "moved"
+
+
+def plans_anew(connection: Connection, now: datetime) -> bool:
+    """Whether what is planned now may have been planned, and have left, where the shop was before: it goes on from a
+    copy since less than a day."""
+    found = standing(connection)
+    is_copy = found.state == "here" and found.gap_from_at is not None and found.at is not None
+    return is_copy and found.at is not None and found.at <= now < found.at + _PLANS_ANEW_FOR
 
 
 def say(connection: Connection, state: str, now: datetime, who: str, **values: Any) -> None:

@@ -4,7 +4,7 @@
 2. `core/planning` decides: at most one invite a phone, or every reason why not.
 3. The reason and the text become rows in one transaction, unique by (number, reason, try), with a note of the due
    windows that the text rests on: planning twice, or in two processes, plans nothing twice. Calls become phone tasks,
-   once each.
+   once each. Where the shop goes on from a copy, the first day's are held: they may have left from the other place.
 
 One phone is one short transaction: if the process dies, what was planned stands and the rest is planned next time.
 """
@@ -20,7 +20,7 @@ from followup.core.planning.decide import decide_for_phone
 from followup.core.planning.picture import CarPicture, Decision, PhoneTask, PlannedText
 from followup.core.shop import Shop
 from followup.core.text import reason
-from followup.storage import alerts, outbox, people, pictures, scores, shops
+from followup.storage import alerts, installation, outbox, people, pictures, scores, shops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
@@ -139,6 +139,8 @@ def _keep_text(
         try_no=text.try_number, due_at=text.leaves_at, valid_until=text.valid_until, facts=facts,
         language=picture.person.language or phone["language"] or "en", asks=reason(text.reason).asks,
     )  # fmt: skip
+    if text_id is not None and installation.plans_anew(connection, now):
+        outbox.change_text(connection, text_id, state="held", state_because=installation.HELD_BECAUSE)
     if text_id is not None and vehicle_id is not None:
         scores.note_use(connection, shop.id, text_id, vehicle_id, list(text.items))
     return text_id

@@ -85,6 +85,43 @@ def _states(house: House, shop_id: int) -> list[str]:
         return [row["state"] for row in outbox.texts_of_shop(connection, shop_id)]
 
 
+def test_what_became_due_after_the_backup_is_held_in_the_copy(demo: Demo, tmp_path: Path) -> None:
+    """The old place planned and sent it meanwhile, and nothing in the copy knows."""
+    file = tmp_path / "elsewhere" / "back.db"
+    file.parent.mkdir()
+    back_up(demo.house.store, file, demo.house.now())
+    with closing(sqlite3.connect(file)) as earlier:
+        # As if it had been made before the morning's planning.
+        for statement in (
+            "DELETE FROM window_uses",
+            "DELETE FROM texts WHERE kind = 'invite'",
+            "DELETE FROM reasons WHERE id NOT IN (SELECT reason_id FROM texts)",
+        ):
+            earlier.execute(statement)
+        earlier.commit()
+    demo.at(MORNING)
+    demo.run()
+    sent = _invites(demo.house, demo.shop_id, "sent")
+    assert len(sent) > 10
+    copy = Demo(_open_at(demo, f"sqlite+pysqlite:///{file}"), demo.shop_id)
+    take_over(copy.house.store, "ann", copy.house.now())
+    copy.house.plan(copy.shop_id)
+    copy.run()
+    assert sent <= _invites(copy.house, demo.shop_id, "held")
+    assert not _invites(copy.house, demo.shop_id, "sent")
+    # From the next day on what is planned is new.
+    with copy.house.store.read() as connection:
+        assert installation.plans_anew(connection, copy.house.now())
+        assert not installation.plans_anew(connection, copy.house.now() + timedelta(days=1))
+    copy.house.close()
+
+
+def _invites(house: House, shop_id: int, state: str) -> set[tuple[str, str]]:
+    with house.store.read() as connection:
+        texts = outbox.texts_of_shop(connection, shop_id)
+    return {(row["number"], row["reason"]) for row in texts if row["kind"] == "invite" and row["state"] == state}
+
+
 def test_a_restored_backup_sends_nothing_until_somebody_says_so(demo: Demo, tmp_path: Path) -> None:
     demo.run()
     file = tmp_path / "elsewhere" / "back.db"

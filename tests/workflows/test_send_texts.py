@@ -16,7 +16,7 @@ import pytest
 from followup.core.segments import segments
 from followup.core.text import TEXT_MOVES, TEXT_STATES
 from followup.core.wording_checks.length import MOST_SEGMENTS
-from followup.storage import consents, machine, outbox, people, shops
+from followup.storage import alerts, consents, machine, outbox, people, shops
 from followup.storage.rows import Row
 from followup.transports.transport import (
     AccountRefused,
@@ -325,3 +325,19 @@ def test_a_replayed_report_does_not_undo_a_consent_given_since(demo: Demo) -> No
     demo.at("2026-11-23T12:05")
     keep_status(demo.house.store, row["public_id"], 1, report, demo.house.now(), "secret for tests")
     assert not stands()
+
+
+@pytest.mark.parametrize(("body", "is_called"), [("where are you exactly?", True), ("STOP", False)])
+def test_who_got_no_answer_in_time_is_called(demo: Demo, body: str, is_called: bool) -> None:
+    """While the provider is away an answer outlives its half hour: who asked would hear nothing at all."""
+    demo.at(AT_ELEVEN)
+    number = demo.a_planned_invite()["number"]
+    demo.write(number, body)
+    demo.house.answer(demo.shop_id)
+    demo.at("2026-11-23T11:40")
+    demo.run()
+    (answer,) = [row for row in demo.texts_to(number) if row["kind"] == "answer"]
+    assert (answer["state"], answer["state_because"]) == ("dropped", "its time is over")
+    with demo.house.store.read() as connection:
+        tasks = alerts.open_of_kind(connection, demo.shop_id, "phone_task")
+    assert [row["phone_id"] for row in tasks if "could not be told" in row["says"]] == [answer["phone_id"]] * is_called

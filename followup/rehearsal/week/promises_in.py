@@ -16,6 +16,8 @@ from followup.storage.rows import Row
 
 # What leaves in spite of a stop: its one confirmation, HELP, what asks about it or takes it back.
 _ABOUT_STOPS = frozenset({"stopped", "help", "ask_confirm_stop", "resumed"})
+# Five minutes after a stop or a consent nothing about it is said any more.
+_SAID_AT_ONCE = frozenset({"stopped", "resumed", "opted_in", "ask_confirm_stop"})
 _ENDS_A_STOP = frozenset({"start", "no_stop"})
 # The program may have been silent for so long without asking the provider what was written.
 _HEARD_WITHIN = timedelta(minutes=10)
@@ -135,10 +137,10 @@ def _silent_while_open(it: Recorded) -> Iterator[Broken]:
 
 
 def somebody_knows(it: Recorded) -> Iterator[Broken]:
-    """Who wrote and got no answer, because it came too late or could not leave, is known to a person."""
+    """Who wrote and got no answer, because it could not leave in time, is known to a person."""
     for row in it.texts:
-        is_unsaid = row["kind"] == "answer" and row["state"] in ("dropped", "failed")
-        if not is_unsaid or not str(row["state_because"]).startswith(("its time is over", "the provider could not")):
+        is_unsaid = row["kind"] == "answer" and row["state"] == "dropped" and row["reason"] not in _SAID_AT_ONCE
+        if not is_unsaid or not str(row["state_because"]).startswith("its time is over"):
             continue
         since = row["planned_at"] - timedelta(minutes=1)
         has_alert = any(one["phone_id"] == row["phone_id"] and _is_since(one, since) for one in it.alerts)

@@ -19,6 +19,7 @@ from followup.storage.store import Connection
 from followup.workflows.send_texts.sight import Sight
 
 _ABOUT_A_BOOKING = ("offer_times", "confirmation", "reminder", "parts_in", "booking_closed")
+_SOON_OR_NEVER = ("stopped", "resumed", "opted_in", "ask_confirm_stop")
 # While we wait for the answer to "shall we stop?" it is asked again so often.
 ASK_AGAIN_AFTER = timedelta(minutes=5)
 
@@ -42,7 +43,8 @@ def ask_once_more(
 ) -> Verdict:
     """Decide on one claimed text by what was read of it in this transaction."""
     if text["valid_until"] is not None and now >= text["valid_until"]:
-        return Verdict("drop", "its time is over: it is planned anew if it is still due")
+        anew = "" if text["kind"] == "answer" else ": it is planned anew if it is still due"
+        return Verdict("drop", f"its time is over{anew}", is_for_a_call=_is_waited_for(text))
     if now < text["due_at"]:
         # The clock was moved back since the text was claimed.
         return Verdict("later", at=text["due_at"])
@@ -71,7 +73,8 @@ def _of_number(
     first = next((one for one in found.because if one.rule not in PASSES), None)
     if first is None and found.next_at is not None:
         if text["valid_until"] is not None and found.next_at >= text["valid_until"]:
-            return Verdict("drop", f"its time is over before it may leave: {found.because[0].says}")
+            because = f"its time is over before it may leave: {found.because[0].says}"
+            return Verdict("drop", because, is_for_a_call=_is_waited_for(text))
         return Verdict("later", at=found.next_at)
     if first is not None and first.rule == "confirm_stop":
         return Verdict("later", at=now + ASK_AGAIN_AFTER)
@@ -89,6 +92,11 @@ def _about(connection: Connection, shop: Shop, text: Row, sight: Sight, number: 
         return by_a_person(number)
     was_asked_for = about.kind == "visit" and _was_asked_by_text(connection, shop, text)
     return replace(about, was_asked_for=was_asked_for)
+
+
+def _is_waited_for(text: Row) -> bool:
+    """Whether it answers somebody, who would hear nothing; what is about a stop or a consent leaves soon or never."""
+    return bool(text["kind"] == "answer" and text["reason"] not in _SOON_OR_NEVER)
 
 
 def _alert(connection: Connection, shop: Shop, text: Row) -> Verdict:
