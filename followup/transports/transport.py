@@ -125,6 +125,9 @@ class ProvenRefused(Exception):
 class NotAccepted(ProvenRefused):
     """The provider could not be reached, so nothing was handed over."""
 
+    # It may be away for hours, which no text must end by.
+    counts_as_attempt = False
+
 
 class OptedOut(ProvenRefused):
     """The provider keeps this number as opted out."""

@@ -11,7 +11,7 @@ import pytest
 
 from followup.storage import machine, outbox, outcomes
 from followup.storage.rows import Row
-from followup.transports.transport import AccountRefused, NotAccepted, RateLimited, SentReceipt
+from followup.transports.transport import AccountRefused, NotAccepted, RateLimited, SentReceipt, Unreachable
 from followup.workflows.send_texts.outcome import MOST_REFUSALS, Receipts, keep_doubt, keep_refusal, put_back
 from tests.workflows.counter import NOW, Counter, open_counter
 
@@ -147,7 +147,7 @@ def test_who_stood_still_before_handing_over_hands_nothing_over(
 def test_waiting_in_line_is_no_refusal_and_refusals_come_to_an_end(counter: Counter) -> None:
     row = in_flight(counter)
     waits = []
-    for refusal in [RateLimited(20429), AccountRefused(20003)] * 6 + [NotAccepted()] * MOST_REFUSALS:
+    for refusal in [RateLimited(20429), AccountRefused(20003), NotAccepted()] * 6 + [Unreachable()] * MOST_REFUSALS:
         assert load(counter, row["id"])["state"] == "in_flight"
         keep_refusal(counter.store, row, refusal, NOW, "secret for tests")
         found = load(counter, row["id"])
@@ -157,10 +157,10 @@ def test_waiting_in_line_is_no_refusal_and_refusals_come_to_an_end(counter: Coun
         waits.append(found["due_at"] - NOW)
         row = fly(counter, row["id"])
     assert load(counter, row["id"])["refused_count"] == MOST_REFUSALS
-    assert len(waits) == 12 + MOST_REFUSALS - 1
+    assert len(waits) == 18 + MOST_REFUSALS - 1
     # Longer each time, within bounds, and never the same for every text.
     assert min(waits) >= timedelta(seconds=30) and max(waits) <= timedelta(minutes=45)
-    assert waits[12:] == sorted(waits[12:])
+    assert waits[18:] == sorted(waits[18:])
     assert all(wait % timedelta(seconds=1) for wait in waits)
 
 

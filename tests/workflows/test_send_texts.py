@@ -22,6 +22,7 @@ from followup.transports.transport import (
     AccountRefused,
     BadNumber,
     Found,
+    NotAccepted,
     OptedOut,
     OutcomeUnknown,
     OutgoingText,
@@ -196,7 +197,7 @@ def test_too_many_requests_wait_and_go_out_once(demo: Demo) -> None:
     assert row["due_at"] - demo.house.now() == timedelta(seconds=30)
 
 
-@pytest.mark.parametrize("refusal", [RateLimited(20429, retry_after_seconds=60), AccountRefused(20003)])
+@pytest.mark.parametrize("refusal", [RateLimited(20429, retry_after_seconds=60), AccountRefused(20003), NotAccepted()])
 def test_a_refusal_that_every_text_would_meet_is_met_once_and_the_number_rests(demo: Demo, refusal: Exception) -> None:
     demo.at(AT_ELEVEN)
 
@@ -213,6 +214,25 @@ def test_a_refusal_that_every_text_would_meet_is_met_once_and_the_number_rests(d
     demo.at("2026-11-23T11:02")
     wire.does = _taken
     assert send_texts(demo.house.store, demo.shop_id, resting, demo.house.now, "test").sent > 20
+
+
+def test_a_provider_that_is_away_for_hours_ends_no_text(demo: Demo) -> None:
+    """Six hours without a connection: every text is still planned, and few requests were made."""
+
+    def refuse(_text: OutgoingText) -> SentReceipt:
+        raise NotAccepted
+
+    wire, rests = Wire(refuse), None
+    planned = len(_queued(demo))
+    for minute in range(0, 6 * 60, 3):
+        demo.at(f"2026-11-23T{10 + minute // 60}:{minute % 60:02d}")
+        sender = replace(_sender(wire), rests_until=rests)
+        rests = send_texts(demo.house.store, demo.shop_id, sender, demo.house.now, "test").rests_until
+    assert len(_queued(demo)) == planned
+    assert 60 < len(wire.handed) <= 120
+    wire.does = _taken
+    demo.at("2026-11-23T16:05")
+    assert send_texts(demo.house.store, demo.shop_id, _sender(wire), demo.house.now, "test").sent > 20
 
 
 @pytest.mark.parametrize("refusal", [OptedOut(21610), BadNumber(21211)])

@@ -88,15 +88,14 @@ def none_twice(it: Recorded) -> Iterator[Broken]:
 
 
 def _same_words(it: Recorded) -> Iterator[Broken]:
-    by_number: dict[str, list[Post]] = defaultdict(list)
+    alike: dict[tuple[str, str], list[datetime]] = defaultdict(list)
     for post, _ in it.taken("answer", "visit", "invite"):
-        by_number[post.to].append(post)
-    for number, posts in by_number.items():
+        alike[post.to, post.body].append(post.at)
+    for (number, _), times in alike.items():
         wrote = [one.at for one in it.written if one.sender == number]
-        for first, second in pairwise(sorted(posts, key=lambda one: one.at)):
-            is_soon = second.at - first.at < _DAY
-            if is_soon and first.body == second.body and not any(first.at - _DAY < at <= second.at for at in wrote):
-                yield Broken("twice", f"{number[-4:]} got the same words at {first.at} and {second.at}")
+        for first, second in pairwise(sorted(times)):
+            if second - first < _DAY and not any(first - _DAY < at <= second for at in wrote):
+                yield Broken("twice", f"{number[-4:]} got the same words at {first} and {second}")
 
 
 def in_hours(it: Recorded) -> Iterator[Broken]:

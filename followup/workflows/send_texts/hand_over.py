@@ -20,6 +20,7 @@ from followup.storage import outcomes
 from followup.storage.rows import Row
 from followup.storage.store import DATABASE_TROUBLE, DatabaseMoved, Store
 from followup.transports.transport import (
+    NotAccepted,
     OutcomeUnknown,
     OutgoingText,
     ProvenRefused,
@@ -232,7 +233,7 @@ def _refused(
 ) -> datetime | None:
     again_at = keep_refusal(store, row, refused, now(), secret)
     # The next text would meet the same.
-    return again_at if isinstance(refused, RateLimited) or refused.is_about_sender else None
+    return again_at if isinstance(refused, RateLimited | NotAccepted) or refused.is_about_sender else None
 
 
 def _in_doubt(store: Store, row: Row, now: Callable[[], datetime]) -> None:

@@ -16,7 +16,7 @@ from followup.points import reached
 from followup.storage import consents, outbox, outcomes, shops, stops
 from followup.storage.rows import Row
 from followup.storage.store import DATABASE_TROUBLE, Connection, Store
-from followup.transports.transport import BadNumber, OptedOut, ProvenRefused, SentReceipt
+from followup.transports.transport import BadNumber, NotAccepted, OptedOut, ProvenRefused, SentReceipt
 from followup.workflows.send_texts.refused_account import tell_owner
 
 # Late accepts of up to 26 s after a broken call were reported by users of the provider.
@@ -143,6 +143,9 @@ def _wait(row: Row, refused: ProvenRefused, counted: int) -> timedelta:
     if refused.retry_after_seconds:
         return timedelta(seconds=refused.retry_after_seconds)
     times: int = counted - 1 if refused.counts_as_attempt else row["attempt"] - 1
+    if isinstance(refused, NotAccepted):
+        # The whole number rests, cautions too: when the provider is back it is to be found soon.
+        times = min(times, 1)
     first = BACK_OFF if refused.counts_as_attempt else IN_LINE
     jitter = Random(f"{row['public_id']}/{row['attempt']}").uniform(1.0, 1.5)
     return min(first * (1 << min(times, 10)), LONGEST_BACK_OFF) * jitter
