@@ -6,8 +6,9 @@ after it is done, and another worker goes on. Whether a real process dies like t
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Mapping
 from contextlib import contextmanager
+from dataclasses import replace
 from datetime import datetime, timedelta
 from itertools import count
 from typing import Any
@@ -31,11 +32,18 @@ class Killed(BaseException):
 
 
 class Inside:
-    """Pages and worker of one shop. `without` names ticks of the clock that are left out."""
+    """Pages and worker of one shop. `without` names ticks of the clock that are left out, `every` those that run at
+    another pace."""
 
-    def __init__(self, premises: Premises, provider: str, without: Collection[str] = ()) -> None:
+    def __init__(
+        self, premises: Premises, provider: str, without: Collection[str] = (), every: Mapping[str, timedelta] = {}
+    ) -> None:
         self._premises = premises
-        self._ticks = tuple(tick for tick in scheduler.TICKS if tick.name not in without)
+        self._ticks = tuple(
+            replace(tick, every=every.get(tick.name, tick.every))
+            for tick in scheduler.TICKS
+            if tick.name not in without
+        )
         self._settings = read_settings(premises.environment(provider))
         self._numbers = count(1)
         self.kills = 0

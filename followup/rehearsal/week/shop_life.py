@@ -9,7 +9,7 @@ One step goes to the next instant at which the program or the world has somethin
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from contextlib import ExitStack
 from datetime import datetime, time, timedelta
 from functools import partial
@@ -38,7 +38,8 @@ _DAY = timedelta(days=1)
 class SimulatedShop:
     """Use as a context. `faulty` is the share of the usual faults of single calls to the provider.
 
-    `without` names ticks of the clock that are left out: learning and scoring change no promise and take time.
+    `without` names ticks of the clock that are left out: learning and scoring change no promise and take time. `every`
+    gives ticks another pace, where years have to pass in minutes.
     """
 
     def __init__(
@@ -52,6 +53,7 @@ class SimulatedShop:
         manners: Manners = Manners(),  # noqa: B008  # it is frozen
         faulty: float = 0.25,
         without: Collection[str] = ("learn", "score"),
+        every: Mapping[str, timedelta] = {},
     ) -> None:
         self.premises, self.seed, self.troubles, self.habits, self.manners = premises, seed, troubles, habits, manners
         self.begins_at = begins_at
@@ -59,7 +61,7 @@ class SimulatedShop:
         self.world = World(begins_at, premises.set_clock)
         fates = Fates(seed, share=faulty, latest=timedelta(minutes=40))
         self.provider = Provider(fates, self.world.now, self.world.pass_time, self._post_hook)
-        self.program = Inside(premises, self.provider.address, without)
+        self.program = Inside(premises, self.provider.address, without, every)
         self.is_down = False
         self._provider_is_away = False
         self._stack = ExitStack()
