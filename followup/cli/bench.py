@@ -86,6 +86,20 @@ def pacing(rounds: int, seed: int, json_file: Path | None) -> None:
     _tell(figures, json_file)
 
 
+@bench.command()
+@click.option("--customers", type=click.IntRange(min=20), default=800, show_default=True, help="Of each seed.")
+@click.option("--seed", type=int, default=7001, show_default=True, help="The first of three that follow each other.")
+@json_option
+def policies(customers: int, seed: int, json_file: Path | None) -> None:
+    """What comes of inviting by our rule, a reminder, a guess, or not at all, in a world whose truth is known."""
+    from followup.rehearsal.bench.policies import Asked, bench_policies
+
+    asked = Asked(customers, seed)
+    with click.progressbar(length=asked.steps, label="living four years", file=sys.stderr) as bar:
+        figures = bench_policies(asked, bar.update)
+    _tell(figures, json_file)
+
+
 def _tell(figures: list[Figure], json_file: Path | None) -> None:
     """Write the table (and the file), and exit with 1 where a bar was missed."""
     from followup.rehearsal.bench.figures import as_table

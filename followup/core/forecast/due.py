@@ -155,11 +155,11 @@ def _told(
     batch: Batch, kind: Kind, limits: Mapping[str, float], horizon_days: int, quantiles: Sequence[float]
 ) -> list[DueWindow]:
     """The windows of a batch; what was measured at its limit is due, and shows what was measured."""
-    is_past = np.array([_is_past(one, kind, limits) for one in batch.of])
-    return replace(batch, is_past=is_past).windows(horizon_days, quantiles)
+    past = np.array([is_past(one, kind, limits) for one in batch.of])
+    return replace(batch, is_past=past).windows(horizon_days, quantiles)
 
 
-def _is_past(one: ItemHistory, kind: Kind, limits: Mapping[str, float]) -> bool:
+def is_past(one: ItemHistory, kind: Kind, limits: Mapping[str, float]) -> bool:
     """True where the last reading itself found it due, and nothing was done to it since."""
     if any(work.on >= one.last.on and work.did in _ANEW for work in one.work):
         return False

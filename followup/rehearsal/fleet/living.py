@@ -69,10 +69,10 @@ class Lived:
 
 def live(habits: FleetHabits, count: int, random: np.random.Generator) -> Lived:
     """Build `count` cars and live their weeks."""
-    cars = _build(habits, count, random)
+    cars = build_cars(habits, count, random)
     weeks = int(cars.last_week.max()) + _HORIZON_WEEKS + 1
     miles = weekly_miles(habits.driving, cars.born, weeks, random)
-    tires, winter, pads = _fit(habits, cars, random)
+    tires, winter, pads = fit_parts(habits, cars, random)
     winter_cars = np.nonzero(cars.has_winter_set)[0]
     is_winter = _winter_weeks(cars, weeks, random)
     visits = cars.visit_weeks.shape[1]
@@ -105,7 +105,7 @@ def live(habits: FleetHabits, count: int, random: np.random.Generator) -> Lived:
     return Lived(cars, tires, winter, winter_of, pads, seen, winter_on, odometer)
 
 
-def _build(habits: FleetHabits, count: int, random: np.random.Generator) -> Cars:
+def build_cars(habits: FleetHabits, count: int, random: np.random.Generator) -> Cars:
     kind = random.choice(len(_KINDS), count, p=[one[3] for one in _KINDS])
     shares = np.array([one[4] for one in _KINDS])[kind].cumsum(axis=1)
     driven = (random.random(count)[:, None] > shares).sum(axis=1)
@@ -122,7 +122,7 @@ def _build(habits: FleetHabits, count: int, random: np.random.Generator) -> Cars
     return Cars(kind, driven, born.astype(float), weeks, last_week, has_winter, is_labeled)
 
 
-def _fit(habits: FleetHabits, cars: Cars, random: np.random.Generator) -> tuple[Parts, Parts, Parts]:
+def fit_parts(habits: FleetHabits, cars: Cars, random: np.random.Generator) -> tuple[Parts, Parts, Parts]:
     """Tires, winter tires of those who have some, and pads, on new cars."""
     visits = cars.visit_weeks.shape[1]
     hard = random.normal(0.0, 1.0, cars.count)

@@ -80,7 +80,7 @@ def fresh_parts(
         happened=[],
     )
     for axle in (0, 1):
-        _put_on(parts, np.arange(cars), axle)
+        put_on(parts, np.arange(cars), axle)
     return parts
 
 
@@ -88,7 +88,7 @@ def _until_rotation(wearing: Wearing, cars: int, random: np.random.Generator) ->
     return np.asarray(wearing.rotation_miles * np.exp(random.normal(0.0, 0.25, cars)))
 
 
-def _put_on(parts: Parts, cars: np.ndarray, axle: int) -> None:
+def put_on(parts: Parts, cars: np.ndarray, axle: int) -> None:
     """New parts on that axle of those cars; the sides of a pair differ a little."""
     wearing, random, where = parts.wearing, parts.random, AXLES[axle]
     new = parts.new_value[cars, where] + random.normal(0.0, wearing.new_spread, (len(cars), 1))
@@ -134,7 +134,7 @@ def _have_changed(parts: Parts, week: int, may: np.ndarray) -> None:
     is_told = random.random(len(cars)) < wearing.told_share
     for axle in (0, 1):
         changed = worn_out[axle, cars] | all_four
-        _put_on(parts, cars[changed], axle)
+        put_on(parts, cars[changed], axle)
         parts.happened += [
             Happening(int(car), week, axle, "replaced", bool(told))
             for car, told in zip(cars[changed], is_told[changed], strict=True)
@@ -142,18 +142,22 @@ def _have_changed(parts: Parts, week: int, may: np.ndarray) -> None:
 
 
 def _have_rotated(parts: Parts, miles: Array, week: int, may: np.ndarray) -> None:
-    wearing = parts.wearing
     parts.next_rotation = parts.next_rotation - miles
     cars = np.nonzero(parts.rotates & may & (parts.next_rotation < 0))[0]
     if not len(cars):
         return
-    for name in ("value", "new", "of_part"):
-        of = getattr(parts, name)
-        of[cars] = of[cars][:, [2, 3, 0, 1]]
-    parts.next_rotation[cars] = _until_rotation(wearing, len(cars), parts.random)
-    is_told = parts.random.random(len(cars)) < wearing.rotation_told_share
+    rotate(parts, cars)
+    is_told = parts.random.random(len(cars)) < parts.wearing.rotation_told_share
     parts.happened += [
         Happening(int(car), week, axle, "rotated", bool(told))
         for car, told in zip(cars, is_told, strict=True)
         for axle in (0, 1)
     ]
+
+
+def rotate(parts: Parts, cars: np.ndarray) -> None:
+    """Front and rear change places on those cars; the next time comes after some thousand miles."""
+    for name in ("value", "new", "of_part"):
+        of = getattr(parts, name)
+        of[cars] = of[cars][:, [2, 3, 0, 1]]
+    parts.next_rotation[cars] = _until_rotation(parts.wearing, len(cars), parts.random)
