@@ -14,16 +14,19 @@ from followup.core.consent import ConsentStanding, standing
 from followup.core.forecast.window import DueCurve
 from followup.core.item import Catalogue
 from followup.core.items import catalogue_of
+from followup.core.planning.balance import days_saved
 from followup.core.planning.decide import still_wanted
 from followup.core.planning.picture import (
     BookingSeen,
     CarPicture,
     DueItem,
     EarlierInvite,
+    ItemAt,
     PlannedText,
     Recall,
     Rest,
 )
+from followup.core.planning.send_rule import ODOMETER_FROM_CHANCE
 from followup.core.shop import Shop
 from followup.core.vehicle import AXLES
 from followup.core.visit import Recommendation, Visit, Work
@@ -31,6 +34,9 @@ from followup.core.wall import day_of
 from followup.storage import consents, inbox, numbers, outbox, people, rows, shops, tables
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
+
+# A line in an invite that leaves anyway costs little; below this it would tell nothing.
+ODOMETER_LINE_SAVES_DAYS = 5.0
 
 
 @dataclass(frozen=True)
@@ -190,8 +196,14 @@ def _is_about_nothing(text: Row, catalogue: Catalogue) -> bool:
 def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str, Any]:
     """The car's part of a picture."""
     catalogue = catalogue_of(shop)
+    windows, today = gathered.windows.get(car_id, []), day_of(now, shop.zone)
+    due = tuple(due_items(windows, shop, today))
+    saved = _days_saved_by_odometer(windows, shop, today)
+    near = [saved.get(one.at, 0.0) for one in due if one.chance_by_lead >= ODOMETER_FROM_CHANCE]
     return {
-        "due": tuple(due_items(gathered.windows.get(car_id, []), shop, day_of(now, shop.zone))),
+        "due": due,
+        "is_odometer_worth_a_text": max(near, default=0.0) > shop.rules.odometer_text_saves_days,
+        "is_odometer_asked_along": max(saved.values(), default=0.0) >= ODOMETER_LINE_SAVES_DAYS,
         "advisories": gathered.advisories.get(car_id, ()),
         "visits": tuple(
             Visit(row["code"], row["opened_at"], row["closed_at"], row["odometer_miles"])
@@ -229,6 +241,21 @@ def due_items(rows_of_car: Iterable[Row], shop: Shop, today: date) -> Iterator[D
             is_past_legal=bool(legal and legal["is_past"]),
             is_free_top_off=bool(item and item.is_top_off_free and row["item"] in free),
         )
+
+
+def _days_saved_by_odometer(rows_of_car: Iterable[Row], shop: Shop, today: date) -> dict[ItemAt, float]:
+    """What a reading told today would save of each item, in days of being too early; nothing where the last one is too
+    recent to tell anything."""
+    saved = {}
+    for row in rows_of_car:
+        body = row["body"]
+        read_on = _day(body.get("odometer_on"))
+        since = (today - read_on).days if read_on else 0
+        gains = [gain for days, gain in body.get("odometer_gains", ()) if since >= days]
+        if gains:
+            curve = DueCurve.from_json(body["curve"])
+            saved[row["item"], row["position"]] = days_saved(curve, gains[-1], shop.rules.send_at_chance)
+    return saved
 
 
 def _day(text: str | None) -> date | None:

@@ -81,6 +81,7 @@ def _forecast(shop: Shop, priors: ShopPriors, histories: dict[int, CarHistory | 
     """Windows as of today, so that what was told since the last inspection counts."""
     # Imported here: numpy and scipy take longer than a page may.
     from followup.core.forecast.due import forecast_cars
+    from followup.core.forecast.odometer_gain import variance_gained
 
     known = {vehicle_id: one for vehicle_id, one in histories.items() if one is not None}
     by_code = {one.vehicle.code: vehicle_id for vehicle_id, one in known.items()}
@@ -100,6 +101,7 @@ def _forecast(shop: Shop, priors: ShopPriors, histories: dict[int, CarHistory | 
         (one.vehicle, one.item, one.position): one
         for one in forecast_cars(cars, today, "legal", rules.legal_limits, priors=priors)
     }
+    gained = variance_gained(cars, today, priors.usage)
     made: dict[int, tuple[Bodies, list[KeptEvidence]]] = {vehicle_id: ([], []) for vehicle_id in known}
     for window in action:
         vehicle_id = by_code[window.vehicle]
@@ -108,6 +110,9 @@ def _forecast(shop: Shop, priors: ShopPriors, histories: dict[int, CarHistory | 
         window = replace(window, evidence=None)
         if window.stored_set is None:
             body = _body(window, legal.get((window.vehicle, window.item, window.position)), known[vehicle_id])
+            if window.ahead is not None and window.vehicle in gained:
+                body["odometer_gains"] = [list(one) for one in gained[window.vehicle]]
+                body["odometer_on"] = max(on for on, _ in known[vehicle_id].odometers).isoformat()
             bodies.append((window.item, window.position, body))
     for vehicle_id, (bodies, kept) in made.items():
         yield vehicle_id, today, bodies, kept

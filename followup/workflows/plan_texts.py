@@ -132,6 +132,7 @@ def _keep_text(
         "because": text.because,
         "is_legal": text.is_legal,
         **({"advised": list(text.advised)} if text.advised else {}),
+        **({"ask_odometer": True} if text.asks_odometer else {}),
     }
     text_id = outbox.plan_text(
         connection, shop.id, text.reason, text.raised_by, now, phone_id=phone["id"], number=phone["number"],

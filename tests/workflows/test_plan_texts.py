@@ -8,7 +8,7 @@ from itertools import pairwise
 from sqlalchemy import func, select
 
 from followup.core.text import COVERS, REASONS
-from followup.storage import consents, inspections, outbox, people, tables
+from followup.storage import consents, inspections, outbox, people, rows, tables
 from followup.workflows.plan_texts import look_at_plan
 from tests.workflows.demo import Demo
 
@@ -154,3 +154,16 @@ def test_what_was_dropped_for_its_time_is_planned_anew(demo: Demo) -> None:
     again = [row for row in demo.texts_to(planned["number"]) if row["state"] == "planned"]
     assert [row["try_no"] for row in again] == [1]
     assert all(row["state_because"] is None and row["due_at"] > planned["valid_until"] for row in again)
+
+
+def test_what_an_odometer_would_save_is_kept_with_the_windows_and_asked_along(demo: Demo) -> None:
+    """In the demo shop many cars were seen months ago: their first texts about due work ask for the reading, and none
+    of another reason does."""
+    with demo.house.store.read() as connection:
+        texts = rows.every(connection, select(tables.texts))
+        windows = rows.every(connection, select(tables.due_windows).where(tables.due_windows.c.is_current.is_(True)))
+    gains = [one["body"]["odometer_gains"] for one in windows if "odometer_gains" in one["body"]]
+    assert gains and all(gain >= 0 for of_window in gains for _, gain in of_window)
+    asking = [one for one in texts if one["facts"].get("ask_odometer")]
+    assert asking and {one["reason"] for one in asking} == {"due_work"}
+    assert {one["try_no"] for one in asking} == {1}

@@ -101,11 +101,12 @@ def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> Planne
     until = leaves_at and valid_until(kind, leaves_at)
     if leaves_at is None or until is None:
         return None
+    tries = len(tries_so_far(picture, candidate.reason, candidate.raised_by))
     return PlannedText(
         kind=kind,
         reason=candidate.reason,
         raised_by=candidate.raised_by,
-        try_number=len(tries_so_far(picture, candidate.reason, candidate.raised_by)) + 1,
+        try_number=tries + 1,
         phone_id=picture.phone.id,
         person_id=picture.person.id,
         vehicle=picture.vehicle,
@@ -116,6 +117,8 @@ def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> Planne
         is_legal=candidate.is_legal,
         chance=candidate.chance,
         advised=candidate.advised,
+        # Once: whoever did not tell it with the first text is not asked again with the second.
+        asks_odometer=candidate.reason == "due_work" and tries == 0 and picture.is_odometer_asked_along,
     )
 
 

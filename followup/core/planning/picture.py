@@ -132,7 +132,8 @@ class CarPicture:
     `vehicle` is the car's code. `is_tie_over`: sold, traded, totaled; `is_tie_held`: the number or the car is not
     theirs by their own word, until a person looked. `complained_on`: the last complaint. `is_with_a_person`: a person
     has the thread. `needs_registration`: texts would reach real phones, and the registration is missing.
-    `is_odometer_worth_a_text`: the forecast gains more from a new reading than a text of its own costs. `advisories`:
+    `is_odometer_worth_a_text`: the forecast gains more from a new reading than a text of its own costs,
+    `is_odometer_asked_along`: it gains enough for a line in an invite that leaves anyway. `advisories`:
     what the readings show side by side; whether there is a text never hangs on them.
     """
 
@@ -158,6 +159,7 @@ class CarPicture:
     is_with_a_person: bool = False
     needs_registration: bool = False
     is_odometer_worth_a_text: bool = False
+    is_odometer_asked_along: bool = False
 
     @property
     def of_number(self) -> NumberPicture:
@@ -196,7 +198,7 @@ class PlannedText:
     """An invite that is to leave at `leaves_at` (aware UTC). Unique by (phone, reason, raised_by, try).
 
     `because` says why, for the advisor's "why did she get this"; `advised` are the keys of the advisories that it
-    tells too.
+    tells too; `asks_odometer` where it asks for the reading along with the rest.
     """
 
     kind: str
@@ -213,6 +215,7 @@ class PlannedText:
     is_legal: bool = False
     chance: float = 0.0
     advised: tuple[str, ...] = ()
+    asks_odometer: bool = False
 
     @property
     def key(self) -> tuple[int, str, str, int]:

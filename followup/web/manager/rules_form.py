@@ -18,6 +18,7 @@ from werkzeug.datastructures import MultiDict
 from followup.core.advisories import BOUNDS
 from followup.core.item import Item
 from followup.core.items import ALL
+from followup.core.planning.balance import balance_in_words
 from followup.core.shop import RULES, WEEKDAYS, ShopRules
 from followup.web import forms
 
@@ -27,7 +28,10 @@ DAY_NAMES = {
 }  # fmt: skip
 SKILLS = {"general": "General", "tires": "Tires and alignment", "brakes": "Brakes", "electric": "Electric"}
 GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("When a text is worth it", ("send_at_chance", "lead_days", "join_at_chance", "joined_within_days")),
+    (
+        "When a text is worth it",
+        ("send_at_chance", "lead_days", "join_at_chance", "joined_within_days", "odometer_text_saves_days"),
+    ),
     ("Hours of texts", ("invite_hours", "visit_text_hours", "reminder_days", "asks_after_visit")),
     (
         "How often",
@@ -116,6 +120,9 @@ def rule_field(name: str) -> RuleField:
 
 def _hint(rule: Rule, kind: str) -> str:
     least, most = rule.metadata["least"], rule.metadata["most"]
+    if rule.name == "send_at_chance":
+        usual = ShopRules().send_at_chance
+        return f"{least * 100:g} to {most * 100:g} %; {usual * 100:g} as shipped: {balance_in_words(usual)}."
     if kind == "share":
         return f"{least * 100:g} to {most * 100:g} %; {getattr(ShopRules(), rule.name) * 100:g} as shipped."
     if kind == "whole":
@@ -271,7 +278,8 @@ def in_words(name: str, value: Any) -> str:
     if kind == "tick":
         return "yes" if value else "no"
     if kind == "share":
-        return f"{value * 100:g} %"
+        balance = f" ({balance_in_words(value)})" if name == "send_at_chance" else ""
+        return f"{value * 100:g} %{balance}"
     if kind == "days":
         return ", ".join(value) or "none"
     if isinstance(value, Mapping):
