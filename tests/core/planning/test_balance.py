@@ -10,6 +10,7 @@ import numpy as np
 import pytest
 
 from followup.core.forecast.due import forecast_cars
+from followup.core.forecast.history import CarHistory
 from followup.core.forecast.odometer_gain import ASKED_AFTER_DAYS, variance_gained
 from followup.core.forecast.window import CURVE_CHANCES, DueCurve
 from followup.core.planning.balance import DueIn, balance_in_words, chance_of, days_saved, due_in, late_over_early
@@ -102,9 +103,9 @@ def test_what_was_foreseen_is_the_variance_that_the_forecast_then_has() -> None:
         assert before - _usage_variance(told, asked_on) == pytest.approx(gain, rel=0.25)
 
 
-def _usage_variance(history: object, on: date) -> float:
+def _usage_variance(history: CarHistory, on: date) -> float:
     """The variance of the log distance over 200 days that a worn item's window rests on."""
-    windows = forecast_cars([history], on, with_ahead=True)  # type: ignore[list-item]
+    windows = forecast_cars([history], on, with_ahead=True)
     ahead = next(one.ahead for one in windows if one.ahead is not None)
     return next(variance for days, _, variance in ahead.miles if days == 200.0)
 
