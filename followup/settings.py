@@ -27,6 +27,8 @@ OTHER_VARIABLES = {
     "FOLLOWUP_CLOCK": "A file that moves the clock, for demonstrations: an offset (+21d) or an instant.",
 }
 _SHORTEST_SECRET = 16
+# RFC 6761, RFC 6762 and RFC 8375: names that lead nowhere from a customer's phone.
+_NAMES_OF_NO_NETWORK = (".local", ".localhost", ".internal", ".invalid", ".test", ".home.arpa")
 
 
 class SettingsUnusable(Exception):
@@ -121,6 +123,14 @@ class Settings(BaseModel):
         for name, value in super().__repr_args__():
             # A PostgreSQL address may hold a password.
             yield name, re.sub(r"(?<=:)[^:/@]+(?=@)", "**********", value) if name == "database_url" else value
+
+    @property
+    def link_base(self) -> str:
+        """What links in texts begin with; "" where a customer's phone could not open them, or not by TLS."""
+        address = urlsplit(self.public_base_url)
+        host = address.hostname or ""
+        is_name = "." in host and not host.endswith(_NAMES_OF_NO_NETWORK) and not host.rpartition(".")[2].isdigit()
+        return self.public_base_url if address.scheme == "https" and is_name else ""
 
     @property
     def is_registered_in_us(self) -> bool:

@@ -214,6 +214,7 @@ class House:
         sender = Sender(
             transport=self.transport,
             public_base_url=self.settings.public_base_url,
+            link_base=self.settings.link_base,
             is_registered=self.settings.is_registered_in_us,
             # Texts that stay on this machine need no carrier's pace.
             segments_per_second=self.settings.sender_segments_per_second if self.transport.address else None,

@@ -112,6 +112,9 @@ class ShopRules:
         "Free services, and how much of each",
         "timing",
     )
+    links_visit: bool = _rule(
+        False, "Put a link to the visit for the customer's calendar into its confirmation", "timing"
+    )
     write_back_minutes: int = _rule(
         60, "Minutes until a booking request is looked at by somebody", "duty", least=10, most=240
     )

@@ -150,7 +150,7 @@ FACTS_OF: dict[str, ReasonFacts] = {
     "after_visit": _facts("day", "work"),
     "recall": _facts("done_by"),
     "offer_times": _facts("times", "asked_for work"),
-    "confirmation": _facts("time", "work address needs is_moved is_early_drop"),
+    "confirmation": _facts("time", "work address needs is_moved is_early_drop link"),
     "reminder": _facts("time", "work address"),
     "parts_in": _facts("", "work times"),
     "car_ready": _facts("", "open_hours"),

@@ -31,6 +31,13 @@ def open_of_kind(connection: Connection, shop_id: int, kind: str) -> list[Row]:
     return rows.every(connection, query.order_by(table.c.id))
 
 
+def is_raised(connection: Connection, shop_id: int, kind: str, raised_by: str) -> bool:
+    """True where that cause raised such an alert, open or closed."""
+    table = tables.alerts
+    query = select(table.c.id).where(table.c.shop_id == shop_id, table.c.kind == kind, table.c.raised_by == raised_by)
+    return rows.first(connection, query) is not None
+
+
 def due_alerts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
     """Alerts that nobody answered and whose next telling has come."""
     table = tables.alerts

@@ -150,6 +150,13 @@ def open_visits(connection: Connection, shop_id: int) -> list[Row]:
     return rows.every(connection, query)
 
 
+def is_in_shop(connection: Connection, vehicle_id: int) -> bool:
+    """True while a visit of the car is open."""
+    table = tables.visits
+    query = select(table.c.id).where(table.c.vehicle_id == vehicle_id, table.c.closed_at.is_(None))
+    return rows.first(connection, query.limit(1)) is not None
+
+
 def add_odometer_telling(connection: Connection, **values: Any) -> None:
     """Keep an odometer reading that a customer told by text."""
     rows.add(connection, tables.odometer_tellings, **values)

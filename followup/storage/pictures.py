@@ -212,7 +212,13 @@ def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str
         "work": tuple(_work(catalogue, gathered.work.get(car_id, []))),
         "recommendations": tuple(_advice(catalogue, gathered.advice.get(car_id, []))),
         "bookings": tuple(
-            BookingSeen(str(row["id"]), row["state"], row["slot_at"], row["asked_at"])
+            BookingSeen(
+                str(row["id"]),
+                row["state"],
+                row["slot_at"],
+                row["asked_at"],
+                tuple((one, at) for one, at in row["items"]),
+            )
             for row in gathered.bookings.get(car_id, [])
         ),
         "rests": tuple(_rests(catalogue, gathered.rests.get(car_id, []))),

@@ -24,14 +24,15 @@ def lock(connection: Connection, shop_id: int) -> None:
         connection.execute(select(func.pg_advisory_xact_lock(key)))
 
 
-def taken(connection: Connection, shop: Shop, now: datetime, *, but: int | None = None) -> list[Taken]:
+def taken(connection: Connection, shop: Shop, now: datetime, *, but: Row | None = None) -> list[Taken]:
     """Confirmed bookings, and times that are still held: offered, or chosen out of an offer and not confirmed yet.
 
-    `but` leaves one request out (its own time is free to it).
+    `but` leaves one request out, and the booking that it moves: their times are free to it.
     """
+    own = (but["id"], but["replaces_id"]) if but else ()
     found: list[Taken] = []
     for row in requests.requests_of_shop(connection, shop.id, ("confirmed", "offered", "asked")):
-        if row["id"] == but:
+        if row["id"] in own:
             continue
         needs = frozenset(row["needs"])
         if row["state"] == "confirmed" and row["slot_at"]:

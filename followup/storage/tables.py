@@ -243,6 +243,17 @@ booking_requests = Table(
     Column("version", Integer, nullable=False, default=1), one_of("state", booking.STATES),
     one_of("parts", booking.PARTS), one_of("payer", booking.PAYERS),
 )  # fmt: skip
+# Addresses at which a calendar reads the bookings of the shop, or of one advisor's customers; only hashes are kept.
+calendar_feeds = Table(
+    "calendar_feeds", metadata, key(), shop(), word("name"), ref("advisor_id", "staff", needed=False),
+    word("token_hash"), ref("made_by", "staff"), at("made_at"), at("withdrawn_at", needed=False),
+    UniqueConstraint("token_hash"),
+)  # fmt: skip
+# The short address of a visit, as its confirmation tells it; a visit that is moved keeps it.
+visit_links = Table(
+    "visit_links", metadata, key(), shop(), ref("request_id", "booking_requests", indexed=False), word("code"),
+    at("made_at"), UniqueConstraint("request_id"), UniqueConstraint("code"),
+)  # fmt: skip
 booking_moves = Table(
     "booking_moves", metadata, key(), shop(), ref("request_id", "booking_requests"), at("at"), word("who"),
     word("from_state"), word("to_state"), words("says", needed=False),

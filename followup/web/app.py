@@ -12,6 +12,7 @@ from werkzeug.middleware.proxy_fix import ProxyFix
 from followup.web import errors, health, login, navigation, security, words
 from followup.web.advisor import pages as advisor
 from followup.web.api import pages as api
+from followup.web.calendars import pages as calendars
 from followup.web.house import House
 from followup.web.manager import pages as manager
 from followup.web.owner import pages as owner
@@ -19,7 +20,7 @@ from followup.web.phone import pages as phone
 from followup.web.technician import pages as technician
 from followup.web.webhook import pages as webhook
 
-PEOPLE: tuple[ModuleType, ...] = (technician, advisor, manager, owner, phone, webhook, api)
+PEOPLE: tuple[ModuleType, ...] = (technician, advisor, manager, owner, phone, webhook, api, calendars)
 # Guarded by a signature or a token in place of a session and its form token.
 WITHOUT_FORMS: tuple[Blueprint, ...] = (webhook.blueprint, api.blueprint)
 MAX_BODY_BYTES = 2 * 1024 * 1024

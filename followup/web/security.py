@@ -116,7 +116,8 @@ def add_headers(response: Response) -> Response:
         response.headers[name] = value
     if is_https(current_app):
         response.headers["Strict-Transport-Security"] = f"max-age={ONE_YEAR_S}; includeSubDomains"
-    if request.endpoint != "static":
+    # A calendar's file says itself that it is asked for anew each time.
+    if request.endpoint != "static" and "Cache-Control" not in response.headers:
         response.headers["Cache-Control"] = "no-store"
     return response
 

@@ -103,7 +103,7 @@ def look_at_request(store: Store, shop_id: int, request_id: int, now: datetime) 
         if row is None:
             return None
         shop = shops.load_shop(connection, shop_id)
-        used = slots.taken(connection, shop, now, but=request_id)
+        used = slots.taken(connection, shop, now, but=row)
         wanted = slots.wanted_by(row, shop)
         booking = seen.see_booking(connection, shop_id, row)
         replaced = requests.load_request(connection, shop_id, row["replaces_id"]) if row["replaces_id"] else None

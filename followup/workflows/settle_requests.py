@@ -21,10 +21,11 @@ from followup.core.items import catalogue_of
 from followup.core.planning.hours import Where
 from followup.core.planning.reminders import reminder_at
 from followup.core.planning.slots import hours_of, why_not_free
+from followup.core.planning.state_hours import state_of
 from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.core.wall import to_wall
-from followup.storage import alerts, inbox, outbox, people, requests, shops, slots
+from followup.storage import alerts, calendars, inbox, outbox, people, requests, shops, slots
 from followup.storage.requests import SomebodyWasFirst
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
@@ -166,6 +167,7 @@ def end_booking(store: Store, shop_id: int, request_id: int, version: int, end: 
         _, request = _taken(connection, shop_id, request_id, version)
         requests.change_request(connection, request, now, by.name, end)
         outbox.drop_planned(connection, shop_id, f"the booking was {end}", request_id=request_id, kinds=("visit",))
+        _close_alerts(connection, shop_id, request_id, by, now, end, kind="listed")
 
 
 def tell_about_visit(
@@ -188,7 +190,7 @@ def _taken(connection: Connection, shop_id: int, request_id: int, version: int) 
 
 
 def _check_free(connection: Connection, shop: Shop, request: Row, start: datetime, now: datetime) -> None:
-    used = slots.taken(connection, shop, now, but=request["id"])
+    used = slots.taken(connection, shop, now, but=request)
     because = why_not_free(shop, used, slots.wanted_by(request, shop), start, now)
     if because:
         raise NotFree(f"{to_wall(start, shop.zone):%Y-%m-%d %H:%M}: {because}. Choose another time, or overrule it.")
@@ -209,6 +211,8 @@ def _confirm(connection: Connection, shop: Shop, request: Row, start: datetime, 
         connection, shop.id, "confirmed", request_id=request["id"], kinds=("visit",), reason_codes=("offer_times",)
     )
     _close_alerts(connection, shop.id, request["id"], by, now, "confirmed")
+    if shop.rules.links_visit:
+        calendars.link_visit(connection, shop, request, now)
     cause = f"request:{request['id']}:{start.isoformat()}"
     _plan(connection, shop, request, "confirmation", cause, now, facts={"time": start.isoformat()}, until=start)
     _plan_reminder(connection, shop, request, cause, start, now)
@@ -219,7 +223,7 @@ def _plan_reminder(
     connection: Connection, shop: Shop, request: Row, cause: str, start: datetime, now: datetime
 ) -> None:
     phone = people.load_phone(connection, shop.id, request["phone_id"]) if request["phone_id"] else None
-    where = Where(tuple(phone["zones"])) if phone else Where()
+    where = Where(tuple(phone["zones"]), state_of(phone["number"])) if phone else Where()
     at = reminder_at(shop, start, now, where)
     if at is not None:
         _plan(
@@ -237,9 +241,11 @@ def _forget_offers(connection: Connection, shop: Shop, request: Row, now: dateti
     inbox.keep_conversation(connection, shop.id, request["phone_id"], now, state, thread)
 
 
-def _close_alerts(connection: Connection, shop_id: int, request_id: int, by: By, now: datetime, outcome: str) -> None:
+def _close_alerts(
+    connection: Connection, shop_id: int, request_id: int, by: By, now: datetime, outcome: str, kind: str = "request"
+) -> None:
     for alert in alerts.open_alerts(connection, shop_id):
-        if alert["request_id"] == request_id and alert["kind"] == "request":
+        if alert["request_id"] == request_id and alert["kind"] == kind:
             alerts.acknowledge(connection, shop_id, alert["id"], by.staff_id, now)
             alerts.close(connection, shop_id, alert["id"], outcome, now)
 

@@ -31,6 +31,7 @@ OWNERS = {
     "flask": "followup/web/", "flask_login": "followup/web/", "flask_wtf": "followup/web/", "wtforms": "followup/web/",
     "werkzeug": "followup/web/",
     "apscheduler": "followup/scheduler.py",
+    "icalendar": "followup/wording/calendar_file.py",
 }  # fmt: skip
 
 # Calls that ask for the time (module or class, name). `time.monotonic` and its like measure how long something took;

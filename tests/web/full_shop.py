@@ -21,6 +21,7 @@ from followup.workflows import (
     answer_alert,
     change_rules,
     check_reassigned,
+    keep_feeds,
     keep_own_item,
     keep_tokens,
     keep_trial,
@@ -35,6 +36,7 @@ from tests.workflows.demo import Demo, open_demo
 
 LOGINS = {"technician": "rui", "advisor": "noor", "manager": "theo", "owner": "ines"}
 TOKEN = "the tablets"
+FEED = "the counter's tablet"
 OWN_ITEM = "own_hitch_shoe"
 READINGS = [
     *({"item": "tire_tread", "position": one, "unit": "32nds", **read} for one, read in
@@ -140,6 +142,8 @@ def _change_what_managers_change(demo: Demo) -> None:
     )  # fmt: skip
     assert rules.version, rules.wrong
     keep_tokens.new_token(store, shop_id, TOKEN, now, "Ines Calloway")
+    owner = _member(demo, "owner")
+    keep_feeds.new_feed(store, shop_id, FEED, is_own=False, staff_id=owner.id, now=now)
     number, on = held_number(demo.house, shop_id)
     check_reassigned.keep_answers(store, shop_id, f"number,consent_on,answer\n{number},{on},yes\n", manager.name, now)
     with store.write() as connection:
@@ -206,4 +210,5 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             "manager.back_to.version": rules["version"],
             "manager.duty_back_to.version": duty["version"], "manager.use_learned.version": 1,
             "item_code": OWN_ITEM, "item_version": 1, "public_id": held["public_id"], "attempt": held["attempt"],
+            "feed_id": newest(tables.calendar_feeds), "token": "nobodys", "calendars.visit.code": "nobodys",
         }  # fmt: skip

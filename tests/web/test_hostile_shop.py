@@ -23,6 +23,7 @@ TYPED: dict[Table, tuple[str, ...]] = {
     tables.shop_versions: ("author", "because"),
     tables.staff: ("name",),
     tables.api_tokens: ("name",),
+    tables.calendar_feeds: ("name",),
     tables.persons: ("name",),
     tables.inspections: ("technician", "received_by"),
     tables.recommendations: ("told_by",),

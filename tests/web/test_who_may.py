@@ -14,7 +14,8 @@ from tests.web.house import ROLES, TestHouse
 from tests.web.url_map import WRITING, contents, routes
 
 # The only pages that need no session; a new one must be added here by hand.
-PUBLIC = {"health.health", "static", "login.sign_in"}
+# Those of calendars are opened by the secret in their address.
+PUBLIC = {"health.health", "static", "login.sign_in", "calendars.feed", "calendars.visit"}
 BY_PROOF = {"webhook": "signature", "api": "token"}
 
 

@@ -19,6 +19,7 @@ from followup.core.planning.slots import Taken
 from followup.core.shop import Shop
 from followup.core.wall import to_wall
 from followup.storage import requests, slots
+from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.workflows import settle_requests
 from followup.workflows.settle_over_time import settle_over_time
@@ -177,7 +178,7 @@ def test_without_the_lock_two_would_find_the_same_time_free(
     made = [counter.ask("one"), counter.ask("two")]
     both, looked = threading.Barrier(2), slots.taken
 
-    def look_together(connection: Connection, shop: Shop, now: datetime, *, but: int | None = None) -> list[Taken]:
+    def look_together(connection: Connection, shop: Shop, now: datetime, *, but: Row | None = None) -> list[Taken]:
         found = looked(connection, shop, now, but=but)
         with suppress(threading.BrokenBarrierError):
             both.wait(1)

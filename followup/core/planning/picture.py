@@ -57,12 +57,13 @@ class EarlierInvite:
 
 @dataclass(frozen=True)
 class BookingSeen:
-    """A booking request of this car, however it was made (text, phone, counter)."""
+    """A booking request of this car, however it was made (text, phone, counter), with the work that it was for."""
 
     code: str
     state: str
     starts_at: datetime | None
     asked_at: datetime
+    items: tuple[ItemAt, ...] = ()
 
 
 @dataclass(frozen=True)

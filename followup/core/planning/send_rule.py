@@ -120,7 +120,8 @@ def _missed_visit(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
         is_last = all(other.asked_at <= booking.asked_at for other in picture.bookings)
         came_since = any(visit.opened_at > booking.starts_at for visit in picture.visits)
         if 0 <= since <= MISSED_IS_OLD_AFTER_DAYS and is_last and not came_since:
-            yield Candidate("missed_visit", f"booking {booking.code}", "a booking was missed")
+            # With its work, so that a new time is asked for with the hours that it takes.
+            yield Candidate("missed_visit", f"booking {booking.code}", "a booking was missed", booking.items)
 
 
 def _after_visit(picture: CarPicture, now: datetime) -> Iterator[Candidate]:

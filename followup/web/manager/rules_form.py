@@ -32,7 +32,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
         "When a text is worth it",
         ("send_at_chance", "lead_days", "join_at_chance", "joined_within_days", "odometer_text_saves_days"),
     ),
-    ("Hours of texts", ("invite_hours", "visit_text_hours", "reminder_days", "asks_after_visit")),
+    ("Hours of texts", ("invite_hours", "visit_text_hours", "reminder_days", "links_visit", "asks_after_visit")),
     (
         "How often",
         (

@@ -214,10 +214,17 @@ def _close(doing: _Doing, row: Row | None, because: str) -> None:
         doing.connection, doing.shop_id, because, number=doing.thread.phone["number"], request_id=row["id"],
         kinds=("visit",),
     )  # fmt: skip
+    for alert in alerts.open_of_kind(doing.connection, doing.shop_id, "request"):
+        if alert["request_id"] == row["id"]:
+            alerts.close(doing.connection, doing.shop_id, alert["id"], because, doing.now)
 
 
 def _cancel_booking(doing: _Doing, _effect: do.CancelBooking) -> None:
-    _close(doing, doing.thread.booking, "called off by the customer")
+    """The booking, and a wish to move it: who calls it off wants no other time for it."""
+    booking, request = doing.thread.booking, doing.thread.request
+    _close(doing, booking, "called off by the customer")
+    if booking and request and request["replaces_id"] == booking["id"]:
+        _close(doing, request, "called off by the customer")
 
 
 def _close_request(doing: _Doing, _effect: do.CloseRequest) -> None:

@@ -213,7 +213,7 @@ def _said(connection: Connection, shop: Shop, sender: Sender, sight: Sight, row:
         _put_aside(connection, row, verdict, now)
         return None
     try:
-        rendered = body_of(connection, shop, row, now, sight)
+        rendered = body_of(connection, shop, row, now, sight, sender.link_base)
     except CannotBeRendered as cannot:
         outbox.move(connection, row["id"], row["attempt"], "claimed", "failed", state_because=str(cannot)[:200])
         return None

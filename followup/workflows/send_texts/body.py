@@ -24,7 +24,7 @@ from followup.core.shop import Shop, closed_because, is_open, opens_next
 from followup.core.told_times import day_of_window, phrase_window
 from followup.core.wall import day_of, to_wall
 from followup.core.wording_facts import Facts, FactValue, WrongFacts, names_of
-from followup.storage import alerts, inspections, people, requests, shops
+from followup.storage import alerts, calendars, inspections, people, requests, shops
 from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.wording import CannotRender, NoSuchTemplate
@@ -50,12 +50,17 @@ class Rendered:
     wording_version: int | None
 
 
-def body_of(connection: Connection, shop: Shop, row: Row, now: datetime, sight: Sight | None = None) -> Rendered:
-    """The words of one text. Raises `CannotBeRendered`. What was read of it in this transaction is not read again."""
+def body_of(
+    connection: Connection, shop: Shop, row: Row, now: datetime, sight: Sight | None = None, link_base: str = ""
+) -> Rendered:
+    """The words of one text; `link_base` is what links of ours begin with. Raises `CannotBeRendered`.
+
+    What was read of it in this transaction is not read again.
+    """
     if row["kind"] == "alert":
         return Rendered(str(row["facts"]["words"]), None)
     sight = sight or look(connection, shop, (), now, "")
-    facts = facts_of(connection, shop, row, now, sight)
+    facts = facts_of(connection, shop, row, now, sight, link_base)
     own = sight.wording(connection, shop, row)
     try:
         text = short_enough(row, facts, own["source"] if own else None)
@@ -64,13 +69,16 @@ def body_of(connection: Connection, shop: Shop, row: Row, now: datetime, sight: 
     return Rendered(text, own["version"] if own else None)
 
 
-def facts_of(connection: Connection, shop: Shop, row: Row, now: datetime, sight: Sight | None = None) -> Facts:
+def facts_of(
+    connection: Connection, shop: Shop, row: Row, now: datetime, sight: Sight | None = None, link_base: str = ""
+) -> Facts:
     """The facts of a text's reason, phrased in its language."""
     found = sight.vehicle(row) if sight else None
     if found is None and row["vehicle_id"]:
         found = people.load_vehicle(connection, shop.id, row["vehicle_id"])
     request = requests.load_request(connection, shop.id, row["request_id"]) if row["request_id"] else None
-    telling = Telling(connection, shop, row, now, people.vehicle_of(found) if found else None, request, sight)
+    car = people.vehicle_of(found) if found else None
+    telling = Telling(connection, shop, row, now, car, request, sight, link_base)
     facts: Facts = {}
     for name in names_of(row["reason"]):
         made = _MADE[name](telling)
@@ -119,8 +127,15 @@ def _slot(told: Telling) -> datetime | None:
     told_slot = told.raw.get("time")
     if told_slot:
         return to_wall(datetime.fromisoformat(told_slot), told.shop.zone)
-    slot = told.request["slot_at"] if told.request else None
+    request = told.request if told.row["reason"] != "missed_visit" else _missed(told)
+    slot = request["slot_at"] if request else None
     return to_wall(slot, told.shop.zone) if slot else None
+
+
+def _missed(told: Telling) -> Row | None:
+    """The booking that was missed, as its invite speaks of it."""
+    found = requests.requests_of_vehicle(told.connection, told.row["vehicle_id"]) if told.row["vehicle_id"] else []
+    return next((one for one in found if one["state"] == "missed" and one["slot_at"]), None)
 
 
 _READ_BACK = ("request_noted", "change_noted")
@@ -232,6 +247,14 @@ def _asked_for(told: Telling) -> str:
     return phrase_time(to_wall(datetime.fromisoformat(slot), told.shop.zone), told.language) if slot else ""
 
 
+def _link(told: Telling) -> FactValue:
+    """Where the customer's calendar finds the visit; only where the pages have a public address."""
+    if not told.link_base or told.row["reason"] != "confirmation" or told.request is None:
+        return ""
+    code = calendars.code_of_visit(told.connection, told.shop, told.request)
+    return f"{told.link_base}/v/{code}.ics" if code else ""
+
+
 _MADE: dict[str, Callable[[Telling], FactValue | None]] = {
     "shop": lambda told: told.shop.name,
     "shop_phone": lambda told: phrase_phone(told.shop.phone),
@@ -262,7 +285,7 @@ _MADE: dict[str, Callable[[Telling], FactValue | None]] = {
     "emergency_number": lambda told: EMERGENCY_NUMBERS.get(told.shop.country, EMERGENCY_ELSEWHERE),
     "roadside_phone": lambda told: phrase_phone(told.shop.roadside_phone) if told.shop.roadside_phone else "",
     "address": lambda told: told.shop.address,
-    "link": lambda told: "",
+    "link": _link,
     "message": lambda told: str(told.raw.get("message", "")),
     "price_text": lambda told: str(told.shop.rules.price_text),
     "duration": duration_of_text,

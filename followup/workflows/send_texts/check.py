@@ -13,7 +13,7 @@ from typing import Literal
 from followup.core.planning.number_rules import PASSES, About, about_reason, by_a_person, may_text
 from followup.core.planning.picture import NumberPicture
 from followup.core.shop import Shop
-from followup.storage import alerts, numbers, pictures, requests
+from followup.storage import alerts, inspections, numbers, pictures, requests
 from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.workflows.send_texts.sight import Sight
@@ -118,6 +118,8 @@ def _gone_booking(connection: Connection, shop: Shop, text: Row) -> str | None:
     wanted = {"offer_times": ("offered",), "booking_closed": ("closed",), "parts_in": ("asked", "offered", "confirmed")}
     if request is None or request["state"] not in wanted.get(text["reason"], ("confirmed",)):
         return "the booking has changed since"
+    if text["reason"] == "reminder" and inspections.is_in_shop(connection, request["vehicle_id"]):
+        return "the car is in the shop"
     told = text["facts"].get("time")
     slot = request["slot_at"].isoformat() if request["slot_at"] else None
     if text["reason"] in ("confirmation", "reminder") and told and told != slot:

@@ -50,7 +50,8 @@ class Sender:
     `is_registered` is about US numbers (brand, campaign, use case and day stand in the settings); texts that stay on
     this machine need none, and no pace (None). `wait` waits until the number may send again; once `is_over`, no
     further text is begun, and none before `rests_until`. Up to `at_once` texts are handed over at a time.
-    `holds_back` names kinds that wait in this round.
+    `holds_back` names kinds that wait in this round. `link_base` is what links to our pages begin with in texts, ""
+    where the pages have no public address.
     """
 
     transport: Transport
@@ -63,6 +64,7 @@ class Sender:
     rests_until: datetime | None = None
     at_once: int = 1
     holds_back: tuple[str, ...] = ()
+    link_base: str = ""
 
 
 @dataclass(frozen=True)

@@ -20,7 +20,8 @@ from followup.workflows.send_texts.sight import Sight
 
 @dataclass(frozen=True)
 class Telling:
-    """The text's row with its shop, car and booking request; `now` is when it leaves."""
+    """The text's row with its shop, car and booking request; `now` is when it leaves. `link_base` is the public address
+    that links begin with, "" where the pages have none."""
 
     connection: Connection
     shop: Shop
@@ -29,6 +30,7 @@ class Telling:
     vehicle: Vehicle | None
     request: Row | None
     sight: Sight | None = None
+    link_base: str = ""
 
     @property
     def persons(self) -> list[Row]:
