@@ -101,6 +101,8 @@ def forget_person(connection: Connection, person_id: int, phone_ids: list[int], 
     mine = requests.c.person_id == person_id
     nothing: dict[str, Any] = {"verbatim": "", "understood": None, "note": None, "wanted": [], "avoid": []}
     connection.execute(update(requests).where(mine).values(**nothing))
+    links = tables.visit_links
+    connection.execute(delete(links).where(links.c.request_id.in_(select(requests.c.id).where(mine))))
     moves = tables.booking_moves
     connection.execute(update(moves).where(moves.c.request_id.in_(select(requests.c.id).where(mine))).values(says=None))
     # No customer of the contract has a code that begins with a space.
