@@ -51,7 +51,7 @@ def new_feed(store: Store, shop_id: int, name: str, *, is_own: bool, staff_id: i
 
 
 def withdraw_feed(store: Store, shop_id: int, feed_id: int, staff_id: int, now: datetime) -> bool:
-    """End an address at once; False where it had ended, or is neither one's own nor the owner's to end."""
+    """End an address at once; False where it had ended, or is neither one's own nor a manager's to end."""
     with store.write() as connection:
         member = staff.member(connection, shop_id, staff_id)
         feed = next((one for one in calendars.feeds_of_shop(connection, shop_id) if one["id"] == feed_id), None)
@@ -79,4 +79,4 @@ def feeds_of(store: Store, shop_id: int, staff_id: int) -> list[Feed]:
 
 
 def _may_withdraw(role: str, staff_id: int, made_by: int) -> bool:
-    return role == "owner" or staff_id == made_by
+    return role in ("manager", "owner") or staff_id == made_by

@@ -142,8 +142,8 @@ def _change_what_managers_change(demo: Demo) -> None:
     )  # fmt: skip
     assert rules.version, rules.wrong
     keep_tokens.new_token(store, shop_id, TOKEN, now, "Ines Calloway")
-    owner = _member(demo, "owner")
-    keep_feeds.new_feed(store, shop_id, FEED, is_own=False, staff_id=owner.id, now=now)
+    advisor = _member(demo, "advisor")
+    keep_feeds.new_feed(store, shop_id, FEED, is_own=False, staff_id=advisor.id, now=now)
     number, on = held_number(demo.house, shop_id)
     check_reassigned.keep_answers(store, shop_id, f"number,consent_on,answer\n{number},{on},yes\n", manager.name, now)
     with store.write() as connection:

@@ -159,7 +159,7 @@ def test_a_withdrawn_address_tells_nothing_at_once(
     assert client.get("/advisor/calendar/1/withdraw").status_code == 404
 
 
-def test_only_its_maker_or_an_owner_withdraws(app: Flask, counter: Counter, house: TestHouse) -> None:
+def test_only_its_maker_or_who_leads_the_shop_withdraws(app: Flask, counter: Counter, house: TestHouse) -> None:
     address = feed(counter, staff_id=OWNER_ID)
     assert not keep_feeds.withdraw_feed(counter.store, 1, 1, ADVISOR_ID, NOW)
     assert fetch(app, address).status_code == 200
