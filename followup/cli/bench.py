@@ -100,6 +100,24 @@ def policies(customers: int, seed: int, json_file: Path | None) -> None:
     _tell(figures, json_file)
 
 
+@bench.command()
+@click.option(
+    "--texts", type=click.IntRange(min=120, max=2_000), default=600, show_default=True,
+    help="Texts that each run sends.",
+)  # fmt: skip
+@click.option("--postgresql", metavar="URL", help="An empty PostgreSQL database to send from as well.")
+@json_option
+def sending(texts: int, postgresql: str | None, json_file: Path | None) -> None:
+    """How many texts leave in a second, beside a queue whose jobs do nothing, and whether the pace of a number holds;
+    on this machine alone."""
+    from followup.rehearsal.bench.sending import Asked, bench_sending
+
+    asked = Asked(texts, postgresql)
+    with click.progressbar(length=asked.steps, label="sending", file=sys.stderr) as bar:
+        figures = bench_sending(asked, bar.update)
+    _tell(figures, json_file)
+
+
 def _tell(figures: list[Figure], json_file: Path | None) -> None:
     """Write the table (and the file), and exit with 1 where a bar was missed."""
     from followup.rehearsal.bench.figures import as_table

@@ -7,6 +7,7 @@ septets or 70 UTF-16 units alone, 153 or 67 a part; an escape pair or a surrogat
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Literal
 
 BASIC = frozenset(
@@ -38,6 +39,7 @@ class Segments:
     count: int
 
 
+@lru_cache(maxsize=256)
 def segments(text: str) -> Segments:
     """How `text` travels. An empty text counts one segment, as a provider bills it."""
     if all(char in BASIC or char in EXTENSION for char in text):

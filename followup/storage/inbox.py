@@ -34,6 +34,16 @@ _WHO_WRITES = (
 )  # fmt: skip
 
 
+# In one statement: two processes may speak with a phone for the first time at once.
+_SPOKEN = {
+    name: (first := dialect.insert(tables.conversations)).on_conflict_do_update(
+        index_elements=["phone_id"],
+        set_={column: first.excluded[column] for column in ("state", "thread", "changed_at")},
+    )
+    for name, dialect in (("sqlite", sqlite), ("postgresql", postgresql))
+}
+
+
 def keep_raw(connection: Connection, **values: Any) -> int | None:
     """Keep an inbound text as it came; None where the provider's id was kept before (a duplicate has no effect)."""
     found = connection.execute(_KEEP[connection.dialect.name], values).first()
@@ -199,11 +209,8 @@ def keep_conversation(
     connection: Connection, shop_id: int, phone_id: int, now: datetime, state: dict[str, Any], thread: dict[str, Any]
 ) -> None:
     """Set the phone's conversation."""
-    table, values = tables.conversations, {"state": state, "thread": thread, "changed_at": now}
-    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
-    # In one statement: two processes may speak with a phone for the first time at once.
-    first = dialect.insert(table).values(shop_id=shop_id, phone_id=phone_id, **values)
-    connection.execute(first.on_conflict_do_update(index_elements=["phone_id"], set_=values))
+    values = {"state": state, "thread": thread, "changed_at": now}
+    connection.execute(_SPOKEN[connection.dialect.name], {"shop_id": shop_id, "phone_id": phone_id, **values})
 
 
 def conversations_of_shop(connection: Connection, shop_id: int, phone_ids: Collection[int] | None = None) -> list[Row]:

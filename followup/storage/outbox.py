@@ -10,9 +10,10 @@ from __future__ import annotations
 import secrets
 from collections.abc import Collection
 from datetime import datetime, timedelta
+from functools import cache
 from typing import Any
 
-from sqlalchemy import Connection, and_, case, desc, func, or_, select, update
+from sqlalchemy import Connection, Update, and_, bindparam, case, desc, func, or_, select, update
 
 from followup.core.text import VALID_FOR, reason
 from followup.storage import machine, rows, tables
@@ -174,14 +175,19 @@ def move(
     connection: Connection, text_id: int, attempt: int, from_state: str | tuple[str, ...], to_state: str, **values: Any
 ) -> bool:
     """Move a text on if it is still in a state and in the attempt that this worker saw; False where it is not."""
-    table = tables.texts
     states = (from_state,) if isinstance(from_state, str) else from_state
-    done = connection.execute(
-        update(table)
-        .where(table.c.id == text_id, table.c.attempt == attempt, table.c.state.in_(states))
-        .values(state=to_state, **values)
-    )
-    return done.rowcount == 1
+    news = {"state": to_state, **values}
+    asked = {"of_text": text_id, "of_attempt": attempt, **{f"new_{name}": value for name, value in news.items()}}
+    return connection.execute(_moving(states, tuple(news)), asked).rowcount == 1
+
+
+@cache
+def _moving(from_states: tuple[str, ...], columns: tuple[str, ...]) -> Update:
+    """Made once for each kind of move: a text that leaves is moved three times."""
+    table = tables.texts
+    is_seen = (table.c.id == bindparam("of_text"), table.c.attempt == bindparam("of_attempt"))
+    news = {name: bindparam(f"new_{name}", type_=table.c[name].type) for name in columns}
+    return update(table).where(*is_seen, table.c.state.in_(from_states)).values(**news)
 
 
 def release_expired_claims(connection: Connection, shop_id: int) -> int:
