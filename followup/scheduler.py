@@ -54,6 +54,7 @@ TICKS: tuple[Tick, ...] = (
     Tick("answer", EVERY["answer"], House.answer),
     Tick("tell", timedelta(seconds=2), House.tell),
     Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),
+    Tick("pace", timedelta(minutes=10), House.pace),
     Tick("plan", timedelta(hours=6), House.plan),
     Tick("score", timedelta(seconds=20), House.score_some),
     Tick("send", EVERY["send"], House.send, talks_to_provider=True),

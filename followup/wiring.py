@@ -36,6 +36,7 @@ from followup.workflows.keep_status import keep_status
 from followup.workflows.learn_priors import LearnedRun, learn_at_night, learn_priors
 from followup.workflows.look_at_health import look_at_health
 from followup.workflows.look_up_unknown import look_up_unknown
+from followup.workflows.pace_invites import pace_invites
 from followup.workflows.plan_texts import plan_texts
 from followup.workflows.score_forecasts import score_forecasts
 from followup.workflows.send_texts import Sender, SentCount, send_texts
@@ -168,8 +169,17 @@ class House:
         """The same for a handful of cars, so that a tick stays short; the next one goes on."""
         return self.score(shop_id, SCORED_A_TICK)
 
+    def pace(self, shop_id: int) -> int | None:
+        """Pace invites into the coming weeks, once a day of the shop and after each change of its rules."""
+        return pace_invites(self.store, shop_id, self.now(), needs_registration=self.needs_registration)
+
     def plan(self, shop_id: int) -> int:
-        """Plan what is due."""
+        """Plan what is due, by the weeks that invites are paced into."""
+        try:
+            self.pace(shop_id)
+        except Exception:
+            # Without it texts go by the night before, or unpaced: better than none.
+            logging.getLogger(__name__).exception("invites of shop %s could not be paced", shop_id)
         return plan_texts(self.store, shop_id, self.now(), needs_registration=self.needs_registration)
 
     def answer(self, shop_id: int) -> int:

@@ -80,6 +80,9 @@ class ShopRules:
         {"general": 12.0, "tires": 6.0, "brakes": 8.0, "electric": 3.0}, "Labor hours of a day by skill", "timing"
     )
     labor_share: float = _rule(0.85, "Share of the labor hours that is planned", "timing", least=0.3, most=1.0)
+    paces_invites: bool = _rule(
+        True, "Let invites wait while the hours of the weeks after them are full (legal limits never wait)", "timing"
+    )
     waiting_places: int = _rule(4, "Customers who can wait in the shop at a time", "timing", least=0, most=50)
     loaners: int = _rule(1, "Loaner cars", "timing", least=0, most=50)
     shuttle_seats: int = _rule(2, "Shuttle seats in a half day", "timing", least=0, most=50)

@@ -16,12 +16,14 @@ from followup.core.item import Catalogue
 from followup.core.items import catalogue_of
 from followup.core.planning.balance import days_saved
 from followup.core.planning.decide import still_wanted
+from followup.core.planning.pacing.ahead import Curves, ItemCurve
 from followup.core.planning.picture import (
     BookingSeen,
     CarPicture,
     DueItem,
     EarlierInvite,
     ItemAt,
+    Paced,
     PlannedText,
     Recall,
     Rest,
@@ -31,7 +33,7 @@ from followup.core.shop import Shop
 from followup.core.vehicle import AXLES
 from followup.core.visit import Recommendation, Visit, Work
 from followup.core.wall import day_of
-from followup.storage import consents, inbox, numbers, outbox, people, rows, shops, tables
+from followup.storage import consents, inbox, numbers, outbox, paced, people, rows, shops, tables
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 
@@ -67,10 +69,17 @@ class Gathered(_Contacts):
     recalls: dict[int, list[Row]]
     bookings: dict[int, list[Row]]
     advisories: dict[int, tuple[Advisory, ...]] = field(default_factory=dict)
+    placed: dict[tuple[int, int], Row] = field(default_factory=dict)
 
     def vehicle(self, vehicle_id: int) -> Row | None:
         """A car by its id, where one of these persons has it."""
         return next((one for found in self.vehicles.values() for one in found if one["id"] == vehicle_id), None)
+
+    def placed_row(self, phone_id: int, vehicle_id: int) -> Row | None:
+        """Where the car's invite was placed; None where it was not, or the car was forecast anew since: it is news."""
+        row = self.placed.get((phone_id, vehicle_id))
+        made = max((one["made_at"] for one in self.windows.get(vehicle_id, [])), default=None)
+        return None if row is None or (made is not None and made > row["made_at"]) else row
 
 
 def gather(connection: Connection, shop_id: int, now: datetime) -> Gathered:
@@ -83,7 +92,8 @@ def gather(connection: Connection, shop_id: int, now: datetime) -> Gathered:
         states={row["phone_id"]: row["state"] for row in inbox.conversations_of_shop(connection, shop_id)},
         standings=consents.standings(connection, shop_id),
     )
-    return _gather(connection, shop_id, contacts, people.vehicles_by_person(connection, shop_id, None), None)
+    gathered = _gather(connection, shop_id, contacts, people.vehicles_by_person(connection, shop_id, None), None)
+    return replace(gathered, placed=paced.placed_invites(connection, shop_id, now))
 
 
 def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) -> Gathered:
@@ -91,7 +101,8 @@ def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) 
     known = numbers.know(connection, shop_id, [phone["number"]], now)
     gathered = gather_known(connection, shop_id, known)
     cars = [one["id"] for found in gathered.vehicles.values() for one in found]
-    return replace(gathered, advisories=_advisories(connection, shop_id, cars, now))
+    placed = paced.placed_invites(connection, shop_id, now, phone["id"])
+    return replace(gathered, advisories=_advisories(connection, shop_id, cars, now), placed=placed)
 
 
 def gather_known(connection: Connection, shop_id: int, known: numbers.Known) -> Gathered:
@@ -159,10 +170,33 @@ def pictures_of_phone(
                     consent=gathered.standings.get(phone["number"]) or standing(()),
                     invites=tuple(_invites(gathered.invites.get(phone["id"], []))),
                     needs_registration=needs_registration,
+                    paced=_paced(gathered.placed_row(phone["id"], vehicle["id"])),
                     **_car(gathered, shop, vehicle["id"], now),
                     **_thread(gathered, phone["id"], shop, now),
                 )
     return list(found.values())
+
+
+def _paced(row: Row | None) -> Paced | None:
+    """Only what waits for room: what comes up by itself comes up when it does."""
+    return Paced(row["begins_on"], row["says"], row["is_legal"]) if row is not None and row["says"] else None
+
+
+def curves_of_phone(gathered: Gathered, phone_id: int, today: date) -> dict[str, Curves]:
+    """The due curves of each car of a phone, by its code."""
+    return {
+        vehicle["code"]: dict(_curves(gathered.windows.get(vehicle["id"], []), today))
+        for person in gathered.persons.get(phone_id, [])
+        for vehicle in gathered.vehicles.get(person["id"], [])
+    }
+
+
+def _curves(rows_of_car: Iterable[Row], today: date) -> Iterator[tuple[ItemAt, ItemCurve]]:
+    for row in rows_of_car:
+        body, legal = row["body"], row["body"].get("legal")
+        legal_curve = DueCurve.from_json(legal["curve"]) if legal else None
+        curve = ItemCurve(DueCurve.from_json(body["curve"]), (today - row["as_of"]).days, legal_curve)
+        yield (row["item"], row["position"]), curve
 
 
 def why_not_any_more(gathered: Gathered, shop: Shop, text: Row, reason: Row | None, now: datetime) -> str | None:

@@ -296,6 +296,21 @@ own_items = Table(
     UniqueConstraint("shop_id", "code", "version"),
 )  # fmt: skip
 
+# Which week invites about due work are paced into. A run is a night's placing of all under one version of the rules,
+# and counts once it has ended; what is news after it is placed into the same run. `first_on`: the week in which it
+# would leave by itself; no `begins_on`: past the weeks that are paced; `says` only where it waits.
+pacing_runs = Table(
+    "pacing_runs", metadata, key(), shop(), _on("on"), Column("rules_version", Integer, nullable=False), at("at"),
+    at("ended_at", needed=False), word("how", needed=False), data("body", needed=False),
+    UniqueConstraint("shop_id", "on", "rules_version"),
+)  # fmt: skip
+paced_invites = Table(
+    "paced_invites", metadata, key(), shop(), ref("run_id", "pacing_runs", indexed=False), ref("phone_id", "phones"),
+    ref("vehicle_id", "vehicles"), word("reason"), _on("first_on"), _on("begins_on", needed=False),
+    words("says", needed=False), _flag("is_legal"), Column("chance", Float, nullable=False), data("hours"),
+    at("made_at"), UniqueConstraint("run_id", "phone_id", "vehicle_id", "reason"),
+)  # fmt: skip
+
 # The machine ----------------------------------------------------------------------------------------------------
 leases = Table(
     "leases", metadata, Column("name", String(100), primary_key=True), word("holder"),

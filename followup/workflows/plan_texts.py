@@ -1,7 +1,8 @@
 """Plan invites: turn due windows, history, consent and rules into planned texts, and calls for the phone list.
 
 1. For each phone the cars of its persons are looked at as everything stands now.
-2. `core/planning` decides: at most one invite a phone, or every reason why not.
+2. `core/planning` decides: at most one invite a phone, or every reason why not. An invite that the night before did not
+   place (`pace_invites`) is placed in what is left of the weeks' hours; one that is placed in a later week waits.
 3. The reason and the text become rows in one transaction, unique by (number, reason, try), with a note of the due
    windows that the text rests on: planning twice, or in two processes, plans nothing twice. Calls become phone tasks,
    once each. Where the shop goes on from a copy, the first day's are held: they may have left from the other place.
@@ -17,10 +18,14 @@ from datetime import datetime
 from typing import Any
 
 from followup.core.planning.decide import decide_for_phone
+from followup.core.planning.paced import PACED_REASON
+from followup.core.planning.pacing.ahead import message_of
+from followup.core.planning.pacing.pace import pace
 from followup.core.planning.picture import CarPicture, Decision, PhoneTask, PlannedText
 from followup.core.shop import Shop
 from followup.core.text import reason
-from followup.storage import alerts, installation, outbox, people, pictures, scores, shops
+from followup.core.wall import day_of
+from followup.storage import alerts, installation, outbox, paced, people, pictures, room, scores, shops
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
@@ -44,10 +49,11 @@ def plan_texts(store: Store, shop_id: int, now: datetime, *, needs_registration:
         shop = shops.load_shop(connection, shop_id)
         gathered = pictures.gather(connection, shop_id, now)
         known = alerts.phone_task_keys(connection, shop_id)
+    decided = [(phone, _decide(gathered, shop, phone, now, needs_registration)) for phone in gathered.phones]
+    _place_news(store, shop, gathered, decided, now)
     planned = 0
-    for phone in gathered.phones:
-        decided = _decide(gathered, shop, phone, now, needs_registration)
-        if not any(one.text or _new_tasks(phone, one, known) for _, one in decided):
+    for phone, found in decided:
+        if not any(one.text or _new_tasks(phone, one, known) for _, one in found):
             continue
         with store.write() as connection:
             # Decided again on what stands in this very transaction: a booking may have come in between.
@@ -55,6 +61,50 @@ def plan_texts(store: Store, shop_id: int, now: datetime, *, needs_registration:
             for picture, decision in _decide(fresh, shop, phone, now, needs_registration):
                 planned += _keep(connection, shop, phone, picture, decision, now)
     return planned
+
+
+def _place_news(
+    store: Store,
+    shop: Shop,
+    gathered: pictures.Gathered,
+    decided: list[tuple[Row, list[tuple[CarPicture, Decision]]]],
+    now: datetime,
+) -> None:
+    """Invites that no night has placed, or whose car was forecast anew since, go by regret into what is left."""
+    if not shop.rules.paces_invites:
+        return
+    cars = {one["code"]: one["id"] for found in gathered.vehicles.values() for one in found}
+    news = [
+        (phone, picture, decision.text)
+        for phone, found in decided
+        for picture, decision in found
+        if decision.text and decision.text.reason == PACED_REASON
+        and gathered.placed_row(phone["id"], cars[picture.vehicle]) is None
+    ]  # fmt: skip
+    if not news:
+        return
+    with store.write() as connection:
+        run = paced.current_run(connection, shop.id, now)
+        if run is None:
+            return
+        there, used = room.look_at_room(connection, shop, now)
+        old = [
+            row for (phone_id, car_id), row in gathered.placed.items() if gathered.placed_row(phone_id, car_id) == row
+        ]
+        used = room.with_placed(connection, shop, there, used, old, now)
+        today = day_of(now, shop.zone)
+        messages = [
+            message_of(picture, text, pictures.curves_of_phone(gathered, phone["id"], today)[picture.vehicle], there, 0)
+            for phone, picture, text in news
+        ]
+        placing = pace(messages, there, used)
+        paced.keep(
+            connection,
+            (
+                paced.row_of(run, one, week, full, there, cars[one.key[1]], now)
+                for one, week, full in zip(messages, placing.weeks, placing.full, strict=True)
+            ),
+        )
 
 
 def _new_tasks(phone: Row, decision: Decision, known: set[str]) -> bool:

@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 from followup.core.planning.draw import left_out
 from followup.core.planning.hours import may_leave, next_moment, valid_until
 from followup.core.planning.item_stops import calls_to_make, item_stop
+from followup.core.planning.paced import waits_for_room
 from followup.core.planning.picture import Because, CarPicture, Decision, EarlierInvite, PhoneTask, PlannedText
 from followup.core.planning.send_rule import Candidate, candidates, items_left_out
 from followup.core.planning.spacing import too_often, tries_so_far, try_again_days
@@ -93,6 +94,7 @@ def _stops(picture: CarPicture, candidate: Candidate, now: datetime) -> Iterable
     if drawn:
         yield drawn
     yield from too_often(picture, candidate.reason, candidate.raised_by, now, is_legal=candidate.is_legal)
+    yield from waits_for_room(picture, candidate.reason, now, is_legal=candidate.is_legal)
 
 
 def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> PlannedText | None:

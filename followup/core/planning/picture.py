@@ -87,6 +87,16 @@ class Recall:
 
 
 @dataclass(frozen=True)
+class Paced:
+    """The week that an invite about due work is paced into: it waits until that Monday (None: past all weeks that are
+    paced), and `says` why. `is_legal`: even a legal limit waits, since nothing at all is free."""
+
+    until_on: date | None
+    says: str
+    is_legal: bool = False
+
+
+@dataclass(frozen=True)
 class NumberPicture:
     """All that decides about one number, whatever the car: what `number_rules.may_text` is asked with.
 
@@ -135,7 +145,8 @@ class CarPicture:
     has the thread. `needs_registration`: texts would reach real phones, and the registration is missing.
     `is_odometer_worth_a_text`: the forecast gains more from a new reading than a text of its own costs,
     `is_odometer_asked_along`: it gains enough for a line in an invite that leaves anyway. `advisories`:
-    what the readings show side by side; whether there is a text never hangs on them.
+    what the readings show side by side; whether there is a text never hangs on them. `paced`: the week that its
+    invite is paced into, where it was placed and nothing is news since.
     """
 
     shop: Shop
@@ -161,6 +172,7 @@ class CarPicture:
     needs_registration: bool = False
     is_odometer_worth_a_text: bool = False
     is_odometer_asked_along: bool = False
+    paced: Paced | None = None
 
     @property
     def of_number(self) -> NumberPicture:

@@ -48,8 +48,8 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
         "What a day holds",
         (
-            "labor_hours", "labor_share", "check_in_minutes", "advisors_at_check_in", "waiting_places", "loaners",
-            "shuttle_seats", "offer_held_hours",
+            "labor_hours", "labor_share", "paces_invites", "check_in_minutes", "advisors_at_check_in",
+            "waiting_places", "loaners", "shuttle_seats", "offer_held_hours",
         ),
     ),
     ("What texts bring", ("without_invites_share", "most_stops_per_100")),

@@ -75,7 +75,10 @@ def solve(messages: Sequence[Message], board: Board) -> list[int]:
         from followup.core.planning.pacing.linear import by_linear_program
     except ImportError as missing:
         raise NotSolved(str(missing)) from missing
-    return by_linear_program(messages, board).placed
+    try:
+        return by_linear_program(messages, board).placed
+    except (ArithmeticError, MemoryError, ValueError) as failed:
+        raise NotSolved(str(failed)) from failed
 
 
 def _full(board: Board, message: Message, week: int) -> tuple[str, ...]:

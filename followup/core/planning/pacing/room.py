@@ -36,8 +36,8 @@ class Room:
         return self.begins_on + timedelta(weeks=week)
 
     def leaves(self, week: int) -> float:
-        """When texts of that week leave, in days since the first Monday: at its begin, or tomorrow in this one."""
-        return max(7.0 * week, (self.today - self.begins_on).days + 1.0)
+        """The day after texts of that week leave, on its Monday or today, in days since the first Monday."""
+        return max(7.0 * week, (self.today - self.begins_on).days) + 1.0
 
 
 @dataclass(frozen=True)
@@ -88,12 +88,38 @@ def _day(shop: Shop, day: date, taken: list[Taken]) -> dict[str, tuple[float, fl
     return {**{name: (holds[name], left[name]) for name in holds}, CHECK_IN: (times, times - checked_in)}
 
 
+@dataclass(frozen=True)
+class ToLeave:
+    """An invite that is placed in a week and has not left; weeks that are past count as this one."""
+
+    week: int
+    chance: float
+    hours: Mapping[str, float]
+
+
+def expected_of_placed(room: Room, placed: Iterable[ToLeave]) -> dict[str, list[float]]:
+    """What the invites that are placed are expected to use, by what is used up and by week."""
+    weeks = len(next(iter(room.free.values())))
+    found = {name: [0.0] * weeks for name in room.free}
+    for one in placed:
+        for week, share in landings(room.leaves(max(one.week, 0))).items():
+            for name, each in uses_of(one.hours).items():
+                if name in found and week < weeks:
+                    found[name][week] += one.chance * share * each
+    return found
+
+
+def added(*parts: Mapping[str, list[float]]) -> dict[str, list[float]]:
+    """The sum of what several expect to use."""
+    return {name: [sum(each) for each in zip(*(part[name] for part in parts), strict=True)] for name in parts[0]}
+
+
 def expected(room: Room, out: Iterable[TextOut]) -> dict[str, list[float]]:
     """What the texts that are out are still expected to use, by what is used up and by week."""
     weeks, from_day = len(next(iter(room.free.values()))), (room.today - room.begins_on).days + 1.0
     found = {name: [0.0] * weeks for name in room.free}
     for one in out:
-        shares = landings(float((one.on - room.begins_on).days), from_day)
+        shares = landings((one.on - room.begins_on).days + 1.0, from_day)
         ahead = sum(shares.values())
         # Who has not booked so far books later with what is left of the chance.
         chance = one.chance / max(1.0 - one.chance * (1.0 - ahead), 1e-9) if one.chance < 1.0 else 1.0

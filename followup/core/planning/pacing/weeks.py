@@ -10,8 +10,8 @@ WEEKS = 12
 POSTPONED = WEEKS
 # In the first, second, third and fourth week after a text (as the project's design has them; not learned yet).
 LANDING_SHARES = (0.35, 0.30, 0.20, 0.15)
-# The last texts of the twelve weeks still bring visits in these.
-ALL_WEEKS = WEEKS + len(LANDING_SHARES)
+# The last texts of the twelve weeks still bring visits in these: the first one comes the day after the text.
+ALL_WEEKS = WEEKS + len(LANDING_SHARES) + 1
 # Of so many texts a booking comes: of the first and of the second about one reason (assumption of the design).
 BOOKED_ON_TRY = (0.35, 0.20)
 _DAYS = 7
@@ -37,8 +37,8 @@ def landings(
 ) -> dict[int, float]:
     """The share of a text's visits in each week, by its number; a week after the text is spread over its seven days.
 
-    `leaves` is when it leaves, in days since the Monday of week 0. Visits before the day `begins` are left out, so
-    that the shares of a text that left a while ago sum to what is still ahead.
+    `leaves` is the day after it leaves, in days since the Monday of week 0. Visits before the day `begins` are left
+    out, so that the shares of a text that left a while ago sum to what is still ahead.
     """
     found: dict[int, float] = {}
     for number, share in enumerate(shares):

@@ -22,15 +22,18 @@ from followup.core.planning.pacing.message import Message, total_cost
 from followup.core.planning.pacing.not_solved import NotSolved
 from followup.core.planning.pacing.pace import pace, solve, why_it_waits
 from followup.core.planning.pacing.room import Room
-from followup.core.planning.pacing.weeks import ALL_WEEKS, LANDING_SHARES, POSTPONED, WEEKS
+from followup.core.planning.pacing.weeks import ALL_WEEKS, POSTPONED, WEEKS
 from tests.core.planning.pacing.drawn import draw_messages, message, room
+
+# 35, 30, 20 and 15 % in the four weeks from Tuesday on, a seventh of each in the calendar's next week.
+SHARES = (0.35 * 6 / 7, (0.35 + 0.30 * 6) / 7, (0.30 + 0.20 * 6) / 7, (0.20 + 0.15 * 6) / 7, 0.15 / 7)
 
 
 def _hours(messages: list[Message], weeks: list[int] | tuple[int, ...], name: str) -> list[float]:
-    """Expected hours by week, reckoned anew: a text of week w brings 35, 30, 20, 15 % of its visits from w on."""
+    """Expected hours by week, reckoned anew: a text of a Monday brings its visits from Tuesday on."""
     found = [0.0] * ALL_WEEKS
     for one, week in zip(messages, weeks, strict=True):
-        for number, share in enumerate(LANDING_SHARES if week < WEEKS else ()):
+        for number, share in enumerate(SHARES if week < WEEKS else ()):
             found[week + number] += one.chance * one.uses.get(name, 0.0) * share
     return found
 
@@ -55,8 +58,8 @@ def _dense(messages: list[Message], there: Room) -> tuple[np.ndarray, np.ndarray
     for name, weekly in there.free.items():
         for week, free in enumerate(weekly):
             rows.append([
-                messages[at].chance * messages[at].uses.get(name, 0.0) * LANDING_SHARES[week - begin]
-                if 0 <= week - begin < len(LANDING_SHARES) else 0.0
+                messages[at].chance * messages[at].uses.get(name, 0.0) * SHARES[week - begin]
+                if 0 <= week - begin < len(SHARES) else 0.0
                 for at, begin in places
             ])  # fmt: skip
             bounds.append(free)
@@ -189,8 +192,8 @@ def test_whoever_waits_could_not_have_left_a_week_earlier() -> None:
 
 
 def test_the_first_week_counts_from_tomorrow() -> None:
-    """Left on a Friday, two of seven days of the first week after it lie in this week."""
-    friday = room({"tires": 1.0}, today=date(2026, 12, 3))
-    shares = dict(Board(friday).landings[0])
+    """Left on a Thursday, three of the seven days after it lie in this week."""
+    thursday = room({"tires": 1.0}, today=date(2026, 12, 3))
+    shares = dict(Board(thursday).landings[0])
     assert shares[0] == pytest.approx(0.35 * 3 / 7)
     assert sum(shares.values()) == pytest.approx(1.0)

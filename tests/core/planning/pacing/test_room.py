@@ -40,7 +40,7 @@ def test_what_is_ahead_of_a_day_and_what_is_behind_make_the_whole(leaves: float,
     assert behind == pytest.approx(by_hand, abs=1e-6)
 
 
-def test_a_text_of_monday_lands_by_the_shares_and_one_of_thursday_in_five_weeks() -> None:
+def test_a_week_after_a_text_is_spread_over_its_seven_days() -> None:
     assert landings(7.0) == pytest.approx({1: 0.35, 2: 0.30, 3: 0.20, 4: 0.15})
     assert landings(3.5) == pytest.approx({0: 0.175, 1: 0.325, 2: 0.25, 3: 0.175, 4: 0.075})
 
@@ -80,10 +80,10 @@ def test_a_skill_without_hours_is_left_out() -> None:
 
 def test_texts_that_are_out_are_expected_for_what_is_left_of_their_four_weeks() -> None:
     there = replace(room({"tires": 10.0}), today=date(2026, 12, 6))
-    # Left four weeks ago, two weeks ago, tomorrow's first day.
-    old = TextOut(date(2026, 11, 9), 0.35, {"tires": 2.0})
+    # Left four weeks ago, two weeks ago.
+    old = TextOut(date(2026, 11, 8), 0.35, {"tires": 2.0})
     assert sum(expected(there, [old])["tires"]) == pytest.approx(0.0)
-    half = TextOut(date(2026, 11, 23), 0.35, {"tires": 2.0})
+    half = TextOut(date(2026, 11, 22), 0.35, {"tires": 2.0})
     # Who has not booked in two of four weeks: 0.35 x 0.35 of 1 - 0.35 x 0.65.
     left = 0.35 * 0.35 / (1 - 0.35 * 0.65)
     assert sum(expected(there, [half])["tires"]) == pytest.approx(2.0 * left)

@@ -1,0 +1,85 @@
+"""What the coming weeks hold, and what texts that are out are expected to bring: values of `core/planning/pacing`."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from datetime import datetime, timedelta
+
+from sqlalchemy import Connection, select
+
+from followup.core.items import catalogue_of
+from followup.core.planning.paced import PACED_REASON
+from followup.core.planning.pacing.room import Room, TextOut, ToLeave, added, expected, expected_of_placed, room_of
+from followup.core.planning.pacing.weeks import LANDING_SHARES, chance_booked, week_of
+from followup.core.planning.slots import hours_of
+from followup.core.shop import Shop
+from followup.core.wall import day_of
+from followup.storage import outbox, requests, results, rows, slots, tables
+from followup.storage.rows import Row
+
+_STILL_LANDS = timedelta(weeks=len(LANDING_SHARES))
+Expected = dict[str, list[float]]
+
+
+def look_at_room(connection: Connection, shop: Shop, now: datetime) -> tuple[Room, Expected]:
+    """The weeks from tomorrow on, and what the texts that are out are expected to use of them."""
+    room = room_of(shop, slots.taken(connection, shop, now), day_of(now, shop.zone))
+    return room, expected(room, _texts_out(connection, shop, now))
+
+
+def with_placed(
+    connection: Connection, shop: Shop, room: Room, used: Expected, placed: Iterable[Row], now: datetime
+) -> Expected:
+    """The same with the invites that are placed and have not become texts since."""
+    became = {
+        (phone_id, row["vehicle_id"]): row["planned_at"]
+        for phone_id, found in outbox.invites_by_phone(connection, shop.id, now - _STILL_LANDS, now).items()
+        for row in found
+    }
+    to_leave = [
+        ToLeave(week_of(room.begins_on, one["begins_on"]), one["chance"], one["hours"])
+        for one in placed
+        if one["begins_on"] and not _is_after(became.get((one["phone_id"], one["vehicle_id"])), one["made_at"])
+    ]
+    return added(used, expected_of_placed(room, to_leave))
+
+
+def _is_after(at: datetime | None, made_at: datetime) -> bool:
+    return at is not None and at >= made_at
+
+
+def _texts_out(connection: Connection, shop: Shop, now: datetime) -> Iterator[TextOut]:
+    """Invites about due work that have brought no answer in work yet, and wishes that wait for a time."""
+    since, catalogue = now - _STILL_LANDS, catalogue_of(shop)
+    heard_at = _heard_at(connection, shop, since)
+    stopped = {row["number"] for row in results.stops_since(connection, shop.id, since)}
+    for found in outbox.invites_by_phone(connection, shop.id, since, now).values():
+        last = {row["vehicle_id"]: row for row in found if row["reason"] == PACED_REASON}
+        for vehicle_id, row in last.items():
+            at = row["sent_at"] or max(row["due_at"], now)
+            if row["number"] in stopped or heard_at.get(vehicle_id, since) > at:
+                continue
+            hours = hours_of(catalogue[item] for item, _ in row["facts"].get("items", ()) if item in catalogue)
+            yield TextOut(day_of(at, shop.zone), chance_booked(row["try_no"]), hours)
+    for row in requests.open_requests(connection, shop.id):
+        # What is held for it is used up already, and a move leaves the old time to somebody else.
+        if not slots.is_held(row, now) and row["replaces_id"] is None:
+            yield TextOut(day_of(row["asked_at"], shop.zone), 1.0, row["hours"])
+
+
+def _heard_at(connection: Connection, shop: Shop, since: datetime) -> dict[int, datetime]:
+    """When a car was last booked, came, or its customer said that it rests: its text brings nothing more."""
+    heard: dict[int, datetime] = {}
+    for table, at in (
+        (tables.booking_requests, tables.booking_requests.c.asked_at), (tables.visits, tables.visits.c.opened_at),
+    ):  # fmt: skip
+        query = select(table.c.vehicle_id, at.label("at")).where(table.c.shop_id == shop.id, at >= since)
+        for row in rows.every(connection, query):
+            heard[row["vehicle_id"]] = max(row["at"], heard.get(row["vehicle_id"], row["at"]))
+    table = tables.rests
+    query = select(table.c.vehicle_id, tables.inbound.c.received_at.label("at")).select_from(
+        table.join(tables.inbound, table.c.inbound_id == tables.inbound.c.id)
+    )
+    for row in rows.every(connection, query.where(table.c.shop_id == shop.id, tables.inbound.c.received_at >= since)):
+        heard[row["vehicle_id"]] = max(row["at"], heard.get(row["vehicle_id"], row["at"]))
+    return heard
