@@ -31,17 +31,27 @@ def with_placed(
     connection: Connection, shop: Shop, room: Room, used: Expected, placed: Iterable[Row], now: datetime
 ) -> Expected:
     """The same with the invites that are placed and have not become texts since."""
+    return added(used, expected_of_rows(room, not_out_yet(connection, shop, placed, now)))
+
+
+def not_out_yet(connection: Connection, shop: Shop, placed: Iterable[Row], now: datetime) -> list[Row]:
+    """Placed invites that have not become texts since."""
     became = {
         (phone_id, row["vehicle_id"]): row["planned_at"]
         for phone_id, found in outbox.invites_by_phone(connection, shop.id, now - _STILL_LANDS, now).items()
         for row in found
     }
+    return [one for one in placed if not _is_after(became.get((one["phone_id"], one["vehicle_id"])), one["made_at"])]
+
+
+def expected_of_rows(room: Room, placed: Iterable[Row]) -> Expected:
+    """What placed invites are expected to use of the weeks."""
     to_leave = [
         ToLeave(week_of(room.begins_on, one["begins_on"]), one["chance"], one["hours"])
         for one in placed
-        if one["begins_on"] and not _is_after(became.get((one["phone_id"], one["vehicle_id"])), one["made_at"])
+        if one["begins_on"]
     ]
-    return added(used, expected_of_placed(room, to_leave))
+    return expected_of_placed(room, to_leave)
 
 
 def _is_after(at: datetime | None, made_at: datetime) -> bool:

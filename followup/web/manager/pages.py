@@ -2,18 +2,31 @@
 
 from __future__ import annotations
 
-from followup.web.manager import corrections, duty, forecasts, home, items, learned, reassigned, timing, trials, wording
+from followup.web.manager import (
+    corrections,
+    duty,
+    forecasts,
+    home,
+    items,
+    learned,
+    reassigned,
+    timing,
+    trials,
+    weeks,
+    wording,
+)
 from followup.web.manager.blueprint import blueprint
 from followup.web.navigation import Link
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, corrections, forecasts, learned, reassigned, timing, wording, trials, items, duty)
+PAGES = (home, corrections, forecasts, learned, reassigned, weeks, timing, wording, trials, items, duty)
 LINKS = (
     Link("manager.home", "How it went"),
     Link("manager.forecasts", "How right we were"),
     Link("manager.learned", "What cars taught"),
+    Link("manager.weeks", "Coming weeks"),
     Link("manager.timing", "When we text"),
     Link("manager.wordings", "What we say"),
     Link("manager.items", "What we look at"),
