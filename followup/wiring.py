@@ -137,16 +137,22 @@ class House:
         *,
         accepts_doubtful: bool = False,
         is_check: bool = False,
+        is_by_hand: bool = False,
     ) -> Iterator[KeptLine]:
         """Keep lines of the inspection contract; call `forecast` afterwards."""
         return keep_inspections(
             self.store, shop_id, lines, self.now(), kept_by, self.ledger_secret, accepts_doubtful=accepts_doubtful,
-            is_check=is_check,
+            is_check=is_check, is_by_hand=is_by_hand,
         )  # fmt: skip
 
-    def keep_inspection(self, shop_id: int, line: str, kept_by: str, *, accepts_doubtful: bool = False) -> KeptLine:
+    def keep_inspection(
+        self, shop_id: int, line: str, kept_by: str, *, accepts_doubtful: bool = False, is_by_hand: bool = False
+    ) -> KeptLine:
         """Keep one line and forecast its car at once."""
-        kept = next(iter(self.keep_inspections(shop_id, [line], kept_by, accepts_doubtful=accepts_doubtful)))
+        lines = self.keep_inspections(
+            shop_id, [line], kept_by, accepts_doubtful=accepts_doubtful, is_by_hand=is_by_hand
+        )
+        kept = next(iter(lines))
         if kept.outcome in ("new", "corrected") and kept.vehicle_id is not None:
             forecast_windows(self.store, shop_id, self.now(), [kept.vehicle_id])
         return kept

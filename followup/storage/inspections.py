@@ -20,6 +20,14 @@ def current_part(connection: Connection, shop_id: int, code: str, part: str) -> 
     return rows.first(connection, query)
 
 
+def was_kept(connection: Connection, shop_id: int, code: str, part: str, content_hash: str) -> bool:
+    """True where some version of that part has this very content."""
+    table = tables.inspections
+    mine = (table.c.shop_id == shop_id, table.c.code == code, table.c.part == part)
+    query = select(table.c.id).where(*mine, table.c.content_hash == content_hash)
+    return rows.first(connection, query.limit(1)) is not None
+
+
 def keep_inspection(connection: Connection, **values: Any) -> int:
     """Keep one inspection as the next version of its (code, part); the work and advice of the one before go with it."""
     before = current_part(connection, values["shop_id"], values["code"], values["part"])

@@ -156,6 +156,11 @@ forecast_scores = Table(
     UniqueConstraint("vehicle_id", "item", "position", "forecast_on"), one_of("how", forecast_score.ENDINGS),
     Index("ix_forecast_scores_by_day", "shop_id", "scored_on"),
 )  # fmt: skip
+# What was known of a car when it was forecast last; where it is otherwise now, it is forecast again.
+forecast_vehicles = Table(
+    "forecast_vehicles", metadata, key(), shop(), ref("vehicle_id", "vehicles", indexed=False), word("known"),
+    at("forecast_at"), UniqueConstraint("vehicle_id"),
+)  # fmt: skip
 # What was known of a car when its forecasts were scored last; where it is otherwise now, they are scored again.
 scored_vehicles = Table(
     "scored_vehicles", metadata, key(), shop(), ref("vehicle_id", "vehicles", indexed=False), word("known"),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Connection, false, func, or_, select, union_all, update
+from sqlalchemy import Connection, delete, func, select, update
 
 from followup.storage import learned_priors, rows, shops, tables
 from followup.storage.rows import Row
@@ -52,35 +52,65 @@ def all_windows(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
     return found
 
 
+def known_of_cars(connection: Connection, shop_id: int, vehicle_ids: list[int] | None = None) -> dict[int, str]:
+    """What is known of each car that was inspected, in a word that is another one as soon as something else is known:
+    the present inspections, the lines of work, the odometers told by text and those of visits.
+
+    Not an instant: what is kept while a forecast is made has an earlier one and is seen by none.
+    """
+    inspected, visits = tables.inspections, tables.visits
+    parts = (
+        (inspected, (inspected.c.is_current.is_(True),), func.max(inspected.c.id)),
+        (tables.work_done, (), func.max(tables.work_done.c.id)),
+        (tables.odometer_tellings, (), func.max(tables.odometer_tellings.c.id)),
+        (visits, (visits.c.odometer_miles.is_not(None),), func.sum(visits.c.odometer_miles)),
+    )
+    found: dict[int, list[str]] = {}
+    for place, (table, conditions, newest) in enumerate(parts):
+        query = select(table.c.vehicle_id, newest.label("newest"), func.count().label("count"))
+        query = query.where(table.c.shop_id == shop_id, *conditions).group_by(table.c.vehicle_id)
+        if vehicle_ids is not None:
+            query = query.where(table.c.vehicle_id.in_(vehicle_ids))
+        for row in rows.every(connection, query):
+            told = found.setdefault(row["vehicle_id"], ["-"] * len(parts))
+            told[place] = f"{row['newest']}/{row['count']}"
+    return {vehicle_id: " ".join(told) for vehicle_id, told in found.items()}
+
+
+def take_turn(connection: Connection, vehicle_ids: list[int]) -> None:
+    """Wait for whoever keeps a forecast of one of these cars, and keep others waiting until this transaction ends.
+
+    SQLite has one writer at a time anyway.
+    """
+    if connection.dialect.name == "postgresql":
+        for vehicle_id in sorted(vehicle_ids):
+            key = func.hashtextextended(f"forecast of car {vehicle_id}", 0)
+            connection.execute(select(func.pg_advisory_xact_lock(key)))
+
+
+def note_forecast(connection: Connection, shop_id: int, vehicle_id: int, known: str, now: datetime) -> None:
+    """Note what was known of the car when it was forecast last, and when that was."""
+    table = tables.forecast_vehicles
+    connection.execute(delete(table).where(table.c.vehicle_id == vehicle_id))
+    rows.add(connection, table, shop_id=shop_id, vehicle_id=vehicle_id, known=known, forecast_at=now)
+
+
 def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
-    """Cars whose inspections, visits, work or odometer changed after their windows were made, or that have none.
+    """Cars of which something else is known than when they were forecast last.
 
     Where the shop changed a limit or another rule of the forecast since, or goes by other priors, these are all of its
     cars.
     """
-    inspected, told = tables.inspections, tables.odometer_tellings
-    made = (
-        select(tables.due_windows.c.vehicle_id, func.max(tables.due_windows.c.made_at).label("made_at"))
-        .where(tables.due_windows.c.shop_id == shop_id)
-        .group_by(tables.due_windows.c.vehicle_id)
-        .subquery()
-    )
-    news = union_all(
-        select(inspected.c.vehicle_id, inspected.c.received_at.label("at")).where(inspected.c.shop_id == shop_id),
-        select(told.c.vehicle_id, told.c.told_at.label("at")).where(told.c.shop_id == shop_id),
-        select(tables.work_done.c.vehicle_id, tables.work_done.c.kept_at.label("at")).where(
-            tables.work_done.c.shop_id == shop_id
-        ),
-    ).subquery()
+    table = tables.forecast_vehicles
+    query = select(table).where(table.c.shop_id == shop_id)
+    before = {row["vehicle_id"]: row for row in rows.every(connection, query)}
     priors = learned_priors.in_use(connection, shop_id)
     changes = (shops.forecast_rules_changed_at(connection, shop_id), priors["at"] if priors else None)
     changed_at = max((one for one in changes if one is not None), default=None)
-    is_outdated = made.c.made_at < changed_at if changed_at is not None else false()
-    query = (
-        select(news.c.vehicle_id)
-        .select_from(news.outerjoin(made, made.c.vehicle_id == news.c.vehicle_id))
-        .where(or_(made.c.made_at.is_(None), news.c.at > made.c.made_at, is_outdated))
-        .distinct()
-        .order_by(news.c.vehicle_id)
-    )
-    return [row["vehicle_id"] for row in rows.every(connection, query)]
+
+    def has_news(vehicle_id: int, known: str) -> bool:
+        last = before.get(vehicle_id)
+        is_outdated = last is not None and changed_at is not None and last["forecast_at"] < changed_at
+        return last is None or last["known"] != known or is_outdated
+
+    return sorted(one for one, known in known_of_cars(connection, shop_id).items() if has_news(one, known))

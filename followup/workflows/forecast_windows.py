@@ -5,7 +5,8 @@
 3. `core/forecast` makes windows for the action limit, and for the legal limit beside it, by what the shop's cars
    taught, else by the published values.
 4. The windows are kept, the earlier ones stay for scoring; beside the present ones stands what they rest on. A few
-   cars are one transaction: if the process dies, the rest still has news and is found next time.
+   cars are one transaction: if the process dies, the rest still has news and is found next time. What is brought
+   meanwhile is news again: it is asked what is known, not when it came.
 """
 
 from __future__ import annotations
@@ -27,7 +28,7 @@ from followup.storage import evidence, shops, windows
 from followup.storage.evidence import KeptEvidence
 from followup.storage.histories import history_of
 from followup.storage.shop_priors import priors_of
-from followup.storage.store import Store
+from followup.storage.store import Connection, Store
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -37,6 +38,10 @@ _CARS_AT_ONCE = 50
 _CHANGES = ("replaced", "serviced", "topped_off")
 _OVERTAKES = ("replaced", "rotated", "topped_off", "serviced")
 _KEPT_AT_ONCE = 5
+
+
+Bodies = list[tuple[str, str, dict[str, Any]]]
+Made = tuple[int, date, Bodies, list[KeptEvidence]]
 
 
 def forecast_windows(
@@ -54,27 +59,37 @@ def forecast_windows(
     waiting, done = iter(wanted), 0
     while batch := list(islice(waiting, _CARS_AT_ONCE)):
         with store.read() as connection:
+            # Read first: what is kept while the histories are read is news again.
+            known = windows.known_of_cars(connection, shop_id, batch)
             histories = {one: history_of(connection, shop, one) for one in batch}
         made = list(_forecast(shop, priors, histories, day_of(now, shop.zone)))
+        made += [(one, now.date(), [], []) for one, history in histories.items() if history is None]
         for begin in range(0, len(made), _KEPT_AT_ONCE):
             with store.write() as connection:
-                for vehicle_id, as_of, bodies, kept in made[begin : begin + _KEPT_AT_ONCE]:
-                    windows.replace_windows(connection, shop_id, vehicle_id, as_of, bodies, now)
-                    evidence.replace_evidence(connection, shop_id, vehicle_id, kept)
+                _keep(connection, shop_id, made[begin : begin + _KEPT_AT_ONCE], known, now)
         done += len(batch)
         if progress:
             progress(len(batch))
     return done
 
 
+def _keep(connection: Connection, shop_id: int, made: list[Made], known: dict[int, str], now: datetime) -> None:
+    """Keep what was made of some cars, but not of one of which something else is known by now: whoever brought that
+    forecasts it, or has done so already."""
+    vehicle_ids = [vehicle_id for vehicle_id, *_ in made]
+    windows.take_turn(connection, vehicle_ids)
+    by_now = windows.known_of_cars(connection, shop_id, vehicle_ids)
+    for vehicle_id, as_of, bodies, kept in made:
+        if by_now.get(vehicle_id) == known.get(vehicle_id):
+            windows.replace_windows(connection, shop_id, vehicle_id, as_of, bodies, now)
+            evidence.replace_evidence(connection, shop_id, vehicle_id, kept)
+            windows.note_forecast(connection, shop_id, vehicle_id, known.get(vehicle_id, ""), now)
+
+
 def count_cars_with_news(store: Store, shop_id: int) -> int:
     """How many cars `forecast_windows` would forecast now."""
     with store.read() as connection:
         return len(windows.cars_with_news(connection, shop_id))
-
-
-Bodies = list[tuple[str, str, dict[str, Any]]]
-Made = tuple[int, date, Bodies, list[KeptEvidence]]
 
 
 def _forecast(shop: Shop, priors: ShopPriors, histories: dict[int, CarHistory | None], today: date) -> Iterator[Made]:

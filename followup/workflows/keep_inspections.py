@@ -2,7 +2,8 @@
 
 For each line:
 1. It is read by the contract; what is impossible is told back, and nothing is kept.
-2. The same content again changes nothing; other content under the same name is a correction, kept as a version.
+2. The same content again changes nothing, also where it was corrected since, unless a person enters it; other content
+   under the same name is a correction, kept as a version.
 3. What is doubtful is told back, unless whoever enters it has said that it is right.
 4. Customer, phone, car and ties are brought up to date; older news never overwrites newer. Consent goes into the
    ledger, once.
@@ -61,6 +62,7 @@ class _Task:
     secret: str
     accepts_doubtful: bool
     is_check: bool
+    is_by_hand: bool
     catalogue: Catalogue
 
 
@@ -78,14 +80,16 @@ def keep_inspections(
     *,
     accepts_doubtful: bool = False,
     is_check: bool = False,
+    is_by_hand: bool = False,
 ) -> Iterator[KeptLine]:
     """Keep the lines in order and tell what became of each; with `is_check` nothing is kept.
 
-    `secret` keys the hash of numbers in the ledger; `kept_by` is who brought them.
+    `secret` keys the hash of numbers in the ledger; `kept_by` is who brought them; `is_by_hand` that a person entered
+    them just now.
     """
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
-    task = _Task(shop, now, kept_by, secret, accepts_doubtful, is_check, catalogue_of(shop))
+    task = _Task(shop, now, kept_by, secret, accepts_doubtful, is_check, is_by_hand, catalogue_of(shop))
     waiting = iter(lines)
     if is_check:
         yield from _checked(store, task, waiting)
@@ -120,7 +124,7 @@ def _keep(connection: Connection, task: _Task, text: str) -> KeptLine:
 def _keep_inspection(connection: Connection, task: _Task, line: InspectionLine) -> KeptLine:
     shop_id, part, content = task.shop.id, line.part or "", content_hash(line)
     before = inspections.current_part(connection, shop_id, line.inspection, part)
-    if before and before["content_hash"] == content:
+    if before and (before["content_hash"] == content or _is_old(connection, task, line, content)):
         return KeptLine("unchanged", before["vehicle_id"], before["id"])
     if fault := _fault_of_number(line, task.shop.country):
         return KeptLine("rejected", faults=(fault,))
@@ -140,6 +144,13 @@ def _keep_inspection(connection: Connection, task: _Task, line: InspectionLine) 
     )  # fmt: skip
     _keep_work(connection, task, line, on, vehicle_id, inspection_id, visit_id)
     return KeptLine("corrected" if before else "new", vehicle_id, inspection_id, doubts=doubts)
+
+
+def _is_old(connection: Connection, task: _Task, line: InspectionLine, content: str) -> bool:
+    """True where a file brings what was corrected since: fed again, it changes nothing. A person may go back to it."""
+    if task.is_by_hand:
+        return False
+    return inspections.was_kept(connection, task.shop.id, line.inspection, line.part or "", content)
 
 
 def _fault_of_number(line: InspectionLine, country: str) -> Fault | None:

@@ -124,7 +124,7 @@ def _keep(form: _Form, entered: Entered, sent: Given) -> ResponseReturnValue:
     mark = hashlib.sha256(entered.text.encode()).hexdigest()
     # The second press counts for what was looked at again, not for what was changed after.
     accepts = sent.get("accept") == "yes" and sent.get("looked_at") == mark
-    kept = house().keep_inspection(me().shop_id, entered.text, me().name, accepts_doubtful=accepts)
+    kept = house().keep_inspection(me().shop_id, entered.text, me().name, accepts_doubtful=accepts, is_by_hand=True)
     if kept.outcome == "rejected":
         return _page(form, sent, entered.say(kept.faults), status=422)
     if kept.outcome == "doubtful":
