@@ -26,11 +26,14 @@ MOVING = (
 )  # fmt: skip
 """On the way of a database to its new place."""
 
+MIGRATING = ("version written", "migrated")
+"""On the way of a database to what this version needs: after each migration, and when all is kept."""
+
 _listener: Callable[[str], None] | None = None
 
 
 def reached(point: str) -> None:
-    """Say that this process is at a point of `POINTS` or `MOVING`."""
+    """Say that this process is at a point of `POINTS`, `MOVING` or `MIGRATING`."""
     if _listener is not None:
         _listener(point)
 

@@ -33,7 +33,7 @@ def test_migrations_make_the_checks_that_the_tables_have(database_url: str) -> N
 def test_migrations_lead_back_to_an_empty_database(database_url: str) -> None:
     engine = make_engine(database_url)
     schema.upgrade(engine)
-    with engine.begin() as connection:
+    with schema.migrating(engine) as connection:
         command.downgrade(schema._config(connection), "base")
     assert set(inspect(engine).get_table_names()) == {"alembic_version"}
     schema.upgrade(engine)

@@ -6,6 +6,7 @@ from typing import Any, Literal
 
 from alembic import context
 
+from followup.points import reached
 from followup.storage.columns import UtcDateTime
 from followup.storage.tables import metadata
 
@@ -23,6 +24,7 @@ context.configure(
     compare_type=True,
     render_item=plain_instant,
     transaction_per_migration=False,
+    on_version_apply=lambda **_about: reached("version written"),
 )
 with context.begin_transaction():
     context.run_migrations()
