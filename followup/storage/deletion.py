@@ -81,8 +81,8 @@ def forget_phone(connection: Connection, phone: Row, now: datetime) -> None:
     _forget_letters(connection, shop_id, number, now)
     for table in (tables.conversations, tables.person_phones):
         connection.execute(delete(table).where(table.c.phone_id == phone_id))
-    for table in (tables.test_phone_texts, tables.paces):
-        connection.execute(delete(table).where(table.c.shop_id == shop_id, table.c.number == number))
+    shown = tables.test_phone_texts
+    connection.execute(delete(shown).where(shown.c.shop_id == shop_id, shown.c.number == number))
     ledger = tables.consents
     mine = (ledger.c.shop_id == shop_id, ledger.c.number == number)
     connection.execute(update(ledger).where(*mine).values(number=None, words=""))

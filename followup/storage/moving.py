@@ -8,12 +8,13 @@ from __future__ import annotations
 
 import hashlib
 import json
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Connection, Integer, String, Table, func, inspect, select, text, update
+from sqlalchemy import JSON, Connection, Integer, String, Table, Text, cast, func, inspect, select, text, update
 
 from followup.storage import installation, rows, tables
 from followup.storage.installation import Standing
@@ -49,7 +50,7 @@ class _Sum:
 
     def add(self, values: Iterable[Any]) -> None:
         """Count one more row."""
-        told = json.dumps(list(values), default=_plain, sort_keys=True, ensure_ascii=False)
+        told = json.dumps(list(values), default=_plain, ensure_ascii=False)
         self._total += int.from_bytes(hashlib.sha256(told.encode()).digest())
         self.rows += 1
 
@@ -121,10 +122,10 @@ def copy(source: Connection, target: Connection, told: Callable[[str], object]) 
     copied = {}
     for table in moved_tables():
         copied[table.name] = sum_here = _Sum()
-        for some in _in_parts(source, table):
-            for row in some:
-                sum_here.add(row.values())
-            target.execute(table.insert(), some)
+        with _writer(target, table) as write:
+            for row in _rows_of(source, table):
+                sum_here.add(row)
+                write(row)
         _go_on_counting(target, table)
         told(f"{table.name}: {sum_here.rows} rows copied")
     return [_compared(target, table, copied[table.name]) for table in moved_tables()]
@@ -132,19 +133,26 @@ def copy(source: Connection, target: Connection, told: Callable[[str], object]) 
 
 def _compared(target: Connection, table: Table, here: _Sum) -> MovedTable:
     there = _Sum()
-    for some in _in_parts(target, table):
-        for row in some:
-            there.add(row.values())
+    for row in _rows_of(target, table):
+        there.add(row)
     return MovedTable(table.name, here.rows, there.rows, here.checksum(), there.checksum())
 
 
-def _in_parts(connection: Connection, table: Table) -> Iterator[list[dict[str, Any]]]:
+def _rows_of(connection: Connection, table: Table) -> Iterator[Sequence[Any]]:
+    # JSON as its text: both keep it so, and reading it would take most of the time.
+    columns = [cast(one, Text) if isinstance(one.type, JSON) else one for one in table.columns]
     # In the order of their ids: a row that names another one of its own table names an earlier one.
-    query = select(table).order_by(*table.primary_key.columns)
-    found = connection.execute(query.execution_options(yield_per=_ROWS_AT_ONCE))
-    names = [one.name for one in table.columns]
-    for part in found.partitions():
-        yield [dict(zip(names, row, strict=True)) for row in part]
+    query = select(*columns).order_by(*table.primary_key.columns)
+    yield from connection.execute(query.execution_options(yield_per=_ROWS_AT_ONCE))
+
+
+@contextmanager
+def _writer(connection: Connection, table: Table) -> Iterator[Callable[[Sequence[Any]], object]]:
+    """PostgreSQL's own way of many rows: several times as fast as statements, and who writes to the shop waits."""
+    names = ", ".join(f'"{one.name}"' for one in table.columns)
+    driver: Any = connection.connection.cursor()
+    with driver, driver.copy(f'COPY "{table.name}" ({names}) FROM STDIN') as copying:
+        yield copying.write_row
 
 
 def _go_on_counting(connection: Connection, table: Table) -> None:
