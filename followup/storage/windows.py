@@ -52,9 +52,11 @@ def all_windows(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
     return found
 
 
-def known_of_cars(connection: Connection, shop_id: int, vehicle_ids: list[int] | None = None) -> dict[int, str]:
+def known_of_cars(
+    connection: Connection, shop_id: int, rules: str, vehicle_ids: list[int] | None = None
+) -> dict[int, str]:
     """What is known of each car that was inspected, in a word that is another one as soon as something else is known:
-    the present inspections, the lines of work, the odometers told by text and those of visits.
+    the present inspections, the lines of work, the odometers told by text and those of visits; with the `rules`.
 
     Not an instant: what is kept while a forecast is made has an earlier one and is seen by none.
     """
@@ -74,7 +76,7 @@ def known_of_cars(connection: Connection, shop_id: int, vehicle_ids: list[int] |
         for row in rows.every(connection, query):
             told = found.setdefault(row["vehicle_id"], ["-"] * len(parts))
             told[place] = f"{row['newest']}/{row['count']}"
-    return {vehicle_id: " ".join(told) for vehicle_id, told in found.items()}
+    return {vehicle_id: " ".join((*told, rules)) for vehicle_id, told in found.items()}
 
 
 def take_turn(connection: Connection, vehicle_ids: list[int]) -> None:
@@ -95,22 +97,20 @@ def note_forecast(connection: Connection, shop_id: int, vehicle_id: int, known: 
     rows.add(connection, table, shop_id=shop_id, vehicle_id=vehicle_id, known=known, forecast_at=now)
 
 
-def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
-    """Cars of which something else is known than when they were forecast last.
-
-    Where the shop changed a limit or another rule of the forecast since, or goes by other priors, these are all of its
-    cars.
-    """
-    table = tables.forecast_vehicles
-    query = select(table).where(table.c.shop_id == shop_id)
-    before = {row["vehicle_id"]: row for row in rows.every(connection, query)}
+def rules_of_forecast(connection: Connection, shop_id: int) -> str:
+    """What the forecasts of all cars go by, in a word that is another one as soon as a limit, another rule of the
+    forecast or the priors in use are changed."""
     priors = learned_priors.in_use(connection, shop_id)
-    changes = (shops.forecast_rules_changed_at(connection, shop_id), priors["at"] if priors else None)
-    changed_at = max((one for one in changes if one is not None), default=None)
+    changed_at = shops.forecast_rules_changed_at(connection, shop_id)
+    return f"rules {changed_at or '-'} priors {priors['version'] if priors else '-'}"
 
-    def has_news(vehicle_id: int, known: str) -> bool:
-        last = before.get(vehicle_id)
-        is_outdated = last is not None and changed_at is not None and last["forecast_at"] < changed_at
-        return last is None or last["known"] != known or is_outdated
 
-    return sorted(one for one, known in known_of_cars(connection, shop_id).items() if has_news(one, known))
+def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
+    """Cars of which something else is known than when they were forecast last, or whose forecasts went by other
+    rules or priors."""
+    table = tables.forecast_vehicles
+    query = select(table.c.vehicle_id, table.c.known).where(table.c.shop_id == shop_id)
+    before = {row["vehicle_id"]: row["known"] for row in rows.every(connection, query)}
+    rules = rules_of_forecast(connection, shop_id)
+    found = known_of_cars(connection, shop_id, rules)
+    return sorted(vehicle_id for vehicle_id, known in found.items() if before.get(vehicle_id) != known)

@@ -53,14 +53,16 @@ def forecast_windows(
 ) -> int:
     """Forecast the named cars, or all that have news; how many cars. `progress` is told of each finished handful."""
     with store.read() as connection:
+        # Read before what it names: a change in between is news again.
+        rules = windows.rules_of_forecast(connection, shop_id)
         shop = shops.load_shop(connection, shop_id)
         priors = priors_of(connection, shop)
         wanted = windows.cars_with_news(connection, shop_id) if vehicle_ids is None else list(vehicle_ids)
     waiting, done = iter(wanted), 0
     while batch := list(islice(waiting, _CARS_AT_ONCE)):
         with store.read() as connection:
-            # Read first: what is kept while the histories are read is news again.
-            known = windows.known_of_cars(connection, shop_id, batch)
+            # Read before the histories, for the same reason.
+            known = windows.known_of_cars(connection, shop_id, rules, batch)
             histories = {one: history_of(connection, shop, one) for one in batch}
         made = list(_forecast(shop, priors, histories, day_of(now, shop.zone)))
         made += [(one, now.date(), [], []) for one, history in histories.items() if history is None]
@@ -78,7 +80,8 @@ def _keep(connection: Connection, shop_id: int, made: list[Made], known: dict[in
     forecasts it, or has done so already."""
     vehicle_ids = [vehicle_id for vehicle_id, *_ in made]
     windows.take_turn(connection, vehicle_ids)
-    by_now = windows.known_of_cars(connection, shop_id, vehicle_ids)
+    rules = windows.rules_of_forecast(connection, shop_id)
+    by_now = windows.known_of_cars(connection, shop_id, rules, vehicle_ids)
     for vehicle_id, as_of, bodies, kept in made:
         if by_now.get(vehicle_id) == known.get(vehicle_id):
             windows.replace_windows(connection, shop_id, vehicle_id, as_of, bodies, now)
