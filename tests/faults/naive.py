@@ -1,4 +1,4 @@
-"""Naive designs, two of sending and two of coming in, put in the place of the real one in a trial's processes.
+"""Naive designs of sending, coming in and moving, put in the place of the real one in a trial's processes.
 
 The harness must catch all of them: one that cannot show them failing tests nothing.
 """
@@ -12,7 +12,7 @@ from typing import Any
 
 from sqlalchemy import Connection, update
 
-from followup.storage import inbox, machine, outbox, outcomes, tables
+from followup.storage import inbox, machine, moving, outbox, outcomes, tables
 from followup.transports.transport import NotAccepted, OutcomeUnknown, OutgoingText, SentReceipt
 from followup.transports.twilio import Twilio
 from followup.wiring import House
@@ -78,3 +78,8 @@ def count_each_post() -> None:
         return keep(connection, **{**values, "provider_id": f"{values['provider_id']} {secrets.token_hex(4)}"})
 
     inbox.keep_raw = keep_always
+
+
+def copy_and_go_on() -> None:
+    """A move copies every row, and the old database is left as it was."""
+    moving.close = lambda *_: None

@@ -8,7 +8,7 @@ from __future__ import annotations
 import pytest
 
 from followup.rehearsal.faults.judge import Verdict
-from followup.rehearsal.faults.moving import drawn_move, run_move
+from followup.rehearsal.faults.moving import MovePlan, drawn_move, run_move
 from tests.faults.ground import SEED, Ground
 from tests.faults.tally import add_to_tally
 
@@ -33,6 +33,17 @@ def test_a_move_with_a_live_queue_loses_nothing_and_doubles_nothing(both: Ground
     verdicts = _move_all(both, range(3))
     assert sum(one.sent for one in verdicts) > 10
     assert sum(one.kills for one in verdicts) == 2
+
+
+def test_a_move_that_leaves_the_old_place_open_sends_twice(both: Ground) -> None:
+    """The harness shows what it is there to show."""
+    assert both.postgresql is not None
+    plans = [MovePlan(seed, 1, 1, None, "tests.faults.naive:copy_and_go_on") for seed in (1, 2, 3)]
+    duplicated = 0
+    for plan in plans:
+        with both.shop("sqlite") as shop:
+            duplicated += run_move(plan, shop, both.postgresql.new_database(), both.nursery).duplicated
+    assert duplicated > 0
 
 
 @pytest.mark.faults

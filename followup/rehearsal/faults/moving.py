@@ -35,6 +35,7 @@ class MovePlan:
     after: int
     senders: int
     strike: Strike | None
+    change: str | None = None
 
 
 def drawn_move(seed: int) -> MovePlan:
@@ -49,7 +50,7 @@ def drawn_move(seed: int) -> MovePlan:
 
 def run_move(plan: MovePlan, shop: Shop, target: str, nursery: Nursery) -> Verdict:
     """The verdict on one move to the empty database of that address, and on all that was sent before and after."""
-    with Trial(Plan(plan.seed), shop, nursery).with_provider_and_pages() as trial:
+    with Trial(Plan(plan.seed, change=plan.change), shop, nursery).with_provider_and_pages() as trial:
         old = [trial.start("work", trial.provider.address) for _ in range(plan.senders)]
         ended = threading.Event()
         flowing = threading.Thread(target=trial.flow, args=(ended,))

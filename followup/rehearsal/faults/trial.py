@@ -247,7 +247,7 @@ class Trial:
                 arguments=(command, *more), environment=self.shop.environment(provider),
                 log=str(self.shop.folder / f"{command}.log"), time_keeper=self.provider.address, at=at,
                 nth=strike.nth if strike else 1, does=strike.does if strike else "kill",
-                change=self.plan.change if command == "work" else None,
+                change=None if command == "web" else self.plan.change,
             )
         )  # fmt: skip
 
