@@ -21,7 +21,7 @@ from followup.core.planning.pacing.linear import by_linear_program
 from followup.core.planning.pacing.message import Message, total_cost
 from followup.core.planning.pacing.not_solved import NotSolved
 from followup.core.planning.pacing.pace import pace, solve, why_it_waits
-from followup.core.planning.pacing.room import Room
+from followup.core.planning.pacing.room import CHECK_IN, Room
 from followup.core.planning.pacing.weeks import ALL_WEEKS, POSTPONED, WEEKS
 from tests.core.planning.pacing.drawn import draw_messages, message, room
 
@@ -78,6 +78,16 @@ def test_the_program_costs_what_another_formulation_and_solver_say(seed: int) ->
     other = linprog(spares, A_ub=rows, b_ub=bounds, bounds=(0, None), method="highs-ds")
     assert solved.bound == pytest.approx(other.fun + sum(one.costs[POSTPONED] for one in messages))
     assert total_cost(messages, solved.placed) >= solved.bound - 1e-6
+    assert _is_within(messages, solved.placed, there)
+
+
+@pytest.mark.parametrize("seed", range(3))
+def test_where_check_in_times_are_what_is_short_the_program_knows(seed: int) -> None:
+    messages, there = draw_messages(Random(50 + seed), 40, 8), room({"tires": 9.0, "brakes": 9.0, CHECK_IN: 0.6})
+    solved = by_linear_program(messages, Board(there))
+    spares, rows, bounds, _ = _dense(messages, there)
+    other = linprog(spares, A_ub=rows, b_ub=bounds, bounds=(0, None), method="highs-ds")
+    assert solved.bound == pytest.approx(other.fun + sum(one.costs[POSTPONED] for one in messages))
     assert _is_within(messages, solved.placed, there)
 
 
