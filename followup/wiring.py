@@ -37,6 +37,7 @@ from followup.workflows.learn_priors import LearnedRun, learn_at_night, learn_pr
 from followup.workflows.look_at_health import look_at_health
 from followup.workflows.look_up_unknown import look_up_unknown
 from followup.workflows.pace_invites import pace_invites
+from followup.workflows.plan_fleet_lists import plan_fleet_lists
 from followup.workflows.plan_texts import plan_texts
 from followup.workflows.score_forecasts import score_forecasts
 from followup.workflows.send_texts import Sender, SentCount, send_texts
@@ -180,13 +181,14 @@ class House:
         return pace_invites(self.store, shop_id, self.now(), needs_registration=self.needs_registration)
 
     def plan(self, shop_id: int) -> int:
-        """Plan what is due, by the weeks that invites are paced into."""
+        """Plan what is due, by the weeks that invites are paced into, and the lists of fleets."""
         try:
             self.pace(shop_id)
         except Exception:
             # Without it texts go by the night before, or unpaced: better than none.
             logging.getLogger(__name__).exception("invites of shop %s could not be paced", shop_id)
-        return plan_texts(self.store, shop_id, self.now(), needs_registration=self.needs_registration)
+        planned = plan_texts(self.store, shop_id, self.now(), needs_registration=self.needs_registration)
+        return planned + plan_fleet_lists(self.store, shop_id, self.now())
 
     def answer(self, shop_id: int) -> int:
         """Answer texts that were kept but not answered."""

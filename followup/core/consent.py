@@ -13,6 +13,8 @@ from typing import Literal
 from followup.core.text import COVERS, Cover
 
 HOW = ("signed_paper", "tablet", "web_form", "text_in", "spoken", "imported_unproven")
+# How a fleet's contact may have agreed to the weekly list.
+WRITTEN = ("signed_paper", "tablet", "web_form")
 KEPT_AS_IT_HAPPENS = frozenset({"tablet", "web_form", "text_in"})
 # Why a stop is written before it is asked whether all was meant; it is held against what is queued, which waits.
 HELD = "held until it is told whether all was meant"

@@ -77,6 +77,15 @@ REASONS: tuple[Reason, ...] = (
     _invite("missed_visit", "a booking that was missed", "upkeep", "visit", phone=True),
     _invite("after_visit", "was everything all right", "upkeep", "after_visit", phone=True),
     _invite("recall", "a recall that staff entered", "upkeep", "visit", phone=True),
+    # What its contact answers is read by a person: a unit number names no car that a machine could book.
+    Reason(
+        "fleet_list",
+        "invite",
+        "the week's list for a fleet, by unit number",
+        "upkeep",
+        needs_phone_number=True,
+        offers_way_out=True,
+    ),
     _visit("offer_times", "times that are free", "slot", phone=True),
     _visit("confirmation", "the booking is confirmed", phone=True),
     _visit("reminder", "the booking is tomorrow", "confirm", phone=True),
@@ -123,6 +132,9 @@ REASONS: tuple[Reason, ...] = (
     _answer("caution_run_flat", "a flat on a run-flat car", phone=True),
 )
 
+# Agreed to in writing as so many a week: outside the spacing, the tries and the caps of invites, and the only one of
+# them that a fleet's contact gets.
+WEEKLY = frozenset({"fleet_list"})
 # What is written at any hour however late: cautions, and what has minutes of its own.
 AT_ANY_HOUR = frozenset(
     {one.code for one in REASONS if one.code.startswith("caution_")} | {"opted_in", "stopped", "ask_confirm_stop"}

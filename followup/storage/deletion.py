@@ -13,7 +13,7 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Engine, and_, delete, or_, select, update
 
-from followup.storage import people, rows, tables
+from followup.storage import fleet_lists, people, rows, tables
 from followup.storage.rows import Row
 
 BECAUSE = "the customer was deleted"
@@ -101,6 +101,7 @@ def forget_person(connection: Connection, person_id: int, phone_ids: list[int], 
     mine = requests.c.person_id == person_id
     nothing: dict[str, Any] = {"verbatim": "", "understood": None, "note": None, "wanted": [], "avoid": []}
     connection.execute(update(requests).where(mine).values(**nothing))
+    fleet_lists.forget(connection, person_id)
     links = tables.visit_links
     connection.execute(delete(links).where(links.c.request_id.in_(select(requests.c.id).where(mine))))
     moves = tables.booking_moves

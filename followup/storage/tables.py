@@ -6,6 +6,7 @@ from sqlalchemy import Boolean, Column, Date, Float, Index, Integer, String, Tab
 from sqlalchemy import text as sql_text
 
 from followup.core import booking, text
+from followup.core.consent import WRITTEN
 from followup.core.customer import ROLES_OF_TIES
 from followup.core.forecast import forecast_score
 from followup.core.forecast.learned import SOURCES
@@ -253,6 +254,16 @@ calendar_feeds = Table(
     "calendar_feeds", metadata, key(), shop(), word("name"), ref("advisor_id", "staff", needed=False),
     word("token_hash"), ref("made_by", "staff"), at("made_at"), at("withdrawn_at", needed=False),
     UniqueConstraint("token_hash"),
+)  # fmt: skip
+# A fleet's contact who agreed in writing to one list a week; `weekday` as of Monday 0. A list that was ended is kept.
+fleet_lists = Table(
+    "fleet_lists", metadata, key(), shop(), ref("person_id", "persons"), ref("phone_id", "phones"),
+    Column("weekday", Integer, nullable=False), _on("agreed_on"), word("how"), ref("made_by", "staff", indexed=False),
+    at("made_at"), at("ended_at", needed=False), one_of("how", WRITTEN),
+)  # fmt: skip
+fleet_units = Table(
+    "fleet_units", metadata, key(), shop(), ref("list_id", "fleet_lists"), ref("vehicle_id", "vehicles", indexed=False),
+    word("unit"), UniqueConstraint("list_id", "vehicle_id"),
 )  # fmt: skip
 # The short address of a visit, as its confirmation tells it; a visit that is moved keeps it.
 visit_links = Table(

@@ -24,6 +24,7 @@ TYPED: dict[Table, tuple[str, ...]] = {
     tables.staff: ("name",),
     tables.api_tokens: ("name",),
     tables.calendar_feeds: ("name",),
+    tables.fleet_units: ("unit",),
     tables.persons: ("name",),
     tables.inspections: ("technician", "received_by"),
     tables.recommendations: ("told_by",),

@@ -19,7 +19,7 @@ from followup.core.planning.hours import lands_by, may_leave, next_moment
 from followup.core.planning.picture import Because, NumberPicture
 from followup.core.planning.spacing import too_often
 from followup.core.planning.state_hours import most_in_24_hours
-from followup.core.text import ANSWERS_WITHIN, AT_ANY_HOUR, LEAVES_IN_SPITE_OF_A_STOP, Cover, Kind, reason
+from followup.core.text import ANSWERS_WITHIN, AT_ANY_HOUR, LEAVES_IN_SPITE_OF_A_STOP, WEEKLY, Cover, Kind, reason
 
 CANNOT_RECEIVE = ("landline", "fixed_voip")
 # Rules that time alone ends.
@@ -168,7 +168,7 @@ def is_deceased(about: About, number: NumberPicture, now: datetime) -> Because |
 
 def is_fleet(about: About, number: NumberPicture, now: datetime) -> Because | None:
     """A fleet's contact gets one list a week instead of invites."""
-    if about.kind == "invite" and number.is_fleet:
+    if about.kind == "invite" and number.is_fleet and about.reason not in WEEKLY:
         return Because("fleet", "a fleet contact gets the weekly list instead")
     return None
 
@@ -261,7 +261,7 @@ def _for_now(about: About, number: NumberPicture, now: datetime) -> Iterator[Bec
         found = rule(about, number, now)
         if found:
             yield found
-    if about.kind == "invite":
+    if about.kind == "invite" and about.reason not in WEEKLY:
         yield from too_often(number, about.reason or "due_work", about.raised_by, now, is_legal=about.is_legal)
 
 

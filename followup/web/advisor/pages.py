@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from followup.web.advisor import calls, cars, feeds, home, may_text, meant, requests, said, threads, visits
+from followup.web.advisor import calls, cars, feeds, fleet, home, may_text, meant, requests, said, threads, visits
 from followup.web.advisor.blueprint import blueprint
 from followup.web.navigation import Link
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, requests, calls, threads, may_text, meant, cars, visits, said, feeds)
+PAGES = (home, requests, calls, threads, may_text, meant, cars, visits, said, feeds, fleet)
 LINKS = (
     Link("advisor.home", "Today"),
     Link("advisor.requests", "Requests"),

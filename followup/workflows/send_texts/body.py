@@ -29,6 +29,7 @@ from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.wording import CannotRender, NoSuchTemplate
 from followup.wording.shipped import phrase_file
+from followup.workflows.send_texts.fleet_units import units_of_text
 from followup.workflows.send_texts.named_items import duration_of_text, items_of_text, services_of_text, work_of_text
 from followup.workflows.send_texts.short import short_enough
 from followup.workflows.send_texts.sight import Sight, look
@@ -286,6 +287,8 @@ _MADE: dict[str, Callable[[Telling], FactValue | None]] = {
     "roadside_phone": lambda told: phrase_phone(told.shop.roadside_phone) if told.shop.roadside_phone else "",
     "address": lambda told: told.shop.address,
     "link": _link,
+    "units": units_of_text,
+    "more_units": lambda told: 0,
     "message": lambda told: str(told.raw.get("message", "")),
     "price_text": lambda told: str(told.shop.rules.price_text),
     "duration": duration_of_text,

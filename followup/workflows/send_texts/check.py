@@ -13,9 +13,11 @@ from typing import Literal
 from followup.core.planning.number_rules import PASSES, About, about_reason, by_a_person, may_text
 from followup.core.planning.picture import NumberPicture
 from followup.core.shop import Shop
+from followup.core.text import WEEKLY
 from followup.storage import alerts, inspections, numbers, pictures, requests
 from followup.storage.rows import Row
 from followup.storage.store import Connection
+from followup.workflows.send_texts.fleet_units import units_left
 from followup.workflows.send_texts.sight import Sight
 
 _ABOUT_A_BOOKING = ("offer_times", "confirmation", "reminder", "parts_in", "booking_closed")
@@ -53,12 +55,18 @@ def ask_once_more(
     because = _gone_booking(connection, shop, text)
     if because:
         return Verdict("drop", because)
+    if text["reason"] in WEEKLY and not units_left(connection, text):
+        return Verdict("drop", "each unit of the list is booked or in the shop by now")
     verdict = _of_number(connection, shop, text, sight, now, needs_registration)
-    if verdict.what == "send" and text["kind"] == "invite" and sight.gathered is not None:
+    if verdict.what == "send" and _is_about_one_car(text) and sight.gathered is not None:
         why = sight.reasons.get(text["reason_id"])
         unwanted = pictures.why_not_any_more(sight.gathered, shop, text, why, now)
         return Verdict("drop", unwanted) if unwanted else verdict
     return verdict
+
+
+def _is_about_one_car(text: Row) -> bool:
+    return text["kind"] == "invite" and text["reason"] not in WEEKLY
 
 
 def _of_number(

@@ -34,14 +34,17 @@ def weight(item: Item, rows: list[Row]) -> tuple[bool, bool]:
 
 
 def short_enough(row: Row, facts: Facts, source: str | None) -> str:
-    """The rendered text; an invite that is too long for a phone names its last items no more, and a text about a visit
-    does without its link."""
+    """The rendered text; an invite that is too long for a phone names its last items no more, a text about a visit
+    does without its link, and a fleet's list says how many units it has no room for."""
     text = render(row["reason"], row["language"], facts, source)
     if facts.get("link") and _is_long(text, row["kind"]):
         facts = {**facts, "link": ""}
         text = render(row["reason"], row["language"], facts, source)
     while row["kind"] == "invite" and _is_long(text, row["kind"]) and len(items := _listed(facts)) > 1:
         facts = {**facts, "items": items[:-1]}
+        text = render(row["reason"], row["language"], facts, source)
+    while _is_long(text, row["kind"]) and isinstance(units := facts.get("units"), list) and len(units) > 1:
+        facts = {**facts, "units": units[:-1], "more_units": int(str(facts["more_units"])) + 1}
         text = render(row["reason"], row["language"], facts, source)
     return text
 
