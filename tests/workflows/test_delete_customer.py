@@ -54,6 +54,9 @@ def _let_something_of_everything_happen(counter: Counter) -> None:
         )  # fmt: skip
         assert sent is not None
         outbox.change_text(connection, sent, state="sent", sent_at=NOW, body="Ana Marlow, hello", provider_id="SM1")
+        rows.add(
+            connection, tables.visit_links, shop_id=counter.shop_id, request_id=request, code="abc", made_at=NOW
+        )  # fmt: skip
         letter = {"from": NUMBER, "to": "+13125550109", "body": "hinge squeals"}
         inbox.add_dead_letter(connection, counter.shop_id, NOW, "no shop", letter, "SM2")
         told = {"inbound_id": inbound, "meaning": {}, "context": {}, "shop_id": counter.shop_id}
@@ -156,8 +159,10 @@ def test_what_waits_is_dropped_and_what_stands_is_closed(counter: Counter) -> No
     with counter.store.read() as connection:
         states = [one["state"] for one in outbox.texts_of_shop(connection, counter.shop_id)]
         (request,) = rows.every(connection, select(tables.booking_requests))
+        left = rows.every(connection, select(tables.visit_links))
     assert states == ["dropped", "dropped", "sent"]
     assert (request["state"], request["closed_because"]) == ("closed", "the customer was deleted")
+    assert left == []
     assert counter.alerts() == []
 
 
