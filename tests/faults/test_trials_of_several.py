@@ -1,0 +1,30 @@
+"""Kills and stops where four texts are put in flight in one transaction and handed over beside each other: nothing is
+lost or sent twice, and no more are in doubt after a kill than were handed over at once."""
+
+from __future__ import annotations
+
+from functools import partial
+
+import pytest
+
+from followup.rehearsal.faults import trial
+from followup.rehearsal.faults.judge import Struck
+from followup.rehearsal.faults.shop import Shop
+from tests.faults.ground import Ground
+
+AT_ONCE = 4
+
+
+@pytest.mark.parametrize("kind", ["sqlite", "postgresql"])
+def test_several_at_once_are_neither_lost_nor_sent_twice(
+    both: Ground, kind: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    alone = Shop.environment
+
+    def several(self: Shop, provider: str, **others: str) -> dict[str, str]:
+        return alone(self, provider, **{"FOLLOWUP_SENDER_TEXTS_AT_ONCE": str(AT_ONCE), **others})
+
+    monkeypatch.setattr(Shop, "environment", several)
+    monkeypatch.setattr(trial, "Struck", partial(Struck, in_flight_each=AT_ONCE))
+    verdicts = both.run_all("kill", kind, range(300, 308)) + both.run_all("stop", kind, range(300, 302))
+    assert sum(one.kills for one in verdicts) >= 8
