@@ -13,7 +13,8 @@ import threading
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
+from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from urllib.error import HTTPError
 from urllib.request import urlopen
@@ -83,6 +84,60 @@ def _rows(shop: Shop) -> list[Row]:
     return found
 
 
+@dataclass
+class Trial:
+    """A shop whose pages and sender run, and the time that they go by."""
+
+    ground: Ground
+    shop: Shop
+    change: str
+    at: datetime = BEGINS_AT
+    pids: list[int] = field(default_factory=list)
+    asked: threading.Event = field(default_factory=threading.Event)
+    go_on: threading.Event = field(default_factory=threading.Event)
+
+    def when_taken(self, count: int) -> None:
+        """The provider has taken it, and answers only when the database is away."""
+        if count == GONE_AFTER:
+            self.asked.set()
+            self.go_on.wait(30)
+
+    @contextmanager
+    def running(self) -> Iterator[Provider]:
+        """The pages, the sender and the provider; what runs at the end is ended."""
+        self.shop.set_clock(self.at)
+        with Provider(Fates(5, first=(ANSWERED,)), lambda: self.at) as provider:
+            provider.when_taken = self.when_taken
+            try:
+                for command in ("web", "work"):
+                    change = self.change if command == "work" else None
+                    environment = self.shop.environment(provider.address)
+                    order = Order((command,), environment, str(self.shop.folder / command), change=change)
+                    self.pids.append(self.ground.nursery.start(order))
+                yield provider
+                assert self.ground.nursery.wait(self.pids, 0.1) == [], "a process ended"
+            finally:
+                for pid in self.pids:
+                    os.kill(pid, signal.SIGKILL)
+                    self.ground.nursery.wait([pid])
+
+    def step(self, seconds: int) -> None:
+        """Let time go on, and the ticks of that instant run."""
+        self.at += timedelta(seconds=seconds)
+        self.shop.set_clock(self.at)
+        threading.Event().wait(0.3)
+
+    def is_over(self) -> bool:
+        """Whether all that is due has come to an end, some seconds later."""
+        self.step(2)
+        waiting = ("planned", "claimed", "in_flight", "unknown")
+        return not any(row["state"] in waiting and row["due_at"] <= self.at for row in _rows(self.shop))
+
+    def is_red(self) -> bool:
+        """Whether the health page says that something is wrong."""
+        return _health(self.shop)[0] == 503
+
+
 @pytest.mark.parametrize(
     ("kind", "change", "goes_away"),
     [
@@ -93,68 +148,30 @@ def _rows(shop: Shop) -> list[Row]:
     ids=["full", "read-only", "away"],
 )
 def test_nothing_is_lost_or_sent_twice_while_the_database_is_away(
-    both: Ground, kind: str, change: str, goes_away: Callable[[Shop], Iterator[None]]
+    both: Ground, kind: str, change: str, goes_away: Callable[[Shop], AbstractContextManager[None]]
 ) -> None:
-    at, away, go_on = BEGINS_AT, threading.Event(), threading.Event()
-
-    def when_taken(count: int) -> None:
-        # The provider has taken it, and answers only when the database is away.
-        if count == GONE_AFTER:
-            away.set()
-            go_on.wait(30)
-
-    def step(seconds: int) -> None:
-        nonlocal at
-        at += timedelta(seconds=seconds)
-        shop.set_clock(at)
-
-    with both.shop(kind) as shop, Provider(Fates(5, first=(ANSWERED,)), lambda: at) as provider:
-        shop.set_clock(at)
-        provider.when_taken = when_taken
-        pids = []
-        try:
-            for command in ("web", "work"):
-                order = Order(
-                    (command,), shop.environment(provider.address), str(shop.folder / command),
-                    change=change if command == "work" else None,
-                )  # fmt: skip
-                pids.append(both.nursery.start(order))
-            assert away.wait(25), (shop.folder / "work").read_text()[-3000:]
-            in_flight = [row for row in _rows(shop) if row["state"] == "in_flight"]
-            assert [row["public_id"] for row in in_flight] == [provider.posts[-1].public_id]
+    with both.shop(kind) as shop:
+        trial = Trial(both, shop, change)
+        with trial.running() as provider:
+            assert trial.asked.wait(60), (shop.folder / "work").read_text()[-3000:]
+            in_flight = [row["public_id"] for row in _rows(shop) if row["state"] == "in_flight"]
+            assert in_flight == [provider.posts[-1].public_id]
             with goes_away(shop):
                 threading.Event().wait(0.1)
-                go_on.set()
-                gone_at = at
-                step(5)
-                red_after = _wait_until(lambda: _health(shop)[0] == 503, WITHIN_SECONDS)
-                while at < gone_at + timedelta(seconds=60):
-                    step(5)
-                    threading.Event().wait(0.3)
+                trial.go_on.set()
+                gone_at = trial.at
+                trial.step(5)
+                red_after = _wait_until(trial.is_red, WITHIN_SECONDS)
+                while trial.at < gone_at + timedelta(seconds=60):
+                    trial.step(5)
                 assert len(provider.posts) == GONE_AFTER, "a text left without a row that says so"
-                assert both.nursery.wait(pids, 0.1) == [], "a process ended"
-                assert _health(shop)[0] == 503
-            back_at = time.monotonic()
-            _wait_until(lambda: _is_over(shop, at, step))
-            _wait_until(lambda: _health(shop)[0] == 200, WITHIN_SECONDS)
+                assert trial.is_red()
+            took = _wait_until(trial.is_over)
+            _wait_until(lambda: not trial.is_red(), WITHIN_SECONDS)
             rows = _rows(shop)
-            assert both.nursery.wait(pids, 0.1) == []
-        finally:
-            for pid in pids:
-                os.kill(pid, signal.SIGKILL)
-                both.nursery.wait([pid])
     taken = Counter(post.public_id for post in provider.taken)
     assert max(taken.values()) == 1, "a text was sent twice"
     due = [row for row in rows if row["due_at"] <= gone_at]
     assert {row["state"] for row in due} <= {"sent", "dropped"} and len(due) > GONE_AFTER
     assert {row["public_id"] for row in rows if row["state"] == "sent"} == set(taken)
-    took = time.monotonic() - back_at
     print(f"red after {red_after:.1f} s, all done {took:.1f} s after it was back, {len(taken)} sent")
-
-
-def _is_over(shop: Shop, at: datetime, step: Callable[[int], None]) -> bool:
-    step(2)
-    threading.Event().wait(0.5)
-    return not any(
-        row["state"] in ("planned", "claimed", "in_flight", "unknown") and row["due_at"] <= at for row in _rows(shop)
-    )
