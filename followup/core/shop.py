@@ -43,6 +43,9 @@ class ShopRules:
         0.25, "Write when the chance of being due within the lead time reaches", "timing", least=0.05, most=0.9
     )
     lead_days: int = _rule(21, "Lead time from a text to the visit, days", "timing", least=1, most=120)
+    lead_days_learned: bool = _rule(
+        False, "Go by the shop's own time from text to visit instead, as far as visits have shown it", "timing"
+    )
     odometer_text_saves_days: int = _rule(
         30, "Ask for the odometer in a text of its own where it saves so many days of being too early", "timing",
         least=5, most=365,

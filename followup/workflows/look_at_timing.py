@@ -6,8 +6,10 @@ from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any
 
+from followup.core.planning.lead_time import LearnedLead
 from followup.core.shop import RULES, Shop, ShopRules
 from followup.storage import shops
+from followup.storage.lead_times import lead_of
 from followup.storage.rows import Row
 from followup.storage.store import Store
 
@@ -38,6 +40,12 @@ class Timing:
 
     shop: Shop
     versions: tuple[RulesVersion, ...]
+
+
+def look_at_lead(store: Store, shop_id: int, now: datetime) -> LearnedLead:
+    """How long customers took from a text to the visit that it led to, and what that makes of the lead time."""
+    with store.read() as connection:
+        return lead_of(connection, shops.load_shop(connection, shop_id), now)
 
 
 def look_at_timing(store: Store, shop_id: int) -> Timing:

@@ -26,6 +26,7 @@ from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.core.wall import day_of
 from followup.storage import alerts, installation, outbox, paced, people, pictures, room, scores, shops
+from followup.storage.lead_times import with_learned_lead
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
@@ -46,7 +47,7 @@ class CarPlan:
 def plan_texts(store: Store, shop_id: int, now: datetime, *, needs_registration: bool = False) -> int:
     """Plan what is due at `now`; how many texts are new."""
     with store.read() as connection:
-        shop = shops.load_shop(connection, shop_id)
+        shop = with_learned_lead(connection, shops.load_shop(connection, shop_id), now)
         gathered = pictures.gather(connection, shop_id, now)
         known = alerts.phone_task_keys(connection, shop_id)
     decided = [(phone, _decide(gathered, shop, phone, now, needs_registration)) for phone in gathered.phones]
@@ -118,7 +119,7 @@ def _task_key(phone: Row, task: PhoneTask) -> str:
 def look_at_plan(store: Store, shop_id: int, now: datetime, *, needs_registration: bool = False) -> Iterator[CarPlan]:
     """What would be planned at `now` and why not, for every car with a phone; nothing is changed."""
     with store.read() as connection:
-        shop = shops.load_shop(connection, shop_id)
+        shop = with_learned_lead(connection, shops.load_shop(connection, shop_id), now)
         gathered = pictures.gather(connection, shop_id, now)
         for phone in gathered.phones:
             decided = _decide(gathered, shop, phone, now, needs_registration)

@@ -30,7 +30,10 @@ SKILLS = {"general": "General", "tires": "Tires and alignment", "brakes": "Brake
 GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
         "When a text is worth it",
-        ("send_at_chance", "lead_days", "join_at_chance", "joined_within_days", "odometer_text_saves_days"),
+        (
+            "send_at_chance", "lead_days", "lead_days_learned", "join_at_chance", "joined_within_days",
+            "odometer_text_saves_days",
+        ),
     ),
     ("Hours of texts", ("invite_hours", "visit_text_hours", "reminder_days", "links_visit", "asks_after_visit")),
     (

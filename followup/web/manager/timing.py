@@ -16,7 +16,7 @@ from followup.web.manager.blueprint import blueprint
 from followup.web.security import for_roles
 from followup.web.steps import MANAGERS, or_404, read_or_400
 from followup.workflows.change_rules import bring_back, change_rules
-from followup.workflows.look_at_timing import look_at_timing
+from followup.workflows.look_at_timing import look_at_lead, look_at_timing
 
 PAGE = "timing"
 # The pages of a manager; the owner's switches are the owner's.
@@ -74,8 +74,9 @@ def _page(given: dict[str, Any] | None, wrong: dict[str, str], status: int = 200
         given = rules_form.shown(seen.shop.rules, [rule.name for _, rules in groups for rule in rules])
     # A version that somebody else kept meanwhile is seen in the list; sending once more goes by it.
     given = {**given, "based_on": seen.shop.rules_version}
+    lead = look_at_lead(house().store, me().shop_id, house().now())
     page = render_template(
-        "manager/timing.html", seen=seen, groups=groups, given=given, wrong=wrong, rules=rules_form.BY_NAME,
+        "manager/timing.html", seen=seen, lead=lead, groups=groups, given=given, wrong=wrong, rules=rules_form.BY_NAME,
         in_words=rules_form.in_words, days=rules_form.DAY_NAMES, states=STATE_HOURS,
     )  # fmt: skip
     return page, status

@@ -14,7 +14,7 @@ from followup.core.planning.number_rules import PASSES, About, about_reason, by_
 from followup.core.planning.picture import NumberPicture
 from followup.core.shop import Shop
 from followup.core.text import WEEKLY
-from followup.storage import alerts, inspections, numbers, pictures, requests
+from followup.storage import alerts, inspections, lead_times, numbers, pictures, requests
 from followup.storage.rows import Row
 from followup.storage.store import Connection
 from followup.workflows.send_texts.fleet_units import units_left
@@ -60,7 +60,8 @@ def ask_once_more(
     verdict = _of_number(connection, shop, text, sight, now, needs_registration)
     if verdict.what == "send" and _is_about_one_car(text) and sight.gathered is not None:
         why = sight.reasons.get(text["reason_id"])
-        unwanted = pictures.why_not_any_more(sight.gathered, shop, text, why, now)
+        as_planned = lead_times.with_learned_lead(connection, shop, now)
+        unwanted = pictures.why_not_any_more(sight.gathered, as_planned, text, why, now)
         return Verdict("drop", unwanted) if unwanted else verdict
     return verdict
 
