@@ -11,7 +11,7 @@ from followup.core.replies.decision import Decision
 from followup.core.replies.intents import accept, running_late
 from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
-from followup.core.replies.windows import iso, overlaps, point
+from followup.core.replies.windows import iso, overlaps, point, window
 
 LONGEST_SHIFT_MINUTES = 28 * 24 * 60
 _OTHER_TIME = phrases(
@@ -138,6 +138,10 @@ def _move(now: Situation, made: Decision, booked: datetime) -> None:
     first, *others = made.times or (None,)
     if first and others and first.grain == "day" and first.start[:10] == iso(booked)[:10]:
         made.times = tuple(others)  # the day that is left: `tomorrow turned bad, switch me to Friday`
+    is_of_that_day = all(one.grain == "day" and one.start[:10] == iso(booked)[:10] for one in made.times)
+    beside = _day_beside(now, booked) if is_of_that_day else None
+    if beside:
+        made.times, made.question = (beside,), None
     shifted = _shifted(now.text, booked)
     at_the_same_time(now, made, booked)
     if shifted and not any(not entry.start.startswith(iso(booked)[:10]) for entry in made.times):
@@ -180,6 +184,20 @@ _SEE_YOU_EARLY = phrases(
     r"afternoon)"
 )
 """A farewell that names the part of the day of the visit."""
+
+
+_DAY_AFTER = phrases(
+    r"(?:the )?(?:day after|next day|following day)(?! (?:tomorrow|that i|pick ?up))", r"one day (?:later|after)"
+)
+_DAY_BEFORE = phrases(r"the day before(?! yesterday)", r"one day (?:earlier|before|sooner)")
+
+
+def _day_beside(now: Situation, booked: datetime) -> TimeWindow | None:
+    """The day after or before the booked one, where the shop is open on it (`can we do the day after instead`)."""
+    way = 1 if _DAY_AFTER.search(now.text) else -1 if _DAY_BEFORE.search(now.text) else 0
+    day = booked.date() + timedelta(days=way)
+    hours = now.setting.hours.on(day)
+    return window(day, *hours, "day") if way and hours and day > now.today else None
 
 
 def at_the_same_time(now: Situation, made: Decision, at: datetime) -> None:

@@ -69,7 +69,8 @@ HARMLESS = branches(
     r"by)|no sweat|"
     r"rings? a bell|rub(?:bed)? (?:it in|me the)|hit the (?:road|sack|gym|hay)|break(?:ing)? the bank|gave me "
     r"the runaround|"
-    r"burn(?:ed|t)? (?:out|me|through (?:cash|money))|money leak|spark plugs?|vibrator|buenas? vibras?|malas? "
+    r"(?<!light )(?<!lights )(?<!bulb )(?<!bulbs )(?<!lamp )(?<!lamps )(?<!is )(?<!are )burn(?:ed|t)? (?:out|me|"
+    r"through (?:cash|money))|money leak|spark plugs?|vibrator|buenas? vibras?|malas? "
     r"vibras?|vibes?|"
     r"dead(?:line|lines| tired| broke| serious| set| end)|(?:died|dying) (?:laughing|to|of)|to die for|me muero "
     r"de|muert[oa] de|"
@@ -197,6 +198,9 @@ _THEN = re.compile(
     r"llamo)|los busco|ahi los|ahi le|entonces (?:si|lo)|te aviso|voy con ustedes|lo llevo|los llamo)\b"
 )
 _LOOKS_BACK = re.compile(
+    r"\b(?:caught fire|burned up|burnt up|went up in flames|blew up) (?:\w+ ){0,2}(?:last (?:year|summer|winter|fall|"
+    r"spring)|"
+    r"(?:years?|months?) ago|in 20\d\d)\b|"
     r"\b(?:totaled|totalled|total loss|scrap ?yard|junk ?yard|scrapped|junked|salvage|wrote it off|written off|"
     r"(?:sold|traded|got rid of|donated|gave) (?:it|her|him|that|"
     r"the (?:car|truck|van)|them)|charity|tax write ?off|had to let (?:the|it|her)|perdida total|total loss|"

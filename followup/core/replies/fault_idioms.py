@@ -232,6 +232,9 @@ _QUESTIONS = (
     r"trembl\w+|cramp\w*|"
     r"hurt\w*|jump\w*|lock up|go numb|twitch\w*)(?! (?:\w+ ){0,2}(?:when|while|on|from|at|every|as|if|holding|the "
     r"wheel)\b)",
+    r"(?:am i|will i|are we|will we|would i) (?:going to |gonna |about to )?(?:break down|be stranded|get stranded|"
+    r"get stuck|blow a tire|"
+    r"have a blowout|crash|overheat|end up stranded)",
     r"what (?:is|was) (?:that|the|this) (?:noise|sound|light) (?:test|check|policy|ordinance)",
 )
 """What is asked or told in general, or only supposed, and not of the car as it is now."""

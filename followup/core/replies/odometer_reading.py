@@ -140,7 +140,27 @@ def _with_hundreds(match: re.Match[str]) -> str:
 
 def find_reading(plain: str, asked: str | None) -> Found | None:
     """The reading that a plain text tells; a bare number only where the odometer was asked."""
-    return _find(_spelled_out(plain), asked)
+    text = _spelled_out(plain)
+    return _find(_SAID_BRIEFLY.sub(_as_said, text) if asked == "odometer" else text, asked)
+
+
+_SAID_BRIEFLY = re.compile(
+    rf"(?<![\d,.:] )\b(?P<thousands>\d{{2,3}}|(?:{'|'.join(_SPELLED)})(?:[ -](?:{'|'.join(_ONES)}))?) "
+    rf"(?P<hundreds>{'|'.join(_ONES)})"
+    rf"(?: hundred)?(?: (?:and )?(?P<tens>{'|'.join(_SPELLED)})(?:[ -](?P<ones>{'|'.join(_ONES)}))?)?\b(?! "
+    rf"(?:thousand|k|mil)\b)"
+)
+"""`forty eight one`, `48 two fifty`: thousands and hundreds, said without either word."""
+
+
+def _as_said(match: re.Match[str]) -> str:
+    head = match["thousands"]
+    words = re.split(r"[ -]", head)
+    if not head.isdigit() and len(words) == 1:
+        return match.group()  # `forty eight` alone is no reading
+    thousands = int(head) if head.isdigit() else _SPELLED[words[0]] + _ONES[words[1]]
+    rest = _SPELLED.get(match["tens"] or "", 0) + _ONES.get(match["ones"] or "", 0)
+    return str(thousands * 1000 + _ONES[match["hundreds"]] * 100 + rest)
 
 
 _READ_WHEN = re.compile(r" ?(?:as of )?(?:this morning|today|right now|now|tonight|hoy|ahorita|esta manana|ahora)\b")

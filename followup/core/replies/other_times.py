@@ -75,6 +75,19 @@ _ELSEWHERE = (
     r"abiertos) (?:\w+ ){0,4}$|\b(?:in a|my|a) meeting (?:at|until|till|from) $|\b(?:and that|which|work|shift|"
     r"school|class) starts (?:\w+ ){0,2}$"
 )
+_WOULD_HAVE = re.compile(
+    r"\b(?:(?:id|i would|we would|i couldve|wouldve|could have|would have) (?:have |usually |normally |love to |like "
+    r"to )*"
+    r"(?:do|done|come|say|said|take|taken|pick|picked)|(?:was|were) (?:going "
+    r"to|gonna|hoping for|"
+    r"thinking)|(?:usually|normally) (?:i |we )?(?:do|take|come|pick)?)(?: on| for| in)? ?$"
+)
+_BUT_NOT = re.compile(
+    r"^,? ?(?:but|except|only)\b(?! (?:not|only|if|after|before|in|at|maybe|also|can|could|(?:the )?\d+\w*|(?:the "
+    r")?(?:mon|tues|wednes|"
+    r"thurs|fri|satur)day|tomorrow|today)\b)"
+)
+"""`I'd do tomorrow but my mom needs a ride, so Friday`: what would have suited."""
 _COMPANY = re.compile(rf"\b(?:company|in ?laws|guests|relatives|visitors|contractors?|plumbers?|movers|{_FAMILY}) $")
 """Who comes to see the customer: `company coming Thursday`."""
 _OWN_EVENT = re.compile(
@@ -234,6 +247,8 @@ def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bo
     if opener.startswith("back") and _WANTS_BACK.search(left):
         return True
     if _IS_COMPARED.match(opener) and _SO_LONG.search(left):
+        return True
+    if _WOULD_HAVE.search(left) and _BUT_NOT.match(text.plain[text.symbols[one.end - 1].end :][:40]):
         return True
     event = _OWN_EVENT.search(left)
     if event and not _is_noted(text, one) and _is_own_event((event["what"] or event["que"]) + opener + right[:24]):

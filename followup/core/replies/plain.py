@@ -44,6 +44,7 @@ _SHORT_FORMS = {
     "runnin": "running", "makin": "making", "doin": "doing", "gettin": "getting", "havin": "having",
     "msging": "messaging", "msgin": "messaging", "txted": "texted", "sumthin": "something", "somethin": "something",
     "nuthin": "nothing", "somethings": "something is", "tryna": "trying to", "kinda": "kinda", "shouldnt": "shouldnt",
+    "sho": "sure", "fo": "for", "atm": "at the moment",
     "bout": "about", "nite": "night", "rnd": "around", "aight": "alright", "ight": "alright", "yuppers": "yep",
     "yupp": "yep", "yepper": "yep", "yepp": "yep", "yupper": "yep",
     "em": "them", "yse": "yes", "eys": "yes", "oky": "ok", "oki": "ok",

@@ -37,6 +37,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _STRONG = (
     r"im ready(?! (?:to sell|for))",
     r"lets roll",
+    r"(?:i )?(?:(?:guess|suppose) )?(?:i |we )?(?:have|got|dont have|aint got) (?:no|much|a|any) choice|(?:twist|"
+    r"twisted) my arm",
     r"i think so",
     r"(?:that is|thats|its|it is) a (?:big |definite )?yes",
     r"(?:please )?(?:add|put) (?:me|us|it) (?:to|on) (?:the|your) (?:schedule|calendar|books?|list for)",
@@ -336,7 +338,8 @@ _FREE = phrases(
 )
 _NO = re.compile(
     r"\bmade sure\b|"
-    r"\b(?:not|dont|doesnt|wont|cant|isnt|never|no) (?:\w+ ){0,2}(?:ok|good|great|fine|sure|"
+    r"\b(?:not|dont|doesnt|wont|cant|isnt|never|no(?! (?:much |real |other )?choice)) (?:\w+ ){0,2}(?:ok|good|great|"
+    r"fine|sure|"
     r"interested|work|works|ready|right|perfect|correct|available|confirm\w*)\b|\bim (?:good|ok|"
     r"fine|all set|cool)\b(?! (?:for|with|to|on|then|that|at|either|any|tuesday|monday|friday))|"
     r"\bnot (?:sure|yet)\b|\bno (?:me )?(?:sirve|interesa|queda|parece|quiero|puedo|esta bien|"

@@ -65,7 +65,8 @@ _TOLD = phrases(
     rf"(?:drop|scrap|nix|kill|axe|scratch|skip) (?:{_DAY})(?! (?:it|the|my|off|at|by)\b)",
     rf"take (?:me|us|it|my name) off (?:the (?:schedule|calendar|books?)|(?:for )?{_DAY})",
     r"remove (?:me|my appointment) from the (?:schedule|calendar|books?)",
-    r"(?:dont|no longer|do not) (?:need|want) (?:\w+ ){0,2}" + _VISIT,
+    r"(?:dont|no longer|do not|wont|will not|not (?:going to|gonna)) (?:be )?(?:need|want|using|use|making|"
+    r"keeping)(?:ing)? (?:\w+ ){0,2}" + _VISIT,
     r"(?:quit|borr|elimin|anul|sac|desapunt|liber|suelt|solt)\w* (?:\w+ ){0,2}(?:cita|reservacion|reserva|turno|hora|"
     r"lugar|espacio|"
     r"campo|agenda)(?! (?:de|del) (?:mensajes|textos))",

@@ -156,6 +156,10 @@ _SAYS = phrases(
     r"found (?:a|an|another|someone) (?:\w+ )?(?:cheaper|else|shop|place)",
     r"(?:cheaper|less) (?:elsewhere|somewhere else|at another|down the)",
     r"leave it as is",
+    r"(?:got|have|own|using|use) (?:all )?(?:my|our) own (?:tools?|wrench\w*|lift|jack|garage|shop|mechanic|guy)(?: "
+    r"\w+){0,2}",
+    r"(?:do|doing|did) (?:all )?(?:my|our) own (?:work|repairs?|maintenance|wrenching|oil|brakes|service)(?: \w+){0,2}",
+    r"not (?:going to|gonna|about to) (?:check|look|bother|go (?:out|look|check))(?: \w+){0,3}",
     r"let (?:it|this one|that one|things|her) (?:ride|go|slide|be)(?=\Z|[.,!]| for now| this time| thanks)",
     r"thumbsdown",
     r"maybe not",
@@ -238,6 +242,7 @@ _DICE = phrases(
     r"no por favor",
 )
 _NO_DECLINE = phrases(
+    r"(?:no|much|any|a|other|real) choice",
     r"no (?:es necesario|hace falta|hay que|tienen? que) (?:cambi|mov|cancel|reprogram|reagend)\w+",
     r"too (?:much|long|hard) to (?:type|text|explain|write)(?: \w+)?",
     r"not a good time",

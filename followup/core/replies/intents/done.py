@@ -54,6 +54,11 @@ _WHO = (
 )
 _SAYS = phrases(
     r"(?:that|it|those) got (?:done|fixed|replaced|changed)(?: \w+){0,5}",
+    r"(?:had|took|brought|ran) (?:it|her|him|them|that|the \w+|my \w+) (?:in |over |down )?(?:to|at|by) (?:my|"
+    r"another|a|the) "
+    r"(?:(?:other|different|local|corner) )?(?:guy|mechanic|shop|place|garage|dealer\w*|buddy|friend|cousin|uncle|"
+    r"brother|lube place)"
+    r"(?: \w+){0,3}",
     r"been (?:\w+ )?(?:done|fixed|replaced|changed) since(?: \w+)?",
     r"(?:ive|i have|we have|weve|i) (?:already )?done (?:it|that|them|those)",
     r"(?:new )?(?:battery|tires?|brakes?|pads?|wipers?|rotors?) (?:\w+ )?(?:went|were put|was put|put) "

@@ -34,6 +34,11 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"how much of (?:my|the|a|our) (?:day|morning|afternoon|time|week|saturday|evening)(?: \w+){0,5}",
+    r"(?:eat|chew|take|use|kill|tie) up (?:my|the) (?:whole |entire )?(?:day|morning|afternoon|saturday|time)(?: "
+    r"\w+){0,3}",
+    r"^(?:(?:like|about|is it|so|maybe) )*(?:(?:an?|one|two|three|half an?|couple|\d+) (?:hours?|minutes?|mins?|hrs?|"
+    r"days?)|hour) ?\?",
     r"(?:can|could|will|would|do) (?:you|u|yall|they|it) (?:guys )?(?:\w+ ){1,3}(?:in|within|inside) (?:under |less "
     r"than |about |like )*"
     r"(?:an?|one|two|half an?|\d+) (?:hours?|minutes?|mins?|hrs?|days?|lunch)",

@@ -38,6 +38,10 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:am i|will i|are we|will we|would i) (?:going to |gonna |about to )?(?:break down|be stranded|get stranded|"
+    r"get stuck|blow a tire|"
+    r"have a blowout|crash|overheat|end up stranded)(?: \w+){0,3}",
+    r"what (?:am i|are we|was i) (?:\w+ )?(?:coming|going|bringing|taking|dropping) (?:\w+ ){0,3}for(?: again)?",
     r"(?:is|are|does|do|can|could|will|would) (?:\w+ ){1,6}?(?:something that |really |actually |ever |going to |"
     r"able to )*"
     r"(?:kill|hurt|harm|damage|ruin|wreck|destroy|shorten)s? (?:the|an?|my|your|anything|something)(?: \w+)?",

@@ -47,6 +47,14 @@ _SAYS = phrases(
     r"cube of metal",
     r"wrapped (?:it|her|the \w+) (?:a)?round a (?:pole|tree|post)",
     r"wrote it off",
+    r"(?:caught fire|burned up|burnt up|burned|went up in flames|blew up|got flooded|flooded|drowned) (?:\w+ "
+    r"){0,2}(?:last (?:month|year|"
+    r"summer|winter|fall|spring)|(?:years?|months?) ago|in (?:20\d\d|january|february|march|april|may|june|july|"
+    r"august|september|"
+    r"october|november|december))",
+    r"(?:havent|hasnt|have not|aint|hadnt) (?:even )?(?:had|owned|drove|driven) (?:it|that|the|this|my|her) ?(?:\w+ "
+    r")?(?:since|in (?:a |over |"
+    r"\d|years|months|ages|forever)|for (?:a |over |\d|years|months|ages)|anymore)(?: \w+){0,3}",
     r"^sold(?=[ ,.!]|\Z)(?! me| out| on)",
     r"(?:it was|was|got) written off",
     r"passed (?:it|that|the|this|my) (?:\w+ )?(?:along|on|down)(?: to)?",

@@ -311,6 +311,7 @@ _NOT_LATER = phrases(
     r"(?:le|les) (?:hablo|escribo|llamo) (?:de parte|de|por|para|a nombre|porque)\b",
     r"for now thanks",
     r"set for now",
+    r"not (?:going to|gonna|about to) (?:check|look|go (?:out|look|check))(?: \w+){0,3}",
     r"(?:well|we will|ill|i will|gonna|going to|let me|just) (?:just )?let (?:it|this one|that one|things) (?:ride|"
     r"go|slide|be)",
     r"que pasa si espero",

@@ -36,6 +36,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 
 _IT = r"(?:it|that|this|them|mine|things|my \w+|the \w+|our \w+|my \w+ \w+|the \w+ \w+|us|me|\w+day(?:s)?)"
 _WISH = phrases(
+    r"(?<!up )(?<!it )(?<!back )(?:the )?(?:day (?:before|after)|(?:next|following) day)(?! (?:tomorrow|"
+    r"yesterday))(?= (?:instead|would|"
+    r"is|works?|please|better)|\Z|[.,?])",
     r"what (?:does|do|about) (?:\w+day|tomorrow|next week|the \d+\w*)(?: \w+)? look(?:ing)? like",
     r"(?:put|stick|pencil) (?:me|us) (?:on|in|down|for) (?:for |on )?\w+day",
     r"(?:can|could|may|is it ok if|can we|could we) (?:i|we) (?:\w+ )?(?:do|make it|come|bring it|say|try|"

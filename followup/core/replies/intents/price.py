@@ -36,6 +36,7 @@ _MONEY = (
     r"(?:pocket(?:book|s)?|wallet|purse|bank account|checking|budget|checkbook|savings|piggy bank|paycheck|credit card)"
 )
 _ASKS = phrases(
+    r"(?:what|how much|whats)(?: \w+){0,4} out of (?:my )?pocket(?: \w+){0,3}",
     rf"how (?:deep|far|big|hard|heavy|badly|bad|much|steep|painful)(?: (?!tread|tire)\w+){{0,6}} {_MONEY}",
     rf"(?:dig|digging|reach|reaching|go|going|goin|be) (?:\w+ )?deep in(?:to)? (?:my|the) {_MONEY}",
     rf"(?:hurt|hit|dent|drain|empty|kill|wreck|clean out|stretch) (?:my|the|our) {_MONEY}",
@@ -61,7 +62,8 @@ _ASKS = phrases(
     r"what (?:do|does|would|will|did) (?:you|u|yall|they|it|the shop)(?: \w+){0,2} (?:get|want|ask|take|bill|"
     r"hit me|ding me)"
     r" for(?: \w+){0,3}",
-    r"what (?:am i|are we|would i be|will i be|id be|ill be) (?:\w+ )?(?:in for|out|on the hook for|spending|"
+    r"what (?:am i|are we|would i be|will i be|id be|ill be) (?:(?!coming|going|bringing|taking)\w+ )?(?:in for|out|"
+    r"on the hook for|spending|"
     r"shelling out)",
     r"what(?: \w+){0,3} (?:ballpark|out the door|sticker|tab|going rate|bottom line)(?: \w+){0,3}",
     r"(?:break|breaks|breaking) the bank",
@@ -102,7 +104,8 @@ _ASKS = phrases(
     r"(?:si |y |pero |bueno )+cuanto\Z",
     r"cuanto (?:por|el|la|los|las|de) (?:todo|todos|cambio|servicio|llantas?|frenos?|las|los|el|la|\d|"
     r"mano)(?: \w+)?",
-    r"how (?:much|mch|mutch)(?! (?:longer|time|wear|life|tread|pad|of (?:a|an|the) (?:hurry|"
+    r"how (?:much|mch|mutch)(?! (?:of (?:my|the|a|our) (?:day|morning|afternoon|time|week|saturday|evening|life)|"
+    r"longer|time|wear|life|tread|pad|of (?:a|an|the) (?:hurry|"
     r"problem|rush)|is left|left|warning|air|oil|notice))",
     r"(?:what|whats|any|an?|the|that|your|ur|total|ballpark|rough|for a|get|give me a|send me a|"
     r"have a|free|written|need a) (?:\w+ ){0,3}(?:cost|price|pricing|prices|estimate|quote|damage|"

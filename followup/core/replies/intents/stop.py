@@ -195,6 +195,8 @@ _FREE = phrases(
     rf"of) (?:\w+ ){{0,3}}(?:{_MESSAGES}|texting|spamming|harass\w+)",
     rf"enough (?:already )?(?:\w+ ){{0,2}}{_MESSAGES}",
     r"enough already",
+    r"(?:stop|quit|enough with|done with)(?: with)? (?:the |all the |you )?asking(?: me| us)?(?=\Z|[.,!]| already| "
+    r"please| again| now)",
     r"(?:thats|that is) enough",
     r"enough is enough",
     r"(?:take|remove|delete|erase|drop|get|scratch|pull|scrub|unlist|kick|cross|strike) (?:me|us|"

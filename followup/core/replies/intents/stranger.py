@@ -42,6 +42,9 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:(?:that|it|this|he|she)(?:s| is| was)? )?(?<!and )(?<!if )(?:not|isnt|wasnt|aint|isnt even) me(?=\Z|[.,!?]| "
+    r"(?:sorry|you|lol|"
+    r"so|at all|bud|dude)\b)",
     r"got this (?:number|phone)(?: \w+){0,4} (?:new phone|(?:days?|weeks?|months?|years?) ago|recently|last "
     r"\w+|yesterday)",
     r"(?:whoever|who ?ever) (?:you|u) (?:want|are looking for|need|re after)(?: \w+)?",

@@ -127,7 +127,7 @@ _NO_QUESTION = phrases(
     r"what (?:time|day|date) (?:was|is) (?:it|my|that|the (?:appointment|visit))(?: \w+){0,3}",
     r"cuando (?:es|era) mi cita",
     r"if (?:it is|its|that is|thats|they are) (?:still )?(?:open|available)",
-    r"\d+ (?:\w+ )?hours",
+    r"(?:\d+|one|two|three|four|half|couple|few|how many|an?) (?:\w+ )?hours",
     r"direccion (?:se |esta |anda )?(?:traba|atora|dura|floja|rara|pega|falla)\w*",
     r"trabajan? (?:en )?(?:motos?|transmisiones|diesel|aire|frenos|llantas|con)(?: \w+)?",
     r"de donde (?:me |nos )?(?:son|escriben|hablan|mandan|textean|eres|es|sac\w+|consigui\w+|obtuv\w+)(?: "
