@@ -198,7 +198,7 @@ _LEAST_HOUR_OF_OFFERS = 4
 def _is_own_clause(text: Text, at: int, end: int, told: Hours) -> bool:
     """`8 and I need a loaner`, `the one before my shift, 8`: an hour as the answer, whatever is said beside it."""
     asked = text.setting.asked
-    if asked != "time" and not (asked == "slot" and told.first.hour >= _LEAST_HOUR_OF_OFFERS):
+    if asked != "time" and not (asked == "slot" and (told.first.minute or told.first.hour >= _LEAST_HOUR_OF_OFFERS)):
         return False
     is_opened = at == 0 or (text.cat(at - 1) == "mark" and text.word(at - 1) not in ("$", "#", "/", "(", "%"))
     ends = text.cat(end) in ("", "mark", "and", "except") and text.word(end) not in ("/", "%", "$", ")")

@@ -22,6 +22,7 @@ _EITHER = phrases(
     r"any of (?:those|them|these)(?: (?:\d|two|three|four))?",
     r"(?:doesnt|does not|dont) matter(?: which| to me)?",
     r"whichever(?: one)?",
+    r"dealers? choice|(?:your|yalls|ur) (?:choice|call|pick)|dont (?:care|mind) (?:which|when)|makes no difference",
     r"all of (?:those|them|these) (?:work|are)",
     r"any one",
     r"no preference",
@@ -98,7 +99,9 @@ _PLACES = (
         r"(?:la|el) cuart[oa]",
     ),
 )
-_FIRST_OF_ALL = phrases(r"(?:how|what|when|call|talk|speak|ask|check|know|see|think) (?:\w+ ){0,6}first\Z")
+_FIRST_OF_ALL = phrases(
+    r"(?:how|what|when|call|talk|speak|ask|check|know|see|think|pick|drop|take|feed|get|grab|finish|eat|go) (?:\w+ ){0,6}first\Z"
+)
 _THE_OTHER = phrases(r"the other(?: one| time| slot| day| option)?", r"(?:la|el) otr[oa]")
 _THE_REST = phrases(
     r"(?:the |all )?others? (?:two|2|three|3|ones?|times?|days?|slots?)",

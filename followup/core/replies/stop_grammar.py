@@ -117,6 +117,26 @@ _ENGLISH = phrases(
     r"(?:no|not) (?:text|message|write) (?:me |us )?(?:no |any )?(?:more|again|anymore)",
     rf"{_TEXT} (?:no more|not more|finish(?:ed)?)(?=\Z|[.,!]| please| thanks)",
     rf"(?:finish|end) (?:with )?(?:the |this |these |all )*{_TEXT}",
+    r"(?:never|didnt|did not|havent|not|nobody|who) (?:\w+ )?(?:gave|give|given|granted|grant|had|have|got) (?:\w+ "
+    r"){0,2}(?:permission|consent|"
+    r"authorization|the right|the ok|the okay) (?:to|for) (?:\w+ )?(?:text|message|contact|bother|spam|write|texts|"
+    r"messages|use my)\w*",
+    r"(?:you|u|yall|this number|this|yourselves|yourself|number) (?:are |is |r |will be |to be |as )?(?:re |ll "
+    r")?(?:now |getting |being |"
+    r"officially |about to be |going to be |gonna be )*blocked(?! (?:the|my|in|off|by|me|a|with|up)\b)",
+    r"(?:youre|your|ur|im|i am|ill be|were) (?:getting |being |now |so |about to be )*(?:blocked|blocking (?:you|u|"
+    r"yall|this|ya))"
+    r"(?=\Z|[.,!]| from| if| next| now)",
+    rf"not (?:another|one more|a single|one|1 more) (?:\w+ )?{_TEXT}(?! (?:until|till|about|yet|came|back))",
+    rf"(?:like|love|want|wish|need|ready|prefer|asking|trying) (?:\w+ )?(?:to )?(?:stop|quit|cease|be done) (?:with "
+    rf")?(?:getting|receiving|seeing|"
+    rf"hearing) (?:\w+ ){{0,2}}(?:these|those|this|them|from you|anything|{_TEXT})",
+    r"^(?:\W|please |just |i |we |id |like |want |need |get |me |us )*(?:want|like|get me|get us|let me) off(?: "
+    r"please| now| already| of this| "
+    r"this)?\W*$",
+    r"^(?:\W|please |just |go |you |can |all |oh |ok |hey )*(?:take a hike|kick rocks|beat it|scram|pound sand|go "
+    r"pound sand|buzz off|bug off|"
+    r"hit the road|get out of here with (?:this|that)|kiss off|shove it|get a life|drop dead)\b[^?]{0,20}$",
     # ceasing
     rf"(?:please |kindly |just )?{_CEASE} (?:\w+ ){{0,3}}(?:texts|messages|msgs|messaging|texting|sms|reminders|"
     rf"notifications|alerts|spam|communications?|correspondence|outreach)",

@@ -5,7 +5,16 @@ Each line is a regular expression; what must not be driven on stands in `symptom
 
 from __future__ import annotations
 
+_NUTS = r"(?:lug ?nuts?|lugs|wheel (?:nuts?|bolts?|studs?)|studs?)"
 TODAY = (
+    rf"(?:missing|lost|loose|broke|sheared|snapped) (?:\w+ ){{0,3}}{_NUTS}",
+    rf"{_NUTS} (?:\w+ ){{0,3}}(?:missing|gone|loose|fell off|came off|sheared|snapped|broke|falling off|stripped)",
+    r"(?:back|rear|front|tail|ass|butt) ?end (?:\w+ )?(?:slides?|slips?|kicks? out|fishtails?|swings?|steps? out|"
+    r"sliding|slipping|breaks loose|"
+    r"loses grip|drifts?)",
+    r"(?:it|car|truck|van|she|tires?) (?:\w+ )?(?:slides?|slips?|hydroplanes?|slid|skids?|skates?|sliding|slipping) "
+    r"(?:\w+ )?(?:in|on|when|every|all|"
+    r"around|over) (?:\w+ ){0,4}(?:rain\w*|wet|turns?|corners?|road|curves?|brake|braking|stop)",
     r"hood (?:\w+ )?(?:popped|flew|came) (?:open|up)(?: \w+)?",
     r"(?:car|truck|it|van) (?:lunges|surges|bucks|lurches)(?: \w+)?",
     r"bateria (?:\w+ ){0,2}(?:no aguanta|no carga|muere|baja|descargada)",

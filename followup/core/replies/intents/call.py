@@ -102,6 +102,7 @@ _DICE = phrases(
     r"echenme una llamada",
 )
 _NO_CALL = phrases(
+    r"(?:(?:your|yalls|ur|good|bad|close|tough|judgment) call)(?=\Z|[.,!]| on| sorry| man)",
     r"call(?:ing)? (?:it|that|this|things|everything|my \w+|the \w+) off(?: \w+)?",
     r"(?:hablenme|llamenme|marquenme|busquenme) (?:en|dentro de|hasta|pasando|para) (?:\w+ "
     r"){0,3}(?:semanas?|mes|meses|quincena|ano|enero|febrero|marzo|abril|mayo|junio|julio|agosto|"
