@@ -100,7 +100,8 @@ _PLACES = (
     ),
 )
 _FIRST_OF_ALL = phrases(
-    r"(?:how|what|when|call|talk|speak|ask|check|know|see|think|pick|drop|take|feed|get|grab|finish|eat|go) (?:\w+ ){0,6}first\Z"
+    r"(?:how|what|when|call|talk|speak|ask|check|know|see|think|pick|drop|take|feed|get|grab|finish|eat|go)"
+    r" (?:\w+ ){0,6}first\Z"
 )
 _THE_OTHER = phrases(r"the other(?: one| time| slot| day| option)?", r"(?:la|el) otr[oa]")
 _THE_REST = phrases(
