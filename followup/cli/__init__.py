@@ -23,6 +23,7 @@ COMMANDS: dict[str, tuple[str, str]] = {
     "staff": ("followup.cli.staff:staff", "Add members of staff; the first owner is made here."),
     "token": ("followup.cli.token:token", "Make a token for inspections over HTTP."),
     "bench": ("followup.cli.bench:bench", "Measure how right and how fast it is, side by side with others."),
+    "simulate": ("followup.cli.simulate:simulate", "Let a simulated shop live for years and judge what is promised."),
     "demo": ("followup.cli.demo:demo", "Run an invented shop on this machine, or its story from end to end."),
 }
 

@@ -82,8 +82,8 @@ def begin_clock() -> None:
     clock.let_run()
 
 
-def fill(house: House, data: Path, progress: Progress) -> int:
-    """Shop, staff, duty and three years of inspections; the shop's id."""
+def fill(house: House, data: Path, progress: Progress, *, is_scored: bool = True) -> int:
+    """Shop, staff, duty and years of inspections; the shop's id."""
     facts: dict[str, Any] = json.loads((data / "shop.json").read_text(encoding="utf-8"))
     members: list[dict[str, Any]] = json.loads((data / "staff.json").read_text(encoding="utf-8"))
     now = house.now()
@@ -100,13 +100,14 @@ def fill(house: House, data: Path, progress: Progress) -> int:
     lines = (data / "inspections.jsonl").read_text(encoding="utf-8").splitlines()
     for count, kept in enumerate(house.keep_inspections(shop_id, lines, "the demo", accepts_doubtful=True), start=1):
         if kept.outcome == "rejected":
-            raise ValueError(f"demo_data/inspections.jsonl, line {count}: {kept.faults}")
+            raise ValueError(f"inspections.jsonl, line {count}: {kept.faults}")
         if count % 100 == 0:
             progress(f"{count} of {len(lines)} inspections")
     progress("forecasting when each item will be due")
     house.forecast(shop_id)
-    progress("looking back on how right forecasts would have been")
-    house.score(shop_id)
+    if is_scored:
+        progress("looking back on how right forecasts would have been")
+        house.score(shop_id)
     return shop_id
 
 

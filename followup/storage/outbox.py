@@ -241,11 +241,11 @@ def texts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
     return rows.every(connection, query.order_by(func.coalesce(table.c.sent_at, table.c.due_at), table.c.id))
 
 
-def texts_of_shop(connection: Connection, shop_id: int) -> list[Row]:
-    """All texts of a shop, in the order in which they were planned."""
-    return rows.every(
-        connection, select(tables.texts).where(tables.texts.c.shop_id == shop_id).order_by(tables.texts.c.id)
-    )
+def texts_of_shop(connection: Connection, shop_id: int, since: datetime | None = None) -> list[Row]:
+    """All texts of a shop, in the order in which they were planned; or those that were due since then."""
+    table = tables.texts
+    query = select(table).where(table.c.shop_id == shop_id).order_by(table.c.id)
+    return rows.every(connection, query if since is None else query.where(table.c.due_at >= since))
 
 
 def reasons_without_text(connection: Connection, shop_id: int) -> list[Row]:

@@ -22,6 +22,7 @@ from datetime import datetime, timedelta
 from email.utils import format_datetime
 from http.client import HTTPConnection
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
+from itertools import takewhile
 from typing import Any
 from urllib.parse import parse_qs, urlencode, urlsplit
 
@@ -123,6 +124,7 @@ class Provider:
         self.pass_time = pass_time
         self._fates, self._now = fates, now
         self._due: list[tuple[datetime, int, Post, str]] = []
+        self._posts_to: dict[str, list[Post]] = {}
         self._lock = threading.Lock()
         provider = self
 
@@ -164,6 +166,10 @@ class Provider:
         """Every text that was taken."""
         return [post for post in self.posts if post.sid]
 
+    def posts_to(self, number: str) -> list[Post]:
+        """Every request for that number."""
+        return self._posts_to.get(number, [])
+
     def take(self, form: dict[str, str]) -> Post:
         """Keep a request, and where its fate is so, the text."""
         parts = urlsplit(form["StatusCallback"]).path.split("/")
@@ -175,6 +181,7 @@ class Provider:
                 form["StatusCallback"], at, fate, sid,
             )  # fmt: skip
             self.posts.append(post)
+            self._posts_to.setdefault(post.to, []).append(post)
             for number, (delay, status) in enumerate(fate.reports if sid else ()):
                 self._due.append((post.taken_at + delay, number, post, status))
         return post
@@ -186,14 +193,15 @@ class Provider:
         """What the list shows now, the newest first; `since` a day (`2026-11-23`), or all of it."""
         now = self._now()
         found: list[Post | Written] = [
-            post for post in self.taken
-            if post.taken_at + post.fate.lag <= now and number in (None, post.to) and sender in (None, post.sender)
+            post for post in (self.taken if number is None else self.posts_to(number))
+            if post.sid and post.taken_at + post.fate.lag <= now and sender in (None, post.sender)
         ]  # fmt: skip
+        # In the order of time: what is older than asked for need not be looked through.
+        lately = takewhile(lambda one: one.at.date().isoformat() >= since, reversed(self.written))
         heard = [
-            one for one in self.written
+            one for one in lately
             if one.at + one.lag <= now and number in (None, one.to) and sender in (None, one.sender)
-            and one.at.date().isoformat() >= since
-        ]  # fmt: skip
+        ][::-1]  # fmt: skip
         for one in heard:
             one.listed_at = one.listed_at or now
         return [as_json(one) for one in reversed([*found, *heard])]

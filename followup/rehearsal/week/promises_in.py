@@ -47,7 +47,10 @@ def each_kept_once(it: Recorded) -> Iterator[Broken]:
 def _could_be_known(it: Recorded, one: Written) -> datetime:
     """When the program could have fetched it at the latest."""
     at = one.at + one.lag
-    spans = [it.troubles.provider_away, None if it.troubles.hooks_alone else it.troubles.server_down]
+    spans = [
+        span for troubles in it.troubles.each
+        for span in (troubles.provider_away, None if troubles.hooks_alone else troubles.server_down)
+    ]  # fmt: skip
     for span in sorted((span for span in spans if span is not None), key=lambda span: span.from_at):
         at = max(at, span.to_at) if span.from_at <= at + _HEARD_WITHIN and at < span.to_at else at
     return at

@@ -64,8 +64,8 @@ def none_lost(it: Recorded) -> Iterator[Broken]:
 
 
 def _away(it: Recorded) -> timedelta:
-    span = it.troubles.provider_away
-    return span.to_at - span.from_at if span else timedelta(0)
+    spans = [one.provider_away for one in it.troubles.each if one.provider_away]
+    return max((span.to_at - span.from_at for span in spans), default=timedelta(0))
 
 
 def none_twice(it: Recorded) -> Iterator[Broken]:
@@ -186,7 +186,7 @@ def seldom_enough(it: Recorded) -> Iterator[Broken]:
     for post, row in it.taken("invite"):
         by_number[post.to].append((post.at, row))
     # A text that was planned for the very day may leave an hour of the clock earlier than the one before it.
-    slack = timedelta(hours=1) if it.troubles.clock_wrong else timedelta(0)
+    slack = timedelta(hours=1) if any(one.clock_wrong for one in it.troubles.each) else timedelta(0)
     for number, invites in by_number.items():
         invites.sort(key=lambda one: one[0])
         for (first_at, first), (second_at, second) in pairwise(invites):

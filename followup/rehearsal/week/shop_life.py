@@ -9,7 +9,7 @@ One step goes to the next instant at which the program or the world has somethin
 
 from __future__ import annotations
 
-from collections.abc import Collection, Mapping
+from collections.abc import Callable, Collection, Mapping
 from contextlib import ExitStack
 from datetime import datetime, time, timedelta
 from functools import partial
@@ -27,6 +27,7 @@ from followup.rehearsal.week.staff import Manners, Staff
 from followup.rehearsal.week.troubles import Troubles
 from followup.rehearsal.week.world import World
 from followup.storage import outbox, people, shops
+from followup.storage.rows import Row
 
 # Then the leases of a worker that was killed have run out.
 AFTER_A_KILL = timedelta(seconds=16)
@@ -63,6 +64,8 @@ class SimulatedShop:
         self.provider = Provider(fates, self.world.now, self.world.pass_time, self._post_hook)
         self.program = Inside(premises, self.provider.address, without, every)
         self.is_down = False
+        # Told of every text that reaches a phone.
+        self.when_read: Callable[[Row], object] = lambda _row: None
         self._provider_is_away = False
         self._stack = ExitStack()
 
@@ -71,7 +74,8 @@ class SimulatedShop:
         self._stack.enter_context(self.program.running())
         self.provider.when_taken = self._take
         self._look_around()
-        self._expect_troubles()
+        for troubles in self.troubles.each:
+            self._expect_troubles(troubles)
         self.world.call_at(self.begins_at, self._begin_day)
         return self
 
@@ -91,9 +95,9 @@ class SimulatedShop:
                 due_at = max(due_at, self.world.program_now() + WHILE_IT_IS_AWAY)
             self.world.pass_time(min(ends_at, due_at))
 
-    def recorded(self) -> Recorded:
-        """All that a judge needs of what happened so far."""
-        return record(self.store, self.shop_id, self.provider, self.staff.stays, self.troubles, self.world.at)
+    def recorded(self, since: datetime | None = None) -> Recorded:
+        """All that a judge needs of what happened so far, or since then."""
+        return record(self.store, self.shop_id, self.provider, self.staff.stays, self.troubles, self.world.at, since)
 
     def _look_around(self) -> None:
         self.store = self.program.house.store
@@ -143,6 +147,7 @@ class SimulatedShop:
         with self.store.read() as connection:
             row = outbox.text_of_public_id(connection, post.public_id)
         assert row is not None
+        self.when_read(row)
         if row["kind"] == "alert":
             return self.staff.read(post.to, row["alert_id"])
         customer = self.customers.get(post.to)
@@ -162,13 +167,13 @@ class SimulatedShop:
         return written.acknowledged_at is not None
 
     # Troubles ----------------------------------------------------------------------------------------------------
-    def _expect_troubles(self) -> None:
-        troubles, call_at = self.troubles, self.world.call_at
+    def _expect_troubles(self, troubles: Troubles) -> None:
+        call_at = self.world.call_at
         if troubles.provider_away:
-            call_at(troubles.provider_away.from_at, self._provider_goes)
+            call_at(troubles.provider_away.from_at, partial(self._provider_goes, troubles.provider_refuses))
             call_at(troubles.provider_away.to_at, self._provider_comes)
         if troubles.server_down:
-            call_at(troubles.server_down.from_at, self._server_goes)
+            call_at(troubles.server_down.from_at, partial(self._server_goes, troubles.hooks_alone))
             call_at(troubles.server_down.to_at, self._server_comes)
         if troubles.clock_wrong:
             call_at(troubles.clock_wrong.from_at, partial(self._set_wrong_by, troubles.clock_wrong_by))
@@ -176,9 +181,9 @@ class SimulatedShop:
         for kill in troubles.kills:
             call_at(kill.at, partial(self.program.kill_at, kill.point, kill.nth))
 
-    def _provider_goes(self) -> bool:
+    def _provider_goes(self, is_refusing: bool) -> bool:
         self._provider_is_away = True
-        if self.troubles.provider_refuses:
+        if is_refusing:
             self.provider.go_away()
         else:
             self.provider.is_out_of_order = True
@@ -189,9 +194,9 @@ class SimulatedShop:
         self._provider_is_away = self.provider.is_out_of_order = False
         return True
 
-    def _server_goes(self) -> bool:
+    def _server_goes(self, hooks_alone: bool) -> bool:
         self.program.hooks_open = False
-        self.is_down = not self.troubles.hooks_alone
+        self.is_down = not hooks_alone
         return True
 
     def _server_comes(self) -> bool:

@@ -32,7 +32,6 @@ from followup.workflows.settle_requests import (
     set_parts,
 )
 
-LOOKS_EVERY = timedelta(minutes=20)
 WAITS_FOR_PAGES = timedelta(minutes=10)
 # How far ahead times are looked for.
 AHEAD = timedelta(days=21)
@@ -40,11 +39,12 @@ AHEAD = timedelta(days=21)
 
 @dataclass
 class Stay:
-    """A car in the shop, in true time."""
+    """A car in the shop, in true time; `is_booked` where it was expected."""
 
     vehicle_id: int
     opened_at: datetime
     closed_at: datetime | None = None
+    is_booked: bool = False
 
 
 @dataclass(frozen=True)
@@ -55,12 +55,13 @@ class Manners:
     settles: float = 0.8
     arrives: float = 0.85
     walk_ins_a_day: float = 3.0
+    looks_every: timedelta = timedelta(minutes=20)
 
 
 @dataclass
 class Staff:
     """Everybody at work. `pages_open` says whether the pages can be used; `at_visit` is what a technician keeps of a
-    car while it is here (its id, its visit's)."""
+    car while it is here (the visit's id)."""
 
     store: Store
     shop_id: int
@@ -68,7 +69,7 @@ class Staff:
     random: Random
     pages_open: Callable[[], bool]
     manners: Manners = field(default_factory=Manners)
-    at_visit: Callable[[int, int], object] | None = None
+    at_visit: Callable[[Stay, int], object] | None = None
     stays: list[Stay] = field(default_factory=list)
     _expected: set[tuple[int, datetime]] = field(default_factory=set)
 
@@ -94,10 +95,10 @@ class Staff:
         at = span[0] + timedelta(minutes=5)
         while at < span[1]:
             self.world.call_at(at, self.look)
-            at += LOOKS_EVERY
+            at += self.manners.looks_every
         for _ in range(_about(self.manners.walk_ins_a_day, self.random)):
             comes_at = span[0] + (span[1] - span[0]) * self.random.uniform(0.05, 0.85)
-            self.world.call_at(comes_at, partial(self._take_in, self.random.choice(self.cars)))
+            self.world.call_at(comes_at, partial(self.take_in, self.random.choice(self.cars)))
 
     def look(self) -> bool:
         """Look at the pages once, as an advisor does between two customers."""
@@ -156,7 +157,7 @@ class Staff:
             shop = shops.load_shop(connection, shop_id)
             fresh = requests.load_request(connection, shop_id, request["id"])
             assert fresh is not None
-            wanted, used = slots.wanted_by(fresh, shop), slots.taken(connection, shop, now, but=fresh["id"])
+            wanted, used = slots.wanted_by(fresh, shop), slots.taken(connection, shop, now, but=fresh)
         try:
             suits = free_times(shop, used, wanted, now, now + AHEAD, 3) if wanted.windows else []
             if suits:
@@ -190,18 +191,19 @@ class Staff:
             return False
         comes = self.random.random() < self.manners.arrives
         if comes:
-            self._take_in(request["vehicle_id"])
+            self.take_in(request["vehicle_id"], is_booked=True)
         end = "kept" if comes else "missed"
         end_booking(self.store, self.shop_id, request_id, request["version"], end, self.by, self._now())
         return True
 
-    def _take_in(self, vehicle_id: int) -> bool:
+    def take_in(self, vehicle_id: int, *, is_booked: bool = False) -> bool:
+        """A car comes; False where it cannot be taken in."""
         if not self.pages_open() or any(one.vehicle_id == vehicle_id and not one.closed_at for one in self.stays):
             return False
         visit_id = open_visit(self.store, self.shop_id, vehicle_id, None, self.by.name, self._now())
         if visit_id is None:
             return False
-        stay = Stay(vehicle_id, self.world.at)
+        stay = Stay(vehicle_id, self.world.at, is_booked=is_booked)
         self.stays.append(stay)
         back_at = self.world.at + timedelta(hours=self.random.uniform(0.5, 5))
         self.world.call_at(back_at, partial(self._give_back, stay, visit_id))
@@ -213,7 +215,7 @@ class Staff:
             return False
         now = self._now()
         if self.at_visit is not None:
-            self.at_visit(stay.vehicle_id, visit_id)
+            self.at_visit(stay, visit_id)
         elif self.random.random() < 0.5:
             done = WorkDone("oil_service", "", "serviced")
             add_work(self.store, self.shop_id, visit_id, done, self.by.name, now)

@@ -38,7 +38,10 @@ class Kill:
 @dataclass(frozen=True)
 class Troubles:
     """`provider_refuses`: connections are refused while it is away, else every answer is 503. `hooks_alone`: only the
-    pages are down, the worker goes on. `posted_twice` is the share of texts that a hook gets again."""
+    pages are down, the worker goes on. `posted_twice` is the share of texts that a hook gets again.
+
+    `later` are those of other weeks.
+    """
 
     provider_away: Span | None = None
     provider_refuses: bool = True
@@ -49,6 +52,12 @@ class Troubles:
     kills: tuple[Kill, ...] = ()
     posted_twice: float = 0.0
     list_lags: float = 0.0
+    later: tuple[Troubles, ...] = ()
+
+    @property
+    def each(self) -> tuple[Troubles, ...]:
+        """These, and those of other weeks."""
+        return (self, *self.later)
 
     def in_words(self) -> str:
         """What happens, for a line."""
