@@ -6,30 +6,31 @@ import pytest
 
 from tests.replies import faults_and_stops as first
 from tests.replies import faults_and_stops_second as second
+from tests.replies import faults_and_stops_spanish as spanish
 from tests.replies import faults_and_stops_third as third
 from tests.replies.reading import read
 
 
-@pytest.mark.parametrize("text", (*first.FAULTS, *second.FAULTS, *third.FAULTS))
+@pytest.mark.parametrize("text", (*first.FAULTS, *second.FAULTS, *third.FAULTS, *spanish.FAULTS))
 @pytest.mark.parametrize("asked_in", ["visit", "confirm", "nothing"])
 def test_a_fault_in_other_words_is_a_symptom(text: str, asked_in: str) -> None:
     out = read(text, asked_in)
     assert out.meanings[0] == "symptom" and out.handoff
 
 
-@pytest.mark.parametrize("text", (*first.NO_FAULTS, *second.NO_FAULTS, *third.NO_FAULTS))
+@pytest.mark.parametrize("text", (*first.NO_FAULTS, *second.NO_FAULTS, *third.NO_FAULTS, *spanish.NO_FAULTS))
 @pytest.mark.parametrize("asked_in", ["visit", "confirm"])
 def test_no_fault_of_the_car_is_no_symptom(text: str, asked_in: str) -> None:
     assert "symptom" not in read(text, asked_in).meanings
 
 
-@pytest.mark.parametrize("text", (*first.STOPS, *second.STOPS, *third.STOPS))
+@pytest.mark.parametrize("text", (*first.STOPS, *second.STOPS, *third.STOPS, *spanish.STOPS))
 @pytest.mark.parametrize("asked_in", ["visit", "nothing", "after_visit"])
 def test_a_stop_in_other_words_is_one(text: str, asked_in: str) -> None:
     assert read(text, asked_in).meanings[0] == "stop"
 
 
-@pytest.mark.parametrize("text", (*first.NO_STOPS, *second.NO_STOPS, *third.NO_STOPS))
+@pytest.mark.parametrize("text", (*first.NO_STOPS, *second.NO_STOPS, *third.NO_STOPS, *spanish.NO_STOPS))
 @pytest.mark.parametrize("asked_in", ["visit", "booked"])
 def test_what_is_short_of_a_stop_is_none(text: str, asked_in: str) -> None:
     assert "stop" not in read(text, asked_in).meanings

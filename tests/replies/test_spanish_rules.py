@@ -6,12 +6,13 @@ from typing import Any
 
 import pytest
 
-from tests.replies import spanish_rules
+from tests.replies import spanish_rules as first
+from tests.replies import spanish_rules_second as second
 from tests.replies.reading import read
 from tests.replies.test_contract import result
 from tests.replies.test_labeled import is_same
 
-ALL = spanish_rules.TIMES + spanish_rules.OFFERS + spanish_rules.MEANINGS + spanish_rules.SAID
+ALL = first.TIMES + first.OFFERS + first.MEANINGS + first.SAID + second.TIMES + second.OFFERS + second.MEANINGS
 
 
 @pytest.mark.parametrize(("asked_in", "text", "meanings", "expected"), ALL)

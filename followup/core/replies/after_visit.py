@@ -47,6 +47,9 @@ _ALL_GOOD = phrases(
     r"(?:se siente|quedo|anda|esta) como (?:\w+ )?nuev[oa]",
     r"no tengo quejas?",
     r"(?<!no )(?<!nada )(?<!muy )bien",
+    r"no (?:me |le |nos )*(?:ha |han )?(?:dado|dio) (?:ninguna? |nada de )?(?:lata|guerra|problemas?|batalla)",
+    r"no (?:me |se |le )*(?:ha |han )?(?:vuelto|volvio|volvieron) a (?!(?:quedar|servir|funcionar|jalar|arreglar))\w+",
+    r"ni un (?:ruido|problema|pero)",
 )
 
 

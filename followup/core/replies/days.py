@@ -152,7 +152,16 @@ def _modified(text: Text, number: int, modifier: str, end: int) -> Found:
         return one_day(coming), end + 1
     if modifier in ("coming", "next"):
         return one_day(coming), end
+    if _is_the_other(text, end - 1):
+        return one_day(following), end
     return Days((coming,), weekday=number), end
+
+
+def _is_the_other(text: Text, at: int) -> bool:
+    """Whether it is `el otro jueves`, the one of the week after this."""
+    return (
+        text.setting.language == "es" and text.word(at - 1) == "otro" and text.word(at - 2) in ("el", "para el", "al")
+    )
 
 
 def _weeks_from_now(text: Text, at: int) -> tuple[int, int] | None:

@@ -56,9 +56,10 @@ STRONG = re.compile(
     r"pothole|curb|bump|long drive)|"
     r"en (?:frio|reversa|neutral|las? (?:vueltas?|curvas?|subidas?|bajadas?)|los (?:altos|topes|baches|semaforos)|"
     r"segunda|tercera|el (?:freeway|fwy|highway|trafico|semaforo|alto)|la (?:carretera|autopista|freeway|loma))|"
-    r"de (?:subida|bajada)|cuesta arriba|(?:a los|a|arriba de|pasando de) (?:[3-9]\d|1[0-2]0)(?! ?(?:dolares|"
-    r"pesos|am|pm|"
-    r"minutos|mil))|con (?:el|este) frio)"
+    r"de (?:subida|bajada)|cuesta arriba|(?:a los|a las|a|arriba de(?: las| los)?|pasando(?: de)?(?: las| los)?|"
+    r"mas de|paso (?:de|las|los)|llego a(?: las| los)?) (?:[3-9]\d|1[0-2]0)(?! ?(?:dolares|pesos|am|pm|minutos|mil|"
+    r"anos|"
+    r"dias|horas|veces|mensajes|personas|mil))|con (?:el|este) frio)"
 )
 """A situation of driving."""
 WEAK = re.compile(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies.fault_causes import CURE, came_with_repair
 from followup.core.replies.fault_idioms import IDIOMS
 from followup.core.replies.fault_words import OTHERS
 from followup.core.replies.said import branches
@@ -104,28 +105,15 @@ _ANSWERS_BEFORE = word_set("the my el la mi los las it its i he she they lo")
 _CLAUSE_EDGE = re.compile(
     r",| - |\b(?:but|pero|because|porque|except|aunque|although|and it|and the|and now|so|then|y (?:se|el|la|me|los))\b"
 )
-_CURE = (
-    r"(?:fixed|repaired|replaced|took care of|taken care of|solved|resolved|patched|plugged|cured|sorted(?: "
-    r"out)?|swapped|"
-    r"(?:put|got|installed|threw|has|have|with) (?:\w+ ){0,4}(?:brand )?new (?:\w+ ){0,3}(?:pads?|rotors?|"
-    r"battery|tires?|one|ones|belt|bearing|hose|"
-    r"brakes?|parts?|starter|alternator|wheel|gasket|muffler|exhaust|shocks?|struts?|wheel bearing|pump)|new "
-    r"(?:pads|rotors|tires|battery|brakes)|"
-    r"put (?:a |in a |in )?new|"
-    r"arregl(?:o|aron|e|ado|ada|amos)|repar(?:o|aron|ado|ada)|cambi(?:o|aron|e|ado)|compus(?:o|ieron)|"
-    r"parch(?:aron|o|ado)|"
-    r"quitaron|(?:pusieron|puso|puse|trae) (?:\w+ ){0,3}(?:otr[oa]s?|nuev[oa]s?)|(?:pastillas|balatas|llantas|"
-    r"frenos|bujias) nuev[oa]s|solucion\w+|aline(?:aron|o|ado)|balance(?:aron|o|ado)|aligned|realigned|balanced|"
-    r"rebalanced)"
-)
-_CURED = re.compile(r"\b" + _CURE + r"\b")
+_CURED = re.compile(r"\b" + CURE + r"\b")
 _CURING = re.compile(
     r"\b(?:fixed|repaired|replaced|solved|resolved|patched|plugged|cured|stopped|stopping|fixing|took care of|"
     r"taking care of|getting rid of|"
-    r"got rid of|arreglaron|arreglo|arregle|repararon|reparo|quitaron|compusieron|parcharon|cambiaron|quitarle|"
-    r"quitarme|"
-    r"arreglar|dejo de|dejaron de) (?:(?:the|that|this|my|all|le|el|la|los|las|ese|esa|mi|lo|de|del|me|up) "
-    r"?){0,3}(?:\w+ )?$"
+    r"got rid of|arreglaron|arreglo|arregle|repararon|reparo|quitaron|compusieron|parcharon|cambiaron|"
+    r"(?:acab\w+ de|despues de|gracias por|mande a?|hice|hicieron) (?:arreglar|quitar|reparar|cambiar|"
+    r"componer)(?:le|me|lo)?|dejo de|"
+    r"dejaron de) (?:(?:the|that|this|my|all|le|el|la|los|las|ese|esa|mi|lo|de|del|me|up) "
+    r"?){0,3}(?:(?!y |pero |and |but )\w+ )?$"
 )
 _OVER = re.compile(
     r"^(?:\W|\w+ ){0,4}?(?:is|are|was|s|es|esta|ya|se|its|has)? ?(?:history|cured|all gone|gone(?= (?:since|"
@@ -223,7 +211,9 @@ _PRESENT = re.compile(
     r"but the|but my|this one|todavia|el otro|la otra|el nuevo|la nueva|pero (?:el|la)|"
     r"ahora (?:el|la|traigo)|now (?:the|my|driving|have))\b"
 )
-_WIPER = re.compile(r"\b(?:wiper|wipers|blade|blades|limpiaparabrisas|limpiadores?|plumas|plumillas|escobillas)\b")
+_WIPER = re.compile(
+    r"\b(?:wipers?|blades?|limpia(?:s|parabrisas|brisas|vidrios|dor|dores)?|plumas|plumitas|plumillas|escobillas)\b"
+)
 _WIPER_NOISE = re.compile(
     r"squeak|squeal|nois|chatter|streak|screech|rechin|chill|chirri|ruido|scrap|judder|shudder|vibra|grind|rubber"
 )
@@ -283,11 +273,13 @@ _ONCE = re.compile(
 
 def is_cured(plain: str, start: int, end: int, fault: int) -> bool:
     """Whether what stands here was repaired: told after it, or as what was repaired."""
+    if came_with_repair(plain, start, end):
+        return False
     rest = re.split(r"[.!?;\n]", plain[end:])[0]
     if _ONCE.search(plain[start : end + 8]) and _DONE_BEFORE.search(plain[:start]) and not _AGAIN.search(rest):
         return True
     if _CURING.search(plain[max(0, start - 60) : start]):
-        return not _AGAIN.search(plain[end:])
+        return not _AGAIN.search(plain[start:])
     after = plain[fault:]
     if _AGAIN.search(after):
         return False

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies.fault_spanish import SPANISH_IDIOMS
 from followup.core.replies.said import phrases
 
 _FOLK = (
@@ -47,6 +48,10 @@ _SEEN = (
     r"escucho|tiene|trae|hace|ha (?:prendido|salido|hecho|tenido|dado)|hay|tengo|traigo)"
 )
 _DIRT = r"(?:grease|stains?|oil|fingerprints?|mud|dirt|grasa|manchas?|mancha|manchad\w+|aceite|lodo)"
+_WHERE_SMOKE_IS = (
+    r"(?:cofre|capo|capot|bonete|motor|escape|mofle|radiador|llantas?|ruedas?|gomas?|frenos?|disco|balatas?|tablero|"
+    r"ventilas?|frente|abajo|debajo|atras|adelante|tubo|cables?|bateria|todos|aire|clutch|embrague|delante|rin)\b"
+)
 _CABIN = (
     r"(?:seats?|upholstery|headliner|door panel|shirt|pants|carpet mat|floor mats?|door handles?|leather|steering "
     r"wheel|"
@@ -102,8 +107,8 @@ _IDIOMS = (
     r"would break down again",
     r"bumper to bumper|bumper stickers?|snow ?birds?",
     r"a todo vapor|ll?ueva,? (?:o )?truen\w*(?: o relamp\w+)?|truen\w+ o (?:relamp\w+|llueva)|trueno o no",
-    r"(?:ech|sac|bot|tir)\w* (?:humo|chispas|lumbre) (?:con|por|del|de|cuando veo|nomas de) (?:esa?|el|la|los|tanto|"
-    r"ver|"
+    rf"(?:ech|sac|bot|tir)\w* (?:humo|chispas|lumbre) (?!(?:\w+ ){{0,3}}{_WHERE_SMOKE_IS})(?:con|por|del|de|cuando veo|"
+    r"nomas de) (?:esa?|el|la|los|tanto|ver|"
     r"coraje|pura|puro|su)?(?: \w+)?",
     r"(?:calent|calient)\w+ la cabeza|(?:buena|mala|bonita|linda|pura) vibra|nice and (?:tight|firm|stiff|quiet|cold|"
     r"smooth|hard)|vibra (?:bonita|buena|positiva|chida)",
@@ -239,7 +244,7 @@ _QUESTIONS = (
 )
 """What is asked or told in general, or only supposed, and not of the car as it is now."""
 
-IDIOMS = phrases(*_PEOPLE, *_IDIOMS, *_TRAFFIC, *_THINGS, *_QUESTIONS)
+IDIOMS = phrases(*_PEOPLE, *_IDIOMS, *_TRAFFIC, *_THINGS, *_QUESTIONS, *SPANISH_IDIOMS)
 """All of it: what matches says nothing about the car."""
 
 
@@ -261,7 +266,7 @@ _NO_LONGER = re.compile(
 )
 _BUT_NOW = re.compile(
     r"\b(?:but|pero|still|now (?:it|the|theres|there|i)|todavia|sigue|siguen|ahora|aunque|except|another|different|"
-    r"otro|otra|instead)\b"
+    r"otro|otra|instead|solit[oa]|(?:quito|fue|acabo|desaparecio) (?:\w+ )?sol[oa]|by itself|on its own)\b"
 )
 
 

@@ -17,7 +17,10 @@ _HACIENDO = (
     r"(?:sonando|vibrando|temblando|brincando|tronando|rechinando|chillando|zumbando|tirando|goteando|calentando|"
     r"fallando|jaloneando|apagando|humeando|echando humo|oliendo|raspando|golpeando|perdiendo|patinando|cascabeleando|"
     r"tosiendo|pateando|retumbando|silbando|crujiendo|prendiendo y apagando|recalentando|desinflando|ponchando|"
-    r"jalando (?:para|pa|a la|hacia)|cargando (?:para|pa|a la|hacia))(?:se|me|le|sele|seme)?"
+    r"jalando(?:se)? (?:para|pa|a la|hacia)|cargando(?:se)? (?:para|pa|a la|hacia)|chiflando|rugiendo|rozando|"
+    r"traqueteando|pitando|"
+    r"golpeteando|chirriando|gimiendo|chorreando|escurriendo|botando|sacudiendo|cabeceando|tironeando|bailando|"
+    r"arrastrando|parpadeando|matraqueando|zangoloteando|roncando|rascando|derramando)(?:se|me|le|sele|seme)?"
 )
 
 NOW = (

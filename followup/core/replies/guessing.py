@@ -9,11 +9,12 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from followup.core.replies import stop_grammar, symptoms
+from followup.core.replies import limits, stop_grammar, symptoms
 from followup.core.replies.decision import Decision
-from followup.core.replies.intents import accept
+from followup.core.replies.intents import accept, decline
 from followup.core.replies.likeness import likeness
 from followup.core.replies.meaning import MEANINGS, in_rank
+from followup.core.replies.other_questions import is_named
 from followup.core.replies.situation import Situation
 
 HEAD_START = 1.2
@@ -46,6 +47,8 @@ ADDED_FROM = {
     "duration": 0.3, "explain": 0.3, "unclear": -0.1,
 }  # fmt: skip
 """Scores from which a meaning that no word list found stands beside the others."""
+ADDED_TO_A_PRICE_FROM = 1.0
+"""The score of a symptom that stands beside a price: a part is named there to ask what it costs."""
 DROPPED_BELOW = {"explain": -0.3, "unclear": -0.3, "complaint": -0.6, "later": -0.6}
 """Scores below which a meaning that the word lists found behind the leading one is left out."""
 
@@ -68,6 +71,8 @@ def second_thoughts(now: Situation, made: Decision) -> Second:
     added = {code for code, least in ADDED_FROM.items() if scores[code] >= least and _may_be(code, now, made)}
     if "accept" in made.codes:
         added.discard("decline")
+    if "price" in made.codes and scores["symptom"] < ADDED_TO_A_PRICE_FROM:
+        added.discard("symptom")
     if made.times or made.avoid:
         added.discard("later")
     dropped = {code for code, most in DROPPED_BELOW.items() if code in made.codes and scores[code] < most}
@@ -80,12 +85,21 @@ def _rather(now: Situation, made: Decision, lead: str, scores: dict[str, float])
     """The meaning that should lead instead of what the word lists found; None where they are believed."""
     if lead in _STANDS or (lead == "accept" and accept.has_yes_word(now.said)) or (lead == "later" and made.until):
         return None
+    if lead in ("complaint", "decline") and (
+        decline.goes_to_somebody(now.said) or (now.said.language == "es" and _is_less_than_a_stop(now.text))
+    ):
+        return None
     likely = {code: score for code, score in scores.items() if code == lead or _may_be(code, now, made)}
     likely[lead] += HEAD_STARTS.get(lead, HEAD_START)
     if "stop" in likely and lead != "stop":
         likely["stop"] += STOP_BEFORE_COMPLAINT
     best = max(likely, key=lambda code: (likely[code], -MEANINGS.index(code)))
     return best if best != lead and scores[best] >= LEAST_SCORES.get(best, LEAST_SCORE) else None
+
+
+def _is_less_than_a_stop(plain: str) -> bool:
+    """Whether only the number, the hour or one subject of the texts is minded."""
+    return limits.minds_number_or_hour(plain) or limits.is_about_one_subject(plain)
 
 
 def _may_be(code: str, now: Situation, made: Decision) -> bool:
@@ -95,8 +109,16 @@ def _may_be(code: str, now: Situation, made: Decision) -> bool:
         return False
     if code == "stop" and stop_grammar.has_other_uses(now.text, now.booked is not None):
         return False
+    if code == "stop" and now.said.language == "es" and _is_less_than_a_stop(now.text):
+        return False
     if code == "symptom":
         return symptoms.may_report(now.text)
+    if code == "where" and is_named(now.text):
+        return False
+    if code == "thanks" and made.has("decline", "later", "call", "done", "gone"):
+        return False
+    if code in ("done", "gone") and now.said.has_question and "where" in made.codes:
+        return False
     if code in _WITH_BOOKING:
         return now.booked is not None
     return code != "propose" or (now.asked in ("visit", "day", "time") and not (made.avoid and not made.times))

@@ -55,13 +55,16 @@ _NOT_AFTER = re.compile(
     r"|no puedo|no me|no se puede|imposible|impossible|is too|im working|i work\b|not available|"
     r"no(?= ?(?:,|$| y | and ))|"
     r"no go|aint|wouldnt|would not|are no|are out|are bad|estoy ocupad|trabajo|tengo|"
+    r"ni (?:de|en|por) (?:chiste|broma|suenos?|pedo|casualidad|error)|ni a palos|ni loc[oa]|ni hablar|ni pensarlo|"
+    r"nel\b|"
     r"out(?= ?[.,;!?]|\Z)|out of the question|is tough|is hard|is rough|wont do|busy|no work|a no)\b"
 )
 _CORRECTED = re.compile(
     r"\b(?:no wait|wait no|i mean|i meant|scratch that|oops|correction|actually|make that|make it|"
     r"oh wait|jk|just kidding|kidding|lol no|haha no|never mind|nevermind|nvm|digo|perdon|mejor dicho|quise decir|no "
     r"mejor|mejor|"
-    r"me equivoque|corrijo|wait|sorry|whoops|rather|espera|no no)\b"
+    r"me equivoque|corrijo|wait|sorry|whoops|rather|espera|no no|mas bien)\b"
+    r"|(?:\.\.|,) ?bueno,? $|(?:\.\.|,) ?bueno,? (?=no\b|mejor|a las?\b|el\b)"
 )
 _MEANT = re.compile(
     r"\b(?:i mean|i meant|scratch that|oops|correction|digo|quise decir|i mean to say|wait no|no wait)\b"
@@ -219,7 +222,7 @@ def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
     return ""
 
 
-_NO_BETWEEN = re.compile(r"^ ?[.,!?;][ .,!?;]*no\W+$")
+_NO_BETWEEN = re.compile(r"^ ?[.,!?;][ .,!?;]*(?:(?:bueno|ay|uy|oh|mejor|espera|digo|ah|pero|o|que) ?,? ?)?no\W+$")
 """`tuesday. no, wednesday`"""
 _NOT_THE_OTHER = re.compile(r"^\W*(?:and )?(?:not|no)(?: on| the| at| el| la)*\W*$")
 _I_MEANT = re.compile(r"\b(?:i (?:mean|meant)|quise decir|digo)\b[^.?!]{0,12}$")

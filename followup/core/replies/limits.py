@@ -44,6 +44,11 @@ _MINDED = phrases(
     r"a estas horas|en el trabajo|mientras trabajo|los domingos)",
     r"tan (?:seguido|temprano|tarde) (?:\w+ )?(?:mensajes|textos)",
     r"menos (?:mensajes|textos|recordatorios)",
+    r"(?:\d+|dos|tres|cuatro|cinco) (?:mensajes|textos|recordatorios|avisos) (?:en|el mismo|al|por) (?:\w+ "
+    r")?(?:dias?|horas?|"
+    r"semanas?|rato|mes)",
+    r"(?:ya )?van (?:\d+|dos|tres|cuatro|cinco) (?:mensajes|textos|avisos|recordatorios)",
+    r"(?:no|ni) son horas|que horas son estas|vaya horas|horas de (?:estar )?(?:escrib|mand|text|molest|despert)\w+",
 )
 _SERVICE = (
     r"(?:oil(?: change)?|brakes?|tires?|alignment|rotation|inspection|battery|filter|coolant|belt|transmission|wipers?|"
@@ -58,6 +63,16 @@ _SUBJECT = phrases(
     r"(?:solo|nomas|nada mas) (?:mand|envi|escrib|text|avis)\w+ (?:\w+ ){0,2}(?:de|sobre|por|para|"
     r"cuando)(?: \w+){0,4}",
     r"ya no (?:de|sobre|los de|las de) (?:el |la |los |las )?\w+",
+    r"(?:quit|cancel|suspend|desactiv|elimin|borr|apag|par(?!a\b))\w* (?:\w+ )?(?:los |esos |sus )?(?:mensajes|"
+    r"textos|avisos|"
+    r"recordatorios|notificaciones|los) (?:sobre|del?) (?:el |la |los |las |lo de )?(?!ustedes|sus?\b|est[aeo]\b|"
+    r"taller|"
+    r"parte|texto|promo|publicidad|spam|aqui|mi\b|inmediato|una|ya\b|cita|lista)\w+",
+    r"(?:ya )?no (?:me |nos )?(?:pregunt|habl|insist|dig|avis|busqu|ofrezc|salg)\w+ (?:\w+ )?(?:sobre|del?|con|lo "
+    r"del?) (?:el |la "
+    r"|los |las |lo del? )?(?!ustedes|usted|nuevo|favor|nada|esto|eso|tu\b|mi\b|donde|que\b|tant|sus?\b|mensaj|text|"
+    r"mas\b)\w+",
+    r"(?:ya )?no (?:me |nos )?ofrezcan? (?!nada|mas\b|eso\b)(?:\w+ )?\w+",
     r"only (?:text|message|contact|send)(?: me)? (?:about|for|when|if|regarding)(?: \w+){0,4}",
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
     rf"my |that |this )?(?!it\b|me\b|us\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
@@ -68,7 +83,8 @@ _SUBJECT = phrases(
     r"this\b|that\b|anything)\w+",
     r"(?:no me|ya no|dejen de|ya no me|no) (?:\w+ )?(?:mand\w+|envi\w+|escrib\w+|record\w+|"
     r"molest\w+) (?:\w+ ){0,2}(?:sobre|de|por|acerca de|con) (?:el |la |los |las |"
-    r"lo de )?(?!mas\b|texto\b|textos\b|mensajes?\b|sms\b|este\b|celular\b|telefono\b|ahora\b|fa\b|whats\w*|"
+    r"lo de )?(?!mas\b|sus?\b|tus?\b|tant\w+|es[oa]s\b|est[oa]s\b|text\w+|mensaj\w+|texto\b|textos\b|mensajes?\b|"
+    r"sms\b|este\b|celular\b|telefono\b|ahora\b|fa\b|whats\w*|"
     r"nuevo|este numero|esto\b|eso\b|favor|nada|nuevo|aqui|parte|ustedes|"
     r"su parte)\w+",
 )
@@ -85,8 +101,8 @@ _FOR_GOOD = phrases(
     r"(?:no|not) (?:now )?(?:and )?not (?:later|ever)",
     r"no (?:ahora )?ni (?:nunca|despues|luego)",
     r"nunca mas",
-    r"jamas",
-    r"nunca (?:me va|voy|vamos|volvere|regresare)",
+    r"jamas(?! (?:he|ha|han|hemos|lleve|fui)\b)",
+    r"nunca (?:me va|(?:\w+ ){0,2}(?:voy a|vamos a)|volvere|regresare)",
     r"not now not ever",
     r"dont ask again",
 )

@@ -116,7 +116,8 @@ def season(text: Text, at: int) -> Found | None:
     if text.cat(start) == "season":
         if not (
             between & {"in", "until", "after", "before", "this", "next", "early", "coming"}
-            or text.word(start - 1) == "en el"
+            or text.word(start - 1) in ("en el", "para el", "por el")
+            or (text.cat(at) == "at" and text.word(at) in ("para", "por"))
         ):
             return None
         if text.word(start + 1) in ("tires", "tire", "wheels", "coil", "coils", "suspension", "set", "off", "apart"):

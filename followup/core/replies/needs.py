@@ -119,6 +119,8 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"you folks|you all) open",
             r"keys? (?:\w+ ){0,3}(?:in|through|into) (?:the|your) (?:slot|box|drop|mail ?slot|chute)",
             r"(?:dejar|dejo) (?:las|la|mis) llaves?(?: \w+){0,2} (?:buzon|caja)",
+            r"(?:dej|ech|met|aviento|deposit)\w* (?:\w+ ){0,10}(?:(?:cajita|buzon|ranura|caja|buzoncito|hoyo)"
+            r"(?: (?:de|para) (?:las |la )?llaves?)?)(?! (?:chica|de cambios))",
             r"la noche (?:antes|anterior)",
             r"antes de que abran",
         ),

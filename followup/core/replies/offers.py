@@ -14,7 +14,10 @@ from followup.core.replies.windows import Choice, iso, overlaps, point, resolve,
 
 _TOO = phrases(
     r"(?<!be )(?<!running )(?<!get there )(?<!im )(?:too|muy|demasiado|super|way too|kinda|a bit|a little) (?:early|"
-    r"late|soon|temprano|tarde|pronto)"
+    r"late|soon|temprano|tarde|pronto)",
+    r"(?:tempran|tard|pront)isim[oa]",
+    r"(?:esta|es|queda|seria|sale|se me hace) (?:bien|re|super|rete|bastante|tan|algo|medio|un poco) (?:tempran(?:o|"
+    r"ito)|tarde|pronto)",
 )
 _EITHER = phrases(
     r"either(?: one| of (?:those|them)| works| is| way| day| time|\Z)?",
@@ -37,14 +40,15 @@ _EITHER = phrases(
     r"(?:ambas|ambos)(?: me)?",
     r"la que (?:sea|quieran|guste|mejor)",
     r"el que (?:sea|quieran)",
-    r"me da igual",
-    r"da lo mismo",
+    r"(?:me )?da (?:igual|lo mismo)",
     r"no importa cual",
     r"no tengo preferencia",
     r"ustedes (?:escojan|elijan)",
 )
 _ALL_OF_TWO = phrases(
-    r"cualquiera de (?:las|los) dos",
+    r"cualquiera de (?:las|los|esas|esos|estas|estos) (?:dos|2|tres|3)",
+    r"(?:cualquiera\W+)(?:\w+ ){0,3}(?:libres?|bien|disponibles?) (?:las|los) (?:dos|2|tres|3)(?= ?(?:\Z|[.,!]))",
+    r"(?:tengo|estan|estoy) (?:libres?|disponibles?) (?:en )?(?:las|los) (?:dos|2|tres|3)(?= ?(?:\Z|[.,!]))",
     r"(?:las|los) dos (?:me |estan |sirven|funcionan)\w*",
     r"either of the two",
     r"both of them work",
@@ -101,7 +105,9 @@ _PLACES = (
 )
 _FIRST_OF_ALL = phrases(
     r"(?:how|what|when|call|talk|speak|ask|check|know|see|think|pick|drop|take|feed|get|grab|finish|eat|go)"
-    r" (?:\w+ ){0,6}first\Z"
+    r" (?:\w+ ){0,6}first\Z",
+    r"(?:cuanto|que|como|donde|saber|ver|habl\w+|llam\w+|diga\w*|dime|pregunt\w+|checar) (?:\w+ ){0,6}primero\W*\Z",
+    r"primero (?:que nada|quiero|dime|digan\w*|cuanto|que)(?: \w+)*",
 )
 _THE_OTHER = phrases(r"the other(?: one| time| slot| day| option)?", r"(?:la|el) otr[oa]")
 _THE_REST = phrases(
@@ -132,6 +138,7 @@ _EARLIEST = phrases(
     r" the better| is better| works)?",
     r"(?:la|el|lo) mas (?:tempran(?:o|a|ito)|pront(?:o|a|ito)|cercan[oa])(?: posible)?",
     r"mas temprano",
+    r"(?:la|el) (?:de )?tempran(?:a|o|ito|ita|era|ero)",
     r"early(?: bird)? one",
 )
 _LATEST = phrases(

@@ -20,7 +20,8 @@ _OPENER = re.compile(
     r"yall|i|we|they)|is there|are there|who (?:will|would|is (?:going|doing|working))|is it (?:ok|okay|"
     r"alright|fine) (?:if|for|to)|is (?:the|your|my)|have you|did you|are you (?:able|"
     r"guys able)|(?:se )?(?:pueden?|podrian?) \w+|tienen|hay|aceptan|me pueden|puedo|ustedes|"
-    r"hacen|dan|venden|manejan)\b"
+    r"hacen|dan|venden|manejan|tendran?|(?:tambien )?(?:quitan|sacan|arreglan|reparan|pintan|polarizan|lavan|rentan|"
+    r"reciben))\b"
 )
 _ANSWER = re.compile(
     r"^\W*(?:(?:yes|yeah|yep|ok|sure|no|nope|si|claro|bueno|great|perfect|thanks|gracias|hi|hello|hola|btw|please)"
@@ -36,6 +37,10 @@ _NAMED = re.compile(
     r"\b(?:what|anything|something|which papers?) (?:do|should|must|can|am|would|that)? ?(?:i|we) (?:\w+ ){0,3}bring\b"
     r"|\b(?:can|could|may|do) (?:i|we|you) (?:\w+ )?(?:pay|take|accept|use) (?:\w+ ){0,2}(?:cash|cards?|checks?|credit|"
     r"debit|amex|visa|discover|apple pay)\b"
+    r"|\b(?:tienen?|tendran?|hay|habra) (?:\w+ ){0,2}donde (?:\w+ )?\w+[aei]r(?:me|nos|se|lo)?\b"
+    r"|\bque (?:papeles |cosas |documentos )?(?:llevo|traigo|(?:tengo|hay) que (?:llevar|traer)|ocupo llevar)\b"
+    r"|\b(?:aceptan|reciben|agarran|toman|puedo pagar|se puede pagar|cobran) (?:(?:con|en|pagos?|la|mi|de) ){0,3}"
+    r"(?:tarjetas?|efectivo|cash|cheques?|credito|debito)\b"
 )
 """Questions of this kind that stand in the middle of a sentence."""
 

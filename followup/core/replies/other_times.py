@@ -12,7 +12,8 @@ _CALL = (
     r"contact|texted|called|messaged|emailed|wrote) (?:me |us |back |him |her |my \w+ |to me |a mi )+(?:back |"
     r"again )?(?:\w+ ){0,2}$"
     r"|\b(?:i|we|you|he|she|they) (?:just |already )?(?:called|texted|phoned|rang|emailed|messaged) (?:\w+ ){0,3}$"
-    r"|\b(?:llame\w*|llame[nm]\w*|marque\w*|hablen\w*|please call|pls call|can you call|could you call) (?:\w+ ){0,2}$"
+    r"|\b(?:llam(?:ar|en|a|e)(?:me|nos)|marc(?:ar|a)me|marquenme|habl(?:ar|en|e|a)me|llame\w*|llame[nm]\w*|"
+    r"marque\w*|hablen\w*|please call|pls call|can you call|could you call) (?:\w+ ){0,2}$"
 )
 _CALL_PAST = (
     r"|\bnadie (?:\w+ ){0,6}$|\b(?:me |nos )?(?:mandan|mandaron|escriben|escribieron|textean|llaman|llamaron) (?:\w+ "
@@ -67,6 +68,9 @@ _ELSEWHERE = (
     r"out of town)\b[^,.?]{0,22}$"
     r"|\b(?:i|we|he|she) (?:get off|get out|work|am working|got off|start work|finish work|"
     r"am at work|am in \w+)\b[^,.?]{0,18}$|\b(?:salgo|trabajo|entro)\b[^,.?]{0,18}$|"
+    r"\bsalgo\b[^,.?]{0,30}\b(?:demas|otros|todos los|siempre|ya)\b[^,.?]{0,18}$|"
+    r"\b(?:escuela|kinder|guarderia|ninos?|ninas?|hij[oa]s?|clases?|turno|junta|partido|misa|practica|espos[oa]|"
+    r"marido|mujer) (?:\w+ )?(?:salen?|entran?|acaban?|terminan?|empiezan?|abren?) [^,.?]{0,14}$|"
     r"\boff (?:work )?at $"
     r"|\b(?:have to be|need to be|gotta be|got to be|(?<!it )(?<!that )must be|supposed to be|"
     r"tengo que estar) (?!(?:changed|moved|delayed|rescheduled|switched)\b)(?:\w+ ){0,4}$"

@@ -6,6 +6,7 @@ import re
 import unicodedata
 from dataclasses import dataclass
 
+from followup.core.replies.spanish_forms import in_usual_forms
 from followup.core.replies.spelled_years import with_years
 from followup.core.replies.spelling import mended
 from followup.core.replies.words.english import MARKERS as ENGLISH
@@ -68,6 +69,9 @@ _SPANISH_SHORT_FORMS = {
     "llamarle": "llamarle", "nadamas": "nada mas", "namas": "nada mas", "tons": "entonces",
     "cdo": "cuando", "cnd": "cuando", "dnd": "donde", "aki": "aqui", "toy": "estoy", "ta": "esta", "tarde": "tarde",
     "alas": "a las", "ala": "a la", "carro": "carro", "ntp": "no te preocupes",
+    "cualkiera": "cualquiera", "cualkier": "cualquier", "ekivocado": "equivocado", "ekivoco": "equivoco",
+    "aunke": "aunque", "depue": "despues", "despue": "despues", "depues": "despues", "tamo": "estamos", "lune": "lunes",
+    "jueve": "jueves", "vierne": "viernes", "miercole": "miercoles",
     "guele": "huele", "guelo": "huelo", "reboco": "revoco", "vdd": "verdad", "vrd": "verdad",
 }  # fmt: skip
 _CONTRACTED = re.compile(r"\b(we|he|she|they|it|that)'(d|ll)\b")
@@ -143,6 +147,8 @@ def make_plain(received: str, language: str | None) -> Plain:
         folded = pattern.sub(long, folded) if short in folded else folded
     seen = seen_language(folded.replace("'", ""))
     tongue = seen or language or "en"
+    if tongue == "es":
+        folded = in_usual_forms(folded)
     plain = _tidy(_spell_out(folded, tongue))
     if not _HAS_WORD.search(plain):
         return Plain(shown, seen or language, bool(shown))

@@ -25,6 +25,15 @@ _SIDE = re.compile(
     r"|\b(?:cobr|factur|pag|carg)\w+ (?:por )?(?:\d+|una?|dos|tres|cuatro) (?:horas?|dias?)\b"
     r"|\b(?:that is|thats|which is|that was) (?:right |just |exactly |even )*(?:after|before|during|on|at)? ?"
     r"(?:my |the )(?:\w+ )?(?:shift|lunch|lunch break|break|lunch hour|day off)\b"
+    r"|\b(?:una?|dos|tres|cuatro|cinco|media|\d+) (?:horas?|dias?)(?: y media)? (?:\w+ )?(?:me|nos|lo|la) "
+    r"(?:tuvieron|hicieron|dejaron|tardaron|tomaron|traen|trajeron)\b"
+    r"|\b(?:tuvieron|hicieron esperar|tardaron|esperando) (?:\w+ ){0,3}(?:una?|dos|tres|cuatro|\d+) (?:horas?|dias?)\b"
+    r"|\b(?:el )?(?:domingo|noche|lunes|martes|miercoles|jueves|viernes|sabado|manana|hoy) (?:en la |por la )?noche\b"
+    r"(?= (?:\w+ ){0,5}(?:llave|buzon|caja|cajita|ranura))"
+    r"|(?<=llave )(?:desde )?(?:el )?(?:domingo|lunes|martes|miercoles|jueves|viernes|sabado|manana|hoy) (?:en|por) "
+    r"la noche\b"
+    r"|\bson las (?:\d+|una|[a-z]{3,6}) (?:y media )?de la (?:manana|noche|madrugada)\b"
+    r"|(?<=\d )(?:los|las) dos\b(?= (?:despues|antes|por|en la|de la|temprano))"
     r"|\bon a scale of \d+ to \d+\b"
     r"|\b(?:pack|bring|eat|grab|skip|buy)(?:ing)? (?:a |my |some |the )?lunch\b"
     r"|\b(?:an? |my |one )lunch (?:hour|break) (?:kinda |kind of |sort of )?(?:thing|job|deal)\b"
@@ -40,7 +49,7 @@ _CLAUSES = re.compile(r"((?:[.!?;,\n]+|\b(?:but|pero|and|because|porque)\b))")
 _VISIT = re.compile(
     r"\b(?:works|work for|ok|fine|good|bring|come|can|could|drop|available|appointment|book|schedule|look at|"
     r"check it|free|"
-    r"puedo|pueden|puede|llevo|llevar\w*|bien|sirve|cita|funciona|traigo|paso|reviso|revisen|chequen)\b"
+    r"puedes|podran?|podrian?|podria[ns]?|checar\w*|checan|verlo|revis\w+|puedo|pueden|puede|llevo|llevar\w*|bien|sirve|cita|funciona|traigo|paso|reviso|revisen|chequen)\b"
 )
 """What shows that a clause about a symptom speaks of the visit too: `on thursday it shook` names no visit."""
 

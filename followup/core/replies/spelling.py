@@ -102,7 +102,8 @@ _NEVER = word_set(
     " latch hatch catch patch wont went want thirsty quartet quarters"
     " lease leased ease marca marcan marcar marco latch hatch"
     " leasing leashing blue blues"
-    " tenga antier ante unos una tiene tienen gracia gracioso temprana despide standing stating"
+    " hubo hubiera tuvo cubo tubo tenga antier ante unos una tiene tienen gracia gracioso temprana despide standing "
+    "stating"
 )
 """Words of their own that stand near a target, and must never be taken for it."""
 

@@ -202,7 +202,8 @@ _SPANISH = phrases(
     r"des(?:us|in)cri\w*",
     rf"(?:den|de|dar|dando|deme|dame) de baja (?:a |de )?(?:{_MIO}|(?:este|mi))",
     r"fuera de (?:mi (?:cel|celular|telefono|vida|numero)|su lista)",
-    rf"(?:ya )?no (?:\w+ ){{0,2}}(?:vuelvan?|vuelvas|sigan?|sigas|anden?) (?:a |de )?{_ENVIAR}\w*",
+    rf"(?:ya )?no (?:(?!preocup)\w+ ){{0,2}}(?:vuelvan?|vuelvas|sigan?|sigas|anden?|esten|estes|este(?= \w+ndo)) "
+    rf"(?:a |de )?{_ENVIAR}\w*",
     rf"(?:no|nunca|tampoco|sin) (?:\w+ ){{0,3}}que (?:ya )?(?:no )?me (?:\w+ )?{_ENVIAR}\w+",
     rf"que (?:ya )?no (?:me |nos |le )?(?:\w+ )?{_ENVIAR}(?:e|a|en|an|ue|uen)(?: \w+)?(?= |\Z|[.,!])",
     rf"no (?:se )?(?:me )?{_ENVIAR}(?:e|a|en|an|ue|uen) (?:\w+ ){{0,4}}(?:mas|nunca|jamas)(?= |\Z|[.,!])",
@@ -266,7 +267,8 @@ _ASKS_HOW = re.compile(
     r"\b(?:how(?!ev| many| often| come| about| dare| rude| hard| else)|howd|hows|is there (?:a|any) (?:way|"
     r"number|word|link|option)|any way|what (?:do|can|should|would) (?:i|you|we|one) "
     r"(?:\w+ )?(?:text|send|say|type|press|write|do|reply)|what is the (?:\w+ )?(?:way|word|keyword)|which word|"
-    r"como (?:le |me |se |puedo |podria |hago|cancel|par[oa]|det|quit|salg|dej|doy|borr|desact|dar|elimin|hacer)|"
+    r"como (?:le |me |se |puedo |podria |hago|apag|suspend|cancel|par[oa]|det|quit|salg|dej|doy|borr|desact|dar|"
+    r"elimin|hacer)|"
     r"cual es la (?:forma|manera|palabra)|hay (?:forma|manera|modo)|"
     r"que (?:pongo|escribo|tengo que|hago|mando|le hago)|se puede|es posible|where do i (?:go|click|sign))[^.!?,\n]*"
 )
@@ -286,6 +288,9 @@ _FOR_NOW = phrases(
     r"(?:my name |me |us )(?:\w+ ){0,3}off (?:\w+ ){0,3}for (?:the )?\d+",
     r"(?:borr|quit|saqu|elimin|tach|cancel)\w*me (?:\w+ )?(?:del|de la|de|para|de las) (?:dia|manana|hoy|lunes|"
     r"martes|miercoles|jueves|viernes|sabado|agenda|cita|horario|\d)(?: \w+){0,3}",
+    r"(?:borr|quit|saqu|saca|elimin|tach|baj|cancel)\w* (?:mi nombre |me )?(?:del?|de la) (?:lista|agenda|horario|"
+    r"calendario) "
+    r"(?:del?|para) (?:el |la )?(?:dia|manana|hoy|lunes|martes|miercoles|jueves|viernes|sabado|semana|\d+)",
 )
 """A booking or this one time is called off, not the texts."""
 _NAME = phrases(

@@ -19,6 +19,7 @@ from followup.core.replies.fault_reports import IS_CUT
 from followup.core.replies.fault_reports import NOW as NOW_REPORTS
 from followup.core.replies.fault_reports import TODAY as TODAY_REPORTS
 from followup.core.replies.fault_rules import Kind
+from followup.core.replies.fault_spanish import SPANISH_NOW, SPANISH_TODAY
 from followup.core.replies.faults import Found, found_in
 from followup.core.replies.plain import make_plain
 from followup.core.replies.said import Phrases, Said, phrases
@@ -38,8 +39,8 @@ _OVER = re.compile(
 
 _LISTS: tuple[tuple[Kind, Phrases], ...] = (
     ("flat", phrases(*FLAT)),
-    ("now", phrases(*BULGE, *BRAKES, *STEERING, *HEAT, *LAMPS, *NOW, *NOW_REPORTS)),
-    ("today", phrases(*TODAY, *TODAY_PHRASES, *TODAY_REPORTS)),
+    ("now", phrases(*BULGE, *BRAKES, *STEERING, *HEAT, *LAMPS, *NOW, *NOW_REPORTS, *SPANISH_NOW)),
+    ("today", phrases(*TODAY, *TODAY_PHRASES, *TODAY_REPORTS, *SPANISH_TODAY)),
 )
 _BEYOND_FLAT = phrases(*BULGE, *BRAKES, *STEERING)
 _NEGATIVE = re.compile(

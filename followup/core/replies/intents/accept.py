@@ -177,7 +177,7 @@ _FUERTE = (
     r"(?:ta|esta) (?:bueno|bien|perfecto|chido|super)",
     r"(?:ahi|alla) (?:estamos|nos vemos|paso|los veo|llegamos|la veo|lo veo)",
     r"simon que si",
-    r"arre|fierro|jalo",
+    r"arre|fierro|jalo|a (?:huevo|webo|wilson|guevo)|ahuevo|(?:ya|asi) (?:rugiste|dijiste)|venga(?=\Z|[,.!])",
     r"pues si",
     r"hag(?:a|ame|an|anme) (?:la |una )?(?:cita)?",
     r"si+",
@@ -235,11 +235,7 @@ _WEAK = (
     r"all right",
     r"fine",
     r"good",
-    r"great",
-    r"cool",
-    r"perfect",
-    r"awesome",
-    r"excellent",
+    r"great|cool|perfect|awesome|excellent",
     r"sounds? (?:\w+ )?(?:good|great|perfect|like a plan|fine|awesome|ok|fun|lovely|amazing|right|"
     r"nice)",
     r"wonderful",
@@ -386,6 +382,8 @@ _YES_WORD = re.compile(
     r"arre|fierro|sobres|hagale|dele|como no|okey|oki)"
     r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on)\b)"
 )
+_FALTERS = re.compile(r"bueno\b")
+"""In the middle of a text it corrects or takes breath (`a las 10, bueno, a las 11`); at its head it is a yes."""
 _IF = re.compile(
     r"si (?:(?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es posible|ustedes|usted|gust\w+|"
     r"trabajan|salgo|se (?:puede|pudiera|podria)|me (?:pueden?|dan|avisan|dicen|llaman)|le|les)\b"
@@ -396,4 +394,5 @@ _IF = re.compile(
 
 def has_yes_word(said: Said) -> bool:
     """Whether a part of the text begins with a yes word, which counts beside a time that is named."""
-    return any(_YES_WORD.match(one) and not _IF.match(one) for one in said.parts) and not _MOCKS.search(said.text)
+    parts = said.parts[:1] + tuple(one for one in said.parts[1:] if not _FALTERS.match(one))
+    return any(_YES_WORD.match(one) and not _IF.match(one) for one in parts) and not _MOCKS.search(said.text)

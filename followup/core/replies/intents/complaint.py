@@ -250,7 +250,8 @@ _DICE = phrases(
     r"no quede (?:\w+ )?(?:content|satisf|conform|agusto|a gusto|feliz|bien)\w*(?: \w+){0,3}",
     r"tardaron (?:\w+ )?(?:mucho|todo el dia|demasiado|horas|\d+|como|bastante|un buen)(?: \w+)?",
     r"(?:me |nos )?(?:quebraron|rompieron|perdieron|rasparon|golpearon|ensuciaron|mancharon|rayaron|"
-    r"descompusieron|tumbaron|robaron(?! (?:el|la|mi|mis)? ?(?:carro|coche|auto|troca|camioneta|van)))(?: \w+){0,4}",
+    r"descompusieron|tumbaron|(?<!lo )(?<!la )robaron(?! (?:el|la|mi|mis)? ?(?:carro|coche|auto|troca|camioneta|"
+    r"van)))(?: \w+){0,4}",
     r"(?:me )?hicieron (?:esperar|perder|dar vueltas|mal)(?: \w+){0,2}",
     r"no me gusto (?:como|el|la|lo que|nada)(?: \w+){0,4}",
     r"no me (?:\w+ )?(?:arreglaron|repararon|solucionaron|resolvieron)(?: nada| bien)?",
@@ -327,6 +328,10 @@ _DICE = phrases(
     r"(?:mala|pesima|terrible) (?:experiencia|atencion|resena)",
 )
 _NO_COMPLAINT = phrases(
+    r"no (?:me |le |se |nos |lo )*(?:ha |han |he |hemos )?(?:vuelto a|volvio a|volvieron a|dado (?:ninguna? "
+    r")?(?:lata|guerra|"
+    r"problemas?|batalla)|dio (?:lata|guerra|problemas)|fallado|tronado|sonado|rechinado|vibrado|calentado|apagado|"
+    r"tirado|goteado|jalado|prendido)(?: \w+){0,3}",
     r"cant complain",
     r"no (?:complaints?|quejas?)",
     r"not (?:mad|upset|angry|complaining)",

@@ -43,7 +43,7 @@ _NO_START = re.compile(
     r"(?:hell|heavens|goodness|oops|god|lord) no)(?= |\Z)(?! (?:worries|worry|problem|prob|probs|idea|rush|"
     r"later than|earlier|"
     r"preference|one|more|doubt|clue|wonder|se|hay problema|pasa nada|tengo preferencia|"
-    r"te preocupes|importa|issues?|need to wait|matter|wait|wrong|particular|es (?:problema|"
+    r"te preocupes|importa|perdon|espera|digo|issues?|need to wait|matter|wait|wrong|particular|es (?:problema|"
     r"molestia)|body|brakes?|power|start|heat|ac|noise|para|arranca|prende|frena|funciona|conozco|"
     r"soy|(?:los|las|te|le|les|lo|la) conozco|es mi|es el|se quien|tengo (?:carro|coche|auto)|"
     r"hay nadie|(?:me|se|lo|la|los|las|le|les|nos|te|tend\w+|podr\w+|habr\w+|pueden?|hay|quede|quedo|estoy|entiendo|"
@@ -173,6 +173,8 @@ _SAYS = phrases(
 )
 _DICE = phrases(
     r"ni al caso",
+    r"^que va\b(?! a)",
+    r"ni (?:de|en|por) (?:chiste|broma|suenos?|pedo|casualidad)|ni a palos|ni muert[oa]|nanai|nel pastel",
     r"(?:estamos|estoy|todo) bien(?:,? gracias)?(?=\Z|[.,!])",
     r"^ya no\Z",
     r"^negativo\b",
@@ -241,6 +243,14 @@ _DICE = phrases(
     r"no quiero nada",
     r"no por favor",
 )
+_SOMEBODY_DOES_IT = phrases(
+    r"mi (?:espos[oa]|marido|hij[oa]|herman[oa]|papa|cunad[oa]|compadre|vecin[oa]|prim[oa]|ti[oa]|suegro|novio|"
+    r"amig[oa]|yerno|"
+    r"sobrin[oa]|viejo)(?: \w+)? (?:me|nos|se|le) (?:l[oae]s? )?(?:ve|checa|hace|arregla|revisa|repara|va a (?:ver|"
+    r"checar|hacer|"
+    r"arreglar|cambiar|revisar|reparar)|hara|vera)(?=\W|$)",
+)
+"""`mi primo me lo ve`: the work goes to somebody of the customer's own."""
 _NO_DECLINE = phrases(
     r"(?:no|much|any|a|other|real) choice",
     r"no (?:es necesario|hace falta|hay que|tienen? que) (?:cambi|mov|cancel|reprogram|reagend)\w+",
@@ -298,7 +308,12 @@ def holds(said: Said) -> bool:
         return True
     if is_about_one_subject(plain) or is_for_good(plain):
         return True
-    return bool(_SAYS.search(plain) or _DICE.search(plain))
+    return bool(_SAYS.search(plain) or _DICE.search(plain)) or goes_to_somebody(said)
+
+
+def goes_to_somebody(said: Said) -> bool:
+    """Whether somebody of the customer's own will do the work."""
+    return bool(_SOMEBODY_DOES_IT.search(said.text))
 
 
 def starts_with_no(said: Said) -> bool:

@@ -140,7 +140,7 @@ _DICE = phrases(
     r"desde (?:\w+ ){1,3}(?:le |lo |los |las |se )*(?:camb|hic|pus|arregl|repar)\w+",
     r"(?:lo|la|los|las) arreglaron(?=\Z|[.,!])",
     rf"ya (?:\w+ ){{0,3}}{_HECHO}(?! (?:de opinion|de idea))",
-    rf"(?:me|nos|se) (?:lo|la|los|las) (?:ya )?{_HECHO}",
+    rf"(?:me|nos|se) (?:lo|la|los|las) (?:ya )?(?!llevo(?! (?:al?|con) )){_HECHO}",
     rf"(?:lo|los|la|las|le) {_HECHO} (?:yo|en|con|ayer|la semana|hace|ya|el|mi|un|hoy|otro|en otro)",
     rf"mi (?:esposo|esposa|marido|hijo|hermano|papa|cunado|mecanico|compadre|vecino|primo|tio|"
     rf"suegro|novio|amigo|yerno|sobrino)(?: \w+)? (?:ya )?(?:me |se |le )?(?:lo |la |los |"
@@ -179,6 +179,10 @@ _OF_WORK = re.compile(
     r"did (?:my|our|the|anyone|anybody|someone|somebody|he|she|they) (?:(?!you\b)\w+ ){1,6}\w*(?=\W*(?:\?|$)))\b"
 )
 """What else ends: a day at work, or the wait; and what is asked."""
+_SWAPPED = re.compile(
+    r"\b(?:l[oa] )?(?:cambi(?:e|o|amos)|di|entregue) (?:\w+ )?por (?:un[oa]?|otr[oa])\b|\bse cambiaron de\b"
+)
+"""A car given for another, or a move, is no work done."""
 _NOT_DONE = re.compile(
     r"\b(?:havent|hasnt|hadnt|not|never|didnt|wasnt|werent|isnt|arent|need(?:s|ed)? to|"
     r"want(?:ed)? to|have to|can i|can you|could (?:you|i)|should(?:nt| have)?|would|will|when|"
@@ -207,7 +211,7 @@ def holds(said: Said) -> bool:
     """Whether it says, not asks or wishes, that the work is done."""
     if said.asked == "after_visit":
         return False
-    text = _OF_WORK.sub(" ", _HAS_SOMEONE.sub(" ", said.text))
+    text = _SWAPPED.sub(" ", _OF_WORK.sub(" ", _HAS_SOMEONE.sub(" ", said.text)))
     for pattern in (_SAYS, _DICE):
         for match in pattern.finditer(text):
             clause_start = max(text.rfind(mark, 0, match.start()) for mark in ".!?,;") + 1

@@ -146,7 +146,8 @@ _ASKS = phrases(
     r"andar|viajar|usar\w*|aguantar)",
     r"cuanto (?:tiempo )?(?:mas )?(?:aguant\w+|puedo esperar|tiempo (?:tengo|aguant\w+|puedo)|"
     r"le queda|les queda|duran)",
-    r"aguant(?:a|an|ara|aria)\w*",
+    r"(?<!^)aguant(?:a|an|ara|aria)(?!me|nme)\w*",
+    r"^aguant(?:a|an|ara|aria)(?= (?:\w+ )*(?:\?|mas|otro|asi|hasta))",
     r"(?:para|por) ?que(?: (?:es|lo|la|se|sirve|necesit\w+|hay|tengo|ocupo|me|le|eso|los|las|esta|"
     r"son|no puede|dice|ahora|tan)\b|\?|\Z)",
     r"para que(?! (?:me|lo|la|le|les) (?:den|llev|arregl|revis|cheq|cambien|atiend)\w*)",

@@ -306,7 +306,8 @@ _ALONE = whole(
 _NOT_LATER = phrases(
     r"after the (?:bridge|light|exit|gas station|corner|church|school|bank|stop sign|overpass)",
     r"(?:ahi|alli|aqui|alla) (?:(?:me|lo|la) )?(?:espero|esperare)",
-    r"(?:me|nos) (?:llev|recog|recoj|dej|regres|acer)\w+(?: \w+){0,4} (?:despues|luego|mas tarde)",
+    r"(?:me|nos) (?:(?:pueden?|podrian?|van a|va a) )?(?:llev|recog|recoj|dej|regres|acer)\w+(?: \w+){0,4} "
+    r"(?:despues|luego|mas tarde)",
     r"cualquier otro dia",
     r"(?:le|les) (?:hablo|escribo|llamo) (?:de parte|de|por|para|a nombre|porque)\b",
     r"for now thanks",

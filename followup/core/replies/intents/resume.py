@@ -90,6 +90,9 @@ _SAYS = phrases(
     r"vuelvan a )?(?:mand\w+|envi\w+|escrib\w+|text\w+)(?: \w+){0,2} (?:otra vez|de nuevo|"
     r"nuevamente|mensajes)(?: otra vez| de nuevo)?",
     r"(?:volver|vuelvan) a (?:mand\w+|envi\w+|escrib\w+|recibir|text\w+)(?: \w+){0,2}",
+    r"(?:inscrib|anot|apunt|met|pon|pong|agreg|inclu|registr|regres|suscrib)\w* (?:otra vez|nuevamente|de nuevo|de "
+    r"vuelta) "
+    r"(?:a|en|para|con|de) (?:\w+ ){0,2}(?:mensajes?|textos?|lista|avisos|recordatorios)",
     r"quiero (?:\w+ )?recibir (?:\w+ )?(?:mensajes|textos|recordatorios|avisos)",
     r"(?:dar|darme|denme|deme) de alta",
     r"si quiero (?:sus|los|mis|recibir|que me (?:escrib|mand|text|avis)\w+)(?: \w+)?",

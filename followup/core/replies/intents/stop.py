@@ -244,13 +244,15 @@ _LIBRE = phrases(
     r"no (?:quiero|deseo|queremos|necesito) (?:que me (?:llegue|manden|envien)|recibir|seguir recibiendo|"
     r"saber|que me llegue) (?:\w+ )?(?:nada|mas|de ustedes|cosas|esto|estos|nada de ustedes)",
     r"no quiero (?:saber )?(?:mas )?nada de ustedes",
-    r"(?:deten|par|cancel|quit|suspend|elimin)\w*n? (?:ya )?(?:los|estos|sus|esos) (?:mensajes|textos|"
-    r"avisos|recordatorios)",
+    r"(?:(?:deten|par(?!a\b)|cancel|quit|suspend|elimin)\w*n?|(?:^|(?<=[.,!?] )|(?<=ya )|(?<=favor ))para) (?:ya "
+    r")?(?:los|"
+    r"estos|sus|esos) (?:mensajes|textos|avisos|recordatorios)",
     r"(?:ya )?no (?:me |nos |le )?(?:esten? |sigan? |anden? )?(?:mand(?:en?|es)|envi(?:en?|es)|"
     r"escrib(?:an?|as)|te(?:x|s)t(?:een?|ees|ien?|ies|eyen)|contact(?:en?|es)|busquen?)(?: (?:ya|mas|nada|"
     r"nunca|otra vez|a este (?:numero|telefono)))*(?=\Z|[.,!])",
     r"(?:dejen?|deja|dejar|par(?:en?|a|ar)|basta|eviten?) de (?:\w+ )?(?:estar |andar )?(?:mand|envi|"
     r"escrib|molest|text|ching|freg|fastidi|jod|acos|insist)\w*",
+    r"alto (?:ya )?(?:a|con) (?:los|sus|tus|tanto|tantos|estos|esos) (?:mensaj\w+|textos?|msgs?|recordatorios|avisos)",
     r"par(?:en?|a)(?:le|n)? (?:ya )?con (?:\w+ )?(?:mensajes?|textos?|eso|esto)",
     r"(?:salir(?:me)?|sacarme|quitarme|borrarme|salgo) de (?:esto|aqui|(?:la|su|esta|esa) lista|los "
     r"mensajes)",
@@ -291,6 +293,11 @@ _LIBRE = phrases(
     r"no (?:me )?(?:molesten|molestes|molestar|fastidien|esten molestando|chinguen|frieguen)",
 )
 _HARMLESS = phrases(
+    r"no (?:me |lo |los |la |las )?(?:quit|borr|saqu|elimin|cancel|paren|suspend|desactiv|bloque)\w* (?:mi|este|el|"
+    r"del?|los|sus|"
+    r"mis|la)(?: \w+){1,3}",
+    r"no (?:un |una |con |quiero )?(?:mensajes?|textos?|robots?|maquinas?) (?:automatic\w+|de robot|de maquina|"
+    r"grabad\w+)",
     r"no need to (?:stop|unsubscribe|opt out|remove|delete|take me off)(?: \w+){0,3}",
     r"(?:please )?(?:dont|do not|never) (?:ever )?stop (?:the |my |sending |texting |with )?(?:\w+ "
     r"){0,2}(?:texts?|messages?|reminders?|me|alerts?)",

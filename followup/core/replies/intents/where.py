@@ -115,10 +115,19 @@ _ASKS = phrases(
     r"(?:estan|esta) abiert[oa]s?",
     r"como (?:llego|llegar|le hago para llegar)",
     r"por donde (?:queda|estan|es)",
+    r"(?:estan|siguen|quedan|andan) (?:\w+ )?(?:por|en|cerca de|sobre|frente a) (?:la |el )?\w+(?: \w+){0,3} "
+    r"(?:todavia|o (?:ya )?"
+    r"(?:se )?(?:cambiaron|movieron|mudaron))(?: \w+){0,3}",
+    r"(?:ya )?se (?:cambiaron|mudaron|movieron) (?:de|a) (?:local|lugar|direccion|lado|otro lado|otra calle|domicilio)",
     r"en que (?:calle|parte|ciudad|lugar)",
     r"queda lejos",
 )
 _NO_QUESTION = phrases(
+    r"(?:tienen?|tendran?|hay|habra|tendrian?) (?:un lugar |algo )?(?:en )?donde (?:\w+ )?\w+[aei]r(?:me|nos|se|"
+    r"lo)?(?: \w+){0,3}",
+    r"(?:tru?en|tron|rechin|suen|son|vibr|zumb|cruj|golpe|tir|gote|trab|fall|floj|dur|sient|trae|jal|mueve|brinc)\w* "
+    r"(?:\w+ ){0,2}(?:la |mi )?direccion",
+    r"direccion (?:al |cuando |si )\w+",
     r"(?:before|after|until|till|right when|once) (?:you|u|yall) (?:guys |folks |all |people )?(?:are "
     r")?(?:open|opened|closed?)",
     r"when the doors open",

@@ -171,7 +171,12 @@ ENTRIES: tuple[Entry, ...] = (
         "por ay de|por ay a|como para",
     ),
     *entries("ish", 0, "y algo|o algo asi|o por ahi|mas o menos|o asi|o por ay|y pico"),
-    *entries("onward", 0, "en adelante|o despues|o mas tarde|pa delante|en delante|para adelante"),
+    *entries(
+        "onward",
+        0,
+        "en adelante|o despues|o mas tarde|pa delante|en delante|para adelante|para lante|para alante|"
+        "para delante|palante|alante|para arriba",
+    ),
     *entries("orearlier", 0, "o antes|maximo|como maximo|a lo mas"),
     *entries("between", 0, "entre|de entre"),
     *entries("from", 0, "de|desde|desde las"),

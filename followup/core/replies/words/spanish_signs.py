@@ -43,5 +43,6 @@ SIGNS = word_set(
     " textien textos tiembla tiempo tienen tirada tirado tirando todo todos toma trabajan trabajo trae trafico"
     " traigo tras traspase trataron tren troca truena ubicacion ubicados ultima unas urgente usadas usan usted"
     " ustedes vacia vapor vemos venden vendimos veras verdad viajar viaje vibra viene viste vive volante volver"
-    " vuelvan yonke zumbido"
+    " vuelvan yonke zumbido pal marte lune vierne jueve verano otono invierno primavera lun mie mierc jue vie sab "
+    "orale tempranero cobrais teneis abris"
 )
