@@ -59,6 +59,11 @@ FAULTS = (
     "le truena la direccion al dar vuelta",
     "chifla arriba de 45",
     "zumba cuando paso las 50 millas",
+    "no me frena bien",
+    "ya no le jala bien la direccion",
+    "se me esta zafando la defensa",
+    "se le anda soltando el mofle",
+    "de los frenos no me dijeron nada y rechinan",
     # tires, leaks, lights
     "esta ponchada la de atras",
     "amanecio ponchado",
@@ -73,6 +78,9 @@ FAULTS = (
     "por un choque me quedo la llanta chueca",
 )
 NO_FAULTS = (
+    "frena muy bien, gracias",
+    "a los frenos no les hicieron nada",
+    "de los frenos ya no me manden nada",
     "ya no chilla desde que le puse balatas",
     "se quito el ruido desde que lo arreglaron",
     "dejo de vibrar desde que le cambiaron las llantas",
@@ -118,6 +126,9 @@ NO_FAULTS = (
     "prefiero el martes, el lunes tengo zumba",
 )
 STOPS = (
+    "no los quiero recibir mas",
+    "ya no quiero recibirlos",
+    "ya no los deseo seguir recibiendo",
     "no molesten mas con sus mensajes, quiten mi telefono",
     "no me manden mas de sus mensajes",
     "ya no me esten mandando cosas",
@@ -140,6 +151,11 @@ STOPS = (
     "favor de eliminarme de sus contactos",
 )
 NO_STOPS = (
+    "de los frenos ya no me manden nada",
+    "lo de la bateria ya no me lo manden",
+    "a cada rato me mandan mensajes, ya bajenle",
+    "diario me llegan textos de ustedes",
+    "no los quiero recibir el lunes, mejor el martes",
     "apuntame otra vez pa los mensajes",
     "metanme de nuevo a la lista de mensajes",
     "anoteme otra vez en los recordatorios",

@@ -147,8 +147,10 @@ _OF_ME = re.compile(
 _PRAISED = re.compile(
     r"\b(?:quedo (?:de lujo|perfecto|muy bien|bien|como nuev[oa]|al (?:100|cien|tiro))|thanks to you|dry as a "
     r"bone|quiet as a?|"
-    r"chulada|bien bonito|que bonito|una joya|de pelos|a todo dar|quedo chido|(?<!no )frena (?:muy )?bien|(?<!no "
-    r")jala (?:muy )?bien|like new|(?:i |im )lov(?:e|ing) it|(?:buen|excelente) (?:jale|trabajo)|purrs|runs like a "
+    r"chulada|bien bonito|que bonito|una joya|de pelos|a todo dar|quedo chido|(?<!no )(?<!no me )(?<!no le )(?<!no "
+    r"se )frena (?:muy "
+    r")?bien|(?<!no )(?<!no me )(?<!no le )(?<!no se )jala (?:muy )?bien|like new|(?:i |im )lov(?:e|ing) it|(?:buen|"
+    r"excelente) (?:jale|trabajo)|purrs|runs like a "
     r"(?:dream|top|champ)|smooth as)\b"
 )
 _AGAIN = re.compile(

@@ -79,6 +79,9 @@ SPANISH_IDIOMS = (
     r"(?:clases? de|tengo|voy a|ir a|mi|despues de|hago) zumba(?! (?:cuando|al|mucho|feo|en|a los))",
     r"humo (?:\w+ ){0,4}(?:era|es|venia|viene|fue) (?:del?|de la|de los|de mi) (?:asador|vecin\w+|asado|parrilla\w*|"
     r"carnita\w*|cigarro|comal)",
+    r"no (?:me |le |les |se |nos |lo )*(?:mand|escrib|envi|hic|hiz|hac|cobr|dij|dig|cambi|pregunt|hag|vay|gast|pus|"
+    r"pid)\w* "
+    r"nada\b",
     # traffic, and other people's cars
     rf"(?:hay|hubo|habia|por|vi) (?:un |otro |una )?(?:\w+ )?{_CRASH}(?:(?= (?:en|adelante|aqui|por|sobre))| ?,? "
     rf"(?:y )?"

@@ -122,7 +122,7 @@ CLASSES: dict[str, str] = {
         " rotas rompio quebrad* quebro raja* colgando colgad* arrastr* cayo cayendo zafad* zafo revent*"
         " trabad* traba atorad* atora pegad* muert* murio muere fallando falla fallan hundi* hinchad*"
         " patina patinando tronad* saliendo suelta desprend* botad* no_carga no_aguanta no_amortiguan"
-        " no_jala no_enfria"
+        " no_jala no_enfria zafando soltando despegando quebrando rompiendo desarmando"
     ),
     "LAMPPART": (
         "headlight headlights headlamp headlamps taillight taillights tail_light tail_lights tail_lamp"

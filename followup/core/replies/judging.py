@@ -46,6 +46,12 @@ _POLITE_NO = re.compile(
     r"abr\w+|trabaja[ns]?|sirve)\b"
 )
 """The no of a Spanish question that asks politely (`no tendran algo el lunes?`) rules nothing out."""
+_POLITE_AT_ALL = re.compile(
+    r"^\W*(?:(?:y|hola|oiga|si|ok|disculpe|buenas?|tardes|dias|gracias|pero) ?,? ?)*no (?:me |se |le |les |nos "
+    r")?(?:tendran?|"
+    r"tendras|habra|habria|podran?|podrian|podras|tendrian? (?=algo|lugar|espacio|cita|otr|mas|un\b|disp|chance))"
+)
+"""Forms in which one only asks, also where the question mark is left out (`no tendran algo el lunes`)."""
 _NOT_AFTER = re.compile(
     r"^(?:\W*(?:at|is|are|im|am|was|the|all|day|i|that|it|just|really|unfortunately|sorry|me|"
     r"definitely|probably|se|le|ese|dia|esta|for me|morning|afternoon|one|evening|and \w+day|"
@@ -55,7 +61,8 @@ _NOT_AFTER = re.compile(
     r"|no puedo|no me|no se puede|imposible|impossible|is too|im working|i work\b|not available|"
     r"no(?= ?(?:,|$| y | and ))|"
     r"no go|aint|wouldnt|would not|are no|are out|are bad|estoy ocupad|trabajo|tengo|"
-    r"ni (?:de|en|por) (?:chiste|broma|suenos?|pedo|casualidad|error)|ni a palos|ni loc[oa]|ni hablar|ni pensarlo|"
+    r"tampoco(?= ?(?:,|[.]|$| y | puedo| me ))|ni (?:de|en|por) (?:chiste|broma|suenos?|pedo|casualidad|error)|ni a "
+    r"palos|ni loc[oa]|ni hablar|ni pensarlo|"
     r"nel\b|"
     r"out(?= ?[.,;!?]|\Z)|out of the question|is tough|is hard|is rough|wont do|busy|no work|a no)\b"
 )
@@ -178,8 +185,8 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
     left = left[corrected[-1] :] if corrected else left
     if text.word(one.start) in ("for", "at", "@"):
         left = left.removesuffix("booked ")
-    if text.setting.language == "es" and _is_asked(text, one):
-        left = _POLITE_NO.sub(" ", left)
+    if text.setting.language == "es":
+        left = _POLITE_NO.sub(" ", left) if _is_asked(text, one) else _POLITE_AT_ALL.sub(" ", left)
     parts = re.split(r",", left)
     if _NOT_BEFORE.search(parts[-1]) or (text.setting.language == "es" and _NO_BEFORE.search(parts[-1])):
         return True

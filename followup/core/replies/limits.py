@@ -47,6 +47,9 @@ _MINDED = phrases(
     r"(?:\d+|dos|tres|cuatro|cinco) (?:mensajes|textos|recordatorios|avisos) (?:en|el mismo|al|por) (?:\w+ "
     r")?(?:dias?|horas?|"
     r"semanas?|rato|mes)",
+    r"(?:a cada rato|diario|todos los dias|cada dia|cada rato) (?:\w+ ){0,2}(?:mand|escrib|envi|text|lleg)\w+ "
+    r"(?:\w+ )?(?:mensajes?|"
+    r"textos?|cosas|recordatorios)",
     r"(?:ya )?van (?:\d+|dos|tres|cuatro|cinco) (?:mensajes|textos|avisos|recordatorios)",
     r"(?:no|ni) son horas|que horas son estas|vaya horas|horas de (?:estar )?(?:escrib|mand|text|molest|despert)\w+",
 )
@@ -72,6 +75,10 @@ _SUBJECT = phrases(
     r"del?) (?:el |la "
     r"|los |las |lo del? )?(?!ustedes|usted|nuevo|favor|nada|esto|eso|tu\b|mi\b|donde|que\b|tant|sus?\b|mensaj|text|"
     r"mas\b)\w+",
+    r"(?:lo )?(?:del?|sobre|con lo del?) (?:el |la |los |las |mis? )?(?!ahora|hoy|ustedes|usted|aqui|favor|plano|"
+    r"verdad|una|ya\b|ahi|"
+    r"su\b|sus\b|este|esta|tant|mensaj|text)\w+ (?:ya )?no (?:me )?(?:l[oae]s? )?(?:mand|escrib|envi|habl|pregunt|"
+    r"text|avis)\w+",
     r"(?:ya )?no (?:me |nos )?ofrezcan? (?!nada|mas\b|eso\b)(?:\w+ )?\w+",
     r"only (?:text|message|contact|send)(?: me)? (?:about|for|when|if|regarding)(?: \w+){0,4}",
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
@@ -100,6 +107,7 @@ _FOR_GOOD = phrases(
     r"dont (?:ever )?ask (?:me )?(?:ever )?again",
     r"(?:no|not) (?:now )?(?:and )?not (?:later|ever)",
     r"no (?:ahora )?ni (?:nunca|despues|luego)",
+    r"ni (?:ahorita|ahora|hoy|manana|orita|horita) ni (?:nunca|despues|luego|jamas)",
     r"nunca mas",
     r"jamas(?! (?:he|ha|han|hemos|lleve|fui)\b)",
     r"nunca (?:me va|(?:\w+ ){0,2}(?:voy a|vamos a)|volvere|regresare)",

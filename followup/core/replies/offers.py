@@ -213,7 +213,8 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
     refused = _places_refused(_as_corrected(plain), len(offers))
     if len(refused) == 1 and len(offers) == 2 and not wanted and _THE_OTHER.search(plain):
         return Pick(tuple(offer for place, offer in enumerate(offers) if place not in refused))
-    if is_none and not wanted and not refused:
+    is_one_out = 0 < len(out) < len(offers)
+    if is_none and not wanted and not refused and not is_one_out:
         return Pick(is_none=True)
     plain = _as_corrected(plain)
     if refused and not wanted:

@@ -124,6 +124,7 @@ _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"\bst\. ?(?=(?:patrick|paddy|valentine|john|james|joseph|nicholas|stephen))"), "st "),
     (re.compile(r"\b(\d{1,2}),(?=20\d\d\b)"), r"\1, "),
     (re.compile(r"(?<=[a-z]s)' (?=(?:days?|eve|birthday|week|weekend)\b)"), " "),
+    (re.compile(r"\b(ma|a|ni|due|se|oto)[;~](ana|os?|as?|or|ora)\b"), r"\1n\2"),
     (re.compile(r"([a-z])\1{2,}"), r"\1"),
 )
 """What is written in one way before words are looked at; a letter three times and more counts once."""

@@ -244,6 +244,7 @@ _DICE = phrases(
     r"no por favor",
 )
 _SOMEBODY_DOES_IT = phrases(
+    r"(?:l[oae]s? )?(?:voy a|vamos a|puedo|pienso) (?:hacer|cambiar|arreglar|reparar)(?:l[oae]s?)? yo(?: mismo| solo)?",
     r"mi (?:espos[oa]|marido|hij[oa]|herman[oa]|papa|cunad[oa]|compadre|vecin[oa]|prim[oa]|ti[oa]|suegro|novio|"
     r"amig[oa]|yerno|"
     r"sobrin[oa]|viejo)(?: \w+)? (?:me|nos|se|le) (?:l[oae]s? )?(?:ve|checa|hace|arregla|revisa|repara|va a (?:ver|"

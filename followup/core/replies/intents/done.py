@@ -180,7 +180,8 @@ _OF_WORK = re.compile(
 )
 """What else ends: a day at work, or the wait; and what is asked."""
 _SWAPPED = re.compile(
-    r"\b(?:l[oa] )?(?:cambi(?:e|o|amos)|di|entregue) (?:\w+ )?por (?:un[oa]?|otr[oa])\b|\bse cambiaron de\b"
+    r"\b(?:l[oa] )?(?:cambi(?:e|o|amos)|di|entregue) (?:\w+ )?por (?:un[oa]?|otr[oa])\b|\bse cambiaron de\b|"
+    r"\bcambio de (?:dueno|duena|numero|persona|manos)\b"
 )
 """A car given for another, or a move, is no work done."""
 _NOT_DONE = re.compile(

@@ -244,6 +244,10 @@ _LIBRE = phrases(
     r"no (?:quiero|deseo|queremos|necesito) (?:que me (?:llegue|manden|envien)|recibir|seguir recibiendo|"
     r"saber|que me llegue) (?:\w+ )?(?:nada|mas|de ustedes|cosas|esto|estos|nada de ustedes)",
     r"no quiero (?:saber )?(?:mas )?nada de ustedes",
+    r"(?:ya )?no (?:los|las|lo) (?:quiero|deseo|queremos|quisiera) (?:seguir )?(?:estar )?recib\w+(?: mas| "
+    r"ya)?(?=\Z|[.,!])",
+    r"(?:ya )?no (?:quiero|deseo|queremos|quisiera) (?:seguir |estar )?(?:recibir|recibiendo)(?:l[oa]s?)(?: mas| "
+    r"ya)?(?=\Z|[.,!])",
     r"(?:(?:deten|par(?!a\b)|cancel|quit|suspend|elimin)\w*n?|(?:^|(?<=[.,!?] )|(?<=ya )|(?<=favor ))para) (?:ya "
     r")?(?:los|"
     r"estos|sus|esos) (?:mensajes|textos|avisos|recordatorios)",

@@ -61,7 +61,7 @@ ENTRIES: tuple[Entry, ...] = (
         "first_thing",
         "a primera hora|primera hora|en cuanto abran|cuando abran|apenas abran|al abrir|cuando abren|"
         "a la hora que abran|apenas amanezca|amaneciendo|nomas amanezca|a la hora que abren|lo primero|tan pronto "
-        "abran|en lo que abren|primera hora de la manana|"
+        "abran|nomas abran|nada mas abran|nomas que abran|recien abran|en lo que abren|primera hora de la manana|"
         "a primera hora de la manana",
     ),
     *entries(
@@ -105,7 +105,7 @@ ENTRIES: tuple[Entry, ...] = (
         "part",
         "late_afternoon",
         "tarde en la tarde|al final de la tarde|al caer la tarde|a ultima hora de la tarde|"
-        "mas tarde en la tarde|entrada la tarde|finales de la tarde",
+        "mas tarde en la tarde|tardeando|ya tardeando|entrada la tarde|finales de la tarde",
     ),
     *entries(
         "part",
