@@ -118,6 +118,22 @@ def sending(texts: int, postgresql: str | None, json_file: Path | None) -> None:
     _tell(figures, json_file)
 
 
+@bench.command("what-if")
+@click.option("--cars", type=click.IntRange(min=20), default=150, show_default=True, help="Cars that are replayed.")
+@click.option("--worlds", type=click.IntRange(min=2), default=10, show_default=True, help="Worlds of the replay.")
+@click.option("--timed", type=click.IntRange(min=20), default=5_000, show_default=True, help="Cars that are timed.")
+@click.option("--seed", type=int, default=7001, show_default=True, help="Of the cars and of the worlds.")
+@json_option
+def what_if(cars: int, worlds: int, timed: int, seed: int, json_file: Path | None) -> None:
+    """What would come of other rules, told beforehand, against the planner asked day by day; and how long it takes."""
+    from followup.rehearsal.bench.what_if import Asked, bench_what_if
+
+    asked = Asked(cars, worlds, timed, seed)
+    with click.progressbar(length=asked.steps, label="replaying half a year", file=sys.stderr) as bar:
+        figures = bench_what_if(asked, bar.update)
+    _tell(figures, json_file)
+
+
 def _tell(figures: list[Figure], json_file: Path | None) -> None:
     """Write the table (and the file), and exit with 1 where a bar was missed."""
     from followup.rehearsal.bench.figures import as_table

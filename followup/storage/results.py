@@ -114,3 +114,19 @@ def phones_that_came(connection: Connection, shop_id: int, since: datetime) -> s
         .distinct()
     )
     return {row["phone_id"] for row in rows.every(connection, query)}
+
+
+def invites_with_try(connection: Connection, shop_id: int, since: datetime, reason: str) -> list[Row]:
+    """Invites of that reason that left since then: phone, car, number of the try, when."""
+    table = tables.texts
+    query = select(table.c.phone_id, table.c.vehicle_id, table.c.try_no, table.c.sent_at).where(
+        table.c.shop_id == shop_id, table.c.state == "sent", table.c.reason == reason, table.c.sent_at >= since
+    )
+    return rows.every(connection, query.order_by(table.c.sent_at, table.c.id))
+
+
+def visits_since(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Visits that were opened since then: car, when."""
+    table = tables.visits
+    query = select(table.c.vehicle_id, table.c.opened_at).where(table.c.shop_id == shop_id, table.c.opened_at >= since)
+    return rows.every(connection, query.order_by(table.c.opened_at, table.c.id))

@@ -13,6 +13,7 @@ from followup.web.manager import (
     timing,
     trials,
     weeks,
+    what_if,
     wording,
 )
 from followup.web.manager.blueprint import blueprint
@@ -21,7 +22,7 @@ from followup.web.navigation import Link
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, corrections, forecasts, learned, reassigned, weeks, timing, wording, trials, items, duty)
+PAGES = (home, corrections, forecasts, learned, reassigned, weeks, timing, what_if, wording, trials, items, duty)
 LINKS = (
     Link("manager.home", "How it went"),
     Link("manager.forecasts", "How right we were"),

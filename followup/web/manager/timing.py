@@ -33,15 +33,14 @@ class Back(forms.Form):
 @for_roles(*MANAGERS)
 def timing() -> ResponseReturnValue:
     """The rules as they stand."""
-    return _page(None, {})
+    return page(None, {})
 
 
 @blueprint.post("/timing")
 @for_roles(*MANAGERS)
 def keep_timing() -> ResponseReturnValue:
     """Keep the rules as a new version."""
-    names = [rule.name for _, rules in rules_form.groups_of(PAGE) for rule in rules]
-    news, wrong, rest = rules_form.read(names, request.form)
+    news, wrong, rest = rules_form.read(rule_names(), request.form)
     if not wrong:
         done = change_rules(
             house().store, me().shop_id, [PAGE], news, rest["based_on"], me().name, rest["because"], house().now()
@@ -50,7 +49,7 @@ def keep_timing() -> ResponseReturnValue:
             flash(f"Kept as version {done.version}. Planning goes by it from now on.")
             return redirect(url_for("manager.timing"), 303)
         wrong = dict(done.wrong)
-    return _page(forms.shown_again(request.form), wrong, 422)
+    return page(forms.shown_again(request.form), wrong, 422)
 
 
 @blueprint.post("/timing/versions/<int:version>/back")
@@ -67,7 +66,13 @@ def back_to(version: int) -> ResponseReturnValue:
     return redirect(url_for("manager.timing"), 303)
 
 
-def _page(given: dict[str, Any] | None, wrong: dict[str, str], status: int = 200) -> ResponseReturnValue:
+def rule_names() -> list[str]:
+    """The rules of this page, in its order."""
+    return [rule.name for _, rules in rules_form.groups_of(PAGE) for rule in rules]
+
+
+def page(given: dict[str, Any] | None, wrong: dict[str, str], status: int = 200) -> ResponseReturnValue:
+    """The page with what was typed (None: the rules as they stand), and what is wrong with it, by rule."""
     seen = look_at_timing(house().store, me().shop_id)
     groups = rules_form.groups_of(PAGE)
     if given is None:

@@ -1,0 +1,94 @@
+"""One set of rules on arrays: from which day each car is to be told, before anything happens and after a visit."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date, datetime, time, timedelta
+from typing import Literal
+
+import numpy as np
+from numpy.typing import NDArray
+
+from followup.core.forecast.window import DueCurve
+from followup.core.planning.hours import Where, may_leave, next_moment
+from followup.core.planning.what_if.cars import CarAhead
+from followup.core.planning.what_if.draws import DAYS, Array
+from followup.core.shop import Shop, ShopRules, closed_because, instant
+
+Kind = Literal["ours", "reminder"]
+REMIND_AFTER_DAYS = 182
+NEVER_DAY = 30_000
+_UNTRIED = -NEVER_DAY
+
+
+@dataclass(frozen=True)
+class Plan:
+    """`told` and `legal` (cars, items): the day from which each item is a reason for a text as things stand, NEVER_DAY
+    where none; `ratio`, `legal_ratio`: after a visit, the share of the days that are truly left after which it reaches
+    the shop's chance. `may_leave` (days): whether invites leave that day; `open_on` (days): the next day, that one
+    or later, on which the shop is open."""
+
+    kind: Kind
+    rules: ShopRules
+    told: NDArray[np.int32]
+    legal: NDArray[np.int32]
+    ratio: Array
+    legal_ratio: Array
+    may_leave: NDArray[np.bool_]
+    open_on: NDArray[np.int32]
+
+
+def plan_for(shop: Shop, rules: ShopRules, cars: Sequence[CarAhead], today: date, kind: Kind = "ours") -> Plan:
+    """These rules for these cars."""
+    shop = replace(shop, rules=rules)
+    most = max((len(one.items) for one in cars), default=0)
+    told, legal = (np.full((len(cars), most), NEVER_DAY, dtype=np.int32) for _ in range(2))
+    ratio, legal_ratio = (np.full((len(cars), most), np.inf, dtype=np.float32) for _ in range(2))
+    for at, car in enumerate(cars):
+        if kind == "reminder":
+            told[at, :1] = max((_UNTRIED if car.last_visit is None else car.last_visit) + REMIND_AFTER_DAYS, 0)
+            continue
+        for number, item in enumerate(car.items):
+            if not item.may_be_told:
+                continue
+            told[at, number] = _first_day(item.curve, item.since_days, rules)
+            ratio[at, number] = _ratio(item.curve, rules.send_at_chance)
+            if item.legal is not None:
+                legal[at, number] = _first_day(item.legal, item.since_days, rules)
+                legal_ratio[at, number] = _ratio(item.legal, rules.send_at_chance)
+    days = [today + timedelta(days=number) for number in range(DAYS + 60)]
+    leaves = np.array([_may_leave(shop, day) for day in days[:DAYS]])
+    is_open = [closed_because(shop, day) is None for day in days]
+    following = np.zeros(len(days), dtype=np.int32)
+    later = len(days) - 1
+    for number in range(len(days) - 1, -1, -1):
+        later = number if is_open[number] else later
+        following[number] = later
+    return Plan(kind, rules, told, legal, ratio, legal_ratio, leaves, following)
+
+
+def _first_day(curve: DueCurve, since_days: int, rules: ShopRules) -> int:
+    """The first day on which the chance of being due within the lead time has reached the shop's."""
+    days = curve.quantile(rules.send_at_chance) - since_days - rules.lead_days
+    return NEVER_DAY if days > DAYS else max(int(np.ceil(days - 1e-9)), 0)
+
+
+def _ratio(curve: DueCurve, chance: float) -> float:
+    """How the day of that chance lies to the even one: kept by a window that a new reading has moved."""
+    median = curve.quantile(0.5)
+    if np.isinf(median) or median <= 0:
+        return 1.0
+    return min(curve.quantile(chance) / median, 1.0) if chance <= 0.5 else curve.quantile(chance) / median
+
+
+def _may_leave(shop: Shop, day: date) -> bool:
+    """Whether invites leave at all on that day by the shop's own clock."""
+    begin = instant(day, time(0), shop.zone)
+    moment = next_moment("invite", begin, shop, Where((), None))
+    return moment is not None and moment < begin + timedelta(days=1) and may_leave("invite", moment, shop, Where()).may
+
+
+def hour_of_invites(shop: Shop, day: date) -> datetime:
+    """The instant of that day at which a replay asks the planner: noon, when invites leave if they do."""
+    return instant(day, time(12), shop.zone)
