@@ -61,7 +61,8 @@ class Trying:
 @for_roles(*MANAGERS)
 def change_further() -> ResponseReturnValue:
     """The rules as they were tried, to be changed once more."""
-    return timing.page(forms.shown_again(request.form), {})
+    _, wrong, _ = rules_form.read(timing.rule_names(), request.form)
+    return timing.page(forms.shown_again(request.form), wrong, 422 if wrong else 200)
 
 
 @blueprint.post("/timing/what-if")
