@@ -48,11 +48,11 @@ FACTS = ("label", "plate", "vin")
 # Codes, keys, hashes, states, numbers, languages: the program makes them or checks them on their way in.
 WRITTEN_BY_PROGRAM = {
     "asks", "bad_because", "because", "came_from", "claimed_by", "code", "content_hash", "country", "decision",
-    "delivery", "did", "direction", "draw_key", "ended_because", "error_code", "event", "from_state", "held_because",
-    "holder", "how", "item", "kind", "known", "language", "line", "login", "number", "number_hash", "order", "outcome", "part",
-    "parts", "password_hash", "payer", "phone", "position", "provider_id", "public_id", "raised_by", "reason",
-    "reassigned", "roadside_phone", "role", "source", "state", "status", "status_url", "stored_set", "texts_from",
-    "to_state", "token_hash", "words_version", "zone",
+    "delivery", "did", "direction", "draw_key", "ended_because", "error_code", "event", "from_state",
+    "held_because", "holder", "how", "item", "kind", "known", "language", "line", "login", "number", "number_hash",
+    "order", "outcome", "part", "parts", "password_hash", "payer", "phone", "position", "provider_id", "public_id",
+    "raised_by", "reason", "reassigned", "roadside_phone", "role", "source", "state", "status", "status_url",
+    "stored_set", "texts_from", "to_state", "token_hash", "words_version", "zone",
 }  # fmt: skip
 OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures", "installation"}
 
