@@ -64,7 +64,11 @@ FAULTS = (
     "se me esta zafando la defensa",
     "se le anda soltando el mofle",
     "de los frenos no me dijeron nada y rechinan",
+    "los frenos ya no son los mismos",
+    "se va largo cuando freno",
     # tires, leaks, lights
+    "se me bajo el aceite otra vez",
+    "ya no pita",
     "esta ponchada la de atras",
     "amanecio ponchado",
     "ya se le ven los fierritos a la goma",
@@ -78,6 +82,15 @@ FAULTS = (
     "por un choque me quedo la llanta chueca",
 )
 NO_FAULTS = (
+    "anda jalando de maravilla",
+    "no hago ruido pa no molestar, pero cuando abren",
+    "mi suegra choco su carro y ando con ella",
+    "se poncho la llanta de mi vecino, llego tarde",
+    "el foco de mi casa no prende, espero al electricista",
+    "me encanta como suena el estereo",
+    "mi hijo me esta jalando pa irnos, luego les marco",
+    "ando vibrando de emocion",
+    "que ruido debe hacer cuando esta mal?",
     "frena muy bien, gracias",
     "a los frenos no les hicieron nada",
     "de los frenos ya no me manden nada",
@@ -151,6 +164,10 @@ STOPS = (
     "favor de eliminarme de sus contactos",
 )
 NO_STOPS = (
+    "saquenme una cita el lunes",
+    "no me manden a otro lado",
+    "se me borro el numero",
+    "les escribo temprano pa no molestar",
     "de los frenos ya no me manden nada",
     "lo de la bateria ya no me lo manden",
     "a cada rato me mandan mensajes, ya bajenle",

@@ -39,6 +39,13 @@ SPANISH_NOW = (
     r"(?:frenos?|balatas?|direccion) (?:asi de |tan )(?:mal(?:os|as|o|a)?|jodid\w+|chafas?|flojos?|bajos?)",
 )
 SPANISH_TODAY = (
+    r"se (?:me |le )?(?:baj[oa]|esta bajando|acab[oa]) (?:mucho |rapido )?(?:el )?(?:aceite|anticongelante|coolant|"
+    r"liquido)",
+    r"(?:ya )?no (?:me |le )?(?:pita(?=\W*\Z|[,.!])|suena el (?:claxon|pito))",
+    r"(?:frenos?|direccion|pedal|volante|motor) (?:\w+ )?ya no (?:es|son|esta|estan|se siente\w*|frena\w*|"
+    r"responde\w*) (?:el |la |los "
+    r"|las |lo )?(?:mism\w+|igual(?:es)?|como antes)",
+    r"se (?:me )?va (?:bien |muy )?largo(?= |\W*\Z)(?! (?:el tiempo|la fila))",
     *_GAVE_UP,
     r"se (?:me )?(?:quiere|queria) ir (?:\w+ )?(?:para|a|hacia|de) (?:la |el |un |al )?(?:zanja|orilla|lado|carril|"
     r"izquierda|derecha|banqueta|cuneta|contrario|otro carril|acotamiento|barranco)",
@@ -63,6 +70,14 @@ _OURS = (
     r"patron|"
     r"cunad[oa]|prim[oa]|ti[oa]|suegr[oa]|sobrin[oa]|bebe|nin[oa]|brazo|pierna|pie|mano|tobillo|dedo|familiar)"
 )
+_FOLK = (
+    r"(?:vecin[oa]s?|compadre|comadre|amig[oa]s?|companer[oa]s?|jef[ea]|patron|cunad[oa]|prim[oa]s?|tio|tia|suegr[oa]|"
+    r"compa|sobrin[oa])"
+)
+_WELL = (
+    r"(?:bien|parejo|derecho|derechito|chido|al (?:cien|100)|a todo dar|de maravilla|excelente|suave|de lujo|perfecto|"
+    r"padre|de pelos|mejor|super)\b(?! (?:feo|mal|raro|fuerte))"
+)
 _CRASH = r"(?:accidente|choque|volcadura|carambola|choquecito)"
 SPANISH_IDIOMS = (
     # anger, and people
@@ -82,6 +97,20 @@ SPANISH_IDIOMS = (
     r"no (?:me |le |les |se |nos |lo )*(?:mand|escrib|envi|hic|hiz|hac|cobr|dij|dig|cambi|pregunt|hag|vay|gast|pus|"
     r"pid)\w* "
     r"nada\b",
+    rf"(?:anda|esta|viene|sigue|va|quedo) (?:\w+ )?jalando (?:\w+ )?{_WELL}",
+    r"(?:hago|hacemos|haga|hagan|hacer) (?:mucho |tanto |nada de )?ruido(?! (?:al|cuando|en|la|el|si))",
+    rf"{_OURS} (?:\w+ )?(?:choco|estrello|poncho|descompuso) (?:su|el suyo|la suya)(?: \w+)?",
+    rf"se (?:le )?(?:poncho|descompuso|quedo|apago|murio|pincho) (?:\w+ ){{0,4}}(?:del?|al?) (?:mi |un |una |la |el "
+    rf")?{_FOLK}",
+    r"(?:foco|luz|luces|puerta|llave|tubo|agua|bano|boiler|refri|techo|calentador|aire) (?:\w+ )?(?:de|en) (?:la|"
+    r"mi) casa"
+    r"[^.!?,]*",
+    r"(?:como |que )?(?:bien |padre |chido )?suenan? (?:\w+ )?(?:el|la|las|mi|mis) (?:estereo|musica|bocinas|"
+    r"cancion|rolas?)",
+    rf"{_OURS} (?:\w+ )?(?:me|nos) (?:esta|estan|anda|andan) jalando",
+    r"(?:vibr|tembl|tiembl|brinc|salt|truen)\w* de (?:la )?(?:emocion|gusto|alegria|miedo|frio|nervios|coraje|"
+    r"felicidad|risa)",
+    r"que (?:ruidos?|sonidos?) (?:debe|deberia|haria|tendria que)[^.!?]*",
     # traffic, and other people's cars
     rf"(?:hay|hubo|habia|por|vi) (?:un |otro |una )?(?:\w+ )?{_CRASH}(?:(?= (?:en|adelante|aqui|por|sobre))| ?,? "
     rf"(?:y )?"

@@ -297,6 +297,11 @@ _LIBRE = phrases(
     r"no (?:me )?(?:molesten|molestes|molestar|fastidien|esten molestando|chinguen|frieguen)",
 )
 _HARMLESS = phrases(
+    r"no (?:me |nos )?mand\w+ (?:a|con|para) otr[oa]s? (?:lado|taller|parte|persona|sucursal|mecanico)",
+    r"se (?:me |le |nos )?(?:borro|borraron|perdio|elimino) (?:\w+ ){0,2}\w+",
+    r"(?:para|por) no molestar\w*",
+    r"(?:saqu|sac)\w*(?:nme|eme|ame) (?:un[oa]? (?:cita|turno|espacio|copia|presupuesto|lugar)|de (?:la|una) duda|"
+    r"de dudas)",
     r"no (?:me |lo |los |la |las )?(?:quit|borr|saqu|elimin|cancel|paren|suspend|desactiv|bloque)\w* (?:mi|este|el|"
     r"del?|los|sus|"
     r"mis|la)(?: \w+){1,3}",
