@@ -134,6 +134,13 @@ RULES = fields(ShopRules)
 FORECAST_RULES = ("action_limits", "legal_limits", "gauges_round_down")
 
 
+def plain(value: Any) -> Any:
+    """A rule's value to be compared: hours come back from the store as lists, and from a form as pairs."""
+    if isinstance(value, Mapping):
+        return {key: plain(one) for key, one in value.items()}
+    return [plain(one) for one in value] if isinstance(value, list | tuple) else value
+
+
 @dataclass(frozen=True)
 class Shop:
     """One shop: who it is to its customers, where it is, and its rules in their present version.

@@ -17,7 +17,7 @@ from typing import Any
 from followup.core.advisories import BOUND_BY_CODE
 from followup.core.items import BY_CODE
 from followup.core.planning.hours import LEGAL_FROM, LEGAL_TO
-from followup.core.shop import RULES, WEEKDAYS, Shop, ShopRules, wall_time
+from followup.core.shop import RULES, WEEKDAYS, Shop, ShopRules, plain, wall_time
 from followup.core.wording_checks import check_wording
 from followup.storage import shops
 from followup.storage.store import Store
@@ -61,7 +61,7 @@ def change_rules(
             return RulesAnswer(None, wrong)
         if shop.rules_version != based_on:
             return RulesAnswer(None, {"": SOMEBODY_ELSE})
-        changed = [name for name in sorted(news) if _plain(getattr(shop.rules, name)) != _plain(news[name])]
+        changed = [name for name in sorted(news) if plain(getattr(shop.rules, name)) != plain(news[name])]
         if not changed:
             return RulesAnswer(None, {"": NOTHING_NEW})
         version = shops.save_rules(connection, shop_id, rules, author, now, because)
@@ -97,13 +97,6 @@ def bring_back(
         f"back to version {version}" if version else "back to the rules as shipped",
         now,
     )
-
-
-def _plain(value: Any) -> Any:
-    """Hours come back from the store as lists, and from a form as pairs."""
-    if isinstance(value, Mapping):
-        return {key: _plain(one) for key, one in value.items()}
-    return [_plain(one) for one in value] if isinstance(value, list | tuple) else value
 
 
 def check_rules(rules: ShopRules, shop: Shop) -> dict[str, str]:

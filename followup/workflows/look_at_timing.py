@@ -7,7 +7,7 @@ from datetime import datetime
 from typing import Any
 
 from followup.core.planning.lead_time import LearnedLead
-from followup.core.shop import RULES, Shop, ShopRules
+from followup.core.shop import RULES, Shop, ShopRules, plain
 from followup.storage import shops
 from followup.storage.lead_times import lead_of
 from followup.storage.rows import Row
@@ -64,16 +64,9 @@ def _whole(row: Row) -> dict[str, Any]:
 
 
 def _version(row: Row, body: dict[str, Any], old: dict[str, Any]) -> RulesVersion:
-    # Hours come back from JSON as lists, and from the defaults as pairs.
     changes = (
         Change(one.name, old[one.name], body[one.name])
         for one in RULES
-        if _plain(old[one.name]) != _plain(body[one.name])
+        if plain(old[one.name]) != plain(body[one.name])
     )
     return RulesVersion(row["version"], row["author"], row["at"], row["because"] or "", tuple(changes))
-
-
-def _plain(value: Any) -> Any:
-    if isinstance(value, dict):
-        return {key: _plain(one) for key, one in value.items()}
-    return [_plain(one) for one in value] if isinstance(value, list | tuple) else value

@@ -69,13 +69,20 @@ def check_page(page: Page, url: str, status: int = 200, folder: Path | None = No
         where = f"{url} at {width} px, {scheme}"
         faults += [f"{where}: {fault}" for fault in [*sideways(page), *axe(page)]]
         if folder:
-            picture = name or re.sub(r"\W+", "-", url.partition("//")[2].partition("/")[2]).strip("-") or "start"
-            page.screenshot(path=folder / f"{picture}-{width}-{scheme}.png", full_page=True)
+            named = name or re.sub(r"\W+", "-", url.partition("//")[2].partition("/")[2]).strip("-") or "start"
+            page.screenshot(path=folder / f"{named}-{width}-{scheme}.png", full_page=True)
     faults += [f"{url} with all opened: {fault}" for fault in _opened(page)]
     page.remove_listener("console", on_console)
     page.remove_listener("dialog", on_dialog)
     page.remove_listener("pageerror", on_error)
     return faults
+
+
+def picture(page: Page, name: str) -> None:
+    """Leave a picture of the page as it stands, where SCREENSHOTS_FOLDER names a folder."""
+    folder = _folder()
+    if folder:
+        page.screenshot(path=folder / f"{name}.png", full_page=True)
 
 
 def _opened(page: Page) -> list[str]:

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Generator, Iterator
 from dataclasses import replace
+from datetime import timedelta
 from typing import Any
 
 from flask import request, stream_template, stream_with_context
 from flask.typing import ResponseReturnValue
 
+from followup.core.shop import plain
+from followup.core.wall import day_of
 from followup.web import forms
 from followup.web.house import house
 from followup.web.login import me
@@ -75,13 +78,16 @@ def what_if() -> ResponseReturnValue:
     wrong = wrong or check_rules(replace(shop.rules, **news), shop)
     if wrong:
         return timing.page(forms.shown_again(request.form), wrong, 422)
-    said = {name: (rules_form.in_words(name, getattr(shop.rules, name)), rules_form.in_words(name, news[name]))
-            for name in names}  # fmt: skip
-    changed = {name: words for name, words in said.items() if words[0] != words[1]}
+    changed = {
+        name: tuple(rules_form.in_words(name, one) for one in (getattr(shop.rules, name), news[name]))
+        for name in names if plain(getattr(shop.rules, name)) != plain(news[name])
+    }  # fmt: skip
+    today = day_of(house().now(), shop.zone)
     trying = Trying(try_rules(house().store, me().shop_id, news, house().now()))
     again = [(name, value) for name, value in request.form.items(multi=True) if name != CSRF_FIELD]
     told: Any = stream_template(
         "manager/what_if.html", trying=trying, changed=changed, again=again, rows=ROWS, columns=COLUMNS,
-        rules=rules_form.BY_NAME, skills=rules_form.SKILLS, weeks=list(range(WEEKS_SHOWN)), most_cars=MOST_CARS,
+        rules=rules_form.BY_NAME, skills=rules_form.SKILLS, most_cars=MOST_CARS,
+        weeks=[(number, today + timedelta(weeks=number)) for number in range(WEEKS_SHOWN)],
     )  # fmt: skip
     return stream_with_context(told), 200, {"Content-Type": "text/html; charset=utf-8", "X-Accel-Buffering": "no"}

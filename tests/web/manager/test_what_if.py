@@ -20,6 +20,7 @@ def test_it_tells_what_would_change_and_keeps_nothing(member: Members, counter: 
     sent["lead_days"] = "35"
     page = manager.client.post("/manager/timing/what-if", data=sent).get_data(as_text=True)
     assert "Lead time from a text to the visit, days: 21 would become 35" in page
+    assert page.count("would become") == 1
     assert "100 %" in page and page.index("100 %") < page.index("Half a year, side by side")
     assert counter.shop().rules.lead_days == 21
     row = re.search(r"Texts a week</th>(.*?)</tr>", page, re.DOTALL)
