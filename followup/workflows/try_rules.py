@@ -161,27 +161,31 @@ def _counted(connection: Connection, shop: Shop, now: datetime, cars: int) -> An
     asked = results.requests_since(connection, shop.id, since)
     visits = results.visits_since(connection, shop.id, since)
     stops = len(results.stops_since(connection, shop.id, since))
+    asked_of, texts_of = _by_car(asked, "asked_at"), _by_car(texts, "sent_at")
     tries: list[tuple[int, int]] = []
     for number in (1, 2):
         # Who may still answer is not counted yet.
         mine = [one for one in texts if one["try_no"] == number and one["sent_at"] <= now - BOOKED_WITHIN]
-        tries.append((sum(_booked(one, asked) for one in mine), len(mine)))
-    own = sum(not _was_prompted(one, texts) for one in visits)
+        came = [one for one in mine if _any_between(asked_of, one, one["sent_at"], one["sent_at"] + BOOKED_WITHIN)]
+        tries.append((len(came), len(mine)))
+    prompted = [
+        one for one in visits if _any_between(texts_of, one, one["opened_at"] - PROMPTED_WITHIN, one["opened_at"])
+    ]
     first = min((one["opened_at"] for one in visits), default=now)
     years = cars * (now - first) / COUNTED_FOR
-    return Counted(tries[0], tries[1], (min(stops, len(texts)), len(texts)), (own, years))
+    own = (len(visits) - len(prompted), years)
+    return Counted(tries[0], tries[1], (min(stops, len(texts)), len(texts)), own)
 
 
-def _booked(text: Row, asked: Sequence[Row]) -> bool:
-    begins, ends = text["sent_at"], text["sent_at"] + BOOKED_WITHIN
-    return any(one["vehicle_id"] == text["vehicle_id"] and begins <= one["asked_at"] <= ends for one in asked)
+def _by_car(found: Sequence[Row], at: str) -> dict[int, list[datetime]]:
+    by_car: dict[int, list[datetime]] = {}
+    for one in found:
+        by_car.setdefault(one["vehicle_id"], []).append(one[at])
+    return by_car
 
 
-def _was_prompted(visit: Row, texts: Sequence[Row]) -> bool:
-    begins = visit["opened_at"] - PROMPTED_WITHIN
-    return any(
-        one["vehicle_id"] == visit["vehicle_id"] and begins <= one["sent_at"] <= visit["opened_at"] for one in texts
-    )
+def _any_between(by_car: Mapping[int, Sequence[datetime]], of: Row, begins: datetime, ends: datetime) -> bool:
+    return any(begins <= at <= ends for at in by_car.get(of["vehicle_id"], ()))
 
 
 def _planned(shop: Shop, today: date) -> dict[str, list[float]]:

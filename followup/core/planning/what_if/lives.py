@@ -104,11 +104,11 @@ class Lives:
     def live(self) -> Tally:
         """Let all the days pass."""
         for day in range(DAYS):
-            came = (self.visit == day) | (self.own == day)
-            if came.any():
-                self._visits(day, *np.nonzero(came))
+            came = _where((self.visit == day) | (self.own == day))
+            if len(came[0]):
+                self._visits(day, *came)
             if self.plan.may_leave[day]:
-                found = np.nonzero(self.look <= day)
+                found = _where(self.look <= day)
                 if len(found[0]):
                     self._texts(day, *found)
         return self.tally
@@ -285,6 +285,12 @@ class Lives:
 def _same(values: np.ndarray, worlds: int) -> Days:
     """The same in every world, as an array of its own."""
     return np.repeat(values[None].astype(np.int32), worlds, axis=0)
+
+
+def _where(mask: NDArray[np.bool_]) -> tuple[Rows, Rows]:
+    """Worlds and cars at which it is true; several times as fast as `nonzero` of two dimensions."""
+    worlds, cars = np.divmod(np.flatnonzero(mask), max(mask.shape[1], 1))
+    return worlds, cars
 
 
 def _or(day: int | None, otherwise: int) -> int:
