@@ -118,6 +118,12 @@ class ShopRules:
         "Free services, and how much of each",
         "timing",
     )
+    writes_before_winter: bool = _rule(
+        True, "Invite once before winter to a free washer fluid top-off, or to a look at a battery near its limit",
+        "timing",
+    )  # fmt: skip
+    winter_from: str = _rule("", "First day of these invites, where the manager sets it", "timing")
+    winter_until: str = _rule("", "Last day of these invites", "timing")
     links_visit: bool = _rule(
         False, "Put a link to the visit for the customer's calendar into its confirmation", "timing"
     )

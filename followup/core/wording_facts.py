@@ -150,6 +150,8 @@ EVERYWHERE = _facts("shop shop_phone", "who car")
 FACTS_OF: dict[str, ReasonFacts] = {
     "due_work": _facts("items try_no", "times ask_odometer"),
     "free_service": _facts("services", "open_hours"),
+    "winter_battery": _facts("items", "times"),
+    "winter_top_off": _facts("services", "open_hours"),
     "odometer_question": _facts("", "odometer odometer_on"),
     "missed_visit": _facts("time", "times"),
     "after_visit": _facts("day", "work"),

@@ -12,7 +12,7 @@ from sqlalchemy import ColumnElement, Connection, Table
 from followup.core.advisories import Advisory
 from followup.core.consent import ConsentStanding, standing
 from followup.core.forecast.window import DueCurve
-from followup.core.item import Catalogue
+from followup.core.item import Catalogue, in_use
 from followup.core.items import catalogue_of
 from followup.core.planning.balance import days_saved
 from followup.core.planning.decide import still_wanted
@@ -30,7 +30,7 @@ from followup.core.planning.picture import (
 )
 from followup.core.planning.send_rule import ODOMETER_FROM_CHANCE
 from followup.core.shop import Shop
-from followup.core.vehicle import AXLES
+from followup.core.vehicle import AXLES, Vehicle
 from followup.core.visit import Recommendation, Visit, Work
 from followup.core.wall import day_of
 from followup.storage import consents, inbox, numbers, outbox, paced, people, rows, shops, tables
@@ -171,10 +171,22 @@ def pictures_of_phone(
                     invites=tuple(_invites(gathered.invites.get(phone["id"], []))),
                     needs_registration=needs_registration,
                     paced=_paced(gathered.placed_row(phone["id"], vehicle["id"])),
+                    free_top_offs=_free_top_offs(shop, people.vehicle_of(vehicle)),
                     **_car(gathered, shop, vehicle["id"], now),
                     **_thread(gathered, phone["id"], shop, now),
                 )
     return list(found.values())
+
+
+def _free_top_offs(shop: Shop, vehicle: Vehicle) -> tuple[str, ...]:
+    """What the shop tops off free on such a car: an electric one has no engine oil."""
+    free = shop.free_services
+    items = in_use(catalogue_of(shop))
+    return tuple(
+        one.code
+        for one in items
+        if one.code in free and one.is_top_off_free and one.is_named and one.exists_on(vehicle)
+    )
 
 
 def _paced(row: Row | None) -> Paced | None:

@@ -104,6 +104,8 @@ def check_rules(rules: ShopRules, shop: Shop) -> dict[str, str]:
     wrong = {one.name: why for one in fields(rules) if (why := _check_one(one.name, rules))}
     if not wrong and rules.hand_over_below_certainty > rules.ask_below_certainty:
         wrong["hand_over_below_certainty"] = "This must not be above the certainty below which we ask back."
+    if not wrong and bool(rules.winter_from) != bool(rules.winter_until):
+        wrong["winter_from"] = "Give both days of the invites before winter, or none."
     if "price_text" not in wrong and (why := _check_price_text(rules.price_text, shop)):
         wrong["price_text"] = why
     return wrong
@@ -156,6 +158,17 @@ def _check_days(days: list[str]) -> str | None:
         except ValueError:
             return f"{day[:20]!r} is no day. Write days like 2026-12-24, one a line."
     return None
+
+
+def _check_month_day(day: str) -> str | None:
+    """Month and day of every year: a leap day is none."""
+    if not day:
+        return None
+    try:
+        is_well = f"{date.fromisoformat(f'2001-{day}'):%m-%d}" == day
+    except ValueError:
+        is_well = False
+    return None if is_well else f"{day[:20]!r} is no day of the year. Write it like 09-17."
 
 
 def _check_labor(hours: Mapping[str, float]) -> str | None:
@@ -223,6 +236,8 @@ _CHECKS: dict[str, Callable[[Any], str | None]] = {
     "invite_hours": _check_invite_hours,
     "visit_text_hours": _check_text_hours,
     "closed_on": _check_days,
+    "winter_from": _check_month_day,
+    "winter_until": _check_month_day,
     "labor_hours": _check_labor,
     "action_limits": _check_limits("action"),
     "legal_limits": _check_limits("legal"),

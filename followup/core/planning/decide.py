@@ -6,19 +6,23 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from followup.core.planning.candidate import Candidate
 from followup.core.planning.draw import left_out
 from followup.core.planning.hours import may_leave, next_moment, valid_until
 from followup.core.planning.item_stops import calls_to_make, item_stop
 from followup.core.planning.paced import waits_for_room
 from followup.core.planning.picture import Because, CarPicture, Decision, EarlierInvite, PhoneTask, PlannedText
-from followup.core.planning.send_rule import Candidate, candidates, items_left_out
+from followup.core.planning.send_rule import candidates, items_left_out
 from followup.core.planning.spacing import too_often, tries_so_far, try_again_days
 from followup.core.planning.stops import stops_against
 from followup.core.text import reason
 
 # What an advisor calls about where the line takes no texts.
 WORTH_A_CALL = ("recall", "missed_visit", "due_work")
-PRESSING = ("recall", "missed_visit", "after_visit", "due_work", "free_service", "odometer_question")
+PRESSING = (
+    "recall", "missed_visit", "after_visit", "due_work", "free_service", "winter_battery", "winter_top_off",
+    "odometer_question",
+)  # fmt: skip
 
 
 def decide(picture: CarPicture, now: datetime) -> Decision:

@@ -145,7 +145,8 @@ class CarPicture:
     has the thread. `needs_registration`: texts would reach real phones, and the registration is missing.
     `is_odometer_worth_a_text`: the forecast gains more from a new reading than a text of its own costs,
     `is_odometer_asked_along`: it gains enough for a line in an invite that leaves anyway. `advisories`:
-    what the readings show side by side; whether there is a text never hangs on them. `paced`: the week that its
+    what the readings show side by side; whether there is a text never hangs on them. `free_top_offs`: what this car has
+    that the shop tops off free, read before or not. `paced`: the week that its
     invite is paced into, where it was placed and nothing is news since.
     """
 
@@ -172,6 +173,7 @@ class CarPicture:
     needs_registration: bool = False
     is_odometer_worth_a_text: bool = False
     is_odometer_asked_along: bool = False
+    free_top_offs: tuple[str, ...] = ()
     paced: Paced | None = None
 
     @property

@@ -1,55 +1,43 @@
 """Which reasons there are to write about a car now, the most pressing first; whether they may leave is `decide.py`.
 
 Due work is written about when the chance of being due within the lead time reaches q (`joining.py`). The reasons
-that are not wear: a recall, a missed booking, the after-visit question, a free top-off, the odometer.
+that are not wear: a recall, a missed booking, the after-visit question, a free top-off (`walk_ins.py`), what is done
+before winter (`seasonal.py`), the odometer.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
 from followup.core.advisories.words import in_short
+from followup.core.planning.candidate import Candidate
 from followup.core.planning.item_stops import is_asked_again, item_stop
 from followup.core.planning.joining import is_trigger, join
-from followup.core.planning.picture import Because, CarPicture, DueItem, ItemAt
+from followup.core.planning.picture import Because, CarPicture, DueItem
+from followup.core.planning.seasonal import seasonal
 from followup.core.planning.told_along import booked_with, told_along
+from followup.core.planning.walk_ins import free_service, is_free
 
 MISSED_IS_OLD_AFTER_DAYS = 14
 AFTER_VISIT_FROM = timedelta(days=1)
 AFTER_VISIT_UNTIL = timedelta(days=7)
 ODOMETER_FROM_CHANCE = 0.10
 ODOMETER_AFTER_DAYS = 90
-LEAK_CHECK_AFTER_TOP_OFFS = 2
-LEAK_CHECKED_FLUIDS = frozenset({"coolant", "engine_oil"})
-
-
-@dataclass(frozen=True)
-class Candidate:
-    """One reason to write; `raised_by` is the inspection, visit or day that raised it, as a key that stays the same
-    however often it is planned; `advised` the keys of the advisories that are told along."""
-
-    reason: str
-    raised_by: str
-    says: str
-    items: tuple[ItemAt, ...] = ()
-    is_legal: bool = False
-    chance: float = 0.0
-    advised: tuple[str, ...] = ()
 
 
 def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:
     """All reasons to write about this car, the most pressing first: legal limits, recalls, what was missed, the
-    after-visit question, due work, free services, the odometer."""
+    after-visit question, due work, free services, what is seasonal, the odometer."""
     due = list(_due_work(picture, now))
     found = [one for one in due if one.is_legal]
     found += _recalls(picture)
     found += _missed_visit(picture, now)
     found += _after_visit(picture, now)
     found += [one for one in due if not one.is_legal]
-    found += _free_service(picture, now)
+    found += free_service(picture, now)
+    found += seasonal(picture, now)
     found += _odometer_question(picture, now)
     return found
 
@@ -60,15 +48,6 @@ def items_left_out(picture: CarPicture, now: datetime) -> Iterator[Because]:
         stop = item_stop(picture, due, now) if is_trigger(due, picture.shop.rules) else None
         if stop:
             yield stop
-
-
-def is_free(picture: CarPicture, due: DueItem, now: datetime) -> bool:
-    """True where the shop tops it off free; one that was topped off twice in a year is a leak to be checked instead."""
-    if not due.is_free_top_off or due.item not in picture.shop.free_services:
-        return False
-    year_ago = picture.day(now) - timedelta(days=365)
-    times = sum(one.item == due.item and one.did == "topped_off" and one.on > year_ago for one in picture.work)
-    return due.item not in LEAK_CHECKED_FLUIDS or times < LEAK_CHECK_AFTER_TOP_OFFS
 
 
 def _due_work(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
@@ -132,21 +111,6 @@ def _after_visit(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
     complained = picture.complained_on is not None and picture.complained_on >= picture.day(visit.opened_at)
     if not complained and AFTER_VISIT_FROM <= now - visit.closed_at <= AFTER_VISIT_UNTIL:
         yield Candidate("after_visit", f"visit {visit.code}", "a visit ended a day ago or more")
-
-
-def _free_service(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
-    """Low fluids that the shop tops off free: a walk-in, so nothing of it is booked."""
-    low = [
-        one
-        for one in picture.due
-        if is_free(picture, one, now) and is_trigger(one, picture.shop.rules) and not item_stop(picture, one, now)
-    ]
-    if low:
-        known_on = max((one.measured_on for one in low if one.measured_on), default=None)
-        names = tuple(sorted(one.at for one in low))
-        says = f"low, and topped off free: {', '.join(item for item, _ in names)}"
-        chance = max(one.chance_by_lead for one in low)
-        yield Candidate("free_service", f"car {picture.vehicle}, low {known_on}", says, names, False, chance)
 
 
 def _odometer_question(picture: CarPicture, now: datetime) -> Iterator[Candidate]:

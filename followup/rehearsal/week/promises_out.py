@@ -24,7 +24,7 @@ _DAY = timedelta(days=1)
 # Which consent a reason needs (the trade's rules); texts about a visit need that for visits, or were asked for.
 _COVER = {
     "due_work": "upkeep", "odometer_question": "upkeep", "missed_visit": "upkeep", "after_visit": "upkeep",
-    "recall": "upkeep", "free_service": "offers",
+    "recall": "upkeep", "free_service": "offers", "winter_battery": "upkeep", "winter_top_off": "offers",
 }  # fmt: skip
 # Zones of the area codes of the demo's town, by the numbering plan (from memory).
 _ZONES = {

@@ -58,6 +58,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("What texts bring", ("without_invites_share", "most_stops_per_100")),
     ("Replies", ("ask_below_certainty", "hand_over_below_certainty")),
     ("Free services", ("free_services",)),
+    ("Before winter", ("writes_before_winter", "winter_from", "winter_until")),
     ("Limits and readings", ("action_limits", "legal_limits", "gauges_round_down")),
     ("Uneven wear and rotation", ("advise_at_chance", "advisory_bounds")),
 )  # fmt: skip
@@ -126,6 +127,8 @@ def _hint(rule: Rule, kind: str) -> str:
     if rule.name == "send_at_chance":
         usual = ShopRules().send_at_chance
         return f"{least * 100:g} to {most * 100:g} %; {usual * 100:g} as shipped: {balance_in_words(usual)}."
+    if rule.name in ("winter_from", "winter_until"):
+        return "Month and day, like 09-17; both left empty, they follow from where the shop is."
     if kind == "share":
         return f"{least * 100:g} to {most * 100:g} %; {getattr(ShopRules(), rule.name) * 100:g} as shipped."
     if kind == "whole":

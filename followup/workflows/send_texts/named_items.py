@@ -11,6 +11,7 @@ from followup.core.forecast.window import DueCurve
 from followup.core.item import Item
 from followup.core.phrasing import phrase_duration, phrase_list
 from followup.core.wording_facts import FactValue
+from followup.storage import outbox
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 from followup.wording import advisory_fact, item_fact, measured_phrase, service_fact
@@ -111,6 +112,8 @@ def services_of_text(told: Telling) -> FactValue:
 
 def work_of_text(told: Telling) -> FactValue:
     """The work of the visit, in words."""
+    if _is_battery_check(told):
+        return str(phrase_file(told.language, "phrases")["battery_check"])
     items = told.request["items"] if told.request else told.raw.get("items", [])
     catalogue = told.catalogue
     found = [catalogue[code] for code in dict.fromkeys(str(item) for item, _ in items) if code in catalogue]
@@ -118,6 +121,13 @@ def work_of_text(told: Telling) -> FactValue:
         found = _main(told, found)
     work = dict.fromkeys(item_fact(told.language, item)["work"] for item in found)
     return phrase_list(list(work), told.language)
+
+
+def _is_battery_check(told: Telling) -> bool:
+    """A yes to an offered check is no yes to a new battery."""
+    reason_id = told.request["reason_id"] if told.request else None
+    found = outbox.load_reason(told.connection, reason_id) if reason_id is not None else None
+    return found is not None and found["kind"] == "winter_battery"
 
 
 # A yes to a text is a time, never an order: what was merely near its date is not read back as if it were agreed.

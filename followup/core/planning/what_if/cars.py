@@ -10,8 +10,8 @@ from followup.core.forecast.window import DueCurve
 from followup.core.item import Item
 from followup.core.planning.item_stops import item_stop
 from followup.core.planning.picture import CarPicture, DueItem, ItemAt
-from followup.core.planning.send_rule import is_free
 from followup.core.planning.stops import BOOKING_STANDS_FOR, stops_against
+from followup.core.planning.walk_ins import is_free
 
 REASON = "due_work"
 # What passes by itself, or is lived through here: the rest after a visit, a visit that is booked, hours.
