@@ -26,6 +26,7 @@ from typing import Any
 
 from followup import clock
 from followup.wiring import EVERY, HEAR_EVERY, House
+from followup.workflows.look_for_waiting import is_anything_waiting
 
 _LOG = logging.getLogger(__name__)
 LOOK_EVERY_SECONDS = 1
@@ -125,7 +126,7 @@ def run_due(
     worker: str,
     lanes: Lanes | None = None,
     acting: Acting | None = None,
-    ticks: tuple[Tick, ...] = TICKS,
+    ticks: tuple[Tick, ...] | None = None,
 ) -> int:
     """Run every tick whose time has come, if this process holds the lease; how many ran.
 
@@ -135,7 +136,7 @@ def run_due(
     if not acting.begin():
         return 0
     beats, ran = house.last_beats(), 0
-    for tick in ticks:
+    for tick in TICKS if ticks is None else ticks:
         last = beats.get(tick.name)
         # A heartbeat ahead of now: the clock was moved back.
         if last is not None and last <= now and now - last < tick.every:
@@ -187,10 +188,12 @@ def run_until(house: House, until: datetime) -> int:
         house.give_back_lease(LEASE, worker)
 
 
-def run_all_now(house: House, worker: str, ticks: tuple[Tick, ...] = TICKS) -> int:
+def run_all_now(house: House, worker: str, ticks: tuple[Tick, ...] | None = None, acting: Acting | None = None) -> int:
     """Run what is due at this instant until nothing new comes of it (an answer that must be sent, an alert)."""
-    ran = run_due(house, worker, ticks=ticks)
+    ran = run_due(house, worker, acting=acting, ticks=ticks)
     for shop_id, _ in house.shops():
+        if not is_anything_waiting(house.store, shop_id, house.now()):
+            continue
         house.answer(shop_id)
         house.tell(shop_id)
         while house.send(shop_id, worker).sent:

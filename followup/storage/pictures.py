@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Table
@@ -33,7 +33,7 @@ from followup.core.shop import Shop
 from followup.core.vehicle import AXLES, Vehicle
 from followup.core.visit import Recommendation, Visit, Work
 from followup.core.wall import day_of
-from followup.storage import consents, inbox, numbers, outbox, paced, people, rows, shops, tables
+from followup.storage import consents, inbox, numbers, outbox, paced, people, rows, shops, tables, windows
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
 
@@ -82,8 +82,14 @@ class Gathered(_Contacts):
         return None if row is None or (made is not None and made > row["made_at"]) else row
 
 
-def gather(connection: Connection, shop_id: int, now: datetime) -> Gathered:
-    """Everything that planning looks at, for the whole shop."""
+def gather(
+    connection: Connection, shop_id: int, now: datetime, near: Shop | None = None, ahead: timedelta = timedelta(0)
+) -> Gathered:
+    """Everything that planning looks at, for the whole shop.
+
+    With `near`, the shop by whose rules it is planned, windows are left out that can be in no text of the coming days
+    (`ahead`): which texts and calls there are is the same without them. Why there is none is told by all of them.
+    """
     contacts = _Contacts(
         phones=people.all_phones(connection, shop_id),
         persons=people.persons_by_phone(connection, shop_id),
@@ -92,8 +98,17 @@ def gather(connection: Connection, shop_id: int, now: datetime) -> Gathered:
         states={row["phone_id"]: row["state"] for row in inbox.conversations_of_shop(connection, shop_id)},
         standings=consents.standings(connection, shop_id),
     )
-    gathered = _gather(connection, shop_id, contacts, people.vehicles_by_person(connection, shop_id, None), None)
+    due = None if near is None else _near_windows(connection, near, now, ahead)
+    gathered = _gather(connection, shop_id, contacts, people.vehicles_by_person(connection, shop_id, None), None, due)
     return replace(gathered, placed=paced.placed_invites(connection, shop_id, now))
+
+
+def _near_windows(connection: Connection, shop: Shop, now: datetime, ahead: timedelta) -> dict[int, list[Row]]:
+    """The windows that any rule of planning may ask for: each asks whether a chance is reached within some days."""
+    rules = shop.rules
+    lowest = min(rules.send_at_chance, rules.join_at_chance, ODOMETER_FROM_CHANCE)
+    within = ahead.days + rules.lead_days + max(rules.joined_within_days, 0)
+    return windows.near_windows(connection, shop.id, day_of(now, shop.zone), within, lowest)
 
 
 def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) -> Gathered:
@@ -128,6 +143,7 @@ def _gather(
     contacts: _Contacts,
     vehicles: dict[int, list[Row]],
     cars: list[int] | None,
+    due: dict[int, list[Row]] | None = None,
 ) -> Gathered:
     def of_cars(table: Table, *conditions: ColumnElement[bool]) -> dict[int, list[Row]]:
         return rows.grouped(connection, table, "vehicle_id", shop_id, cars, *conditions)
@@ -135,7 +151,7 @@ def _gather(
     return Gathered(
         **vars(contacts),
         vehicles=vehicles,
-        windows=of_cars(tables.due_windows, tables.due_windows.c.is_current.is_(True)),
+        windows=of_cars(tables.due_windows, tables.due_windows.c.is_current.is_(True)) if due is None else due,
         visits=of_cars(tables.visits),
         work=of_cars(tables.work_done),
         advice=of_cars(tables.recommendations),

@@ -4,9 +4,26 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from sqlalchemy import Connection, func, select
+from sqlalchemy import Connection, func, or_, select
 
 from followup.storage import tables
+
+
+def is_anything_waiting(connection: Connection, shop_id: int, now: datetime) -> bool:
+    """Whether at `now` a planned text is due, something that came in is not handled, or an alert is to be told."""
+    texts, alerts, inbound = tables.texts, tables.alerts, tables.inbound
+    asked = (
+        (texts, texts.c.state == "planned", texts.c.due_at <= now),
+        (inbound, inbound.c.handled_at.is_(None)),
+        (
+            alerts, alerts.c.closed_at.is_(None), alerts.c.acknowledged_at.is_(None),
+            or_(alerts.c.next_at.is_(None), alerts.c.next_at <= now),
+        ),
+    )  # fmt: skip
+    return any(
+        connection.execute(select(table.c.id).where(table.c.shop_id == shop_id, *told).limit(1)).first() is not None
+        for table, *told in asked
+    )
 
 
 def next_instants(connection: Connection, now: datetime) -> list[datetime]:

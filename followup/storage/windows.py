@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from datetime import date, datetime
 from typing import Any
 
 from sqlalchemy import Connection, delete, func, select, update
 
+from followup.core.forecast.window import CURVE_CHANCES
 from followup.storage import learned_priors, rows, shops, tables
 from followup.storage.rows import Row
+
+# A database takes only so many values in one statement.
+_AT_ONCE = 5_000
 
 
 def replace_windows(
@@ -49,6 +54,41 @@ def all_windows(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
     found: dict[int, list[Row]] = {}
     for row in rows.every(connection, query):
         found.setdefault(row["vehicle_id"], []).append(row)
+    return found
+
+
+def near_windows(
+    connection: Connection, shop_id: int, today: date, within_days: float, chance: float
+) -> dict[int, list[Row]]:
+    """Of `all_windows` those that may be due within so many days with at least that chance, by either limit; and all
+    those of cars of which something was advised or put off, whose items come up whatever their chance.
+
+    What lies further ahead is most of it, and is not even read.
+    """
+    table, place = tables.due_windows, bisect_left(CURVE_CHANCES, chance) - 1
+    if place < 0:
+        return all_windows(connection, shop_id)
+    curve, legal = (table.c.body[(*path, "days", place)].as_float() for path in (("curve",), ("legal", "curve")))
+    query = select(table.c.id, table.c.vehicle_id, table.c.as_of, curve, legal,
+                   table.c.body[("legal", "is_past")].as_boolean())  # fmt: skip
+    query = query.where(table.c.shop_id == shop_id, table.c.is_current.is_(True))
+    put_off = {
+        vehicle_id
+        for other in (tables.rests, tables.recommendations)
+        for (vehicle_id,) in connection.execute(select(other.c.vehicle_id).where(other.c.shop_id == shop_id).distinct())
+    }
+    wanted = [
+        window_id
+        for window_id, vehicle_id, as_of, due_in, legal_in, is_past in connection.execute(query)
+        if is_past or vehicle_id in put_off
+        # The day on which a lower chance is reached: before it the chance that is asked for is not.
+        or any(days is not None and days <= (today - as_of).days + within_days for days in (due_in, legal_in))
+    ]  # fmt: skip
+    found: dict[int, list[Row]] = {}
+    for begin in range(0, len(wanted), _AT_ONCE):
+        query = select(table).where(table.c.id.in_(wanted[begin : begin + _AT_ONCE])).order_by(table.c.id)
+        for row in rows.every(connection, query):
+            found.setdefault(row["vehicle_id"], []).append(row)
     return found
 
 

@@ -14,7 +14,7 @@ from __future__ import annotations
 
 import logging
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from itertools import islice
 from typing import Any
 
@@ -23,6 +23,7 @@ from followup.core.planning.pacing.ahead import messages_of_phone
 from followup.core.planning.pacing.message import Message
 from followup.core.planning.pacing.pace import Placing, pace, solve
 from followup.core.planning.pacing.room import Room
+from followup.core.planning.pacing.weeks import WEEKS
 from followup.core.planning.picture import CarPicture
 from followup.core.shop import Shop
 from followup.core.wall import day_of
@@ -41,7 +42,7 @@ def pace_invites(store: Store, shop_id: int, now: datetime, *, needs_registratio
         if not shop.rules.paces_invites or paced.has_ended(connection, shop_id, today, shop.rules_version):
             return None
         there, used = room.look_at_room(connection, shop, now)
-        gathered = pictures.gather(connection, shop_id, now)
+        gathered = pictures.gather(connection, shop_id, now, near=shop, ahead=timedelta(weeks=WEEKS + 1))
     messages = _messages(gathered, shop, there, now, needs_registration)
     placing = pace(messages, there, used, solve)
     vehicles = {one["code"]: one["id"] for found in gathered.vehicles.values() for one in found}

@@ -48,7 +48,7 @@ def plan_texts(store: Store, shop_id: int, now: datetime, *, needs_registration:
     """Plan what is due at `now`; how many texts are new."""
     with store.read() as connection:
         shop = with_learned_lead(connection, shops.load_shop(connection, shop_id), now)
-        gathered = pictures.gather(connection, shop_id, now)
+        gathered = pictures.gather(connection, shop_id, now, near=shop)
         known = alerts.phone_task_keys(connection, shop_id)
     decided = [(phone, _decide(gathered, shop, phone, now, needs_registration)) for phone in gathered.phones]
     _place_news(store, shop, gathered, decided, now)

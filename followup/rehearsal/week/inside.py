@@ -31,6 +31,14 @@ class Killed(BaseException):
     """The worker ends here."""
 
 
+class _AloneHere(scheduler.Acting):
+    """Within one step nobody else comes: the lease that it began with holds. Real processes are tried elsewhere."""
+
+    def still(self, *, is_long: bool = False) -> bool:
+        """Whether it began with the lease."""
+        return self.term is not None
+
+
 class Inside:
     """Pages and worker of one shop. `without` names ticks of the clock that are left out, `every` those that run at
     another pace."""
@@ -90,7 +98,7 @@ class Inside:
     def work_now(self) -> datetime | None:
         """Let the worker do all that is due; when something is due next, or None where it was killed."""
         try:
-            scheduler.run_all_now(self._work, self._worker, self._ticks)
+            scheduler.run_all_now(self._work, self._worker, self._ticks, self._acting)
         except Killed:
             self.kills += 1
             self._work.close()
@@ -107,6 +115,7 @@ class Inside:
     def _open_worker(self) -> None:
         self._work = open_house(self._settings)
         self._worker = f"worker {next(self._numbers)}"
+        self._acting = _AloneHere(self._work, self._worker)
         if not self._work.move_in():
             raise RuntimeError("This database sends nothing: it is a copy.")
 

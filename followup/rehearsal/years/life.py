@@ -26,8 +26,7 @@ from followup.storage.rows import Row
 
 # Planning asks for days; what the demo's ticks look at more often comes to the same a day later.
 EVERY: Mapping[str, timedelta] = {
-    "plan": timedelta(days=1), "forecast": timedelta(days=1), "watch_stops": timedelta(days=1),
-    "settle": timedelta(hours=2),
+    **dict.fromkeys(("plan", "pace", "forecast", "watch_stops"), timedelta(days=1)), "settle": timedelta(hours=2),
 }  # fmt: skip
 WITHOUT = ("learn", "score")
 # About one text a year that nobody asked for.
@@ -83,7 +82,7 @@ def live_years(asked: Years, folder: Path, say: Say) -> Lived:
         premises, asked.seed, begins, troubles=troubles, habits=HABITS, manners=MANNERS,
         faulty=_FAULTY if asked.has_faults else 0.0, without=WITHOUT, every=EVERY,
     ) as shop:  # fmt: skip
-        life = _Life(asked, fleet, shop)
+        life = _Life(asked, fleet, shop, say)
         for week in range(asked.weeks):
             life.live_a_week(begins + week * _WEEK)
             say(life.in_words(week + 1))
@@ -99,8 +98,8 @@ def _troubles(asked: Years, begins: datetime) -> Troubles:
 class _Life:
     """One shop while it lives."""
 
-    def __init__(self, asked: Years, fleet: LivingFleet, shop: SimulatedShop) -> None:
-        self.asked, self.fleet, self.shop = asked, fleet, shop
+    def __init__(self, asked: Years, fleet: LivingFleet, shop: SimulatedShop, say: Say) -> None:
+        self.asked, self.fleet, self.shop, self._say = asked, fleet, shop, say
         self._random = Random(f"years {asked.seed}")
         self._invited: set[int] = set()
         # By what it says: each is told once, though several looks find it.
@@ -147,7 +146,9 @@ class _Life:
 
     def _note(self, broken: list[Broken]) -> None:
         for one in broken:
-            self._broken.setdefault(f"{one.promise} {one.says}", one)
+            if (which := f"{one.promise}: {one.says}") not in self._broken:
+                self._broken[which] = one
+                self._say(f"broken: {which}")
 
     def _note_text(self, row: Row) -> None:
         if row["kind"] == "invite":
