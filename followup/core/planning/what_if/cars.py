@@ -9,13 +9,14 @@ from datetime import datetime
 from followup.core.forecast.window import DueCurve
 from followup.core.item import Item
 from followup.core.planning.item_stops import item_stop
+from followup.core.planning.number_rules import about_reason, stops_of_number
 from followup.core.planning.picture import CarPicture, DueItem, ItemAt
-from followup.core.planning.stops import BOOKING_STANDS_FOR, stops_against
+from followup.core.planning.stops import BOOKING_STANDS_FOR, STOPS_OF_CAR
 from followup.core.planning.walk_ins import is_free
 
 REASON = "due_work"
-# What passes by itself, or is lived through here: the rest after a visit, a visit that is booked, hours.
-_PASSES = frozenset({"just_closed", "booked", "hours", "visit_open"})
+# What passes by itself or is lived through here: a visit that is booked, one that is open.
+_PASSES = frozenset({"booked", "visit_open"})
 # Where nothing is known of how fast it goes, a visit within so many days before it is due is none too early.
 USUAL_NEAR_DAYS = 30.0
 # Half a year and the longest lead time; one item in a hundred of those left out is due before.
@@ -84,8 +85,15 @@ def car_ahead(picture: CarPicture, items: Iterable[ItemAhead], now: datetime) ->
     return CarAhead(
         picture.vehicle, picture.phone.id, tuple(items), (len(by_kind[0]), len(by_kind[1])), (last[0], last[1]),
         tuple(sorted(day(one.at) for one in picture.invites)), visited,
-        min(booked, default=None), all(one.rule in _PASSES for one in stops_against(picture, REASON, now)),
+        min(booked, default=None), may_text(picture, now),
     )  # fmt: skip
+
+
+def may_text(picture: CarPicture, now: datetime) -> bool:
+    """Whether nothing stops invites about this car but what passes by itself. Hours are not asked for: they do."""
+    of_number = stops_of_number(about_reason(REASON), picture.of_number, now)
+    of_car = (stop(picture, now) for stop in STOPS_OF_CAR)
+    return all(one is None or one.rule in _PASSES for one in (*of_number, *of_car))
 
 
 def may_be_told(picture: CarPicture, due: DueItem, now: datetime) -> bool:

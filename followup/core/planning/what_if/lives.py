@@ -6,7 +6,7 @@ A day costs only what happens on it: each car has the next day on which it is wo
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -81,7 +81,10 @@ class Lives:
         self.phone_of = np.array([phones[car.phone] for car in self.cars], dtype=np.intp)
         self.told = _same(self.plan.told.min(axis=1, initial=NEVER_DAY), worlds)
         self.legal = _same(self.plan.legal.min(axis=1, initial=NEVER_DAY), worlds)
-        self.done = np.zeros(self.draws.due.shape, dtype=bool)
+        # Places that a car has no item for are done.
+        none = [[number >= len(car.items) for number in range(self.draws.due.shape[2])] for car in self.cars]
+        self.done = np.repeat(np.array(none, dtype=bool).reshape(self.draws.due.shape[1:])[None], worlds, axis=0)
+        self.left = (~self.done).sum(axis=2).astype(np.int16)
         self.tries = _same(np.array([car.tries for car in self.cars]).reshape(count, 2), worlds)
         last = [[_LONG_AGO if day is None else day for day in car.last_try] for car in self.cars]
         self.last_try = _same(np.array(last).reshape(count, 2), worlds)
@@ -101,8 +104,8 @@ class Lives:
         self.look = np.where(silent[None, :], _SILENT, np.minimum(self.told, self.legal)).astype(np.int32)
         self._prepare_items()
 
-    def live(self) -> Tally:
-        """Let all the days pass."""
+    def live(self) -> Iterator[int]:
+        """Let all the days pass, one after the other; yields each that is over."""
         for day in range(DAYS):
             came = _where((self.visit == day) | (self.own == day))
             if len(came[0]):
@@ -111,7 +114,7 @@ class Lives:
                 found = _where(self.look <= day)
                 if len(found[0]):
                     self._texts(day, *found)
-        return self.tally
+            yield day
 
     # How it begins ---------------------------------------------------------------------------------------------
     def _earlier_texts(self, phones: dict[int, int], worlds: int) -> Days:
@@ -150,19 +153,35 @@ class Lives:
         return np.where(inside, self.plan.open_on[np.where(inside, days, 0)], NEVER_DAY).astype(np.int32)
 
     def _visits(self, day: int, worlds: Rows, cars: Rows) -> None:
-        due, legal = self.draws.due[worlds, cars], self.draws.legal[worlds, cars]
-        pending = ~self.done[worlds, cars]
-        near = pending & (due - day <= self.near[cars])
         prompted = (self.visit[worlds, cars] == day) & self.is_prompted[worlds, cars]
-        week, tally = day // 7, self.tally
-        np.add.at(tally.prompted[:, week], worlds[prompted], 1)
-        np.add.at(tally.own[:, week], worlds[~prompted], 1)
-        np.add.at(tally.wasted, worlds[prompted & ~near.any(axis=1)], 1)
-        np.add.at(tally.past_action, worlds[(pending & (due < day)).any(axis=1)], 1)
-        np.add.at(tally.past_legal, worlds[(pending & (legal < day)).any(axis=1)], 1)
-        self._count_hours(week, worlds, cars, near)
-        self.done[worlds, cars] |= near
-        self._after_visit(day, worlds, cars, due, legal)
+        np.add.at(self.tally.prompted[:, day // 7], worlds[prompted], 1)
+        np.add.at(self.tally.own[:, day // 7], worlds[~prompted], 1)
+        reminded = day + REMIND_AFTER_DAYS if self.plan.kind == "reminder" else NEVER_DAY
+        told, at_legal = (np.full(len(cars), one, dtype=np.int32) for one in (reminded, NEVER_DAY))
+        is_idle = np.ones(len(cars), dtype=bool)
+        # Of most cars nothing is left that may matter within the half year.
+        has_items = np.flatnonzero(self.left[worlds, cars])
+        if len(has_items):
+            found = self._do_work(day, worlds[has_items], cars[has_items])
+            is_idle[has_items] = found[0]
+            if self.plan.kind == "ours":
+                told[has_items], at_legal[has_items] = found[1:]
+        np.add.at(self.tally.wasted, worlds[prompted & is_idle], 1)
+        self._after_visit(day, worlds, cars, told, at_legal)
+
+    def _do_work(self, day: int, worlds: Rows, cars: Rows) -> tuple[NDArray[np.bool_], Days, Days]:
+        """What is near its limit is done, all else is measured: a new window around its true day, as wide as before in
+        proportion. Whether nothing was near, and the days from which what is left is a reason for a text."""
+        due, legal, done = self.draws.due[worlds, cars], self.draws.legal[worlds, cars], self.done[worlds, cars]
+        near = ~done & (due - day <= self.near[cars])
+        np.add.at(self.tally.past_action, worlds[(near & (due < day)).any(axis=1)], 1)
+        np.add.at(self.tally.past_legal, worlds[(~done & (legal < day)).any(axis=1)], 1)
+        self._count_hours(day // 7, worlds, cars, near)
+        left, lead = ~(done | near), self.plan.rules.lead_days
+        self.done[worlds, cars], self.left[worlds, cars] = ~left, left.sum(axis=1)
+        told = _soonest(day, due, self.plan.ratio[cars], left, lead)
+        is_idle = np.asarray(~near.any(axis=1))
+        return is_idle, told, _soonest(day, legal, self.plan.legal_ratio[cars], left, lead)
 
     def _count_hours(self, week: int, worlds: Rows, cars: Rows, near: NDArray[np.bool_]) -> None:
         """Labor hours of what is done: the same work on the same car once."""
@@ -177,14 +196,8 @@ class Lives:
                 self.hours_of[cars[fresh], number],
             )  # fmt: skip
 
-    def _after_visit(self, day: int, worlds: Rows, cars: Rows, due: np.ndarray, legal: np.ndarray) -> None:
-        """All is measured: what was not done has a new window around its true day, as wide as before in proportion."""
-        lead, left = self.plan.rules.lead_days, ~self.done[worlds, cars]
-        if self.plan.kind == "reminder":
-            told, at_legal = np.full(len(cars), day + REMIND_AFTER_DAYS), np.full(len(cars), NEVER_DAY)
-        else:
-            told = _soonest(day, due, self.plan.ratio[cars], left, lead)
-            at_legal = _soonest(day, legal, self.plan.legal_ratio[cars], left, lead)
+    def _after_visit(self, day: int, worlds: Rows, cars: Rows, told: Days, at_legal: Days) -> None:
+        """Tries begin anew, invites rest."""
         self.told[worlds, cars], self.legal[worlds, cars] = told, at_legal
         self.tries[worlds, cars], self.last_try[worlds, cars] = 0, _LONG_AGO
         self.last_visit[worlds, cars] = day

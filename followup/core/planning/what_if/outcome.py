@@ -8,14 +8,14 @@ from dataclasses import dataclass
 import numpy as np
 
 from followup.core.planning.what_if.cars import CarAhead
-from followup.core.planning.what_if.draws import WEEKS, Draws, curves_of, draw
+from followup.core.planning.what_if.draws import DAYS, WEEKS, Draws, curves_of, draw
 from followup.core.planning.what_if.lives import Lives, Tally
 from followup.core.planning.what_if.odds import Odds
 from followup.core.planning.what_if.plan import NEVER_DAY, Plan
 
 WORLDS = 200
-# So many at a time: each batch fits into a few dozen MiB, and tells that it is done.
-_AT_ONCE = 40
+# So many worlds at a time: a batch of 5,000 cars fits into 150 MiB; and after how many days it is told how far it is.
+_AT_ONCE, _TOLD_EVERY = 100, 26
 RANGE = (10.0, 90.0)
 
 
@@ -62,16 +62,19 @@ def outcomes(
     worlds: int = WORLDS,
 ) -> Generator[float, None, list[Outcome]]:
     """Each plan in the same worlds: yields the share that is done, and returns what came of each."""
-    lived: list[list[tuple[Tally, np.ndarray]]] = [[] for _ in plans]
+    lived: list[list[Lives]] = [[] for _ in plans]
     curves, done, left = curves_of(cars), 0, worlds
     while left > 0:
         draws = draw(curves, odds, min(left, _AT_ONCE), random)
         left -= draws.worlds
         for number, plan in enumerate(plans):
-            lived[number].append(live(plan, draws, cars, odds, skills))
+            lives = Lives(plan, draws, cars, odds, tuple(skills))
+            for day in lives.live():
+                if (day + 1) % _TOLD_EVERY == 0:
+                    yield (done + draws.worlds * (day + 1) / DAYS) / (worlds * len(plans))
             done += draws.worlds
-            yield done / (worlds * len(plans))
-    return [_outcome([one for one, _ in parts], [days for _, days in parts], cars) for parts in lived]
+            lived[number].append(lives)
+    return [_outcome([one.tally for one in parts], [one.first_text for one in parts], cars) for parts in lived]
 
 
 def live(
@@ -79,7 +82,9 @@ def live(
 ) -> tuple[Tally, np.ndarray]:
     """One plan in these worlds, and the day of each car's first text (worlds, cars)."""
     lives = Lives(plan, draws, cars, odds, tuple(skills))
-    return lives.live(), lives.first_text
+    for _ in lives.live():
+        pass
+    return lives.tally, lives.first_text
 
 
 def _outcome(tallies: Sequence[Tally], days: Sequence[np.ndarray], cars: Sequence[CarAhead]) -> Outcome:
