@@ -244,7 +244,9 @@ CLASSES: dict[str, str] = {
         " chiflido chiflando cascabel* matraca matraquea* sonaja maraca traquetea* traqueteo gemido gime"
         " quejido quejidos raspa raspan raspando rozando roza clac cloc clonc toc tac trac cuas crac"
         " tronazo fierro_con_fierro metal_con_metal se_oye se_oyen se_escucha ronca ronquido aulla pita"
-        " pitido suene truene rechine zumbe cruja ruidote"
+        " pitido suene truene rechine zumbe cruja ruidote goes_er goes_err goes_gr goes_grr goes_br goes_brr goes_vr"
+        " goes_vrr goes_wr goes_eek goes_rr goes_ur goes_urr goes_skr goes_whir went_er went_gr went_br going_er going_gr"
+        " going_br makes_er"
     ),
     "SHAKE": (
         "patea patean cocea ladea wallow* lean leans skids skidding floats floating pogo rocks rocking"
@@ -258,7 +260,7 @@ CLASSES: dict[str, str] = {
         " temblequ* vibra vibran vibracion brinca brincan brinco brincos brinquito brincotea salta saltos"
         " jalonea* jalones tironea* tirones cabecea* bambole* bailotea sacude sacudidas meciendo mece"
         " zangolote* cimbra patada patadas rebota tosiendo tose corcovea vibre tiemble brinque jalonee"
-        " sacuda"
+        " sacuda dips nosedives nose_dives dives pitches squats bottoms_out bottoming_out"
     ),
     "HEARING": (
         "se_oye se_oyen se_escucha se_escuchan se_le_oye se_le_escucha oigo escucho oye hear heard"

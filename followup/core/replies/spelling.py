@@ -51,7 +51,7 @@ _TARGETS = {
     ),
 }
 _NEVER = word_set(
-    "merging meaning marking writing wanting wording vending violation violating compliant complying brace braces "
+    "junk merging meaning marking writing wanting wording vending violation violating compliant complying brace braces "
     "engineer"
     " wherever remote monty latex layer untie awaiting differing instance scheduler"
     " battling scrapping clocking tricking cracking licking battering"

@@ -82,7 +82,7 @@ _STRONG = (
     r"lovely)",
     r"good idea",
     r"we(?: are|re) (?:still )?(?:good|on|set|coming) (?:for|then|to come)",
-    r"still on",
+    r"still on(?! (?:\d+ ?(?:st|nd|rd|th)|\w+) (?:st|street|ave|avenue|road|rd|blvd|lane|drive|hwy|highway|main)\b)",
     r"mm?hm+",
     r"uh ?huh",
     r"(?:no worries|no problem) (?:ill|i will|see|we)",
@@ -236,7 +236,7 @@ _WEAK = (
     r"fine",
     r"good",
     r"great|cool|perfect|awesome|excellent",
-    r"sounds? (?:\w+ )?(?:good|great|perfect|like a plan|fine|awesome|ok|fun|lovely|amazing|right|"
+    r"sounds? (?:\w+ )?(?:good|great|perfect|like a plan|fine|fair|reasonable|doable|awesome|ok|fun|lovely|amazing|right|"
     r"nice)",
     r"wonderful",
     r"nice",
@@ -370,7 +370,7 @@ _YES_WORD = re.compile(
     r"^(?:(?:hi|hello|hey|oh|hola|um|well|so|pues|buenas|buenos|dias|tardes|good|morning|"
     r"afternoon|evening|thanks|thank you|gracias|ah|haha|lol|yay) )*"
     r"(?:yes+|yeah|yep|yup|y|sure|absolutely|definitely|of course|certainly|ok|alright|all right|"
-    r"sounds (?:\w+ )?(?:good|great|perfect|fine|awesome)|perfect|great|awesome|cool|fine|deal|"
+    r"sounds (?:\w+ )?(?:good|great|perfect|fine|awesome|fair|reasonable)|perfect|great|awesome|cool|fine|deal|"
     r"why not|works for me|that works|lets do it|go ahead|please do|for sure|bet|you bet|thumbsup|"
     r"im (?:in|interested)|no problem|aye|sure thing|(?:id|i would) (?:be (?:glad|happy)|love) to|you got it|"
     r"youre on|gladly|"

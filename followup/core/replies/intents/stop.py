@@ -322,6 +322,7 @@ _HARMLESS = phrases(
     r"didnt (?:get|receive|see|want to bother)",
     r"no (?:need|problem) (?:\w+ )?(?:text|message)\w* (?:is|are) (?:fine|ok)",
     r"stop (?:by|in|over|at|sign|light)",
+    r"(?:stop|quit) blow(?:ing)? (?:smoke|hot air)",
     r"dont (?:bother|bug) (?:with|about|to|coming|doing|fixing|ordering)",
     r"(?:dont|do not) (?:text|message) (?:and|while|n) driv\w+",
     r"(?:i )?(?:cant|dont|wont|didnt|never|do not) (?:usually |really |always )?(?:text|"

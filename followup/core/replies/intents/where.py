@@ -33,6 +33,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:closing|opening|close|quitting|lock ?up) (?:time|hours?)(?: (?:today|tonight|tomorrow|on \w+|\w+days?))?\?",
     r"(?:you|yall)(?: guys)? (?:there|around|in|open|working) (?:on )?(?:weekends?|saturdays?|sundays?|"
     r"holidays?|late)(?=\?|\Z)",
     r"what time (?:do|are) the doors(?: \w+){0,2}",
@@ -149,6 +150,8 @@ _NO_QUESTION = phrases(
     r"(?:both|all|either|they|these|those|days?|times?|slots?|i|im|we|am|afternoons?|mornings?) (?:are |is |am "
     r")?(?:wide |all |still )?open "
     r"(?:for|to|on|with) (?:me|us|my end|our end)",
+    r"(?:all|both) (?:of (?:them|those|these) )?(?:\d|two|three|four|times |slots |days )*(?: ?(?:of (?:them|those) )?(?:are )?)"
+    r"(?:wide )?open (?:for|to|on|with) (?:me|us)",
     r"(?:im|i am|we are|my (?:\w+ )?(?:day|schedule|calendar|afternoon|morning|week|\w+day)(?: is)?) (?:wide |all |"
     r"pretty |totally )?open\b",
     r"my hours",
