@@ -82,7 +82,8 @@ def features(now: Situation, made: Decision) -> dict[str, float]:
 
 
 _NAMED = re.compile(
-    r"\d+|\b(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|today|noon|morning|afternoon|evening|week|"
+    r"\d+|\b(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|tomorrow|today|noon|morning|afternoon|"
+    r"evening|week|"
     r"lunes|martes|miercoles|jueves|viernes|sabado|domingo|hoy|tarde|semana)\b"
 )
 

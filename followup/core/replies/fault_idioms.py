@@ -93,9 +93,11 @@ _IDIOMS = (
     r"(?:go|goes|went|gone|going) up in smoke(?= (?:with|when|because|after my)|\Z|[.,!])(?<!engine went up in smoke)|"
     r"smoke (?:em|them|it) if (?:you|u|ya|yall) (?:got|have|gots) (?:em|them|it|some)",
     r"pull(?:s|ed|ing)? (?:out|in|into|up|off|onto|on to)(?: (?:of|to|in|at|from|on|by))?(?: (?:the|my|our|your|yalls|"
-    r"a|this))?(?: \w+)? (?:driveway|garage|lot|street|shop|station|house|bay|spot|curb|gate|door)s?(?= now|\Z|[.,!]| be| "
+    r"a|this))?(?: \w+)? (?:driveway|garage|lot|street|shop|station|house|bay|spot|curb|gate|door)s?(?= now|\Z|[.,!]|"
+    r" be| "
     r"see| so| and (?:ill|will|head)| in \d)",
-    r"(?:^|[.,!;] ?)(?:\W|ok |yes |yeah |im |i am |we are |were |just |now |hi |hey )*pulling (?:in|up|out)(?= now|\Z|[.,!]| "
+    r"(?:^|[.,!;] ?)(?:\W|ok |yes |yeah |im |i am |we are |were |just |now |hi |hey ){0,8}pulling (?:in|up|"
+    r"out)(?= now|\Z|[.,!]| "
     r"in \d| right)",
     r"(?:a|an|the|another|big|small|little|false|major) (?:alarm|shock|blow|hit|bump in the road)(?= to| in| for|\Z)",
     r"cant stop,? (?:im |i am )?(?:in|at|now|here|today|talking|right now|to (?:talk|chat|text))(?! time)",

@@ -245,7 +245,8 @@ CLASSES: dict[str, str] = {
         " quejido quejidos raspa raspan raspando rozando roza clac cloc clonc toc tac trac cuas crac"
         " tronazo fierro_con_fierro metal_con_metal se_oye se_oyen se_escucha ronca ronquido aulla pita"
         " pitido suene truene rechine zumbe cruja ruidote goes_er goes_err goes_gr goes_grr goes_br goes_brr goes_vr"
-        " goes_vrr goes_wr goes_eek goes_rr goes_ur goes_urr goes_skr goes_whir went_er went_gr went_br going_er going_gr"
+        " goes_vrr goes_wr goes_eek goes_rr goes_ur goes_urr goes_skr goes_whir went_er went_gr went_br going_er"
+        " going_gr"
         " going_br makes_er"
     ),
     "SHAKE": (

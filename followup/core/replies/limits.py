@@ -86,8 +86,10 @@ _SUBJECT = phrases(
     rf"good|a while|ever)\w+",
     rf"(?:stop|quit|no more|enough|cancel|cut|(?:dont|do not) (?:need|want|send))(?: (?:with|of|me|any|more|the|these|"
     rf"those|your|out))* {_SERVICE} (?:\w+ )?(?:texts?|messages?|reminders?|notices?|alerts?)",
-    rf"(?:leave|keep|cut|skip|drop) (?:out |off )?(?:the |those |these |all )?{_SERVICE} (?:\w+ )?(?:stuff|things?|bits?|"
-    rf"parts?|ones?|talk|news)(?: (?:out|off|to yourself))?(?= (?:from now|next time|in (?:the )?future|going forward|of "
+    rf"(?:leave|keep|cut|skip|drop) (?:out |off )?(?:the |those |these |all )?{_SERVICE} (?:\w+ )?(?:stuff|things?|"
+    rf"bits?|"
+    rf"parts?|ones?|talk|news)(?: (?:out|off|to yourself))?(?= (?:from now|next time|in (?:the )?future|"
+    rf"going forward|of "
     rf"(?:the |your )?(?:texts?|messages?))|(?<=out)\Z)",
     r"no more (?:\w+ )?(?:texts?|messages?|reminders?) (?:about|for|on) (?:the |my )?(?!it\b|me\b|us\b|now\b|"
     r"this\b|that\b|anything)\w+",

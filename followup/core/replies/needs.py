@@ -53,7 +53,8 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"to (?!you|the shop|your|it|\d|see|fix|check)))(?: \w+){0,3}",
             r"(?:be )?(?:driven|dropped|shuttled|taken) (?:home|to work|back|to (?:my|the) (?:office|job|school|"
             r"house|work))",
-            r"(?:need|want|have|like|love|appreciate) (?:yall|you|u|you guys|somebody|someone|one of you|a driver) to (?:take|"
+            r"(?:need|want|have|like|love|appreciate) (?:yall|you|u|you guys|somebody|someone|one of you|"
+            r"a driver) to (?:take|"
             r"drive|run|bring|carry|drop) (?:me|us)(?: \w+){0,3}",
             r"pick me up",
             r"(?:need|want) (?:to be )?(?:picked up|dropped off|a drop ?off)(?! (?:time|it))",
@@ -87,7 +88,8 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"that day|meanwhile|in the mean)",
             r"loaner (?:please|too|car please|for the day|that day|til+|until|while)",
             r"(?:prestar|presten)\w* (?:un |otro |algun )?(?:carr(?:o|ito)|coche(?:cito)?|auto)",
-            r"(?:require|need|want|borrow|use|take|lend me|give me) (?:\w+ )?(?:one|any) of (?:your|yalls|the) (?:cars|vehicles|"
+            r"(?:require|need|want|borrow|use|take|lend me|give me) (?:\w+ )?(?:one|any) of (?:your|yalls|"
+            r"the) (?:cars|vehicles|"
             r"loaners)",
             r"(?:need|want|take|borrow|use|need to use|need to borrow) (?:one of )?(?:your|yalls|the) loaners?",
             r"(?:carr(?:o|ito)|coche(?:cito)?|auto) (?:prestado|de prestamo|de cortesia)",

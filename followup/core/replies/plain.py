@@ -190,6 +190,8 @@ _NEW_LINE = re.compile(r"\s*\n\s*")
 _HALF_DAY = re.compile(r"\b([ap]) ?\. ?m\b\.?")
 _SPACES = re.compile(r"[ \t\f\v\x00-\x1f]+")
 _MILES = re.compile(r"(?<=\d) ?(?:k )?mi\b")
+_FRIEND = re.compile(r"\bpal\b(?= ?(?:[.,!?]|$))")
+"""Who is spoken to (`kick rocks pal`), where Spanish would go on with a noun (`pal lunes`)."""
 _LETTERS = re.compile(r"[a-z]+")
 
 
@@ -203,7 +205,7 @@ def _tidy(text: str) -> str:
 
 def seen_language(text: str) -> str | None:
     """The language whose common words the text holds more of, None where neither shows."""
-    words = _LETTERS.findall(_MILES.sub("", text))
+    words = _LETTERS.findall(_FRIEND.sub("", _MILES.sub("", text)))
     english = sum(word in ENGLISH for word in words)
     spanish = sum(word in SPANISH for word in words)
     if english == spanish:

@@ -49,7 +49,8 @@ _CLAUSES = re.compile(r"((?:[.!?;,\n]+|\b(?:but|pero|and|because|porque)\b))")
 _VISIT = re.compile(
     r"\b(?:works|work for|ok|fine|good|bring|come|can|could|drop|available|appointment|book|schedule|look at|"
     r"check it|free|"
-    r"puedes|podran?|podrian?|podria[ns]?|checar\w*|checan|verlo|revis\w+|puedo|pueden|puede|llevo|llevar\w*|bien|sirve|cita|funciona|traigo|paso|reviso|revisen|chequen)\b"
+    r"puedes|podran?|podrian?|podria[ns]?|checar\w*|checan|verlo|revis\w+|puedo|pueden|puede|llevo|llevar\w*|bien|"
+    r"sirve|cita|funciona|traigo|paso|reviso|revisen|chequen)\b"
 )
 """What shows that a clause about a symptom speaks of the visit too: `on thursday it shook` names no visit."""
 

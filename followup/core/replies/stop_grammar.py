@@ -147,9 +147,11 @@ _ENGLISH = phrases(
     rf"(?:{_SENT}|these|those)\b.{{0,60}}\b{_OFF} (?:them|it|these|those) off",
     r"(?:please |kindly )(?:discontinue|cease|desist|refrain|terminate|unsubscribe)(?: (?:this|these|it|"
     r"all))?(?=\Z|[.,!])",
-    rf"(?:(?:this|that|it|yours|these) (?:to |had better |needs to |has to |must |should |better |can |will )(?:please )?be|"
+    rf"(?:(?:this|that|it|yours|these) (?:to |had better |needs to |has to |must |should |better |can |"
+    rf"will )(?:please )?be|"
     rf"(?:let|make|making|consider) (?:this|that|it)(?: be| one)?|(?:this|that) (?:is|was) (?:going to |gonna )?be) "
-    rf"(?:the |your |my )?(?:very )?(?:last|final) (?:{_TEXT}|one|contact|time)(?! (?:i|we) (?:come|bring|visit|ask|do|tell))"
+    rf"(?:the |your |my )?(?:very )?(?:last|final) (?:{_TEXT}|one|contact|time)(?! (?:i|we) (?:come|bring|visit|ask|"
+    rf"do|tell))"
     rf"(?! (?:visit|appointment|oil|service|repair))(?=\Z|[.,!]| (?:that )?(?:i|we|you|u|yall|from|to|ever|of)\b)",
     r"(?:the )?last (?:text|message) i (?:want|ever want|expect|better)(?: \w+){0,4}",
     r"(?:blocking|block) (?:you|u|yall|this|ur) (?:\w+ ){0,2}(?:now|number|unless|if|today|next|guys)?",

@@ -236,7 +236,8 @@ _WEAK = (
     r"fine",
     r"good",
     r"great|cool|perfect|awesome|excellent",
-    r"sounds? (?:\w+ )?(?:good|great|perfect|like a plan|fine|fair|reasonable|doable|awesome|ok|fun|lovely|amazing|right|"
+    r"sounds? (?:\w+ )?(?:good|great|perfect|like a plan|fine|fair|reasonable|doable|awesome|ok|fun|lovely|amazing|"
+    r"right|"
     r"nice)",
     r"wonderful",
     r"nice",

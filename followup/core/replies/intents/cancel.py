@@ -81,7 +81,8 @@ _TOLD = phrases(
 )
 _UNABLE = phrases(
     r"(?:im|i am|were|we are|ill|i will) (?:not|no longer) (?:showing|going to show|gonna show|be showing)(?: up)?",
-    r"no ?show from (?:me|us)|^(?:\W|sorry |its |it is |ill be |im |going to be |gonna be )*(?:a )?no ?show(?! up| yet)\b",
+    r"no ?show from (?:me|us)|^(?:\W|sorry |its |it is |ill be |im |going to be |gonna be )*(?:a )?no ?show(?! up|"
+    r" yet)\b",
     r"no way (?:i|we|im|ill|were) (?:\w+ )?(?:get|make|getting|making|coming|come|be)(?: \w+)?",
     r"(?:im |we are |i am |were )?not coming(?: in)?(?: \w+day| tomorrow| today)?(?=\Z|[.,!])",
     r"no me esperen?",

@@ -121,7 +121,8 @@ _SAYS = phrases(
     r"(?:hate|dislike|dont like|cant stand) (?:that |how |when |it when )?(?:you|yall|these|the|getting|"
     r"being) (?:\w+ )?(?:text|texts|texting|messages|messaging|do|shop|service|texted)",
     r"(?:i|we) (?:hate|regret) (?:\w+ )?(?:your|this|that|going|using)(?: \w+)*",
-    r"(?:oh |well |ah )*(?:joy|great|wonderful|lovely|perfect|fantastic|goody|yay|look)[ ,.!]+(?:(?:it is|its) )?(?:you(?: "
+    r"(?:oh |well |ah )*(?:joy|great|wonderful|lovely|perfect|fantastic|goody|yay|look)[ ,.!]+(?:(?:it is|"
+    r"its) )?(?:you(?: "
     r"guys| people)?|yall|them) again(?: \w+){0,5}",
     r"with (?:your|yalls) hands? out|(?:your|yalls) hands? (?:is |are )?(?:always )?(?:out|in my (?:pocket|wallet))",
     r"just what i (?:need|needed|wanted)",

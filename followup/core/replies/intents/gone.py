@@ -38,11 +38,15 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 
 _CAR = r"(?:it|them|her|him|that|this|the|my|our|mine|both)"
 _SAYS = phrases(
-    r"(?:hauled|towed|carted|dragged|carried|took|taken|sent|went|gone|going|shipped|sold) (?:it |her |him |that |the \w+ |"
-    r"off |away |out )*(?:to|for|as) (?:the )?(?:scrap|salvage|parts)(?=\Z|[.,!]| (?:last|in|years?|months?|yesterday|already))",
-    r"(?:adjuster|insurance|junk man|scrapper|salvage (?:guy|company)|wrecker|tow yard|junkyard) (?:\w+ )?(?:hauled|towed|took|"
+    r"(?:hauled|towed|carted|dragged|carried|took|taken|sent|went|gone|going|shipped|sold) (?:it |her |him |that |"
+    r"the \w+ |"
+    r"off |away |out )*(?:to|for|as) (?:the )?(?:scrap|salvage|parts)(?=\Z|[.,!]| (?:last|in|years?|months?|"
+    r"yesterday|already))",
+    r"(?:adjuster|insurance|junk man|scrapper|salvage (?:guy|company)|wrecker|tow yard|junkyard) (?:\w+ )?(?:hauled|"
+    r"towed|took|"
     r"carted|picked) (?:it|her|him|that|the \w+)(?: (?:away|off|up))?",
-    r"(?:flood|creek|river|water|storm|surge)\w* (?:\w+ ){0,4}(?:drowned|swallowed|ruined|totaled|washed away|took|got) (?:it|"
+    r"(?:flood|creek|river|water|storm|surge)\w* (?:\w+ ){0,4}(?:drowned|swallowed|ruined|totaled|washed away|took|"
+    r"got) (?:it|"
     r"her|him|the (?:car|truck|van))",
     r"(?:some(?:one|body) else|some other \w+|another (?:guy|person|family|man|woman))s? (?:\w+ )?(?:driveway|"
     r"garage|hands|problem|headache)",

@@ -38,7 +38,8 @@ KEYWORDS = word_set(
     "help info ayuda informacion aide helpme",
 ) | {"help me", "need help", "more info", "quien es", "who", "quien", "information", "help help", "commands", "menu"}
 _ASKS = phrases(
-    r"(?:what|which) (?:outfit|business|company|garage|shop|place|person|one of you) (?:is|are|keeps) (?:texting|messaging|"
+    r"(?:what|which) (?:outfit|business|company|garage|shop|place|person|one of you) (?:is|are|keeps) (?:texting|"
+    r"messaging|"
     r"writing|contacting|sending)(?: \w+){0,3}",
     r"(?:what|which) (?:outfit|business|company|garage|shop|place) is (?:this|it|that)",
     r"is this for real",

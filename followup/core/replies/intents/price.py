@@ -54,7 +54,8 @@ _ASKS = phrases(
     r"(?:sell|cost me|costs?) (?:a|my|an) (?:kidney|firstborn|arm)(?: \w+){0,3}",
     r"(?:is|will|would|gonna|going to) (?:it |this |that )?(?:be |gonna be |going to be )?(?:\w+ )?(?:pricey|spendy|"
     r"costly|dear)",
-    r"(?:over|under|above|below|more than|less than|north of|south of) \$? ?\d[\d,]*(?: ?(?:bucks|dollars))?,? or (?:over|under|"
+    r"(?:over|under|above|below|more than|less than|north of|south of) \$? ?\d[\d,]*(?: ?(?:bucks|"
+    r"dollars))?,? or (?:over|under|"
     r"above|below|more|less|not|so)",
     r"what(?: is| would| will| does| s)? (?:it|that|this|they) (?:cost|costs|be for|run me)(?: \w+){0,3}",
     r"(?:give|shoot|gimme|throw) (?:me )?(?:a |the |some )?(?:number|figure|numbers|dollar amount)s?(?! (?:to|for "
@@ -158,7 +159,8 @@ _ASKS = phrases(
     r"(?:cobra|cobran|cuesta) (?:algo|mucho)\??",
 )
 _STATES = phrases(
-    r"(?:than|what|over|above|the price|like) (?:i|we|you|they|you guys) (?:was|were|got|had)?(?: \w+)? ?(?:quoted|promised|"
+    r"(?:than|what|over|above|the price|like) (?:i|we|you|they|you guys) (?:was|were|got|had)?(?: \w+)? ?(?:quoted|"
+    r"promised|"
     r"estimated)(?: \w+)?",
     r"what (?:is|s) the (?:big |whole )?deal(?: (?:with|about))?",
     r"(?:got|have|its|it is|is) (?:yourself )?a deal(?=\Z|[.,!])",

@@ -30,7 +30,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _AUTOMATIC = phrases(
-    r"(?:vacation|away|out of office|holiday|leave) (?:responder|auto ?reply|reply|message|notice|response|autoresponder)(?! from)",
+    r"(?:vacation|away|out of office|holiday|leave) (?:responder|auto ?reply|reply|message|notice|response|"
+    r"autoresponder)(?! from)",
     r"^(?:voice (?:message|memo|note)|audio message|voicemail)(?: \d[\d:]*)?\Z",
     r"(?:im|i am) (?:not available|unavailable|away)(?: from| right now| at the moment| now)?(?: "
     r"\w+){0,3}\W+(?:ill|i will|will|please) (?:reply|respond|get back|text|call|leave)(?: \w+){0,3}",
@@ -84,8 +85,10 @@ _MACHINE = phrases(
     r"(?:robot|maquina|bot|persona real)\?",
 )
 _SPAM = phrases(
-    r"(?:stop|swing|run|go) (?:at|by|to|into) the (?:store|grocery|supermarket|market|bakery|pharmacy|liquor store) (?:for|and "
-    r"(?:get|grab|buy)) (?:some |a |the )?(?:ice|milk|bread|eggs|beer|diapers|chips|charcoal|meat|cake|wine|candy|butter|"
+    r"(?:stop|swing|run|go) (?:at|by|to|into) the (?:store|grocery|supermarket|market|bakery|pharmacy|"
+    r"liquor store) (?:for|and "
+    r"(?:get|grab|buy)) (?:some |a |the )?(?:ice|milk|bread|eggs|beer|diapers|chips|charcoal|meat|cake|wine|candy|"
+    r"butter|"
     r"coffee|groceries|\w+ and \w+)",
     r"(?:text|call|message|tell|buzz) me when (?:you|u) (?:land|board|take off|get to the (?:airport|hotel|gate))",
     r"what(?: is|s|s cooking| are we having| are we eating| do you want| you want)? for (?:dinner|supper|"

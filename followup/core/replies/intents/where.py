@@ -150,7 +150,8 @@ _NO_QUESTION = phrases(
     r"(?:both|all|either|they|these|those|days?|times?|slots?|i|im|we|am|afternoons?|mornings?) (?:are |is |am "
     r")?(?:wide |all |still )?open "
     r"(?:for|to|on|with) (?:me|us|my end|our end)",
-    r"(?:all|both) (?:of (?:them|those|these) )?(?:\d|two|three|four|times |slots |days )*(?: ?(?:of (?:them|those) )?(?:are )?)"
+    r"(?:all|both) (?:of (?:them|those|these) )?(?:\d|two|three|four|times |slots |days )*(?: ?(?:of (?:them|"
+    r"those) )?(?:are )?)"
     r"(?:wide )?open (?:for|to|on|with) (?:me|us)",
     r"(?:im|i am|we are|my (?:\w+ )?(?:day|schedule|calendar|afternoon|morning|week|\w+day)(?: is)?) (?:wide |all |"
     r"pretty |totally )?open\b",
