@@ -235,6 +235,7 @@ class Item:
     counts (the highest where it does not fall). Where the number is worked out (thickness over the stamped minimum),
     `measure` does it from what was entered; it returns None where something is missing. See `items.reading_value`.
     One that is not `is_in_use` was switched off by the shop: what was read stays, nothing more is asked or forecast.
+    `near` is how little above its action limit it is done all the same where the car is there; None: not counted on.
     `goes_with_tires` is True for wear that is rotated between the axles and that belongs to a labelled set of tires.
     `words` is for staff pages; what customers read is the phrase file `message_templates/<language>/items/<code>.toml`,
     or by language in `phrases` with the same keys, where a shop wrote it.
@@ -258,6 +259,7 @@ class Item:
     measured_by: tuple[str, ...] = ("value", "across", "inner", "outer")
     measure: Callable[[Mapping[str, Any]], float | None] | None = None
     winter_action_limit: Limit | None = None
+    near: float | None = None
     is_in_use: bool = True
     phrases: Mapping[str, Mapping[str, Any]] | None = None
 

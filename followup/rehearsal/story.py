@@ -20,6 +20,7 @@ import requests
 
 from followup import clock
 from followup.core.forecast.window import DueCurve
+from followup.core.planning.worth import days_until_worth
 from followup.core.wall import day_of, to_utc, to_wall
 from followup.rehearsal.demo_shop import PASSWORD, DemoShop
 from followup.storage import inbox, outbox, people, shops, test_phone, windows
@@ -90,7 +91,9 @@ class _Story:
         told = []
         for row in rows:
             curve = DueCurve.from_json(row["body"]["curve"])
-            days.append(max(0.0, curve.quantile(rules.send_at_chance) - rules.lead_days))
+            near = row["body"].get("near")
+            until = days_until_worth(curve, DueCurve.from_json(near) if near else None, rules)
+            days.append(max(0.0, until))
             if row["item"] in ("tire_tread", "brake_pad") and row["position"].endswith("left"):
                 likely = row["body"]["likely"] or "no date yet"
                 told.append(f"{row['item']} {row['position']} around {likely}")

@@ -223,8 +223,14 @@ def _curves(rows_of_car: Iterable[Row], today: date) -> Iterator[tuple[ItemAt, I
     for row in rows_of_car:
         body, legal = row["body"], row["body"].get("legal")
         legal_curve = DueCurve.from_json(legal["curve"]) if legal else None
-        curve = ItemCurve(DueCurve.from_json(body["curve"]), (today - row["as_of"]).days, legal_curve)
+        since = (today - row["as_of"]).days
+        curve = ItemCurve(DueCurve.from_json(body["curve"]), since, legal_curve, _near_curve(body))
         yield (row["item"], row["position"]), curve
+
+
+def _near_curve(body: dict[str, Any]) -> DueCurve | None:
+    """None also of a window that was kept before there was one: it goes by the plain rule until it is made anew."""
+    return DueCurve.from_json(body["near"]) if body.get("near") else None
 
 
 def why_not_any_more(gathered: Gathered, shop: Shop, text: Row, reason: Row | None, now: datetime) -> str | None:
@@ -298,6 +304,7 @@ def due_items(rows_of_car: Iterable[Row], shop: Shop, today: date) -> Iterator[D
             continue
         curve, legal = DueCurve.from_json(body["curve"]), body.get("legal")
         legal_curve = DueCurve.from_json(legal["curve"]) if legal else None
+        near = _near_curve(body)
         yield DueItem(
             item=row["item"],
             position=row["position"],
@@ -308,6 +315,7 @@ def due_items(rows_of_car: Iterable[Row], shop: Shop, today: date) -> Iterator[D
             chance_legal=legal_curve.chance(since + rules.lead_days) if legal_curve else 0.0,
             is_past_legal=bool(legal and legal["is_past"]),
             is_free_top_off=bool(item and item.is_top_off_free and row["item"] in free),
+            chance_near=near.chance(since + rules.lead_days) if near else None,
         )
 
 

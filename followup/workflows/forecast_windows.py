@@ -114,6 +114,7 @@ def _forecast(shop: Shop, priors: ShopPriors, histories: dict[int, CarHistory | 
         with_ahead=True,
         with_stored_sets=True,
         with_evidence=True,
+        with_near=True,
     )
     legal = {
         (one.vehicle, one.item, one.position): one

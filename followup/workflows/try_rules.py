@@ -145,6 +145,7 @@ def _items(picture: CarPicture, windows: Sequence[Row], shop: Shop, now: datetim
             at, DueCurve.from_json(body["curve"]), (today - row["as_of"]).days,
             DueCurve.from_json(legal["curve"]) if legal else None, *job_of(item), near or USUAL_NEAR_DAYS,
             SHARED_BY_MILES if by_miles else 0.0, may_be_told(picture, due[at], now),
+            DueCurve.from_json(body["near"]) if body.get("near") else None,
         )  # fmt: skip
         if may_matter(one):
             found.append(one)

@@ -13,15 +13,17 @@ from click.testing import CliRunner
 
 from followup.cli.bench import bench
 from followup.core.forecast.due import forecast_cars
+from followup.core.forecast.window import DueWindow
 from followup.core.planning.decide import decide
 from followup.core.planning.picture import BookingSeen, CarPicture, DueItem, EarlierInvite
+from followup.core.planning.worth import is_worth_a_text
 from followup.core.shop import ShopRules
 from followup.core.visit import Visit
 from followup.rehearsal.fleet.build import build_fleet
 from followup.rehearsal.fleet.habits import AS_PUBLISHED
 from followup.rehearsal.policies.cars import LivedCars
 from followup.rehearsal.policies.forecast import text_days
-from followup.rehearsal.policies.policies import Policy
+from followup.rehearsal.policies.policies import AS_SHIPPED, Policy, plain
 from followup.rehearsal.policies.rule import Told
 from followup.rehearsal.policies.run import compare
 from followup.rehearsal.policies.world import People, build_world
@@ -87,25 +89,32 @@ def test_the_rule_on_arrays_decides_as_decide_does() -> None:
     assert sent_at_all > 100 and legal_at_all > 20
 
 
-@pytest.mark.parametrize("chance", [0.1, 0.25, 0.5])
-def test_the_day_of_a_text_is_where_the_chance_within_the_lead_time_reaches_q(chance: float) -> None:
-    """By the windows that the shop keeps: one day before, none of the car's items has reached q; that day, one has."""
+@pytest.mark.parametrize("way", [AS_SHIPPED, plain(0.1), plain(0.5)], ids=lambda way: way.name)
+def test_the_day_of_a_text_is_where_an_item_becomes_worth_it(way: Policy) -> None:
+    """By the windows that the shop keeps: days before, none of the car's items is worth a text; days after, one is."""
     fleet = build_fleet(replace(AS_PUBLISHED, winter_share=0.0), 60, 3)
     histories = fleet.histories()
-    days, _ = text_days(histories, np.full(len(histories), chance), 21)
-    windows = forecast_cars(histories, "last")
+    rules, compared = way.rules, 0
+    days, _ = text_days(histories, [rules] * len(histories))
+    windows = forecast_cars(histories, "last", with_near=True)
     for history, day in zip(histories, days.tolist(), strict=True):
         mine = [
             one for one in windows if one.vehicle == history.vehicle.code and one.item in ("tire_tread", "brake_pad")
         ]
         if not mine or not np.isfinite(day):
             continue
-        before, after = (
-            max(one.curve.chance(at + 21 - one.as_of.toordinal()) for one in mine) for at in (day - 3, day + 3)
-        )
-        assert after >= chance - 0.005
-        if day + 21 > mine[0].as_of.toordinal() + 3:
-            assert before <= chance + 0.005
+        compared += 1
+        assert any(_is_worth(one, day + 3, rules) for one in mine)
+        if day + rules.lead_days > mine[0].as_of.toordinal() + 3:
+            assert not any(_is_worth(one, day - 3, rules) for one in mine)
+    assert compared > 30
+
+
+def _is_worth(window: DueWindow, day: float, rules: ShopRules) -> bool:
+    """As the planner asks of a window that day."""
+    after = day + rules.lead_days - window.as_of.toordinal()
+    assert window.near is not None
+    return is_worth_a_text(window.curve.chance(after), window.near.chance(after), rules)
 
 
 def test_all_ways_meet_the_same_cars_until_their_texts_part_them() -> None:
@@ -157,5 +166,5 @@ def test_bench_policies_prints_its_table(tmp_path: Path) -> None:
     ran = CliRunner().invoke(bench, ["policies", "--customers", "20", "--seed", "11", "--json", str(to)])
     assert ran.exit_code in (0, 1), ran.output
     checks = [one["check"] for one in json.loads(to.read_text())]
-    assert "a customer-year, oracle" in checks and "a customer-year, ours, q = 0.25" in checks
+    assert "a customer-year, oracle" in checks and "a customer-year, ours as shipped" in checks
     assert "11, 12, 13" in ran.stdout

@@ -9,6 +9,7 @@ from typing import Any
 import pytest
 
 from followup.storage import shops, windows
+from followup.storage.pictures import due_items
 from followup.storage.rows import Row
 from followup.workflows.forecast_windows import count_cars_with_news, forecast_windows
 from tests.workflows.counter import NOW, Counter, open_counter
@@ -72,3 +73,14 @@ def test_gauges_that_are_read_down_make_windows_later(counter: Counter) -> None:
     change(counter, LATER, gauges_round_down=True)
     forecast_windows(counter.store, counter.shop_id, LATER + timedelta(minutes=1))
     assert pad(counter)["body"]["curve"]["days"][20] > before["curve"]["days"][20]
+
+
+def test_only_what_wears_keeps_its_chance_of_being_near_and_old_windows_go_by_the_plain_rule(counter: Counter) -> None:
+    shop = counter.shop()
+    row = pad(counter)
+    assert row["body"]["near"]["days"][20] < row["body"]["curve"]["days"][20]
+    (mine,) = due_items([row], shop, LATER.date())
+    assert mine.chance_near is not None and mine.chance_near >= mine.chance_by_lead
+    old = {**row, "body": {name: value for name, value in row["body"].items() if name != "near"}}
+    (before,) = due_items([old], shop, LATER.date())
+    assert before == replace(mine, chance_near=None)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property
 
@@ -29,7 +29,7 @@ class Batch:
     `is_past` marks what was measured at its limit or found due: such a row is due on `as_of`, whatever its `times`.
     `ahead` tells what a row of worn items rests on; it is asked only where a window is kept for scoring.
     `evidence` tells of worn items what pages show of a window, given the rows' windows; of others, `timed_evidence`
-    does.
+    does. `near` makes the times at which items come so near to their limit that a visit does the work.
     """
 
     of: Sequence[ItemHistory]
@@ -42,6 +42,7 @@ class Batch:
     is_past: np.ndarray
     ahead: Callable[[int], ValueAhead] | None = None
     evidence: Callable[[Sequence[DueWindow]], list[Evidence]] | None = None
+    near: Callable[[], DueTimes] | None = None
 
     def windows(self, horizon_days: int, quantiles: Sequence[float]) -> list[DueWindow]:
         """The due windows of the rows, points and chances counted from each car's `as_of`, nothing before it."""
@@ -58,6 +59,18 @@ class Batch:
         return [
             self._window(row, already, curves, chances, beyond, points, others, horizon_days, quantiles)
             for row in range(len(self.of))
+        ]
+
+    def near_curves(self) -> list[DueCurve | None]:
+        """The curve of coming near its limit of each row; None where the item's work is never done early."""
+        if self.near is None or not any(one.item.near for one in self.of):
+            return [None] * len(self.of)
+        nearer = replace(self, times=self.near())
+        days = np.stack([nearer._days_until(chance) for chance in CURVE_CHANCES], axis=1)
+        rising, already = np.maximum.accumulate(days, axis=1), nearer._chance_within(0.0)
+        return [
+            DueCurve(float(already[row]), tuple(rising[row].tolist())) if one.item.near else None
+            for row, one in enumerate(self.of)
         ]
 
     @cached_property

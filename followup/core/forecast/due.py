@@ -13,7 +13,6 @@ from typing import Literal
 
 import numpy as np
 
-from followup.core.forecast.batch import Batch
 from followup.core.forecast.cars import Car, ItemHistory, items_of, make_ready, usage_of
 from followup.core.forecast.history import CarHistory
 from followup.core.forecast.priors import PUBLISHED, ShopPriors
@@ -46,18 +45,19 @@ def forecast_cars(
     with_ahead: bool = False,
     with_stored_sets: bool = False,
     with_evidence: bool = False,
+    with_near: bool = False,
 ) -> list[DueWindow]:
     """Due windows of every item with a reading up to `as_of`: by car as given, by the catalogue, then by position.
 
     `as_of` "last" is each car's latest inspection. `limits` are the shop's own limits of that kind by item code,
     `priors` what is usual there. `with_ahead` also tells what each worn item rests on (`DueWindow.ahead`);
     `with_stored_sets` adds at the end labelled tires that are not the ones seen on last; `with_evidence` adds to each
-    window what pages show of its reasons.
+    window what pages show of its reasons; `with_near` the chance that a visit finds the item near its limit.
     """
     found: list[DueWindow] = []
     for begin in range(0, len(histories), _CHUNK):
         chunk = histories[begin : begin + _CHUNK]
-        more = _More(with_ahead, with_stored_sets, with_evidence)
+        more = _More(with_ahead, with_stored_sets, with_evidence, with_near)
         found += _forecast_chunk(chunk, as_of, kind, limits or {}, horizon_days, quantiles, priors, more)
     return found
 
@@ -69,6 +69,7 @@ class _More:
     ahead: bool
     stored_sets: bool
     evidence: bool
+    near: bool
 
 
 def _forecast_chunk(
@@ -92,7 +93,10 @@ def _forecast_chunk(
     batches = wear_batches(axles, usage, STRAIGHTNESS_VARIANCE) + timed_batches(timed, usage, kind)
     windows: dict[_Key, DueWindow] = {}
     for batch in batches:
-        told = _told(batch, kind, limits, horizon_days, quantiles)
+        known = replace(batch, is_past=np.array([is_past(one, kind, limits) for one in batch.of]))
+        told = known.windows(horizon_days, quantiles)
+        if more.near:
+            told = [replace(window, near=one) for window, one in zip(told, known.near_curves(), strict=True)]
         if more.ahead and (ahead := batch.ahead) is not None:
             told = [replace(window, ahead=ahead(row)) for row, window in enumerate(told)]
         if more.evidence:
@@ -149,14 +153,6 @@ def _gathered(
                 own = {one.position: wear_limit(one, kind, limits) for one in of_set}
                 axles += axles_of(of_set, {place: limit for place, limit in own.items() if limit}, priors)
     return axles, timed
-
-
-def _told(
-    batch: Batch, kind: Kind, limits: Mapping[str, float], horizon_days: int, quantiles: Sequence[float]
-) -> list[DueWindow]:
-    """The windows of a batch; what was measured at its limit is due, and shows what was measured."""
-    past = np.array([is_past(one, kind, limits) for one in batch.of])
-    return replace(batch, is_past=past).windows(horizon_days, quantiles)
 
 
 def is_past(one: ItemHistory, kind: Kind, limits: Mapping[str, float]) -> bool:

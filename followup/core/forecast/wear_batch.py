@@ -107,7 +107,9 @@ def _told(axles: Sequence[WearAxle], believed: BelievedAxles, usage: UsageAhead)
     ahead = None if axles[0].is_by_time else partial(_ahead, axles, places, in_use, usage)
     worn = WornRows(axles, places, belief, limit, replaced_at, replaced_spread, usage, cars, origin, clock)
     nobody = np.zeros(len(of), dtype=bool)
-    return Batch(of, times, origin, clock, limits, shown, because, nobody, ahead, worn.evidence)
+    nearer = limit + np.array([one.item.near or 0.0 for one in of])
+    near = partial(first_passage, belief, nearer, replaced_at, replaced_spread, usage, cars)
+    return Batch(of, times, origin, clock, limits, shown, because, nobody, ahead, worn.evidence, near)
 
 
 def _ahead(

@@ -105,7 +105,7 @@ class DueWindow:
     was measured at its limit, or found due by its looks: a measurement, no forecast. `ahead` is what the window rests
     on where the item wears by distance and was asked for, so that the next reading can score it. `stored_set` names a
     labelled set of tires that was not the one seen on last. `evidence` is what pages show of its reasons, where it was
-    asked for.
+    asked for. `near` is the curve of being so near the limit that a visit does the work (`Item.near`), where asked for.
     """
 
     vehicle: str
@@ -126,6 +126,7 @@ class DueWindow:
     ahead: ValueAhead | None = None
     stored_set: str | None = None
     evidence: Evidence | None = None
+    near: DueCurve | None = None
 
     def chance_due_within(self, days: float) -> float:
         """The chance of being due within so many days after `as_of`."""
@@ -159,6 +160,7 @@ class DueWindow:
         limit = None if self.limit is None else dict(vars(self.limit))
         ahead = None if self.ahead is None else self.ahead.to_json()
         kept |= {"limit": limit, "because": because, "curve": self.curve.to_json(), "ahead": ahead}
+        kept |= {} if self.near is None else {"near": self.near.to_json()}
         return kept if self.evidence is None else kept | {"evidence": self.evidence.to_json()}
 
     @staticmethod
@@ -172,14 +174,15 @@ class DueWindow:
         told["chances"] = tuple((int(days), chance) for days, chance in kept["chances"])
         ahead = kept.get("ahead")
         told["ahead"] = None if ahead is None else ValueAhead.from_json(ahead)
-        evidence = kept.get("evidence")
+        near, evidence = kept.get("near"), kept.get("evidence")
+        told["near"] = None if near is None else DueCurve.from_json(near)
         told["evidence"] = None if evidence is None else Evidence.from_json(evidence)
         told["quantiles"] = tuple((chance, days) for chance, days in kept["quantiles"])
         return DueWindow(**told)
 
 
 _DAYS = ("as_of", "early", "likely", "late")
-_NESTED = ("limit", "because", "curve", "ahead", "evidence")
+_NESTED = ("limit", "because", "curve", "ahead", "evidence", "near")
 
 
 def _day(text: str | None) -> date | None:

@@ -88,6 +88,7 @@ BRAKE_PAD = Item(
     positions=CORNERS,
     unit="mm",
     action_limit=Limit(3, "mm"),
+    near=1.0,
     legal_limit=LEGAL_LINING,
     is_brakes_or_tires=True,
 )

@@ -84,6 +84,7 @@ TIRE_TREAD = Item(
     unit="32nds",
     action_limit=Limit(4, "32nds"),
     winter_action_limit=Limit(6, "32nds"),
+    near=1.0,
     goes_with_tires=True,
     # 49 CFR 570.9(a), a guide for States: at least 2/32 in (from memory).
     legal_limit=Limit(2, "32nds", "legal"),

@@ -159,4 +159,8 @@ def _nothing_due(picture: CarPicture) -> Because:
     rules = picture.shop.rules
     days = [one.likely_on for one in picture.due if one.likely_on and not one.is_free_top_off]
     ahead = f"; the nearest is likely due around {min(days):%B %Y}" if days else ""
-    return Because("not_due", f"nothing reaches {rules.send_at_chance:.0%} within {rules.lead_days} days{ahead}")
+    worn = any(one.chance_near is not None for one in picture.due)
+    needed = f"nothing reaches {rules.send_at_chance:.0%} within {rules.lead_days} days"
+    if worn:
+        needed += f" (tires and pads {rules.send_worn_at_chance:.0%}, and {rules.near_at_chance:.0%} near their limit)"
+    return Because("not_due", f"{needed}{ahead}")

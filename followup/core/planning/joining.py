@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from followup.core.planning.picture import DueItem, ItemAt
+from followup.core.planning.worth import is_worth_a_text
 from followup.core.shop import ShopRules
 from followup.core.vehicle import WALKING_ORDER
 
@@ -34,11 +35,8 @@ def is_at_legal(due: DueItem, rules: ShopRules) -> bool:
 
 
 def is_trigger(due: DueItem, rules: ShopRules) -> bool:
-    """True where the item alone is worth a text: its chance of being due within the lead time reaches q.
-
-    q = cost of early / (cost of early + cost of late); the default .25 is 1 : 3.
-    """
-    return due.chance_by_lead >= rules.send_at_chance or is_at_legal(due, rules)
+    """True where the item alone is worth a text, by its chances within the lead time, or its legal limit comes."""
+    return is_worth_a_text(due.chance_by_lead, due.chance_near, rules) or is_at_legal(due, rules)
 
 
 def join(allowed: Iterable[DueItem], rules: ShopRules, asked_again: Iterable[ItemAt] = ()) -> Joined | None:

@@ -22,8 +22,9 @@ ItemAt = tuple[str, str]
 class DueItem:
     """One item of the car with its chances today (0-1), out of its due window.
 
-    `chance_by_lead`: due within the lead time; `chance_joined`: within lead plus the joining days; `chance_legal`: at
-    its legal limit within the lead time; `is_past_legal`: already past it. `measured_on`: the last reading or
+    `chance_by_lead`: due within the lead time; `chance_joined`: within lead plus the joining days; `chance_near`:
+    so near its limit by then that the visit does the work, None where that is not asked; `chance_legal`: at its legal
+    limit within the lead time; `is_past_legal`: already past it. `measured_on`: the last reading or
     replacement that the forecast used. `is_free_top_off`: the shop tops it off free.
     """
 
@@ -36,6 +37,7 @@ class DueItem:
     chance_legal: float = 0.0
     is_past_legal: bool = False
     is_free_top_off: bool = False
+    chance_near: float | None = None
 
     @property
     def at(self) -> ItemAt:

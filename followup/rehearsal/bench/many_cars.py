@@ -55,6 +55,7 @@ def _car(number: int, phone: int, visited: int, random: np.random.Generator) -> 
                 ItemAhead(
                     (item, place), _curve(mine, spread), visited, _curve(mine * legal, spread) if legal else None, work,
                     skill, hours, near_days=45.0, shared=0.85 if legal else 0.0,
+                    near=_curve(max(mine - 45.0, 1.0), spread) if legal else None,
                 )
             )  # fmt: skip
     at = NOW - timedelta(days=visited)

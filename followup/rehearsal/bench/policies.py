@@ -10,9 +10,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from followup.core.shop import ShopRules
 from followup.rehearsal.bench.figures import Figure, at_most
-from followup.rehearsal.policies.policies import POLICIES
+from followup.rehearsal.policies.policies import AS_SHIPPED, POLICIES
 from followup.rehearsal.policies.run import COUNTED_WEEKS, WARM_UP_WEEKS, Compared, compare
 
 # What the real forecast has to reach by the rule as shipped.
@@ -58,9 +57,9 @@ def _line(compared: Compared, number: int) -> Figure:
 
 
 def _bars(compared: Compared) -> list[Figure]:
-    chance = ShopRules().send_at_chance
-    ours = compared.row(f"ours, q = {chance:.2f}")
-    counts, words = compared.counts, f"ours as shipped (q = {chance:g})"
+    ours, rules = compared.row(AS_SHIPPED.name), AS_SHIPPED.rules
+    counts = compared.counts
+    words = f"ours as shipped (q = {rules.send_worn_at_chance:g}, near {rules.near_at_chance:g})"
     overdue = counts.overdue_days
     return [
         at_most(f"{words}: texts a customer-year", float(compared.a_year(counts.texts)[ours]), _TEXTS, 2),

@@ -50,6 +50,7 @@ class _Item:
     due: float
     legal_due: float
     is_done: bool = False
+    near: DueCurve | None = None
 
     def seen(self, day: int, rules: ShopRules) -> DueItem:
         """As the planner sees it that day."""
@@ -58,6 +59,7 @@ class _Item:
             *self.about.at, self.curve.chance(since + rules.lead_days),
             self.curve.chance(since + rules.lead_days + rules.joined_within_days), self.measured_on,
             chance_legal=self.legal.chance(since + rules.lead_days) if self.legal else 0.0,
+            chance_near=self.near.chance(since + rules.lead_days) if self.near else None,
         )  # fmt: skip
 
 
@@ -107,8 +109,11 @@ class _World:
             one.is_done = True
         measured_on = self.today + timedelta(days=day)
         for one in car.items:
-            one.curve = _around(one.curve, one.due - day)
-            one.legal = _around(one.legal, one.legal_due - day) if one.legal else None
+            median = one.curve.quantile(0.5)
+            one.near = _around(one.near, one.due - day, median) if one.near else None
+            one.curve = _around(one.curve, one.due - day, median)
+            if one.legal:
+                one.legal = _around(one.legal, one.legal_due - day, one.legal.quantile(0.5))
             one.made_on, one.measured_on = day, measured_on
         bookings: tuple[BookingSeen, ...] = car.picture.bookings
         if car.booked == day:
@@ -148,11 +153,11 @@ class _World:
                 other.picture = replace(other.picture, consent=_STOPPED)
 
 
-def _around(curve: DueCurve, left: float) -> DueCurve:
-    """The window of a new reading: around the days that are truly left, as wide as before in proportion."""
+def _around(curve: DueCurve, left: float, median: float) -> DueCurve:
+    """The window of a new reading: around the days that are truly left, as wide as before in proportion to the even
+    day of being due."""
     if np.isinf(left):
         return DueCurve.certain(float("inf"))
-    median = curve.quantile(0.5)
     if left <= 0 or median <= 0 or np.isinf(median):
         return DueCurve.certain(max(left, 0.0))
     return DueCurve(0.0, tuple(min(day / median, 1e6) * left for day in curve.days))
@@ -188,7 +193,7 @@ def _begin(
         measured = {one.at: one.measured_on for one in picture.due}
         items = [
             _Item(one, one.curve, one.legal, -one.since_days, measured.get(one.at), float(draws.due[number, at, place]),
-                  float(draws.legal[number, at, place]))
+                  float(draws.legal[number, at, place]), near=one.near)
             for place, one in enumerate(car.items)
         ]  # fmt: skip
         own: list[int] = []

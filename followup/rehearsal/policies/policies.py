@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from typing import Literal
 
 import numpy as np
@@ -17,19 +17,27 @@ GUESSED_MILES_A_YEAR = 12_000.0
 
 @dataclass(frozen=True)
 class Policy:
-    """One way of inviting; `chance` is q where the send rule asks for it."""
+    """One way of inviting; `rules` are those of the send rule where it asks for any."""
 
     name: str
     kind: Literal["none", "reminder", "guess", "ours", "oracle"]
-    chance: float = 0.0
+    rules: ShopRules = field(default_factory=ShopRules)
 
 
-OURS = (0.10, 0.20, 0.25, 0.30, 0.50)
+def plain(chance: float) -> Policy:
+    """q alone, however far from its limit a part may be at the visit."""
+    rules = replace(ShopRules(), send_at_chance=chance, send_worn_at_chance=chance, near_at_chance=0.0)
+    return Policy(f"ours, q = {chance:.2f} alone", "ours", rules)
+
+
+AS_SHIPPED = Policy("ours as shipped", "ours")
+PLAIN = (0.10, 0.25, 0.50)
 POLICIES = (
     Policy("none", "none"),
     Policy("six-month reminder", "reminder"),
     Policy("mileage guess", "guess"),
-    *(Policy(f"ours, q = {chance:.2f}", "ours", chance) for chance in OURS),
+    AS_SHIPPED,
+    *(plain(chance) for chance in PLAIN),
     Policy("oracle", "oracle"),
 )
 

@@ -178,9 +178,9 @@ class _Shop:
     def _foretell(self, rows: np.ndarray) -> None:
         if not len(rows):
             return
-        chance = np.array([self.policies[row // self.world.customers].chance for row in rows.tolist()])
+        rules = [self.policies[row // self.world.customers].rules for row in rows.tolist()]
         histories = [self.files[row].history() for row in rows.tolist()]
-        self.due_on[rows], self.legal_on[rows] = text_days(histories, chance, self.rules.lead_days)
+        self.due_on[rows], self.legal_on[rows] = text_days(histories, rules)
 
     def _is(self, kind: str) -> np.ndarray:
         return np.repeat([one.kind == kind for one in self.policies], self.world.customers)

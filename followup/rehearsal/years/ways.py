@@ -6,8 +6,7 @@ from collections.abc import Callable
 from dataclasses import asdict, dataclass
 from typing import Any
 
-from followup.core.shop import ShopRules
-from followup.rehearsal.policies.policies import POLICIES
+from followup.rehearsal.policies.policies import AS_SHIPPED, POLICIES
 from followup.rehearsal.policies.run import COUNTED_WEEKS, WARM_UP_WEEKS, compare
 from followup.rehearsal.years.life import Lived
 
@@ -39,8 +38,7 @@ def table_of(lived: Lived, progress: Callable[[int], object]) -> list[Way]:
         AS_LIVED, lived.invites / years, _share(counted.wasted, counted.prompted), counted.overdue_days / years,
         len(lived.broken),
     )  # fmt: skip
-    as_shipped = ShopRules().send_at_chance
-    policies = tuple(one for one in POLICIES if one.kind != "ours" or one.chance == as_shipped)
+    policies = tuple(one for one in POLICIES if one.kind != "ours" or one == AS_SHIPPED)
     found = compare(lived.asked.cars, (lived.asked.seed,), progress, policies)
     texts, overdue = (found.a_year(what) for what in (found.counts.texts, found.counts.overdue_days))
     prompted, wasted = found.counts.prompted.sum(axis=1), found.counts.wasted.sum(axis=1)

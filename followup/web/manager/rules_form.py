@@ -31,8 +31,8 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
         "When a text is worth it",
         (
-            "send_at_chance", "lead_days", "lead_days_learned", "join_at_chance", "joined_within_days",
-            "odometer_text_saves_days",
+            "send_at_chance", "send_worn_at_chance", "near_at_chance", "lead_days", "lead_days_learned",
+            "join_at_chance", "joined_within_days", "odometer_text_saves_days",
         ),
     ),
     ("Hours of texts", ("invite_hours", "visit_text_hours", "reminder_days", "links_visit", "asks_after_visit")),
@@ -62,6 +62,8 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("Limits and readings", ("action_limits", "legal_limits", "gauges_round_down")),
     ("Uneven wear and rotation", ("advise_at_chance", "advisory_bounds")),
 )  # fmt: skip
+# Chances that weigh too early against too late.
+BALANCES = ("send_at_chance", "send_worn_at_chance")
 # What no group names yet is asked for all the same.
 OTHER = "Other rules"
 Rule = Field[Any]
@@ -124,8 +126,8 @@ def rule_field(name: str) -> RuleField:
 
 def _hint(rule: Rule, kind: str) -> str:
     least, most = rule.metadata["least"], rule.metadata["most"]
-    if rule.name == "send_at_chance":
-        usual = ShopRules().send_at_chance
+    if rule.name in BALANCES:
+        usual = getattr(ShopRules(), rule.name)
         return f"{least * 100:g} to {most * 100:g} %; {usual * 100:g} as shipped: {balance_in_words(usual)}."
     if rule.name in ("winter_from", "winter_until"):
         return "Month and day, like 09-17; both left empty, they follow from where the shop is."
@@ -284,7 +286,7 @@ def in_words(name: str, value: Any) -> str:
     if kind == "tick":
         return "yes" if value else "no"
     if kind == "share":
-        balance = f" ({balance_in_words(value)})" if name == "send_at_chance" else ""
+        balance = f" ({balance_in_words(value)})" if name in BALANCES else ""
         return f"{value * 100:g} %{balance}"
     if kind == "days":
         return ", ".join(value) or "none"

@@ -42,6 +42,22 @@ def test_a_text_is_planned_where_the_chance_reaches_q(chance: float, leaves: boo
         assert decision.why_not[0].rule == "not_due" and "April 2026" in decision.why_not[0].says
 
 
+@pytest.mark.parametrize(
+    ("chance", "near", "leaves"), [(0.10, 0.8, True), (0.099, 0.99, False), (0.24, 0.799, False), (0.9, 0.7, False)]
+)
+def test_what_wears_is_told_of_early_but_only_where_the_visit_will_find_it_near(
+    chance: float, near: float, leaves: bool
+) -> None:
+    elm = shop(send_worn_at_chance=0.10, near_at_chance=0.8)
+    worn = replace(DUE_TIRE, chance_by_lead=chance, chance_near=near)
+    asked = a_car(due=(worn,), shop=elm)
+    decision = decide(asked, NOW)
+    assert (decision.text is not None) is leaves
+    if not leaves:
+        assert "80% near their limit" in decision.why_not[0].says
+        assert planned(replace(asked, due=(replace(worn, is_past_legal=True),))).is_legal
+
+
 def test_what_comes_due_soon_after_joins_and_the_far_does_not() -> None:
     text = planned(a_car(due=(DUE_TIRE, OIL, FAR_PAD)))
     assert text.items == (DUE_TIRE.at, OIL.at)

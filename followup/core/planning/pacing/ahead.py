@@ -21,6 +21,7 @@ from followup.core.planning.pacing.weeks import POSTPONED, WEEKS, chance_booked
 from followup.core.planning.picture import CarPicture, ItemAt, PlannedText
 from followup.core.planning.slots import hours_of
 from followup.core.planning.stops import stops_against
+from followup.core.planning.worth import days_until_worth
 from followup.core.shop import ShopRules, instant
 
 # What stops an invite now and is over by itself; anything else waits for somebody, and such a car is not looked ahead.
@@ -29,11 +30,13 @@ _PASSES = frozenset({"just_closed", "paused", "hours"})
 
 @dataclass(frozen=True)
 class ItemCurve:
-    """The due curves of one item, made so many days ago; `legal` where its limit is the law's."""
+    """The due curves of one item, made so many days ago; `legal` where its limit is the law's, `near` where a
+    visit does its work when it is near."""
 
     curve: DueCurve
     since_days: int
     legal: DueCurve | None = None
+    near: DueCurve | None = None
 
 
 Curves = Mapping[ItemAt, ItemCurve]
@@ -93,9 +96,11 @@ def _first_week(picture: CarPicture, curves: Curves, room: Room, now: datetime) 
 
 
 def _days_until(one: ItemCurve, rules: ShopRules) -> float:
-    """Days from today until the chance of being due within the lead time reaches the shop's."""
-    near = [curve.quantile(rules.send_at_chance) for curve in (one.curve, one.legal) if curve is not None]
-    return max(min(near) - one.since_days - rules.lead_days, 0.0)
+    """Days from today until the item is worth a text."""
+    days = [days_until_worth(one.curve, one.near, rules)]
+    if one.legal is not None:
+        days.append(days_until_worth(one.legal, None, rules))
+    return max(min(days) - one.since_days, 0.0)
 
 
 def message_of(picture: CarPicture, text: PlannedText, curves: Curves, room: Room, first_week: int) -> Message:

@@ -27,7 +27,8 @@ LOOKED_AHEAD_DAYS, HARDLY = 182 + 120, 0.01
 class ItemAhead:
     """One item: its due curve, made `since_days` ago, and that of its legal limit; the work with its skill and hours;
     `near_days`: so many days before it is due it lies within 1/32 or 1 mm of its limit; `shared`: the share of its
-    chance that it has in common with the car's others. `may_be_told` False: it rests, or is topped off free."""
+    chance that it has in common with the car's others. `may_be_told` False: it rests, or is topped off free. `near`:
+    its curve of being near its limit, where that is asked for before a text."""
 
     at: ItemAt
     curve: DueCurve
@@ -39,6 +40,7 @@ class ItemAhead:
     near_days: float = USUAL_NEAR_DAYS
     shared: float = 0.0
     may_be_told: bool = True
+    near: DueCurve | None = None
 
 
 @dataclass(frozen=True)

@@ -14,6 +14,7 @@ from followup.core.forecast.window import DueCurve
 from followup.core.planning.hours import Where, may_leave, next_moment
 from followup.core.planning.what_if.cars import CarAhead
 from followup.core.planning.what_if.draws import DAYS, Array
+from followup.core.planning.worth import days_until_worth
 from followup.core.shop import Shop, ShopRules, closed_because, instant
 
 Kind = Literal["ours", "reminder"]
@@ -52,34 +53,34 @@ def plan_for(shop: Shop, rules: ShopRules, cars: Sequence[CarAhead], today: date
         for number, item in enumerate(car.items):
             if not item.may_be_told:
                 continue
-            told[at, number] = _first_day(item.curve, item.since_days, rules)
-            ratio[at, number] = _ratio(item.curve, rules.send_at_chance)
+            days = days_until_worth(item.curve, item.near, rules)
+            told[at, number] = _first_day(days - item.since_days)
+            ratio[at, number] = _ratio(item.curve, days + rules.lead_days)
             if item.legal is not None:
-                legal[at, number] = _first_day(item.legal, item.since_days, rules)
-                legal_ratio[at, number] = _ratio(item.legal, rules.send_at_chance)
-    days = [today + timedelta(days=number) for number in range(DAYS + 60)]
-    leaves = np.array([_may_leave(shop, day) for day in days[:DAYS]])
-    is_open = [closed_because(shop, day) is None for day in days]
-    following = np.zeros(len(days), dtype=np.int32)
-    later = len(days) - 1
-    for number in range(len(days) - 1, -1, -1):
+                days = days_until_worth(item.legal, None, rules)
+                legal[at, number] = _first_day(days - item.since_days)
+                legal_ratio[at, number] = _ratio(item.legal, days + rules.lead_days)
+    dates = [today + timedelta(days=number) for number in range(DAYS + 60)]
+    leaves = np.array([_may_leave(shop, day) for day in dates[:DAYS]])
+    is_open = [closed_because(shop, day) is None for day in dates]
+    following = np.zeros(len(dates), dtype=np.int32)
+    later = len(dates) - 1
+    for number in range(len(dates) - 1, -1, -1):
         later = number if is_open[number] else later
         following[number] = later
     return Plan(kind, rules, told, legal, ratio, legal_ratio, leaves, following)
 
 
-def _first_day(curve: DueCurve, since_days: int, rules: ShopRules) -> int:
-    """The first day on which the chance of being due within the lead time has reached the shop's."""
-    days = curve.quantile(rules.send_at_chance) - since_days - rules.lead_days
+def _first_day(days: float) -> int:
+    """The first whole day that is so many days from today or later."""
     return NEVER_DAY if days > DAYS else max(int(np.ceil(days - 1e-9)), 0)
 
 
-def _ratio(curve: DueCurve, chance: float) -> float:
-    """How the day of that chance lies to the even one: kept by a window that a new reading has moved."""
+def _ratio(curve: DueCurve, day: float) -> float:
+    """How the day from which it is worth a text, the lead time later, lies to the even one of being due: kept by a
+    window that a new reading has moved."""
     median = curve.quantile(0.5)
-    if np.isinf(median) or median <= 0:
-        return 1.0
-    return min(curve.quantile(chance) / median, 1.0) if chance <= 0.5 else curve.quantile(chance) / median
+    return 1.0 if np.isinf(median) or median <= 0 else day / median
 
 
 def _may_leave(shop: Shop, day: date) -> bool:
