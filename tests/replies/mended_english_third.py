@@ -53,4 +53,14 @@ ENGLISH: list[Case] = [
     # what is needed and what is asked
     ("visit", "friday. i would like someone to drive me home", "propose", {"t": ["3-6"], "needs": ["ride"]}),
     ("visit", "friday and i will borrow one of your cars", "propose", {"t": ["3-6"], "needs": ["loaner"]}),
+    # one offer ruled out, a place in the list, what was and what is now
+    ("slot", "friday's out for us", "decline", {"a": ["3-6 14:00"], "q": "slot"}),
+    ("slot", "the thursday one is no use to me", "decline", {"a": ["3-5 09:00"], "q": "slot"}),
+    ("slot", "thursday, im out of work at 8", "choose", {"t": ["3-5 09:00"], "ch": "2026-03-05T09:00"}),
+    ("three", "#2 and i can wait there", "choose", {"t": ["3-6 14:00"], "ch": "2026-03-06T14:00", "needs": ["wait"]}),
+    ("odometer", "was 47900 last week, 48150 now", "odometer", {"od": 48150}),
+    ("odometer", "it is 48150 now, was 47900", "odometer", {"od": 48150}),
+    ("car", "truck's the one", "accept", {"car": "white truck"}),
+    ("after_visit", "spotless, thanks", "accept", {}),
+    ("visit", "shout at me in may", "later", {"un": "2026-05-01"}),
 ]

@@ -14,6 +14,7 @@ _ALL_GOOD = phrases(
     r"(?:all|its|everything|runs|running|drives|driving|works|working|was|is|were|went|looks|"
     r"feels|really|so far|car is) (?:\w+ )?(?:good|great|fine|well|perfect|perfectly|awesome|"
     r"smooth|smoothly|excellent|set|ok)",
+    r"flawless|spotless|impeccable|top notch|first rate|without a hitch",
     r"10 ?/ ?10",
     r"good",
     r"great",

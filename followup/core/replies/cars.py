@@ -46,6 +46,7 @@ def _words(name: str) -> set[str]:
 def named_cars(plain: str, cars: tuple[str, ...]) -> tuple[str, ...]:
     """The cars whose own words stand in the text, those with the most words in common alone."""
     said = set(re.findall(r"[a-z]+|\d{2,4}", plain))
+    said |= {word[:-1] for word in said if word.endswith("s")}  # `sedan's the one`
     said |= {word[2:] for word in said if word.isdigit() and len(word) == 4}
     scores: dict[str, int] = {}
     for car in cars:

@@ -54,7 +54,7 @@ _POLITE_AT_ALL = re.compile(
 """Forms in which one only asks, also where the question mark is left out (`no tendran algo el lunes`)."""
 _NOT_AFTER = re.compile(
     r"^(?:\W*(?:at|is|are|im|am|was|the|all|day|i|that|it|just|really|unfortunately|sorry|me|"
-    r"definitely|probably|se|le|ese|dia|esta|for me|morning|afternoon|one|evening|and \w+day|"
+    r"definitely|probably|se|le|ese|dia|esta|for me|morning|afternoon|ones?|evening|and \w+day|"
     r"or \w+day|slot|time|works?)\b){0,4}\W*"
     r"(?:doesnt|does not|dont|wont|isnt|is not|is no|no good|not good|is bad|no me|not work|"
     r"not gonna|not going|im busy|i cant|cant|am busy|is out|isnt good|not possible|is booked"
@@ -64,7 +64,8 @@ _NOT_AFTER = re.compile(
     r"tampoco(?= ?(?:,|[.]|$| y | puedo| me ))|ni (?:de|en|por) (?:chiste|broma|suenos?|pedo|casualidad|error)|ni a "
     r"palos|ni loc[oa]|ni hablar|ni pensarlo|"
     r"nel\b|"
-    r"out(?= ?[.,;!?]|\Z)|out of the question|is tough|is hard|is rough|wont do|busy|no work|a no)\b"
+    r"out(?= ?[.,;!?]|\Z| for (?:me|us)\b)|no use|useless|out of the question|is tough|is hard|is rough|wont do|busy|"
+    r"no work|a no)\b"
 )
 _CORRECTED = re.compile(
     r"\b(?:no wait|wait no|i mean|i meant|scratch that|oops|correction|actually|make that|make it|"

@@ -181,9 +181,16 @@ def _find(text: str, asked: str | None) -> Found | None:
     read = [(match, found) for match in matches if (found := _read(match, text, asked))]
     if not read:
         return None
+    if len(read) > 1 and _ONCE.search(text[: read[0][0].start()]) and _BY_NOW.match(text[read[-1][0].end() :]):
+        return read[-1][1]
     named = [found for match, found in read if _NAMED.search(text[max(match.start() - BEFORE, 0) : match.start()])]
     corrected = [found for match, found in read[1:] if _CORRECTED.search(text[read[0][0].end() : match.start()])]
     return (corrected or named or [found for _, found in read])[-1 if corrected else 0]
+
+
+_ONCE = re.compile(r"\b(?:was|were)(?: at| about| around| like)* ?$")
+_BY_NOW = re.compile(r" ?(?:right )?(?:now|today|by now)\b")
+"""`it was 48100 on Monday, 48200 now`: the last one counts."""
 
 
 def _read(match: re.Match[str], text: str, asked: str | None) -> Found | None:

@@ -234,7 +234,7 @@ def pick_offers(plain: str, read: Read, setting: Setting, offers: tuple[datetime
         not wanted or _BARE_NUMBER.match(plain.strip(" .!,")) or _NUMBER_LIST.fullmatch(plain.strip(" .!,?"))
     ):
         named = tuple(offer for offer in offers if offer in named or offer in by_place)
-    if wanted and not named:
+    if not named and not is_none:
         named = _by_leading_number(plain, offers)
     if len(named) > 1 and _NEXT_ONE.search(plain):
         named = named[:1]

@@ -11,7 +11,7 @@ from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 
 _ASK_AGAIN = phrases(
-    r"(?:ask|remind|bug|nudge|poke|text|message|contact|hit|reach|ping|circle|follow up|touch base|"
+    r"(?:ask|remind|bug|nudge|poke|holler|shout|text|message|contact|hit|reach|ping|circle|follow up|touch base|"
     r"talk)(?: \w+){0,4}",
     r"check (?:back|again|with (?:me|us)|in with)(?: \w+){0,4}",
     r"try (?:me|us|back|again (?:next|in|after|some\w*|around|later))(?: \w+){0,4}",
