@@ -125,6 +125,10 @@ class ShopRules:
         "Free services, and how much of each",
         "timing",
     )
+    invites_unseen: bool = _rule(
+        True, "Invite customers who were not seen for long to the free services, at most once a year", "timing"
+    )
+    unseen_months: int = _rule(9, "Months since the last visit that count as long", "timing", least=3, most=36)
     writes_before_winter: bool = _rule(
         True, "Invite once before winter to a free washer fluid top-off, or to a look at a battery near its limit",
         "timing",

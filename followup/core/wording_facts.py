@@ -152,6 +152,7 @@ FACTS_OF: dict[str, ReasonFacts] = {
     "free_service": _facts("services", "open_hours"),
     "winter_battery": _facts("items", "times"),
     "winter_top_off": _facts("services", "open_hours"),
+    "long_unseen": _facts("services", "open_hours"),
     "odometer_question": _facts("", "odometer odometer_on"),
     "missed_visit": _facts("time", "times"),
     "after_visit": _facts("day", "work"),

@@ -66,7 +66,7 @@ def keep_top_off(
             )  # fmt: skip
         outbox.drop_planned(
             connection, shop_id, "topped off at the shop", vehicle_id=vehicle_id, kinds=("invite",),
-            reason_codes=("free_service", "winter_top_off"),
+            reason_codes=("free_service", "winter_top_off", "long_unseen"),
         )  # fmt: skip
         done = {"items": list(items), "how_much": how_much, "odometer_miles": odometer_miles}
         shops.note(connection, shop_id, now, who, "topped off", f"car {row['code']}", after=done)

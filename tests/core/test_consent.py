@@ -121,7 +121,7 @@ def test_every_reason_names_the_consent_that_it_needs() -> None:
             assert one.cover != "visits" and one.offers_way_out, one.code
             spoken = standing((entry("given", how="spoken"),))
             assert not spoken.allows(one.cover), one.code
-    assert {one.code for one in REASONS if one.cover == "offers"} == {"free_service", "winter_top_off"}
+    assert {one.code for one in REASONS if one.cover == "offers"} == {"free_service", "winter_top_off", "long_unseen"}
 
 
 lines = st.builds(

@@ -21,7 +21,7 @@ from followup.core.text import reason
 WORTH_A_CALL = ("recall", "missed_visit", "due_work")
 PRESSING = (
     "recall", "missed_visit", "after_visit", "due_work", "free_service", "winter_battery", "winter_top_off",
-    "odometer_question",
+    "long_unseen", "odometer_question",
 )  # fmt: skip
 
 

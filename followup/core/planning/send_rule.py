@@ -18,7 +18,7 @@ from followup.core.planning.joining import is_trigger, join
 from followup.core.planning.picture import Because, CarPicture, DueItem
 from followup.core.planning.seasonal import seasonal
 from followup.core.planning.told_along import booked_with, told_along
-from followup.core.planning.walk_ins import free_service, is_free
+from followup.core.planning.walk_ins import free_service, is_free, long_unseen
 
 MISSED_IS_OLD_AFTER_DAYS = 14
 AFTER_VISIT_FROM = timedelta(days=1)
@@ -29,7 +29,7 @@ ODOMETER_AFTER_DAYS = 90
 
 def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:
     """All reasons to write about this car, the most pressing first: legal limits, recalls, what was missed, the
-    after-visit question, due work, free services, what is seasonal, the odometer."""
+    after-visit question, due work, free services, what is seasonal, a car not seen for long, the odometer."""
     due = list(_due_work(picture, now))
     found = [one for one in due if one.is_legal]
     found += _recalls(picture)
@@ -38,6 +38,7 @@ def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:
     found += [one for one in due if not one.is_legal]
     found += free_service(picture, now)
     found += seasonal(picture, now)
+    found += long_unseen(picture, now)
     found += _odometer_question(picture, now)
     return found
 

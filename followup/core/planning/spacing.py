@@ -7,8 +7,11 @@ from datetime import datetime, timedelta
 
 from followup.core.planning.picture import Because, CarPicture, EarlierInvite, NumberPicture
 
-# Said once, never again: asking twice whether all was well, or what was missed, is nagging; a season is told once.
-ASKED_ONCE = frozenset({"missed_visit", "after_visit", "odometer_question", "winter_battery", "winter_top_off"})
+# Said once, never again: asking twice whether all was well, or what was missed, is nagging; a
+# season or a time away is told once.
+ASKED_ONCE = frozenset(
+    {"missed_visit", "after_visit", "odometer_question", "winter_battery", "winter_top_off", "long_unseen"}
+)
 
 
 def tries_so_far(picture: CarPicture | NumberPicture, reason_code: str, raised_by: str) -> list[EarlierInvite]:

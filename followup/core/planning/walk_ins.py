@@ -1,9 +1,12 @@
-"""Free services that a customer is invited to: low fluids that are topped off free. A walk-in, so nothing is booked."""
+"""Free services that a customer is invited to: fluids that are topped off free. A walk-in, so nothing is booked.
+
+Either a fluid may be low by now, or the car was not seen for long.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 
 from followup.core.planning.candidate import Candidate
 from followup.core.planning.item_stops import item_stop
@@ -11,6 +14,8 @@ from followup.core.planning.joining import is_trigger
 from followup.core.planning.picture import CarPicture, DueItem
 
 LEAK_CHECK_AFTER_TOP_OFFS = 2
+_DAYS_A_MONTH = 365.25 / 12
+_A_YEAR = timedelta(days=365)
 LEAK_CHECKED_FLUIDS = frozenset({"coolant", "engine_oil"})
 
 
@@ -45,3 +50,29 @@ def free_service(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
         says = f"low, and topped off free: {', '.join(item for item, _ in names)}"
         chance = max(one.chance_by_lead for one in low)
         yield Candidate("free_service", f"car {picture.vehicle}, low {known_on}", says, names, False, chance)
+
+
+def long_unseen(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
+    """What the shop gives free, to a car that was not seen for the shop's months: once for each time away, and at most
+    once a year."""
+    months, seen_on = picture.shop.rules.unseen_months, _seen_on(picture)
+    if not picture.shop.rules.invites_unseen or seen_on is None:
+        return
+    today = picture.day(now)
+    if today < seen_on + timedelta(days=round(months * _DAYS_A_MONTH)):
+        return
+    mine = [one for one in picture.invites if one.reason == "long_unseen" and one.vehicle == picture.vehicle]
+    if any(now < one.at + _A_YEAR for one in mine):
+        return
+    names = tuple(sorted(one.at for one in free_now(picture, now)))
+    if names:
+        says = f"not seen since {seen_on}; topped off free: {', '.join(item for item, _ in names)}"
+        yield Candidate("long_unseen", f"car {picture.vehicle}, seen {seen_on}", says, names)
+
+
+def _seen_on(picture: CarPicture) -> date | None:
+    """The last day on which the car was here: a visit, work, a top-off, a reading; None where it never was."""
+    days = [picture.day(one.closed_at or one.opened_at) for one in picture.visits]
+    days += [one.on for one in picture.work]
+    days += [one.measured_on for one in picture.due if one.measured_on]
+    return max(days, default=None)

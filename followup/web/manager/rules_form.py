@@ -57,7 +57,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ),
     ("What texts bring", ("without_invites_share", "most_stops_per_100")),
     ("Replies", ("ask_below_certainty", "hand_over_below_certainty")),
-    ("Free services", ("free_services",)),
+    ("Free services", ("free_services", "invites_unseen", "unseen_months")),
     ("Before winter", ("writes_before_winter", "winter_from", "winter_until")),
     ("Limits and readings", ("action_limits", "legal_limits", "gauges_round_down")),
     ("Uneven wear and rotation", ("advise_at_chance", "advisory_bounds")),

@@ -15,18 +15,19 @@ from followup.core.planning.picture import CarPicture, DueItem, EarlierInvite, P
 from followup.core.planning.seasonal import Season, before_winter
 from followup.core.shop import Shop, ShopRules
 from followup.core.text import reason
-from followup.core.visit import Recommendation, Work
+from followup.core.visit import Recommendation, Visit, Work
 from tests.core.planning.cars import DUE_TIRE, MEASURED_ON, SHOP
 from tests.core.planning.cars import car as a_car
 
 # A Tuesday, noon in Chicago, past the half of the weeks before winter: every phone's day has come.
 OCTOBER = datetime(2026, 10, 13, 17, 0, tzinfo=UTC)
+IN_JUNE = Visit("V2", datetime(2026, 6, 2, 14, 0, tzinfo=UTC), datetime(2026, 6, 2, 20, 0, tzinfo=UTC))
 WASHER = DueItem("washer_fluid", "", 0.05, 0.2, MEASURED_ON, is_free_top_off=True)
 BATTERY = DueItem("battery", "", 0.12, 0.3, MEASURED_ON, date(2027, 4, 1))
 
 
 def _washer_car(**changes: Any) -> CarPicture:
-    return a_car(free_top_offs=("washer_fluid",), **changes)
+    return a_car(**{"free_top_offs": ("washer_fluid",), "visits": (IN_JUNE,), **changes})
 
 
 def _planned(picture: CarPicture, now: datetime = OCTOBER) -> PlannedText | None:
