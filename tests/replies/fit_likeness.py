@@ -40,7 +40,8 @@ OF_THREE = PROVEN / 2
 """The same for one that stands in three contexts."""
 SEEN_AT_LEAST = 5
 LEAST_WEIGHT = 25
-"""Hundredths below which a weight is left out."""
+"""Hundredths below which a weight is left out; more where a file would be longer than a file may be."""
+MOST_LINES = 390
 FOLDS = 4
 MOST_STEPS = 80
 WIDTH = 118
@@ -166,20 +167,28 @@ def cross_validate(rows: Sequence[dict[str, float]], lessons: Sequence[Lesson]) 
 def module_text(code: str, columns: dict[str, int], weights: Numbers) -> str:
     """The source of one file of weights."""
     hundredths = np.rint(weights / likeness.AS_WEIGHT).astype(int)
-    pairs = [
-        f"{sign}:{hundredths[number]}" for sign, number in columns.items() if abs(hundredths[number]) >= LEAST_WEIGHT
-    ]
-    lines = [""]
-    for pair in pairs:
-        if len(lines[-1]) + len(pair) + 1 > WIDTH:
-            lines.append("")
-        lines[-1] += f"{pair} "
+    least, lines = LEAST_WEIGHT, _lines(hundredths, columns, LEAST_WEIGHT)
+    while len(lines) > MOST_LINES:
+        least += 1
+        lines = _lines(hundredths, columns, least)
     body = "\n".join(line.rstrip() for line in lines)
     return (
         f'"""What speaks for and against `{code}`, in hundredths: made by `python -m tests.replies.fit_likeness`."""'
         "\n\n"
         f'CODE = "{code}"\nBIAS = {hundredths[-1]}\nWEIGHTS = """\\\n{body}\n"""\n'
     )
+
+
+def _lines(hundredths: NDArray[np.int_], columns: dict[str, int], least: int) -> list[str]:
+    lines = [""]
+    for sign, number in columns.items():
+        pair = f"{sign}:{hundredths[number]}"
+        if abs(hundredths[number]) < least:
+            continue
+        if len(lines[-1]) + len(pair) + 1 > WIDTH:
+            lines.append("")
+        lines[-1] += f"{pair} "
+    return lines
 
 
 def main(arguments: Sequence[str]) -> None:

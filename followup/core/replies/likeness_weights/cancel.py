@@ -1,146 +1,165 @@
 """What speaks for and against `cancel`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "cancel"
-BIAS = -325
+BIAS = -353
 WEIGHTS = """\
-#abaj:52 #able:56 #abou:-65 #acio:58 #agai:34 #agen:39 #ahor:-47 #aiti:25 #alar:-34 #alca:39 #aled:26 #alen:26
-#algo:30 #alio:36 #alla:-53 #alli:41 #also:-26 #ambi:-37 #anan:88 #ance:196 #ando:42 #anoc:33 #anul:182 #anym:74
-#anzo:30 #appe:63 #appo:56 #apun:56 #arde:-32 #aron:34 #arra:-29 #asad:-50 #asis:135 #asta:-34 #atch:51 #ater:44
-#atev:25 #atio:29 #atra:-41 #atte:31 #avis:35 #aybe:26 #ayer:27 #baby:26 #back:-56 #bail:59 #baja:30 #bajo:29
-#befo:-40 #biar:-67 #blem:-31 #body:51 #book:83 #borr:97 #bout:-65 #brin:-30 #bsup:-26 #busc:25 #cale:27 #camb:-42
-#canc:223 #cant:61 #canz:36 #cayo:25 #cela:32 #cele:164 #celo:34 #cide:32 #cita:120 #come:95 #comi:159 #como:-26
-#conf:-30 #conm:40 #corr:-53 #coul:-34 #coun:28 #covi:43 #crat:57 #crib:31 #cuan:28 #cuen:25 #culp:54 #cupe:-29
-#days:60 #deje:76 #depo:27 #desa:43 #desp:33 #ding:42 #disc:54 #dnes:27 #does:-29 #draw:59 #drop:-51 #ease:118
-#ecto:32 #edne:27 #efec:48 #efor:-40 #egar:48 #ejel:25 #ejem:29 #ejor:49 #elam:37 #elar:-51 #elea:25 #elel:41
-#elen:34 #elle:-27 #else:51 #elvo:25 #emer:25 #emos:46 #empr:47 #enci:32 #enda:88 #enfe:26 #engo:-28 #enin:45
-#enla:28 #enme:76 #ensa:-25 #eocu:-32 #epos:27 #eran:36 #eren:64 #erge:25 #ermo:29 #erne:-27 #eron:28 #erva:99
-#escr:35 #eser:108 #espa:33 #espe:97 #espu:41 #esti:26 #esto:-26 #ever:53 #eves:36 #expe:33 #exti:-33 #exts:-38
-#falt:-38 #fect:44 #fell:33 #ferm:26 #firm:-52 #fixe:28 #fore:-40 #forg:87 #free:33 #from:53 #gain:34 #gamo:-41
-#genc:36 #gend:40 #give:42 #goin:61 #good:-39 #guar:26 #guna:-31 #happ:43 #have:83 #hdra:60 #hese:-34 #hing:52
-#hold:35 #home:62 #hora:32 #hori:-38 #hosp:38 #humb:-26 #iber:47 #ible:88 #iemp:62 #iero:44 #impo:75 #info:-28
-#ingu:-42 #intm:58 #irme:-26 #iscu:55 #isit:33 #ista:49 #isti:135 #isto:26 #ital:35 #itel:28 #iten:81 #ithd:60
-#ixed:27 #jemo:31 #juev:39 #just:27 #kids:31 #kill:40 #king:88 #lado:45 #lame:44 #larm:-32 #last:39 #late:-82
-#lcan:39 #leas:121 #lega:32 #lego:42 #lela:97 #lets:31 #ling:50 #lleg:56 #llin:46 #lock:29 #lune:-50 #lvid:62
-#mana:61 #mayb:26 #mbia:-78 #mbio:25 #mbre:27 #mbsu:-26 #mejo:49 #ment:72 #merg:25 #mero:-28 #migo:44 #mind:32
-#ming:155 #mino:-28 #mins:-33 #miss:-61 #more:61 #morr:101 #move:-74 #mpos:80 #mpre:45 #nada:-39 #name:30 #nana:88
-#ncel:221 #ncia:26 #ndan:28 #nday:39 #need:66 #nesd:27 #nfer:26 #ngam:-55 #nged:51 #ngun:-42 #nigh:26 #ning:-25
-#nmig:44 #nnin:-29 #nobo:26 #nomb:28 #noon:-27 #nste:-26 #ntme:58 #nule:149 #nymo:74 #oble:-33 #obod:26 #oclo:26
-#ocup:-30 #oday:142 #oder:111 #odre:124 #oing:54 #oint:55 #okin:67 #oles:26 #olvi:60 #ombr:28 #omin:160 #omor:101
-#onda:25 #onga:-48 #onmi:40 #ooki:69 #orge:91 #orit:-38 #orre:56 #orri:-48 #orro:105 #orry:100 #osib:89 #osit:26
-#ospi:38 #ospo:-47 #otra:30 #otro:49 #ould:-55 #ount:26 #ourt:26 #over:-38 #ovid:43 #paci:36 #paso:-27 #pect:29
-#peni:40 #pere:84 #pita:38 #plea:98 #pode:127 #podr:121 #poin:56 #pong:-49 #posi:116 #posp:-47 #ppen:47 #ppoi:56
-#preo:-32 #prob:-37 #pued:-26 #pues:30 #pull:61 #punt:50 #push:-25 #puso:28 #qued:32 #quit:168 #raba:48 #raig:-27
-#ranc:-32 #rand:36 #rasa:-44 #ratc:57 #remo:50 #renm:29 #reoc:-32 #rese:113 #rgen:36 #rget:91 #ribo:26 #ries:-48
-#rike:26 #ring:-48 #rita:-38 #rnes:-27 #robl:-37 #rong:-38 #rows:29 #rran:-27 #rren:57 #rrie:-48 #rrow:101 #rsda:59
-#sado:-47 #sali:29 #same:-42 #scra:80 #scul:55 #sday:78 #serv:110 #show:45 #sibl:86 #sick:31 #siem:51 #sist:150
-#skip:25 #slot:46 #sold:40 #some:60 #sorr:91 #spac:36 #sper:99 #spit:38 #spon:-49 #spot:57 #spue:41 #star:-78
-#stea:-25 #sted:-25 #ster:39 #stil:-46 #stir:135 #stop:-124 #stri:26 #tach:26 #take:80 #tale:26 #tame:35 #tard:-77
-#tart:-29 #tead:-25 #tend:41 #tenm:30 #terd:32 #teve:25 #text:-80 #than:-26 #that:62 #thdr:60 #then:-50 #thes:-37
-#thin:31 #thro:28 #thum:-26 #till:-60 #tion:28 #tire:65 #tmen:57 #toda:138 #todo:35 #tomo:100 #trab:54 #trai:-37
-#tras:-64 #trik:26 #tten:32 #turn:37 #uand:49 #uard:26 #uede:-38 #uedo:44 #ueve:30 #uite:184 #ulel:53 #ulen:63
-#ulpe:56 #umbs:-26 #undo:63 #unes:-50 #unte:36 #urno:34 #ursd:59 #urse:-25 #vamo:30 #vemo:-57 #vera:30 #vide:55
-#visi:32 #wate:25 #wedn:27 #with:58 #wont:62 #work:-69 #worr:-39 #wron:-38 #xpec:34 #xtin:-29 #yest:32 #ying:43
-#ymor:74 %again_later:79 %again_later%away:98 %again_later%bring:26 %again_later%elsewhere:43 %again_later%fails:29
-%again_later%leave_me:28 %again_later%money:26 %again_later%odometer:61 %again_later%pay_day:49
-%again_later%question:49 %again_later%refuse:54 %again_later%season:37 %again_later%shift_it:85
-%again_later%start_again:-27 %again_later%wrong_one:92 %agree:-156 %agree%away:25 %agree%bring:-25 %agree%busy:37
-%agree%car:36 %agree%elsewhere:26 %agree%family:48 %agree%gone_car:26 %agree%leave_me:-34 %agree%on_way:-90
-%agree%phone:78 %agree%refuse:-89 %agree%staff:26 %away:185 %away%bring:73 %away%busy:-35 %away%call_off:122
-%away%fails:31 %away%family:99 %away%money:37 %away%on_way:-62 %away%place:25 %away%question:31 %away%refuse:39
-%away%start_again:53 %away%wrong_one:-58 %bad:117 %bad%bring:26 %bad%call_off:107 %bad%money:37 %bad%on_way:35
-%bad%question:56 %bad%refuse:42 %bring:181 %bring%busy:52 %bring%elsewhere:50 %bring%fails:57 %bring%family:37
-%bring%gone_car:76 %bring%leak:52 %bring%money:48 %bring%odometer:109 %bring%on_way:-27 %bring%phone:50
-%bring%place:25 %bring%question:-53 %bring%refuse:25 %bring%shift_it:-95 %bring%staff:67 %bring%thanks:38 %busy:95
-%busy%call_off:83 %busy%fails:-30 %busy%place:26 %busy%shift_it:30 %call_off:334 %call_off%car_part:40
-%call_off%do_it:44 %call_off%doubt:31 %call_off%elsewhere:39 %call_off%fails:86 %call_off%family:81
-%call_off%gone_car:115 %call_off%how_long:36 %call_off%meaning:32 %call_off%message:-94 %call_off%money:127
-%call_off%noise:-39 %call_off%on_way:-80 %call_off%opening:48 %call_off%pay_day:40 %call_off%phone:43
-%call_off%place:50 %call_off%question:97 %call_off%refuse:-25 %call_off%season:65 %call_off%shift_it:60
-%call_off%thanks:52 %call_off%who:76 %call_off%wrong_one:-68 %car%gone_car:54 %car%odometer:-26 %car%on_way:32
-%car%wrong_one:28 %car_part%do_it:64 %car_part%elsewhere:41 %car_part%leave_me:28 %do_it:55 %do_it%elsewhere:36
-%do_it%family:46 %do_it%how_long:33 %do_it%leave_me:29 %do_it%odometer:26 %do_it%on_way:54 %do_it%question:56
-%do_it%start_again:-30 %do_it%wrong_one:32 %doubt:40 %elsewhere:128 %elsewhere%leave_me:27 %elsewhere%odometer:34
-%elsewhere%on_way:53 %elsewhere%refuse:25 %elsewhere%shift_it:65 %elsewhere%staff:56 %elsewhere%wrong_one:55
-%fails:38 %fails%gone_car:41 %fails%on_way:118 %fails%phone:-27 %fails%question:-29 %fails%refuse:29 %fails%staff:35
-%fails%wrong_one:28 %family:130 %family%on_way:51 %family%refuse:100 %family%wrong_one:25 %gone_car:146
-%gone_car%question:26 %gone_car%refuse:58 %gone_car%staff:29 %gone_car%wrong_one:50 %how_long%refuse:49
-%how_long%wrong_one:28 %leak:39 %leak%staff:31 %leave_me%odometer:54 %leave_me%question:46 %leave_me%refuse:-37
-%leave_me%shift_it:27 %leave_me%staff:29 %leave_me%start_again:-27 %lift%refuse:35 %lift%wrong_one:35 %message:-70
-%message%on_way:28 %message%refuse:-34 %money:94 %money%on_way:43 %money%question:37 %money%refuse:40 %noise:-59
-%noise%refuse:-28 %odometer:106 %odometer%refuse:-40 %odometer%shift_it:31 %odometer%who:26 %on_way:-174
-%on_way%pay_day:29 %on_way%phone:45 %on_way%place:55 %on_way%question:31 %on_way%refuse:357 %on_way%season:51
-%on_way%shift_it:67 %on_way%staff:33 %on_way%start_again:31 %on_way%thanks:34 %on_way%wrong_one:-28 %opening:47
-%pay_day:78 %pay_day%refuse:42 %pay_day%season:38 %phone%refuse:-29 %phone%staff:-43 %phone%who:59 %place%refuse:117
-%question:-50 %question%shift_it:41 %question%staff:27 %question%start_again:-26 %refuse:118 %refuse%season:51
-%refuse%shift_it:-84 %refuse%smoke_smell:30 %refuse%start_again:-25 %refuse%wrong_one:-67 %season:88
-%season%shift_it:40 %shift_it:-197 %shift_it%staff:25 %shift_it%start_again:-34 %staff:76 %staff%wrong_one:49
-%start_again:-71 %thanks:-30 %who:81 %wrong_one:27 @?:-229 @after_visit:-51 @confirm:441 @confirm_:-79
-@confirm_stop:-63 @day:-98 @later:128 @nothing:361 @nothing_info:-26 @odometer:-55 @offers:-85 @reading:-31 @time:-98
-@walk_in:-47 ^_$:-93 ^_a:-33 ^_ahi:-50 ^_all:-25 ^_borre:37 ^_borren:25 ^_can:-150 ^_cancel:-157 ^_cancelar:-99
-^_cancele:78 ^_changed:41 ^_could:-29 ^_count:31 ^_do:-35 ^_drop:25 ^_el:-42 ^_en:-25 ^_forget:46 ^_give:29 ^_how:-32
-^_ill:-30 ^_imposible:25 ^_info:-27 ^_is:-33 ^_it:-37 ^_la:-34 ^_make:-32 ^_min:-39 ^_necesito:-31 ^_need:-90
-^_no:-143 ^_nop:-39 ^_olvide:34 ^_on:-29 ^_opt:-47 ^_please:53 ^_puedo:-65 ^_pull:28 ^_quit:-27 ^_quite:53
-^_quiten:38 ^_quitenme:30 ^_scratch:34 ^_see:-46 ^_si:-48 ^_siempre:41 ^_still:-36 ^_stop:-46 ^_thumbsup:-26
-^_thursday:-38 ^_voy:-68 ^_what:-57 ^_wont:40 ^_y:-80 ^_yep:-27 ^_yes:-47 ^_yo:-28 a:83 a__cita:27 a__ir:25 a_ir:71
-a_las:-51 a_no:30 a_otro:45 a_poder:111 able:62 able_to:62 about:-65 after:31 after_$:-28 after_all:58 agenda:50
-ahi:-93 ahi__vemos:-39 ahi_nos:-39 ahi_voy:-28 ahorita:-35 alcanzo:30 alcanzo_a:37 algo:36 all:32 all_$:31
-all_set:-45 alla:-44 also:-26 am:25 an_appointment:-35 and:106 and_i:25 and_im:36 anoche:33 anule:30 anulela:56
-anulen:51 any:-32 anymore:74 anymore_$:68 appointment:58 appointment_$:27 asi:47 asi_que:31 asistir:68 asistir_$:60
-at:-49 at_$:-40 at_all:28 atrasado:-25 back:-59 back_out:49 bail:55 be:80 be__to:43 be_able:44 be_coming:47
-be_late:-27 before:-40 booking:73 booking_$:42 borre:39 borre_mi:39 borren:27 borrenme:30 bring:-29 but:-30 c:-61
-call:-47 call__my:29 call__off:33 call_it:25 call_me:-114 call_off:76 calling:36 cambiar:-62 cambiar__cita:-49
-cambiar_mi:-34 cambie:27 camino:-28 can:-63 can__come:-30 can__drop:-35 can__make:-26 can__my:27 can_i:-83 can_my:-27
-can_we:-27 cancel_$:-89 cancel__appointment:-41 cancel__you:27 cancel_it:68 cancel_please:-45 cancelar:-54
-cancelar_$:-88 cancele:112 cancele__favor:29 cancele_por:35 cancelela:41 cancelled:-26 cancelo:34 cant:62 cant__it:83
-cant_come:87 cant_do:33 cant_make:33 cant_wait:-45 car_$:28 cayo:25 change:-48 change__appointment:-46 change_my:-48
-changed:51 changed__mind:41 changed_my:47 cita:123 cita_$:49 cita__jueves:41 cita_del:50 cita_y:32 come:107 come_$:40
-come_in:44 coming:159 coming_$:101 coming_in:25 como:-25 con:47 conmigo:40 could:-30 count:38 count__out:42
-count_me:42 covid:43 cuando:49 day:-50 de:181 de__agenda:50 de__lista:25 de__no:28 de_hoy:36 de_la:62 de_manana:70
-de_que:-28 del:191 del_jueves:61 despues:34 did:30 did_it:34 disculpe:46 disculpe_$:25 do:-39 dont__my:-93
-dont__the:30 dont__to:53 dont_need:105 drop:-39 drop__off:-39 drop_it:-53 drop_my:33 el:45 el__no:33 el__y:26
-el_lunes:-43 el_viernes:-41 else:43 else_$:32 en_camino:-25 end:-31 enfermo:30 es:-79 escribo:26 eso:-35 espacio:38
-esperen:76 esperen_$:69 este:-35 expect:34 expect_me:34 falta_$:-27 fell:39 fixed:28 for:167 for__th:26 for_now:31
-for_the:48 for_today:35 forget:91 forget_about:36 free:31 free__my:33 from:53 gastar:-28 give:37 give_me:-26
-give_my:28 go:26 going:61 going__have:43 going__make:45 going_to:41 good:-37 got:54 got__cancel:29 got_it:-36
-got_to:70 happening:41 have:89 have__back:37 have__bail:48 have_a:-26 have_to:115 hay:-31 hice_$:25 home:62
-hospital:38 how:-79 how_about:-32 hoy:65 i:87 i__a:-32 i__an:-25 i__at:-25 i__be:87 i__come:28 i__make:29 i__that:27
-i_cant:61 i_come:-42 i_drop:-48 i_was:35 i_wont:36 id:27 id__to:28 ill:-109 ill__there:-99 ill_be:-88 im:60
-im__coming:47 im_not:62 im_out:27 imposible:80 in:126 info:-33 info_$:-32 instead:-25 ir:327 ir_$:160 ir_manana:29
-ire:75 ire_$:65 is:-68 is__going:-25 is_out:-25 it:141 it_anymore:77 it_in:31 it_so:30 it_to:-34 it_today:26
-it_you:25 jueves:39 jueves_$:79 just:25 just__it:51 kids:31 kill:36 la:116 la__a:31 la__del:42 la__que:53
-la_agenda:50 la_cita:94 la_lista:27 la_voy:32 las_$:-25 last:39 last_night:46 late:-74 late_$:-42 le:64 le__la:26
-les:30 let:44 lets:31 like_to:29 llegar:54 llegar_$:50 llego:42 lo:109 lo__a:-29 lo__hoy:31 lo__manana:37 lo_de:70
-lo_del:43 lo_mio:28 lo_voy:-26 los:-36 lunes:-50 lunes_$:-36 make__today:26 make_it:75 manana:88 manana_$:55 mas:-57
-mas_$:-27 maybe:26 me:161 me_$:-94 me__el:75 me__the:55 me_about:-31 me_back:-52 me_es:46 me_esperen:76 me_from:31
-me_la:-32 me_off:53 me_out:60 me_salio:27 me_to:-31 mejor:49 mejor_no:31 mes:29 mi:154 mi__a:25 mi__del:34 mi__y:26
-mi_cita:87 mi_nombre:31 min:-100 min_$:-41 mind:48 mins:-33 miss:-57 miss_it:-66 move:-59 mover:-28 much:-25 my:213
-my__dont:42 my__for:49 my_appointment:-58 my_booking:45 my_mind:41 my_name:34 my_slot:31 my_spot:29 my_time:48
-nada:-37 name:33 need__cancel:48 need__change:-30 need_for:25 need_it:35 need_the:27 need_to:-69 night:28 ninguna:-31
-no_$:-245 no__a:179 no__asistir:68 no__cancele:-37 no__conmigo:45 no__el:-31 no__esperen:76 no__ir:181 no__llegar:41
-no__preocupe:-29 no__si:-49 no__va:32 no_alcanzo:31 no_es:-39 no_hay:-26 no_ire:75 no_llego:81 no_lo:-25 no_podre:124
-no_puedo:107 no_quiero:33 no_show:33 no_soy:-32 no_tengo:-34 no_va:32 no_vamos:36 no_voy:312 no_worries:-48 nombre:28
-nop:-39 nop_$:-39 nos:-81 nos_vemos:-69 not:98 not_$:-31 not__in:28 not__the:-26 not__to:46 not_be:34 not_coming:173
-not_going:39 not_tomorrow:-33 now:-46 now_$:-31 oclock:26 off:97 off__appointment:28 off__schedule:47 off_the:65
-olvide:34 on_$:-38 on__way:-29 on_it:-26 on_my:-32 on_the:-35 on_thursday:28 one_$:25 opt:-49 opt_out:-28 otra:30
-otra_persona:28 otro:49 otro_dia:-30 out:78 out_for:53 out_of:33 paso:-27 pena:29 please:98 please_$:-40
-please__me:38 please__my:66 please_cancel:48 please_dont:-72 please_take:39 poder:111 poder_$:26 podre:124
-podre_asistir:41 podre_ir:58 por:33 preocupe:-29 puede:-32 puedo__el:-25 puedo_ir:41 pull:45 push:-31 que:112
-que_me:35 quedo:26 quiero_ir:25 quite:75 quite__cita:36 quite_la:51 quiten:39 quiten__cita:43 quiten_mi:33
-quitenme:31 salio:36 same:-35 same_time:-27 say:-38 say_no:-34 scrap:26 scratch:59 scratch_me:26 se_preocupe:-29
-see:-104 see__tomorrow:-37 see_you:-58 set:-63 set_$:-45 show:26 si:-134 si_voy:-73 sick:31 siempre:51 siempre_no:47
-sin:46 skip:25 slot:46 so:184 so__can:39 so__me:32 so_cancel:26 so_i:33 sold:41 sold__car:39 sold_the:44
-somebody_else:26 son:-26 sorry:91 sorry_$:59 soy:-41 spot:57 start:-26 still:-46 stop:-111 stop_$:-35 stop__me:-41
-stop_texting:-42 strike:26 take:60 take__off:53 take_me:33 tarde:-54 texting:-29 texting_me:-31 texts:-38 texts_$:-31
-thanks_$:-29 that:62 that_appointment:28 the:199 the__for:50 the__i:41 the__off:-25 the__thing:41 the_appointment:111
-the_calendar:26 the_schedule:44 the_whole:26 then:-50 then_$:-29 there_$:-27 these:-34 these_texts:-26 thing:41
-thumbsup:-26 thumbsup_$:-26 thurs:-44 thursday:59 thursday_$:82 thursday__work:-34 til:-27 time_$:-39 to:156
-to__else:34 to__in:29 to__my:-34 to__off:35 to__on:69 to__out:56 to__to:31 to_back:50 to_bail:55 to_call:34
-to_cancel:81 to_change:-61 to_come:64 to_have:45 to_make:56 to_move:-47 to_somebody:33 to_the:-42 today:111
-today_$:44 todays:32 todo:26 tomorrow:72 tomorrow_$:-31 tomorrow_and:41 tomorrow_please:27 tomorrows:29 totaled:26
-trabajo:31 turno:34 undo:64 up:116 up_my:67 va:54 va_a:59 vamos:30 vemos:-57 vemos_$:-33 viernes:-27 voy:-25
-voy_$:-60 voy__alla:-25 voy__camino:-25 voy__ir:25 voy__poder:72 voy_a:59 voy_en:-25 vuelvo:25 wait:-36 wait_$:-46
-waiting:25 was:63 water:25 we:-32 we__it:-25 week:-36 week_$:-36 whatever:25 will__be:25 withdraw:39 wont:62
-wont__able:27 wont__coming:37 wont__there:80 wont_be:164 wont_make:33 wont_work:-41 work:-80 worries:-48 wrong:-38
-y:68 y_$:-79 y__me:31 ya:-81 ya_$:-47 ya__quiero:46 ya__tengo:-27 ya__voy:111 ya_me:29 ya_no:118 ya_voy:-106 yep:-28
-yes:-62 yesterday:32 yo_no:-36 you__give:31 you_can:82 you_tomorrow:-36
+#abaj:58 #able:66 #abou:-75 #acio:66 #adie:25 #afra:33 #agai:39 #agen:53 #ahor:-53 #ajar:25 #alar:-37 #alca:42
+#aled:28 #algo:31 #alio:39 #alla:-59 #alli:48 #alto:-29 #ambi:-35 #amin:-29 #anan:91 #ance:208 #ando:56 #anoc:35
+#anto:-26 #anul:204 #anym:78 #anzo:32 #appe:78 #appo:60 #apun:65 #arde:-37 #aron:33 #arra:-30 #arre:27 #asad:-58
+#asis:146 #asta:-38 #atch:58 #ater:49 #atev:29 #atio:34 #atra:-45 #atte:31 #avis:40 #aybe:29 #ayer:29 #baby:29
+#back:-63 #bail:67 #baja:34 #bajo:31 #bebe:25 #befo:-43 #biar:-73 #blem:-32 #body:56 #book:93 #borr:118 #bout:-75
+#brin:-29 #bsup:-30 #burs:25 #busc:28 #cale:25 #camb:-41 #canc:238 #cant:77 #canz:39 #carg:28 #cayo:27 #cela:33
+#cele:177 #celo:37 #cide:37 #cita:116 #cobr:25 #come:109 #comi:153 #como:-31 #conf:-35 #conm:45 #corr:-56 #coul:-38
+#coun:33 #covi:51 #crap:26 #crat:65 #crib:36 #cuan:29 #cuen:29 #culp:58 #cupe:-32 #days:70 #deje:88 #depo:31 #desa:50
+#desp:37 #ding:47 #disc:58 #dnes:26 #does:-31 #dond:-25 #draw:67 #drop:-47 #earl:-25 #ease:126 #ecto:39 #edne:26
+#efec:56 #efor:-43 #egar:52 #ejel:29 #ejem:33 #ejor:55 #elal:26 #elam:40 #elar:-59 #elea:28 #elel:47 #elen:40
+#elle:-31 #else:56 #elvo:28 #emer:28 #emos:55 #empr:54 #enca:25 #enci:36 #enda:102 #enfe:28 #engo:-35 #enin:52
+#enla:33 #enme:82 #ensa:-27 #eocu:-36 #epos:30 #eran:40 #erda:25 #eren:65 #erge:28 #ermo:32 #erne:-30 #eron:28
+#erva:112 #esch:-28 #escr:40 #eser:122 #espa:38 #espe:107 #espu:46 #esta:33 #esti:30 #esto:-27 #ever:64 #eves:35
+#expe:39 #exti:-31 #exts:-42 #falt:-41 #fect:51 #fell:45 #ferm:28 #firm:-58 #fixe:30 #fore:-44 #forg:99 #frai:34
+#free:40 #from:60 #gain:39 #gamo:-47 #gast:-25 #genc:39 #gend:54 #give:45 #goin:73 #good:-46 #grac:25 #guar:30
+#guna:-36 #happ:55 #hate:28 #have:97 #hdra:68 #hese:-38 #hing:59 #hold:41 #hole:26 #home:70 #hora:38 #hori:-44
+#hosp:39 #hrou:33 #humb:-30 #iber:55 #ible:99 #ided:25 #iemp:71 #iern:-25 #iero:49 #impo:85 #info:-30 #ingu:-49
+#intm:63 #irme:-29 #iscu:59 #isit:37 #ista:55 #isti:146 #isto:30 #ital:37 #itel:32 #iten:87 #ithd:68 #ixed:30
+#jemo:35 #juev:39 #just:33 #kids:36 #kill:45 #king:106 #know:-31 #lado:51 #lala:33 #lame:47 #lann:-25 #larm:-34
+#last:37 #late:-92 #lcan:42 #leas:130 #lega:33 #lego:53 #lela:110 #lest:25 #lets:39 #lien:-25 #ling:59 #lleg:65
+#llin:54 #lock:32 #lune:-55 #lvid:65 #mana:61 #mayb:29 #mbia:-86 #mbio:30 #mbre:29 #mbsu:-30 #mejo:55 #ment:78
+#merg:28 #mero:-31 #migo:50 #mind:36 #ming:148 #mino:-34 #mins:-63 #miss:-68 #mole:25 #more:64 #morr:103 #move:-74
+#mpos:90 #mpre:52 #muev:-27 #nada:-45 #nadi:25 #name:32 #nana:92 #ncel:236 #ncia:29 #ndan:30 #nday:43 #need:80
+#nesd:26 #nfer:28 #nfir:-26 #ngam:-63 #nged:58 #ngun:-49 #nigh:32 #ning:-25 #nmig:49 #nnin:-30 #nobo:29 #nomb:31
+#noon:-30 #nste:-28 #ntam:25 #ntme:63 #nule:167 #nymo:78 #oble:-35 #obod:29 #oclo:30 #ocup:-34 #oday:160 #oder:124
+#odre:130 #oing:64 #oint:59 #okin:80 #oles:30 #olvi:63 #ombr:30 #omin:154 #omor:103 #onda:26 #onde:-25 #onfi:-26
+#onga:-56 #onmi:45 #ooki:77 #orge:103 #orit:-45 #orre:64 #orri:-50 #orro:107 #orry:117 #osib:101 #osit:30 #ospi:39
+#ospo:-53 #otra:34 #otro:55 #ough:25 #ould:-59 #ount:30 #ourt:31 #over:-38 #ovid:51 #owed:25 #paci:41 #pasa:-27
+#paso:-30 #pect:35 #peni:45 #pera:26 #perd:28 #pere:91 #pita:39 #plea:106 #pode:140 #podr:127 #poin:60 #pong:-56
+#posi:132 #posp:-53 #ppen:60 #ppoi:60 #preo:-36 #prob:-39 #pued:-26 #pues:33 #pull:68 #punt:58 #push:-27 #puso:31
+#qued:31 #quit:180 #raba:53 #raid:34 #raig:-30 #ranc:-33 #rand:41 #rasa:-51 #ratc:65 #remo:60 #rend:-25 #renm:33
+#reoc:-36 #repe:25 #resc:-28 #rese:128 #revo:25 #rgen:40 #rget:103 #ribo:30 #ries:-50 #rike:30 #ring:-53 #rita:-45
+#rnes:-30 #robl:-39 #rong:-43 #roug:33 #rows:34 #rran:-28 #rren:64 #rrep:25 #rrie:-50 #rrow:103 #rsda:67 #sado:-54
+#sali:29 #same:-48 #scra:90 #scul:59 #sday:87 #serv:125 #show:58 #sibl:98 #sick:40 #siem:59 #sist:163 #skip:30
+#slot:52 #sold:44 #some:66 #sorr:106 #spac:41 #sper:110 #spit:39 #spon:-56 #spot:62 #spue:46 #star:-84 #stea:-27
+#sted:-27 #ster:40 #stil:-56 #stir:147 #stop:-131 #stri:30 #tach:29 #take:86 #tale:28 #tame:40 #tard:-88 #tart:-32
+#tead:-27 #tela:27 #tend:46 #tenm:33 #terd:34 #teve:29 #text:-82 #that:76 #thdr:68 #then:-60 #thes:-40 #thin:35
+#thro:39 #thum:-30 #till:-71 #tion:33 #tire:72 #tmen:62 #tmrw:33 #toda:156 #todo:39 #tomo:102 #took:-25 #trab:61
+#trai:-41 #tras:-73 #trik:30 #tten:36 #turn:40 #uand:54 #uant:-25 #uard:30 #uede:-40 #uedo:46 #uelv:25 #uent:25
+#uest:26 #ueva:-26 #ueve:28 #uite:202 #ulel:61 #ulen:71 #ulpe:60 #umbs:-30 #undo:72 #unes:-55 #unte:41 #urno:37
+#ursd:67 #urst:25 #usco:26 #vamo:33 #vemo:-62 #vera:34 #vide:59 #visi:36 #viso:26 #wate:27 #wedn:26 #whol:29 #with:67
+#wont:57 #work:-80 #worr:-40 #wron:-43 #xpec:39 #xtin:-26 #yest:34 #ying:50 #ymor:78 %again_later:86
+%again_later%away:95 %again_later%bring:29 %again_later%call_off:-30 %again_later%elsewhere:49 %again_later%fails:33
+%again_later%leave_me:34 %again_later%message:27 %again_later%money:28 %again_later%odometer:65
+%again_later%pay_day:54 %again_later%question:48 %again_later%refuse:66 %again_later%season:39
+%again_later%shift_it:101 %again_later%start_again:-29 %again_later%wrong_one:110 %agree:-171 %agree%away:26
+%agree%busy:43 %agree%car:41 %agree%elsewhere:28 %agree%family:52 %agree%gone_car:28 %agree%leave_me:-41
+%agree%on_way:-103 %agree%phone:87 %agree%refuse:-100 %agree%staff:28 %agree%wrong_one:-25 %away:173 %away%bring:78
+%away%busy:-41 %away%call_off:126 %away%fails:34 %away%family:108 %away%money:38 %away%on_way:-80 %away%place:27
+%away%question:39 %away%refuse:36 %away%start_again:54 %away%wrong_one:-66 %bad:129 %bad%bring:26 %bad%call_off:118
+%bad%family:26 %bad%money:37 %bad%on_way:39 %bad%question:61 %bad%refuse:44 %bring:198 %bring%busy:53 %bring%car:25
+%bring%car_part:26 %bring%elsewhere:54 %bring%fails:65 %bring%family:39 %bring%gone_car:80 %bring%leak:56
+%bring%money:52 %bring%odometer:122 %bring%on_way:-37 %bring%phone:55 %bring%question:-67 %bring%refuse:26
+%bring%shift_it:-91 %bring%staff:79 %bring%thanks:40 %busy:109 %busy%call_off:91 %busy%fails:-31 %busy%on_way:25
+%busy%place:28 %busy%shift_it:30 %busy%who:25 %call_off:371 %call_off%car_part:46 %call_off%do_it:47
+%call_off%doubt:34 %call_off%elsewhere:39 %call_off%fails:93 %call_off%family:90 %call_off%gone_car:122
+%call_off%how_long:39 %call_off%lift:-30 %call_off%meaning:37 %call_off%message:-97 %call_off%money:132
+%call_off%noise:-44 %call_off%on_way:-77 %call_off%opening:57 %call_off%pay_day:44 %call_off%phone:58
+%call_off%place:51 %call_off%question:104 %call_off%refuse:-37 %call_off%season:69 %call_off%shift_it:74
+%call_off%start_again:28 %call_off%thanks:63 %call_off%who:90 %call_off%wrong_one:-69 %car%gone_car:56
+%car%odometer:-35 %car%on_way:40 %car%question:25 %car%refuse:-26 %car%wrong_one:35 %car_part%do_it:71
+%car_part%elsewhere:45 %car_part%fails:-27 %car_part%gone_car:25 %car_part%leave_me:32 %car_part%on_way:26 %do_it:61
+%do_it%elsewhere:36 %do_it%family:45 %do_it%how_long:33 %do_it%leave_me:34 %do_it%odometer:26 %do_it%on_way:58
+%do_it%question:60 %do_it%start_again:-32 %do_it%wrong_one:34 %doubt:46 %doubt%season:25 %elsewhere:140
+%elsewhere%fails:27 %elsewhere%leave_me:30 %elsewhere%odometer:39 %elsewhere%on_way:58 %elsewhere%refuse:26
+%elsewhere%shift_it:75 %elsewhere%staff:61 %elsewhere%wrong_one:60 %fails:26 %fails%gone_car:43 %fails%on_way:119
+%fails%phone:-31 %fails%question:-33 %fails%staff:38 %fails%start_again:-25 %fails%wrong_one:36 %family:134
+%family%on_way:54 %family%refuse:104 %gone_car:146 %gone_car%leave_me:28 %gone_car%money:-26 %gone_car%refuse:66
+%gone_car%shift_it:25 %gone_car%staff:31 %gone_car%wrong_one:54 %how_long%on_way:27 %how_long%refuse:54
+%how_long%wrong_one:32 %leak:49 %leak%staff:35 %leave_me%odometer:59 %leave_me%question:51 %leave_me%refuse:-42
+%leave_me%shift_it:30 %leave_me%staff:32 %leave_me%start_again:-28 %lift%refuse:42 %lift%wrong_one:41 %message:-68
+%message%on_way:32 %message%refuse:-38 %message%start_again:-26 %money:87 %money%on_way:43 %money%question:33
+%money%refuse:38 %noise:-66 %noise%refuse:-31 %odometer:102 %odometer%refuse:-56 %odometer%shift_it:38
+%odometer%who:29 %on_way:-213 %on_way%pay_day:32 %on_way%phone:49 %on_way%place:61 %on_way%question:33
+%on_way%refuse:370 %on_way%season:57 %on_way%shift_it:77 %on_way%staff:40 %on_way%start_again:35 %on_way%thanks:35
+%on_way%wrong_one:-39 %opening:57 %pay_day:85 %pay_day%refuse:43 %pay_day%season:40 %phone%staff:-53 %phone%who:73
+%phone%wrong_one:29 %place%question:-25 %place%refuse:119 %question:-70 %question%shift_it:45 %question%staff:27
+%question%start_again:-31 %refuse:134 %refuse%season:52 %refuse%shift_it:-79 %refuse%wrong_one:-75 %season:93
+%season%shift_it:45 %shift_it:-203 %shift_it%staff:29 %shift_it%start_again:-36 %staff:85 %staff%wrong_one:54
+%start_again:-71 %who:97 %wrong_one:35 @?:-256 @after_visit:-56 @confirm:467 @confirm_:-91 @confirm_stop:-69
+@confirm_thumbsup:-25 @day:-111 @later:118 @nothing:438 @nothing_info:-28 @nothing_opt_out:-33 @odometer:-64
+@offers:-97 @reading:-35 @time:-111 @walk_in:-69 ^_$:-95 ^_a:-38 ^_ahi:-54 ^_all:-28 ^_borre:39 ^_borren:28
+^_can:-161 ^_cancel:-167 ^_cancelar:-114 ^_cancele:86 ^_cancelen:25 ^_changed:47 ^_could:-33 ^_count:35 ^_do:-37
+^_drop:29 ^_el:-47 ^_en:-25 ^_forget:52 ^_give:32 ^_how:-34 ^_id:28 ^_ill:-33 ^_im:-25 ^_imposible:27 ^_info:-29
+^_is:-38 ^_it:-41 ^_kids:26 ^_kill:25 ^_la:-39 ^_make:-44 ^_mejor:26 ^_min:-43 ^_necesito:-32 ^_need:-104 ^_no:-162
+^_nop:-45 ^_olvide:35 ^_on:-33 ^_opt:-56 ^_please:58 ^_puedo:-77 ^_pull:31 ^_quit:-32 ^_quite:59 ^_quiten:41
+^_quitenme:33 ^_scratch:35 ^_see:-58 ^_si:-56 ^_siempre:46 ^_still:-44 ^_stop:-49 ^_the:28 ^_thumbsup:-30
+^_thursday:-40 ^_voy:-80 ^_what:-65 ^_wont:49 ^_y:-91 ^_ya:29 ^_yep:-29 ^_yes:-54 ^_yo:-32 a:83 a__cita:29 a__ir:30
+a_ir:69 a_las:-55 a_no:33 a_otro:51 a_poder:124 able:72 able_to:72 about:-75 afraid:34 after:32 after_$:-39
+after_all:71 agenda:66 ahi:-106 ahi__vemos:-41 ahi_nos:-41 ahi_voy:-33 ahorita:-41 alcanzo:32 alcanzo_a:39 algo:38
+all:48 all_$:38 all_set:-49 alla:-49 alla_$:-25 am:28 an_appointment:-44 and:128 and_i:28 and_im:38 ando:27 anoche:35
+anule:33 anulela:64 anulen:56 any:-38 anymore:78 anymore_$:72 appointment:63 appointment_$:37 arrepenti:25 asi:53
+asi_que:34 asistir:71 asistir_$:63 at:-54 at_$:-47 at_all:31 atrasado:-29 aviso:27 ayer:26 back:-66 back_out:55
+bail:63 be:96 be__to:53 be_able:53 be_coming:54 be_late:-31 bebe:25 before:-43 before_$:-25 booking:81 booking_$:48
+borre:41 borre_mi:41 borren:31 borrenme:33 bring:-32 burst:25 busco:26 but:-38 c:-69 call:-50 call__my:32
+call__off:38 call_it:30 call_me:-131 call_off:85 called:33 calling:41 cambiar:-68 cambiar__cita:-53 cambiar_mi:-36
+cambie:31 camino:-34 can:-62 can__come:-31 can__drop:-39 can__make:-28 can__my:30 can_i:-87 can_my:-27 can_we:-32
+can_you:-25 cancel_$:-107 cancel__appointment:-52 cancel__thursday:25 cancel__you:31 cancel_it:82 cancel_please:-50
+cancelar:-62 cancelar_$:-97 cancele:118 cancele_$:25 cancele__favor:32 cancele_por:39 cancelela:47 cancelled:-30
+cancelo:37 cant:77 cant__it:89 cant_come:99 cant_do:33 cant_make:40 cant_wait:-51 car_$:30 carro_$:-26 cayo:27
+change:-50 change__appointment:-50 change_my:-51 changed:58 changed__mind:46 changed_my:53 cita:120 cita_$:47
+cita__jueves:44 cita_del:54 cita_y:36 come:122 come_$:48 come_in:48 coming:153 coming_$:103 como:-29 con:56
+conmigo:45 could:-34 count:44 count__out:48 count_me:48 covid:51 cuando:54 day:-57 de:197 de__agenda:66 de__lista:27
+de__no:32 de__por:26 de_hoy:40 de_la:68 de_manana:80 de_que:-33 decided:26 del:209 del_jueves:65 del_trabajo:27
+del_viernes:25 despues:39 did:30 did_it:35 disculpe:48 disculpe_$:26 do:-41 do_i:-25 donde:-25 dont__my:-110
+dont__the:32 dont__to:59 dont_give:-28 dont_need:116 dont_want:25 drop:-33 drop__appointment:29 drop__off:-41
+drop_it:-56 drop_my:43 el:51 el__no:40 el__y:30 el_carro:27 el_lunes:-47 el_viernes:-46 else:48 else_$:35
+en_camino:-31 en_otro:25 end:-34 end_$:-26 enfermo:32 es:-88 es_mi:-28 escribo:30 ese_carro:-25 eso:-38 eso_$:-25
+espacio:43 esperen:82 esperen_$:74 este:-41 expect:39 expect_me:40 falta_$:-29 fell:51 fell_through:35 fixed:30
+for:188 for__th:30 for_now:35 for_the:54 for_today:40 forget:103 forget_about:38 free:37 free__my:38 friday_$:-26
+from:60 gastar:-29 give:40 give_me:-30 give_my:29 going:73 going__be:-33 going__have:55 going__make:49 going_to:51
+good:-44 good_for:-26 got:65 got__cancel:30 got_it:-43 got_to:76 hacer_$:26 happening:46 has_a:26 have:103
+have__back:40 have__bail:57 have__cancel:25 have_a:-30 have_to:135 hay:-36 here:-28 hice_$:28 hold:26 home:71 hora:29
+hospital:39 how:-88 how_about:-38 hoy:73 i:105 i__a:-36 i__an:-28 i__at:-25 i__be:88 i__come:28 i__make:30 i__not:28
+i__that:29 i_booked:27 i_cant:63 i_come:-44 i_drop:-53 i_was:41 i_wont:31 id:32 id__to:32 if_i:27 ill:-127
+ill__there:-117 ill_be:-106 im:87 im__coming:50 im_afraid:34 im_coming:-29 im_not:72 im_out:30 imposible:90 in:128
+info:-35 info_$:-35 instead:-27 ir:351 ir_$:169 ir_manana:32 ire:86 ire_$:75 is:-61 is__going:-30 is_out:-30 it:166
+it_$:-26 it__how:-27 it__is:27 it_anymore:83 it_in:31 it_so:34 it_to:-40 it_today:30 it_you:29 jueves:39 jueves_$:83
+just:31 just__it:59 kids:36 kill:41 know:-29 la:117 la__a:35 la__ahi:-26 la__de:37 la__del:46 la__que:58 la__y:26
+la_agenda:66 la_cita:95 la_lista:30 la_manana:-30 la_voy:37 las_$:-26 last:37 last_night:54 late:-83 late_$:-47 le:68
+le__la:30 les:33 let:48 lets:39 like_to:33 lista:27 llegar:58 llegar_$:53 llego:53 lo:114 lo__a:-30 lo__hoy:35
+lo__manana:34 lo_de:71 lo_del:46 lo_mio:32 lo_voy:-27 los:-38 lunes:-55 lunes_$:-40 make__today:30 make_it:84
+manana:92 manana_$:55 mas:-64 mas_$:-30 maybe:29 me:164 me_$:-99 me__el:80 me__for:27 me__the:56 me__today:27
+me_about:-35 me_arrepenti:25 me_back:-56 me_es:54 me_esperen:82 me_from:36 me_la:-36 me_off:53 me_out:68 me_salio:29
+me_to:-33 mejor:55 mejor_no:37 mes:31 mi:159 mi__a:29 mi__del:37 mi__y:27 mi_cita:94 mi_nombre:34 min:-113 min_$:-45
+mind:55 mins:-63 mio:27 miss:-63 miss_it:-74 mon:-27 move:-63 mover:-29 much:-26 my:239 my__dont:47 my__for:55
+my__off:27 my_appointment:-61 my_booking:48 my_mind:46 my_name:36 my_slot:35 my_spot:29 my_time:56 nada:-42 nadie:25
+name:36 need__cancel:53 need__change:-30 need_for:29 need_it:38 need_the:29 need_to:-71 night:33 ninguna:-36
+no_$:-273 no__a:186 no__asistir:71 no__cancele:-44 no__conmigo:51 no__el:-34 no__esperen:82 no__for:26 no__ir:203
+no__llegar:44 no__ninguna:-25 no__no:-27 no__preocupe:-33 no__si:-54 no__va:37 no_alcanzo:32 no_es:-46 no_hay:-30
+no_ire:86 no_llego:90 no_lo:-26 no_podre:130 no_puedo:125 no_quiero:36 no_show:44 no_soy:-37 no_tengo:-39 no_va:35
+no_vamos:40 no_voy:346 no_worries:-50 nombre:31 nop:-45 nop_$:-45 nos:-90 nos__manana:-27 nos_vemos:-76 not:105
+not_$:-32 not__the:-32 not__to:58 not_be:47 not_coming:176 not_going:50 not_tomorrow:-43 now:-51 now_$:-34 oclock:30
+of:36 off:107 off__appointment:31 off__schedule:53 off_the:66 off_tomorrow:25 olvide:35 on_$:-39 on__way:-28
+on_it:-27 on_my:-31 on_the:-44 on_thursday:28 one_$:32 opt:-58 opt_out:-35 other:-25 otra:34 otra_persona:32 otro:55
+otro_dia:-33 out:66 out_$:-48 out_for:59 out_of:37 paso:-30 pena:33 please:107 please_$:-45 please__me:42
+please__my:79 please_cancel:52 please_dont:-84 please_take:43 pm_$:-25 poder:124 poder_$:29 poder_ir:28 podre:130
+podre_asistir:43 podre_ir:61 por:37 preocupe:-33 puede:-33 puedo_ir:47 pull:50 push:-35 put:-29 put_me:-26 que:112
+que_me:36 quedo:25 quiero_ir:27 quit_$:-28 quite:83 quite__cita:39 quite_la:56 quiten:41 quiten__cita:48 quiten_mi:36
+quitenme:33 reschedule:-27 salio:39 same:-38 same_time:-29 say:-42 say_no:-37 scrap:29 scratch:67 scratch_me:29
+se_preocupe:-33 see:-123 see__tomorrow:-42 see_you:-67 set:-70 set_$:-49 show:35 si:-153 si_voy:-83 sick:40
+siempre:59 siempre_no:55 sin:53 skip:30 slot:53 so:208 so__can:43 so__i:25 so__me:36 so_cancel:30 so_i:36 sold:45
+sold__car:43 sold_the:49 somebody_else:29 son:-30 sorry:106 sorry_$:70 soy:-48 spot:62 spot_$:25 start:-28 still:-56
+stop:-118 stop_$:-39 stop__me:-42 stop_texting:-43 strike:30 take:62 take__off:55 take_me:31 tarde:-62 tarde_$:-26
+texting:-26 texting_me:-29 texts:-42 texts_$:-34 thanks_$:-32 that:76 that_appointment:35 the:213 the__after:-26
+the__for:55 the__i:48 the__off:-28 the__thing:50 the_appointment:121 the_car:30 the_day:-28 the_schedule:45
+the_whole:33 then:-60 then_$:-37 there_$:-37 these:-38 these_texts:-27 thing:46 through:33 thumbsup:-30
+thumbsup_$:-30 thurs:-48 thursday:67 thursday_$:91 thursday__work:-36 til:-33 time_$:-42 tmrw:33 to:192 to__else:38
+to__in:33 to__me:-27 to__my:-32 to__off:41 to__on:74 to__out:62 to__to:41 to_back:55 to_bail:63 to_call:39
+to_cancel:85 to_change:-64 to_come:72 to_have:57 to_make:65 to_move:-49 to_somebody:37 to_the:-48 today:123
+today_$:50 todays:37 todo:29 todo_$:26 tomorrow:68 tomorrow_$:-45 tomorrow_and:46 tomorrow_please:30 tomorrows:34
+took:-25 totaled:28 trabajar:26 trabajo:34 turno:37 un:28 undo:73 up:132 up_at:-29 up_my:78 va:61 va_a:66 vamos:33
+vemos:-62 vemos_$:-35 vemos_manana:-27 viernes:-30 voy:-34 voy_$:-59 voy__alla:-28 voy__camino:-30 voy__me:27
+voy__poder:79 voy_a:60 voy_en:-30 voy_saliendo:-26 voy_tarde:-26 vuelvo:28 wait:-40 wait_$:-52 was:73 water:27 we:-34
+we__it:-28 wednesdays:28 week:-41 week_$:-36 whatever:29 whole:29 whole_thing:25 will__be:36 will_not:31 wipe:25
+wipe_my:25 withdraw:44 wont:57 wont__able:34 wont__coming:44 wont__there:81 wont_be:177 wont_make:36 wont_work:-42
+work:-90 worries:-50 wrong:-43 y:70 y_$:-89 y__me:35 ya:-87 ya_$:-50 ya__quiero:50 ya__tengo:-30 ya__voy:125
+ya_estoy:-25 ya_me:32 ya_no:127 ya_quedo:25 ya_voy:-117 yep:-29 yes:-71 yesterday:34 yo:-27 yo_no:-42 you__give:35
+you_can:92 you_tomorrow:-41
 """

@@ -1,293 +1,336 @@
 """What speaks for and against `complaint`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "complaint"
-BIAS = -168
+BIAS = -177
 WEIGHTS = """\
-#abia:73 #abla:-33 #ablo:25 #abus:145 #acan:75 #acar:77 #acce:73 #acti:-43 #ades:29 #adie:197 #adio:44 #ador:41
-#ados:95 #affi:-35 #afte:71 #agar:-35 #ager:41 #agua:-37 #aile:-26 #aint:-117 #aite:65 #aiti:29 #akes:-28 #aler:-37
-#algo:50 #algu:-36 #alin:42 #alio:97 #alir:-55 #alle:65 #alls:-30 #ally:89 #alta:27 #alwa:37 #amar:42 #ambi:-25
-#amen:-32 #anag:45 #anda:-26 #ande:-56 #andi:30 #ando:49 #ange:-41 #angi:91 #anic:-34 #anne:85 #anno:126 #anot:33
-#answ:72 #anta:91 #apol:29 #appi:-25 #appo:32 #appy:94 #aqui:-29 #arag:-26 #aran:31 #arca:-82 #arda:62 #aret:30
-#arge:66 #aria:-31 #arlo:-28 #arly:68 #arme:49 #aron:477 #arra:-30 #arro:36 #asad:29 #asar:-30 #asia:99 #aske:63
-#asnt:54 #asse:-32 #asta:-64 #aste:-40 #asti:108 #asto:69 #atar:44 #ated:63 #aten:99 #ater:-33 #ates:-49 #atie:30
-#ause:66 #auto:-53 #avia:33 #ayar:26 #ayin:-40 #baby:26 #back:81 #baja:-43 #band:-26 #bank:-51 #baro:-66 #bast:27
-#bate:-32 #bcap:68 #beca:28 #bein:124 #bend:-25 #best:-50 #bien:84 #bill:281 #blad:26 #blan:-32 #blar:-32 #bles:-26
-#body:211 #bols:63 #boni:66 #bout:26 #brak:-97 #bran:-44 #brar:162 #brat:-31 #brok:-85 #buck:39 #bump:36 #busc:-29
-#busi:136 #cada:63 #call:-44 #came:33 #cans:80 #cant:-118 #cara:79 #card:33 #care:36 #carl:42 #caro:-85 #caus:67
-#ccep:54 #cell:-25 #cepc:57 #cept:49 #cesi:-67 #chan:31 #char:76 #chec:-54 #chev:-25 #choo:-27 #chos:55 #cien:-49
-#cier:-28 #ciga:41 #cion:85 #cios:38 #cked:33 #cker:47 #cket:40 #clas:41 #clie:30 #clos:-28 #cobr:123 #code:-43
-#colg:27 #come:89 #comi:-26 #comp:-162 #conf:139 #cont:57 #cord:30 #corr:-28 #cort:-34 #cost:-104 #crib:50 #croo:29
-#ctiv:-49 #cual:-33 #cuan:-136 #cuen:56 #culo:36 #cupo:-29 #darm:-30 #daro:94 #davi:34 #deal:-28 #dece:27 #deja:62
-#deje:-33 #dema:94 #dent:-38 #derf:71 #desd:71 #desk:61 #deso:118 #devo:89 #dias:93 #dich:36 #dici:-26 #dicu:37
-#didn:147 #dier:56 #diga:-36 #dije:150 #dine:35 #ding:37 #dirt:52 #disa:71 #dobl:27 #does:31 #dont:-32 #door:45
-#down:37 #dred:25 #driv:-100 #drov:34 #dule:-26 #duri:32 #duro:50 #eale:-35 #eall:110 #eant:-29 #earl:58 #ease:71
-#easy:30 #eate:65 #eats:35 #ecal:-30 #ecau:28 #ecep:58 #eces:99 #echa:-35 #ecia:27 #edal:-34 #edan:-28 #edas:26
-#eded:40 #eden:-46 #edes:86 #edul:-26 #eede:40 #eemb:65 #efie:-35 #efon:42 #egan:36 #egla:27 #egre:79 #egun:46
-#eing:127 #ejar:57 #ejas:-26 #ejor:-64 #elef:42 #elen:34 #emas:132 #embo:65 #emin:-30 #empr:106 #enca:-27 #enci:39
-#enco:-56 #ende:41 #enes:-40 #engo:-54 #enia:25 #enla:43 #enos:60 #ensa:128 #enta:48 #enty:46 #eopl:123 #epai:77
-#epci:57 #epta:53 #eran:60 #erch:27 #erda:54 #erdi:33 #ered:49 #eren:96 #eres:-63 #erfu:71 #erie:48 #erio:85
-#ermi:-28 #erne:-35 #eron:277 #eros:135 #erri:41 #erso:-62 #erta:27 #eryt:-77 #esar:72 #escr:55 #esda:-34 #esde:71
-#eset:49 #esim:81 #esit:-72 #esor:113 #espe:158 #esse:124 #essi:30 #este:27 #esto:30 #estu:36 #etie:36 #ette:30
-#etti:74 #evad:-30 #even:50 #ever:129 #evis:-31 #evol:89 #ewhe:50 #expl:54 #falt:63 #fast:34 #feel:66 #fell:-25
-#fess:33 #ffic:-35 #fier:-43 #filt:53 #fine:-32 #five:52 #fixe:47 #fono:45 #fore:77 #forg:76 #form:105 #four:84
-#fren:-46 #from:-27 #fter:71 #fund:-27 #furi:39 #game:-39 #gara:-31 #gare:27 #garo:33 #gast:43 #gave:31 #gent:26
-#gett:84 #ghed:29 #ging:112 #give:-41 #gone:33 #good:-102 #grea:128 #gres:80 #gros:104 #gual:42 #gues:-32 #guie:-28
-#guna:-29 #gunt:51 #gust:65 #guys:-45 #habi:73 #habl:-35 #hace:-51 #hang:48 #hank:-80 #happ:65 #harg:82 #hast:-64
-#have:-30 #hear:-30 #heat:-26 #heck:-46 #hedu:-26 #heve:-25 #high:31 #hile:26 #hink:-25 #hird:95 #hizo:-25 #hock:45
-#hoev:33 #hone:32 #hood:33 #hool:-25 #hora:145 #hori:-34 #hose:-26 #hour:85 #hous:-25 #hree:90 #hrou:60 #hubc:68
-#huma:-27 #hung:34 #hurs:-39 #iado:96 #iben:56 #ibir:-38 #ible:27 #ibra:-36 #icey:-33 #icho:36 #icio:-61 #icul:35
-#idad:39 #iday:-27 #idea:-43 #idic:37 #idnt:147 #iemp:65 #ienc:29 #iene:-40 #iere:95 #iern:-34 #iero:143 #ierr:-28
-#ieza:43 #igar:41 #ight:37 #igua:40 #igue:100 #ijer:69 #ille:25 #ills:64 #imes:106 #incl:-26 #inco:90 #inea:41
-#ined:42 #iner:41 #infl:25 #inst:-34 #intm:-31 #ints:-63 #inut:57 #invo:41 #iona:29 #ione:-35 #ious:96 #ippe:140
-#ires:-25 #isan:31 #isap:73 #ised:67 #isit:136 #ismo:54 #ista:-40 #iste:41 #isto:-26 #ited:58 #itin:35 #iven:-32
-#ives:-34 #ixed:40 #jaja:-49 #jaro:90 #jero:54 #junt:-31 #just:38 #keep:43 #kept:115 #keys:34 #kind:-40 #king:-50
-#know:-61 #lado:34 #lain:-102 #lanc:-26 #laro:45 #lase:28 #last:124 #ldnt:51 #lefo:42 #left:189 #lega:45 #lema:33
-#leme:-27 #lest:63 #leva:-28 #levo:38 #lied:52 #lien:28 #ligh:-28 #line:34 #list:-66 #live:-47 #llas:-26 #lled:120
-#lleg:36 #look:-43 #loos:52 #lopp:26 #lous:37 #ltim:50 #lvie:76 #lway:37 #mada:-32 #made:31 #make:51 #mala:62
-#mall:-34 #malo:-54 #mana:45 #mand:-70 #mani:47 #mann:86 #many:128 #marc:-78 #masi:99 #mate:-27 #mber:-47 #mbol:64
-#mean:-26 #mejo:-64 #meno:26 #mens:118 #ment:-88 #mero:-82 #mess:40 #mewh:31 #mind:-45 #mine:-30 #minu:49 #mise:59
-#mism:46 #mist:-27 #mole:63 #mond:-26 #mone:88 #moot:-28 #more:98 #morn:30 #moth:30 #mper:26 #mpla:-137 #mple:31
-#mpra:31 #mpre:173 #much:97 #nada:144 #nadi:187 #nage:40 #nail:-27 #name:-50 #naro:55 #ncio:58 #ncon:38 #ndan:44
-#ndar:-28 #nday:-29 #nden:-59 #nder:101 #ndre:25 #nece:-68 #need:-99 #nero:48 #ners:85 #nest:27 #next:-48 #nfla:25
-#nfor:90 #nfun:-35 #ngan:38 #ngin:99 #nigh:57 #nine:26 #nito:38 #nner:95 #nnoy:127 #nobo:216 #noch:50 #noma:38
-#none:27 #noth:133 #noyi:104 #nsaj:110 #nsan:41 #nswe:72 #ntac:-43 #ntad:27 #ntan:29 #ntar:36 #ntas:32 #nted:75
-#ntes:147 #ntme:-31 #ntra:-80 #nuev:26 #numb:-39 #nume:-61 #nunc:104 #nute:35 #nvoi:42 #obar:-37 #oble:46 #obod:216
-#obra:88 #obro:29 #oche:47 #ocke:101 #odav:34 #oday:43 #oeve:27 #ofes:33 #ofte:47 #oice:48 #oint:43 #ojal:29 #oles:49
-#olog:29 #olso:65 #olvi:76 #omas:34 #omew:28 #omis:60 #ompl:-129 #onal:30 #onde:61 #oned:39 #oner:72 #oney:52
-#onfi:83 #onfo:94 #onfu:-37 #onga:37 #onit:59 #only:-41 #onta:-46 #onte:168 #ontr:-66 #oose:49 #ooth:-28 #open:-71
-#ople:128 #oppy:26 #oras:101 #orda:27 #orde:77 #orev:100 #orgo:63 #orit:-33 #orme:91 #orni:33 #orqu:33 #orry:-31
-#orse:91 #orst:58 #orth:-38 #oser:90 #osto:-34 #ostr:34 #otal:-26 #othe:36 #othi:100 #ould:-68 #ours:52 #ourt:25
-#ousl:68 #ouve:46 #over:68 #owns:31 #oyin:104 #pagu:26 #paid:27 #pair:80 #para:-66 #pasa:-34 #pass:-45 #payi:-34
-#pcio:52 #peda:-34 #pens:-56 #peop:123 #peor:136 #pera:80 #perd:59 #peri:32 #perm:-25 #pers:-69 #pesi:81 #pete:31
-#peto:48 #piez:43 #ping:-41 #plai:-100 #plen:50 #plug:53 #poca:49 #poin:37 #poke:31 #polo:29 #pone:79 #pong:32
-#porq:49 #pped:110 #ppie:-25 #ppoi:32 #pran:35 #prec:-33 #pref:-32 #preg:51 #pren:-50 #pres:133 #pret:35 #pric:-52
-#prin:28 #prof:33 #prom:80 #pued:-154 #pues:96 #pull:-31 #puro:92 #push:31 #qued:124 #quej:-48 #quer:26 #quic:-37
-#quin:-26 #quot:41 #raba:27 #rade:-29 #radi:43 #rado:53 #raff:-34 #rain:47 #rake:-96 #rand:81 #rano:28 #raro:109
-#rata:65 #rato:36 #raya:36 #rcar:-53 #rdar:86 #rday:27 #rden:73 #rdie:51 #real:145 #reas:83 #reat:146 #reca:-33
-#reem:64 #refi:-35 #rega:26 #regl:27 #regr:79 #regu:55 #remi:-30 #rend:-51 #reno:-33 #rent:27 #repa:77 #rero:53
-#rese:27 #reso:55 #resp:69 #ress:131 #rest:-36 #rett:47 #reve:87 #rful:71 #rged:130 #rgot:63 #ribe:53 #ribl:48
-#rice:-37 #ridi:35 #righ:29 #rint:31 #rios:39 #riou:74 #ripp:134 #rite:57 #rive:-96 #rmis:-28 #rned:26 #rnes:-32
-#rnin:27 #roba:-34 #robo:26 #rock:-62 #rofe:33 #roke:-86 #romi:60 #rong:66 #rook:29 #rose:93 #rote:42 #roug:53
-#rove:32 #rque:36 #rreg:30 #rrib:47 #rrie:-35 #rson:-62 #rtie:40 #rude:84 #ruid:-31 #ruin:38 #runs:-27 #rust:130
-#ryin:64 #ryth:-77 #saca:158 #sada:30 #said:85 #saje:110 #sale:-63 #salg:-30 #sali:53 #same:79 #sapp:73 #saro:57
-#scam:-32 #sche:-26 #scho:-25 #scon:25 #scri:42 #sday:-53 #seat:106 #sell:55 #send:-52 #sent:61 #seri:91 #sero:67
-#serv:-28 #shoc:45 #siad:98 #sick:115 #siem:77 #sign:-48 #sigu:86 #sill:25 #simo:78 #sinc:38 #sing:30 #sito:-60
-#sits:55 #sked:64 #slop:26 #smoo:-28 #sold:69 #some:35 #sona:-40 #soon:-35 #sorr:-29 #spec:-28 #sper:100 #spet:53
-#spok:31 #sque:-29 #ssed:107 #stab:34 #stak:-26 #stat:-27 #sted:57 #ster:61 #stic:81 #stil:116 #stop:-89 #stra:33
-#stri:50 #stuf:77 #stuv:37 #suci:26 #sues:-29 #sure:-28 #swap:-28 #swer:72 #taba:39 #tabl:41 #tact:-33 #take:-58
-#tant:120 #tape:26 #tard:42 #taro:52 #tart:-42 #tate:-37 #tche:48 #tech:40 #tede:86 #tele:33 #tell:-53 #tenc:76
-#tend:31 #teng:-72 #terd:39 #tere:-51 #tero:61 #terr:42 #test:134 #teve:-30 #text:167 #that:32 #then:-34 #ther:40
-#they:39 #thir:99 #thos:-33 #thre:87 #thro:52 #thur:-39 #tien:38 #tier:93 #tigh:-26 #till:73 #tima:29 #time:189
-#ting:105 #tire:-52 #tive:-34 #tmen:-31 #toda:100 #todo:-57 #told:137 #toma:-30 #took:99 #tota:-26 #traf:-38
-#trar:-57 #tras:-48 #trat:106 #trea:93 #tres:67 #trip:43 #trus:132 #tter:-30 #ttin:71 #tues:-30 #tuff:78 #tuve:63
-#twic:161 #uant:-120 #ubca:68 #ucho:74 #ucks:37 #ueda:-26 #uede:53 #uedo:-54 #ueja:-47 #uelv:28 #uena:-29 #ueno:30
-#uent:50 #ueri:32 #uess:-29 #uevo:50 #ught:-28 #uick:-37 #uido:-26 #uien:-42 #uier:31 #uldn:51 #ulou:37 #ulpa:32
-#ulti:47 #uman:-27 #umbe:-41 #umer:-46 #umpe:41 #unca:101 #undr:25 #unos:41 #unta:54 #unte:57 #uote:41 #upse:44
-#urge:-44 #urin:32 #urne:26 #usca:-27 #ushy:32 #usly:68 #usta:-29 #uste:78 #usto:95 #utes:38 #vado:-26 #vece:170
-#vend:46 #veni:26 #vent:-30 #verc:27 #vibr:-35 #vici:-39 #vier:64 #visa:42 #visi:119 #viso:-36 #voic:49 #volv:95
-#vuel:37 #want:-32 #wasn:60 #ways:34 #were:55 #when:-62 #wher:33 #whil:26 #whoe:33 #wice:161 #will:-108 #wipe:28
-#with:55 #woke:28 #wond:68 #work:58 #wors:140 #wort:-34 #woul:-36 #writ:53 #wron:66 #wrot:41 #xpla:40 #xted:35
-#yaro:26 #yest:39 #ying:114 #your:135 #youv:46 #ythi:-81 %again_later%agree:79 %again_later%away:-108
-%again_later%bad:132 %again_later%bring:65 %again_later%busy:-78 %again_later%car_part:96 %again_later%do_it:56
-%again_later%doubt:36 %again_later%elsewhere:39 %again_later%family:-35 %again_later%gone_car:33
-%again_later%leave_me:-33 %again_later%machine:32 %again_later%money:96 %again_later%on_way:-49
-%again_later%opening:46 %again_later%phone:56 %again_later%refuse:108 %again_later%season:-30
-%again_later%shift_it:34 %again_later%staff:35 %again_later%thanks:55 %again_later%who:71 %again_later%wrong_one:142
-%agree:-178 %agree%away:59 %agree%bad:120 %agree%bring:34 %agree%busy:-50 %agree%call_off:48 %agree%car_part:-56
-%agree%do_it:-25 %agree%doubt:-63 %agree%elsewhere:40 %agree%fails:27 %agree%how_long:42 %agree%leave_me:59
-%agree%message:79 %agree%money:47 %agree%noise:-30 %agree%on_way:96 %agree%opening:44 %agree%phone:-50
-%agree%question:104 %agree%refuse:180 %agree%staff:-41 %agree%start_again:-44 %agree%thanks:-70 %away%bad:-46
-%away%question:-62 %away%refuse:-42 %bad:556 %bad%busy:37 %bad%call_off:-55 %bad%car:40 %bad%car_part:127
-%bad%do_it:99 %bad%doubt:57 %bad%elsewhere:96 %bad%family:91 %bad%gone_car:34 %bad%how_long:69 %bad%leave_me:58
-%bad%lift:46 %bad%meaning:-199 %bad%message:67 %bad%money:65 %bad%noise:-28 %bad%on_way:28 %bad%phone:75
-%bad%question:35 %bad%refuse:-39 %bad%season:29 %bad%shift_it:58 %bad%staff:275 %bad%start_again:108 %bad%thanks:50
-%bring:-38 %bring%busy:-67 %bring%call_off:-41 %bring%do_it:52 %bring%doubt:53 %bring%elsewhere:-27
-%bring%how_long:48 %bring%leave_me:-25 %bring%on_way:84 %bring%opening:31 %bring%refuse:-47 %bring%start_again:25
-%bring%wrong_one:127 %busy:45 %busy%fails:72 %busy%leave_me:-26 %busy%message:31 %busy%refuse:93 %busy%shift_it:-32
-%busy%staff:-40 %busy%thanks:-28 %call_off:-57 %call_off%car_part:40 %call_off%do_it:-97 %call_off%doubt:57
-%call_off%elsewhere:57 %call_off%fails:142 %call_off%how_long:80 %call_off%leave_me:35 %call_off%message:-180
-%call_off%noise:30 %call_off%odometer:32 %call_off%on_way:58 %call_off%opening:32 %call_off%phone:67
-%call_off%question:166 %call_off%refuse:56 %call_off%shift_it:31 %call_off%staff:96 %call_off%start_again:30
-%call_off%thanks:26 %call_off%who:38 %call_off%wrong_one:53 %car:-41 %car%car_part:38 %car%do_it:38 %car%fails:-45
-%car%gone_car:-112 %car%leave_me:29 %car%lift:-38 %car%meaning:-25 %car%odometer:31 %car%on_way:34 %car%pay_day:-28
-%car%refuse:-121 %car%start_again:42 %car%wrong_one:28 %car_part%fails:-80 %car_part%family:-26 %car_part%how_long:31
-%car_part%leave_me:-39 %car_part%lift:33 %car_part%meaning:-32 %car_part%noise:-40 %car_part%opening:25
-%car_part%phone:25 %car_part%place:-29 %car_part%refuse:112 %car_part%smoke_smell:-40 %car_part%staff:112
-%car_part%thanks:62 %car_part%who:45 %do_it:-60 %do_it%elsewhere:-85 %do_it%family:-37 %do_it%gone_car:-30
-%do_it%how_long:104 %do_it%leak:-27 %do_it%lift:39 %do_it%meaning:31 %do_it%message:-65 %do_it%money:35
-%do_it%on_way:39 %do_it%phone:31 %do_it%place:41 %do_it%question:59 %do_it%refuse:185 %do_it%season:-32
-%do_it%shift_it:-60 %do_it%who:46 %do_it%wrong_one:37 %doubt%gone_car:44 %doubt%how_long:74 %doubt%message:-89
-%doubt%money:57 %doubt%on_way:33 %doubt%question:26 %doubt%shift_it:68 %doubt%start_again:-25 %elsewhere%machine:35
-%elsewhere%message:36 %elsewhere%money:159 %elsewhere%question:106 %elsewhere%refuse:-121 %elsewhere%shift_it:32
-%elsewhere%staff:-28 %elsewhere%start_again:-33 %elsewhere%wrong_one:-55 %fails:-121 %fails%how_long:-40
-%fails%message:-56 %fails%refuse:137 %fails%wrong_one:-47 %family:-51 %family%message:36 %family%money:40
-%family%refuse:-39 %family%shift_it:-39 %gone_car:-85 %gone_car%on_way:35 %gone_car%phone:25 %gone_car%question:75
-%gone_car%thanks:26 %gone_car%wrong_one:75 %how_long:38 %how_long%message:38 %how_long%money:-53 %how_long%on_way:49
-%how_long%opening:35 %how_long%question:-53 %how_long%refuse:63 %how_long%wrong_one:59 %leak%refuse:26
-%leave_me%message:-51 %leave_me%on_way:76 %leave_me%opening:27 %leave_me%pay_day:76 %leave_me%question:77
-%leave_me%refuse:-29 %leave_me%season:68 %leave_me%staff:29 %leave_me%start_again:-39 %lift:50 %lift%odometer:25
-%lift%on_way:-40 %lift%opening:84 %lift%pay_day:34 %lift%phone:31 %lift%question:-53 %lift%refuse:25 %machine:54
-%machine%meaning:-28 %machine%message:42 %machine%refuse:49 %meaning:-177 %meaning%money:28 %meaning%on_way:70
-%meaning%phone:-63 %meaning%question:-69 %meaning%refuse:-61 %message:150 %message%on_way:245 %message%pay_day:70
-%message%phone:-38 %message%question:58 %message%refuse:-97 %message%season:110 %message%shift_it:79
-%message%start_again:-245 %money:182 %money%odometer:143 %money%on_way:-51 %money%pay_day:106 %money%phone:35
-%money%question:-30 %money%shift_it:137 %money%staff:44 %money%start_again:66 %money%thanks:139 %money%wrong_one:79
-%noise:-83 %noise%question:-31 %noise%refuse:69 %odometer:57 %odometer%pay_day:45 %odometer%question:-38
-%odometer%refuse:64 %odometer%start_again:52 %on_way:25 %on_way%opening:35 %on_way%phone:57 %on_way%smoke_smell:-29
-%on_way%staff:34 %opening%question:-46 %opening%wrong_one:33 %pay_day%phone:26 %pay_day%shift_it:-31
-%phone%question:-112 %phone%refuse:30 %phone%shift_it:-64 %phone%start_again:55 %phone%who:95 %place:-105
-%place%question:-33 %place%refuse:35 %place%staff:-28 %place%wrong_one:64 %question%season:34 %question%shift_it:86
-%question%start_again:-66 %question%who:-76 %question%wrong_one:63 %refuse:-39 %refuse%season:34 %refuse%shift_it:-69
-%refuse%staff:151 %refuse%start_again:114 %refuse%thanks:72 %refuse%who:-34 %season%shift_it:-49 %season%who:26
-%shake:-103 %shift_it:-46 %shift_it%start_again:-44 %shift_it%thanks:50 %shift_it%wrong_one:-29 %smoke_smell:-80
-%staff:75 %staff%thanks:-63 %start_again:-107 %start_again%who:76 %start_again%wrong_one:74 %who:-73
-%who%wrong_one:27 %wrong_one:-44 @?:-231 @after_visit:215 @after_visit_cant_complain:-57 @after_visit_not_really:66
-@car:-94 @confirm:-59 @day:-100 @nothing:44 @offers:-188 @reading:-53 @time:-135 @walk_in:-50 ^_$:-26 ^_a:-99
-^_al:-44 ^_all:-41 ^_and:-31 ^_another:52 ^_any:-38 ^_are:-46 ^_bank:-32 ^_been:34 ^_brakes:-31 ^_broke:-27 ^_cada:27
-^_call:-35 ^_can:-139 ^_cant:-84 ^_car:-49 ^_como:-75 ^_cost:-34 ^_could:-38 ^_cuando:-36 ^_cuanto:-96 ^_de:-121
-^_did:-45 ^_do:-92 ^_enough:-54 ^_esta:-54 ^_everything:-58 ^_fine:-29 ^_fui:25 ^_gracias:39 ^_great:83 ^_hasta:-31
-^_hey:-36 ^_how:-82 ^_i:43 ^_im:-38 ^_in:-25 ^_is:-164 ^_it:-86 ^_la:86 ^_last:73 ^_les:30 ^_let:-50 ^_llevo:49
-^_lo:-39 ^_mal:30 ^_meh:61 ^_mejor:-25 ^_mil:27 ^_my:-105 ^_nadie:96 ^_no:73 ^_not:30 ^_nunca:86 ^_oh:107 ^_oil:-32
-^_one:82 ^_otro:99 ^_pesimo:39 ^_please:26 ^_por:38 ^_prefiero:-29 ^_pues:66 ^_puro:51 ^_quede:92 ^_quedo:-48
-^_sale:-26 ^_salio:43 ^_scratch:-45 ^_se:-40 ^_si:-64 ^_siempre:85 ^_sin:-44 ^_so:30 ^_son:98 ^_still:61 ^_text:-40
-^_thank:-29 ^_thanks:76 ^_the:164 ^_this:128 ^_todo:-110 ^_took:44 ^_tuve:53 ^_ustedes:29 ^_uy:31 ^_very:38
-^_waiting:-57 ^_we:-29 ^_when:-28 ^_why:111 ^_worst:44 ^_wow:57 ^_y:-75 ^_ya:-94 ^_yep:-39 ^_yes:-56 ^_yo:-45
-^_you:138 ^_your:163 a:96 a_$:-32 a__car:28 a__for:-29 a__hora:-33 a__is:102 a__off:140 a__time:-26 a__under:26
-a_good:-27 a_la:-47 a_lot:28 a_month:61 a_phone:33 a_que:-53 a_rip:140 a_week:109 after:83 after_$:-27 after_you:64
-agua:-27 ahora:34 ahora_si:26 ahorita:-33 al:-70 al_cien:-36 algo:71 all_$:-55 all__my:51 all_day:41 all_good:-46
-all_i:25 all_over:60 already_and:30 always:37 an:28 an_hour:30 and:228 and__dont:-35 and__it:-31 and__not:35
-and__one:38 and__want:25 and_i:33 and_im:27 and_it:62 and_nobody:71 and_the:25 and_what:-33 and_you:35 and_your:27
-anda:-25 ando:-28 annoying:104 annoying_$:94 anos:26 another:33 another_bill:42 answer:35 antes_$:43 any:-83
-appointment:-29 appreciate:25 appreciate_it:34 are:-82 are_$:-29 as:-70 as_well:-39 asi_no:29 ask:38 ask_me:-32
-asked:64 asked_for:50 at:67 at_$:-34 at__counter:63 at__the:74 at_all:-34 at_in:69 at_your:44 ate:26 atencion:69
-aviso:-26 aviso_$:-26 baby:30 baby_$:33 back:68 back_$:67 back__for:25 back_on:26 bad:-207 bad_$:-146 bank:-50
-bank__it:-27 bateria:-31 because:28 been__your:-28 been_to:-30 being:124 best:-50 best_$:-47 bet:-26 bien:60
-bien_el:48 bill:195 bill_$:39 bill_was:51 bonito:46 brake:-31 brakes:-64 brakes_feel:-26 broke:-67 bucks:40 bumper:44
-but:-98 but_the:-40 but_what:-29 by:-45 by__mall:-30 by_the:-45 cada:44 call:-88 call_me:-73 called:79
-called__back:66 called_me:62 came:38 came_back:-35 can:-241 can__me:-31 can_i:-51 can_you:-102 cancel_it:28
-cancelen:39 cant:-111 cant_complain:-62 cap:48 car:86 car__i:25 cara:68 card:35 caro:-47 carro_$:28
-carro__ustedes:-33 cause:39 changed__oil:33 changing:77 charge:-53 charge_for:-31 charged:103 charged__for:33
-charged_me:50 check:-44 cien:-36 cien_$:-34 clase:30 clase_de:30 cobran:-40 cobran_$:25 cobran_por:-36 cobraron:119
-cobraron__mas:30 cobraron_de:30 cobro:29 code:-43 come:102 come__it:66 come_back:31 come_in:55 como_me:31
-complain:-62 complain_$:-57 complaints:-79 con:190 con__que:36 con__trabajo:28 con_el:77 con_la:50 con_lo:26
-con_un:31 con_ustedes:58 contact:-25 contento:27 contesta:65 cost:-57 costo:-31 could:-56 could_you:-53 couldnt:28
-couldnt_be:28 count:-25 counter:67 cuanto:-142 cuanto__el:-37 cuanto_me:-43 cuenta:65 da:-68 day:-56 day_$:-50 de:38
-de_$:-43 de__a:30 de__llanta:51 de__manana:28 de__no:-30 de__y:25 de_la:33 de_las:-45 de_mas:47 de_que:-47
-de_regreso:42 de_respeto:28 dealer:-31 dejaron:95 dejaron_el:33 del:-34 del__me:25 desde:71 desde_que:50 desk:61
-devolvieron:76 dia:26 dias:87 dicho:36 did:-76 did_it:-26 did_my:43 did_that:-45 did_you:-68 didnt:147 dije:81
-dijeron:55 dinero:36 do:-180 do__charge:-28 do__keep:80 do__own:-25 do_i:-36 do_not:-26 do_you:-38 doble:25 does:33
-does__write:34 does_nobody:39 dont:-32 dont__me:74 dont__you:85 dont__your:-63 dont_have:-40 dont_know:-27
-dont_text:56 door:43 dos:127 dos_veces:108 down_$:31 down_on:-48 drive:-52 drives:-28 drove:34 during:32 duro:50
-early:64 early_$:57 el:62 el__fue:37 el__todo:33 el__y:48 el_carro:51 el_dia:48 el_gerente:27 el_numero:-49
-el_otro:-39 el_servicio:-36 el_telefono:77 el_trabajo:77 el_trato:31 else:-36 en__noche:55 en__taller:-35 en_el:-32
-en_otro:-31 encargado_$:-26 encontraron:-56 encontraron_$:-50 enough_$:47 era:34 es_$:-50 es__mismo:28 es_un:45
-escriban:27 escriban_$:-33 escriben:57 ese:-99 ese_servicio:-47 eso:-70 eso_$:-25 esperando:68 espere:39 esta:-172
-esta_$:-48 esta_muy:-39 estan:-26 estuvo:28 even:46 ever:47 every:63 every__i:54 every_time:55 everything:-77
-everything_was:-51 explain:27 falta:37 falta__respeto:28 falta_de:42 far:-31 favor_$:-40 feel:78 feel_like:30 feo:35
-fine:-32 fine_$:-39 five:52 fix:37 fix_it:25 fixed:47 for:93 for__i:34 for__me:-26 for__same:36 for_a:31 for_an:27
-for_me:-90 for_nothing:140 forever:100 forgot:63 forgot_to:67 four:56 freno:-43 from:-27 front_desk:43 fue__que:-27
-fue_lo:-27 fui:103 garage:-26 gasto:58 gave:31 gente:32 get:-79 get_a:-31 get_my:-42 get_paid:-26 getting:84 give:-33
-give_me:-32 going_to:-42 gone:33 good:-101 good_$:-35 got__for:29 got__wrong:-39 got_a:-35 got_it:39 got_my:38
-got_the:-45 gracias_$:-55 gracias__nada:79 gracias_por:69 grease:65 grease__over:45 grease_all:45 great:42
-great_$:-49 great__bill:42 great_another:42 great_job:-34 grosero:37 guess:-29 gusto:100 guy_$:-39 guys:-45 guys_$:43
-habia:45 habia_dicho:29 hablar:-42 hablar__el:28 hablar_con:-40 hablo:25 had:78 had_to:63 happier:-25 happy:86
-happy_with:87 has:33 hasta:-64 hasta_que:-35 have__wrong:-34 have_been:41 have_my:-29 have_never:-30 have_no:35
-have_the:-38 hay:-44 he:-54 he_llevado:-29 here:-61 here_$:-65 hey:-32 hicieron_esperar:38 high:-30 hit:-29 hizo:-25
-hood:33 hora_y:25 horas:101 horas_$:40 hours:63 how__was:40 how_bad:-36 how_come:37 how_i:62 how_many:-39
-how_much:-46 hoy:27 hubcap:60 human:-25 hundred:25 hung:34 hung__on:34 hung_up:34 i:131 i__a:-40 i__been:25 i__for:28
-i__my:-82 i__never:-48 i__that:32 i__the:-28 i__to:-41 i__told:40 i_came:29 i_come:55 i_didnt:60 i_do:-28 i_feel:73
-i_get:-66 i_got:53 i_have:38 i_left:54 i_live:-35 i_need:-54 i_paid:50 i_said:-26 i_think:-40 i_told:40 i_want:29
-i_was:186 i_will:-27 idea:-43 if__like:43 if_i:-37 igual:47 igual_$:43 ill:-28 im:89 im__of:71 im__the:-27
-im__work:42 im_at:46 im_still:60 in_$:-54 in__a:29 in__and:46 in__car:42 in__is:51 in__morning:91 in_a:-47
-in_another:-36 in_it:74 in_june:-27 in_my:28 in_the:63 in_your:29 interesa:-31 invoice:42 ir:-26 is_$:-60 is__a:-96
-is__bad:-31 is__bill:-30 is__i:43 is__new:58 is__than:36 is__the:27 is_getting:85 is_in:29 is_it:-48 is_something:58
-is_texting:-26 is_that:-38 is_there:-44 is_this:-53 is_tight:-28 is_wrong:31 is_your:-36 issues:-29 it:52 it_$:-26
-it__getting:27 it__in:49 it__ok:-40 it_back:-25 it_in:-30 it_is:149 it_still:52 it_you:27 jaja:-40 jala:-31
-june_$:-36 just:31 just__i:69 keep:65 keep__me:75 keep_texting:69 kept:115 key:28 key_$:27 keys:34 know:-57
-know_you:-37 la:113 la__es:34 la__no:43 la__pasada:33 la__vez:140 la_atencion:42 la_cara:67 la_casa:-25 la_cuenta:53
-la_lista:-30 la_manana:28 la_noche:67 la_otra:88 la_ultima:44 la_verdad:38 la_vez:30 las__la:35 las_de:41
-las_llantas:-35 last:122 last__and:54 last__you:50 last_bill:27 last_month:-35 last_night:-50 last_time:205
-last_visit:70 last_week:-63 late_$:-44 later:-43 le:-219 le__el:-30 le__la:-25 le__servicio:-25 le_hicieron:-67
-left:189 left_$:-27 left_a:87 les:111 les_dije:32 let:-68 let_me:-46 lied:44 lied_to:38 light__on:26 list:-43
-list_$:-45 live:-38 live_in:-33 llamada:-30 llamada_$:-35 llanta:28 llanta_$:36 llantas:-35 llantas_$:-30 llevado:-29
-llevo:38 lo:-80 lo__a:-30 lo__ahi:27 lo__con:61 lo__el:-33 lo__me:31 lo_hicieron:-59 lo_mismo:40 lo_que:47
-lo_robaron:-30 lol:-62 lol_$:-29 look_at:-33 loose:52 loose_$:48 los:-99 los_mensajes:-70 lost_my:51 lot:54 made:31
-makes:55 makes_the:53 mal_$:-88 mal_el:-38 mal_servicio:54 mala:43 mall:-30 mall_$:-30 malo:-60 man:26 manager:45
-manana_$:-32 mandan:47 manden:-49 manden_nada:-41 manners:77 many:128 many_texts:150 mas:63 mas__menos:30
-mas_mensajes:-28 mas_o:30 mas_que:34 me:148 me_$:-84 me__a:-25 me__algo:82 me__bien:26 me__como:45 me__el:46
-me__en:31 me__esperar:39 me__hablar:-34 me__hicieron:-46 me__horas:30 me__im:42 me__in:38 me__june:-39 me__la:49
-me__mal:43 me__mas:-63 me__mensajes:54 me__my:-28 me__nada:38 me__que:27 me__robaron:-38 me__your:-38 me_about:-42
-me_again:-75 me_back:35 me_cobraron:101 me_da:-68 me_dejaron:84 me_escriban:37 me_escriben:58 me_every:38 me_for:53
-me_gusto:95 me_hicieron:71 me_i:-32 me_in:-86 me_interesa:-30 me_late:-30 me_llame:-29 me_lo:-62 me_manden:-39
-me_off:-79 me_puede:-26 me_pueden:-26 me_puedo:-34 me_quede:-30 me_salio:66 me_so:110 me_tienen:51 me_today:27
-me_trataron:35 me_up:-31 me_urge:-39 me_with:-32 meant:-29 meh:59 mejor:-63 menos:26 mensaje:113 mensaje_$:43
-mensajes_$:-59 messages_$:-28 mi:102 mi__de:66 mi_carro:31 mi_telefono:-28 mine:-25 minutes:38 mismo:59 molesto:46
-money:65 money_$:49 money__tight:-29 money_is:-29 month_$:-36 month_is:81 more:120 more_$:-31 more_texts:-29
-morning:45 morning_$:60 mostrador:34 muchacho:26 muy:104 muy_caro:-31 my:207 my__a:30 my__back:64 my__has:26
-my__is:-47 my__refund:-59 my__was:51 my_bill:108 my_bumper:34 my_car:175 my_card:26 my_door:34 my_hubcap:57
-my_money:28 my_oil:66 my_radio:30 my_refund:26 my_schedule:-34 my_seat:69 my_tax:-63 my_tires:25 nada:143 nada_$:164
-nada__ustedes:-26 nadie:187 nadie_me:60 name:-28 necesito:-58 need:-143 need_to:-44 needed:40 never:29 never__me:52
-never__to:-27 never_been:-43 never_called:39 new_$:39 next:-48 ni:71 ni_me:43 nine:27 no:30 no_$:-37 no__a:-39
-no__at:-40 no__bien:89 no__de:-41 no__en:66 no__escriban:58 no__gusto:95 no__here:-42 no__last:25 no__lo:33
-no__manden:-32 no__me:26 no__mensajes:-33 no__nada:49 no__puedo:-34 no__que:-48 no__texts:-36 no__vale:37 no_and:28
-no_como:27 no_complaints:-79 no_es:-27 no_hay:-29 no_issues:-29 no_it:85 no_me:60 no_more:-61 no_one:50 no_quede:67
-no_quedo:111 no_quiero:-35 no_se:41 no_sigue:58 no_soy:-36 no_tengo:-49 no_y:52 no_you:75 nobody:209 nobody_here:-30
-noche:64 noche_$:67 noise_$:49 nomas:38 none:28 not:136 not__and:-29 not__car:-52 not__it:26 not__me:-30 not__now:-25
-not__to:-29 not__with:134 not_a:-47 not_going:73 not_happy:146 not_me:-29 not_my:-62 not_now:-29 not_really:79
-not_the:-30 not_today:-29 not_worth:-32 nothing:101 nothing_$:145 now:-105 now_$:-50 nuevo:54 nuevo_$:57 number:-38
-number_$:-30 numero:-73 numero_$:-55 nunca:106 nunca_me:111 o:-29 o_menos:30 ocupo:-27 of:129 of_you:-26 off:78
-off_$:175 oh:102 oh__another:70 oh_great:42 oil:67 oil__came:30 oil_cap:38 oil_light:40 ojala:29 ok_but:-29
-on__phone:40 on__refund:58 on__seat:25 on__th:-26 on__way:-36 on_my:46 on_time:31 one:119 one_$:-39 one__a:60
-one__and:31 only:-41 open:-63 or:-80 otra__me:37 otro__mas:69 otro_taller:-50 out__my:45 out_of:49 over:41 over_my:44
-overcharged:27 pague:47 paid:29 para:-73 para_que:-34 para_un:26 part:27 pasada:33 pasar:-36 pass:-25 pay_for:42
-paying:-34 pedal:-32 people:123 people_are:32 peor:129 persona:-43 persona_$:-25 pesimo:80 pesimo_servicio:36
-phone_call:27 pieza:27 please_$:-51 plenty:40 plug:49 poca:49 poner:78 pongan:41 por:35 por__me:86 por__no:-80
-por_eso:-25 por_favor:-30 por_nada:85 por_que:42 porque:29 precio:-62 precio_$:-32 prefiero:-35 pricey:-33
-promised:53 puede:-26 pueden:-46 puedo:-75 pues:88 pues_no:58 puro:51 put:50 put_me:-28 put_the:52 que:138
-que__con:60 que__de:128 que__el:-36 que__ese:-31 que__hicieron:-28 que__llame:-25 que__lo:-34 que__mal:-66
-que__malo:-44 que__otro:35 que_es:-75 que_falta:27 que_hora:-37 que_le:-79 que_mal:49 que_me:-28 que_precio:-26
-que_tan:-96 que_tanto:44 que_voy:25 quede:131 quede_muy:99 quedo_$:25 quedo__el:36 quedo_bien:39 quick:-36
-quienes:-38 quienes_son:-38 quieren:110 quiero:-30 quiero__de:-35 quiero__me:-42 quiero_nada:-29 quiero_que:-45
-quote:33 quote_$:68 radio:44 rayaron:26 really:110 really_$:104 recibir:-25 recordatorios:26 reembolso:65 regreso:53
-remind_me:-30 repair:80 respeto:48 ridiculous:37 right__you:32 right_after:32 right_now:-37 rip:140 ripped:92
-robaron:-51 robo:40 rock:-62 rude:84 rude_$:67 ruido:-25 runs:-27 sacan:83 sacar:29 said:85 sale:-80 salio:97
-salir:-55 salir_$:-25 same:84 say:39 schedule:-44 scratch:-34 se:-59 se_me:-85 se_vale:37 seat:70 seat_$:47 seats:36
-see:-63 sell:46 send:-53 send_me:-37 senor_$:-25 sent:26 servicio:-39 servicio_$:-34 shop:28 shop_$:-40 shop_is:37
-si:-43 si__bien:-31 sick:115 sick_of:119 siempre:77 sign:-26 sigue:97 sigue_igual:53 sin:27 since:38 sloppy:26 so:74
-so_$:-27 some:43 somewhere:31 son:102 son__de:41 son_las:34 soon:-32 sorry:-29 soy:-72 st:-25 state:-25 still:118
-still__about:41 still__on:57 still_waiting:62 stop:-67 stop_$:-29 stuff:78 stuff_$:48 su:52 sure:-39 take__off:-60
-take_me:-59 taller_$:57 tan:-35 tan__esta:-58 tan_mal:-40 tan_malo:-39 tanto:114 tax:-86 tax_refund:-61 tech:34
-telefono:45 tell:-55 tell_me:-34 temprano:39 temprano_$:49 ten:36 tengo:-55 terrible:42 text:175 text__about:-28
-text__again:-50 text_you:-27 texted:35 texting_$:-40 texting_me:69 textos:-25 textos_$:-27 th:-49 th_$:-30 than:79
-than_the:28 thank:-102 thank_you:-100 thanks:25 thanks_$:-46 thanks__nothing:132 thanks__the:-29 thanks_for:84
-that:32 that_$:-63 that__text:29 that__the:36 that_bad:-26 that_is:27 the:34 the__and:-39 the__came:-32 the__guy:-43
-the__last:-27 the__light:26 the__oil:41 the__on:27 the__you:80 the_best:-46 the_car:-42 the_counter:29 the_day:-25
-the_dealer:-25 the_kid:25 the_last:43 the_light:-35 the_mall:-30 the_morning:91 the_noise:28 the_old:32 the_phone:61
-the_price:31 the_quote:68 the_repair:36 the_texts:-72 the_th:-46 the_work:58 then:-34 there__a:34 there_a:-38
-there_with:29 they:35 thing_$:-41 thing_to:46 think_you:-30 third:95 third_time:46 this__the:50 this_a:-36
-this_is:167 those:-33 three:92 three_times:27 through:60 tienen:26 tight:-34 til:-48 till:-42 till_the:-27 time:93
-time__you:-26 time_and:40 time_i:53 time_you:27 times:110 tire:-38 to:44 to__back:40 to__for:36 to__me:60 to__my:48
-to__shop:-37 to_come:29 to_me:43 to_my:29 to_put:33 to_sell:47 to_text:-43 to_the:-27 to_you:-35 to_your:-29 toda:25
-todavia:34 todavia_no:-37 today:43 today_$:48 todo:-58 todo__dia:76 todo_bien:-53 todo_el:75 told:137 told_me:41
-told_you:35 too:-53 too_$:-189 too__for:-32 too__texts:86 too_many:100 too_much:33 took:99 took__to:-26 took_it:-26
-top_off:26 trabajo:38 trabajo_no:52 traffic:-34 traffic_is:-33 trataron:35 trato:37 treated:83 tres:72 tres__que:28
-tres_veces:36 trust:131 tuve:61 tuve_que:56 twice:161 twice_$:39 two:75 two_hours:25 ultima:43 ultima__me:39
-ultima_vez:32 un:109 una:137 una__de:54 una__y:56 una_hora:52 uno:78 uno_$:45 unos:41 up:-27 up_$:-27 urge:-40
-ustedes:86 ustedes_$:52 uy:31 va:-32 vale_$:34 veces:170 veces_$:89 vender:34 venia:26 ver:53 vez:97 vez_$:-58
-vez__dejaron:25 vez__me:25 vez_me:63 vez_pasada:30 vez_que:35 vibrates:-30 viernes:-32 visit:74 visit_$:29 voy_a:-52
-voy_me:50 voy_pero:25 wait:-98 waited:60 waiting:29 want_my:25 want_to:-36 was:175 was__and:67 was__last:-49
-was__there:88 was_in:-43 was_just:65 was_rude:41 was_told:41 wasnt:60 way:97 way_$:-26 way_too:128 we:-59 week:28
-week_$:-53 week_is:25 well_$:-29 were:39 what__the:-62 what__you:-69 what__your:-47 what_a:166 what_do:-27 what_i:84
-what_is:-83 what_time:-36 what_was:-30 what_you:35 when:-47 while:27 while_im:44 who:-45 who_is:-50 why:102
-why__you:123 why_are:49 why_do:78 why_not:-39 will:-115 will__be:-26 with:60 with_$:31 with__i:50 with__texts:-57
-with_a:28 woke:28 wonderful:71 work:98 work_$:105 worse:81 worse_$:84 worst:58 worth:-34 would:-60 wow:89 write:49
-write__down:42 wrong:66 wrong_$:25 wrong_guy:-37 wrong_person:-26 wrote:41 y:256 y__me:83 y__no:26 y__que:-35
-y_cuanto:-26 y_me:48 y_nadie:57 y_ni:71 y_no:41 y_quiero:25 y_ya:52 ya:26 ya_$:30 ya__hicieron:-40 ya__lo:-46
-ya__voy:35 ya_le:-50 ya_me:-52 ya_no:-27 ya_se:38 yep:-41 yes:-83 yes_$:-38 yesterday:39 yo:-35 yo_no:-42 you:235
-you_$:-195 you__a:57 you__at:28 you__for:-25 you__have:-36 you__i:-26 you__me:102 you__my:171 you__so:59
-you__texting:83 you__the:-44 you__to:89 you_are:-34 you_bet:-26 you_can:-50 you_charge:-46 you_charged:42
-you_close:-28 you_dont:-26 you_forgot:42 you_got:-61 you_guys:-48 you_had:33 you_have:-67 you_keep:94 you_left:127
-you_like:35 you_lost:48 you_never:70 you_open:-49 you_people:96 you_put:46 you_said:82 you_send:-27 you_take:42
-you_tell:-29 you_text:90 you_there:-27 your:148 your__and:41 your__desk:37 your__for:-28 your__have:43 your_front:37
-your_guy:37 your_hours:-33 your_the:-41 youve:46 youve__me:40
+#aben:-25 #abia:84 #abla:-34 #ablo:29 #abus:169 #acan:81 #acar:83 #acce:81 #acer:-25 #acia:-27 #acti:-44 #aded:-25
+#ades:34 #adie:222 #adio:49 #ador:47 #ados:107 #affi:-38 #afte:81 #agai:27 #agar:-40 #ager:47 #agua:-42 #ague:25
+#aigo:-27 #aile:-30 #aint:-126 #aite:68 #aiti:41 #aken:-32 #akes:-29 #aler:-40 #algo:52 #algu:-45 #alin:40 #alio:101
+#alir:-59 #alla:-29 #alle:69 #alls:-33 #ally:94 #alta:31 #alwa:41 #amar:44 #amba:25 #ambi:-28 #amen:-34 #anag:51
+#anda:-25 #ande:-59 #andi:33 #andl:-25 #ando:55 #aner:26 #ange:-43 #angi:104 #anic:-39 #anne:94 #anno:137 #anos:27
+#anot:35 #answ:78 #anta:100 #anto:-33 #anym:-25 #apol:35 #appi:-29 #appo:36 #appy:101 #aqui:-35 #arag:-31 #aran:34
+#arca:-93 #arda:69 #arec:35 #arer:50 #aret:34 #arge:76 #aria:-36 #arlo:-33 #arly:77 #arme:55 #aron:503 #arra:-33
+#arro:33 #asad:25 #asar:-35 #asia:111 #asie:27 #aske:59 #asnt:62 #asse:-36 #asta:-65 #aste:-43 #asti:120 #asto:73
+#atar:47 #ated:67 #aten:105 #ater:-44 #ates:-55 #athe:-26 #atic:-26 #atie:34 #augh:25 #ause:75 #auto:-62 #avia:36
+#ayar:30 #ayin:-46 #baby:30 #back:78 #baja:-45 #band:-30 #bank:-59 #baro:-76 #bast:36 #bate:-38 #bcap:77 #beca:31
+#been:26 #befo:-29 #bein:141 #bend:-28 #best:-57 #bian:25 #bien:85 #bill:313 #blad:30 #blan:-34 #blar:-33 #bles:-27
+#bloc:-32 #body:220 #bols:69 #boni:73 #brak:-112 #bran:-47 #brar:184 #brat:-34 #brok:-100 #buck:43 #bump:45 #burn:25
+#busc:-32 #busi:162 #cada:79 #call:-51 #came:38 #cans:94 #cant:-129 #cara:86 #card:41 #care:40 #carl:47 #caro:-100
+#caus:76 #ccep:58 #cell:-25 #cepc:64 #cept:53 #cesi:-72 #chan:39 #char:85 #chec:-60 #chev:-28 #choo:-34 #chos:58
+#cien:-51 #cier:-32 #ciga:46 #cion:93 #cios:44 #cita:-27 #cked:32 #cker:44 #cket:41 #clas:46 #clie:35 #clos:-29
+#cobr:147 #code:-51 #colg:30 #come:89 #comi:-30 #comp:-170 #conf:158 #cont:49 #cord:41 #corr:-33 #cort:-37 #cost:-115
+#crib:65 #croo:34 #ctiv:-51 #cual:-36 #cuan:-151 #cuen:64 #cuer:-27 #culo:40 #cupo:-32 #darm:-36 #daro:102 #dato:25
+#davi:38 #deal:-30 #dece:31 #deja:61 #deje:-33 #dema:102 #dent:-45 #derf:83 #desd:80 #desk:65 #deso:136 #devo:94
+#dias:115 #dich:42 #dici:-30 #dicu:41 #didn:156 #dier:55 #diga:-40 #dije:169 #dine:39 #ding:43 #dios:-25 #dirt:56
+#disa:78 #dobl:31 #does:30 #dont:-28 #door:52 #down:41 #drai:57 #dred:28 #driv:-112 #drov:39 #dule:-29 #duri:37
+#duro:56 #eale:-38 #eall:119 #eant:-32 #earl:64 #ease:87 #easy:33 #eate:69 #eats:40 #ecal:-34 #ecau:31 #ecep:65
+#eces:110 #echa:-38 #ecia:29 #ecio:-26 #edal:-36 #edan:-31 #edas:30 #eded:43 #eden:-51 #edes:84 #edul:-29 #eede:43
+#eemb:72 #efie:-38 #efon:39 #efor:-29 #egan:38 #egar:29 #egla:30 #egre:84 #egun:47 #eing:144 #ejar:52 #ejas:-31
+#ejor:-73 #eken:-25 #elef:39 #elen:35 #elvo:25 #emas:144 #embo:72 #emin:-33 #empr:113 #enca:-29 #enci:36 #enco:-66
+#ende:47 #endi:-28 #enen:26 #enes:-42 #engo:-54 #enia:28 #enla:48 #enos:67 #ensa:133 #enta:48 #ents:-30 #enty:59
+#eopl:120 #epai:78 #epci:64 #epta:57 #eran:67 #erch:31 #erda:59 #erdi:35 #ered:56 #eren:105 #eres:-69 #erfu:83
+#erie:52 #erio:95 #ermi:-40 #erne:-39 #eron:299 #eros:151 #erri:43 #erso:-67 #erta:35 #eryt:-83 #esar:79 #escr:71
+#esda:-37 #esde:80 #eset:53 #esim:90 #esit:-78 #esor:131 #espe:174 #esse:141 #essi:33 #essu:25 #este:25 #esto:36
+#estu:42 #etie:40 #ette:39 #etti:74 #evad:-34 #even:52 #ever:105 #evis:-34 #evol:94 #ewhe:58 #exce:-25 #expl:61
+#exti:-29 #falt:72 #fast:37 #feel:77 #fell:-29 #fess:37 #ffic:-36 #fier:-47 #filt:60 #fine:-33 #fini:-26 #five:59
+#fixe:50 #floo:28 #fono:41 #fore:69 #forg:80 #form:117 #four:93 #fren:-59 #from:-61 #fter:81 #fund:-34 #furi:44
+#gain:27 #game:-41 #gara:-37 #gare:30 #garo:41 #garr:-28 #gast:43 #gave:30 #genc:-29 #gent:37 #gett:85 #ghed:31
+#ghwa:25 #ging:120 #give:-46 #goin:30 #gone:39 #good:-103 #grea:146 #gres:85 #gros:113 #gual:47 #gues:-38 #guie:-35
+#guna:-35 #gunt:57 #gust:73 #guys:-43 #habi:84 #habl:-35 #hace:-58 #hago:-25 #hang:56 #hank:-92 #happ:66 #harg:93
+#hast:-70 #have:-29 #hear:-32 #heat:-27 #heck:-51 #hedu:-29 #hell:-29 #heve:-28 #high:36 #hile:29 #hird:102 #hizo:-27
+#hock:45 #hoev:39 #hold:26 #hone:32 #hood:35 #hool:-31 #hora:168 #hori:-44 #hour:85 #hous:-27 #hree:110 #hrou:72
+#hubc:77 #huma:-29 #hund:27 #hung:38 #hurs:-44 #husb:-27 #hway:25 #iado:108 #iben:62 #ibir:-38 #ible:29 #ibra:-41
+#ices:-27 #icey:-35 #icho:41 #icio:-56 #icul:40 #idad:44 #iday:-31 #idea:-46 #idic:41 #idio:25 #idnt:156 #iemp:68
+#ienc:30 #iene:-37 #iere:106 #iern:-36 #iero:153 #ierr:-32 #ieza:47 #igar:46 #ight:51 #ighw:25 #igua:46 #igue:105
+#ijer:78 #illa:-25 #ille:28 #ills:72 #ilte:26 #imes:115 #incl:-28 #inco:100 #inea:47 #ined:48 #iner:45 #infl:28
+#ingu:-27 #inis:-25 #inst:-37 #intm:-32 #ints:-64 #inut:60 #invo:46 #iona:33 #ione:-40 #ious:109 #ippe:156 #ires:-31
+#isan:35 #isap:80 #ised:80 #isit:143 #ismo:58 #ista:-42 #iste:44 #isto:-29 #ited:61 #itin:46 #iven:-34 #ives:-37
+#ixed:41 #izad:26 #jaja:-56 #jaro:96 #jero:61 #june:-38 #junt:-34 #just:44 #keep:38 #kend:-25 #kept:128 #keys:38
+#kind:-46 #king:-41 #know:-67 #lado:39 #lain:-104 #lame:-28 #lanc:-29 #laro:49 #lars:27 #lase:33 #last:115 #ldnt:60
+#lear:27 #lefo:39 #left:203 #lega:48 #lego:-25 #lema:36 #leme:-30 #lent:26 #lest:66 #leva:-31 #levo:40 #lied:59
+#lien:31 #ligh:-32 #line:39 #list:-69 #live:-49 #lked:25 #llam:-27 #llas:-30 #lled:130 #lleg:38 #llin:27 #llow:-25
+#look:-47 #loor:29 #loos:56 #lopp:29 #lost:25 #lous:41 #ltim:58 #lver:29 #lvie:81 #lway:41 #mada:-35 #made:33
+#make:61 #mala:63 #mall:-34 #malo:-58 #mana:50 #mand:-70 #mani:49 #mann:95 #many:143 #marc:-90 #masi:111 #mate:-28
+#mber:-50 #mbia:-29 #mbol:71 #mean:-31 #mejo:-73 #meno:26 #mens:123 #ment:-96 #mero:-92 #mess:49 #meti:28 #mewh:37
+#mind:-48 #mine:-35 #mint:28 #minu:51 #mise:71 #mism:48 #mist:-31 #mole:66 #mond:-29 #mone:97 #moot:-30 #more:88
+#morn:34 #most:26 #moth:32 #mper:29 #mpla:-144 #mple:37 #mpra:36 #mpre:187 #much:107 #nada:148 #nadi:210 #nage:47
+#nail:-30 #name:-64 #naro:61 #ncia:-25 #ncio:61 #nclu:-25 #ncon:38 #ndan:59 #ndar:-36 #nday:-36 #nden:-63 #nder:117
+#ndic:-25 #ndly:-25 #ndre:28 #nece:-74 #neci:26 #need:-104 #nero:54 #ners:94 #nest:31 #next:-54 #nfla:28 #nfor:99
+#nfun:-37 #ngan:38 #ngin:114 #ngun:-27 #nigh:65 #nine:28 #nish:-28 #nito:41 #nner:104 #nnoy:139 #nobo:226 #noch:66
+#noma:42 #none:32 #noth:140 #noyi:113 #nsaj:114 #nsan:49 #nswe:78 #ntac:-49 #ntan:33 #ntar:43 #ntas:38 #nted:81
+#ntes:164 #ntis:-25 #ntme:-32 #ntra:-93 #ntre:30 #numb:-44 #nume:-68 #nunc:105 #nute:38 #nvoi:47 #nymo:-25 #obar:-45
+#oble:50 #obod:226 #obra:106 #obro:33 #oche:67 #ocke:97 #ocup:-26 #odav:38 #oday:42 #oeve:33 #ofes:37 #offe:25
+#ofte:50 #oice:53 #oing:25 #oint:49 #ojal:32 #oles:49 #olog:35 #olso:72 #olve:35 #olvi:81 #omas:37 #omat:-31 #omew:34
+#omis:72 #ompl:-133 #onal:34 #once:29 #onde:72 #oned:43 #oner:82 #oney:56 #onfi:94 #onfo:103 #onfu:-38 #onga:41
+#onit:66 #only:-46 #onta:-53 #onte:178 #ontr:-76 #ooks:26 #oose:53 #ooth:-30 #open:-76 #ople:125 #oppy:29 #oras:117
+#orda:32 #orde:89 #orev:99 #orgo:69 #orio:25 #orit:-42 #orks:-26 #orme:99 #orni:38 #orqu:37 #orra:-26 #orry:-33
+#orse:107 #orst:63 #orth:-47 #oser:98 #osto:-37 #ostr:39 #otal:-29 #othe:38 #othi:104 #ould:-54 #ours:52 #ourt:29
+#ousl:78 #ouve:52 #over:78 #owns:36 #oyin:113 #pagu:29 #paid:31 #pair:81 #para:-70 #pare:37 #pasa:-46 #pass:-50
+#payi:-41 #pcio:58 #peda:-37 #pedi:25 #pens:-64 #peop:120 #peor:157 #pera:82 #perd:63 #peri:31 #perm:-36 #pers:-75
+#pesi:90 #pete:37 #peto:54 #piez:47 #ping:-46 #plai:-102 #plen:64 #plie:26 #plug:61 #poca:56 #pock:41 #poin:42
+#poke:35 #polo:35 #pone:90 #pong:35 #porq:55 #pped:122 #ppie:-29 #ppoi:36 #pran:40 #prec:-39 #pref:-37 #preg:57
+#pren:-53 #pres:147 #pret:39 #pric:-61 #prin:33 #prof:37 #prom:94 #pued:-177 #pues:109 #pull:-34 #puro:100 #push:36
+#quea:-26 #qued:135 #quej:-65 #quer:29 #quic:-44 #quin:-30 #quit:-32 #quot:51 #raba:25 #rade:-31 #radi:49 #rado:63
+#raff:-37 #rain:54 #rake:-110 #rand:83 #rano:33 #raro:115 #rata:73 #rato:47 #raya:53 #rcar:-61 #rdar:96 #rdat:28
+#rday:30 #rden:84 #rder:27 #rdie:56 #real:156 #reas:99 #reat:157 #reca:-38 #rece:36 #reci:-29 #rect:25 #reem:71
+#refi:-38 #rega:35 #regl:29 #regr:84 #regu:61 #remi:-34 #rend:-54 #reno:-38 #rent:26 #repa:78 #rero:61 #rese:31
+#reso:61 #resp:78 #ress:145 #rest:-40 #rett:52 #reve:85 #rful:83 #rged:147 #rgot:69 #riba:25 #ribe:58 #ribl:52
+#rice:-44 #ridi:39 #righ:39 #rint:35 #rios:44 #riou:84 #ripp:151 #rite:64 #rive:-105 #rmis:-40 #rned:31 #rnes:-34
+#rnin:32 #roba:-41 #robo:27 #rock:-67 #rofe:37 #roke:-100 #romi:72 #rong:76 #rook:34 #rose:100 #rote:48 #roug:67
+#rove:36 #rque:41 #rrad:26 #rreg:32 #rrib:50 #rrie:-41 #rson:-67 #rted:-27 #rtie:43 #rude:101 #ruid:-33 #ruin:45
+#runs:-33 #rust:151 #ryin:72 #ryth:-83 #saca:170 #sada:28 #said:91 #saje:115 #sale:-66 #salg:-34 #sali:51 #same:98
+#sapp:80 #saro:62 #save:-25 #sban:-27 #scam:-36 #sche:-29 #scho:-31 #scon:27 #scri:56 #sday:-59 #seat:119 #sell:61
+#send:-60 #sent:64 #seri:104 #sero:72 #shak:-27 #shoc:45 #siad:110 #sick:132 #siem:80 #sien:28 #sign:-54 #sigu:89
+#sill:28 #simo:86 #sinc:42 #sing:45 #sito:-65 #sits:59 #sked:61 #slop:29 #smoo:-30 #sold:80 #some:49 #sona:-43
+#soon:-39 #sorr:-31 #spec:-31 #sper:109 #spet:60 #spok:35 #sque:-40 #ssed:123 #sses:-26 #ssur:25 #stab:38 #stak:-30
+#stat:-27 #sted:57 #ster:68 #stic:91 #stid:40 #stil:130 #stop:-90 #stos:-26 #stra:36 #stri:53 #stuf:84 #stuv:44
+#suci:33 #sues:-31 #sure:-32 #swap:-30 #swer:78 #taba:44 #tabl:44 #tact:-38 #take:-74 #tant:128 #tape:31 #tard:46
+#tari:-27 #tarm:28 #taro:54 #tart:-47 #tate:-39 #tche:55 #tech:40 #tede:85 #tele:30 #tell:-56 #tenc:80 #tend:34
+#teng:-74 #terd:41 #tere:-56 #tero:65 #terr:44 #test:143 #teve:-45 #text:167 #that:43 #then:-36 #ther:47 #they:48
+#thir:107 #thos:-31 #thre:105 #thro:64 #thur:-44 #tidi:40 #tien:46 #tier:105 #tigh:-28 #till:79 #tima:36 #time:187
+#ting:104 #tire:-54 #tive:-37 #tmen:-32 #toda:104 #todo:-58 #told:150 #toma:-34 #took:110 #tota:-29 #traf:-41
+#trai:-26 #trar:-68 #tras:-55 #trat:116 #trea:101 #treg:27 #tres:74 #trip:50 #trus:153 #tter:-30 #ttin:68 #tues:-32
+#tuff:84 #tuve:70 #tuvo:29 #twic:187 #uant:-134 #uary:26 #ubca:77 #ucho:86 #ucio:32 #ucks:43 #ueda:-27 #uede:56
+#uedo:-65 #ueja:-64 #uelv:30 #uena:-32 #ueno:34 #uent:58 #uerd:-27 #ueri:36 #uess:-33 #uevo:52 #ught:-27 #uick:-44
+#uido:-27 #uien:-44 #uier:34 #uine:28 #uldn:60 #ulou:41 #ulpa:37 #ulti:54 #uman:-29 #umbe:-46 #umer:-50 #umpe:51
+#unca:102 #undr:25 #unos:41 #unta:61 #unte:63 #uote:51 #upse:47 #urge:-47 #urin:37 #urne:31 #usba:-27 #usca:-29
+#ushy:37 #usly:78 #usta:-31 #uste:76 #usto:104 #utes:41 #utom:-27 #vado:-30 #vece:188 #vend:48 #veni:38 #vent:-33
+#verc:31 #vibr:-39 #vici:-31 #vier:70 #visa:45 #visi:126 #viso:-36 #voic:54 #volv:114 #vuel:39 #want:-36 #wasn:68
+#ways:39 #were:58 #when:-76 #wher:40 #whil:29 #whoe:39 #wice:187 #will:-116 #wipe:38 #with:59 #woke:32 #wond:79
+#work:67 #wors:159 #wort:-42 #woul:-27 #writ:58 #wron:76 #wrot:46 #xcel:-25 #xpla:45 #xted:40 #xtin:-25 #yaro:30
+#yest:41 #ying:121 #ymor:-25 #your:140 #youv:52 #ythi:-89 %again_later%agree:87 %again_later%away:-115
+%again_later%bad:135 %again_later%bring:62 %again_later%busy:-90 %again_later%car_part:102 %again_later%do_it:57
+%again_later%doubt:37 %again_later%elsewhere:40 %again_later%family:-42 %again_later%gone_car:39
+%again_later%leave_me:-36 %again_later%machine:33 %again_later%money:96 %again_later%on_way:-66
+%again_later%opening:52 %again_later%pay_day:-28 %again_later%phone:58 %again_later%place:-30 %again_later%refuse:116
+%again_later%season:-33 %again_later%shift_it:26 %again_later%staff:36 %again_later%thanks:58 %again_later%who:75
+%again_later%wrong_one:147 %agree:-212 %agree%away:62 %agree%bad:116 %agree%bring:45 %agree%busy:-53
+%agree%call_off:43 %agree%car_part:-61 %agree%do_it:-37 %agree%doubt:-73 %agree%elsewhere:50 %agree%fails:26
+%agree%how_long:45 %agree%leave_me:70 %agree%message:82 %agree%money:62 %agree%noise:-35 %agree%on_way:104
+%agree%opening:48 %agree%pay_day:25 %agree%phone:-62 %agree%question:112 %agree%refuse:189 %agree%season:25
+%agree%staff:-48 %agree%start_again:-44 %agree%thanks:-68 %away%bad:-55 %away%call_off:-34 %away%question:-69
+%away%refuse:-53 %bad:602 %bad%bring:-28 %bad%busy:43 %bad%call_off:-60 %bad%car:45 %bad%car_part:145 %bad%do_it:101
+%bad%doubt:60 %bad%elsewhere:103 %bad%family:98 %bad%gone_car:35 %bad%how_long:72 %bad%leave_me:61 %bad%lift:45
+%bad%meaning:-218 %bad%message:72 %bad%money:69 %bad%noise:-31 %bad%on_way:34 %bad%phone:79 %bad%question:34
+%bad%refuse:-40 %bad%season:30 %bad%shift_it:62 %bad%staff:310 %bad%start_again:120 %bad%thanks:53 %bring:-45
+%bring%busy:-76 %bring%call_off:-42 %bring%do_it:58 %bring%doubt:58 %bring%elsewhere:-29 %bring%how_long:51
+%bring%on_way:85 %bring%opening:41 %bring%refuse:-58 %bring%start_again:27 %bring%wrong_one:133 %busy:54
+%busy%fails:77 %busy%leave_me:-28 %busy%message:33 %busy%refuse:98 %busy%shift_it:-36 %busy%staff:-40
+%busy%thanks:-31 %busy%wrong_one:26 %call_off:-73 %call_off%car_part:43 %call_off%do_it:-104 %call_off%doubt:61
+%call_off%elsewhere:57 %call_off%fails:154 %call_off%gone_car:25 %call_off%how_long:90 %call_off%leave_me:37
+%call_off%message:-177 %call_off%money:-28 %call_off%noise:37 %call_off%odometer:41 %call_off%on_way:61
+%call_off%opening:41 %call_off%phone:56 %call_off%question:174 %call_off%refuse:54 %call_off%shake:-25
+%call_off%shift_it:35 %call_off%staff:87 %call_off%start_again:26 %call_off%thanks:30 %call_off%who:40
+%call_off%wrong_one:42 %car:-40 %car%car_part:48 %car%do_it:40 %car%fails:-48 %car%gone_car:-122 %car%leave_me:37
+%car%lift:-41 %car%meaning:-25 %car%message:27 %car%money:30 %car%odometer:35 %car%on_way:34 %car%pay_day:-33
+%car%phone:25 %car%refuse:-126 %car%start_again:47 %car%wrong_one:25 %car_part%do_it:28 %car_part%fails:-93
+%car_part%family:-29 %car_part%how_long:41 %car_part%leave_me:-41 %car_part%lift:42 %car_part%meaning:-34
+%car_part%noise:-41 %car_part%opening:33 %car_part%phone:28 %car_part%place:-36 %car_part%refuse:123
+%car_part%smoke_smell:-44 %car_part%staff:123 %car_part%thanks:69 %car_part%who:52 %do_it:-67 %do_it%elsewhere:-92
+%do_it%family:-47 %do_it%how_long:128 %do_it%leak:-29 %do_it%lift:44 %do_it%meaning:34 %do_it%message:-71
+%do_it%money:31 %do_it%on_way:51 %do_it%opening:29 %do_it%pay_day:-27 %do_it%phone:36 %do_it%place:45
+%do_it%question:62 %do_it%refuse:206 %do_it%season:-37 %do_it%shake:26 %do_it%shift_it:-67 %do_it%start_again:26
+%do_it%who:55 %do_it%wrong_one:46 %doubt%gone_car:47 %doubt%how_long:84 %doubt%message:-97 %doubt%money:62
+%doubt%on_way:36 %doubt%shift_it:72 %doubt%start_again:-29 %elsewhere%machine:37 %elsewhere%message:34
+%elsewhere%money:181 %elsewhere%question:118 %elsewhere%refuse:-133 %elsewhere%shift_it:33 %elsewhere%staff:-36
+%elsewhere%start_again:-39 %elsewhere%wrong_one:-55 %fails:-148 %fails%how_long:-47 %fails%meaning:-25
+%fails%message:-63 %fails%on_way:-29 %fails%refuse:148 %fails%wrong_one:-58 %family:-38 %family%how_long:28
+%family%message:52 %family%money:39 %family%refuse:-39 %family%shift_it:-43 %family%staff:25 %family%thanks:-25
+%gone_car:-80 %gone_car%on_way:36 %gone_car%phone:30 %gone_car%question:83 %gone_car%start_again:28
+%gone_car%thanks:29 %gone_car%wrong_one:85 %how_long:37 %how_long%message:55 %how_long%money:-62 %how_long%on_way:65
+%how_long%opening:30 %how_long%phone:25 %how_long%question:-59 %how_long%refuse:71 %how_long%shift_it:25
+%how_long%staff:35 %how_long%wrong_one:64 %leak:-29 %leak%refuse:30 %leave_me%message:-52 %leave_me%on_way:90
+%leave_me%opening:31 %leave_me%pay_day:87 %leave_me%question:87 %leave_me%refuse:-31 %leave_me%season:78
+%leave_me%staff:34 %leave_me%start_again:-43 %lift:55 %lift%odometer:28 %lift%on_way:-47 %lift%opening:94
+%lift%pay_day:32 %lift%phone:35 %lift%question:-55 %lift%refuse:29 %machine:52 %machine%meaning:-28
+%machine%message:43 %machine%refuse:49 %meaning:-188 %meaning%money:30 %meaning%on_way:80 %meaning%phone:-69
+%meaning%question:-76 %meaning%refuse:-62 %message:165 %message%on_way:267 %message%pay_day:87 %message%phone:-56
+%message%question:52 %message%refuse:-116 %message%season:133 %message%shift_it:88 %message%start_again:-278
+%message%thanks:-31 %message%who:-26 %money:186 %money%odometer:160 %money%on_way:-56 %money%pay_day:113
+%money%phone:39 %money%question:-40 %money%refuse:-27 %money%shift_it:153 %money%staff:48 %money%start_again:67
+%money%thanks:163 %money%wrong_one:82 %noise:-82 %noise%question:-28 %noise%refuse:80 %odometer:60
+%odometer%pay_day:50 %odometer%phone:-35 %odometer%question:-51 %odometer%refuse:61 %odometer%start_again:53
+%on_way:39 %on_way%opening:44 %on_way%phone:64 %on_way%smoke_smell:-32 %on_way%staff:39 %on_way%start_again:-25
+%opening%question:-47 %opening%wrong_one:36 %pay_day%phone:29 %pay_day%season:29 %pay_day%shift_it:-35 %phone:-29
+%phone%question:-122 %phone%refuse:26 %phone%shift_it:-73 %phone%staff:25 %phone%start_again:52 %phone%who:103
+%place:-105 %place%question:-35 %place%refuse:41 %place%staff:-28 %place%wrong_one:73 %question%refuse:-26
+%question%season:37 %question%shift_it:79 %question%start_again:-65 %question%thanks:28 %question%who:-72
+%question%wrong_one:68 %refuse:-35 %refuse%season:40 %refuse%shift_it:-77 %refuse%staff:156 %refuse%start_again:137
+%refuse%thanks:84 %refuse%who:-42 %season%shift_it:-56 %season%who:29 %shake:-122 %shift_it:-50
+%shift_it%start_again:-51 %shift_it%thanks:51 %shift_it%wrong_one:-34 %smoke_smell:-86 %staff:85 %staff%thanks:-72
+%start_again:-115 %start_again%who:80 %start_again%wrong_one:68 %thanks:-39 %who:-78 %who%wrong_one:27 %wrong_one:-46
+@?:-218 @after_visit:260 @after_visit_cant_complain:-62 @after_visit_not_really:66 @car:-102 @confirm:-57 @day:-110
+@nothing:46 @odometer:25 @offers:-202 @reading:-63 @time:-141 @walk_in:-52 ^_$:-28 ^_a:-101 ^_al:-51 ^_all:-42
+^_and:-35 ^_another:57 ^_any:-42 ^_are:-50 ^_bank:-38 ^_been:38 ^_brakes:-33 ^_broke:-30 ^_cada:28 ^_call:-37
+^_can:-154 ^_cant:-90 ^_car:-48 ^_como:-81 ^_cost:-36 ^_could:-39 ^_cuando:-38 ^_cuanto:-110 ^_de:-134 ^_did:-46
+^_do:-102 ^_enough:-57 ^_esta:-59 ^_everything:-63 ^_fine:-30 ^_fui:28 ^_gracias:47 ^_great:90 ^_hasta:-35 ^_have:-26
+^_hey:-43 ^_how:-93 ^_i:46 ^_id:-26 ^_im:-38 ^_in:-26 ^_is:-181 ^_it:-92 ^_la:95 ^_last:73 ^_les:32 ^_let:-56
+^_llamenme:-25 ^_llevo:55 ^_lo:-44 ^_mal:32 ^_meh:79 ^_mejor:-27 ^_mil:32 ^_money:-30 ^_my:-123 ^_nadie:103 ^_nel:25
+^_no:86 ^_not:34 ^_nothing:-27 ^_nunca:89 ^_oh:146 ^_oil:-37 ^_on:-25 ^_one:89 ^_only:-26 ^_otro:112 ^_pesimo:43
+^_phone:-26 ^_please:35 ^_por:37 ^_prefiero:-31 ^_pues:78 ^_puro:56 ^_quede:100 ^_quedo:-54 ^_runs:-25 ^_sale:-31
+^_salio:45 ^_same:29 ^_scratch:-49 ^_se:-42 ^_si:-73 ^_siempre:92 ^_sin:-52 ^_so:32 ^_someone:27 ^_son:102 ^_still:78
+^_text:-43 ^_thank:-36 ^_thanks:84 ^_the:184 ^_this:137 ^_todo:-121 ^_too:-26 ^_took:54 ^_tuve:54 ^_ustedes:30
+^_uy:33 ^_very:40 ^_we:-28 ^_when:-30 ^_why:118 ^_worst:49 ^_would:-25 ^_wow:61 ^_y:-86 ^_ya:-107 ^_yep:-45 ^_yes:-67
+^_yo:-47 ^_you:142 ^_your:165 a:117 a_$:-37 a__car:29 a__for:-31 a__hora:-37 a__is:119 a__of:-32 a__off:153
+a__time:-26 a__under:27 a__y:-27 a_day:29 a_good:-29 a_la:-51 a_lot:32 a_month:70 a_phone:39 a_que:-59 a_rip:154
+a_ver:26 a_week:118 about_the:31 after:96 after_$:-29 after__you:28 after_the:26 after_you:69 again:31 agua:-31
+ahora:43 ahora_si:28 ahorita:-42 aint:-27 al:-69 al_cien:-37 algo:77 all_$:-65 all__my:61 all_day:42 all_good:-51
+all_i:29 all_over:72 already_$:-25 already_and:35 always:41 an_hour:31 and:235 and__dont:-40 and__is:27 and__it:-34
+and__me:-30 and__not:38 and__one:42 and__want:29 and_dont:-25 and_i:34 and_im:29 and_it:71 and_nobody:78
+and_please:26 and_the:28 and_what:-37 and_you:38 and_your:30 anda:-27 ando:-30 annoying:113 annoying_$:102 anos:29
+another:36 another_bill:49 answer:37 antes_$:54 any:-98 anymore:-25 appointment:-30 appreciate:27 appreciate_it:37
+aqui:-28 are:-81 are_$:-34 are_they:-25 as:-82 as_well:-43 asi:27 asi_no:32 ask:42 ask_me:-36 asked:61 asked_for:48
+at:77 at_$:-39 at__counter:70 at__the:85 at_all:-37 at_and:-25 at_in:79 at_work:26 at_your:49 ate:29 ate_my:27
+atencion:73 baby:34 baby_$:38 back:63 back_$:73 back__for:26 back__the:-25 back_on:31 bad:-227 bad_$:-160 bank:-59
+bank__it:-32 basta:25 bateria:-37 because:31 been:26 been__your:-28 been_to:-30 before:-29 being:141 bendiciones:-25
+best:-57 best_$:-54 bet:-28 bien:58 bien_el:52 bill:216 bill_$:44 bill_was:60 bonito:51 brake:-40 brakes:-70
+brakes_feel:-27 broke:-78 bucks:45 buenos:25 bumper:49 but:-105 but_the:-47 but_what:-33 by:-52 by__mall:-30
+by__name:-25 by_that:-25 by_the:-55 cada:58 call:-95 call_me:-78 called:84 called__back:69 called_me:65 came:44
+came_back:-45 can:-262 can__me:-33 can__send:-25 can_i:-56 can_you:-113 cancel_it:29 cancelen:43 cant:-120
+cant_complain:-67 cap:51 car:93 car__i:26 cara:74 card:43 care_of:-31 caro:-55 caro_$:-28 carro_$:30
+carro__ustedes:-36 cause:44 cerrado:27 changed__oil:37 changed_my:26 changing:88 charge:-58 charge_for:-36
+charged:116 charged__for:38 charged_me:59 check:-49 chocaron:-25 cien:-37 cien_$:-35 clase:34 clase_de:35 clientes:28
+cobran:-43 cobran_$:27 cobran_por:-38 cobraron:140 cobraron__mas:36 cobraron_de:36 cobro:33 code:-51 come:102
+come__it:70 come_back:33 come_in:58 como_la:25 como_me:36 complain:-67 complain_$:-62 complaints:-82 con:199
+con__que:40 con__trabajo:29 con_el:87 con_la:55 con_lo:29 con_los:-27 con_un:31 con_ustedes:52 contact:-30
+contento:27 contesta:68 corriente:-28 cost:-62 costo:-35 could:-55 could_you:-55 couldnt:34 couldnt_be:33 count:-28
+count_me:-25 counter:74 cual:-26 cuanto:-161 cuanto__el:-44 cuanto_me:-50 cuenta:72 da:-75 day:-56 day_$:-64 days:25
+de:48 de_$:-47 de__a:42 de__llanta:56 de__llantas:-25 de__manana:38 de__no:-34 de__y:29 de_eso:-28 de_la:41
+de_las:-51 de_mas:56 de_que:-52 de_regreso:46 de_respeto:31 dealer:-33 dejaron:103 dejaron_el:37 del:-34 del__me:29
+desde:80 desde_que:54 desk:65 devolvieron:81 dia:32 dia_$:26 dias:109 dicho:42 did:-78 did_it:-30 did_my:50
+did_that:-43 did_you:-76 didnt:156 dije:91 dijeron:61 dinero:40 do:-187 do_$:25 do__charge:-31 do__guys:-26
+do__keep:86 do__own:-27 do_i:-42 do_my:-26 do_not:-30 do_you:-48 doble:30 does:35 does__write:37 does_nobody:42
+doing_the:27 dollars:27 dont:-28 dont__me:78 dont__you:101 dont__your:-70 dont_have:-43 dont_know:-28 dont_text:64
+dont_want:-25 door:49 dos:160 dos_dias:40 dos_veces:121 down_$:33 down_on:-56 drive:-58 drive_$:-26 drives:-29
+drove:39 during:37 duro:56 early:73 early_$:65 el:70 el__a:-28 el__con:26 el__fue:38 el__todo:38 el__y:54 el_carro:57
+el_dia:52 el_freno:-25 el_gerente:28 el_muchacho:25 el_numero:-56 el_otro:-44 el_servicio:-35 el_telefono:82
+el_trabajo:85 el_trato:33 else:-32 en__dias:28 en__noche:59 en__taller:-41 en_el:-36 en_otro:-36 encargado_$:-28
+encontraron:-66 encontraron_$:-59 enough_$:49 entregaron:31 era:38 es_$:-56 es__mismo:30 es_un:49 escriban:37
+escriban_$:-40 escriban_mas:-26 escriben:63 ese:-108 ese_servicio:-49 eso:-83 eso_$:-29 esperando:77 espere:43
+esta:-179 esta_$:-50 esta_muy:-41 estaba:27 estas:26 estuvo:33 even:49 ever:49 every:57 every__i:47 every_time:47
+everything:-83 everything_was:-57 explain:31 falta:43 falta__respeto:31 falta_de:47 far:-36 favor_$:-37 feel:88
+feel_like:34 feo:40 few:-25 fine:-33 fine_$:-41 five:59 five_$:25 fix:35 fix_it:26 fixed:50 floor:29 for:99 for__i:32
+for__me:-27 for__same:40 for_a:41 for_me:-96 for_nothing:152 for_that:26 forever:99 forever_$:102 forget_it:25
+forgot:69 forgot_to:73 four:62 frena:-26 freno:-50 from:-61 from_the:26 from_you:-43 from_your:-31 front_desk:46
+fue__que:-31 fue_lo:-31 fui:108 garage:-31 gasto:60 gave:30 gente:43 get:-89 get_a:-37 get_my:-47 get_paid:-26
+getting:85 give:-35 give__a:-25 give_me:-36 going:30 going_to:-46 gone:39 good:-111 good_$:-40 got__for:30
+got__wrong:-42 got_a:-45 got_it:46 got_my:41 got_the:-47 got_to:-26 gracias_$:-69 gracias__nada:89 gracias_por:79
+grease:79 grease__over:55 grease_all:55 great:43 great_$:-56 great__bill:49 great_another:49 great_job:-38 grosero:37
+guess:-33 gusto:111 guy_$:-42 guys:-43 guys_$:47 guys_do:-25 guys_still:-37 habia:52 habia_dicho:34 hablar:-45
+hablar__el:34 hablar_con:-43 hableme:-26 hablo:29 hace:-26 had:84 had_to:66 hago:-25 happier:-29 happy:93
+happy_with:90 has:34 hasta:-70 hasta_que:-39 have__wrong:-36 have_been:47 have_my:-29 have_never:-31 have_no:33
+have_the:-39 hay:-50 he:-59 he_llevado:-32 hell:-32 here:-68 here_$:-72 hey:-39 hicieron_esperar:39 high:-32
+highway:25 hit:-35 hizo:-27 hood:35 hora_y:27 horas:118 horas_$:42 hours:65 how__was:40 how_bad:-41 how_come:41
+how_i:64 how_many:-44 how_much:-54 hoy:31 hubcap:68 human:-27 hundred:28 hung:38 hung__on:38 hung_up:38 husband:-26
+i:130 i__a:-41 i__been:28 i__drive:-25 i__for:30 i__it:-30 i__my:-94 i__never:-52 i__off:-32 i__that:36 i__the:-34
+i__to:-47 i__today:68 i__told:43 i__with:25 i_asked:26 i_came:32 i_come:51 i_didnt:66 i_do:-31 i_feel:80 i_get:-78
+i_got:66 i_hate:26 i_have:41 i_left:55 i_live:-36 i_need:-57 i_paid:57 i_said:-31 i_sat:37 i_think:-42 i_told:42
+i_want:34 i_was:200 i_will:-29 id:-29 idea:-46 if__like:47 if_i:-43 igual:53 igual_$:48 ill:-30 im:110 im__of:79
+im__the:-29 im__work:47 im_at:52 im_still:64 in_$:-58 in__a:33 in__and:50 in__car:47 in__is:54 in__morning:102
+in_a:-54 in_another:-38 in_it:75 in_june:-30 in_my:31 in_the:75 in_your:32 interesa:-35 interested:-25 invoice:47
+ir:-30 is_$:-70 is__a:-106 is__bad:-37 is__bill:-30 is__i:60 is__new:61 is__than:39 is__the:31 is_all:27
+is_getting:93 is_in:34 is_it:-53 is_not:-28 is_plenty:32 is_something:61 is_still:25 is_texting:-26 is_that:-42
+is_there:-48 is_this:-60 is_tight:-28 is_wrong:35 is_your:-39 issues:-31 it:52 it_$:-37 it__getting:31 it__in:57
+it__not:27 it__ok:-43 it__to:-26 it_back:-33 it_in:-36 it_is:167 it_still:56 it_took:26 it_was:-28 it_you:31 jaja:-46
+jala:-35 june:-38 june_$:-41 just:37 just__i:75 keep:64 keep__me:76 keep_texting:69 kept:128 key:39 key_$:31 keys:38
+know:-62 know_$:-25 know_you:-40 la:124 la__es:35 la__no:50 la__pasada:32 la__vez:159 la_atencion:43 la_bateria:-27
+la_cara:73 la_casa:-27 la_cuenta:60 la_lista:-31 la_llamada:-27 la_manana:38 la_noche:72 la_otra:98 la_puerta:26
+la_ultima:51 la_verdad:43 la_vez:32 las__la:46 las_de:53 las_llantas:-39 last:112 last__and:57 last__you:66
+last_bill:29 last_month:-40 last_night:-58 last_time:221 last_visit:73 last_week:-71 late_$:-45 later:-50 later_$:-29
+le:-249 le__el:-37 le__la:-29 le__servicio:-27 le_hicieron:-76 le_pusieron:-25 left:203 left_$:-34 left__all:46
+left_a:93 left_grease:48 les:120 les_dije:36 let:-78 let_me:-52 lied:50 lied_to:43 light__on:28 list:-45 list_$:-49
+live:-39 live_in:-33 llamada:-33 llamada_$:-38 llame_el:-27 llanta:29 llanta_$:39 llantas:-38 llantas_$:-33 llego:-25
+llegue:27 llevado:-32 llevo:40 lo:-100 lo__a:-36 lo__ahi:30 lo__con:67 lo__el:-39 lo__en:-28 lo__me:33
+lo_hicieron:-66 lo_mismo:48 lo_que:50 lo_robaron:-34 lol:-78 lol_$:-36 look:-25 look_at:-36 loose:56 loose_$:52
+los:-102 los_mensajes:-78 lose:26 lost:25 lost_my:56 lot:62 lunes_$:-25 luz:-25 made:33 makes:64 makes_the:60
+mal_$:-94 mal_el:-42 mal_servicio:65 mala:44 mall:-30 mall_$:-30 malo:-65 man:30 manager:52 manana_$:-30 mandan:62
+mandarme:-26 manden:-51 manden_nada:-45 manners:85 many:143 many_texts:157 mas:61 mas__menos:30 mas_mensajes:-31
+mas_o:30 mas_que:45 me:140 me_$:-92 me__a:-32 me__algo:89 me__bien:26 me__como:48 me__el:51 me__en:32 me__esperar:40
+me__hablar:-36 me__hicieron:-51 me__horas:32 me__im:48 me__in:43 me__june:-42 me__la:48 me__mal:51 me__mas:-74
+me__mensajes:72 me__my:-29 me__nada:38 me__por:-29 me__que:27 me__quejar:-45 me__robaron:-43 me__una:27 me__you:-25
+me__your:-43 me_about:-45 me_again:-85 me_back:31 me_cobraron:120 me_da:-75 me_dejaron:92 me_escriban:50
+me_escriben:64 me_espero:-26 me_every:43 me_for:59 me_gusto:107 me_hicieron:78 me_i:-36 me_in:-96 me_interesa:-34
+me_it:25 me_late:-28 me_llame:-35 me_lo:-76 me_mandan:25 me_manden:-40 me_off:-86 me_puede:-29 me_pueden:-28
+me_puedo:-46 me_quede:-32 me_quedo:-26 me_rayaron:27 me_sale:-28 me_salio:71 me_so:127 me_stuff:55 me_tienen:59
+me_today:31 me_trataron:38 me_twice:32 me_up:-37 me_urge:-42 me_with:-34 meant:-31 mecanico_$:-25 meh:77 mejor:-72
+menos:27 mensaje:117 mensaje_$:43 mensajes_$:-79 messages_$:-38 messed:29 mi:108 mi__de:72 mi_carro:34
+mi_telefono:-37 mine:-28 minutes:41 mismo:63 mismo_dia:-28 missing:38 molesto:51 money:72 money_$:52 money__tight:-29
+money_is:-29 month_$:-43 month__plenty:27 month_is:94 more:114 more_$:-31 more_texts:-29 morning:50 morning_$:65
+mostrador:39 muchacho:28 mucho:29 must_have:-26 muy:110 muy_caro:-35 my:225 my__a:31 my__back:72 my__go:27 my__has:26
+my__is:-57 my__refund:-67 my__was:54 my_bill:117 my_bumper:38 my_car:191 my_card:33 my_door:37 my_hubcap:65
+my_money:29 my_oil:70 my_phone:-27 my_radio:34 my_refund:28 my_schedule:-38 my_seat:78 my_tax:-71 my_tires:27
+nada:145 nada_$:177 nada__ustedes:-29 nadie:210 nadie_me:73 name:-37 necesito:-63 need:-160 need_to:-52 needed:43
+nel:25 never:28 never__me:57 never__to:-27 never_been:-45 never_called:42 new:-29 new_$:36 next:-54 ni:64 ni_me:50
+nine:29 no:33 no_$:-29 no__a:-44 no__at:-43 no__bien:106 no__con:25 no__de:-44 no__en:76 no__escriban:76
+no__gusto:107 no__here:-45 no__last:27 no__lo:39 no__manden:-32 no__me:29 no__mensajes:-37 no__nada:52 no__puedo:-46
+no__que:-54 no__quiero:26 no__texts:-37 no__vale:41 no_and:31 no_como:30 no_complaints:-82 no_es:-30 no_esta:-25
+no_hay:-34 no_issues:-31 no_it:96 no_me:56 no_more:-90 no_one:57 no_quede:72 no_quedo:132 no_quiero:-40 no_se:47
+no_sigue:67 no_soy:-40 no_tengo:-54 no_y:56 no_you:81 nobody:218 nobody__a:25 nobody_here:-36 noche:83 noche_$:71
+noise_$:56 nomas:42 none:32 not:153 not__after:51 not__and:-31 not__car:-57 not__it:27 not__me:-31 not__now:-28
+not__this:-25 not__to:-33 not__with:138 not_a:-50 not_going:85 not_happy:159 not_me:-30 not_my:-71 not_now:-30
+not_ok:60 not_really:85 not_the:-32 not_today:-32 not_worth:-41 nothing:105 nothing_$:159 now:-112 now_$:-54 nuevo:56
+nuevo_$:59 number:-43 number_$:-33 numero:-82 numero_$:-63 nunca:107 nunca_me:120 o:-38 o_menos:30 ocupo:-30 of:139
+off:78 off_$:185 off_your:-28 oh:140 oh__another:86 oh_great:49 oil:68 oil_$:25 oil__came:34 oil_cap:39 oil_light:46
+ojala:32 ok_but:-31 on__phone:37 on__refund:61 on__seat:30 on__th:-26 on__way:-44 on_my:40 on_the:30 on_time:35
+once:41 one:130 one_$:-48 one__a:70 one__and:35 one_text:74 only:-46 open:-68 or:-90 otra__me:42 otro__mas:72
+otro_taller:-56 out__my:48 out_of:46 over:47 over_my:54 overcharged:31 pague:52 paid:34 para:-77 para_que:-36
+para_un:29 part:37 pasada:31 pasar:-41 pass:-27 pay_for:42 paying:-41 pedal:-34 pedi:26 people:120 people_$:-38
+people_are:43 peor:149 permission:-25 person:-25 persona:-47 persona_$:-27 pesimo:88 pesimo_servicio:41 phone_call:31
+phone_me:-28 pieza:31 please_$:-57 plenty:52 plug:57 poca:56 pocket:41 poner:89 pongan:46 por:40 por__el:27
+por__me:96 por__no:-95 por_eso:-25 por_favor:-26 por_la:-25 por_lo:32 por_nada:95 por_que:40 porque:33 precio:-72
+precio_$:-36 prefiero:-38 preguntar:28 pricey:-35 promised:64 puede:-29 pueden:-51 puedo:-89 puedo_quejar:-45
+puerta:26 pues:102 pues_$:25 pues_no:74 puro:56 put:60 put_me:-31 put_the:58 que:147 que_$:-28 que__con:66
+que__de:147 que__el:-39 que__ese:-32 que__hicieron:-33 que__llame:-30 que__lo:-39 que__mal:-73 que__malo:-47
+que__otro:38 que_antes:74 que_es:-82 que_falta:30 que_fue:-25 que_hora:-40 que_le:-93 que_mal:54 que_me:-37
+que_precio:-29 que_tan:-105 que_tanto:46 que_voy:25 quede:142 quede_muy:109 quedo:25 quedo_$:25 quedo__el:39
+quedo_bien:46 quejar:-45 quick:-43 quienes:-39 quienes_son:-39 quieren:122 quiero:-32 quiero__de:-39 quiero__me:-45
+quiero_nada:-34 quiero_que:-48 quote:36 quote_$:76 radio:49 rayaron:30 really:119 really_$:106 recibir:-29
+recordatorios:30 reembolso:72 regresaron:27 regreso:57 remind_me:-36 repair:81 respeto:54 ridiculous:41
+ridiculous_$:25 right:33 right__you:36 right_after:36 right_now:-41 rip:154 ripped:101 robaron:-61 robo:43 rock:-67
+rude:101 rude_$:77 ruido:-26 runs:-33 saben:-25 sacan:90 sacar:31 said:91 sale:-94 salgo:-25 salio:101 salir:-59
+salir_$:-28 same:106 sat:30 say:47 schedule:-49 scratch:-41 scratch_me:-26 scratch_that:-26 scratched:30
+scratched_my:28 se:-53 se_me:-98 se_vale:41 seat:77 seat_$:54 seats:41 see:-68 sell:51 send:-62 send_me:-44
+senor_$:-27 sent:28 service:26 servicio:-31 servicio_$:-26 shop:32 shop_$:-38 shop_is:39 si:-52 si_$:-32 si__bien:-33
+sick:132 sick_of:137 siempre:80 sign:-31 sigue:102 sigue_igual:61 sin:30 since:42 since_$:-27 six:27 sloppy:29
+slow:27 so:110 so_$:-28 so_far:-34 so_no:25 some:50 someone__me:-26 somewhere:37 son:122 son__de:60 son_las:45
+soon:-35 sorry:-31 soy:-80 st:-29 state:-26 still:132 still__about:45 still__on:68 still_on:-26 still_waiting:69
+stop:-64 stop_$:-29 stuff:84 stuff_$:54 su:61 sucio:32 sure:-44 take:-30 take__off:-66 take_me:-65 taller:29
+taller_$:68 tan__esta:-62 tan_mal:-44 tan_malo:-41 tanto:122 tardan:-28 tax:-99 tax_refund:-70 te:-25 tech:33
+telefono:41 tell:-59 tell_me:-36 temprano:45 temprano_$:57 ten:41 tengo:-55 terrible:44 text:161 text_$:-26
+text__about:-32 text__again:-52 text_you:-32 texted:40 texting:-25 texting_$:-43 texting_me:69 textos_$:-31 th:-53
+th_$:-31 than:88 than_the:31 thank:-119 thank_you:-116 thanks:30 thanks_$:-47 thanks__nothing:144 thanks__the:-30
+thanks_for:92 that:43 that_$:-68 that__text:30 that__the:39 that_bad:-29 that_is:34 that_name:-25 the:42 the__and:-46
+the__came:-32 the__guy:-39 the__in:27 the__last:-29 the__light:30 the__oil:45 the__on:33 the__text:53 the__you:99
+the_baby:28 the_best:-53 the_car:-46 the_counter:32 the_day:-28 the_dealer:-27 the_kid:28 the_last:45 the_light:-36
+the_mall:-30 the_morning:102 the_noise:33 the_oil:25 the_old:36 the_phone:69 the_price:38 the_quote:75 the_repair:36
+the_texts:-76 the_th:-49 the_tires:-27 the_warranty:27 the_work:59 then:-36 there__a:42 there_a:-40 there_with:31
+they:44 thing_$:-39 thing_to:46 think_you:-32 third:102 third_time:50 this__me:-25 this__the:49 this_a:-41
+this_is:166 this_week:27 those:-31 three:112 three_times:30 through:72 tienen:32 tight:-36 til:-55 till:-49
+till_the:-30 time:83 time__you:-30 time_and:43 time_i:45 time_you:33 times:119 tire:-42 to:47 to__back:43 to__for:36
+to__me:61 to__my:54 to__shop:-38 to_come:31 to_me:49 to_my:38 to_put:37 to_sell:53 to_text:-51 to_the:-28 to_you:-35
+to_your:-29 toda:27 todavia:38 todavia_no:-41 today:42 today_$:47 todo:-62 todo__dia:84 todo_bien:-58 todo_el:80
+told:150 told_me:48 told_you:39 too:-63 too_$:-218 too__for:-34 too__texts:85 too_many:112 too_much:32 took:110
+took__to:-29 took_it:-29 top_$:-26 top_off:31 trabajo:38 trabajo_no:58 traded:-25 traffic:-37 traffic_is:-36
+tratar:25 trataron:38 trato:40 treated:89 tres:81 tres__que:31 tres_veces:39 trust:152 try:-25 turn:-26 tuve:69
+tuve_que:63 twice:187 twice_$:47 two:94 two_hours:32 ultima:49 ultima__me:47 ultima_vez:40 un:112 un__y:25 una:157
+una__de:60 una__en:28 una__y:63 una_hora:55 uno:94 uno_$:50 unos:41 up:-26 up_$:-30 up_on:25 urge:-43 ustedes:85
+ustedes_$:51 uy:33 va:-35 vale_$:39 veces:188 veces_$:95 vender:38 venia:30 ver:57 vez:105 vez_$:-65 vez__dejaron:28
+vez__me:27 vez_me:75 vez_pasada:32 vez_que:35 vibrates:-33 viernes:-34 visit:77 visit_$:30 voy_a:-60 voy_me:53
+voy_pero:30 vuelvo:25 wait:-107 wait_$:-25 waited:63 waiting:34 waiting__my:-27 want_my:26 want_to:-35 was:179
+was__and:71 was__but:-45 was__last:-57 was__there:94 was__to:28 was_in:-50 was_just:74 was_rude:47 was_told:44
+wasnt:68 way:113 way_$:-32 way_too:151 we:-62 week:40 week_$:-53 week_is:29 well_$:-31 were:40 what__it:26
+what__the:-71 what__you:-73 what__your:-51 what_a:184 what_do:-31 what_i:100 what_is:-91 what_time:-35 what_was:-37
+what_you:38 wheel_is:-25 when:-59 while:30 while_im:48 who:-44 who_is:-52 who_you:-27 whoever:29 why:108 why__you:133
+why_are:54 why_do:82 why_not:-44 will:-124 will__be:-29 with:67 with_$:33 with__i:51 with__texts:-59 with_a:29
+with_your:43 woke:32 wonderful:83 work:104 work_$:109 works:-26 worse:96 worse_$:97 worst:63 worth:-42 would:-54
+wouldnt:27 wow:94 write:55 write__down:46 wrong:76 wrong_$:26 wrong_guy:-39 wrong_person:-31 wrote:46 y:270 y__me:97
+y__no:26 y__que:-39 y_cuanto:-30 y_el:-27 y_le:-28 y_me:50 y_nadie:69 y_ni:78 y_no:43 y_quiero:27 y_ya:57 ya:44
+ya_$:34 ya__con:-25 ya__hicieron:-44 ya__lo:-55 ya__voy:39 ya_le:-57 ya_me:-60 ya_no:-33 ya_se:44 ya_van:27 yep:-47
+yes:-95 yes_$:-45 yesterday:41 yo:-34 yo_no:-43 you:242 you_$:-220 you__a:55 you__are:28 you__at:33 you__for:-31
+you__grease:29 you__have:-40 you__i:-27 you__me:112 you__my:186 you__so:68 you__still:-37 you__texting:89
+you__the:-47 you__to:94 you_are:-37 you_bet:-28 you_can:-53 you_charge:-54 you_charged:50 you_close:-28 you_dont:-28
+you_forgot:45 you_got:-73 you_guys:-46 you_had:39 you_have:-72 you_keep:102 you_left:145 you_like:37 you_lost:49
+you_never:76 you_open:-51 you_people:97 you_promised:29 you_put:51 you_said:88 you_say:26 you_send:-31 you_take:43
+you_tell:-28 you_text:96 you_there:-27 your:158 your__and:46 your__desk:40 your__for:-34 your__have:46 your_front:40
+your_guy:40 your_hours:-38 your_the:-47 youve:52 youve__me:46
 """

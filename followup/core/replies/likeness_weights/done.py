@@ -1,163 +1,189 @@
 """What speaks for and against `done`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "done"
-BIAS = -189
+BIAS = -200
 WEIGHTS = """\
-#aban:46 #acab:41 #aced:105 #acer:72 #acia:26 #acue:42 #aded:-30 #aigh:28 #aken:132 #alan:76 #alar:-28 #alat:28
-#aled:-30 #alig:57 #alio:34 #alle:35 #alre:147 #alta:33 #ambi:78 #ance:106 #andl:74 #ando:25 #ania:25 #anic:63
-#anot:32 #anta:50 #ante:29 #appe:74 #appr:-27 #arad:58 #arag:-37 #arch:28 #aren:-87 #arma:-33 #aron:150 #arro:-67
-#asad:94 #asnt:-35 #asse:31 #atas:25 #atch:33 #aten:43 #ater:57 #atio:32 #atis:25 #atte:83 #atur:41 #ayer:161
-#back:-43 #bala:104 #bank:-31 #bate:60 #batt:62 #bber:30 #beat:128 #been:154 #bers:-28 #biar:53 #bout:-25 #bran:40
-#brot:37 #budd:36 #cabo:30 #calc:28 #camb:77 #came:32 #canc:43 #cani:27 #cant:-42 #care:148 #carr:-64 #casa:-32
-#casi:-34 #ceip:26 #cemb:25 #chec:47 #ched:26 #ciat:-27 #cien:50 #cked:33 #cker:49 #comi:29 #comp:98 #cono:-47
-#cord:45 #cous:48 #crap:-29 #ctio:69 #ctob:46 #cuer:40 #cump:26 #cupe:25 #ddle:-26 #dece:25 #desd:64 #didn:-26
-#dier:36 #dire:-70 #divo:-31 #dled:87 #done:173 #driv:-93 #drop:-25 #duen:-31 #eady:112 #ease:28 #eave:-30 #ecal:43
-#ecan:27 #ecei:25 #ecem:25 #echa:48 #ecia:-28 #ecie:46 #ecor:44 #ecti:70 #edal:-28 #edes:33 #eeke:29 #eglo:-41
-#eipt:26 #eken:29 #ella:36 #eman:57 #embe:66 #emem:25 #enci:33 #endi:-56 #ener:36 #engo:-32 #enle:-51 #enos:49
-#enou:-31 #ensa:-34 #entr:-33 #eone:49 #eopl:27 #epar:61 #epla:91 #erda:81 #eria:60 #eron:71 #erso:-33 #erto:-30
-#ervi:48 #esda:44 #esde:64 #esia:-37 #esol:50 #esta:40 #evas:72 #ever:-105 #eway:-62 #ewhe:25 #falt:38 #fill:36
-#filt:31 #fini:36 #firs:-35 #fixe:131 #four:39 #fren:33 #fres:51 #frie:35 #game:-28 #gara:-33 #garo:25 #gged:28
-#gles:-50 #gnme:57 #goin:-37 #grat:25 #guys:28 #habl:-30 #hace:178 #hago:-47 #hand:77 #hani:36 #have:-62 #hech:34
-#heck:39 #here:43 #hice:128 #hici:52 #hile:31 #hing:-37 #hizo:114 #hold:33 #hora:-53 #hose:70 #iaro:55 #iate:-27
-#iced:28 #icie:35 #icio:84 #icke:64 #ideo:28 #idnt:-26 #iend:33 #ient:39 #iero:62 #ight:-94 #igle:-37 #ignm:57
-#ille:41 #imos:44 #ince:46 #iner:36 #inis:36 #insp:104 #insu:-25 #iper:42 #ires:66 #irst:-35 #ishe:37 #ismo:-95
-#ista:-49 #ivew:-59 #ivor:-31 #ixed:129 #jaro:25 #just:63 #kend:29 #kids:-26 #lace:106 #lado:33 #lanc:84 #larm:-36
-#last:119 #lata:26 #late:30 #lcom:25 #leak:42 #leas:30 #leav:-39 #lena:26 #lesi:-37 #lets:-40 #leve:58 #levo:-35
-#ligh:-51 #lign:57 #like:-37 #line:47 #list:47 #llan:46 #lled:32 #llen:49 #ller:36 #look:30 #lrea:147 #lsew:32
-#lube:61 #mana:57 #mani:41 #mber:-33 #mbia:96 #mbie:46 #mbio:-64 #meca:27 #mech:36 #memb:25 #mens:-31 #meon:49
-#mero:-26 #mien:31 #ming:52 #mism:-103 #mond:57 #mple:31 #much:-30 #myse:-28 #nada:-26 #naro:26 #nced:31 #ncel:43
-#ncle:40 #nday:113 #nded:37 #nden:-39 #ndie:38 #ndle:86 #nera:38 #nero:44 #neve:-69 #nged:85 #nges:-40 #nico:33
-#nish:36 #nmen:57 #noth:28 #noug:-31 #nozc:-29 #nsaj:-31 #nspe:104 #nsur:-25 #ntas:60 #nten:38 #ntes:39 #nuev:182
-#numb:-104 #nume:-35 #ober:40 #ocke:27 #octo:44 #ocup:25 #oing:-33 #oked:49 #olan:-30 #olvi:27 #oman:25 #omeo:49
-#omet:-27 #omin:52 #ompr:27 #ompu:25 #onda:56 #ones:65 #oney:25 #onge:28 #onoz:-29 #ooke:49 #oola:-25 #ople:27
-#orce:-27 #ords:30 #orte:27 #osse:25 #otal:-31 #othe:37 #otor:43 #otra:-29 #ould:-83 #ousi:48 #outu:32 #over:26
-#oxim:36 #ozco:-29 #pads:85 #para:39 #pare:-93 #part:32 #pasa:97 #pass:41 #pecc:26 #pect:77 #peda:-28 #peop:27
-#plac:102 #plea:28 #plet:29 #plug:33 #pped:96 #ppre:-27 #prec:-33 #prim:35 #prox:36 #pued:-85 #pues:27 #pusi:32
-#qued:138 #quic:63 #rade:-38 #rado:55 #rage:-39 #raig:37 #rand:45 #raro:-34 #rati:25 #rdan:29 #rday:100 #read:98
-#reca:48 #reci:31 #reco:27 #rene:27 #renl:-51 #reno:41 #repa:51 #repl:94 #resh:40 #reso:46 #rien:33 #righ:-79
-#rimo:35 #rive:-90 #rong:-57 #ront:-26 #rota:27 #roth:37 #roto:40 #roxi:36 #rson:-33 #rted:25 #rubb:30 #ruck:39
-#rvic:48 #sada:47 #sado:48 #said:-40 #saje:-32 #sali:53 #satu:44 #scra:-31 #sday:61 #seda:25 #seen:29 #sema:56
-#serv:46 #sewh:32 #shed:36 #shop:28 #sier:27 #sinc:50 #sion:25 #sist:30 #sold:-31 #soli:29 #solo:-102 #solv:40
-#sona:-28 #sort:26 #spec:103 #sque:25 #ssed:66 #sted:35 #ster:57 #stic:44 #stop:-64 #stoy:-27 #stra:30 #stre:37
-#sund:56 #sura:-25 #swap:81 #take:83 #tale:-27 #tard:-26 #tche:31 #tede:33 #tenc:29 #tend:52 #teng:-33 #tera:29
-#terd:56 #teri:57 #tery:62 #text:-35 #that:97 #them:111 #ther:61 #they:43 #thin:-47 #this:-27 #thos:64 #tick:59
-#time:-128 #tion:98 #tire:47 #tobe:46 #todo:71 #took:-33 #tors:45 #tota:-31 #trad:-35 #trae:40 #trai:33 #truc:39
-#tter:48 #ttin:-31 #tube:32 #tues:38 #turd:44 #twic:-27 #uary:27 #ubbe:30 #uddy:36 #uedo:92 #ueno:-35 #uerd:40
-#uesd:41 #ueva:97 #uevo:69 #uick:63 #umbe:-95 #umer:-35 #umpl:26 #uncl:40 #unda:54 #unte:32 #urda:44 #usie:29
-#usin:28 #uste:34 #veci:34 #vend:-120 #vewa:-59 #vice:-37 #vici:85 #vide:27 #vorc:-31 #wait:25 #wapp:90 #wasn:-30
-#week:88 #went:49 #were:68 #what:-31 #whil:31 #wice:-27 #wife:-32 #will:-64 #wipe:29 #work:26 #woul:-36 #wron:-56
-#yest:56 #yout:32 #ysel:-28 %again_later:26 %again_later%agree:49 %again_later%bad:30 %again_later%bring:-37
-%again_later%car:-33 %again_later%car_part:43 %again_later%do_it:-35 %again_later%elsewhere:38
-%again_later%gone_car:-52 %again_later%on_way:-27 %again_later%pay_day:-31 %again_later%place:111
-%again_later%question:34 %again_later%refuse:43 %again_later%start_again:-38 %again_later%who:34
-%again_later%wrong_one:30 %agree:-51 %agree%away:29 %agree%call_off:48 %agree%car:25 %agree%car_part:102
-%agree%elsewhere:30 %agree%family:-29 %agree%gone_car:-26 %agree%season:38 %agree%shift_it:41 %away:-38
-%away%wrong_one:34 %bad:-67 %bad%busy:-31 %bad%call_off:32 %bad%car_part:-30 %bad%do_it:-88 %bad%shift_it:31
-%bad%staff:-62 %bring:-31 %bring%call_off:54 %bring%car_part:33 %bring%family:86 %bring%leave_me:-42
-%bring%odometer:33 %bring%place:39 %bring%question:27 %bring%refuse:59 %bring%season:-40 %bring%staff:31
-%bring%start_again:-31 %busy:44 %busy%call_off:26 %busy%do_it:36 %busy%elsewhere:29 %busy%family:29 %busy%place:28
-%busy%staff:46 %busy%wrong_one:28 %call_off:34 %call_off%car:-70 %call_off%car_part:182 %call_off%do_it:143
-%call_off%elsewhere:83 %call_off%fails:116 %call_off%family:101 %call_off%gone_car:-108 %call_off%how_long:-31
-%call_off%leave_me:-50 %call_off%message:43 %call_off%money:50 %call_off%odometer:40 %call_off%opening:-26
-%call_off%phone:-49 %call_off%place:30 %call_off%question:53 %call_off%season:-27 %call_off%shift_it:73
-%call_off%start_again:-57 %call_off%thanks:94 %call_off%who:41 %car:-97 %car%do_it:-111 %car%gone_car:-91
-%car%shift_it:-59 %car_part:85 %car_part%do_it:125 %car_part%elsewhere:71 %car_part%fails:-92 %car_part%family:93
-%car_part%gone_car:240 %car_part%leak:-50 %car_part%refuse:-57 %car_part%season:29 %car_part%thanks:-26
-%car_part%wrong_one:211 %do_it:467 %do_it%doubt:-26 %do_it%elsewhere:200 %do_it%fails:25 %do_it%family:345
-%do_it%gone_car:152 %do_it%how_long:-45 %do_it%leak:-36 %do_it%noise:30 %do_it%odometer:78 %do_it%on_way:76
-%do_it%opening:25 %do_it%pay_day:135 %do_it%season:142 %do_it%shift_it:-51 %do_it%staff:71 %do_it%start_again:-40
-%do_it%thanks:91 %do_it%wrong_one:65 %doubt:-78 %doubt%refuse:-25 %elsewhere:245 %elsewhere%fails:54
-%elsewhere%gone_car:-71 %elsewhere%how_long:44 %elsewhere%leave_me:27 %elsewhere%money:50 %elsewhere%odometer:-31
-%elsewhere%on_way:27 %elsewhere%phone:29 %elsewhere%question:40 %elsewhere%refuse:-50 %fails%question:25
-%fails%refuse:75 %fails%thanks:61 %fails%wrong_one:-28 %family:90 %family%noise:36 %family%on_way:34
-%family%refuse:99 %family%shift_it:29 %family%wrong_one:-82 %gone_car:-143 %gone_car%on_way:31 %gone_car%shift_it:42
-%gone_car%thanks:39 %gone_car%wrong_one:131 %how_long:-28 %how_long%place:29 %leak:-34 %leak%refuse:29 %leave_me:-186
-%leave_me%message:-29 %machine:-26 %message:-54 %message%wrong_one:-28 %money:40 %money%question:70 %money%staff:27
-%money%wrong_one:41 %odometer:-57 %odometer%refuse:25 %odometer%wrong_one:-36 %on_way%place:-28 %on_way%refuse:61
-%on_way%staff:37 %on_way%wrong_one:58 %opening:-27 %pay_day:68 %pay_day%refuse:36 %pay_day%staff:35 %phone:-71
-%phone%staff:-26 %place%refuse:26 %place%shift_it:81 %place%wrong_one:47 %question:-118 %question%refuse:36
-%question%season:-34 %question%wrong_one:68 %refuse:-67 %refuse%season:53 %refuse%wrong_one:-118 %season:71
-%season%wrong_one:26 %shift_it:-123 %shift_it%staff:-39 %shift_it%wrong_one:-97 %staff:72 %staff%wrong_one:41
-%start_again:-75 %thanks:40 %who%wrong_one:28 %wrong_one:147 @?:-120 @after_visit:-273 @car:56 @confirm:-126
-@confirm_stop:-31 @day:-48 @later:65 @odometer:-63 @offers:-92 @reading:-51 @time:-47 @walk_in:46 ^_all:116
-^_already:77 ^_bank:-25 ^_been:73 ^_can:-60 ^_cant:-33 ^_changed:41 ^_could:-28 ^_desde:42 ^_do:-74 ^_done:25 ^_el:64
-^_enough:-30 ^_eso:127 ^_fui:32 ^_had:151 ^_hey:-27 ^_how:-72 ^_id:-56 ^_ill:-82 ^_im:-51 ^_in:-43 ^_is:-79 ^_it:105
-^_just:34 ^_le:35 ^_lets:-30 ^_lo:-82 ^_me:-28 ^_my:-50 ^_new:42 ^_no:-32 ^_oil:56 ^_put:-27 ^_que:-30 ^_quick:25
-^_se:-86 ^_si:-29 ^_sold:-27 ^_solo:-25 ^_someone:75 ^_stop:-38 ^_thanks:-72 ^_that:51 ^_the:46 ^_they:38 ^_this:-35
-^_those:63 ^_took:49 ^_traded:-29 ^_what:-87 ^_will:-28 ^_ya:62 ^_yo:-246 ^_you:-27 a:-48 a__iglesia:-41 a__on:-25
-a_buddy:32 a_guy:-27 a_la:-66 a_mi:-29 a_new:44 acaban:25 acaban_de:25 acabo:30 aceite_$:-76 ago:39 ahi:37 alarma:-33
-alignment:57 all:121 all_four:27 already:147 already__it:51 already_did:27 an:-43 an__change:-27 an_appointment:-37
-an_oil:-27 and__it:41 and_it:-52 another:35 another_shop:44 antes:27 antes_de:35 appreciate:-26 are_on:30 arreglo:-41
-arreglo_$:-33 as:59 as_of:28 ask:-34 at:106 at_my:27 at_the:80 ayer:168 ayer_$:58 ayer_me:26 back:-38 balatas:25
-bank:-31 bateria:61 battery:64 be:-72 be_done:-57 beat:128 beat__to:135 beat_you:112 been:154 been__since:25
-been_done:77 brakes:32 brakes_were:25 brand:34 brand_new:34 buddy:31 but:46 by:86 by_my:62 call:-43 call_me:-27
-cambiaron:55 cambie:46 cambie__una:-29 cambie_por:-94 cambio:-48 cambio__aceite:-51 cambio_el:-38 came:33 came_on:-39
-can:-74 can_you:-50 cant:-42 car:-93 car_$:-53 care:164 care_of:166 carro:-72 carro_$:-52 casa:-32 casa_$:-44
-casi:-34 change:-60 changed:85 changed_it:64 changed_my:-33 changed_the:40 changes:-40 changes_$:-31 coming:29
-compre:28 con:68 con__mecanico:39 con_la:26 conozco:-29 conozco_ese:-25 coolant:-25 could:-36 cousin:43 dad:29
-day:-44 day_$:-30 de__el:30 de__ya:-30 de_aceite:-35 de_hacer:41 de_la:31 de_nuevo:-26 december:25 december_$:25
-dejaron:25 del:39 desde:64 desde__le:37 di:28 dia:-57 dia_$:-38 did:284 did__for:37 did__get:-32 did__in:66
-did__last:41 did_it:285 did_my:-46 did_that:113 did_the:52 did_you:-101 didnt:-26 divorce:-29 divorce_$:-29
-do__need:-26 do__own:-33 do_it:53 do_my:-33 domingo:25 done:175 done_$:-33 done__the:29 done_already:27 done_at:38
-done_in:53 done_last:34 down__street:27 down_the:25 driveway:-57 driveway_$:-45 dueno:-30 echo:-33 el:87 el__dia:-37
-el__pasado:45 el__ya:62 el_de:26 el_domingo:26 el_mes:34 el_mismo:-58 el_servicio:25 else_$:-37 elsewhere:32 en:122
-en__casa:-44 en__gasolinera:39 en__lado:43 en__taller:67 en_el:-31 en_la:-26 en_otra:27 en_otro:119 enero:36
-enough:-31 es:-72 es_mecanico:-26 ese:-44 ese__lo:-46 ese_servicio:32 ese_taller:-30 ese_ya:-42 eso:247 eso_$:35
-eso__lo:57 eso__se:27 eso_ya:105 esta:35 esta_$:56 esta_hecho:26 este:-29 estoy:-27 ex:-97 ex_wife:-27 falta:36
-fell:-27 fella:30 fella__the:25 filled:36 finished:37 first:-35 fix:-97 fix_it:-80 fixed:131 fixed_it:30 for:36
-for_a:25 for_me:39 for_that:-62 for_the:53 four:39 frenos:51 fresh:40 friend:27 fue:55 fui:45 garage:-37 garage_$:-33
-gasolinera:38 gasolinera_$:32 get:-153 get__done:-87 get_it:-41 go:-56 go__the:-26 go_to:-26 going:-37 gomas:27
-got__done:37 got__guy:-26 got__in:-42 got__new:35 got__of:-48 got_it:30 got_rid:-55 got_to:-47 gracias__lo:26
-gracias_ya:33 gratis:25 guy:54 guy__it:78 guys:28 hace:100 hace_falta:28 hace_un:29 hacer:74 hacer_en:40 had:302
-had__done:68 had_it:124 had_my:74 had_that:47 had_to:-30 hago:-47 handled:87 handled_$:44 has:-33 have:-54
-have__it:35 have_an:-38 have_it:-27 he:-45 hecho:49 her:39 hey:-27 hice:136 hice_$:30 hicieron:26 hizo:114 hizo_el:44
-hizo_mi:33 how:-69 how_much:-38 i:45 i__done:38 i__in:28 i__it:77 i__the:45 i__to:-25 i_bought:29 i_do:-36 i_had:100
-i_have:43 i_need:-27 i_should:-32 i_was:48 id:-61 id__to:-35 id_like:-34 if:-38 iglesia:-37 ill:-85 ill__it:-71
-im:-81 in:147 in__divorce:-29 in__garage:-34 in__the:25 in_the:-39 inspeccion:26 inspection:68 insurance:-25 is:-48
-is__done:41 is_been:97 is_done:37 is_handled:29 is_his:-28 is_it:-41 is_my:-29 is_that:-30 it:132 it_$:79
-it__already:25 it__at:42 it__been:52 it__handled:29 it__in:48 it__morning:26 it__my:28 it__on:33 it_already:-33
-it_be:-54 it_fixed:37 it_is:58 it_myself:-30 it_now:-34 it_sunday:26 it_this:25 it_to:25 just:66 just__that:42
-kids:-25 la__con:27 la__pasada:47 la__por:-30 la__ya:28 la_alarma:-33 la_bateria:27 la_casa:-45 la_gasolinera:28
-la_iglesia:-37 la_inspeccion:26 la_lista:-32 la_semana:43 lado:33 las:87 las_llantas:26 last:120 last_month:39
-last_time:-59 last_week:92 le:135 le__los:43 le__todo:30 le_cambie:83 le_cambio:-44 leave:-27 les:-71 lets:-40
-lets__it:-27 lets_get:-39 light:-62 light__on:-35 light_came:-31 like:-37 like_to:-32 list:57 lista:-40 lista_$:-30
-listo:32 llantas:61 llantas_nuevas:30 llegaron:26 lleve:60 lleve__otro:34 lleve_con:39 llevo:-35 lo:213 lo__a:-46
-lo__de:43 lo__en:114 lo__hacer:34 lo__listo:27 lo__por:-74 lo_arreglaron:37 lo_arreglo:-53 lo_cambie:-26 lo_hago:-46
-lo_hice:125 lo_hicieron:86 lo_hizo:111 lo_lleve:43 lo_llevo:-39 lo_mande:29 lo_mismo:-30 lo_tiene:-41 lo_vendi:-96
-longer:25 looked:46 los:58 los_frenos:33 lot:25 lube:61 mal:-83 mande:28 me_$:-37 me__hicieron:62 me__hizo:70
-me__mal:-42 me__nada:-26 me_hicieron:-52 me_la:30 me_lo:170 mecanico:28 mechanic:36 mes_pasado:36 mi__es:-31
-mi__le:29 mi__ya:52 mi_ex:-27 mi_primo:29 mismo:-102 mismo_dia:-40 mom:-25 monday:58 monday_$:42 month_$:-27 much:-43
-my:33 my__did:43 my__do:95 my__fixed:48 my__oil:-34 my__put:27 my_car:-38 my_cousin:38 my_dad:29 my_driveway:-29
-my_ex:-43 my_mechanic:28 my_number:-29 my_oil:-28 my_own:-40 myself:-28 myself_$:-79 nada:-33 never:-65 new:266
-new__in:38 new__on:54 new_battery:60 new_ones:50 new_tires:74 ni:-62 no:-134 no_$:-62 no__ese:-35 no__falta:31
-no__for:34 no__lo:-39 no__ya:42 no_conozco:-25 no_gracias:-28 no_hace:40 no_longer:30 no_me:-32 no_need:46 no_se:37
-no_soy:-41 no_voy:35 not:-35 now:-31 now_$:-37 nueva:25 nuevas:72 nuevas_$:48 number:-76 number_$:-27 numbers:-28
-numero:-34 o:-44 october:46 october_$:46 of:78 of_$:80 of_the:-35 off:-27 off_$:-32 off__list:36 oil_changes:-38
-ok:-27 old:45 on:84 on_in:47 on_it:-37 on_saturday:31 on_sunday:37 ones:60 or:-57 otra_parte:27 otro_$:-63
-otro_carro:-39 otro_lado:62 otro_mes:-28 otro_taller:85 out:46 own:-55 own_oil:-34 pads:85 pads_are:34 paren:-35
-paren_$:-33 parenle:-51 pasada:46 pasada_$:33 pasado:42 pasado_$:28 passed:39 pedal:-27 people:27 please:28 por:-48
-por_otro:-63 por_una:-40 primo:35 puedo:-61 put:-39 put_me:-42 put_new:35 que:-41 que__hicieron:-28 quedo:152
-quedo_$:39 quick:63 quick_lube:61 ready:-35 ready_$:-29 recall:61 recall_$:41 receipt:26 recien:46 records:31
-remember:25 remember_$:25 replaced:105 replaced_in:38 replaced_it:25 rid:-55 rid_of:-55 right:-78 right_now:-30
-rotors:45 rubber:30 said:-40 salio:34 sat:37 sat_$:42 saturday:40 saturday_$:57 se:33 se__hice:36 se__hicieron:29
-se__puse:25 se__quedo:-26 se_las:28 se_lo:85 se_los:35 se_me:-49 see:-36 seen:30 semana:41 semana_pasada:48
-service:-67 serviced:29 servicio:85 set:40 shop:31 should:-25 si:-25 since:50 so:84 so__is:26 so_i:55 sold:-36
-solo:-102 someone:44 sorted:28 soy:-60 sticker:38 stop:-50 stop_it:-34 sunday:64 sunday_$:70 swapped:90 take:-36
-taken:133 taken__of:133 taken_care:127 taller:32 tengo:-31 tengo_otro:-26 that:97 that_$:-41 that__been:42
-that__the:52 that_done:-40 that_is:68 that_last:52 that_off:47 the:41 the__for:-42 the__guy:-26 the__light:-26
-the__of:-29 the_brakes:32 the_car:-38 the_divorce:-29 the_first:-30 the_garage:-49 the_oil:43 the_pads:36
-the_recall:26 the_tires:27 the_wrong:-35 them:111 there__that:27 they:38 this:-27 this_is:-27 this_morning:26
-those:64 those_tires:26 though:32 tiene_mi:-47 time:-110 time_$:-43 time_i:-26 tire:-25 tires:67 tires_on:28 to_$:36
-to__it:-50 to__the:-26 to_get:-45 to_it:138 todo:79 too_$:-28 took:-33 took__of:42 took__to:55 took_care:46
-took_the:-39 topped:28 totaled:-27 traded:-30 trae:41 truck:36 tuesday:41 tuesday_$:31 twice:-27 un_mes:32 una:-43
-uncle:37 use:-38 use_the:-29 ustedes:33 vendi:-107 vendi_$:-85 video:28 was:215 was__and:-41 was__at:27 was__for:27
-was__last:33 was_done:48 was_in:43 wasnt:-30 we__the:-30 we_got:49 week:40 week_$:43 weekend:29 weekend_$:26
-weeks_$:-28 went:49 went__the:26 were:70 were__in:47 were_done:30 what:-33 what_did:-41 what_do:27 when:31
-when__was:30 when_i:45 while:31 why:-34 wife:-30 wife__it:-27 will:-63 will__be:-27 will_it:-29 wipers:33
-with_the:-30 work:39 would:-35 wrong:-56 y:50 y__lo:55 y__quedo:28 y_ya:25 ya:366 ya_$:-124 ya__de:-29 ya__di:28
-ya__hace:33 ya__hice:68 ya__hicieron:34 ya__lleve:52 ya__lo:108 ya__otro:-43 ya__tiene:-38 ya__vendi:-88 ya_casi:-33
-ya_esta:91 ya_fue:73 ya_la:40 ya_le:131 ya_les:-56 ya_lo:125 ya_me:95 ya_no:-81 ya_parenle:-51 ya_pase:38 ya_que:-36
-ya_quedo:150 ya_se:104 ya_tengo:-28 ya_tiene:29 yeah_$:-32 yes:-40 yesterday:56 yesterday_$:53 yo:-379 yo__la:-54
-yo__le:-69 yo_le:-39 yo_lo:-88 yo_no:-71 you:-95 you__did:50 you__it:37 you__my:-36 you__on:-41 you__the:-56
-you_get:-25 you_guys:25 you_put:-50 you_said:-41 you_to:120
+#aban:52 #abou:-27 #acab:49 #aced:116 #acer:76 #acue:49 #aded:-37 #ahor:-28 #aigh:32 #aken:144 #alan:85 #alar:-31
+#alat:30 #aled:-32 #alig:65 #alin:25 #alio:39 #alle:40 #alre:163 #alta:36 #ambi:82 #ance:118 #andl:79 #ania:29
+#anic:68 #anot:38 #anta:53 #ante:33 #apen:28 #appe:78 #appr:-30 #arad:67 #arag:-38 #arch:30 #aren:-86 #arma:-37
+#aron:152 #arro:-66 #asad:110 #asnt:-42 #asol:27 #asse:32 #atas:27 #atch:39 #aten:49 #ater:60 #atio:35 #atis:27
+#atte:94 #atur:40 #ayer:178 #back:-39 #bala:116 #bank:-33 #base:27 #bate:64 #batt:70 #bber:35 #beat:143 #been:175
+#bers:-31 #biar:47 #body:-25 #bout:-27 #bran:45 #brot:40 #budd:38 #cabo:35 #calc:32 #camb:82 #came:41 #canc:45
+#cani:26 #cant:-49 #care:162 #carr:-64 #casa:-30 #casi:-36 #ceip:28 #cemb:27 #chan:27 #char:27 #chec:58 #ched:30
+#cher:-32 #ciat:-30 #cibo:27 #cien:56 #cked:38 #cker:56 #coch:-35 #coma:25 #comi:32 #comp:107 #conf:-25 #cono:-48
+#cord:57 #coul:-25 #cous:55 #crap:-32 #cros:25 #ctio:73 #ctob:47 #cuer:46 #cump:29 #cupe:28 #ddle:-26 #dece:26
+#desd:79 #didn:-30 #dier:41 #dire:-75 #divo:-31 #dled:93 #doll:27 #domi:35 #done:185 #dont:-26 #driv:-98 #drop:-31
+#duen:-36 #eady:121 #eaki:27 #ease:29 #eave:-34 #ecal:48 #ecan:26 #ecei:27 #ecem:27 #echa:56 #ecia:-31 #ecie:52
+#ecor:55 #ecti:74 #edal:-29 #edan:29 #eded:25 #edes:39 #eede:25 #eeke:36 #eglo:-44 #eipt:28 #ejar:26 #eken:37
+#ella:40 #eman:66 #embe:69 #emem:26 #enar:26 #enas:27 #enci:34 #endi:-52 #ener:38 #engo:-32 #enle:-52 #enos:54
+#enou:-31 #ensa:-37 #entr:-44 #eone:52 #eopl:29 #epar:70 #epla:98 #erda:89 #eria:64 #erno:31 #eron:76 #erra:-25
+#erso:-36 #erto:-32 #ervi:61 #esda:56 #esde:79 #esia:-41 #esol:56 #esta:31 #evas:85 #ever:-113 #eway:-67 #ewhe:27
+#falt:42 #febr:25 #fice:25 #fill:41 #filt:26 #fini:40 #firs:-38 #fixe:143 #four:45 #fren:36 #fres:59 #frie:40
+#frio:-25 #game:-31 #gara:-33 #garo:26 #gaso:27 #gged:31 #gles:-56 #gnme:65 #goin:-40 #grat:26 #guen:-26 #guys:29
+#habl:-34 #hace:188 #hago:-52 #hand:81 #hani:42 #have:-74 #hech:37 #heck:48 #hera:-32 #here:50 #hice:145 #hici:61
+#hile:31 #hing:-38 #hizo:125 #hold:39 #hora:-59 #hose:74 #houg:31 #iaro:50 #iate:-30 #iced:35 #icie:39 #icio:100
+#icke:71 #ideo:32 #idnt:-30 #iend:39 #ient:44 #iern:26 #iero:68 #ight:-93 #igle:-41 #ignm:65 #ille:46 #imos:53
+#ince:44 #inea:26 #iner:42 #ingo:35 #inis:41 #insp:118 #insu:-26 #iper:41 #ires:72 #irst:-38 #ishe:42 #ismo:-106
+#ista:-55 #isto:26 #ivew:-63 #ivor:-31 #ixed:140 #jaro:28 #just:65 #kend:37 #kids:-29 #knoc:25 #lace:107 #lado:32
+#lanc:94 #lant:26 #larm:-40 #lars:27 #last:123 #lata:28 #late:35 #lcom:29 #leak:50 #leas:27 #leav:-43 #lena:30
+#lesi:-41 #lets:-45 #leve:65 #levo:-37 #ligh:-54 #lign:65 #like:-35 #line:55 #list:53 #llan:51 #llar:25 #lled:35
+#llen:55 #ller:39 #look:35 #lrea:163 #lsew:33 #lube:71 #mana:59 #mani:48 #mayo:25 #mber:-42 #mbia:94 #mbie:56
+#mbio:-68 #meca:26 #mech:42 #memb:26 #mens:-35 #meon:52 #mero:-28 #mien:35 #ming:66 #mism:-115 #mond:66 #mple:35
+#mpli:27 #much:-32 #myse:-30 #nada:-28 #naro:30 #nced:35 #ncel:46 #ncle:46 #nday:129 #nded:43 #nden:-42 #ndie:44
+#ndle:91 #nera:43 #nero:48 #neve:-73 #nged:98 #nger:25 #nges:-43 #ngin:-26 #nico:33 #nigh:27 #nish:41 #nmen:65
+#nock:25 #noth:33 #noug:-31 #nozc:-29 #nsaj:-35 #nspe:118 #nsur:-26 #ntas:71 #nten:40 #ntes:45 #ntre:-27 #nuev:210
+#numb:-118 #nume:-39 #ober:40 #oche:-27 #ocke:31 #octo:45 #ocup:28 #offi:25 #oing:-35 #oked:50 #olan:-31 #oldi:26
+#olin:27 #olla:27 #olvi:30 #oman:29 #omeo:52 #omet:-29 #omin:67 #ompl:28 #ompr:28 #ompu:29 #onda:65 #ones:75 #oney:29
+#onge:31 #onoz:-29 #ooke:50 #oola:-25 #ople:29 #orce:-25 #ords:40 #orks:-25 #orte:33 #osse:26 #otal:-32 #othe:42
+#otor:50 #otra:-33 #ould:-100 #ount:27 #ouse:26 #ousi:55 #outu:37 #over:33 #oxim:42 #ozco:-29 #pads:97 #para:44
+#pare:-94 #part:32 #pasa:114 #pass:43 #past:27 #pecc:29 #pect:88 #peda:-30 #pena:29 #peop:29 #plac:102 #plea:30
+#plet:33 #plug:34 #porq:27 #pped:98 #ppre:-30 #prec:-37 #prim:35 #prox:42 #pued:-95 #pues:30 #pusi:34 #qued:156
+#quic:73 #rade:-45 #rado:64 #rage:-40 #raig:40 #rand:50 #raro:-39 #rati:26 #rdan:34 #rday:103 #read:106 #reca:53
+#reci:37 #reco:37 #rega:-30 #rene:30 #renl:-52 #reno:46 #repa:60 #repl:103 #repo:-28 #resh:46 #reso:53 #rien:38
+#righ:-86 #rimo:36 #rive:-95 #roba:-26 #rong:-62 #ross:25 #rota:30 #roth:40 #roto:47 #roxi:42 #rson:-36 #rted:31
+#rubb:35 #ruck:42 #rvic:61 #sada:59 #sado:52 #said:-48 #saje:-36 #sali:60 #satu:43 #scra:-33 #sday:74 #seda:30
+#seen:32 #sema:64 #serv:58 #sewh:33 #shed:40 #shop:29 #sier:29 #sinc:50 #sion:29 #sist:34 #snow:-25 #sold:-35
+#soli:33 #solo:-113 #solv:44 #sona:-30 #sort:32 #spec:117 #sque:27 #ssed:71 #sted:41 #ster:61 #stic:52 #stop:-69
+#stoy:-30 #stra:33 #stre:41 #sund:62 #sura:-26 #swap:85 #take:85 #tale:-28 #tard:-31 #tche:35 #tede:39 #tenc:32
+#tend:59 #teng:-33 #tera:33 #terd:59 #teri:61 #tery:70 #text:-34 #that:93 #them:119 #ther:69 #they:49 #thin:-49
+#this:-45 #thos:67 #thou:26 #tick:70 #till:-29 #time:-144 #tion:104 #tire:46 #tobe:47 #todo:83 #took:-35 #tors:52
+#tota:-32 #trad:-42 #trae:46 #trai:36 #truc:42 #tten:25 #tter:56 #ttin:-36 #tube:37 #tues:44 #turd:43 #twic:-31
+#uary:39 #ubbe:35 #uddy:38 #uede:-28 #uedo:105 #ueno:-41 #uerd:46 #uesd:53 #uest:25 #ueva:113 #uevo:78 #ugge:25
+#uick:73 #umbe:-107 #umer:-39 #umpl:29 #uncl:46 #unda:60 #unte:34 #urda:43 #usie:31 #usin:34 #uste:38 #veci:39
+#vend:-126 #vewa:-63 #vice:-40 #vici:101 #vide:31 #vise:27 #vorc:-31 #wait:29 #want:-26 #wapp:95 #wasn:-36 #week:92
+#went:55 #were:71 #what:-32 #when:30 #whil:31 #wice:-31 #wife:-35 #will:-69 #wipe:26 #woul:-47 #wron:-62 #ximo:27
+#yest:59 #yout:37 #ysel:-30 %again_later:39 %again_later%agree:56 %again_later%bad:35 %again_later%bring:-40
+%again_later%car:-33 %again_later%car_part:52 %again_later%do_it:-33 %again_later%elsewhere:42
+%again_later%gone_car:-47 %again_later%message:-25 %again_later%on_way:-28 %again_later%pay_day:-30
+%again_later%place:113 %again_later%question:36 %again_later%refuse:41 %again_later%season:-29
+%again_later%start_again:-35 %again_later%who:39 %again_later%wrong_one:34 %agree:-70 %agree%away:38
+%agree%call_off:45 %agree%car:28 %agree%car_part:105 %agree%elsewhere:32 %agree%family:-36 %agree%gone_car:-27
+%agree%odometer:-28 %agree%pay_day:25 %agree%season:42 %agree%shift_it:45 %away:-33 %away%family:26 %away%question:26
+%away%wrong_one:45 %bad:-72 %bad%bring:26 %bad%busy:-35 %bad%call_off:41 %bad%car_part:-35 %bad%do_it:-100
+%bad%family:-27 %bad%shift_it:35 %bad%staff:-74 %bring:-40 %bring%call_off:49 %bring%car_part:41 %bring%do_it:-31
+%bring%family:92 %bring%leak:25 %bring%leave_me:-44 %bring%odometer:37 %bring%place:47 %bring%question:33
+%bring%refuse:65 %bring%season:-40 %bring%staff:38 %bring%start_again:-36 %bring%wrong_one:33 %busy:40
+%busy%call_off:31 %busy%do_it:36 %busy%elsewhere:31 %busy%family:32 %busy%place:30 %busy%staff:47 %busy%wrong_one:30
+%call_off:42 %call_off%car:-83 %call_off%car_part:192 %call_off%do_it:135 %call_off%elsewhere:90 %call_off%fails:129
+%call_off%family:98 %call_off%gone_car:-102 %call_off%how_long:-35 %call_off%leave_me:-53 %call_off%message:49
+%call_off%money:56 %call_off%odometer:43 %call_off%opening:-28 %call_off%phone:-52 %call_off%place:30
+%call_off%question:50 %call_off%shift_it:83 %call_off%start_again:-55 %call_off%thanks:98 %call_off%who:48 %car:-110
+%car%do_it:-134 %car%fails:-27 %car%gone_car:-107 %car%refuse:-26 %car%shift_it:-68 %car%thanks:28 %car_part:103
+%car_part%do_it:136 %car_part%elsewhere:69 %car_part%fails:-100 %car_part%family:100 %car_part%gone_car:268
+%car_part%leak:-55 %car_part%odometer:27 %car_part%phone:-25 %car_part%refuse:-71 %car_part%season:37
+%car_part%thanks:-31 %car_part%wrong_one:232 %do_it:490 %do_it%doubt:-30 %do_it%elsewhere:215 %do_it%fails:27
+%do_it%family:376 %do_it%gone_car:163 %do_it%how_long:-54 %do_it%leak:-40 %do_it%noise:27 %do_it%odometer:88
+%do_it%on_way:82 %do_it%opening:31 %do_it%pay_day:155 %do_it%place:25 %do_it%season:157 %do_it%shift_it:-48
+%do_it%staff:69 %do_it%start_again:-38 %do_it%thanks:110 %do_it%wrong_one:82 %doubt:-90 %doubt%refuse:-27
+%doubt%wrong_one:-26 %elsewhere:262 %elsewhere%fails:61 %elsewhere%gone_car:-71 %elsewhere%how_long:47
+%elsewhere%leave_me:36 %elsewhere%lift:26 %elsewhere%money:55 %elsewhere%odometer:-38 %elsewhere%on_way:30
+%elsewhere%phone:31 %elsewhere%place:30 %elsewhere%question:37 %elsewhere%refuse:-56 %elsewhere%season:-29
+%elsewhere%shift_it:-26 %fails:-27 %fails%odometer:-29 %fails%question:25 %fails%refuse:74 %fails%thanks:63
+%fails%wrong_one:-33 %family:87 %family%noise:39 %family%on_way:29 %family%opening:28 %family%refuse:109
+%family%shift_it:36 %family%wrong_one:-83 %gone_car:-156 %gone_car%odometer:-29 %gone_car%on_way:37
+%gone_car%shift_it:54 %gone_car%thanks:46 %gone_car%wrong_one:146 %how_long:-29 %how_long%place:38 %leak:-35
+%leak%refuse:35 %leak%staff:25 %leave_me:-189 %leave_me%message:-27 %leave_me%staff:27 %machine:-25 %message:-55
+%message%wrong_one:-26 %money:43 %money%question:79 %money%staff:31 %money%wrong_one:46 %odometer:-69
+%odometer%refuse:25 %odometer%wrong_one:-42 %on_way:30 %on_way%place:-31 %on_way%refuse:69 %on_way%staff:41
+%on_way%wrong_one:64 %pay_day:66 %pay_day%refuse:34 %pay_day%shift_it:-29 %pay_day%staff:36 %phone:-74
+%phone%staff:-33 %place%question:-27 %place%refuse:29 %place%shift_it:87 %place%wrong_one:61 %question:-142
+%question%refuse:32 %question%season:-37 %question%wrong_one:70 %refuse:-74 %refuse%season:53 %refuse%shift_it:-26
+%refuse%wrong_one:-122 %season:66 %season%shift_it:-28 %season%wrong_one:28 %shift_it:-127 %shift_it%staff:-44
+%shift_it%wrong_one:-109 %staff:83 %staff%wrong_one:54 %start_again:-73 %thanks:51 %who%wrong_one:33 %wrong_one:179
+@?:-131 @after_visit:-308 @car:58 @confirm:-136 @confirm_stop:-33 @day:-56 @later:66 @odometer:-73 @offers:-103
+@reading:-51 @time:-53 @times:-62 @walk_in:50 ^_all:122 ^_already:85 ^_bank:-26 ^_been:79 ^_can:-65 ^_cant:-39
+^_changed:45 ^_could:-32 ^_desde:45 ^_do:-80 ^_el:67 ^_enough:-30 ^_eso:143 ^_fui:37 ^_going:-25 ^_had:168 ^_hey:-30
+^_how:-80 ^_id:-59 ^_ill:-87 ^_im:-57 ^_in:-50 ^_is:-91 ^_it:113 ^_just:42 ^_las:26 ^_le:39 ^_lets:-35 ^_lo:-92
+^_me:-32 ^_my:-45 ^_new:44 ^_oil:60 ^_put:-32 ^_que:-32 ^_quick:26 ^_se:-95 ^_si:-32 ^_sold:-30 ^_solo:-26
+^_someone:83 ^_stop:-40 ^_thanks:-72 ^_that:63 ^_the:57 ^_they:47 ^_this:-35 ^_those:68 ^_took:55 ^_traded:-34
+^_what:-96 ^_when:-25 ^_why:-30 ^_will:-32 ^_ya:67 ^_yes:-28 ^_yo:-271 ^_you:-30 a:-52 a__for:-26 a__iglesia:-46
+a__on:-30 a_buddy:34 a_guy:-28 a_la:-77 a_mi:-32 a_new:49 about:-27 acaban:28 acaban_de:28 acabo:35 aceite_$:-85
+ago:45 ahi:41 alarma:-37 alignment:65 all:128 all_four:31 all_over:-25 already:163 already__it:54 already_did:32
+an:-51 an__change:-31 an_appointment:-44 an_oil:-34 and__it:48 and_a:25 and_it:-65 another:41 another_shop:49
+antes:31 antes_de:40 any:-30 apenas:28 appreciate:-29 appreciate_it:-25 are:25 are_on:35 arreglo:-44 arreglo_$:-35
+as:67 as_a:27 as_of:32 ask:-35 at:107 at_my:30 at_the:86 ayer:186 ayer_$:69 ayer_me:29 back:-34 back_on:-25
+balatas:27 bank:-33 base:27 bateria:65 bateria_$:26 battery:73 be:-87 be_done:-62 beat:143 beat__to:151 beat_you:125
+been:175 been__since:25 been_done:81 been_fixed:28 brakes:38 brakes_were:27 brand:39 brand_new:39 buddy:33 but:52
+by:107 by_my:71 call:-44 call_me:-28 cambiaron:50 cambie:56 cambie__una:-37 cambie_por:-106 cambio:-49
+cambio__aceite:-58 cambio_de:-27 cambio_el:-35 came:43 came__the:27 came_on:-40 can:-80 can_you:-55 cant:-48 car:-100
+car_$:-52 care:180 care__it:27 care_of:184 carro:-72 carro_$:-53 casa:-30 casa_$:-49 casi:-36 change:-73 change_$:-28
+changed:98 changed_it:74 changed_my:-35 changed_the:46 changes:-43 changes_$:-33 cochera:-32 coming:32 compre:31
+con:79 con__mecanico:44 con_la:28 conozco:-29 conozco_ese:-25 coolant:-25 could:-40 cousin:50 cuanto_por:25 dad:32
+day:-44 day_$:-31 de__el:35 de__ya:-33 de_aceite:-40 de_hacer:48 de_la:33 de_nuevo:-27 december:27 december_$:27
+dejaron:28 del:43 desde:79 desde__le:40 di:33 dia:-63 dia_$:-42 did:308 did__at:26 did__for:42 did__get:-38
+did__in:75 did__last:45 did__oil:27 did_it:317 did_my:-51 did_that:122 did_the:61 did_you:-122 didnt:-30 divorce:-28
+divorce_$:-28 do__need:-30 do__own:-35 do_it:63 do_my:-35 do_they:-26 dollars:27 domingo:38 done:187 done_$:-44
+done__the:32 done_already:30 done_at:42 done_in:60 done_last:37 dont:-26 down__street:32 down_the:29 driveway:-62
+driveway_$:-49 dueno:-36 dueno_$:-29 echo:-37 el:96 el__dia:-41 el__mes:-28 el__pasado:51 el__ya:69 el_de:28
+el_domingo:38 el_mes:39 el_mismo:-65 el_recibo:28 el_servicio:33 el_viernes:26 else_$:-39 elsewhere:33 en:121
+en__casa:-43 en__cochera:-26 en__gasolinera:45 en__lado:48 en__taller:71 en_el:-41 en_la:-34 en_otra:30 en_otro:132
+enero:39 enough:-31 es:-79 es__mismo:-26 es_lo:-26 es_mecanico:-31 esa:27 ese:-45 ese__lo:-52 ese_servicio:37
+ese_taller:-31 ese_ya:-48 eso:276 eso_$:40 eso__lo:61 eso__se:28 eso_ya:121 esta:32 esta_$:58 esta_hecho:28 este:-33
+estoy:-30 ex:-104 ex_wife:-27 falta:39 favor:25 fell:-31 fella:35 fella__the:29 filled:41 filled_it:26 finished:42
+first:-38 fix:-108 fix_it:-89 fixed:143 fixed_it:35 for:41 for_me:45 for_that:-65 for_the:57 four:45 frenos:57
+fresh:46 friend:31 frio:-25 frio_$:-25 fue:63 fui:60 game:-26 garage:-38 garage_$:-34 gasolinera:44 gasolinera_$:37
+get:-172 get__done:-95 get_it:-45 get_my:-26 go:-61 go__the:-29 go_to:-28 going:-40 gomas:30 got__done:40
+got__guy:-28 got__in:-40 got__new:40 got__of:-47 got__on:25 got_it:38 got_rid:-54 got_to:-48 gracias__lo:29
+gracias_ya:35 gratis:27 guy:70 guy_$:-25 guy__it:83 guys:29 hace:105 hace_falta:31 hace_un:29 hacer:79 hacer_en:45
+had:335 had__done:80 had_it:152 had_my:80 had_that:51 had_the:25 had_to:-37 hago:-52 hago_$:-26 handled:93
+handled_$:46 has:-37 has_it:-26 have:-61 have__it:39 have_an:-44 have_it:-31 he:-48 hecho:54 her:39 hermano_$:-26
+hey:-30 hice:154 hice_$:32 hicieron:28 hicieron_el:26 hizo:125 hizo_el:48 hizo_mi:36 holding:26 how:-78 how_much:-42
+i:44 i__done:42 i__down:26 i__in:30 i__it:96 i__that:-25 i__the:45 i__them:25 i__to:-29 i_bought:33 i_do:-39
+i_had:121 i_have:47 i_need:-32 i_should:-38 i_was:61 id:-67 id__to:-36 id_like:-35 if:-49 if_i:-33 iglesia:-41
+ill:-90 ill__it:-76 im:-90 in:183 in__divorce:-28 in__garage:-37 in__the:27 in_the:-32 inspeccion:29 inspection:72
+insurance:-26 insurance__it:-25 is:-61 is__done:44 is_a:-25 is_been:106 is_done:43 is_got:-26 is_handled:31
+is_his:-30 is_it:-46 is_my:-33 is_that:-34 it:146 it_$:93 it__already:27 it__at:47 it__been:59 it__got:-26
+it__handled:31 it__in:54 it__morning:29 it__my:26 it__on:36 it_already:-35 it_be:-59 it_fixed:42 it_for:30 it_is:70
+it_looked:50 it_myself:-33 it_now:-39 it_sunday:30 it_this:27 just:69 just__that:45 kids:-29 knocked:26 la__con:30
+la__es:26 la__pasada:59 la__por:-35 la__ya:30 la_alarma:-37 la_bateria:28 la_casa:-44 la_cochera:-27 la_gasolinera:32
+la_iglesia:-41 la_inspeccion:29 la_lista:-36 la_semana:54 lado:32 las:96 las__en:26 las_llantas:29 last:125
+last_month:43 last_night:25 last_time:-66 last_week:97 late:26 le:147 le__las:25 le__los:45 le__todo:33
+le_cambiaron:25 le_cambie:93 le_cambio:-49 le_echo:-27 leaking:28 leave:-29 les:-79 lets:-45 lets__it:-32
+lets_get:-44 light:-66 light__on:-36 light_came:-31 like:-35 like_to:-32 list:65 lista:-46 lista_$:-34 listo:39
+llanta:-28 llantas:72 llantas_nuevas:38 llegaron:30 lleve:68 lleve__otro:38 lleve_con:42 llevo:-37 lo:227 lo__a:-54
+lo__de:50 lo__el:28 lo__en:126 lo__hacer:38 lo__listo:30 lo__por:-86 lo_arreglaron:39 lo_arreglo:-58 lo_cambie:-26
+lo_dejaron:25 lo_hago:-51 lo_hice:141 lo_hicieron:94 lo_hizo:123 lo_lleve:49 lo_llevo:-42 lo_mande:33 lo_mismo:-33
+lo_tiene:-47 lo_vendi:-97 longer:27 looked:49 los:60 los_frenos:39 lot:29 lube:71 mal:-91 mal_el:-26 mande:32
+me_$:-43 me__arreglo:26 me__hicieron:69 me__hizo:79 me__mal:-46 me__nada:-28 me_hicieron:-56 me_la:35 me_lo:189
+mecanico:27 mechanic:42 mes_$:-30 mes_pasado:42 mi:-28 mi__es:-36 mi__le:31 mi__ya:57 mi_ex:-34 mi_hermano:-27
+mi_primo:30 mismo:-113 mismo_$:-26 mismo_dia:-43 mom:-42 monday:67 monday_$:50 month_$:-33 much:-48 my:49 my__did:45
+my__do:104 my__fixed:53 my__go:-27 my__oil:-36 my__put:33 my__so:25 my_car:-38 my_cousin:44 my_dad:32 my_driveway:-31
+my_ex:-44 my_mechanic:31 my_number:-35 my_office:26 my_own:-46 my_uncle:26 myself:-30 myself_$:-86 nada:-36
+need__be:-26 need_that:-33 needed:25 never:-69 new:295 new__in:43 new__on:63 new_battery:64 new_ones:58 new_tires:82
+ni:-71 no:-141 no_$:-67 no__ese:-37 no__falta:34 no__for:38 no__lo:-41 no__ya:46 no_conozco:-26 no_gracias:-34
+no_hace:43 no_lo:-25 no_longer:35 no_me:-43 no_need:63 no_se:43 no_soy:-49 no_voy:40 not:-39 now:-35 now_$:-40
+nueva:28 nuevas:85 nuevas_$:57 nuevo:28 number:-87 number_$:-29 numbers:-31 numero:-38 o:-57 october:47 october_$:47
+of:80 of_$:87 of_the:-38 off:-25 off_$:-35 off__list:41 off_the:27 office:25 oil_changes:-41 ok:-30 old:53 on:96
+on__th:25 on__tires:-39 on_in:51 on_it:-43 on_monday:27 on_saturday:34 on_sunday:38 ones:70 or:-67 otra_parte:30
+otro_$:-68 otro_carro:-41 otro_lado:68 otro_mes:-34 otro_taller:95 out:47 own:-60 own_oil:-36 pads:97 pads_are:40
+paren:-33 paren_$:-31 parenle:-52 pasada:58 pasada_$:33 pasado:46 pasado_$:32 passed:41 pedal:-28 pendiente:25
+people:29 persona:-26 please:29 por:-67 por_otro:-67 por_una:-50 primo:36 proximo:28 puedo:-67 put:-49 put_me:-49
+put_new:41 que:-52 que__el:-26 que__hicieron:-30 que_le:26 que_pase:-27 quedo:172 quedo_$:41 quedo_mi:-27 quick:73
+quick_lube:71 ready:-42 ready_$:-33 recall:66 recall_$:44 receipt:28 recibo:27 recien:53 records:41 remember:26
+remember_$:26 replaced:116 replaced_in:41 replaced_it:26 rid:-54 rid_of:-54 right:-85 right_now:-36 rotors:52
+rubber:35 said:-48 salio:39 sat:40 sat_$:46 saturday:38 saturday_$:60 se__cambie:26 se__de:-28 se__hice:45
+se__hicieron:32 se__puse:30 se__quedo:-31 se_las:32 se_lo:96 se_los:38 se_me:-57 see:-42 see_the:-26 seen:33
+semana:48 semana_pasada:60 service:-77 serviced:36 servicio:101 set:46 shop:33 should:-30 si:-32 since:50 snow:-25
+so:78 so__is:29 so_i:64 sold:-40 solo:-113 someone:47 sorted:34 soy:-69 sticker:43 stop:-53 stop_it:-36 straight:25
+sunday:73 sunday_$:75 swapped:95 take:-43 taken:145 taken__of:145 taken_care:139 taller:34 tengo:-31 tengo_el:27
+tengo_otro:-27 that:93 that_$:-47 that__been:44 that__the:59 that_done:-43 that_is:74 that_last:59 that_off:53 the:91
+the__for:-45 the__guy:-30 the__light:-26 the__of:-33 the__on:28 the__was:25 the_brakes:35 the_car:-38 the_divorce:-28
+the_first:-33 the_game:-26 the_garage:-47 the_list:26 the_oil:52 the_pads:41 the_quick:25 the_recall:28 the_tires:36
+the_wrong:-36 them:119 there__that:33 they:43 they__to:-26 this:-45 this__his:-26 this_is:-34 this_morning:30
+this_number:-26 those:67 those_tires:27 though:41 tiene_mi:-54 time:-122 time_$:-47 time_i:-27 tire:-27 tires:73
+tires__on:25 tires_on:32 tires_were:27 to_$:41 to__it:-57 to__that:-25 to__the:-26 to_be:-26 to_get:-47 to_it:154
+todo:87 too_$:-31 took:-35 took__of:49 took__to:59 took_care:53 took_the:-40 topped:32 totaled:-28 traded:-37
+traded__in:-27 traded_it:-28 trae:47 truck:38 tuesday:59 tuesday_$:53 twice:-31 two__ago:28 un_mes:33 una:-55
+uncle:42 use:-42 use_the:-32 ustedes:39 vendi:-112 vendi_$:-83 video:32 was:245 was__and:-49 was__at:31 was__for:30
+was__in:30 was__last:36 was_done:60 was_in:47 wasnt:-36 we__the:-33 we_got:54 week:36 week_$:39 weekend:37
+weekend_$:35 weeks_$:-35 weeks_ago:28 went:55 went__the:31 were:75 were__in:50 were_done:31 what:-34 what_did:-45
+what_do:30 when:41 when__was:41 when_i:57 while:31 why:-46 wife:-34 wife__it:-29 will:-68 will__be:-30 will_it:-32
+wipers:33 with__texts:-25 with_the:-27 work:39 works:-25 would:-46 wrong:-62 y:41 y__lo:61 y__no:-25 y__quedo:30
+y_no:25 y_ya:25 ya:397 ya_$:-138 ya__cambie:25 ya__de:-33 ya__di:32 ya__hace:36 ya__hice:75 ya__hicieron:39
+ya__lleve:58 ya__lo:119 ya__los:25 ya__otro:-45 ya__por:26 ya__tiene:-44 ya__vendi:-87 ya_casi:-35 ya_esta:95
+ya_fue:84 ya_la:46 ya_le:150 ya_les:-60 ya_lo:141 ya_me:104 ya_no:-93 ya_parenle:-52 ya_pase:42 ya_que:-46
+ya_quedo:175 ya_se:105 ya_tengo:-28 ya_tiene:32 ya_trae:25 ya_voy:-26 yeah_$:-38 yes:-45 yesterday:59 yesterday_$:56
+yet:-27 yo:-417 yo__la:-54 yo__le:-75 yo_le:-44 yo_lo:-94 yo_ni:-25 yo_no:-79 you:-112 you__did:54 you__for:26
+you__it:37 you__my:-39 you__on:-46 you__the:-65 you_can:25 you_get:-29 you_guys:26 you_put:-60 you_said:-48
+you_see:-25 you_to:133 your_records:34
 """

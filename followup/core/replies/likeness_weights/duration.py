@@ -1,144 +1,164 @@
 """What speaks for and against `duration`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "duration"
-BIAS = -219
+BIAS = -233
 WEIGHTS = """\
-#abaj:38 #aber:27 #abor:-39 #abre:-71 #afte:-76 #agar:-31 #ails:-72 #aite:-31 #aiti:-42 #alca:76 #alcu:29 #algo:93
-#alid:48 #alki:41 #alre:-34 #alta:55 #ambi:-25 #amos:-26 #ance:-26 #anda:-49 #ando:-46 #anta:35 #ante:47 #anto:143
-#anza:54 #anzo:32 #apid:108 #appe:-28 #arda:285 #arde:-46 #ards:-25 #aria:156 #ario:-25 #arlo:55 #aron:-101 #arou:60
-#asta:-53 #atan:57 #ater:-48 #atis:-41 #atur:27 #avor:27 #back:45 #bajo:26 #been:-53 #befo:-52 #bout:-40 #bran:-26
-#brea:47 #bren:-71 #cafe:38 #calc:29 #camb:-33 #cant:-29 #canz:78 #card:-26 #cerl:31 #char:-27 #cier:-61 #cloc:25
-#clos:29 #cobr:-32 #coge:86 #cojo:37 #conf:31 #cosa:37 #cost:36 #cual:-36 #cuan:175 #cues:-39 #dado:98 #dara:29
-#dari:54 #daro:-48 #days:-36 #deja:66 #dejo:45 #demo:42 #depe:36 #deti:26 #dias:103 #dila:66 #dito:25 #does:124
-#done:83 #dorm:26 #driv:-77 #dura:51 #eady:53 #eave:37 #eces:-26 #ecog:69 #ecoj:35 #edan:-43 #edar:54 #edio:32
-#efor:-52 #egan:105 #egre:27 #ejar:100 #emor:32 #empo:106 #enen:25 #ener:50 #engo:63 #enou:55 #ente:-31 #entr:151
-#epen:36 #erar:28 #eria:-57 #erlo:38 #ermi:44 #erni:97 #erno:-64 #erra:-63 #ervi:73 #esan:25 #esas:-26 #espe:54
-#esta:101 #esto:-45 #evar:-25 #ever:-28 #fail:-82 #falt:56 #fast:36 #favo:27 #fini:150 #firm:35 #fore:-32 #free:-46
-#frid:-39 #fter:-77 #gara:-25 #gent:-45 #goin:40 #gone:-39 #good:-27 #grat:-41 #grea:-26 #gres:27 #gual:34 #guen:-26
-#guys:25 #hace:54 #half:-95 #harg:-27 #hast:-62 #have:26 #hens:50 #hese:-135 #hich:-33 #hile:28 #hing:90 #hole:31
-#hora:-49 #houl:49 #hurs:-25 #ible:-28 #icio:30 #iday:-47 #ided:25 #idit:27 #iemp:93 #ierr:-51 #ight:98 #igua:37
-#igue:-30 #ilat:66 #imes:-39 #inan:27 #inis:151 #ishe:73 #ismo:86 #isto:48 #ited:-30 #itin:-42 #jarl:72 #just:-29
-#labo:-39 #lant:-27 #last:-90 #lata:66 #late:-104 #lcan:76 #lcul:29 #leav:37 #leva:57 #leve:27 #lida:48 #like:44
-#list:57 #lkin:41 #llam:-25 #llev:64 #lock:31 #long:162 #look:-27 #lose:34 #lrea:-34 #luga:-28 #make:30 #many:182
-#medi:38 #meti:-26 #mina:39 #mism:74 #mora:44 #morn:27 #much:56 #must:-44 #naro:60 #nder:-31 #nece:-40 #need:100
-#next:-29 #nfir:32 #nger:56 #nigh:94 #nina:25 #nish:149 #noon:53 #noug:55 #ntas:66 #ntes:58 #ntos:84 #ntra:44
-#ntre:91 #nute:43 #nuto:-36 #obra:-52 #ocup:38 #oger:71 #oing:28 #onch:30 #onfi:32 #onge:62 #only:-37 #ormi:26
-#orni:27 #ossi:-27 #osta:-30 #ough:63 #ould:136 #ound:48 #ours:46 #over:86 #paga:-27 #para:98 #pasa:-37 #pend:35
-#pens:-28 #pero:49 #pick:61 #pidi:27 #pido:80 #plan:38 #poss:-25 #ppen:-25 #pued:-125 #qued:150 #quic:107 #quie:-34
-#raba:37 #rada:49 #rame:73 #rant:-35 #rapi:111 #rati:-42 #rato:184 #rdad:104 #rdan:141 #rday:26 #read:49 #reak:47
-#reat:-26 #reco:87 #rega:89 #regr:27 #rgen:-45 #rian:26 #rida:-48 #rive:-77 #rmin:43 #rnar:61 #rnig:97 #rnin:33
-#rnoo:-63 #roun:56 #rran:-64 #ruck:-41 #rvic:63 #sala:-46 #sale:35 #salg:102 #sali:39 #same:97 #satu:27 #sday:-43
-#seri:-45 #serv:60 #shed:69 #shou:49 #sibl:-29 #side:28 #sigu:-34 #soon:-26 #sper:61 #stan:-44 #star:127 #sted:-42
-#sual:29 #swin:-26 #take:123 #talk:39 #tant:26 #tard:241 #tari:83 #tene:28 #teng:40 #term:42 #tern:-63 #thes:-135
-#thin:94 #this:-45 #thur:-25 #tiem:110 #time:207 #toda:38 #toma:93 #took:-70 #trab:39 #trad:42 #treg:101 #truc:-43
-#ttin:30 #turd:27 #turn:81 #uant:176 #ucho:97 #ueda:72 #uede:-75 #uest:-38 #ugar:-28 #uick:107 #uita:31 #upan:25
-#urda:27 #urge:-43 #urna:61 #uste:-41 #usua:32 #utos:-37 #vern:97 #vice:31 #vici:32 #wait:-66 #what:-106 #when:102
-#whic:-33 #whil:28 #whol:36 #will:138 #wing:-29 #wise:32 #work:-61 #woul:71 #your:-60 %again_later:27
-%again_later%agree:94 %again_later%away:-25 %again_later%bring:-25 %again_later%do_it:-47 %again_later%elsewhere:-33
-%again_later%gone_car:29 %again_later%how_long:-205 %again_later%money:221 %again_later%on_way:-42
-%again_later%pay_day:-44 %again_later%question:90 %again_later%refuse:-47 %again_later%shift_it:-57
-%again_later%who:-45 %agree:85 %agree%away:38 %agree%bad:-38 %agree%bring:72 %agree%call_off:82 %agree%do_it:116
-%agree%how_long:29 %agree%lift:35 %agree%money:34 %agree%on_way:29 %agree%opening:-28 %agree%place:92
-%agree%question:-128 %away:77 %away%how_long:26 %away%question:-25 %bad:-61 %bad%meaning:-30 %bring:-36
-%bring%call_off:29 %bring%do_it:-43 %bring%shift_it:34 %busy:107 %busy%call_off:25 %busy%how_long:38 %busy%money:49
-%call_off:57 %call_off%doubt:25 %call_off%how_long:-48 %call_off%lift:46 %call_off%money:70 %call_off%on_way:37
-%call_off%question:37 %call_off%refuse:-81 %call_off%shift_it:-28 %call_off%start_again:34 %car%how_long:30
-%car%money:91 %car%question:116 %car_part:-29 %car_part%how_long:50 %car_part%place:-27 %car_part%question:-29
-%car_part%wrong_one:26 %do_it%elsewhere:-25 %do_it%family:-29 %do_it%gone_car:55 %do_it%how_long:28 %do_it%lift:34
-%do_it%question:40 %do_it%staff:73 %do_it%wrong_one:-46 %doubt:45 %doubt%how_long:36 %doubt%money:36 %doubt%refuse:26
-%elsewhere:-41 %fails:-65 %fails%money:59 %fails%on_way:37 %fails%question:-29 %family:-27 %family%lift:26
-%gone_car:-44 %gone_car%leave_me:45 %gone_car%lift:40 %gone_car%money:44 %gone_car%on_way:30 %gone_car%question:128
-%gone_car%refuse:-49 %gone_car%staff:33 %gone_car%wrong_one:-30 %how_long:454 %how_long%leave_me:53
-%how_long%lift:-38 %how_long%meaning:-26 %how_long%money:285 %how_long%odometer:44 %how_long%opening:-117
-%how_long%place:-33 %how_long%question:363 %how_long%refuse:59 %how_long%season:-26 %how_long%shift_it:-91
-%how_long%start_again:35 %how_long%thanks:-25 %how_long%who:-53 %leave_me:79 %lift:114 %lift%money:104
-%lift%opening:-33 %lift%question:144 %lift%refuse:-25 %lift%who:-43 %machine:-38 %meaning:-179 %meaning%question:-60
-%message:-55 %money:-75 %money%odometer:70 %money%on_way:107 %money%pay_day:-57 %money%question:-25 %money%refuse:90
-%money%shift_it:28 %noise:-25 %odometer:51 %odometer%question:37 %on_way%refuse:-40 %opening:-96
-%opening%question:-31 %pay_day:-86 %pay_day%question:-46 %phone:28 %phone%question:47 %place%question:-71
-%question:75 %question%shift_it:53 %question%start_again:30 %question%who:-113 %question%wrong_one:-34 %season:-39
-%shift_it:-28 %shift_it%start_again:-25 %smoke_smell:-37 %staff:31 %thanks:-57 %who:-117 %wrong_one:-65 @?:263
-@after_visit:-152 @confirm:28 @confirm_stop:-45 @nothing:34 @odometer:-58 @offers:29 @reading:-32 @times:30 ^_a:-63
-^_am:56 ^_any:-32 ^_cost:48 ^_cuantas:35 ^_cuantos:75 ^_depende:35 ^_do:62 ^_es:79 ^_eta:46 ^_half:-56 ^_hasta:-45
-^_hours:-79 ^_how:-64 ^_i:-91 ^_if:35 ^_ill:-54 ^_im:-29 ^_in:33 ^_is:57 ^_it:-60 ^_la:55 ^_last:-45 ^_lo:37 ^_me:40
-^_no:-42 ^_noon:47 ^_not:-28 ^_para:75 ^_sale:44 ^_salgo:29 ^_si:-49 ^_that:-64 ^_tienen:-27 ^_time:115 ^_va:31
-^_wait:-43 ^_what:-35 ^_when:110 ^_why:-98 ^_will:79 ^_would:55 ^_ya:-39 ^_you:-51 a:113 a__a:43 a__job:42 a__or:51
-a__thing:27 a__time:-26 a__y:39 a_estar:61 a_la:-70 a_las:29 a_que:64 a_tener:28 a_two:43 abren:-71 abren_$:-47
-afternoon:-61 afternoon_$:-31 ahi:55 ahi_$:56 ahi_sentado:25 alcanzo:32 alcanzo_a:36 all:129 all_day:140 already:-34
-am:144 am__going:25 am_i:123 an:143 an__day:81 an_all:87 and:153 and__it:31 and__long:36 and__many:37 and__much:-26
-and_how:47 and_is:44 and_out:58 anda:-34 antes:65 antes__las:63 antes_de:73 any:-58 any_day:-53 are__talking:47
-are_we:41 are_your:-25 as:-58 at:95 at__i:29 at_would:37 back:51 back_by:50 bad:-30 be:106 be_$:-103 be__at:-36
-be__by:67 be__day:31 be__it:30 be__the:26 be_done:108 be_finished:37 be_out:48 be_ready:84 been:-53 before:-52
-before_it:-93 bout:-32 break:48 but:-42 but__much:-25 by:268 by_$:104 by__time:49 by_noon:54 by_the:28 cafe:39
-can__do:34 can__drive:-48 can__get:33 can__pick:59 can__wait:-47 can_i:-25 can_it:-30 can_you:72 cant:-25 cards:-25
-cards_$:-25 carro_$:56 cierran:-57 cierran_$:-41 como__las:-27 como__se:28 como_cuanto:112 cosa:39 cosa_de:37 cost:50
-cost_$:-40 cost_and:31 costo_y:27 could_you:39 cual:-25 cuando_lo:110 cuando_me:-27 cuantas:71 cuantas__son:25
-cuantas_horas:58 cuanto:34 cuanto_$:-57 cuanto__el:-26 cuanto__lleva:43 cuanto__me:39 cuanto__que:-26
-cuanto__queda:-34 cuanto__sale:-30 cuanto__tardan:33 cuanto__tengo:63 cuanto__y:46 cuanto_cuesta:-30 cuanto_dura:64
-cuanto_es:-95 cuanto_me:34 cuanto_por:-47 cuanto_rato:97 cuanto_sale:-36 cuanto_se:144 cuanto_seria:-58
-cuanto_tiempo:37 cuanto_toma:26 cuanto_va:-28 cuantos:84 cuantos_dias:88 cuesta:-39 cuesta_$:-51 da:35 da__de:29
-da_tiempo:25 dan:41 dan_el:36 day:-56 day_after:-30 day_but:-27 day_i:-27 day_job:47 day_thing:43 days:-31 de:128
-de__dia:38 de__hora:42 de__por:43 de_espera:-43 de_las:66 de_un:31 de_una:31 deal:27 deal_$:32 deja:-37 dejar:35
-dejarlo:61 dejo:45 dejo_en:33 del:-29 demora:35 depende:34 dia:188 dia_$:133 dia_o:49 dias:103 dilatan:57 do:54
-do__need:99 do__take:-34 do_you:56 does:127 does__take:75 does_it:75 does_that:51 done:83 done__the:33 done_by:80
-done_in:28 drive:-71 drop:27 drop_off:26 dura:61 el:-30 el_$:25 el__a:-32 el__de:-28 el__dia:151 el_dia:38
-el_mismo:118 el_servicio:33 el_trabajo:31 el_viernes:-40 en:44 en__manana:30 en__me:-36 en__que:50 en__rato:60
-en__se:-26 en_cuanto:-130 en_lo:51 en_mi:36 en_un:58 enero_$:27 enough:55 enough_$:36 entrada:53 entregan:105
-entregan_$:66 era:-30 es:80 es_$:-60 es__de:42 es__el:29 es__entrada:39 es__o:34 es__que:-29 es_cosa:37 es_de:142
-es_el:-37 es_eso:-36 es_gratis:-38 es_la:-33 es_lo:-49 es_que:38 es_rapidito:31 es_rapido:36 es_tardado:101 esas:-25
-ese_dia:-31 espera:-42 espera_$:-34 esperar:29 esperar_$:28 espero:74 espero_$:40 estan:-43 estar:75 estaria:105
-estaria_$:41 eta:46 falta:55 falta_$:50 fast:41 favor:27 finish:78 finished:73 finished_$:36 for:121 for_$:36
-free:-39 free_$:-34 friday:-41 game:29 get:42 get__back:90 get__done:-35 get_back:-26 get_it:71 go:-73 go_on:-50
-going:40 going__be:48 going_to:50 gone:-39 gone_$:-37 good:-27 got:27 got_a:43 gratis:-41 gratis_$:-38 great:-26
-guys:25 guys_have:39 hace:34 hacerlo:34 half:-95 happens:-25 hasta:-62 hasta__hora:-52 hasta_que:-54 have:26
-have__back:45 have_a:-37 have_it:134 have_you:-34 hay_que:32 hora:-63 hora__lo:36 hora_abren:-59 hora_cierran:-45
-hora_estan:-29 hora_me:35 hora_que:-56 horas:25 hours:38 hours_$:-48 hours__it:25 hours_is:56 how:169 how__and:31
-how__can:-73 how__days:29 how__does:43 how__for:27 how__hours:175 how__i:-26 how__is:-58 how__longer:47 how__of:48
-how__time:103 how__would:-46 how_bout:-31 how_do:-33 how_long:103 how_many:184 how_much:-29 hoy:43 hoy_mismo:40 i:122
-i__at:66 i__by:29 i__for:36 i__it:154 i__my:50 i__off:31 i__on:-100 i__out:30 i__that:-32 i_be:91 i_came:26
-i_drive:-49 i_get:89 i_go:-62 i_going:25 i_have:30 i_make:51 i_miss:35 i_need:-38 i_pick:50 i_plan:33 i_will:-39
-if:41 igual:34 ill:-58 in:50 in__out:58 in_and:68 is:154 is__a:94 is__an:82 is__enough:26 is__free:-29 is__going:31
-is__like:45 is__turnaround:53 is__urgent:-29 is__wait:79 is_it:125 is_my:-32 is_that:114 is_the:111 it:114 it_$:-120
-it__a:32 it__all:42 it__and:41 it__by:112 it__done:71 it__finished:36 it__it:-35 it__long:33 it__quick:45
-it__ready:69 it__same:34 it__when:-27 it_a:76 it_back:92 it_be:75 it_cost:-27 it_done:32 it_going:27 it_in:25
-it_is:-100 it_like:43 it_off:-27 it_out:31 it_overnight:45 it_take:118 it_to:-30 it_up:40 it_urgent:-29 it_wait:-35
-it_when:-26 job:129 job_$:74 just:-25 k_$:-26 la:29 la__de:-54 la__que:-50 la_hora:-97 la_manana:44 labor:-39 las:67
-las_$:37 last:-93 last_time:-67 late:-67 later:-32 le:-65 leave:38 les:-45 lets_get:-25 like:44 like_a:33 listo:48
-listo_$:28 lleva:60 lleva_$:31 lo:234 lo__el:47 lo__en:47 lo_dan:54 lo_dejo:47 lo_entregan:94 lo_hacen:29
-lo_mismo:-27 lo_ocupan:25 lo_puedo:43 lo_recojo:31 lo_tengo:35 lo_tienen:85 long:87 long_$:77 long__i:-82
-long__it:-46 long_and:25 long_do:31 long_does:50 long_for:33 long_is:28 long_will:39 longer:63 longer_$:45 lugar:-28
-make:32 make__to:-26 many:182 many__is:50 many_days:29 many_hours:177 mas:-30 mas_tarde:-33 me_$:-30 me__dan:57
-me__el:-27 me__entregan:58 me__que:30 me__tiempo:25 me__un:27 me_da:36 me_espero:52 me_lo:124 mero:34 mi__de:31
-mi_break:28 min:35 minute:31 minutos:-37 mismo:87 mismo_$:26 mismo_dia:148 miss:25 monday:-29 morning:31 much:-35
-much_$:-55 much__i:-35 much__it:-122 much__my:50 much_is:-52 much_longer:47 much_time:103 much_will:-53
-much_would:-71 mucho:94 mucho_$:46 must:-44 my:86 my_morning:27 need:92 need_$:59 need__for:30 need_that:-31
-need_to:43 next:-29 nina:25 no:-108 no_$:26 noon:115 noon_$:49 not:-37 o:270 o_hay:25 o_mas:44 o_no:35 o_que:29
-o_se:25 ocupan:25 ocupan_$:25 of:49 of__morning:30 of_my:58 off_at:33 ok:-53 ok_$:-66 on:-143 on__it:32 one:78
-only:-37 or:239 or__i:27 or__it:43 or_a:37 or_is:27 or_what:30 out:142 out_$:42 out_by:90 overnight:97 overnight_$:71
-para:103 para__lo:69 para_cuando:65 para_el:-29 para_la:40 para_las:36 pero:-25 pick:65 pick__up:59 pick_it:59
-plan:34 pm:26 por:29 por_favor:27 precio_y:42 pueda:-34 pueda_$:-32 puedan:-37 puede:-61 puede_$:-33 puedo__hoy:44
-que__abren:-63 que__cierran:-56 que__eso:-39 que__estan:-34 que__me:47 que__sale:33 que__se:26 que_dejar:43
-que_es:-61 que_esperar:38 que_hora:70 que_le:-32 que_tan:38 que_tanto:31 queda:117 queda_$:97 queda_el:26 quick:98
-quick_$:25 quick__or:38 rapidito:28 rapido:82 rapido_$:43 rato:192 rato_$:28 rato_me:48 ready:87 recoger:71 recojo:37
-saber:27 sala:-46 sala_de:-44 sale:37 sale_$:-34 sale_el:48 salgo:107 salgo_antes:51 salida:55 same:99 same_day:141
-same_time:-26 saturday:30 say:-31 se:187 se__a:27 se__con:30 se__el:26 se__en:42 se_hace:55 se_lleva:57 se_lo:-51
-se_pueda:-32 se_puede:-42 se_queda:61 se_tardan:71 sentado:25 ser:-25 seria:-49 service:32 servicio:32 should:52
-should__plan:33 should_i:59 si__de:25 si_es:35 si_lo:41 si_voy:34 si_y:-28 siguen:-27 sin:40 sin_carro:39 stop_$:-27
-swing:-26 swing_by:-25 take:130 take_$:56 take__day:32 take_long:25 talking:42 talking_$:37 tan:36 tan__es:25
-tanto:29 tarda:43 tarda_$:25 tardado:103 tardan:124 tardan_$:32 tardan_mucho:36 tarde:-48 tarde_$:-29 tener:28
-tengo:63 tengo__dejar:43 tengo_que:96 that__all:34 that__be:-29 that__is:-36 that_a:29 that_day:-76 that_take:28
-that_would:-28 the:72 the__and:36 the__at:44 the__day:47 the_game:29 the_same:34 the_time:36 the_turnaround:53
-the_wait:76 there_$:-54 there_all:26 these:-135 these_$:-105 these_days:-32 thing:104 thing_$:77 thing_or:30 this:-45
-tiempo:107 tienen_$:31 tienen__de:-29 time:262 time_$:28 time__i:31 time__it:45 time__you:53 time_do:60 time_to:31
-times:-26 to__all:37 to__me:-25 to_be:44 to_know:29 to_leave:25 to_take:29 to_the:-33 toda:28 toda_la:30 todo__dia:45
-todo_el:40 toma:77 took:-70 took_it:-31 trabajo:30 truck:-37 turnaround:61 two:46 two_$:26 un:104 un_dia:35
-un_rato:72 una:54 una_hora:65 up:38 up_$:50 urgent:-31 urgent_$:-28 van__tener:29 vez:30 voy:48 voy_a:25 waited:-30
-waiting:-42 was:-54 we_talking:47 week:-26 what:-100 what__it:-64 what__the:105 what__would:26 what__you:-26
-what__your:-30 what_is:49 what_would:-55 when:58 when__get:-36 when__i:169 when__it:61 when_i:-122 when_would:77
-whens:50 which:-32 who:-73 whole:36 why:-112 why_$:-40 why__i:-36 why_would:-25 will:138 will__be:56 will__have:30
-will__it:-30 will__make:26 will__need:35 will__take:39 will_do:-33 will_i:120 will_that:27 will_you:73 work:-40
-work_$:-28 would:82 would__be:116 would__get:60 would__have:48 would_be:-38 would_i:145 would_it:66 would_the:-29
-y:100 y__por:31 y__que:46 y_a:44 y_como:42 y_cuanto:31 y_para:37 y_tiempo:51 ya__lo:-25 ya_mero:25 yes:-54
-yes_and:-27 yes_i:-27 yo:-54 you_$:-43 you__a:-37 you__have:35 you__it:155 you_do:53 you_guys:26 you_need:118
-you_take:-38 your:-58
+#abaj:41 #aber:33 #abor:-41 #abou:-29 #abre:-78 #afte:-85 #agar:-36 #ails:-82 #aite:-33 #aiti:-38 #alca:87 #alcu:33
+#algo:103 #alid:55 #alki:46 #alre:-38 #alta:62 #amos:-32 #ance:-28 #anda:-54 #ando:-60 #anta:41 #ante:49 #anti:-25
+#anto:169 #anyt:-29 #anza:63 #anzo:37 #apid:119 #appe:-30 #arda:309 #arde:-51 #ards:-26 #arge:-28 #aria:169 #ario:-26
+#arlo:61 #aron:-122 #arou:60 #asta:-55 #atan:66 #ater:-52 #atis:-43 #atro:25 #atur:31 #avor:30 #back:51 #bajo:28
+#been:-60 #befo:-60 #bout:-29 #bran:-27 #brea:53 #bren:-78 #brin:25 #buen:-26 #cafe:44 #calc:33 #camb:-31 #cant:-31
+#canz:90 #card:-27 #cerl:36 #cesi:-25 #char:-32 #chec:-25 #cier:-72 #cion:-25 #cloc:28 #clos:31 #cobr:-35 #coge:96
+#cojo:39 #come:-25 #conf:34 #cont:-27 #cosa:46 #cost:38 #cual:-41 #cuan:198 #cuat:27 #cues:-43 #dado:105 #dara:33
+#dari:55 #daro:-61 #days:-48 #deja:70 #dejo:50 #demo:46 #depe:42 #deti:29 #dias:112 #dila:76 #dito:27 #does:142
+#done:109 #dorm:29 #driv:-83 #dura:54 #eady:52 #eave:39 #eces:-26 #ecog:77 #ecoj:36 #edan:-45 #edar:56 #edes:-27
+#edio:36 #efor:-60 #egan:115 #egre:32 #ejar:109 #emor:34 #empo:118 #endi:-26 #enen:30 #ener:54 #enga:-28 #engo:68
+#enou:62 #ente:-35 #entr:165 #epen:41 #erar:31 #eria:-61 #erlo:45 #ermi:49 #erni:111 #erno:-73 #erra:-73 #ervi:83
+#esan:28 #esas:-30 #esit:-26 #espe:51 #esta:115 #esto:-47 #etie:25 #evan:25 #evar:-26 #ever:-31 #fail:-94 #falt:64
+#fast:38 #favo:30 #fini:165 #firm:37 #fore:-37 #free:-51 #frid:-40 #fter:-85 #game:28 #gara:-28 #gent:-47 #goin:49
+#gone:-42 #good:-27 #grat:-43 #grea:-31 #gres:32 #gual:39 #guen:-26 #hace:58 #half:-114 #hang:25 #happ:-26 #harg:-32
+#hast:-67 #heck:-25 #hens:57 #hese:-152 #hich:-38 #hile:35 #hing:93 #hole:35 #hora:-54 #houl:58 #hour:28 #hurs:-31
+#ible:-30 #icio:33 #iday:-49 #ided:29 #idit:30 #iemp:105 #ierr:-61 #ight:112 #igua:43 #ilat:76 #iles:-25 #imes:-42
+#inan:31 #inis:166 #inos:27 #irme:26 #ishe:81 #ismo:96 #isto:53 #ited:-32 #itin:-39 #jarl:80 #just:-33 #labo:-41
+#lant:-32 #last:-100 #lata:76 #late:-115 #lcan:87 #lcul:33 #leav:39 #leva:67 #leve:28 #lida:55 #like:52 #list:62
+#lkin:46 #llam:-28 #llan:-26 #llev:76 #lock:35 #long:186 #look:-30 #lose:38 #lrea:-38 #luga:-28 #make:33 #malo:-26
+#mano:-26 #many:186 #medi:42 #ment:28 #mero:28 #meta:-25 #meti:-27 #mile:-27 #mina:46 #mism:84 #miss:27 #mora:48
+#more:-26 #morn:28 #mpra:26 #much:71 #must:-56 #naro:62 #nder:-30 #near:27 #nece:-43 #need:106 #next:-36 #nfir:34
+#nger:68 #nigh:113 #nina:28 #nino:25 #nish:164 #noon:62 #noug:62 #ntas:78 #ntes:62 #ntos:91 #ntra:47 #ntre:99
+#nute:49 #nuto:-39 #nyth:-27 #nzan:25 #obra:-59 #ocup:38 #oger:78 #oing:36 #okin:-25 #oman:25 #onch:32 #onda:-26
+#onfi:34 #onge:75 #only:-45 #oras:32 #ormi:29 #orni:28 #ossi:-28 #osta:-34 #ough:72 #ould:152 #ound:48 #ours:50
+#over:91 #ovid:28 #paga:-31 #para:108 #pasa:-44 #pend:40 #pens:-31 #pero:54 #pick:67 #pidi:29 #pido:88 #plan:42
+#poss:-26 #ppen:-28 #pper:26 #pres:-25 #prim:-27 #prov:28 #pued:-125 #push:-28 #qued:150 #quic:122 #quie:-39 #quit:25
+#raba:41 #rada:55 #rame:79 #rant:-40 #rapi:123 #rati:-44 #rato:203 #rdad:111 #rdan:162 #rday:29 #read:47 #reak:53
+#reat:-31 #reco:95 #rega:99 #regr:32 #rgen:-46 #rian:30 #rida:-50 #rive:-82 #rmin:48 #rnar:62 #rnig:111 #rnin:35
+#rnoo:-72 #ront:28 #roun:57 #rran:-75 #rsda:-29 #ruck:-43 #rvic:71 #sabe:26 #sala:-53 #sale:37 #salg:112 #sali:43
+#same:96 #satu:31 #sday:-49 #seri:-49 #serv:68 #shed:77 #shou:58 #show:25 #sibl:-30 #side:31 #sigu:-29 #soon:-30
+#sper:59 #ssib:-25 #stan:-48 #star:141 #stay:27 #sted:-45 #stoy:-26 #sual:32 #swin:-32 #take:135 #talk:45 #tant:30
+#tard:259 #tari:92 #tede:-26 #tene:29 #teng:40 #term:46 #tern:-73 #ther:-26 #thes:-152 #thin:96 #this:-44 #thur:-31
+#tiem:123 #time:205 #toda:39 #toma:106 #took:-81 #trab:43 #trad:46 #treg:111 #truc:-46 #ttin:30 #turd:31 #turn:84
+#uant:206 #uatr:27 #ucho:109 #ueda:64 #uede:-75 #uedo:31 #uest:-42 #ueve:-25 #ugar:-28 #uick:122 #uita:34 #unos:25
+#uppe:26 #urda:31 #urge:-42 #urna:62 #ursd:-29 #uste:-44 #usua:36 #utos:-40 #vend:-25 #vern:111 #vice:36 #vici:36
+#vide:25 #wait:-69 #what:-131 #when:105 #whic:-38 #whil:35 #whol:42 #will:148 #wing:-34 #wise:37 #work:-66 #woul:85
+#your:-69 #ythi:-28 %again_later:30 %again_later%agree:101 %again_later%away:-28 %again_later%bring:-26
+%again_later%busy:27 %again_later%do_it:-48 %again_later%elsewhere:-34 %again_later%gone_car:31
+%again_later%how_long:-221 %again_later%money:247 %again_later%on_way:-49 %again_later%pay_day:-49
+%again_later%question:92 %again_later%refuse:-49 %again_later%shift_it:-57 %again_later%who:-44 %agree:95
+%agree%away:40 %agree%bad:-42 %agree%bring:83 %agree%call_off:90 %agree%do_it:130 %agree%doubt:-25 %agree%lift:36
+%agree%money:41 %agree%on_way:28 %agree%opening:-27 %agree%place:90 %agree%question:-143 %agree%wrong_one:25 %away:84
+%away%how_long:29 %away%question:-33 %bad:-70 %bad%meaning:-35 %bring:-31 %bring%call_off:36 %bring%do_it:-45
+%bring%leave_me:-25 %bring%on_way:26 %bring%shift_it:38 %busy:111 %busy%call_off:29 %busy%how_long:32 %busy%money:55
+%call_off:88 %call_off%doubt:29 %call_off%how_long:-44 %call_off%lift:54 %call_off%money:81 %call_off%on_way:46
+%call_off%question:46 %call_off%refuse:-82 %call_off%shift_it:-28 %call_off%start_again:38 %car%how_long:31
+%car%money:103 %car%question:129 %car_part:-31 %car_part%how_long:52 %car_part%leave_me:28 %car_part%place:-31
+%car_part%question:-33 %car_part%wrong_one:30 %do_it%family:-32 %do_it%gone_car:79 %do_it%how_long:27 %do_it%lift:39
+%do_it%question:48 %do_it%staff:82 %do_it%wrong_one:-52 %doubt:52 %doubt%how_long:40 %doubt%money:42 %doubt%refuse:30
+%elsewhere:-39 %fails:-74 %fails%money:63 %fails%on_way:43 %fails%question:-38 %family:-32 %family%lift:29
+%family%odometer:-25 %gone_car:-32 %gone_car%leave_me:48 %gone_car%lift:43 %gone_car%money:49 %gone_car%on_way:34
+%gone_car%question:138 %gone_car%refuse:-51 %gone_car%staff:35 %gone_car%wrong_one:-30 %how_long:458
+%how_long%leave_me:58 %how_long%lift:-38 %how_long%meaning:-30 %how_long%money:303 %how_long%odometer:50
+%how_long%opening:-134 %how_long%place:-35 %how_long%question:367 %how_long%refuse:58 %how_long%season:-29
+%how_long%shift_it:-103 %how_long%start_again:44 %how_long%thanks:-29 %how_long%who:-55 %leave_me:85 %lift:125
+%lift%money:115 %lift%on_way:-27 %lift%opening:-35 %lift%question:158 %lift%refuse:-26 %lift%who:-42 %machine:-42
+%meaning:-195 %meaning%question:-65 %message:-68 %message%question:-26 %money:-81 %money%odometer:79
+%money%on_way:118 %money%pay_day:-64 %money%question:-28 %money%refuse:103 %money%shift_it:29 %noise:-25 %odometer:59
+%odometer%question:41 %on_way%opening:25 %on_way%refuse:-41 %opening:-109 %opening%question:-52
+%opening%start_again:27 %pay_day:-96 %pay_day%question:-50 %phone:32 %phone%question:51 %place:-27
+%place%question:-82 %question:51 %question%refuse:27 %question%shift_it:61 %question%start_again:31
+%question%who:-122 %question%wrong_one:-35 %season:-41 %shift_it:-25 %shift_it%start_again:-27 %smoke_smell:-39
+%staff:33 %thanks:-61 %who:-125 %wrong_one:-66 @?:353 @after_visit:-178 @confirm_stop:-45 @nothing:40 @odometer:-62
+@offers:28 @reading:-31 @walk_in:27 ^_a:-74 ^_am:62 ^_any:-37 ^_can:25 ^_cost:55 ^_cuantas:36 ^_cuantos:82
+^_depende:40 ^_do:63 ^_does:26 ^_es:102 ^_eta:54 ^_half:-65 ^_hasta:-49 ^_hours:-88 ^_how:-90 ^_i:-95 ^_if:39
+^_ill:-62 ^_im:-31 ^_in:41 ^_is:54 ^_it:-69 ^_la:67 ^_last:-50 ^_lo:43 ^_me:48 ^_no:-43 ^_noon:53 ^_not:-34 ^_ok:31
+^_para:83 ^_precio:25 ^_sale:46 ^_salgo:32 ^_si:-61 ^_that:-68 ^_thursday:-25 ^_tienen:-32 ^_time:127 ^_va:36
+^_wait:-47 ^_what:-50 ^_when:117 ^_why:-103 ^_will:93 ^_would:72 ^_ya:-42 ^_you:-61 a:113 a__a:49 a__alla:25
+a__horas:-27 a__hour:26 a__job:46 a__off:28 a__or:56 a__para:28 a__thing:29 a__time:-31 a__y:39 a_day:-35 a_estar:68
+a_la:-72 a_las:28 a_long:27 a_lunch:26 a_primera:-25 a_que:65 a_quick:51 a_tener:30 a_two:48 about:-29 abren:-78
+abren_$:-51 afternoon:-70 afternoon_$:-34 ahi:58 ahi_$:61 ahi_sentado:27 al:-25 alcanza:28 alcanzo:37 alcanzo_a:42
+all:139 all__thing:43 all_day:150 already:-38 am:156 am__going:27 am_i:137 an:157 an__day:90 an_all:96 and:163
+and__i:27 and__it:33 and__long:43 and__many:38 and__much:-29 and_how:52 and_is:48 and_out:68 anda:-36 antes:70
+antes__las:69 antes_de:78 any:-66 any__but:-27 any_day:-60 anything:-27 are__talking:55 are_we:49 are_your:-29 as:-67
+at:100 at__i:32 at_would:41 back:57 back_$:27 back_an:-25 back_by:53 back_to:-26 bad:-35 be:112 be_$:-112 be__at:-40
+be__by:79 be__day:30 be__it:35 be__the:29 be__there:27 be_done:118 be_finished:40 be_out:60 be_ready:96 be_stuck:27
+been:-60 before:-60 before__have:25 before_it:-108 break:54 bring:25 but:-55 but__much:-26 by:291 by_$:113
+by__time:52 by_noon:67 by_the:25 cafe:44 can__be:26 can__do:47 can__drive:-50 can__get:37 can__pick:65 can__wait:-55
+can_i:-27 can_it:-35 can_you:90 cant:-27 cards:-26 cards_$:-26 carro_$:64 cierran:-67 cierran_$:-47 como__las:-32
+como__se:32 como_cuanto:120 cosa:48 cosa_de:46 cost:54 cost_$:-41 cost_and:35 costo_y:30 could_you:41 cual:-28
+cuando_lo:118 cuando_me:-29 cuantas:83 cuantas__son:32 cuantas_horas:69 cuanto:48 cuanto_$:-62 cuanto__a:-27
+cuanto__el:-28 cuanto__eso:26 cuanto__lleva:49 cuanto__me:49 cuanto__que:-28 cuanto__queda:-40 cuanto__sale:-32
+cuanto__tardan:37 cuanto__tengo:69 cuanto__y:51 cuanto_cuesta:-33 cuanto_dura:69 cuanto_es:-110 cuanto_me:34
+cuanto_por:-53 cuanto_rato:110 cuanto_sale:-39 cuanto_se:165 cuanto_seria:-63 cuanto_tiempo:42 cuanto_toma:31
+cuanto_va:-32 cuantos:92 cuantos_dias:96 cuatro:27 cuesta:-43 cuesta_$:-57 da:39 da__de:33 da_tiempo:26 dan:47
+dan_el:41 day:-80 day_after:-33 day_but:-31 day_i:-31 day_job:46 day_thing:52 days:-44 days_$:-25 de:139 de__dia:42
+de__el:30 de__hora:46 de__por:49 de_espera:-50 de_las:73 de_todo:32 de_un:41 de_una:34 deal:29 deal_$:35 deja:-43
+dejar:36 dejarlo:68 dejo:50 dejo_en:37 del:-33 demora:39 depende:40 dia:198 dia_$:134 dia_o:60 dias:112 dilatan:67
+do:57 do_$:-29 do__charge:-27 do__have:-26 do__need:109 do__take:-35 do_i:26 do_you:58 does:145 does__take:84
+does_it:85 does_that:58 done:109 done__the:35 done_by:87 done_in:31 drive:-75 drop:31 drop_off:29 dura:63 eat:37
+el:-31 el_$:30 el__a:-39 el__de:-31 el__dia:165 el_dia:39 el_mismo:131 el_servicio:36 el_trabajo:35 el_viernes:-39
+en:61 en__manana:34 en__me:-43 en__que:57 en__rato:62 en__se:-30 en_cuanto:-143 en_lo:57 en_mi:41 en_un:60 enero:25
+enero_$:31 enough:62 enough_$:40 entrada:59 entregan:116 entregan_$:69 entregan__mismo:36 entro:28 era:-35 es:95
+es_$:-69 es__de:51 es__el:32 es__entrada:44 es__mismo:-25 es__o:36 es__que:-33 es_cosa:47 es_de:157 es_el:-40
+es_eso:-39 es_gratis:-40 es_la:-38 es_lo:-59 es_que:42 es_rapidito:34 es_rapido:44 es_tardado:109 esas:-29
+ese_dia:-36 eso_se:27 espera:-49 espera_$:-40 esperar:32 esperar_$:31 espero:76 espero_$:43 esta_$:25 estan:-46
+estar:84 estaria:117 estaria_$:45 estoy:-26 eta:54 falta:62 falta_$:58 fast:44 favor:30 finish:86 finished:81
+finished_$:41 for:133 for_$:42 for_a:26 free:-43 free_$:-37 friday:-42 game:33 get:48 get__back:100 get__done:-38
+get_back:-28 get_it:78 go:-79 go_on:-53 going:49 going__be:48 going__take:25 going_to:60 gone:-42 gone_$:-39 good:-27
+got:27 got_a:49 gratis:-42 gratis_$:-38 great:-30 guys_have:42 hace:35 hacer:-27 hacerlo:40 hacerlo_$:29 half:-114
+half__hour:-29 half_an:-29 happens:-27 happens__i:-26 happens_if:-26 hasta:-67 hasta__hora:-57 hasta_que:-59
+have__a:25 have__back:51 have__been:-25 have_a:-44 have_it:149 have_you:-40 hay_que:36 hora:-76 hora__lo:40
+hora_abren:-66 hora_cierran:-54 hora_de:-28 hora_estan:-32 hora_me:37 hora_que:-61 horas:33 horas_son:26 hours:42
+hours_$:-49 hours__it:31 hours_is:62 how:185 how__and:36 how__can:-77 how__days:31 how__does:47 how__for:30
+how__hours:180 how__i:-29 how__is:-69 how__longer:54 how__of:64 how__time:116 how__would:-51 how_about:-39 how_do:-37
+how_long:113 how_many:188 hoy:53 hoy_mismo:46 i:137 i__an:26 i__at:75 i__by:32 i__for:41 i__it:179 i__my:51 i__off:33
+i__on:-106 i__out:38 i__that:-34 i__there:27 i_be:104 i_came:29 i_drive:-51 i_get:96 i_go:-66 i_going:27 i_have:33
+i_make:58 i_miss:39 i_need:-42 i_pick:54 i_plan:38 i_will:-48 if:48 if_i:28 igual:40 ill:-69 in:64 in__an:25
+in__out:68 in_and:79 is:147 is__a:102 is__an:90 is__car:-26 is__enough:29 is__free:-32 is__going:35 is__in:25
+is__like:47 is__turnaround:54 is__urgent:-28 is__wait:86 is_it:128 is_my:-38 is_that:115 is_the:115 it:129 it_$:-126
+it__a:36 it__all:47 it__and:48 it__by:119 it__done:76 it__finished:40 it__it:-38 it__long:36 it__quick:49
+it__ready:81 it__same:40 it__when:-29 it_a:77 it_an:29 it_back:104 it_be:80 it_cost:-35 it_done:39 it_for:27
+it_going:25 it_in:38 it_is:-107 it_like:45 it_off:-29 it_out:35 it_overnight:53 it_take:128 it_to:-31 it_up:42
+it_urgent:-28 it_wait:-41 it_when:-29 job:136 job_$:75 just:-28 k_$:-28 la:41 la__de:-62 la__que:-54 la_hora:-107
+la_manana:48 labor:-41 labor_$:-25 las:70 las_$:46 last:-103 last_time:-76 late:-75 later:-35 le:-71 leave:40 les:-52
+lets_get:-27 like:52 like_a:38 listo:53 listo_$:30 lleva:68 lleva_$:34 lo:258 lo__ahi:26 lo__el:57 lo__en:54
+lo__le:-25 lo_dan:61 lo_dejo:52 lo_entregan:104 lo_hacen:33 lo_mismo:-30 lo_puedo:50 lo_recojo:31 lo_tengo:37
+lo_tienen:101 lonche:25 long:89 long_$:79 long__i:-89 long__it:-55 long_and:29 long_do:35 long_does:55 long_for:39
+long_is:31 long_will:43 longer:76 longer_$:53 lugar:-28 make:35 make__to:-29 malo:-26 many:186 many__is:57
+many_days:31 many_hours:183 many_times:-27 mas:-35 mas_tarde:-39 me_$:-33 me__dan:64 me__el:-32 me__entregan:68
+me__que:33 me__tiempo:26 me__un:31 me_back:-28 me_da:40 me_espero:53 me_lo:140 me_va:-26 me_voy:27 mero:39 mi:29
+mi__de:34 mi_break:32 miles:-25 min:39 minute:33 minutos:-40 minutos_tarde:-26 mismo:98 mismo_$:27 mismo_dia:161
+miss:28 monday:-32 monday_$:-29 morning:33 move:-25 much:-31 much_$:-66 much__i:-40 much__it:-132 much__my:66
+much__the:-27 much_is:-59 much_longer:54 much_of:66 much_time:116 much_will:-57 much_would:-78 mucho:106 mucho_$:51
+must:-56 my:97 my__is:33 my_morning:31 n:26 need:95 need_$:66 need__for:31 need_that:-35 need_to:47 next:-36 nina:28
+ninos:28 no:-112 no_$:30 no_tengo:-25 noon:134 noon_$:59 not:-43 o:299 o_de:35 o_hay:27 o_mas:50 o_no:40 o_que:31
+o_se:27 of:59 of__morning:35 of_my:75 off_at:35 ok:-57 ok_$:-74 on:-151 on__it:38 one:89 only:-45 or:264 or__a:27
+or__i:32 or__it:50 or_a:44 or_is:31 or_what:30 out:159 out_$:43 out_by:105 overnight:111 overnight_$:83 para:113
+para__lo:76 para_cuando:68 para_el:-28 para_la:46 para_las:41 pasa:-26 pick:71 pick__up:65 pick_it:65 plan:39 pm:31
+por:34 por_favor:30 por_mi:27 precio_y:46 primera_hora:-25 pueda:-38 pueda_$:-35 puedan:-40 puede:-59 puede_$:-30
+puedo:28 puedo__hoy:50 push:-27 push_it:-26 que__abren:-71 que__cierran:-65 que__eso:-42 que__estan:-37 que__me:50
+que__sale:37 que__se:31 que_dejar:45 que_es:-67 que_esperar:40 que_hora:72 que_horas:-26 que_le:-37 que_lo:-27
+que_tan:42 que_tanto:36 queda:118 queda_$:99 queda_el:30 quedar:25 quick:112 quick_$:28 quick__or:44 quien:-27
+rapidito:31 rapido:90 rapido_$:50 rato:211 rato_$:31 rato_me:57 ready:90 recoger:80 recojo:39 saber:33 saber_si:28
+sala:-53 sala_de:-51 sale:40 sale_$:-36 sale_el:51 salgo:119 salgo__las:25 salgo_antes:58 salida:63 same:98
+same_day:155 same_time:-33 saturday:34 saturday_$:27 say:-35 se:216 se__a:30 se__con:34 se__el:30 se__en:46
+se_hace:60 se_lleva:64 se_lo:-56 se_pueda:-35 se_puede:-39 se_queda:64 se_tarda:26 se_tardan:81 sentado:26 ser:-30
+seria:-52 service:37 servicio:36 should:61 should__plan:38 should_i:68 si__cuanto:-27 si__de:28 si__llevo:28 si_es:41
+si_lo:46 si_voy:39 si_y:-30 siguen:-27 sin:44 sin_carro:44 son_$:27 stay:27 stop:-25 stop_$:-31 stuck_there:27
+supper:26 swing:-32 swing_by:-30 take:146 take_$:57 take__day:37 take_long:26 talking:50 talking_$:43 tan:40
+tan__es:25 tanto:34 tanto_se:27 tarda:48 tarda_$:30 tardado:111 tardan:142 tardan_$:35 tardan_mucho:44 tarde:-54
+tarde_$:-35 tener:30 tengo:68 tengo__dejar:45 tengo_que:104 th:-27 than:28 that_$:28 that__all:33 that__be:-31
+that__is:-39 that_a:35 that_day:-84 that_take:31 that_truck:-38 that_would:-29 the:50 the__and:39 the__at:48
+the__day:51 the_day:-30 the_game:33 the_same:35 the_time:37 the_turnaround:54 the_wait:83 there_$:-57 these:-152
+these_$:-113 these_days:-42 thing:113 thing_$:82 thing_or:35 this:-44 this_time:-27 thursday:-27 tie:30 tiempo:119
+tienen_$:39 tienen__de:-34 time:266 time__i:35 time__it:47 time__you:59 time_do:67 time_to:35 times:-30 to__all:38
+to_be:44 to_know:31 to_leave:27 to_say:-27 to_take:32 to_the:-36 toda:33 toda_la:35 todo__dia:46 todo_el:40 toma:88
+too:-25 took:-81 took_it:-29 trabajo:32 truck:-39 truck_is:-38 turnaround:62 two:58 two_$:28 un:117 un__ya:28
+un_dia:38 un_rato:76 una:61 una_hora:73 unos:25 up:45 up_$:61 urgent:-31 urgent_$:-28 ustedes:-26 van:26
+van__tener:32 vez:35 voy:55 voy_a:26 waited:-32 waiting:-38 was:-59 we_talking:55 week:-29 what:-124 what__if:-26
+what__it:-78 what__that:-25 what__the:111 what__would:27 what__you:-25 what__your:-34 what_happens:-26 what_is:41
+what_would:-59 when:54 when__get:-43 when__i:185 when__it:67 when_i:-142 when_would:84 whens:57 which:-36 who:-76
+whole:42 why:-118 why_$:-40 why__i:-40 why_would:-28 will:149 will__be:67 will__have:33 will__it:-36 will__make:31
+will__need:38 will__take:41 will_do:-36 will_i:139 will_that:30 will_you:79 work:-44 work_$:-31 would:96
+would__be:125 would__get:65 would__have:59 would_be:-42 would_i:159 would_it:74 would_the:-32 would_you:25 y:104
+y__por:34 y__que:51 y_a:50 y_como:42 y_cuanto:40 y_para:41 y_tiempo:56 ya__lo:-28 ya_esta:27 ya_lo:-26 ya_mero:29
+yes:-55 yes_$:-26 yes_and:-32 yes_i:-27 yo:-64 you_$:-45 you__a:-44 you__have:36 you__it:182 you_charge:-27 you_do:67
+you_guys:26 you_need:129 you_take:-39 your:-68 your_hours:-27
 """

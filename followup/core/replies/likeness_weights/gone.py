@@ -1,131 +1,152 @@
 """What speaks for and against `gone`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "gone"
-BIAS = -169
+BIAS = -184
 WEIGHTS = """\
-#abaj:-27 #acci:91 #acer:-28 #aded:147 #adez:-44 #afte:25 #agon:36 #agra:-63 #ahor:-31 #aigo:45 #ajaj:26 #aled:116
-#algo:-27 #alle:-43 #alon:27 #alre:-31 #amos:53 #ance:50 #anch:42 #anco:32 #ando:-31 #ands:47 #anej:57 #anic:-34
-#anoc:28 #ante:-49 #anym:93 #apar:32 #appe:111 #aren:-30 #arki:32 #aron:100 #arra:28 #asse:71 #asta:-34 #atar:57
-#atch:44 #ated:71 #aven:41 #back:67 #baja:25 #banc:32 #bank:170 #baro:86 #beat:-28 #befo:-33 #both:46 #boug:132
-#brot:35 #call:-34 #came:54 #canc:29 #cani:-34 #cant:-81 #care:-34 #cash:28 #ccid:91 #chan:32 #char:39 #chat:50
-#cide:72 #cked:34 #comp:108 #cono:-53 #crap:76 #cuan:28 #dead:-31 #deja:-25 #dent:88 #desh:35 #dezc:-44 #dida:36
-#died:-100 #diff:30 #dime:-25 #dimo:94 #divo:61 #does:-45 #dona:63 #done:-196 #driv:56 #drop:-36 #dson:53 #duen:74
-#eady:-40 #ease:39 #ecan:-34 #ecke:29 #efor:-33 #egur:38 #ehic:31 #eith:52 #ella:33 #elli:-31 #endi:220 #ener:33
-#enga:38 #engo:-194 #enos:-34 #ensa:-81 #enta:27 #entr:47 #epos:36 #erdi:74 #erso:-27 #esia:62 #esol:-34 #espo:-40
-#esta:-47 #este:-63 #etti:-31 #eves:-25 #eway:26 #exis:51 #exti:46 #ezco:-44 #fell:49 #fere:29 #ffer:27 #fine:-26
-#floo:42 #fore:-33 #foun:49 #fren:-39 #frid:-26 #from:36 #fter:25 #gamo:45 #ganc:43 #gett:-31 #ghwa:-29 #gles:64
-#goin:-36 #gone:280 #grad:-61 #gran:62 #grua:25 #guro:39 #hang:34 #hari:25 #hast:-32 #hata:50 #hatc:27 #have:54
-#heav:34 #here:-59 #high:-31 #hija:50 #hist:33 #hizo:-51 #hoca:33 #hole:-28 #hone:-29 #hori:-30 #hubb:-42 #hway:-29
-#ible:-47 #iday:-26 #iden:90 #iend:-25 #iero:-27 #iffe:30 #ighw:-29 #igle:65 #imos:52 #iner:-28 #insu:35 #into:-39
-#iste:50 #isto:45 #ithe:51 #iver:33 #ivew:26 #ivor:61 #jaja:56 #juev:-25 #junk:78 #kids:-34 #kyar:38 #lado:-31
-#lant:-26 #last:80 #leas:44 #leav:-47 #lemo:77 #lesi:65 #lets:-25 #levo:31 #like:-34 #ling:-48 #lled:36 #ller:-61
-#llin:-39 #long:182 #lood:46 #lrea:-31 #make:-72 #mane:56 #mano:31 #mber:-74 #mbio:28 #meca:-34 #ment:38 #mero:-55
-#mine:66 #more:219 #moto:43 #mpra:26 #mpre:45 #much:-27 #nate:55 #ncel:29 #nche:40 #nded:49 #ndie:-26 #ndim:63
-#ndso:53 #need:-66 #neit:53 #nejo:60 #ngan:40 #nger:115 #nico:-34 #nkya:38 #nozc:-52 #nsar:-67 #nsur:36 #ntes:-45
-#ntre:56 #nuev:-59 #numb:-62 #nume:-52 #nymo:93 #obar:75 #ocar:32 #oday:-45 #oing:-38 #olen:65 #olvi:-29 #ompr:89
-#onat:55 #onge:124 #onoz:-52 #orce:29 #orci:32 #osib:-50 #osse:45 #otal:54 #otor:26 #otro:104 #ough:120 #ould:27
-#ound:50 #owns:54 #ozco:-52 #paid:35 #para:40 #part:48 #paso:27 #pass:78 #pens:-62 #perd:69 #pers:-32 #phon:-29
-#posi:-50 #poss:47 #pped:110 #pued:-60 #qued:88 #quie:-30 #quit:42 #raba:-28 #rade:76 #radi:29 #raig:40 #ranc:27
-#rand:56 #rapp:69 #rcio:32 #rdid:40 #read:-48 #reck:28 #rega:55 #repo:90 #reso:-36 #rest:27 #rida:-28 #rite:34
-#rive:60 #rkin:32 #roba:89 #rong:-31 #rota:25 #rote:54 #roth:35 #rson:-27 #rted:29 #ruck:28 #rush:32 #says:-36
-#scra:88 #segu:35 #sell:-98 #sess:33 #shop:-30 #sibl:-52 #sold:211 #solv:-34 #some:50 #soon:-32 #spos:-35 #ssed:90
-#sses:46 #stol:107 #stor:53 #sura:42 #swap:53 #take:-29 #tale:114 #tall:-36 #tarr:50 #teng:-201 #that:139 #them:50
-#this:-76 #till:-53 #time:-72 #tire:-29 #toda:-55 #tole:83 #took:163 #tory:42 #tota:54 #trad:151 #trai:57 #tree:27
-#treg:56 #truc:28 #ttin:-33 #turn:-26 #twic:-45 #uand:26 #uate:25 #ubby:-42 #uede:-41 #uedo:75 #ueno:73 #ueva:62
-#ueve:-33 #uevo:-119 #ught:120 #uier:-25 #umbe:-64 #umer:-52 #unky:38 #uran:34 #used:-42 #ushe:30 #vehi:31 #vend:225
-#vewa:26 #vida:29 #ving:-29 #vorc:61 #wago:38 #want:-40 #wapp:43 #went:78 #when:-53 #wice:-45 #will:-57 #with:-43
-#wrec:28 #writ:39 #wron:-30 #wrot:54 #xist:51 #xtin:58 #yard:78 #ymor:93 #your:30 %again_later:-103
-%again_later%agree:-32 %again_later%call_off:27 %again_later%car:-29 %again_later%car_part:-25 %again_later%do_it:86
-%again_later%doubt:-45 %again_later%elsewhere:74 %again_later%family:-63 %again_later%gone_car:46
-%again_later%how_long:-31 %again_later%money:50 %again_later%on_way:26 %again_later%pay_day:-26
-%again_later%place:-44 %again_later%refuse:-49 %again_later%season:-28 %again_later%shift_it:42
-%again_later%start_again:32 %again_later%wrong_one:-27 %agree:-85 %agree%call_off:30 %agree%doubt:34 %agree%fails:26
-%agree%family:-29 %agree%gone_car:31 %agree%refuse:55 %agree%wrong_one:51 %away%call_off:-28 %away%car:31
-%away%gone_car:25 %bad:-53 %bad%money:-26 %bring:-100 %bring%call_off:-65 %bring%car:71 %bring%fails:28
-%bring%family:-37 %bring%gone_car:77 %bring%on_way:-66 %bring%place:-27 %bring%question:-33 %bring%refuse:34
-%busy:-28 %call_off:49 %call_off%car:262 %call_off%car_part:-85 %call_off%do_it:-112 %call_off%doubt:-30
-%call_off%elsewhere:43 %call_off%fails:-33 %call_off%family:-53 %call_off%gone_car:65 %call_off%how_long:-33
-%call_off%message:-39 %call_off%money:76 %call_off%noise:-47 %call_off%phone:-50 %call_off%place:-51
-%call_off%shift_it:-43 %call_off%staff:85 %call_off%start_again:32 %call_off%wrong_one:123 %car:223 %car%do_it:27
-%car%elsewhere:34 %car%fails:-65 %car%gone_car:233 %car%how_long:40 %car%leave_me:113 %car%message:100 %car%money:46
-%car%on_way:66 %car%phone:-47 %car%season:31 %car%shake:-28 %car%shift_it:144 %car%who:30 %car%wrong_one:-29
-%car_part:-123 %car_part%fails:-52 %car_part%question:31 %car_part%staff:29 %do_it:-117 %do_it%family:-67
-%do_it%gone_car:-181 %do_it%how_long:25 %do_it%money:100 %do_it%odometer:-37 %do_it%question:43 %do_it%refuse:45
-%do_it%shift_it:29 %do_it%start_again:83 %do_it%wrong_one:-29 %doubt:-59 %doubt%on_way:-33 %doubt%shift_it:-30
-%elsewhere:-50 %elsewhere%gone_car:138 %elsewhere%odometer:-32 %elsewhere%on_way:32 %elsewhere%place:-28
-%elsewhere%refuse:39 %elsewhere%shift_it:80 %elsewhere%wrong_one:-42 %fails:-83 %fails%family:34 %fails%gone_car:-83
-%fails%leave_me:62 %fails%message:45 %fails%odometer:48 %fails%place:-50 %family:135 %family%gone_car:32
-%family%leave_me:25 %family%odometer:71 %family%phone:-46 %gone_car:647 %gone_car%leave_me:40 %gone_car%message:32
-%gone_car%money:-95 %gone_car%on_way:-38 %gone_car%phone:-30 %gone_car%refuse:52 %gone_car%season:108
-%gone_car%shift_it:59 %gone_car%staff:30 %gone_car%thanks:50 %gone_car%wrong_one:-110 %how_long:-31
-%how_long%question:-35 %leave_me%message:56 %leave_me%odometer:32 %leave_me%wrong_one:29 %lift:-31 %machine:-25
-%meaning:-65 %message%refuse:-26 %money%question:-47 %money%start_again:102 %noise:-118 %noise%refuse:-33
-%odometer%who:26 %on_way:-40 %on_way%question:-25 %on_way%shift_it:25 %phone:-153 %phone%wrong_one:-43 %place:-28
-%question:-77 %refuse:-45 %refuse%shift_it:63 %refuse%wrong_one:74 %season:37 %shake:-55 %shift_it%wrong_one:66
-%smoke_smell:-50 %staff:29 %staff%wrong_one:63 %thanks:-77 %who:43 %wrong_one:63 @?:-167 @after_visit:-104 @car:-78
-@confirm:-119 @day:-50 @later:-89 @odometer:72 @offers:-77 @reading:-179 @time:-74 @times:-71 @walk_in:-45 ^_bank:128
-^_can:-80 ^_cant:-46 ^_cuanto:-32 ^_do:-95 ^_donated:48 ^_el:38 ^_ese:26 ^_eso:-27 ^_este:-33 ^_gave:36 ^_got:43
-^_i:-53 ^_im:-61 ^_in:-25 ^_is:-96 ^_it:58 ^_la:39 ^_lo:197 ^_me:47 ^_my:61 ^_neither:53 ^_no:-174 ^_not:-53
-^_quedo:28 ^_se:90 ^_somebody:30 ^_stolen:26 ^_tengo:-58 ^_that:52 ^_the:-45 ^_this:-35 ^_traded:99 ^_we:53
-^_what:-47 ^_will:-38 ^_would:-29 ^_yo:-75 ^_you:-51 a:85 a__car:35 a__iglesia:65 a__now:66 a__one:41 a_car:-95
-a_different:35 a_la:107 a_mi:54 a_new:51 a_otro:-25 accident:91 after:35 after_the:44 agradezco:-44 ahorita:-30 al:69
-all:-41 already:-31 and:69 and__it:45 and_never:30 anda:25 anoche:28 antes:-42 any_more:26 anymore:93 anymore_$:56
-are:-40 asi:32 asi_que:30 ask:-54 at:-39 back:40 back_$:61 back__the:31 back_to:28 baja:30 banco:32 bank:158
-bank__it:99 be:-48 before:-33 both:55 both_$:33 bought:132 bought_it:132 bring_it:-29 brother:41 by:-34 call:-27
-cambie__una:74 cambie_por:121 cambio:28 came:55 can:-63 can_i:-43 can_my:-48 cant:-81 cant__it:-62 car:61 car_$:-49
-car__to:34 car_and:43 car_is:84 care:-31 care_of:-35 carro__los:-40 carro_ni:-38 carro_ya:70 cars_$:-50 cash:28
-chocaron:33 chocaron_y:29 compre:52 con__y:29 conozco:-52 conozco_$:-36 cuando:26 de:35 de__para:36 de_baja:35
-de_nuevo:-48 dead:-31 del:27 di:116 di_a:48 di_de:49 dia:-39 died:-100 died__the:-46 died_on:-44 different:30
-dime:-25 divorce:29 divorce_$:30 divorcio:32 do:-110 do__sell:-48 do__work:32 do_it:-63 does:-27 donated:57
-donated__to:38 donated_it:38 done:-195 done_$:-90 done_in:-29 dont__a:-115 dont__it:35 dont__that:101 dont__the:40
-dont_have:93 dont_need:-29 dont_want:-29 dos:48 driver:25 driveway:26 drop:-32 drop__off:-26 drop_it:-28 dueno:74
-dueno_$:62 el:79 el_dueno:37 el_seguro:45 el_total:-43 en:127 en__taller:-44 en_el:65 en_enero:42 en_la:-34
-en_otro:-43 ended:31 enero:43 enero_$:37 es_el:-30 es_mio:81 esa:75 esa_troca:28 ese:210 ese_$:59 ese__lo:71
-ese__ya:31 ese_carro:122 ese_ya:42 eso:-27 eso__lo:-32 esta:-29 este:-65 este_numero:-35 ex:191 ex__it:43 ex_wife:40
-existe:51 fine:-26 fine_$:-25 for_a:60 for_now:-27 for_that:-56 for_the:-25 found:49 frenos:-29 friday:-25 from:36
-from_me:39 fue:101 fyi:30 gave_it:35 get:-71 get_it:-30 getting:-31 going:-36 going_to:-26 gone:277 gone_$:162
-got:104 got__done:-26 got__in:45 got__of:172 got_on:-25 got_rid:163 got_to:-67 got_totaled:40 grandson:53 grua:25
-hace:39 had:-53 had__done:-43 had_it:-35 has:28 has_it:55 hasta:-32 have:48 have__no:48 have_a:-60 have_it:46
-have_that:37 have_the:99 highway:-29 highway_$:-31 hija:42 history:29 hit:34 hizo:-51 hizo_mi:-38 how:-30 hubby:-42
-i:-70 i__have:34 i__the:-37 i__to:-40 i_cant:-25 i_drive:44 i_got:-25 i_have:-67 i_let:26 i_sold:52 iglesia:65
-ill:-31 im:-98 im_not:-31 in:139 in__divorce:30 in_law:-27 in_the:43 insurance:36 insurance__it:31 into:-39 is:-52
-is__a:-29 is__on:-26 is__total:-30 is_fine:-28 is_gone:182 is_got:-28 is_in:28 is_it:-88 is_my:-25 is_not:58
-is_that:-28 is_the:-52 is_totaled:32 it:272 it_$:-64 it__a:42 it__after:48 it__by:-31 it__friday:-31 it__got:-28
-it__it:-38 it__me:79 it__more:55 it__not:63 it__on:-35 it__the:38 it__to:95 it__totaled:53 it_back:72 it_be:-27
-it_died:-47 it_done:-80 it_for:39 it_from:43 it_got:45 it_in:80 it_is:31 it_last:45 it_no:43 it_now:93 it_off:70
-it_on:43 it_out:25 it_to:42 it_went:34 jajaja:26 jueves:-25 junkyard:38 junkyard_$:26 just:-31 k:-38 kids:-33
-know_$:26 la:198 la__de:26 la__la:32 la__por:73 la_grua:28 la_iglesia:66 lado:-29 las:-43 last:77 last_night:27
-le:-60 lease:31 leave:-40 leave_it:-33 let:37 lets:-25 like:-48 lleve:-25 lleve__otro:-25 llevo:31 llevo_$:-33
-llevo__grua:30 llevo_a:29 llevo_la:29 lo:258 lo__a:169 lo__al:49 lo__de:43 lo__mi:27 lo__por:119 lo__y:40 lo__yo:-26
-lo_agradezco:-43 lo_cambie:-43 lo_choque:26 lo_di:104 lo_hizo:-56 lo_llevo:27 lo_mande:25 lo_que:-32 lo_robaron:65
-lo_tiene:46 lo_vendi:132 lo_vendimos:37 lo_voy:-40 longer:128 longer__it:46 longer__the:61 longer_have:62
-longer_own:60 los_conozco:-39 los_dos:29 lot:41 make:-61 make__to:-29 make_it:-54 mande:25 manejo:60 me:-41
-me__la:-40 me__robaron:70 me_la:41 me_lo:48 me_off:32 mecanico:-34 mecanico_$:-26 mi__se:46 mi_carro:-41 mi_ex:56
-mi_hija:46 mine:61 mio:74 more:126 more_$:61 my__one:27 my__says:-29 my_brother:42 my_car:-81 my_ex:95 my_grandson:48
-my_new:28 my_wife:-36 need:-85 need_it:-27 neither:53 new:110 new_one:106 ni:-25 ni__conozco:-38 ni_los:-38 no_$:-134
-no__carro:-63 no__de:-33 no__esa:28 no__ese:126 no__have:65 no__mio:77 no__own:60 no_es:80 no_existe:51 no_longer:126
-no_manejo:59 no_me:-34 no_more:105 no_tengo:-92 no_traigo:30 no_ya:-25 not:-53 not_my:-27 not_the:-26 now:210
-now_$:162 nueva:65 nueva_$:58 nuevo:-86 nuevo_$:-74 number:-61 numero:-52 of:102 of_the:70 off:81 off__the:47
-off_me:39 off_the:-26 old:58 on:-99 on__highway:-29 on__it:-32 on_it:-53 on_the:-50 one:179 one_in:26 one_is:38
-otra:-34 otro:104 otro_$:125 otro_carro:40 otro_lado:-27 otro_taller:-52 our:30 out:50 out_of:36 own:74 own__car:-54
-own_a:-54 own_it:65 own_that:74 owns:47 paid:25 para:56 para_otro:33 parking:32 parking_lot:29 paso:27 paso_a:39
-passed:75 perdi:35 perdida:36 perdida_total:26 phone:-26 please__my:27 por:223 por_el:30 por_otro:40 por_una:122
-posible:-49 posible_$:-48 puedo:-27 quedo:102 quedo_mi:42 quit:36 quit_texting:49 rid:163 rid_of:163 robaron:75
-says:-36 scrapped:50 se:77 se__agradezco:-36 se__cambie:-41 se__con:36 se__llevo:97 se__quedo:38 se_fue:51 se_lo:123
-seguro:39 sell:-69 sell_used:-45 selling:-28 shop:-31 so:32 sold:218 sold_$:-79 sold__car:53 sold__the:39 sold_but:35
-sold_it:133 sold_that:46 sold_the:43 soon:-26 soy_el:33 stolen:65 swapped:43 take_me:38 taller:-60 taller_$:-40
-tax_$:-31 tengo:-199 tengo_$:-28 tengo_carro:-66 tengo_esa:27 tengo_otro:32 tengo_que:-28 texting:58 texting_$:49
-that:139 that_$:-84 that__is:42 that__sold:25 that_car:90 that_done:-38 that_is:-42 that_one:45 the:145 the__and:64
-the__of:-42 the__one:48 the_bank:30 the_bus:-25 the_divorce:30 the_highway:-29 the_new:37 the_old:37 the_total:-41
-the_van:64 them:50 there:-31 they__it:26 this:-76 this_number:-39 tiene:27 tiene_mi:46 till:-34 time:-73 to__it:-46
-to__the:-34 to_a:38 to_ask:-33 to_my:123 to_the:66 today:-44 today_$:-42 took:163 took__of:-33 took_care:-33
-took_it:102 took_the:97 total:-95 total_$:-47 totaled:118 traded:148 traded__in:48 traded_it:64 traigo:45 truck:35
-truck_$:-57 twice:-45 twice_today:-47 una:142 uno:28 up:44 use:-28 used:-42 used_cars:-44 van:81 van_$:63 vender:-36
-vendi:208 vendi_$:52 vendimos:63 vez:-31 vida:27 voy:-71 voy_a:-61 wagon:36 want:-33 want_it:-27 was:44 we:93
-we__that:37 we_have:-29 we_sold:51 went:78 went__the:34 went_to:63 what__the:-34 what__you:29 what_is:-39 when:-47
-wife__it:26 will:-57 will_it:-34 with:-41 with_tax:-32 work_on:32 would_i:-27 wrecked:29 write:26 wrong:-30 wrote:54
-wrote_it:57 y:71 ya:65 ya__a:30 ya__cambie:-69 ya__es:106 ya__existe:51 ya__lleve:-31 ya__lo:-75 ya__manejo:61
-ya__me:-35 ya__otro:59 ya__tengo:95 ya__tiene:27 ya__vendi:52 ya_lo:-93 ya_me:-30 ya_ni:25 ya_no:334 ya_paso:25
-ya_se:-77 yo:-110 yo__tengo:-34 yo_ni:-32 yo_no:-42 you:-134 you_$:-27 you__me:-30 you__my:-25 you__on:30
-you__used:-45 you_can:31 you_see:25 you_sell:-49 you_work:32 your:30
+#abaj:-30 #acci:99 #acer:-35 #aded:163 #adez:-50 #afte:25 #agon:40 #agra:-72 #ahor:-41 #aigo:50 #ajaj:30 #aled:131
+#algo:-30 #alle:-52 #alon:30 #alre:-35 #amos:54 #anan:-25 #ance:54 #anch:43 #anco:34 #anda:27 #ande:28 #andl:-27
+#ando:-37 #ands:52 #anej:61 #ange:28 #anic:-38 #anoc:31 #anse:26 #ante:-54 #anym:97 #apar:30 #appe:128 #arch:25
+#aren:-33 #arki:36 #aron:108 #arra:31 #asse:79 #asta:-41 #atar:65 #atch:48 #ated:78 #atem:26 #ater:-27 #aule:42
+#auto:27 #aven:57 #back:78 #baja:29 #bajo:-25 #banc:34 #bank:189 #baro:93 #beat:-31 #befo:-38 #bici:-25 #both:52
+#bott:31 #boug:147 #brot:29 #call:-40 #came:72 #canc:28 #cani:-39 #cant:-89 #care:-40 #cars:-36 #cash:32 #ccid:100
+#chan:38 #char:46 #chat:57 #chec:-27 #cide:77 #cked:38 #comp:116 #cono:-57 #cord:26 #crap:87 #cuan:31 #culo:25
+#dead:-37 #dece:-26 #deja:-30 #dent:96 #desh:40 #dezc:-50 #dida:38 #died:-105 #diff:32 #dime:-28 #dimo:101 #dine:-27
+#divo:70 #does:-52 #dona:70 #done:-232 #driv:57 #drop:-36 #dson:60 #duen:81 #eady:-46 #ease:40 #eate:-25 #ecan:-39
+#ecke:33 #efor:-38 #egre:33 #egur:42 #ehic:33 #eith:52 #ella:39 #elli:-34 #emal:26 #endi:243 #ener:42 #enga:38
+#engo:-213 #enos:-35 #ensa:-92 #enta:37 #entr:46 #epos:42 #equi:-27 #erdi:81 #erso:-29 #esia:69 #esol:-36 #espo:-45
+#esta:-45 #este:-72 #etti:-31 #eves:-28 #eway:33 #exis:55 #exti:47 #ezco:-50 #fell:58 #fere:31 #ffer:29 #fine:-27
+#fire:27 #fixi:28 #floo:47 #fore:-39 #foun:57 #fren:-40 #frid:-31 #from:36 #fter:25 #gamo:46 #ganc:44 #gett:-31
+#ghwa:-30 #gles:72 #goin:-49 #gone:286 #grad:-70 #gran:66 #grua:30 #guag:26 #guat:26 #guro:44 #hang:39 #hari:29
+#hast:-36 #hata:57 #hatc:31 #haul:32 #have:70 #heav:37 #here:-65 #hicu:25 #high:-31 #hija:58 #hist:38 #hizo:-53
+#hoca:36 #hole:-31 #hone:-32 #hori:-41 #hubb:-45 #hway:-30 #ible:-48 #icul:25 #iday:-31 #iden:99 #iend:-25 #iero:-27
+#iffe:32 #ighw:-30 #igle:73 #imos:56 #iner:-32 #iniv:26 #insu:42 #into:-44 #iste:53 #isto:52 #ithe:52 #ivan:26
+#iver:36 #ivew:31 #ivoc:-26 #ivor:70 #ixin:28 #jaja:69 #juev:-28 #junk:91 #kids:-37 #kyar:45 #lado:-35 #lant:-27
+#last:101 #leas:38 #leav:-52 #lemo:82 #lesi:73 #lets:-27 #leva:-26 #levo:30 #like:-38 #ling:-53 #lled:39 #ller:-69
+#llin:-43 #long:189 #lood:52 #lrea:-35 #make:-77 #mana:-30 #mane:60 #mano:30 #mber:-80 #mbio:32 #meca:-39 #ment:42
+#mero:-63 #mine:71 #mini:26 #more:227 #moto:49 #mpra:30 #mpre:48 #much:-29 #nate:61 #ncel:28 #nche:41 #nded:54
+#ndie:-29 #ndim:70 #ndle:-27 #ndso:60 #need:-66 #neit:54 #nejo:64 #nero:25 #neta:25 #ngan:41 #nger:121 #nico:-39
+#niva:26 #nkya:45 #nozc:-56 #nsar:-77 #nsur:42 #ntes:-49 #ntre:56 #nuev:-65 #numb:-66 #nume:-60 #nymo:97 #obar:81
+#ocad:-25 #ocar:36 #oday:-49 #ohio:27 #oing:-52 #olen:75 #olvi:-31 #ompr:96 #onat:61 #onet:25 #onge:130 #onoz:-56
+#orce:35 #orci:35 #orit:-35 #osib:-52 #osse:53 #otal:59 #otor:30 #otro:114 #otto:31 #ough:132 #ould:31 #ound:60
+#owns:58 #ozco:-56 #paid:41 #para:43 #part:54 #paso:32 #pass:87 #pens:-71 #perd:75 #pers:-35 #phon:-32 #pole:27
+#posi:-53 #poss:56 #pped:126 #pued:-66 #qued:95 #quie:-32 #quit:39 #quiv:-26 #raba:-32 #ract:26 #rade:80 #radi:31
+#raig:44 #ranc:33 #rand:59 #rapp:79 #rcio:35 #rdid:43 #read:-55 #rece:-27 #reck:31 #rega:57 #regr:33 #repo:107
+#reso:-38 #rest:32 #rida:-34 #rita:-35 #rite:38 #rive:65 #rkin:35 #roba:96 #robo:-25 #rong:-33 #rota:28 #rote:58
+#roth:29 #rson:-29 #rted:33 #ruck:42 #rush:36 #said:26 #saqu:25 #says:-45 #scra:100 #segu:40 #sell:-103 #sess:39
+#sher:27 #shop:-34 #sibl:-54 #sold:215 #solv:-36 #some:56 #soon:-33 #spos:-39 #ssed:101 #sses:54 #ster:28 #stol:119
+#stor:61 #sura:49 #swap:62 #take:-35 #tale:128 #tall:-41 #tarr:57 #teng:-220 #that:144 #them:62 #they:25 #this:-82
+#till:-66 #time:-80 #tire:-34 #toda:-61 #tole:92 #took:181 #tory:48 #tota:59 #trab:-25 #trad:165 #trai:64 #tree:32
+#treg:57 #truc:42 #ttin:-35 #ttom:31 #turn:-30 #twic:-50 #uagu:26 #uand:27 #uate:28 #ubby:-45 #uede:-44 #uedo:79
+#ueno:80 #ueva:67 #ueve:-38 #uevo:-128 #ught:137 #uier:-26 #uivo:-26 #uled:44 #umbe:-68 #umer:-60 #unke:26 #unky:45
+#uran:40 #used:-40 #ushe:34 #vehi:33 #vend:245 #vewa:31 #vida:33 #vier:-26 #ving:-35 #voca:-25 #vorc:70 #wago:42
+#want:-40 #wapp:51 #went:95 #were:-31 #when:-61 #wice:-50 #will:-64 #with:-46 #wrec:31 #writ:44 #wron:-33 #wrot:59
+#xing:28 #xist:55 #xtin:61 #yard:89 #year:33 #ymor:97 #your:25 %again_later:-133 %again_later%agree:-36
+%again_later%call_off:25 %again_later%car:-34 %again_later%car_part:-26 %again_later%do_it:94 %again_later%doubt:-51
+%again_later%elsewhere:79 %again_later%family:-75 %again_later%gone_car:61 %again_later%how_long:-32
+%again_later%money:49 %again_later%on_way:32 %again_later%pay_day:-32 %again_later%place:-48 %again_later%refuse:-59
+%again_later%season:-36 %again_later%shift_it:42 %again_later%start_again:37 %again_later%wrong_one:-29 %agree:-97
+%agree%call_off:33 %agree%doubt:37 %agree%fails:28 %agree%family:-31 %agree%gone_car:31 %agree%leave_me:27
+%agree%refuse:57 %agree%wrong_one:57 %away%call_off:-26 %away%car:35 %away%gone_car:30 %bad:-61 %bad%money:-30
+%bring:-107 %bring%call_off:-69 %bring%car:81 %bring%elsewhere:27 %bring%fails:30 %bring%family:-40
+%bring%gone_car:86 %bring%leave_me:27 %bring%message:29 %bring%on_way:-73 %bring%place:-29 %bring%question:-40
+%bring%refuse:36 %busy:-30 %call_off:60 %call_off%car:293 %call_off%car_part:-96 %call_off%do_it:-124
+%call_off%doubt:-35 %call_off%elsewhere:54 %call_off%fails:-41 %call_off%family:-62 %call_off%gone_car:81
+%call_off%how_long:-38 %call_off%leave_me:31 %call_off%message:-37 %call_off%money:81 %call_off%noise:-53
+%call_off%pay_day:-25 %call_off%phone:-55 %call_off%place:-57 %call_off%refuse:-26 %call_off%shift_it:-43
+%call_off%staff:94 %call_off%start_again:39 %call_off%wrong_one:128 %car:245 %car%do_it:42 %car%elsewhere:40
+%car%fails:-79 %car%gone_car:277 %car%how_long:36 %car%leave_me:123 %car%message:110 %car%money:49 %car%noise:-26
+%car%on_way:70 %car%phone:-51 %car%refuse:30 %car%season:31 %car%shake:-32 %car%shift_it:167 %car%who:34
+%car_part:-133 %car_part%fails:-60 %car_part%gone_car:-28 %car_part%question:36 %car_part%staff:32 %do_it:-116
+%do_it%family:-68 %do_it%gone_car:-194 %do_it%how_long:28 %do_it%money:109 %do_it%odometer:-37 %do_it%question:56
+%do_it%refuse:52 %do_it%shift_it:39 %do_it%start_again:88 %do_it%wrong_one:-36 %doubt:-72 %doubt%on_way:-37
+%doubt%shift_it:-34 %elsewhere:-57 %elsewhere%gone_car:153 %elsewhere%odometer:-29 %elsewhere%on_way:38
+%elsewhere%place:-31 %elsewhere%refuse:43 %elsewhere%shift_it:86 %elsewhere%who:27 %elsewhere%wrong_one:-49
+%fails:-97 %fails%family:37 %fails%gone_car:-90 %fails%leave_me:65 %fails%message:45 %fails%odometer:49
+%fails%place:-56 %fails%refuse:-26 %family:142 %family%gone_car:45 %family%leave_me:32 %family%odometer:74
+%family%phone:-51 %gone_car:705 %gone_car%leave_me:54 %gone_car%message:52 %gone_car%money:-106
+%gone_car%odometer:-26 %gone_car%on_way:-45 %gone_car%phone:-35 %gone_car%refuse:63 %gone_car%season:117
+%gone_car%shift_it:67 %gone_car%staff:27 %gone_car%thanks:55 %gone_car%wrong_one:-108 %how_long:-42
+%how_long%question:-38 %leak%refuse:26 %leak%wrong_one:25 %leave_me:32 %leave_me%message:73 %leave_me%odometer:36
+%leave_me%wrong_one:35 %lift:-40 %machine:-30 %meaning:-74 %message%refuse:-37 %message%wrong_one:-25
+%money%question:-52 %money%start_again:110 %money%wrong_one:27 %noise:-133 %noise%refuse:-38 %odometer%question:28
+%odometer%who:30 %on_way:-45 %on_way%question:-28 %on_way%shift_it:30 %phone:-169 %phone%staff:-26
+%phone%wrong_one:-48 %place:-30 %question:-80 %question%shift_it:26 %refuse:-56 %refuse%shift_it:71
+%refuse%wrong_one:70 %season:45 %shake:-64 %shift_it%wrong_one:73 %smoke_smell:-47 %staff:28 %staff%wrong_one:65
+%start_again%wrong_one:-27 %thanks:-85 %who:48 %wrong_one:89 @?:-181 @after_visit:-118 @car:-87 @confirm:-118
+@day:-55 @later:-75 @odometer:73 @offers:-92 @reading:-207 @time:-79 @times:-90 @walk_in:-58 ^_a:-26 ^_bank:141
+^_can:-86 ^_cant:-49 ^_cuanto:-35 ^_do:-97 ^_donated:53 ^_el:43 ^_es:-27 ^_ese:27 ^_eso:-29 ^_este:-40 ^_gave:47
+^_got:35 ^_had:-26 ^_hold:-26 ^_how:-26 ^_i:-51 ^_im:-69 ^_in:-29 ^_is:-110 ^_it:70 ^_la:43 ^_lo:212 ^_los:27 ^_me:54
+^_my:53 ^_neither:54 ^_no:-196 ^_not:-56 ^_quedo:33 ^_se:91 ^_she:27 ^_shes:29 ^_somebody:38 ^_stolen:29 ^_tengo:-68
+^_that:49 ^_the:-51 ^_this:-39 ^_traded:109 ^_we:59 ^_what:-49 ^_when:-26 ^_will:-39 ^_would:-30 ^_yo:-86 ^_you:-59
+a:98 a__car:38 a__iglesia:73 a__no:26 a__now:70 a__one:42 a_car:-98 a_different:38 a_la:117 a_mi:67 a_new:53
+a_otro:-27 accident:100 after:36 after_the:47 agencia_$:30 agradezco:-50 ahorita:-41 al:77 all:-57 along:25
+already:-35 an__change:26 an_oil:26 and:92 and__it:63 and_i:26 and_never:34 anda:29 ando:-26 ano_$:26 anoche:31
+antes:-45 any_more:30 anymore:97 anymore_$:59 are:-46 asi:41 asi_que:37 ask:-60 at:-35 back:46 back_$:66 back__the:34
+back_on:-25 back_to:37 baja:35 banco:34 bank:175 bank__it:109 be:-56 before:-38 bici:-25 both:65 both_$:33 bottom:31
+bought:147 bought_it:147 bring_it:-31 brother:35 brother__law:-26 brother_in:-26 by:-37 call:-29 cambie__una:82
+cambie_por:130 cambio:32 came:73 can:-61 can_i:-47 can_my:-48 cant:-89 cant__it:-68 car:73 car_$:-55 car__gone:104
+car__i:26 car__to:37 car_and:49 car_is:99 car_was:26 care:-36 care__it:-26 care_of:-41 carro__los:-43 carro_ni:-41
+carro_ya:76 cars:-36 cars_$:-49 cash:33 chatarra:40 chatarra_$:40 chocaron:36 chocaron_y:32 compre:56 con__y:32
+con_el:26 conozco:-56 conozco_$:-39 cuando:27 cuando_me:25 de:42 de__para:36 de_baja:40 de_nuevo:-52 dead:-37 del:27
+descanse:26 di:135 di_a:59 di_de:51 dia:-46 did_it:-26 died:-105 died__the:-48 died_on:-44 different:32 dime:-28
+dinero:-27 divorce:35 divorce_$:36 divorcio:35 do:-109 do__sell:-48 do__work:36 do_it:-68 does:-32 donated:64
+donated__to:43 donated_it:43 done:-231 done_$:-106 done__the:-25 done_in:-33 dont__a:-118 dont__it:47 dont__that:115
+dont__the:46 dont_have:105 dont_need:-29 dont_own:38 dont_want:-29 dos:54 drive_it:-26 driver:28 driveway:31 drop:-31
+drop__off:-25 drop_it:-28 dueno:81 dueno_$:67 el:87 el__fue:26 el__lo:25 el__ni:25 el_dueno:39 el_seguro:51
+el_total:-48 en:138 en__taller:-50 en_el:72 en_enero:52 en_la:-45 en_otro:-43 ended:34 enero:53 enero_$:43 es_el:-34
+es_mio:96 esa:89 esa_troca:36 ese:230 ese_$:63 ese__lo:78 ese__ya:32 ese_carro:139 ese_ya:46 eso:-30 eso__lo:-35
+eso_ya:-25 esta:-30 este:-77 este_numero:-43 ex:218 ex__it:50 ex_wife:47 existe:55 fine:-27 fine_$:-27 fixing:28
+for_a:68 for_me:-26 for_now:-31 for_that:-61 for_the:-31 found:57 found_$:25 free:-30 frenos:-30 friday:-29 from:36
+from_me:40 fue:113 fyi:34 gave__to:25 gave_it:40 gave_you:-26 get:-75 get__done:-25 get_it:-31 getting:-31 going:-49
+going_to:-38 gone:283 gone_$:162 got:120 got__done:-30 got__in:53 got__of:187 got_rid:176 got_stolen:26 got_to:-71
+got_totaled:47 grandson:60 grua:30 guagua:26 guatemala:26 hace:48 hacer:-31 had:-51 had__done:-49 had_it:-42
+has_it:63 has_the:-30 hasta:-36 have:49 have__car:26 have__no:52 have_a:-66 have_it:47 have_that:42 have_the:116
+he:-30 her:-27 here:-26 highway:-30 highway_$:-32 hija:45 hija_$:27 history:34 hit:37 hizo:-53 hizo_mi:-40 how:-32
+hubby:-45 i:-74 i__have:35 i__the:-40 i__to:-42 i__up:25 i_cant:-27 i_drive:47 i_got:-28 i_have:-74 i_let:29
+i_sold:63 i_traded:40 iglesia:73 ill:-36 im:-107 im_not:-35 in:157 in__divorce:36 in_law:-32 in_march:27 in_ohio:27
+in_the:36 insurance:42 insurance__it:36 into:-44 is:-56 is__a:-34 is__sold:25 is__total:-34 is_at:32 is_fine:-31
+is_gone:194 is_got:-27 is_in:29 is_it:-101 is_my:-28 is_not:64 is_that:-33 is_the:-57 is_totaled:36 it:343 it_$:-54
+it__a:50 it__after:51 it__by:-34 it__friday:-33 it__got:-27 it__it:-38 it__me:89 it__more:61 it__not:69 it__on:-42
+it__the:44 it__to:108 it__totaled:59 it_back:81 it_be:-31 it_died:-47 it_done:-92 it_for:46 it_from:44 it_got:51
+it_in:94 it_is:30 it_last:51 it_no:47 it_now:98 it_off:83 it_on:48 it_out:28 it_to:50 it_went:44 jajaja:30 jueves:-28
+junkyard:45 junkyard_$:31 just:-37 k:-39 kids:-37 know_$:30 la:199 la__de:29 la__la:34 la__por:79 la_camioneta:25
+la_grua:33 la_iglesia:73 lado:-33 lado_$:-25 las:-50 last:99 last_night:30 le:-66 lease:35 leave:-43 leave_it:-34
+let:34 lets:-27 like:-54 lleve:-28 lleve__otro:-29 llevo:30 llevo_$:-37 llevo__grua:36 llevo_a:30 llevo_la:35 lo:270
+lo__a:188 lo__al:55 lo__de:44 lo__mi:30 lo__por:130 lo__y:46 lo__yo:-27 lo_agradezco:-50 lo_cambie:-46 lo_cambio:25
+lo_chocaron:26 lo_choque:31 lo_di:117 lo_hizo:-60 lo_lleve:-25 lo_llevo:25 lo_mande:30 lo_que:-37 lo_robaron:75
+lo_tiene:51 lo_vendi:147 lo_vendimos:40 lo_voy:-44 longer:135 longer__it:49 longer__the:64 longer_have:65
+longer_own:64 los__los:26 los_conozco:-42 los_dos:34 loss:25 lot:46 make:-64 make__to:-29 make_it:-57 man:26 mande:29
+manejo:64 march:26 me:-65 me__el:-27 me__la:-47 me__robaron:81 me_la:45 me_lo:57 me_off:38 mecanico:-39
+mecanico_$:-30 mi__se:49 mi_carro:-49 mi_ex:60 mi_hija:50 mine:65 minivan:26 mio:87 mio_$:26 more:130 more_$:61
+my__done:-25 my__one:31 my__says:-36 my_brother:36 my_car:-90 my_ex:111 my_grandson:53 my_new:31 my_wife:-37 need:-90
+need_it:-27 neither:54 new:119 new_one:114 ni__conozco:-41 ni_el:25 ni_los:-41 no:-40 no_$:-152 no__carro:-67
+no__de:-37 no__esa:37 no__ese:139 no__have:69 no__la:26 no__mio:92 no__own:64 no_es:91 no_existe:55 no_lo:-32
+no_longer:134 no_manejo:63 no_me:-40 no_more:105 no_tengo:-96 no_traigo:32 no_ya:-27 not:-62 not_my:-28 not_the:-29
+now:220 now_$:168 nueva:70 nueva_$:62 nuevo:-95 nuevo_$:-81 number:-66 numero:-60 of:112 of_the:88 off:95 off__the:51
+off_for:-25 off_me:48 off_the:-26 ohio:27 old:60 on:-103 on__highway:-30 on__it:-33 on__now:-26 on_it:-61 on_the:-53
+one:195 one_in:29 one_is:39 or:-30 otra:-38 otro:114 otro_$:135 otro_carro:42 otro_lado:-29 otro_taller:-59 our:34
+out:61 out__the:25 out_of:40 own:86 own__car:-56 own_a:-56 own_it:70 own_that:85 owns:50 paid:30 para:58 para_otro:32
+parking:36 parking_lot:32 paso:32 paso_a:45 passed:84 perdi:39 perdida:39 perdida_total:29 phone:-29 please__my:30
+pole:27 por:251 por_el:34 por_otro:47 por_una:136 posible:-51 posible_$:-50 puedo:-30 que_ya:26 quedo:109
+quedo_con:25 quedo_mi:45 quit:34 quit_texting:49 rid:176 rid__the:57 rid_of:176 robaron:81 said:26 saque:26 says:-45
+scrapped:57 se:82 se__agradezco:-42 se__cambie:-45 se__con:40 se__di:40 se__llevo:108 se__quedo:41 se_fue:56
+se_lo:145 se_me:-25 seguro:44 sell:-71 sell_used:-44 selling:-30 senor:-25 shes_a:26 shop:-35 sky:27 so:42 so_you:26
+sold:225 sold_$:-100 sold__car:59 sold__the:41 sold_both:28 sold_but:37 sold_it:152 sold_that:50 sold_the:47
+somebody__it:35 someone_$:-25 soon:-28 soy_el:35 stolen:75 swapped:51 take__off:29 take_me:44 taller:-68 taller_$:-46
+tax_$:-34 tengo:-219 tengo_$:-31 tengo_carro:-71 tengo_esa:36 tengo_otro:39 tengo_que:-34 texting:61 texting_$:51
+that:144 that_$:-94 that__anymore:46 that__is:49 that__sold:28 that_car:101 that_done:-43 that_is:-49 that_one:54
+that_truck:68 the:171 the__and:72 the__anymore:28 the__of:-41 the__one:58 the__parking:33 the__till:-32 the_bank:34
+the_bottom:33 the_bus:-27 the_divorce:36 the_highway:-30 the_junkyard:27 the_new:41 the_old:43 the_owner:-28
+the_sky:27 the_total:-47 the_van:77 them:62 them_$:25 there:-34 they:26 they__it:29 this:-82 this_number:-41 tiene:33
+tiene_mi:51 till:-44 time:-81 to:36 to__it:-60 to__the:-36 to_a:43 to_ask:-34 to_be:-28 to_my:139 to_the:75 today:-49
+today_$:-47 too:-26 took:181 took__of:-37 took_care:-37 took_it:109 took_the:112 total:-107 total_$:-52 totaled:132
+traded:163 traded__in:54 traded_it:72 traigo:50 truck:50 truck_$:-67 truck_is:58 twice:-50 twice_today:-52 un_ano:27
+una:159 uno:32 up:57 use:-32 used:-40 used_cars:-44 van:103 van_$:68 van_a:-28 vehiculo:25 vender:-42 vendi:232
+vendi_$:53 vendi_el:29 vendimos:70 vez:-36 vida:31 voy:-81 voy_a:-69 wagon:40 want:-32 want_it:-26 was:45 we:98
+we__have:31 we__that:43 we_have:-35 we_sold:53 went:95 went__the:41 went_to:73 were:-31 what__the:-36 what__you:34
+what_is:-43 when:-55 wife__it:34 will:-64 will_it:-35 with:-43 with_tax:-33 work_on:36 would_i:-29 wrecked:34
+write:30 wrong:-33 wrote:59 wrote_it:62 y:82 ya:92 ya__a:35 ya__cambie:-74 ya__de:25 ya__es:122 ya__existe:55
+ya__lleve:-31 ya__lo:-86 ya__manejo:65 ya__me:-44 ya__mi:-25 ya__otro:69 ya__tengo:116 ya__tiene:28 ya__vendi:54
+ya_lo:-102 ya_me:-35 ya_ni:30 ya_no:373 ya_paso:28 ya_se:-83 yo:-122 yo__tengo:-40 yo_ni:-35 yo_no:-49 you:-141
+you_$:-31 you__me:-34 you__my:-29 you__on:34 you__used:-45 you_can:42 you_see:29 you_sell:-49 you_work:36 your:25
 """

@@ -1,246 +1,275 @@
 """What speaks for and against `later`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "later"
-BIAS = -135
+BIAS = -148
 WEIGHTS = """\
-#abie:-25 #abla:36 #ablo:103 #abor:43 #abou:46 #acab:67 #acac:41 #acat:61 #aced:-29 #acia:-43 #aded:-39 #adel:92
-#ados:29 #adua:34 #affo:35 #afte:-47 #agua:-79 #ague:36 #ahor:226 #aigo:67 #airp:47 #ajes:-26 #alat:25 #alga:50
-#alin:36 #alle:-40 #alon:-25 #alqu:-33 #alri:-47 #amen:-45 #amil:30 #amos:96 #ampe:36 #anan:-52 #anas:70 #ance:72
-#ando:115 #anej:-96 #aniz:75 #anks:-48 #anos:-26 #anot:26 #anta:-51 #ante:72 #anti:65 #anto:-32 #apen:40 #appe:-37
-#appy:-53 #apun:-25 #aqui:-26 #arca:-59 #arch:48 #arco:27 #arde:-40 #aren:33 #arge:-25 #aria:-28 #ario:41 #arke:57
-#aron:-148 #arve:35 #arzo:110 #asad:-82 #ason:50 #asse:-28 #ater:30 #athe:47 #atio:77 #augu:25 #auto:-44 #aver:34
-#avia:29 #avin:122 #avis:176 #avor:-39 #away:-63 #aybe:104 #ayda:55 #baby:32 #back:-35 #ball:28 #band:41 #bank:-32
-#baro:-30 #bett:32 #betw:34 #biar:-26 #bien:42 #bier:-29 #blam:51 #blem:-25 #blen:34 #boda:26 #body:-33 #bols:-50
-#bonu:41 #boss:46 #bout:51 #brar:-53 #bscr:-26 #budg:54 #buen:32 #busc:64 #busy:121 #cabe:63 #caci:33 #call:-38
-#came:-39 #canc:53 #cant:124 #care:-34 #cati:50 #cele:44 #cena:36 #chan:-45 #char:-31 #chec:212 #ched:26 #choo:55
-#cias:-41 #cion:28 #cker:-25 #clas:-27 #cole:-32 #come:32 #comm:42 #como:-52 #conf:70 #cort:58 #cost:-25 #coun:-40
-#ctob:32 #cual:-40 #cuar:38 #cuen:-35 #cuer:44 #cupa:59 #dame:29 #days:95 #ddle:64 #deal:29 #deja:38 #deje:250
-#dela:96 #deme:66 #depl:25 #desp:34 #dget:54 #dias:52 #dier:-31 #digo:197 #dimo:-72 #dine:115 #dios:37 #dire:103
-#dont:53 #drop:-42 #dule:29 #each:35 #eali:32 #earl:-27 #earn:25 #easo:50 #eath:59 #ebod:-27 #ecar:51 #ecib:-27
-#ecio:-49 #ecks:37 #ecue:42 #edal:-28 #eded:-28 #edes:-55 #edul:29 #eede:-28 #eeks:31 #eels:-28 #eemb:-49 #egan:-44
-#egre:41 #egue:74 #egun:56 #ejam:71 #ejan:-108 #ejar:-46 #ejel:-31 #ejem:148 #ejen:-39 #ejor:46 #elan:105 #eliz:-49
-#elva:57 #elvo:30 #embe:44 #embo:-49 #embr:35 #emin:27 #emos:49 #empo:93 #empr:-26 #enas:39 #endi:-123 #ends:30
-#enen:-62 #ener:-46 #enev:-84 #enga:-39 #engi:-45 #engo:102 #enme:56 #enou:-29 #ensa:159 #ento:161 #entr:-36
-#epla:-30 #eplo:25 #eran:44 #erar:-45 #erco:-41 #eren:-30 #eres:-42 #eria:72 #ermi:70 #erne:-32 #eron:-88 #erse:59
-#esda:-33 #eses:73 #espe:-72 #esta:-53 #este:26 #esto:33 #etim:-67 #ette:31 #etwe:34 #ever:-185 #eves:-40 #evis:62
-#exts:-66 #falt:28 #fami:30 #favo:-39 #feli:-51 #feri:80 #ffic:-37 #ffor:31 #fice:-35 #fies:25 #fina:60 #firm:85
-#firs:81 #fixe:-31 #ford:35 #fren:-72 #frid:-51 #frio:39 #fter:-47 #fund:-25 #gast:28 #gery:51 #gets:31 #ghty:-37
-#gimm:35 #gine:-45 #give:85 #givi:-27 #goin:-30 #grac:-42 #grea:-27 #gres:42 #guan:-66 #guen:51 #guno:39 #gunt:71
-#habl:146 #hace:-81 #hank:-44 #happ:-71 #harg:-25 #harv:35 #have:53 #head:-26 #heca:55 #heck:64 #heco:92 #hedu:29
-#hene:-84 #here:-49 #hese:44 #hici:-34 #hink:34 #hits:25 #hold:76 #hone:-47 #hool:67 #hora:167 #hori:36 #hose:-48
-#hosp:43 #houg:44 #hubb:81 #hurs:-56 #husb:25 #ibir:-33 #ices:-51 #icey:-32 #icie:-33 #iday:-41 #iddl:67 #iemb:27
-#iemp:26 #iene:-102 #ierc:-33 #iero:-98 #ight:165 #iles:27 #imav:34 #imme:35 #imos:-88 #inal:59 #ince:25 #inco:30
-#inda:59 #iner:110 #ings:45 #ingu:35 #insu:43 #inte:-70 #ione:42 #irmo:89 #irpo:47 #irst:81 #isar:-32 #isen:37
-#isit:38 #ital:28 #ivin:-47 #ixed:-31 #jale:-52 #jame:66 #jand:-97 #jelo:-31 #jeme:146 #juev:-43 #june:108 #junt:172
-#just:51 #kick:25 #kind:74 #king:-34 #know:68 #labo:43 #lace:-38 #lama:-29 #lame:-32 #lamo:42 #lant:95 #last:-136
-#late:26 #leep:32 #legu:78 #lend:31 #lenm:35 #lent:-27 #lets:56 #levo:53 #ligh:-64 #ling:47 #list:-25 #live:-28
-#llam:-67 #lled:-28 #lleg:67 #ller:-27 #llev:48 #lock:-30 #look:107 #lost:26 #lqui:-33 #lrig:-47 #ltan:32 #ltim:-47
-#lueg:93 #luga:-45 #lune:-68 #make:-54 #mana:-41 #mane:-100 #mart:-32 #marz:110 #mati:-34 #mave:34 #mayb:104 #mayo:33
-#mbia:-37 #mbio:29 #mbol:-49 #mbre:27 #mebo:-27 #mejo:46 #menm:-37 #mens:-36 #ment:224 #mero:35 #mese:73 #meti:-79
-#midd:67 #mier:-35 #mily:31 #mine:54 #mmer:52 #mmit:42 #mome:246 #mond:-64 #mone:35 #more:-48 #morr:38 #movi:63
-#mped:36 #mpor:50 #mpre:-43 #much:51 #myse:-26 #nals:40 #nana:-52 #ncel:49 #ncen:35 #nces:-43 #nche:-28 #ndam:29
-#ndar:26 #nday:-33 #ndim:-71 #near:73 #need:84 #neja:-96 #nero:66 #neve:-102 #next:38 #nfir:87 #ngan:-86 #ngin:-46
-#ngun:35 #nigh:52 #noch:31 #noug:-29 #novi:32 #nsaj:-35 #nsan:51 #nsar:204 #nsur:44 #ntan:31 #ntar:92 #nten:67
-#nter:-78 #nths:28 #ntil:43 #ntit:75 #ntra:41 #ntre:-70 #nudg:42 #nuev:28 #numb:-38 #nunc:-39 #obar:-34 #ober:30
-#oble:-27 #obra:-59 #obre:30 #oche:28 #ocke:-28 #octo:41 #ocup:41 #oday:84 #offi:-35 #oing:-39 #oint:-27 #ojal:25
-#okin:-28 #oles:-40 #olso:-49 #omeb:-27 #omen:212 #omes:76 #omet:-90 #ommi:42 #omor:40 #once:118 #onda:-67 #ondo:-52
-#oney:35 #onfi:81 #onig:82 #onto:-48 #onus:41 #ooki:-28 #open:-51 #oper:61 #orad:51 #orar:50 #orit:32 #orro:41
-#orry:-66 #orth:-41 #orto:38 #ospi:43 #otal:-30 #oton:28 #ough:29 #ould:-52 #ount:-48 #over:38 #ovie:36 #ovin:68
-#oxim:-48 #paci:-29 #pagu:36 #paid:53 #para:116 #park:45 #pasa:-36 #pase:86 #pass:-137 #payd:55 #peda:-28 #pena:28
-#pens:161 #pera:33 #phon:-52 #pita:28 #plac:-33 #plat:31 #ploy:25 #poin:-26 #pond:-39 #pora:51 #port:44 #poso:26
-#pped:-25 #prec:-27 #preg:71 #pren:-38 #pric:-95 #prim:48 #prin:-27 #pron:-48 #prox:-45 #pued:-71 #punt:-31 #qued:-34
-#quie:-62 #quin:29 #quiz:42 #rada:60 #rade:-74 #radu:35 #raig:74 #ramo:32 #ranc:44 #rand:-36 #rano:28 #rari:50
-#raro:-36 #rcol:-33 #rdad:26 #rdem:27 #reac:35 #reca:-27 #reci:-62 #recu:53 #reem:-49 #rega:-27 #regr:42 #regu:67
-#remi:25 #rend:-39 #reno:-59 #rent:37 #repl:-41 #rese:38 #resp:-53 #ress:-25 #reta:27 #revi:62 #rgan:68 #rger:53
-#rice:-87 #rida:-46 #righ:88 #rima:33 #ring:-67 #rita:27 #rite:32 #rked:54 #rmin:63 #rned:-25 #rnes:-27 #road:36
-#roba:-32 #ront:-63 #roug:25 #roxi:-48 #rpor:45 #rque:-35 #rrow:37 #rsda:-49 #rtes:-29 #rtos:-26 #ruen:-26 #rves:35
-#sado:-50 #saje:-35 #sale:-28 #salg:38 #save:57 #savi:130 #says:55 #sban:25 #sche:29 #scho:67 #sday:-82 #seas:118
-#self:-35 #seme:39 #senm:39 #sept:31 #sera:84 #sick:-25 #sign:-40 #sigu:25 #skip:-40 #slee:32 #slow:39 #snow:29
-#some:-83 #sorr:-63 #spac:-35 #sper:-63 #spon:-49 #ssed:-46 #stan:-65 #stas:28 #sted:-92 #ster:46 #stil:-58 #stoy:68
-#subs:-26 #summ:52 #sura:44 #sure:-68 #surg:49 #swam:36 #tado:37 #take:-112 #talk:44 #tall:-34 #tand:36 #tant:28
-#tard:-26 #tari:-25 #tede:-54 #tell:62 #temp:32 #tena:31 #teng:83 #tere:-40 #term:66 #text:-33 #than:-52 #that:-72
-#then:179 #thes:44 #they:-42 #thin:54 #this:50 #thos:-41 #thou:60 #thur:-57 #tiem:50 #tien:-88 #tigh:108 #till:51
-#tima:-47 #time:54 #tion:65 #tira:-25 #tito:84 #tobe:32 #toda:88 #tomo:35 #toni:82 #took:-50 #tota:-30 #town:51
-#trad:-48 #trai:73 #treg:-42 #trip:-30 #true:-26 #tter:28 #tues:-38 #twee:34 #twic:-35 #ualq:-33 #uand:26 #uant:-95
-#uare:42 #ubby:81 #ubsc:-26 #ucho:62 #udge:95 #ueda:-53 #uede:-60 #uego:92 #uelt:-32 #uelv:102 #uena:-28 #uent:-36
-#uera:25 #uerd:44 #uest:-44 #ueve:-48 #ugar:-45 #ugus:25 #uier:-63 #uinc:39 #uiza:42 #ulti:-47 #umbe:-38 #umme:52
-#unas:60 #unca:-39 #unes:-68 #unos:120 #unta:105 #unte:53 #unti:53 #unto:47 #upad:61 #uran:45 #urge:46 #ursd:-49
-#usba:25 #usco:55 #uste:-88 #utom:-32 #vaca:102 #vemo:37 #vend:-104 #vera:72 #vers:60 #vest:35 #viem:32 #ving:157
-#vise:52 #visi:36 #viso:148 #vuel:54 #wamp:36 #weat:51 #week:105 #ween:34 #went:-47 #were:50 #when:153 #wher:-29
-#wice:-35 #wife:29 #will:102 #wint:-25 #work:-71 #wort:-42 #woul:-43 #writ:39 #xima:-53 #yday:55 #yeah:-39 #your:-93
-#ysel:-26 %again_later:355 %again_later%away:166 %again_later%busy:123 %again_later%call_off:85 %again_later%car:100
-%again_later%car_part:-60 %again_later%do_it:137 %again_later%elsewhere:31 %again_later%fails:34
-%again_later%family:91 %again_later%leave_me:57 %again_later%lift:-74 %again_later%money:61 %again_later%noise:-51
-%again_later%odometer:41 %again_later%on_way:-50 %again_later%opening:-41 %again_later%pay_day:183
-%again_later%phone:-88 %again_later%place:-50 %again_later%question:-27 %again_later%refuse:171
-%again_later%season:43 %again_later%shake:-54 %again_later%shift_it:28 %again_later%start_again:-27
-%again_later%thanks:-99 %again_later%who:-35 %agree:-73 %agree%bring:-147 %agree%busy:-45 %agree%do_it:51
-%agree%doubt:-49 %agree%family:45 %agree%gone_car:37 %agree%message:49 %agree%on_way:-46 %agree%question:-88
-%agree%refuse:172 %agree%thanks:-26 %away:273 %away%bring:46 %away%call_off:105 %away%car:49 %away%car_part:-75
-%away%doubt:36 %away%elsewhere:33 %away%how_long:-28 %away%leave_me:-65 %away%lift:-43 %away%noise:-28
-%away%on_way:-38 %away%pay_day:32 %away%phone:65 %away%question:159 %away%refuse:-116 %away%season:43
-%away%start_again:37 %bad:-26 %bad%bring:47 %bad%busy:50 %bad%meaning:-25 %bad%refuse:-33 %bring%busy:33
-%bring%call_off:54 %bring%do_it:-32 %bring%doubt:69 %bring%elsewhere:-25 %bring%money:62 %bring%on_way:31
-%bring%pay_day:50 %bring%phone:26 %bring%question:-82 %bring%refuse:49 %bring%season:69 %busy:193 %busy%fails:26
-%busy%gone_car:99 %busy%how_long:86 %busy%lift:31 %busy%pay_day:48 %busy%phone:-38 %busy%question:27 %busy%refuse:-26
-%busy%season:42 %busy%shift_it:-55 %busy%start_again:59 %busy%wrong_one:36 %call_off:30 %call_off%car:-60
-%call_off%car_part:-46 %call_off%doubt:28 %call_off%elsewhere:-43 %call_off%family:-28 %call_off%how_long:30
-%call_off%leave_me:-34 %call_off%lift:-90 %call_off%message:-75 %call_off%money:34 %call_off%odometer:-40
-%call_off%phone:-61 %call_off%question:45 %call_off%refuse:40 %call_off%season:191 %call_off%shift_it:-59
-%call_off%thanks:29 %car:-96 %car%car_part:-42 %car%family:26 %car%gone_car:-56 %car%money:-26 %car%odometer:33
-%car%pay_day:-32 %car%place:62 %car_part:-147 %car_part%fails:-32 %car_part%leave_me:39 %car_part%money:51
-%car_part%noise:-35 %car_part%on_way:-33 %car_part%pay_day:-31 %car_part%phone:-50 %car_part%question:-60
-%car_part%refuse:66 %car_part%season:60 %car_part%shake:-36 %car_part%start_again:-33 %do_it:-118 %do_it%doubt:47
-%do_it%elsewhere:-44 %do_it%gone_car:-31 %do_it%message:53 %do_it%pay_day:-83 %do_it%question:33 %do_it%refuse:-35
-%do_it%season:-38 %do_it%wrong_one:-55 %doubt:130 %doubt%elsewhere:-52 %doubt%family:58 %doubt%how_long:-26
-%doubt%lift:26 %doubt%message:32 %doubt%money:-59 %doubt%odometer:91 %doubt%on_way:64 %doubt%pay_day:25
-%doubt%refuse:76 %doubt%season:107 %doubt%shift_it:-44 %doubt%staff:27 %doubt%wrong_one:-89 %elsewhere:-65
-%elsewhere%gone_car:-27 %elsewhere%lift:25 %elsewhere%message:-31 %elsewhere%odometer:64 %elsewhere%phone:-28
-%elsewhere%refuse:-31 %elsewhere%season:33 %elsewhere%staff:-37 %elsewhere%wrong_one:-40 %fails:-80 %fails%refuse:-27
-%family%money:28 %family%question:28 %family%refuse:-49 %family%start_again:77 %family%wrong_one:61 %gone_car:-145
-%gone_car%how_long:68 %gone_car%money:28 %gone_car%pay_day:-42 %gone_car%question:39 %gone_car%refuse:52
-%gone_car%shift_it:-46 %how_long:38 %how_long%lift:30 %how_long%pay_day:44 %how_long%question:-33 %how_long%refuse:60
-%how_long%shift_it:-57 %leak:-44 %leave_me:-34 %leave_me%message:-47 %leave_me%money:46 %leave_me%odometer:78
-%leave_me%opening:47 %leave_me%pay_day:-43 %leave_me%place:50 %leave_me%question:34 %lift:-95 %lift%pay_day:-88
-%lift%season:-126 %lift%shift_it:30 %lift%wrong_one:42 %machine:-47 %meaning%pay_day:50 %message:-82
-%message%on_way:45 %message%pay_day:-35 %message%question:39 %message%refuse:-43 %message%start_again:-90
-%message%thanks:-36 %message%wrong_one:-61 %money%odometer:-48 %money%pay_day:49 %money%place:40 %money%season:90
-%money%shift_it:-43 %money%start_again:-39 %noise:-101 %noise%question:-55 %noise%refuse:-27 %odometer%opening:51
-%odometer%pay_day:-30 %odometer%phone:-46 %odometer%question:75 %odometer%shift_it:99 %odometer%staff:41 %on_way:-85
-%on_way%pay_day:41 %on_way%place:-31 %on_way%question:-52 %on_way%season:48 %on_way%start_again:29 %opening:-37
-%opening%place:-26 %opening%question:-51 %pay_day:243 %pay_day%question:203 %pay_day%refuse:118 %pay_day%season:-92
-%pay_day%shift_it:53 %pay_day%start_again:31 %pay_day%wrong_one:79 %phone:-184 %phone%refuse:-29 %phone%season:122
-%phone%shift_it:-39 %phone%staff:-41 %phone%wrong_one:55 %place:-27 %place%question:-27 %place%refuse:64
-%place%season:29 %question:-40 %question%season:182 %question%shake:-58 %question%shift_it:-26
-%question%smoke_smell:-28 %question%who:-53 %question%wrong_one:32 %refuse:-143 %refuse%season:199 %refuse%staff:-51
-%refuse%start_again:-76 %refuse%thanks:-59 %season:303 %season%shift_it:127 %season%start_again:66 %season%thanks:26
-%season%wrong_one:99 %shake:-86 %shift_it%start_again:-27 %shift_it%wrong_one:-42 %smoke_smell:-88 %staff:-43
-%start_again:-75 %start_again%wrong_one:-25 %thanks:-55 %who:-87 @?:-229 @after_visit:-165 @car:-50 @confirm:-288
-@confirm_stop:-107 @later:360 @nothing:-241 @odometer:33 @offers:-121 @reading:-145 @time:-141 @times:-118
-@walk_in:-116 ^_about:-35 ^_after:150 ^_aguanta:-101 ^_ahora:117 ^_ahorita:29 ^_al:108 ^_ando:111 ^_any:-35
-^_apenas:38 ^_asi:-37 ^_ask:80 ^_at:104 ^_call:-58 ^_can:-96 ^_cant:102 ^_check:27 ^_como:-35 ^_count:-51
-^_cuando:126 ^_cuanto:-60 ^_de:31 ^_dejame:48 ^_deje:184 ^_dejeme:145 ^_deme:25 ^_despues:49 ^_do:-85 ^_dont:62
-^_el:-71 ^_en:103 ^_end:-39 ^_entre:-26 ^_es:-29 ^_eso:-32 ^_estoy:95 ^_feliz:-39 ^_first:-54 ^_for:-27 ^_get:-38
-^_gimme:35 ^_give:51 ^_go:-44 ^_got:121 ^_gracias:-41 ^_hablenme:36 ^_hace:-32 ^_had:-29 ^_hang:25 ^_hmm:27 ^_hold:63
-^_how:-87 ^_i:-59 ^_ill:94 ^_is:-56 ^_it:-53 ^_just:64 ^_la:-123 ^_le:-61 ^_let:175 ^_llamenme:-27 ^_lo:119
-^_luego:53 ^_mas:204 ^_maybe:74 ^_me:-148 ^_my:-115 ^_need:140 ^_not:197 ^_ok:-58 ^_on:49 ^_once:68 ^_one:-25
-^_opt:-72 ^_otro:73 ^_please:-46 ^_puedo:-108 ^_que:-78 ^_se:-71 ^_si:-102 ^_sign:-30 ^_soon:31 ^_sorry:-48
-^_still:-25 ^_sure:-175 ^_swamped:36 ^_tengo:88 ^_text:59 ^_the:-126 ^_this:-39 ^_too:59 ^_traded:-31 ^_try:87
-^_va:46 ^_wait:34 ^_waiting:53 ^_were:54 ^_what:-87 ^_when:164 ^_whenever:-43 ^_why:-29 ^_will:27 ^_y:-33 ^_yeah:-34
-^_yes:-67 ^_yo:147 ^_you:-109 a__is:-36 a__me:30 a__mil:92 a__of:-44 a__or:40 a__thing:34 a__time:69 a__weeks:80
-a_bit:67 a_call:-26 a_few:88 a_good:73 a_los:65 a_mi:-66 a_month:32 a_que:46 a_week:-25 a_while:32 abiertos:-25
-about:49 about_it:72 acabe:60 acabe_la:41 add:-33 adelante:48 adelante_$:28 afford:35 afford_it:37 after:-42
-after_$:-87 after__day:35 after__th:-29 again_$:-118 again_in:74 aguanta:-102 ahi:28 ahora:191 ahora_$:39
-ahora_no:152 ahorita:28 ahorita_no:69 airport:47 airport_$:50 al:25 al_rato:63 al_trabajo:-36 all:-73 all_$:-48
-an:-34 and:-100 and_not:-28 anda:-30 andamos:25 ando:178 ando__de:28 ando_bien:83 ando_en:27 ando_fuera:51 ano:39
-another:27 any:-61 apenas:40 are:37 are__the:56 are_in:68 are_you:-28 as_well:-25 asi:-94 asi_$:-38 ask:422
-ask__again:58 ask__in:48 ask__when:25 ask_me:252 ask_my:47 at:180 at_$:35 at__calendar:30 at__moment:64 at__time:28
-at_k:152 at_the:89 at_this:27 august:25 avisar:-30 avisenme:41 aviso:121 aviso_$:109 away:-63 away_$:-41 baby:31
-back:-34 back_$:-74 back__the:-33 back__you:82 back_from:40 back_out:-25 back_to:77 bank:-32 be:-74 better:32
-better_$:37 between:34 bien:34 bien_$:-38 bit:66 boda:26 bonus:41 boss:46 boss_$:36 budget:54 buen:50 bug:30
-bug_me:30 busco:55 busco_$:53 busy:121 by_$:-27 calendar:31 call:-38 call_$:-25 call_me:-67 cambio:29 came:-36
-can:-99 can__get:-36 can__me:-29 can__tell:32 can__wait:-67 can_i:-25 can_it:-72 cancele:45 cant:120 cant__in:-27
-cant__it:31 cant__the:26 cant_afford:35 cant_come:-28 care:-31 care_of:-30 chance:33 chances:-52 chances_$:-52
-checar:53 check:67 check__me:47 check_engine:-39 check_with:66 checks:37 checks_$:38 checo:92 cobraron:-34 cobre:40
-comes:77 comes_$:29 commit:42 como:-51 con:45 con_mi:91 confirmo:89 confirmo_$:83 corto:39 cost:-25 count:-53
-count__in:-42 count_me:-53 cualquier:-25 cuando:28 cuando__a:32 cuando__de:46 cuando__la:73 cuando__vuelta:-25
-cuando_doy:-25 cuando_freno:-36 cuando_llegue:39 cuando_lo:-76 cuando_me:53 cuando_regrese:36 cuando_salga:26
-cuando_tenga:49 cuando_termine:51 cuando_vuelva:34 cuanto:-25 cuanto_me:-54 da:-28 day_after:-33 days:111 days_$:99
-de:76 de__no:61 de_dinero:52 de_la:26 de_las:-52 de_mes:-27 de_vacaciones:32 deja:32 dejame:66 deje:171 dejelo:-31
-dejeme:146 del:-42 deme:39 despues:35 despues_$:97 despues__las:-58 despues_de:-40 despues_del:-65 dia:32 dia_$:-29
-dias:52 did:-29 digo:201 digo_$:160 dinero:116 dinero_$:116 dios:38 dios_quiere:25 do:-71 do__need:-32 do_i:-49
-do_it:61 do_not:-30 do_you:-27 dont:53 dont__it:48 dont__me:-31 dont_have:52 dont_know:64 dos:-33 down__road:27
-down_the:29 doy:-28 doy_vuelta:-25 drive__a:33 drive_for:34 drop:-38 el:33 el__despues:-58 el__mes:69 el__pasado:-51
-el_ano:28 el_aviso:-30 el_carro:27 el_dinero:25 el_jueves:-26 el_lunes:-56 el_mes:-26 el_momento:50 el_otro:72
-el_verano:38 en:208 en__dias:64 en__me:-25 en__noche:30 en__por:36 en__que:25 en__si:27 en__y:28 en_enero:-33
-en_la:-51 en_marzo:60 en_mil:63 en_que:-33 en_unos:80 end:-33 end__the:-42 end_of:-32 enero:-48 enero_$:-61
-engine:-45 enough:-29 entre:-34 entre_semana:-28 entregan:-35 entregan_$:-34 es:-55 escribo_$:30 escuela_$:30 ese:-30
-eso:-47 espacio:-34 espacio_$:-33 esperar:-60 espero:-34 esposo:26 esta_semana:34 estan:-52 estan_abiertos:-25
-este_mes:41 estoy:60 estoy_bien:-39 estoy_de:56 estoy_en:30 estoy_manejando:-75 ever:-71 ever_$:-58 ex:-58
-ex_wife:-30 faltan:32 family:31 favor:-40 feel:28 feel_like:33 feliz:-49 feliz_navidad:-27 feria:80 few:97
-few_weeks:41 fiestas:25 fin:-41 fin_de:-37 finals:40 first:81 first_$:114 fixed:-31 for:63 for_a:35 for_it:140
-for_me:-100 for_now:54 for_sure:-33 freno:-37 friday:-48 frio:39 frio_$:39 fuera:26 fuera_$:26 get:66 get__on:49
-get__to:100 get_a:-55 get_back:116 get_it:-29 get_me:-43 get_my:33 get_paid:77 get_the:-38 get_through:27 gets:31
-gimme:35 gimme_a:37 give:84 give__a:62 give_me:70 go:-92 go_away:-34 going:-30 going_on:45 going_to:-48 got:104
-got__wait:27 got_a:-26 got_it:-32 got_to:178 gracias:-41 gracias__el:-29 gracias_por:-51 hablamos:44 hablamos_$:36
-hablenme:35 hablo:103 hablo_$:86 hace:-80 hace_un:-34 had_to:-28 happy:-53 harvest:35 has:-67 has_it:-27
-hasta__hora:-36 hasta__me:34 hasta_que:97 have:41 have_time:94 hit:86 hit__up:70 hit_k:27 hit_me:70 hits:25 hmm:27
-hold:68 hold_off:50 hold_that:34 hora:-68 horario:46 horario_$:27 horas_$:-27 hospital:28 hospital_$:34 how:-57
-how_much:-32 hubby:78 husband:25 i:-51 i__a:-33 i__it:-30 i__like:33 i__out:-53 i__paid:77 i__the:-25 i__to:26
-i__you:32 i_can:32 i_cant:-32 i_feel:30 i_get:50 i_need:80 i_think:-51 i_want:-29 i_will:29 if:-26 ill:59
-ill__back:31 ill__my:-53 ill__out:26 ill__you:116 ill_call:85 ill_do:60 ill_get:27 ill_let:41 ill_pass:-94
-ill_take:-60 im:119 im__of:60 im__the:34 im_back:30 im_down:-45 im_free:25 im_out:66 im_still:-37 in:139 in_$:-136
-in__bit:65 in__middle:70 in__spring:28 in__weeks:-31 in_a:77 in_another:49 in_june:96 in_march:26 in_may:32 in_the:35
-in_two:-56 insurance:44 is:94 is__at:52 is__for:29 is__the:-33 is_on:-37 is_over:37 is_this:-27 is_tight:98 it:-116
-it_$:134 it__after:-25 it__i:64 it__last:-31 it__now:37 it__to:-28 it_at:39 it_back:-45 it_be:-26 it_for:48 it_in:-81
-it_is:28 it_now:-70 it_to:-35 it_wait:-65 it_when:55 jale:-52 jale_$:-50 job:49 job_so:35 jueves:-40 june:108
-june_$:81 juntar:61 junto:44 just:52 just__my:27 just_had:56 k:113 k_$:128 k_miles:-28 kinda:63 know:77 know_$:51
-know__is:53 know_it:56 la:65 la__de:28 la__en:-47 la__quincena:27 la__semana:-32 la__vez:-73 la_boda:26 la_noche:35
-la_proxima:-53 la_semana:-31 la_tarde:-29 la_temporada:51 la_ultima:-37 labor:43 labor_day:42 las_$:-32
-las__millas:34 las_fiestas:26 las_horas:34 las_mil:57 last:-135 last_month:-73 later_$:82 later_one:-41
-later_time:-37 le:276 le__a:-32 le_aviso:63 le_digo:85 le_faltan:31 le_hablo:75 les:306 les_aviso:62 les_digo:46
-let:203 let__look:52 let__see:54 let_me:161 let_you:69 lets:56 lets__it:-30 lets_out:43 light:-36 like_$:25
-like_a:-26 live:-27 llamenme:-37 llegue:83 llegue__las:26 llegue_a:46 llevo:53 llevo_$:43 lo__a:46 lo__de:-32
-lo__el:-32 lo__en:-43 lo__pronto:-34 lo_entregan:-35 lo_llevo:55 lo_mas:-36 lo_robaron:-25 lo_tienen:-27 lo_trae:25
-lo_vendi:-35 lo_voy:68 look:123 look__my:29 looks_like:25 los:59 los_$:32 los_mil:59 lost:26 lost_my:45 luego:93
-luego__digo:29 luego_les:45 lugar:-45 lugar_$:-39 lunes:-68 make:-50 make_it:-37 manana:-51 manejando:-98 marca:-47
-march:57 march_$:25 marco:28 martes:-31 marzo:110 marzo_$:40 mas:68 mas_$:-96 mas__el:36 mas_adelante:120 mas_para:50
-mas_pronto:-41 mas_tarde:28 may:43 maybe:104 maybe_in:43 mayo:30 me:156 me_$:-174 me__al:-58 me__at:26 me__el:67
-me__im:33 me__in:49 me__june:66 me__las:28 me__my:47 me__on:32 me__this:-26 me__time:25 me__to:-46 me__week:84
-me__what:37 me__when:-31 me__you:-30 me_after:33 me_again:74 me_back:-60 me_cobraron:-34 me_in:90 me_llegue:27
-me_lo:-44 me_look:52 me_marca:-56 me_next:87 me_now:-32 me_off:-31 me_out:-32 me_paguen:40 me_see:54 me_some:25
-me_then:98 me_tomorrow:39 me_up:58 me_van:-33 me_when:35 mejor:40 mensajes:-26 mes:-119 mes_$:-70 mes_pasado:-46
-meses:54 meses_$:44 mi__y:39 mi_esposo:26 middle:67 middle_of:68 miercoles:-32 mil:204 mil_$:33 mil_millas:63
-millas_$:-27 moment:64 momento:183 momento_no:78 monday:-32 mondays:-32 money:27 money_$:-47 money__tight:95
-money_is:101 month__so:43 month_is:-37 month_or:40 months:28 more:-35 moving:68 much_$:-30 mucho:62 muy:-45 my:79
-my__back:-44 my__first:43 my__is:35 my__refund:44 my__says:29 my__so:34 my_boss:56 my_car:-52 my_chances:-52
-my_ex:-27 my_job:47 my_schedule:77 my_tax:57 my_wife:39 myself:-26 nada_$:-37 near:75 near__car:64 near_the:63
-need:126 need_to:154 needed:-28 new:58 new_year:25 next:38 ni:-38 ninguno:40 no_$:-65 no__ahora:70 no__el:31
-no__tiempo:52 no__yet:99 no_es:44 no_gracias:57 no_me:-73 no_need:-32 no_not:53 no_por:116 no_puedo:115 no_se:54
-no_tengo:83 no_traigo:76 noche:36 not:187 not_$:-37 not__me:-69 not__month:25 not__now:76 not__this:63 not__to:-40
-not__yet:88 not_a:40 not_ever:-57 not_for:-46 not_going:-49 not_happy:-27 not_in:-26 not_me:-70 not_my:-35
-not_now:112 not_right:125 not_sure:145 not_till:30 not_today:97 not_worth:-41 not_yet:164 noviembre:32 now:208
-now_$:85 now__me:25 nudge:42 nuevo:30 number:-36 nunca:-39 october:32 of:-88 of__month:-40 of_the:-55 of_town:66
-office:-35 oh:-25 ok:-64 on:74 on__now:31 on__refund:-58 on_it:53 on_my:46 once:108 once_the:39 one:-91 one_$:-44
-only_at:33 open:-31 opt:-81 opt_out:-37 or_so:53 otono:29 otono_$:29 otra:-28 otra_semana:29 otra_vez:-75 otro_$:-28
-otro_dia:66 out:-176 out_$:-109 out__town:68 paguen:40 paid:53 paid_$:25 para:107 para__lo:-26 para_cuando:-43
-para_el:92 para_nada:-29 para_que:-43 parked:54 pasado:-57 pasado_$:-36 pasando:25 pase:85 pase_la:25 pass:-110
-pass_$:-83 payday:49 pedal:-28 pero:43 pero__que:25 phone:-45 please_$:40 please__me:-34 por:68 por__momento:53
-por__no:36 por_ahora:146 por_favor:-34 por_que:-50 por_una:31 preguntenme:26 prices:-54 pricey:-32 primavera:34
-primero:40 pronto:-48 proxima:-53 proxima_semana:-54 puede:-28 puedo_$:57 puedo_esperar:-85 pues:-27 que__el:65
-que__la:61 que__paguen:26 que_cobre:27 que_hora:-37 que_le:-29 que_no:-62 que_pase:75 quincena:36 quincena_$:27
-quiza:28 reach:39 reembolso:-49 regrese:35 remind:44 remind__in:33 remind_me:45 replaced:-29 respondo:-38 revisit:40
-right:143 right_$:-29 right_now:168 ring:-27 road_$:29 robaron:-29 sabado:-33 sale:-27 salga:50 save:60 saving:128
-say:-44 say_no:-43 says:55 says_$:51 schedule:28 schedule_$:-46 school:61 school__out:53 school_lets:52
-se__cuando:-26 se__la:45 season:50 second_$:33 see:135 see__my:104 semana:-70 semana_$:-39 semanas:78 semanas_$:58
-sera:85 sera_$:85 si__quiere:25 si_dios:26 sick:-25 sign:-38 sign_me:-34 skip:-40 skip_it:-37 slow:40 slow_down:46
-so_$:26 so__me:29 some:36 somebody:-27 sometime:-61 son:-30 sorry:-63 sorry_i:-36 spring_$:-41 still:-57
-still__on:-58 still_waiting:-59 stop_$:-26 stop_by:36 su:-29 summer:52 sunday:31 sunday_$:26 sure:-65 sure__me:-42
-surgery:51 swamped:36 take:-102 take__chances:-52 take_my:-53 tal:27 tal_vez:28 talk:46 talk__my:60 talk_to:40
-taller:-34 tan_pronto:-25 tantito:32 tarde:-31 tarde_$:-43 tax:81 tax_$:-32 tax_refund:51 te:91 te__luego:-46
-te_digo:64 te_escribo:-37 tell:63 tell_you:70 temporada:51 temporada_de:45 tenga:49 tengan:-67 tengo:102
-tengo_tiempo:52 termine:62 text:58 text_$:28 text_me:36 texts:-66 texts_again:-50 th_$:49 thanks:-27 that:-72
-that_$:-39 the:57 the__again:-41 the__are:59 the__ask:32 the__ill:52 the__is:32 the__of:87 the__one:-27 the__time:-35
-the_airport:47 the_baby:26 the_bank:-28 the_car:71 the_fall:36 the_holidays:25 the_later:-54 the_middle:69
-the_moment:64 the_month:-42 the_new:35 the_oil:25 the_road:38 the_schedule:-28 the_spring:26 the_texts:-44 the_th:26
-the_week:-28 then:179 then_$:130 there:-31 these:44 these_days:54 they:-37 thing_$:-48 things:54 think:26
-think__it:110 think_about:67 this:50 this__i:25 this_is:-34 this_month:54 this_week:94 those:-41 though_$:28
-through_the:25 thursday:-48 thursday_$:-28 tiempo:41 tiene:-34 tiene_millas:-44 tienen:-49 tienen_$:-36 tight:108
-tight_$:63 til:81 til_the:45 till:118 time:125 time_$:61 time__week:56 to:115 to__all:-29 to__for:69 to__it:-30
-to__me:-38 to__on:35 to__the:61 to__to:31 to__up:54 to__what:51 to__wife:56 to_ask:74 to_be:-38 to_check:33 to_my:34
-to_see:72 to_talk:48 to_the:-84 to_wait:81 to_you:50 todavia_no:66 today:84 today_$:75 tomorrow:40 tomorrow_$:59
-tomorrow_after:-27 tonight:82 tonight_$:70 too__for:-49 too_much:28 took:-50 town:52 town_$:47 traded:-39
-traded__in:-30 traded_it:-30 trae_mi:25 traigo:75 trip:-27 try:161 try__in:31 try_me:158 twice:-35 two:-86
-two_weeks:-70 ultima:-41 ultima_vez:-35 un:-117 un__mas:-74 un_mes:-87 una:-32 unas:60 unas_semanas:36 unos:120
-unos_meses:31 until:43 until_the:44 up:176 up_$:-26 up__it:81 up_for:73 up_in:45 ustedes:-54 va:41 va__mil:35
-va_en:67 vacaciones:41 vacation:65 vacation_$:62 van:-35 vemos:37 vendi:-35 vendimos:-71 ver:50 ver__mi:73 ver_con:73
-verano:42 verano_$:26 vez:-123 vez_$:-50 vez_me:-29 viernes:-27 voy_a:70 vuelta:-30 vuelta_$:-28 vuelva:37 wait:25
-wait__my:33 wait_til:-29 wait_till:26 was:-59 we:41 we_are:57 weather:51 week:75 week_$:63 weeks:32 weeks_$:37
-went:-46 were:50 what__i:26 what__it:29 what_my:90 when:240 when__i:-37 when__is:26 when__it:-27 when__slow:47
-when_do:-25 when_i:120 when_im:70 when_school:49 when_the:127 when_would:-45 when_you:-39 whenever:-83 where:-25
-who:-48 who_you:-25 why:-55 why_not:-28 wife_$:34 wife__it:-31 will:102 will__you:59 will_get:50 will_it:-26
-winter:-25 with_a:29 with_me:48 with_tax:-44 with_the:-34 work:-62 work_$:-76 worth:-42 would:-37 would__get:-32
-would_i:-32 write:39 y:70 y_no:-38 y_te:47 ya__me:30 ya__pase:56 ya_les:107 ya_lo:-56 ya_no:-42 ya_que:109 yeah:-39
-yes:-79 yet:324 yet_$:199 yet__me:57 yo:191 yo__aviso:58 yo_le:101 yo_les:97 you:-115 you_$:68 you__a:-31 you__i:25
-you__im:42 you__my:-51 you_all:-28 you_can:-36 you_get:-30 you_know:64 you_tomorrow:35 you_when:83 your:-89
+#abie:-27 #abla:43 #ablo:109 #abor:46 #abou:54 #acab:76 #acac:51 #acat:55 #aced:-35 #acia:-50 #acio:27 #aded:-40
+#adel:91 #ador:27 #ados:31 #adua:38 #affo:40 #afte:-50 #agar:30 #agua:-87 #ague:38 #ahor:218 #aiga:25 #aigo:62
+#aire:-28 #airp:52 #ajes:-33 #alat:27 #alga:57 #alin:41 #alle:-46 #alon:-27 #alqu:-37 #alre:-27 #alri:-56 #alta:26
+#amen:-49 #amil:34 #amos:110 #ampe:44 #anan:-47 #anas:87 #ance:94 #ando:133 #anej:-106 #aniz:82 #anks:-54 #anos:-28
+#anot:28 #anta:-52 #ante:70 #anti:82 #anto:-30 #apen:46 #appe:-40 #appy:-54 #apun:-27 #aqui:-32 #arca:-66 #arch:55
+#arde:-41 #aren:36 #arge:-27 #aria:-35 #ario:42 #arke:63 #arly:-25 #aron:-165 #arve:40 #arzo:126 #asad:-90 #asan:32
+#ason:55 #asse:-31 #aste:26 #ater:36 #athe:49 #atio:72 #augu:31 #auto:-61 #aver:40 #avia:29 #avin:125 #avis:212
+#avor:-49 #away:-81 #aybe:113 #ayda:77 #baby:38 #back:-38 #ball:29 #band:47 #bank:-30 #banm:25 #baro:-39 #belt:25
+#bett:38 #betw:37 #biar:-30 #bien:58 #bier:-32 #blam:59 #blan:-25 #blem:-32 #blen:37 #boda:29 #body:-40 #bols:-58
+#bonu:45 #book:26 #boss:47 #bout:54 #brar:-58 #brer:26 #bscr:-28 #budg:60 #buen:31 #busc:79 #busy:131 #cabe:72
+#caci:41 #call:-44 #came:-44 #canc:57 #cant:127 #care:-37 #cati:43 #cele:54 #cena:49 #chan:-31 #char:-33 #chec:223
+#ched:31 #choo:55 #cias:-48 #cion:34 #cker:-28 #clas:-31 #cole:-34 #come:39 #comm:43 #como:-56 #conf:76 #cool:-25
+#cort:71 #cost:-34 #coun:-38 #ctob:48 #cual:-45 #cuar:41 #cuen:-39 #cuer:49 #cupa:64 #dame:32 #days:101 #ddle:69
+#deal:32 #deja:40 #deje:261 #dela:97 #deme:87 #depl:44 #desp:35 #dget:60 #dias:55 #dier:-35 #digo:215 #dimo:-74
+#dine:120 #dios:45 #dire:114 #dont:58 #drop:-47 #dule:34 #each:41 #eali:36 #earl:-29 #earn:30 #easo:55 #eath:63
+#ebod:-32 #ebre:25 #ecar:55 #eces:-26 #ecib:-30 #ecio:-50 #ecks:40 #ecue:46 #edal:-33 #edan:-28 #eded:-27 #edes:-59
+#edul:34 #eede:-27 #eeks:35 #eels:-29 #eemb:-57 #egan:-49 #egre:47 #egue:85 #egun:77 #ejam:79 #ejan:-122 #ejar:-55
+#ejel:-29 #ejem:158 #ejen:-46 #ejor:54 #elan:106 #eliz:-50 #elva:64 #elvo:34 #eman:34 #embe:51 #embo:-57 #embr:41
+#emin:41 #emos:57 #empo:107 #empr:-32 #enas:44 #encu:-25 #endi:-127 #ends:34 #enen:-66 #ener:-39 #enev:-89 #enga:-42
+#engi:-49 #engo:116 #enme:66 #enou:-28 #ensa:168 #ento:173 #entr:-39 #epla:-30 #eplo:44 #erar:-46 #erco:-44 #erem:25
+#eren:-34 #eres:-47 #eria:88 #ermi:82 #erne:-35 #eron:-98 #erse:68 #escr:26 #esda:-33 #eses:85 #espe:-74 #espo:-36
+#esta:-60 #este:31 #esto:25 #etim:-78 #ette:36 #etwe:37 #even:-27 #ever:-211 #eves:-48 #evis:70 #exts:-79 #falt:32
+#fami:34 #favo:-49 #feli:-52 #feri:98 #ffic:-44 #ffor:37 #fice:-42 #fies:28 #fina:68 #fine:-25 #firm:91 #firs:85
+#fixe:-33 #ford:40 #fren:-79 #frid:-70 #frio:40 #fter:-50 #fund:-29 #gast:35 #gave:-26 #gery:56 #gets:31 #ghts:-30
+#ghty:-42 #gimm:42 #gine:-50 #give:90 #givi:-28 #goin:-27 #grac:-49 #grea:-27 #gres:48 #guan:-71 #guen:54 #gues:-31
+#guno:45 #gunt:94 #guys:-27 #habl:157 #hace:-89 #hank:-48 #happ:-73 #harg:-28 #harv:40 #have:57 #head:-29 #heca:61
+#heck:64 #heco:96 #hedu:34 #heel:-26 #hene:-89 #here:-54 #hese:47 #hici:-39 #hift:-28 #hink:45 #hits:26 #hold:85
+#home:45 #hone:-62 #hool:69 #hora:173 #hose:-53 #hosp:45 #houg:49 #hous:33 #hubb:74 #hurs:-64 #husb:29 #iaro:-25
+#ibir:-35 #ibra:-25 #ices:-54 #icey:-36 #icie:-41 #iday:-56 #iddl:73 #iemb:32 #iemp:27 #iene:-106 #ierc:-35
+#iero:-108 #ight:152 #igue:25 #iles:37 #imav:40 #imer:26 #imme:42 #imos:-90 #inal:67 #ince:36 #inco:34 #inda:63
+#iner:114 #info:-25 #ings:49 #ingu:39 #insu:44 #inte:-75 #ione:50 #irmo:96 #irpo:52 #irst:85 #isar:-35 #isen:42
+#isit:45 #ital:27 #ivin:-49 #ixed:-33 #jale:-56 #jame:73 #jand:-109 #jelo:-29 #jeme:155 #juev:-49 #june:139 #juni:27
+#junt:173 #just:63 #kick:29 #kill:27 #kind:80 #king:-40 #know:70 #labo:46 #lace:-38 #lama:-32 #lamb:29 #lame:-34
+#lamo:48 #lant:94 #last:-149 #late:34 #leep:33 #legu:90 #lela:28 #lend:35 #lenm:39 #lent:-33 #lets:64 #levo:66
+#ligh:-71 #ling:55 #list:-25 #live:-32 #llam:-73 #lled:-30 #lleg:72 #llev:60 #lock:-33 #lone:-25 #look:113 #lost:28
+#loye:28 #lqui:-37 #lrea:-27 #lrig:-56 #ltan:35 #ltim:-49 #lueg:94 #luga:-49 #lune:-70 #make:-59 #mane:-110 #mart:-36
+#marz:126 #mati:-50 #mave:40 #mayb:113 #mayo:36 #mbia:-42 #mbio:34 #mbol:-57 #mbre:32 #mebo:-32 #mejo:54 #mell:-28
+#menm:-41 #mens:-51 #ment:244 #mero:39 #mese:85 #meti:-92 #midd:73 #mier:-37 #mily:35 #mind:32 #mine:63 #mmer:60
+#mmit:44 #mome:270 #mond:-80 #mone:29 #mont:32 #more:-52 #morn:-26 #morr:43 #movi:68 #mped:43 #mpor:59 #mpre:-49
+#much:55 #myse:-29 #nals:44 #nana:-47 #ncel:53 #ncen:48 #nces:-44 #nche:-31 #ncom:25 #ncue:-25 #ndam:31 #ndar:31
+#nder:-38 #ndim:-72 #near:80 #need:91 #neja:-107 #nero:76 #neve:-110 #next:29 #nfir:94 #ngan:-94 #nged:-26 #ngin:-50
+#ngun:39 #nigh:55 #noch:37 #noug:-28 #novi:38 #nsaj:-50 #nsan:56 #nsar:231 #nsur:45 #ntam:43 #ntan:32 #ntar:91
+#nten:76 #nter:-86 #nths:33 #ntil:34 #ntit:85 #ntra:44 #ntre:-75 #nudg:47 #nuev:29 #numb:-42 #nume:-25 #nunc:-47
+#obar:-43 #ober:45 #oble:-27 #obra:-66 #obre:32 #oche:33 #ocke:-33 #octo:60 #ocup:45 #oday:92 #offi:-42 #oing:-37
+#oint:-30 #ojal:30 #okin:-30 #oles:-40 #olso:-57 #omat:-33 #omeb:-32 #omen:228 #omes:82 #omet:-103 #ommi:44 #omor:45
+#once:135 #onda:-83 #onde:-27 #ondo:-57 #oney:30 #onfi:87 #onig:92 #onth:36 #onto:-49 #onus:45 #ooki:-29 #ooks:27
+#open:-56 #oper:69 #orad:60 #orar:54 #orro:46 #orry:-79 #orth:-50 #orto:48 #ospi:45 #otal:-35 #othe:26 #ough:38
+#ould:-62 #ount:-47 #over:48 #ovie:42 #ovin:74 #oxim:-53 #oyed:28 #paci:-32 #paga:29 #pagu:38 #paid:58 #para:124
+#park:50 #pasa:-27 #pase:96 #pass:-148 #payd:77 #peda:-33 #pena:33 #pens:183 #pera:43 #phon:-68 #pita:27 #plac:-33
+#plat:34 #ploy:44 #poin:-29 #pond:-62 #pora:60 #port:50 #poso:28 #pped:-29 #prec:-30 #preg:94 #pren:-42 #pric:-104
+#prim:50 #pron:-49 #prox:-50 #pued:-79 #pues:-25 #punt:-34 #qued:-34 #quie:-64 #quin:40 #quiz:47 #rada:70 #rade:-78
+#radu:38 #raig:78 #rain:-27 #rame:26 #ramo:34 #ranc:44 #rand:-47 #rari:51 #raro:-35 #rcol:-35 #rdad:31 #rdem:30
+#reac:42 #reca:-30 #reci:-65 #recu:58 #reem:-57 #refu:-25 #rega:-30 #regr:48 #regu:89 #remi:39 #rend:-42 #reno:-65
+#rent:39 #repl:-44 #rese:43 #resp:-77 #ress:-25 #reta:29 #revi:69 #rgan:74 #rger:59 #rice:-96 #rida:-65 #righ:87
+#rima:39 #rime:26 #ring:-56 #rite:34 #rked:59 #rmin:74 #rned:-27 #rnes:-30 #rnin:-33 #road:40 #roba:-41 #ront:-65
+#roug:32 #roxi:-53 #rpor:50 #rque:-42 #rren:-26 #rrow:42 #rsda:-51 #rtes:-32 #rtos:-28 #ruen:-27 #rves:40 #sado:-53
+#saje:-49 #sale:-35 #salg:44 #sand:42 #save:59 #savi:140 #says:68 #sban:29 #sche:34 #scho:69 #sday:-84 #seas:132
+#self:-39 #sema:27 #seme:44 #senm:44 #sept:37 #sera:96 #shif:-28 #sick:-29 #sign:-43 #sigu:27 #skip:-40 #slee:33
+#slow:41 #smel:-28 #snow:33 #some:-97 #sorr:-76 #spac:-39 #sper:-64 #spon:-73 #spos:27 #ssed:-49 #stan:-71 #stas:31
+#sted:-100 #ster:51 #stil:-66 #stoy:59 #subs:-28 #summ:60 #sund:59 #sura:45 #sure:-83 #surg:54 #swam:44 #tado:44
+#take:-124 #talk:50 #tall:-39 #tame:40 #tand:39 #tant:33 #tari:-29 #tech:26 #tede:-58 #tell:65 #temp:40 #tena:33
+#teng:97 #tenm:25 #tere:-44 #term:78 #text:-49 #than:-58 #that:-76 #them:-34 #then:203 #ther:27 #thes:47 #they:-48
+#thin:69 #this:54 #thos:-45 #thou:76 #thur:-66 #tiem:59 #tien:-92 #tigh:106 #till:75 #tima:-50 #time:53 #ting:-25
+#tion:60 #tira:-29 #tito:95 #tobe:48 #toda:92 #toma:-29 #tomo:40 #toni:91 #took:-55 #tota:-35 #town:64 #trad:-49
+#trai:77 #treg:-46 #trip:-43 #true:-27 #tter:33 #tues:-42 #twee:37 #twic:-40 #ualq:-37 #uand:28 #uant:-99 #uare:47
+#ubby:74 #ubre:26 #ubsc:-28 #ucho:70 #udge:106 #ueda:-60 #uede:-66 #uego:93 #uelt:-33 #uelv:116 #uena:-31 #uent:-40
+#uerd:49 #uesd:-26 #uess:-31 #uest:-43 #ueve:-60 #ugar:-50 #ugus:31 #uier:-65 #uinc:52 #uite:28 #uiza:47 #ulti:-50
+#umbe:-43 #umer:-25 #umme:60 #unas:80 #unca:-46 #unda:56 #unes:-70 #unos:133 #unta:118 #unte:58 #unti:46 #unto:48
+#upad:64 #uran:46 #urge:47 #ursd:-51 #usba:29 #usco:68 #uste:-94 #utom:-47 #vaca:106 #vemo:42 #vend:-107 #vera:50
+#vers:68 #vest:40 #viem:38 #ving:166 #vise:59 #visi:44 #viso:159 #vuel:63 #wait:29 #wamp:44 #weat:53 #week:101
+#ween:37 #well:-26 #went:-64 #were:55 #whee:-26 #when:150 #wher:-34 #wice:-40 #wife:35 #will:118 #wint:-26 #work:-76
+#wort:-52 #woul:-53 #writ:42 #xima:-58 #yday:77 #yeah:-47 #year:-28 #your:-104 #ysel:-29 %again_later:389
+%again_later%agree:-43 %again_later%away:173 %again_later%busy:125 %again_later%call_off:88 %again_later%car:146
+%again_later%car_part:-75 %again_later%do_it:150 %again_later%doubt:26 %again_later%elsewhere:31
+%again_later%fails:43 %again_later%family:120 %again_later%leave_me:66 %again_later%lift:-82 %again_later%machine:-26
+%again_later%money:74 %again_later%noise:-58 %again_later%on_way:-56 %again_later%opening:-46
+%again_later%pay_day:196 %again_later%phone:-94 %again_later%place:-60 %again_later%question:-28
+%again_later%refuse:173 %again_later%season:51 %again_later%shake:-61 %again_later%start_again:-28
+%again_later%thanks:-118 %again_later%who:-42 %agree:-75 %agree%away:-29 %agree%bring:-164 %agree%busy:-56
+%agree%do_it:56 %agree%doubt:-64 %agree%family:47 %agree%gone_car:42 %agree%message:52 %agree%on_way:-51
+%agree%question:-100 %agree%refuse:176 %agree%thanks:-26 %away:305 %away%bad:26 %away%bring:63 %away%call_off:105
+%away%car:48 %away%car_part:-80 %away%doubt:50 %away%elsewhere:41 %away%gone_car:-29 %away%how_long:-37
+%away%leave_me:-73 %away%lift:-62 %away%noise:-31 %away%on_way:-51 %away%pay_day:35 %away%phone:55 %away%question:171
+%away%refuse:-122 %away%season:48 %away%shift_it:31 %away%start_again:30 %bad%bring:53 %bad%busy:54 %bad%meaning:-26
+%bad%refuse:-28 %bring%busy:29 %bring%call_off:48 %bring%do_it:-30 %bring%doubt:83 %bring%elsewhere:-31
+%bring%gone_car:-26 %bring%money:63 %bring%on_way:30 %bring%pay_day:54 %bring%phone:31 %bring%question:-83
+%bring%refuse:59 %bring%season:75 %bring%shift_it:33 %bring%start_again:29 %busy:208 %busy%fails:31
+%busy%gone_car:110 %busy%how_long:91 %busy%lift:33 %busy%on_way:-31 %busy%pay_day:55 %busy%phone:-36
+%busy%question:29 %busy%season:51 %busy%shift_it:-57 %busy%start_again:60 %busy%wrong_one:33 %call_off:36
+%call_off%car:-69 %call_off%car_part:-39 %call_off%doubt:35 %call_off%elsewhere:-56 %call_off%family:-28
+%call_off%how_long:33 %call_off%leak:-25 %call_off%leave_me:-37 %call_off%lift:-104 %call_off%message:-92
+%call_off%money:45 %call_off%odometer:-41 %call_off%phone:-50 %call_off%question:57 %call_off%refuse:55
+%call_off%season:208 %call_off%shift_it:-71 %call_off%thanks:34 %car:-90 %car%car_part:-45 %car%family:59
+%car%gone_car:-65 %car%lift:26 %car%money:-31 %car%odometer:37 %car%pay_day:-36 %car%place:67 %car%start_again:-26
+%car_part:-164 %car_part%fails:-34 %car_part%leave_me:43 %car_part%money:64 %car_part%noise:-40 %car_part%on_way:-38
+%car_part%pay_day:-37 %car_part%phone:-59 %car_part%question:-66 %car_part%refuse:84 %car_part%season:75
+%car_part%shake:-42 %car_part%smoke_smell:-27 %car_part%start_again:-37 %do_it:-136 %do_it%doubt:47
+%do_it%elsewhere:-47 %do_it%gone_car:-34 %do_it%message:64 %do_it%pay_day:-98 %do_it%question:29 %do_it%refuse:-27
+%do_it%season:-44 %do_it%start_again:27 %do_it%wrong_one:-60 %doubt:139 %doubt%elsewhere:-63 %doubt%family:58
+%doubt%how_long:-27 %doubt%lift:29 %doubt%message:36 %doubt%money:-60 %doubt%odometer:102 %doubt%on_way:79
+%doubt%pay_day:29 %doubt%question:-28 %doubt%refuse:77 %doubt%season:114 %doubt%shift_it:-50 %doubt%staff:30
+%doubt%wrong_one:-94 %elsewhere:-74 %elsewhere%gone_car:-30 %elsewhere%lift:30 %elsewhere%message:-39
+%elsewhere%odometer:71 %elsewhere%phone:-33 %elsewhere%refuse:-39 %elsewhere%season:36 %elsewhere%staff:-44
+%elsewhere%wrong_one:-51 %fails:-81 %fails%money:26 %fails%pay_day:26 %fails%refuse:-25 %family%money:30
+%family%on_way:26 %family%phone:28 %family%question:32 %family%refuse:-61 %family%start_again:91 %family%wrong_one:47
+%gone_car:-163 %gone_car%how_long:79 %gone_car%money:33 %gone_car%pay_day:-44 %gone_car%question:37
+%gone_car%refuse:66 %gone_car%shift_it:-52 %how_long:44 %how_long%lift:39 %how_long%pay_day:42 %how_long%question:-31
+%how_long%refuse:75 %how_long%shift_it:-62 %leak:-49 %leave_me:-39 %leave_me%message:-51 %leave_me%money:48
+%leave_me%odometer:82 %leave_me%opening:50 %leave_me%pay_day:-42 %leave_me%place:51 %leave_me%question:37 %lift:-109
+%lift%money:-32 %lift%pay_day:-105 %lift%season:-141 %lift%shift_it:36 %lift%wrong_one:49 %machine:-55 %meaning:-26
+%meaning%pay_day:49 %message:-107 %message%on_way:43 %message%pay_day:-30 %message%question:36 %message%refuse:-52
+%message%shift_it:-29 %message%start_again:-101 %message%thanks:-40 %message%wrong_one:-70 %money%odometer:-56
+%money%pay_day:47 %money%place:40 %money%refuse:39 %money%season:106 %money%shift_it:-46 %money%start_again:-44
+%noise:-109 %noise%question:-60 %noise%refuse:-27 %noise%start_again:-26 %odometer%opening:54 %odometer%pay_day:-35
+%odometer%phone:-49 %odometer%question:77 %odometer%refuse:-28 %odometer%shift_it:112 %odometer%staff:45 %on_way:-91
+%on_way%pay_day:47 %on_way%place:-35 %on_way%question:-61 %on_way%season:58 %on_way%start_again:34 %opening:-42
+%opening%place:-28 %opening%question:-59 %pay_day:300 %pay_day%question:237 %pay_day%refuse:142 %pay_day%season:-85
+%pay_day%shift_it:63 %pay_day%start_again:35 %pay_day%wrong_one:87 %phone:-201 %phone%question:-30 %phone%refuse:-27
+%phone%season:138 %phone%shift_it:-48 %phone%staff:-49 %phone%wrong_one:60 %place:-33 %place%question:-25
+%place%refuse:70 %place%season:34 %question:-64 %question%season:205 %question%shake:-66 %question%shift_it:-28
+%question%smoke_smell:-31 %question%who:-61 %question%wrong_one:39 %refuse:-145 %refuse%season:217
+%refuse%shift_it:-31 %refuse%staff:-54 %refuse%start_again:-93 %refuse%thanks:-69 %refuse%wrong_one:-30 %season:346
+%season%shift_it:148 %season%start_again:76 %season%thanks:32 %season%wrong_one:104 %shake:-99
+%shift_it%start_again:-29 %shift_it%wrong_one:-55 %smoke_smell:-102 %staff:-47 %start_again:-74
+%start_again%wrong_one:-31 %thanks:-58 %who:-97 %wrong_one:-37 @?:-232 @after_visit:-192 @car:-56 @confirm:-317
+@confirm_stop:-119 @later:431 @nothing:-247 @odometer:36 @offers:-136 @reading:-146 @time:-162 @times:-128
+@walk_in:-98 ^_a:-32 ^_about:-39 ^_after:174 ^_aguanta:-104 ^_ahora:128 ^_ahorita:28 ^_al:117 ^_ando:123 ^_any:-38
+^_apenas:43 ^_asi:-36 ^_ask:97 ^_at:114 ^_call:-58 ^_can:-102 ^_cant:108 ^_check:27 ^_como:-39 ^_count:-50
+^_cuando:144 ^_cuanto:-70 ^_de:37 ^_dejame:52 ^_deje:193 ^_dejeme:155 ^_deme:42 ^_despues:57 ^_do:-94 ^_dont:69
+^_el:-69 ^_en:115 ^_end:-41 ^_entre:-28 ^_es:-37 ^_eso:-40 ^_espereme:25 ^_estoy:93 ^_feliz:-40 ^_first:-63 ^_for:-30
+^_get:-43 ^_gimme:43 ^_give:51 ^_go:-44 ^_got:123 ^_gracias:-44 ^_hablenme:40 ^_hace:-36 ^_had:-33 ^_hang:29 ^_hmm:28
+^_hold:71 ^_how:-96 ^_i:-52 ^_ill:106 ^_is:-68 ^_it:-66 ^_just:68 ^_la:-130 ^_le:-69 ^_let:180 ^_llamenme:-30
+^_lo:147 ^_luego:58 ^_mas:192 ^_maybe:84 ^_me:-168 ^_mejor:-26 ^_might:-25 ^_money:93 ^_my:-113 ^_need:142
+^_ninguno:27 ^_not:232 ^_oh:-30 ^_ok:-61 ^_on:53 ^_once:82 ^_opt:-78 ^_otro:82 ^_please:-54 ^_por:-25 ^_puedo:-114
+^_que:-88 ^_ring:-26 ^_se:-76 ^_si:-118 ^_sign:-31 ^_soon:36 ^_sorry:-57 ^_still:-27 ^_sure:-191 ^_swamped:44
+^_tengo:99 ^_text:62 ^_the:-138 ^_this:-42 ^_todo:26 ^_too:65 ^_traded:-32 ^_try:97 ^_va:53 ^_wait:40 ^_were:60
+^_what:-99 ^_when:183 ^_whenever:-49 ^_why:-33 ^_will:28 ^_y:-36 ^_ya:27 ^_yeah:-39 ^_yes:-74 ^_yo:148 ^_you:-122
+a__de:-25 a__is:-40 a__me:32 a__mil:122 a__now:-25 a__of:-51 a__or:48 a__thing:38 a__time:78 a__weeks:87 a_bit:78
+a_call:-28 a_cobrar:-25 a_few:95 a_good:83 a_las:31 a_los:70 a_mi:-76 a_month:37 a_que:49 a_week:-29 a_while:34
+abiertos:-27 about:58 about_it:85 acabe:67 acabe_la:46 add:-35 adelante:41 afford:40 afford_it:43 after:-43
+after_$:-99 after__day:37 after__th:-33 after_all:-26 after_the:27 again_$:-144 again_in:85 again_on:25 aguanta:-106
+ahi:33 ahora:203 ahora_$:42 ahora_no:165 ahorita__puedo:29 ahorita_ando:29 ahorita_no:88 aire:-28 aire_$:-26
+airport:52 airport_$:55 al:26 al__que:25 al_rato:64 al_trabajo:-38 all:-84 all_$:-48 already:-27 an:-29 and:-117
+and_not:-36 anda:-33 andamos:27 ando:207 ando__de:28 ando_bien:102 ando_en:39 ando_fuera:53 ano:43 ano_nuevo:26
+another:29 any:-67 apenas:46 are:52 are_$:-25 are__the:61 are_in:75 are_you:-27 as_well:-28 asi:-100 asi_$:-42
+ask:456 ask__again:76 ask__in:57 ask__when:27 ask_again:25 ask_me:277 ask_my:47 at:199 at_$:33 at__calendar:34
+at__moment:73 at__time:29 at_k:175 at_the:92 at_this:27 august:31 avisar:-32 avisenme:46 aviso:132 aviso_$:120
+away:-81 away_$:-41 baby:37 back:-37 back_$:-86 back__the:-39 back__you:90 back_from:53 back_in:29 back_out:-27
+back_to:65 bank:-29 be:-84 better:38 better_$:42 between:37 bien:49 bien_$:-44 bit:78 boda:29 bonus:45 boss:47
+boss_$:37 budget:60 buen:53 bug:34 bug_me:34 bus:-26 busco:68 busco_$:66 busy:131 by_$:-32 calendar:37 calendar_$:26
+call:-38 call_$:-26 call_me:-71 cambiaron:-25 cambio:35 came:-41 can:-103 can__get:-41 can__me:-31 can__tell:38
+can__wait:-74 can_it:-79 cancel_$:-28 cancele:51 cancele_y:25 cant:123 cant__in:-30 cant__it:28 cant__the:31
+cant_afford:41 cant_come:-35 care:-34 care_of:-33 carro_esta:27 chance:53 chances:-56 chances_$:-56 checar:58
+check:74 check__me:50 check_engine:-45 check_with:71 checks:40 checks_$:42 checo:96 cobraron:-36 cobre:43 comes:82
+comes_$:30 commit:44 como:-55 con:50 con_el:29 con_mi:98 confirmo:96 confirmo_$:90 corto:49 corto_de:45 cost:-33
+count:-52 count__in:-41 count_me:-52 cualquier:-28 cuando:29 cuando__a:41 cuando__de:57 cuando__la:79
+cuando__vuelta:-27 cuando_doy:-27 cuando_freno:-42 cuando_llegue:50 cuando_lo:-81 cuando_me:58 cuando_regrese:42
+cuando_salga:29 cuando_tenga:54 cuando_termine:61 cuando_vuelva:38 cuanto:-25 cuanto__van:-25 cuanto_me:-63
+cuanto_se:26 da:-33 dan:26 day_after:-37 days:120 days_$:105 de:96 de__no:72 de_dinero:52 de_eso:26 de_las:-67
+de_los:26 de_mes:-29 de_pagar:29 de_vacaciones:33 deja:37 dejame:73 dejar:-27 deje:177 dejelo:-29 dejeme:155 del:-46
+deme:57 depends_on:25 deployed:28 despues:35 despues_$:111 despues__las:-74 despues_de:-49 despues_del:-78 di:-30
+dia:42 dia_$:-31 dias:55 diciembre_$:-32 did:-32 digo:219 digo_$:177 dinero:122 dinero_$:121 dios:46 dios_quiere:29
+do:-67 do__need:-37 do_i:-52 do_it:80 do_not:-33 do_you:-29 dont:58 dont__it:54 dont__me:-36 dont_have:59
+dont_know:71 dos:-27 down:28 down__road:30 down_the:32 doy:-30 doy_vuelta:-27 drive__a:35 drive_for:37 drop:-43
+easter_$:26 el:28 el__despues:-60 el__mes:80 el__pasado:-54 el_aire:-25 el_ano:34 el_aviso:-34 el_carro:32
+el_dinero:29 el_income:26 el_jueves:-30 el_lunes:-57 el_mes:-27 el_momento:51 el_otro:81 el_pedal:-28 en:248
+en__dias:67 en__me:-28 en__noche:35 en__por:39 en__que:28 en__si:32 en__tarde:-25 en__y:35 en_diciembre:-27
+en_enero:-26 en_la:-58 en_marzo:67 en_mayo:25 en_mil:72 en_noviembre:27 en_otro:-28 en_paz:-28 en_que:-38 en_unos:87
+end:-36 end__the:-45 end_of:-34 enero:-42 enero_$:-60 engine:-49 enough:-28 entre:-37 entre_semana:-30 entregan:-38
+entregan_$:-37 es:-67 esa:-25 escribanme:25 escribo_$:34 escuela_$:29 ese:-34 eso:-61 eso_$:-30 espacio:-38
+espacio_$:-37 esperar:-65 espereme:25 espero:-38 esposo:28 esposo_$:25 esta_semana:37 estan:-57 estan_abiertos:-26
+este_mes:47 estoy:50 estoy_bien:-46 estoy_de:59 estoy_en:31 estoy_manejando:-84 ever:-92 ever_$:-72 ex:-63 ex__it:-26
+ex_wife:-31 fall_$:26 faltan:36 family:35 favor:-51 febrero:26 feel:30 feel_like:36 feliz:-50 feliz_navidad:-26
+feria:98 feria_$:85 few:105 few_weeks:46 fiestas:28 fin:-42 fin_de:-37 finals:44 first:85 first_$:126 fixed:-33
+for:73 for_a:35 for_it:154 for_me:-107 for_now:54 for_sure:-35 freno:-43 freno_$:-26 friday:-65 frio:40 frio_$:40
+fuera:25 fuera_$:26 gave:-26 get:68 get__off:-26 get__on:54 get__to:112 get_a:-67 get_back:137 get_it:-33 get_me:-45
+get_my:31 get_paid:86 get_the:-46 get_through:31 gets:31 gimme:42 gimme_a:44 give:89 give__a:64 give_me:73 go:-101
+go_away:-32 going:-27 going_on:49 going_to:-49 got:105 got__wait:31 got_a:-30 got_it:-35 got_to:190 gracias:-48
+gracias__el:-32 gracias_por:-54 guess:-31 guys:-25 hablamos:52 hablamos_$:41 hablenme:39 hablo:109 hablo_$:91
+hace:-87 hace_un:-38 had_to:-32 hang:27 happy:-54 harvest:40 has:-39 has_it:-39 has_the:47 hasta__cobre:27
+hasta__hora:-42 hasta__me:36 hasta_que:115 have:44 have_time:104 hit:96 hit__up:84 hit_k:29 hit_me:84 hits:26 hmm:28
+hold:76 hold_off:59 hold_that:38 home:45 hora:-77 horario:49 horario_$:27 horas_$:-29 hospital:27 hospital_$:36
+how:-66 how_much:-39 hubby:71 husband:29 i:-57 i__a:-38 i__it:-34 i__like:36 i__out:-57 i__paid:87 i__the:-30
+i__to:42 i__you:40 i_can:37 i_cant:-39 i_feel:31 i_get:57 i_need:101 i_think:-56 i_want:-31 i_will:26 if:-32 ill:79
+ill__a:-27 ill__back:37 ill__it:30 ill__my:-58 ill__out:28 ill__to:26 ill__you:129 ill_call:90 ill_do:67 ill_get:32
+ill_let:49 ill_need:-29 ill_pass:-102 ill_take:-67 im:120 im__of:72 im__the:37 im_back:33 im_down:-43 im_free:27
+im_out:76 im_still:-43 in:167 in_$:-143 in__bit:76 in__couple:-27 in__fall:27 in__few:26 in__middle:76 in__spring:31
+in__weeks:-32 in_a:88 in_another:56 in_june:105 in_march:31 in_may:35 in_october:33 in_the:37 in_two:-62 income:25
+insurance:45 interested:-27 is:99 is__at:56 is__for:32 is__the:-40 is_on:-44 is_over:38 is_this:-31 is_tight:94
+it:-123 it_$:147 it__after:-28 it__at:-27 it__i:70 it__last:-32 it__now:44 it__to:-33 it_at:43 it_back:-52 it_be:-29
+it_for:55 it_in:-84 it_is:37 it_myself:-25 it_now:-80 it_to:-41 it_wait:-71 it_when:60 jale:-56 jale_$:-54 job:54
+job_so:38 jueves:-48 june:139 june_$:104 junio:27 juntar:63 junto:45 just:65 just__a:27 just__my:29 just_had:65
+just_not:31 k:127 k_$:145 k_miles:-31 kinda:67 know:81 know_$:59 know__is:59 know_it:62 la:77 la__de:31 la__en:-45
+la__pasada:-27 la__quincena:29 la__semana:-36 la__vez:-82 la_boda:29 la_noche:41 la_primavera:26 la_proxima:-58
+la_quincena:27 la_semana:-36 la_tarde:-32 la_temporada:60 la_ultima:-39 labor:46 labor_day:44 las:36 las_$:-48
+las__millas:37 las_fiestas:29 las_horas:39 las_mil:84 last:-148 last_month:-82 later:30 later_$:97 later_one:-46
+later_time:-43 le:286 le__a:-40 le_aviso:68 le_digo:91 le_faltan:35 le_hablo:78 les:346 les_aviso:73 les_digo:54
+let:201 let__look:58 let__see:57 let_me:155 let_you:81 lets:64 lets__in:32 lets__it:-34 lets_out:48 light:-40
+like_a:-29 like_it:26 live:-30 llamenme:-41 llegue:96 llegue__las:29 llegue_a:58 llevo:66 llevo_$:48 lo__a:55
+lo__cuando:33 lo__de:-35 lo__el:-34 lo__en:-52 lo__mi:26 lo__pronto:-37 lo_de:28 lo_entregan:-38 lo_llevo:68
+lo_mas:-38 lo_robaron:-33 lo_tienen:-28 lo_trae:28 lo_vendi:-39 lo_voy:81 look:133 look__my:33 look_at:27
+looks_like:26 los:76 los_$:36 los_mil:66 lost:28 lost_my:49 luego:94 luego__digo:32 luego_le:27 luego_les:50
+lugar:-49 lugar_$:-43 lunes:-70 make:-55 make_it:-41 manana:-45 manejando:-110 marca:-52 march:65 march_$:29
+martes:-35 marzo:126 marzo_$:46 mas:56 mas_$:-102 mas_adelante:132 mas_pronto:-44 mas_tarde:36 may:65 may_$:39
+maybe:113 maybe_in:50 mayo:32 me:180 me_$:-189 me__about:28 me__al:-65 me__at:37 me__el:76 me__im:38 me__in:52
+me__june:70 me__la:32 me__las:32 me__my:44 me__on:36 me__robaron:-26 me__this:-29 me__time:28 me__to:-51 me__week:94
+me__what:39 me__when:-40 me__you:-40 me_about:29 me_after:38 me_again:91 me_at:31 me_back:-63 me_cobraron:-36
+me_dan:27 me_in:109 me_llegue:30 me_lo:-61 me_look:58 me_marca:-63 me_next:97 me_now:-36 me_off:-32 me_on:-26
+me_out:-34 me_paguen:43 me_see:57 me_some:29 me_then:121 me_tomorrow:42 me_up:67 me_van:-37 me_when:35 mejor:46
+mejor_$:25 mensajes:-33 mes:-127 mes_$:-83 mes_pasado:-50 meses:64 meses_$:52 mi__y:42 mi_esposo:28 middle:73
+middle_of:74 miercoles:-34 might__well:-26 might_as:-26 mil:246 mil_$:56 mil_millas:70 miles_$:30 millas_$:-30
+moment:73 momento:197 momento_no:89 monday:-43 mondays:-37 money_$:-49 money__tight:91 money_is:98 month__so:51
+month_is:-41 month_or:49 months:33 more:-37 morning_$:-25 moving:74 much_$:-34 much__it:25 mucho:70 muy:-48 my:81
+my__back:-49 my__first:48 my__has:26 my__is:36 my__refund:49 my__so:36 my_boss:59 my_car:-61 my_chances:-56 my_ex:-31
+my_job:52 my_refund:-28 my_schedule:88 my_tax:64 my_wife:40 myself:-29 myself_$:-26 nada_$:-38 near:82 near__car:70
+near_the:69 need:133 need_to:173 needed:-27 new:61 new_year:28 next:29 ni:-64 ninguno:45 no:38 no_$:-73 no__ahora:76
+no__el:30 no__tiempo:59 no__yet:108 no_es:47 no_gracias:67 no_me:-81 no_need:-34 no_not:59 no_por:123 no_puedo:130
+no_se:58 no_tengo:96 no_traigo:83 noche:41 not:202 not_$:-40 not__me:-73 not__month:34 not__my:25 not__not:-62
+not__now:93 not__this:67 not__to:-48 not__yet:94 not_a:47 not_ever:-71 not_for:-48 not_going:-56 not_happy:-28
+not_in:-30 not_interested:-25 not_me:-79 not_my:-39 not_near:70 not_now:122 not_right:143 not_sure:151 not_this:33
+not_til:27 not_till:31 not_today:107 not_worth:-50 not_yet:185 noviembre:38 now:208 now_$:79 now__me:31 nudge:47
+nuevo:35 number:-41 nunca:-46 nunca_$:-25 october:48 october_$:35 of:-93 of__month:-42 of_the:-58 of_town:82
+off__now:26 off_for:26 off_the:26 off_this:-25 office:-42 oh:-31 ok:-68 on:71 on_$:-26 on__now:33 on__refund:-67
+on_it:59 on_my:53 once:121 once_the:50 one:-101 one_$:-49 ones:-29 only_at:38 open:-33 opt:-87 opt_out:-41 or_so:64
+otra:-36 otra_quincena:25 otra_semana:30 otra_vez:-87 otro_$:-30 otro_dia:76 otro_taller:-27 out:-208 out_$:-121
+out__town:85 out_the:-32 paguen:43 paid:58 paid_$:30 para:110 para__lo:-26 para_cuando:-46 para_el:61 para_la:28
+para_nada:-29 para_que:-43 parked:59 pasa:25 pasada:-27 pasado:-61 pasado_$:-39 pasando:37 pase:95 pase_la:30
+pass:-120 pass_$:-91 payday:72 payday_$:27 paz:-28 pedal:-32 pero:52 pero__que:29 phone:-60 please_$:46
+please__me:-37 por:57 por__momento:55 por__no:37 por_ahora:157 por_favor:-43 por_lo:25 por_que:-54 por_una:34
+preguntame:30 preguntenme:29 prices:-57 pricey:-36 primavera:40 primero:44 pronto:-49 proxima:-58 proxima_semana:-60
+puedan:-26 puede:-32 puedo_$:62 puedo_esperar:-90 pues:-36 que__el:64 que__la:75 que__paguen:28 que_cobre:30
+que_hora:-42 que_le:-33 que_no:-69 que_pase:84 quincena:49 quincena_$:42 quiza:33 rato_$:-31 reach:46 reach_out:39
+recuerdeme:25 reembolso:-57 regrese:41 remind:60 remind__in:36 remind_me:61 replaced:-35 respondo:-41 revisit:46
+right:153 right_$:-26 right_now:184 ring:-32 road:27 road_$:33 robaron:-38 robaron_en:-29 sabado:-36 sale:-33
+salga:57 save:61 saving:138 say:-50 say_no:-45 says:68 says_$:52 schedule:33 schedule_$:-49 school:62 school__out:58
+school_lets:58 se__cuando:-28 se__la:51 season:55 second_$:36 see:150 see__my:108 see_what:102 semana:-76
+semana_$:-44 semanas:97 semanas_$:77 sera:97 sera_$:98 set:-30 shift:-29 si__quiere:29 si_dios:30 sick:-29 sign:-40
+sign_me:-36 skip:-40 skip_it:-37 slow:42 slow_down:50 so_$:34 so__me:32 some:41 some_time:27 somebody:-32
+sometime:-71 son:-38 sorry:-76 sorry_i:-44 spring_$:-43 still:-65 still__on:-68 still_waiting:-68 stop_$:-29
+stop_by:40 su:-32 summer:60 sunday:68 sunday_$:65 sure:-80 sure__me:-53 surgery:56 swamped:44 take:-113
+take__chances:-56 take_my:-57 tal:31 tal_vez:32 talk:52 talk__my:65 talk_to:38 taller:-37 tan_pronto:-26 tantito:37
+tarde:-32 tarde_$:-45 tax:88 tax_$:-39 tax_refund:57 te:92 te__luego:-53 te_digo:70 te_escribo:-42 tell:66
+tell_you:79 temporada:60 temporada_de:54 tenga:55 tengan:-73 tengo:117 tengo_tiempo:59 termine:73 text:58 text_$:31
+text_me:34 texts:-79 texts_again:-61 th_$:42 thanks:-30 that:-75 that_$:-43 the:63 the__again:-57 the__are:77
+the__ask:31 the__ill:58 the__is:42 the__of:90 the__one:-31 the__says:25 the__till:55 the__time:-40 the_airport:52
+the_baby:27 the_car:115 the_fall:44 the_holidays:29 the_later:-63 the_middle:75 the_moment:73 the_month:-44
+the_new:39 the_oil:28 the_road:43 the_schedule:-31 the_spring:29 the_texts:-53 the_week:-29 them:-34 them_$:-32
+then:203 then_$:152 there:-33 there_$:-25 these:47 these_days:57 they:-43 thing_$:-52 things:59 think:36
+think__it:126 think_about:78 this:54 this__i:26 this_is:-40 this_month:67 this_week:99 those:-45 though:26
+though_$:32 through_the:29 thursday:-49 thursday_$:-26 tiempo:47 tiene:-35 tiene_millas:-48 tienen:-52 tienen_$:-38
+tight:107 tight_$:62 til:104 til__th:47 til_my:34 til_the:56 till:152 time:140 time_$:66 time__week:65 to:102
+to_$:-27 to__all:-27 to__for:77 to__it:-25 to__me:-42 to__on:39 to__the:60 to__to:35 to__up:56 to__what:60
+to__wife:60 to_ask:73 to_be:-46 to_check:36 to_my:32 to_see:84 to_somebody:-30 to_talk:50 to_the:-99 to_wait:93
+to_work:-28 to_you:60 todavia_no:75 today:92 today_$:83 tomorrow:46 tomorrow_$:69 tomorrow_after:-30 tonight:92
+tonight_$:79 too_$:-25 too__for:-54 too_much:31 took:-55 took__of:-25 took_care:-25 town:65 town_$:54 traded:-40
+traded__in:-31 traded_it:-31 trae_mi:28 traigo:81 trip:-39 try:183 try__in:40 try_me:179 tuesday:-26 twice:-40
+two:-93 two_weeks:-78 ultima:-44 ultima_vez:-38 un:-128 un__mas:-78 un_mes:-98 una:-43 unas:80 unas_semanas:38
+unos:133 unos_meses:36 until:35 until_the:34 up:194 up_$:-28 up__it:88 up_for:80 up_in:50 ustedes:-58 ustedes_$:-25
+va:47 va__mil:40 va_en:77 vacaciones:51 vacation:59 vacation_$:71 van:-32 van__cobrar:-25 van_a:-25 vemos:42
+vendi:-38 vendimos:-72 ver:55 ver__mi:78 ver_con:78 vez:-142 vez_$:-55 vez_me:-35 viernes:-30 voy_a:80 vuelta:-32
+vuelta_$:-30 vuelva:41 wait:36 wait__my:37 wait_til:-29 wait_till:32 was:-70 we:52 we_are:61 weather:53 week:70
+week_$:65 weeks:35 weeks_$:40 well:-26 went:-64 were:56 what__i:31 what__it:32 what_my:92 when:243 when__i:-44
+when__is:30 when__it:-31 when__slow:51 when_do:-30 when_i:131 when_im:79 when_it:32 when_school:54 when_the:136
+when_would:-52 when_you:-53 whenever:-89 where:-29 who:-57 who_you:-29 why:-61 why_not:-31 wife_$:35 wife__it:-33
+will:118 will__you:63 will_get:53 will_it:-32 winter:-26 with_a:32 with_me:48 with_my:26 with_tax:-52 with_the:-34
+work:-68 work_$:-88 worth:-52 would:-46 would__get:-38 would_i:-38 write:43 y:76 y_no:-40 y_te:50 ya_$:-25 ya__me:39
+ya__pase:60 ya_les:117 ya_lo:-60 ya_no:-50 ya_que:127 ya_tengo:-28 yeah:-47 yes:-86 yet:365 yet_$:225 yet__me:63
+yo:196 yo__aviso:68 yo_le:105 yo_les:110 yo_no:-25 you:-127 you_$:74 you__a:-40 you__i:27 you__im:44 you__my:-57
+you_all:-26 you_are:-28 you_can:-40 you_get:-38 you_guys:-25 you_know:76 you_tomorrow:41 you_when:87 your:-100
 """

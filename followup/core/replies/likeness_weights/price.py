@@ -1,169 +1,193 @@
 """What speaks for and against `price`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "price"
-BIAS = -190
+BIAS = -205
 WEIGHTS = """\
-#abaj:-54 #aber:46 #abin:-27 #abor:132 #abou:-40 #abra:-49 #acei:28 #acer:-28 #acio:52 #affo:-31 #afte:65 #agno:40
-#ague:-30 #ahor:45 #akes:41 #alat:25 #alca:37 #ales:74 #algu:44 #alig:40 #alir:-51 #alki:41 #alla:-26 #allp:151
-#ally:86 #alon:25 #ance:45 #anda:58 #ando:-25 #ange:52 #angi:-58 #anit:25 #anta:28 #anto:112 #anty:62 #anyt:42
-#anza:41 #aper:28 #appr:-73 #arat:39 #arch:37 #arda:-142 #arge:52 #argi:97 #argo:31 #aron:-164 #arra:63 #arro:-27
-#asta:-34 #asto:-40 #atan:-46 #atas:26 #atch:42 #ated:-69 #atis:146 #atll:36 #atro:28 #avor:-25 #bajo:-33 #bala:53
-#ball:148 #bank:-72 #bara:30 #befo:78 #bien:-41 #bill:-107 #blan:-30 #blig:-49 #bout:-54 #brak:59 #bran:108
-#brar:-104 #brok:-50 #buck:-39 #cabi:-27 #canc:36 #canz:32 #carg:25 #caro:-37 #cash:-43 #ceit:28 #cela:34 #chan:-32
-#char:150 #chea:32 #chec:41 #cial:246 #ciat:-77 #cier:-29 #cion:71 #clud:30 #cobr:65 #como:75 #comp:39 #cosa:-29
-#cost:464 #coti:91 #coun:60 #coup:66 #cove:70 #ctur:-37 #cuan:38 #cuat:28 #cuen:84 #cues:25 #cupa:-32 #curi:69
-#dari:-27 #days:98 #deal:-41 #deep:27 #deje:-34 #dejo:-26 #deme:31 #demo:-69 #depe:49 #desc:104 #deti:-25 #diag:40
-#dias:-58 #dice:27 #dida:-34 #diga:111 #dila:-58 #dime:40 #dine:-86 #disc:73 #doin:-78 #doll:48 #dond:26 #door:31
-#down:-30 #dred:64 #dres:-30 #dria:38 #driv:-41 #dura:-124 #eall:76 #eals:50 #eape:33 #ease:30 #ebaj:28 #eces:-27
-#ecia:183 #ecio:247 #efor:78 #efun:-76 #eite:28 #ejor:-25 #elar:36 #emor:-65 #empo:-70 #enar:-30 #ends:70 #enen:-31
-#engo:-32 #enio:48 #enos:46 #enta:-37 #ento:87 #entr:-48 #epen:48 #eran:41 #eras:33 #erda:27 #erdi:-42 #ered:50
-#eria:69 #erio:-28 #eron:-70 #escu:101 #esda:-33 #espe:45 #esti:217 #esup:25 #eter:34 #etic:48 #etie:-27 #even:-28
-#evis:60 #fact:-32 #favo:-25 #feri:-33 #ffor:-28 #figu:44 #fina:29 #firs:31 #flui:-37 #ford:-31 #fore:78 #foun:-26
-#four:28 #free:233 #fren:-47 #from:-80 #fron:33 #fter:65 #fund:-78 #game:98 #gast:-67 #gent:-30 #ging:43 #give:50
-#gnme:40 #gnos:40 #goin:109 #gran:-35 #grat:146 #gure:44 #hago:37 #happ:-29 #harg:150 #hatl:36 #heap:31 #heck:35
-#hese:64 #hich:-61 #hici:-28 #high:-82 #hora:63 #hose:-28 #houg:35 #hous:29 #humo:-28 #hund:64 #husb:26 #iagn:40
-#iate:-77 #ices:-53 #icey:-56 #icio:32 #idea:47 #iemp:-57 #iero:-39 #igam:92 #iged:-43 #ight:-79 #ignm:40 #igur:44
-#ilat:-58 #ilte:-33 #imad:146 #imat:91 #inal:26 #incl:36 #iner:-86 #inte:37 #invo:-77 #iosi:38 #irst:31 #isco:78
-#isio:38 #izac:57 #just:71 #kept:-54 #king:61 #labo:132 #lace:45 #lars:40 #lata:-30 #lcan:37 #leas:28 #left:-83
-#less:26 #lgun:42 #life:-50 #lige:-43 #lign:40 #line:27 #lkin:41 #llar:48 #lled:25 #llpa:151 #look:53 #lpar:151
-#lter:-33 #ltim:-34 #luid:-34 #mado:132 #mano:32 #many:48 #mate:85 #mber:80 #mbio:33 #medi:-26 #mejo:-25 #meno:56
-#meri:35 #mero:39 #mone:-100 #mora:-65 #mpre:27 #much:237 #must:-40 #ncel:31 #nclu:39 #nder:76 #ndre:64 #need:-26
-#nero:-74 #nger:-65 #ngin:-68 #nior:48 #nles:30 #nmen:40 #noma:66 #nted:30 #ntet:31 #ntos:-58 #numb:83 #nume:55
-#nvoi:-64 #nyth:43 #obli:-49 #obra:97 #oice:-64 #oing:32 #okin:44 #olla:48 #omas:86 #oney:-100 #onge:-51 #ooki:43
-#open:-27 #osti:27 #osto:127 #otal:94 #otiz:91 #ough:68 #ould:84 #ound:-36 #ount:62 #oupo:69 #over:57 #oxim:25
-#pads:25 #pago:-31 #pagu:-30 #paid:-115 #para:103 #park:142 #pase:30 #pass:-34 #peci:252 #pend:37 #pera:-27 #perd:-51
-#pick:45 #plac:40 #plea:30 #podr:28 #pong:30 #pons:80 #ppre:-72 #prec:170 #pres:52 #pric:134 #prim:26 #pued:-60
-#quea:25 #qued:-63 #quie:-34 #quot:70 #raba:-43 #rake:60 #rand:-47 #rant:59 #raro:-119 #rate:28 #rati:145 #rato:-53
-#rdan:-29 #rdar:-59 #rdid:-37 #read:-31 #real:81 #reci:138 #reco:-29 #refu:-80 #rena:-25 #repo:-26 #ress:-33 #revi:59
-#rged:-94 #rgen:-29 #rgin:97 #rice:110 #rios:36 #rito:42 #rive:-38 #robo:-30 #roke:-50 #rong:-39 #ront:30 #roug:37
-#roxi:25 #rran:49 #sabe:39 #said:29 #sale:-80 #sali:-41 #same:27 #satu:25 #says:-26 #sban:26 #scou:74 #scue:102
-#seni:48 #seri:88 #shop:-49 #sint:31 #sion:41 #spec:264 #sper:-85 #stad:-31 #stan:34 #star:36 #stil:81 #stim:219
-#stop:-29 #stoy:-28 #supp:-31 #sure:28 #tado:-40 #take:-54 #talk:38 #tant:34 #tard:-142 #tari:30 #tart:31 #tell:123
-#teng:-38 #tera:38 #teti:31 #than:-52 #that:45 #them:-70 #thes:64 #thou:33 #tico:28 #tiem:-73 #tigh:-34 #till:82
-#tima:187 #time:-94 #tiza:90 #toma:-76 #took:-29 #tota:94 #trab:-50 #trae:28 #trea:-30 #tura:-38 #turd:25 #twic:-40
-#uand:-55 #uant:87 #uatr:28 #ucks:-39 #ueda:-113 #uent:83 #uest:59 #ulti:-34 #umbe:83 #umer:55 #unde:81 #undr:61
-#unle:30 #unts:29 #uote:70 #upan:-46 #upon:58 #uran:-72 #urda:25 #urge:-29 #urio:71 #usba:26 #vale:92 #vemo:25
-#vera:35 #vere:51 #very:-32 #vete:36 #vida:-29 #visi:31 #voic:-64 #wait:48 #want:56 #warr:62 #what:226 #when:-123
-#whic:-61 #wice:-40 #wife:26 #wifi:-66 #will:79 #wise:27 #with:38 #word:-26 #woul:72 #wron:-38 #ythi:47 #zaci:57
-#zero:35 %again_later%bring:40 %again_later%call_off:35 %again_later%doubt:32 %again_later%how_long:66
-%again_later%money:-74 %again_later%on_way:-25 %again_later%pay_day:41 %again_later%question:41
-%again_later%refuse:49 %again_later%season:32 %again_later%start_again:32 %again_later%wrong_one:27 %agree%away:-32
-%agree%bad:27 %agree%doubt:48 %agree%gone_car:26 %agree%how_long:29 %agree%money:87 %agree%phone:-26 %agree%place:-55
-%agree%question:155 %agree%smoke_smell:-51 %away%bad:-41 %away%bring:-28 %away%do_it:-25 %away%question:27
-%away%refuse:36 %away%start_again:26 %bad:-107 %bad%do_it:-33 %bad%meaning:32 %bad%money:-69 %bad%question:-48
-%bad%refuse:-28 %bring:33 %bring%call_off:34 %bring%car_part:36 %bring%do_it:50 %bring%money:56 %bring%pay_day:35
-%bring%question:79 %bring%start_again:53 %busy%car_part:31 %busy%question:31 %call_off:-69 %call_off%doubt:32
-%call_off%leave_me:-28 %call_off%money:45 %call_off%question:57 %call_off%thanks:37 %car%how_long:-29 %car%on_way:-30
-%car%pay_day:30 %car%shift_it:28 %car_part%do_it:105 %car_part%doubt:30 %car_part%gone_car:28 %car_part%how_long:27
-%car_part%money:122 %car_part%opening:26 %car_part%phone:34 %car_part%question:84 %car_part%refuse:30
-%car_part%shift_it:48 %do_it:-62 %do_it%on_way:34 %do_it%opening:31 %do_it%question:93 %do_it%shift_it:83
-%do_it%staff:-27 %do_it%wrong_one:-25 %doubt:47 %doubt%question:49 %elsewhere%money:-42 %elsewhere%place:26
-%elsewhere%question:34 %elsewhere%refuse:35 %fails:-40 %fails%how_long:-56 %fails%money:-42 %fails%question:42
-%family%question:52 %family%refuse:47 %family%wrong_one:35 %gone_car:-31 %gone_car%money:36 %gone_car%pay_day:44
-%gone_car%question:33 %gone_car%refuse:27 %gone_car%shift_it:36 %how_long:-128 %how_long%lift:31 %how_long%money:-91
-%how_long%on_way:-33 %how_long%question:-176 %how_long%wrong_one:28 %leave_me:-108 %leave_me%money:-33 %lift:-47
-%lift%money:-37 %lift%question:-41 %lift%refuse:29 %meaning:-115 %meaning%money:68 %meaning%question:-76 %message:-37
-%money:509 %money%on_way:77 %money%opening:27 %money%pay_day:-52 %money%phone:70 %money%question:316
-%money%shift_it:32 %money%smoke_smell:-38 %money%staff:-28 %money%wrong_one:74 %noise%question:32 %odometer:-40
-%on_way%question:-39 %opening:-27 %pay_day%question:68 %pay_day%shift_it:25 %pay_day%wrong_one:35 %place:-44
-%place%question:-109 %place%shift_it:28 %question:62 %question%refuse:88 %question%shift_it:109 %question%staff:-25
-%question%start_again:108 %question%thanks:63 %question%who:-71 %refuse%shift_it:25 %refuse%thanks:26
-%refuse%wrong_one:-37 %smoke_smell:-83 %staff:-75 %staff%wrong_one:-35 %start_again:76 %thanks:-151 %who:-93
-%wrong_one:29 @?:169 @after_visit:-158 @car:33 @confirm:-25 @confirm_stop:-41 @nothing:46 @odometer:-42 @reading:36
-@times:-35 ^_a:95 ^_am:25 ^_any:122 ^_ballpark:113 ^_bank:-52 ^_before:31 ^_call:27 ^_can:48 ^_cobran:36 ^_como:-68
-^_con:50 ^_cost:39 ^_cuando:-27 ^_cuanto:-220 ^_cuantos:-52 ^_depends:62 ^_did:32 ^_do:51 ^_does:76 ^_el:-56 ^_en:-42
-^_esta:-58 ^_free:-38 ^_gimme:25 ^_give:32 ^_going:-26 ^_got:94 ^_hay:84 ^_how:-195 ^_i:-133 ^_is:210 ^_it:-37
-^_later:25 ^_le:-44 ^_mas:37 ^_much:-96 ^_need:34 ^_no:-42 ^_not:-56 ^_oh:-25 ^_para:25 ^_precio:59 ^_price:42
-^_que:33 ^_quote:65 ^_sale:-214 ^_salir:-60 ^_si:-46 ^_sure:45 ^_thank:-31 ^_thanks:-26 ^_that:-60 ^_the:-76
-^_tienen:32 ^_too:-80 ^_what:-166 ^_when:-65 ^_which:-49 ^_why:-107 ^_y:-54 ^_you:-100 a:134 a__el:58 a__es:31
-a__filter:-28 a__first:34 a__for:101 a__la:33 a__lo:44 a__off:-28 a__on:37 a__sale:30 a_bot:-25 a_cabin:-29
-a_charge:29 a_como:312 a_fee:46 a_hundred:46 a_la:-29 a_las:-139 a_number:84 a_price:50 a_ser:43 a_set:52 a_ver:27
-about:-46 abran:-43 address_$:-25 afford:-31 afford_it:-30 after:52 ahi:-73 ahi_$:-59 ahora:30 alcanza:40 algo_por:29
-algun:42 alignment:47 all:63 all_$:25 all_day:-30 alla:-25 am:74 am__going:28 am_i:80 an:140 an__change:50
-an_estimate:42 an_oil:50 and:201 and__i:34 and__is:45 and__long:25 and__much:80 and_do:35 and_how:120 and_what:78
-and_you:-33 anda:64 anda_$:25 any:280 any__for:53 anything:43 anything_$:32 anyway_$:33 appreciated:-58 are:38
-are__charging:100 are_they:-25 are_we:29 are_you:45 at:41 at_it:31 at_the:-25 balatas:26 ballpark:151 ballpark_$:102
-bank:-72 bank__it:-41 barato:31 be:39 be_$:116 be__to:-31 be_a:-29 be_doing:-64 before:71 before__say:29 before_i:78
-bien:-36 big:-37 big_deal:-30 bill:-109 bill_$:25 bill_was:-35 bot:-25 bot_$:-25 both:25 brakes:40 bring_the:27
-broke:-40 bucks:-39 but:-35 but__much:26 but_the:-28 by:-35 cabin:-32 cabin_filter:-28 call__with:29 can:79
-can__get:69 can__my:25 can_you:33 cancelar:36 cant_afford:-25 car:-32 cargo:31 caro:-29 caro_$:-33 carro:-26
-carro_$:-27 cash:-43 change:53 changing:-54 charge:143 charge_$:27 charge_for:42 charge_to:41 charged:-80
-charged__for:-30 charged_me:-43 charging:97 cheaper:33 cobran:162 cobran__por:35 cobran_algo:35 cobran_por:64
-cobraron:-118 cobraron__mas:-42 cobraron_de:-42 come_$:-39 come__with:28 come_to:46 como:75 como_$:61 como__se:-33
-como_cuanto:-146 como_el:44 como_la:27 como_lo:30 como_sale:30 con:67 con_la:32 cosa:-27 cost:312 cost_$:135
-cost_and:42 costo:128 costo_$:35 costo_y:45 cotizacion:57 could_you:30 covered:51 cuando:-55 cuanto:129 cuanto_$:47
-cuanto__a:37 cuanto__el:52 cuanto__es:-37 cuanto__las:25 cuanto__me:-132 cuanto__para:26 cuanto__por:44
-cuanto__que:36 cuanto__queda:-65 cuanto__tardan:-50 cuanto__tengo:-26 cuanto__y:120 cuanto_anda:47 cuanto_cobran:25
-cuanto_cuesta:50 cuanto_demora:-57 cuanto_dura:-59 cuanto_era:39 cuanto_es:149 cuanto_mas:-79 cuanto_por:104
-cuanto_rato:-85 cuanto_sale:55 cuanto_se:-202 cuanto_seria:105 cuanto_tengo:26 cuanto_tiempo:-124 cuanto_toma:-39
-cuanto_va:35 cuanto_vale:66 cuantos:-57 cuantos_dias:-54 cuatro:28 curious:28 da:109 damage:27 dan:30 dar:30 day:-32
-days:78 days_$:87 de:136 de_$:27 de__como:40 de__de:25 de__es:26 de_a:34 de_aceite:33 de_cuanto:29 de_la:-27
-de_mas:-43 de_obra:34 de_que:-28 de_verdad:26 deal:-68 deal_$:-27 deep:27 dejo:-26 demora:-59 demora_$:-49 depends:62
-descuento:94 dia:-38 dia_$:-30 dias:-58 dice:30 did:-39 did__say:37 did_it:-27 did_my:-54 digame:92 digame__precio:27
-digame_cuanto:41 digame_el:32 dilatan:-46 dime:40 dinero:-87 dinero_$:-48 discount:44 do:76 do_$:-75 do__charge:70
-do__get:52 do__go:29 do__guys:48 do__need:-47 do__owe:31 do__pay:40 do__take:-44 do__use:-26 do_i:61 do_you:68
-does__cost:51 doing:-78 doing_$:-33 doing__it:-37 doing_to:-37 dollars:40 dollars_$:41 donde:26 donde_estan:65
-door:32 down:-33 drive:-32 due:-38 due_for:-27 dura:-54 el:132 el__a:-41 el__de:59 el__para:45 el_cambio:30
-el_costo:78 el_dinero:-41 el_lunes:-34 el_otro:38 el_precio:83 el_total:46 en:48 en__anda:42 en__me:60 en__se:-53
-en_cuanto:68 era:43 era_$:29 es:117 es_$:26 es_de:-27 es_eso:-28 es_gratis:142 es_que:-25 es_un:-38 es_y:57 eso_$:-27
-especial:35 espero:-56 espero_$:-53 esta:-60 esta__caro:-33 estan:39 estar:-25 estimado:129 estimado_$:82 estimate:91
-estimate_$:49 estoy:-27 ever:27 factura:-32 fee:85 feria:-33 figure:44 filter:-36 filter_$:-27 final:26 first:31
-first_$:29 fluid:-36 for:90 for_$:-115 for__days:34 for_a:44 for_all:29 for_me:-51 for_that:47 for_the:50
-for_these:34 for_this:27 for_what:-47 found:-26 four:29 free:242 free_$:216 free_or:40 frenar:-26 frenar_$:-26
-friday_$:-26 from:-80 from_the:-54 fue:-35 gasto:-37 get:44 get__a:35 get_a:63 get_for:94 get_paid:-58 give:54
-give_me:47 go_for:81 going:109 going_on:36 going_to:77 got_any:73 got_to:33 grand:-33 grand_$:-33 gratis:146
-gratis_$:116 guys_have:48 hace:44 hago:37 hago_$:38 hay:111 hicieron:-27 high:-28 high_$:-26 hora:33 hora_de:27
-how:236 how__and:64 how__do:38 how__for:25 how__how:25 how__i:-50 how__is:51 how__it:-35 how__longer:-50
-how__time:-83 how__to:39 how__was:42 how__we:27 how__you:-30 how_come:-88 how_do:-62 how_is:-35 how_long:26
-how_many:48 how_much:426 humo:-26 hundred:52 husband:26 i__a:43 i__anything:36 i__for:28 i__it:-38 i__paid:-61
-i__the:27 i__there:-26 i__to:47 i_can:42 i_going:28 i_owe:52 i_paid:-32 i_pay:31 i_say:29 i_was:-42 idea:48 if:37
-if_i:27 ill:26 im:-32 im_not:-33 in__what:36 in_the:-35 invoice:-64 invoice_$:-38 is:-43 is__a:25 is__address:-36
-is__cost:34 is__do:-44 is__for:-75 is__free:152 is__going:43 is__labor:72 is__oil:40 is__on:-35 is__price:42
-is__really:62 is__run:148 is__still:72 is__than:-49 is__total:30 is__wifi:-47 is__with:-26 is_a:-41 is_an:54
-is_it:107 is_that:87 is_the:90 is_there:83 is_this:-54 is_tight:-31 is_too:-25 is_wrong:-33 it:99 it_$:-51 it__be:30
-it__free:73 it__like:32 it__to:-29 it__under:111 it_a:-65 it_anyway:43 it_be:61 it_cost:68 it_do:-49 it_for:-75
-it_is:-35 it_really:52 it_run:62 it_still:69 job:48 just:74 just_curious:28 kept:-54 la__de:40 la__y:28 la_cara:-30
-la_factura:-31 la_hago:39 la_hora:30 la_otra:25 la_revision:42 la_ultima:-32 labor:132 labor_$:97 las_$:-72
-las_dos:27 late:-26 le:-114 le_cuesta:-26 le_sale:-34 left:-83 left_on:-51 les:-62 life:-50 like_the:25 lleva:-25
-lo:-99 lo__que:31 lo_ocupan:-45 lo_que:-44 long:41 long_$:75 longer:-52 longer_$:-30 look__it:32 look_at:31
-looking:56 looking_at:47 mano:32 mano__obra:34 mano_de:34 many:48 mas:-45 mas_$:-52 mas__menos:42 mas_barato:33
-mas_de:39 mas_o:42 me:39 me_$:39 me__a:32 me__cuanto:38 me__dar:34 me__de:-44 me__muy:26 me__price:44 me__que:-46
-me__un:63 me__una:27 me__what:27 me_a:-31 me_back:66 me_cobran:40 me_cobraron:-108 me_da:118 me_dice:33 me_espero:-53
-me_for:-40 me_lo:-60 me_now:-33 me_puede:36 me_sale:52 me_the:60 me_van:29 me_with:68 mean:-28 mejor:-25 menos:56
-mes:25 mi:-28 money:-96 money_$:-64 money__tight:-32 money_is:-32 money_wise:26 much:226 much_$:54 much__how:48
-much__i:34 much__is:-61 much__it:132 much__the:38 much_and:46 much_for:59 much_is:118 much_longer:-50
-much_obliged:-43 much_time:-83 much_to:48 much_would:38 must:-40 muy:-49 muy_caro:-52 my:-81 my__go:-53 my__is:-61
-my_bill:-111 my_warranty:62 n:38 need_$:-51 need_a:35 no_$:-28 no__is:-77 no_but:28 no_thanks:36 no_what:-69 nomas:66
-not:-101 not_at:-44 now:-85 now_$:-81 number:73 number_$:49 o:79 o_menos:42 obliged:-43 obliged_$:-37 obra:34
-obra_$:27 ocupan:-45 ocupan_$:-45 of_my:-42 off:-58 off_$:-54 oh:-27 oil:28 oil_change:60 ok:-42 on_$:41 on_the:-26
-on_what:30 one:33 one__much:28 or:137 or_$:32 or_do:25 otro__mas:-34 out:47 out__door:37 out_the:36 pads:25 pague:-30
-paid:-110 paid_$:-65 para:89 pay_$:42 perdida:-36 perdida_total:-36 pero:47 pick:30 pick__up:28 place:49 please:42
-please_$:62 por:241 precio:253 precio_$:71 precio_de:34 precio_y:42 presupuesto:25 price:223 price_$:93 price_on:28
-prices:-50 pricey:-56 primero:28 pueda:-55 pueda_$:-54 que:-136 que__caro:73 que_es:-42 que_la:30 que_precio:52
-que_tan:36 que_tanto:44 queda:-70 queda_$:-61 quien:-34 quiero_saber:31 quote:79 quote_$:-62 rate:33 rato:-91
-rato_me:-49 really:76 really_free:72 refund:-76 refund_$:-57 remind:29 remind_me:29 revision:42 right:-25
-right_now:-42 rough:32 run:279 run_$:173 run_me:73 saber:46 said:29 said_$:34 sale:-95 sale_humo:-27 sale_mas:33
-sale_y:28 salir:-51 salir_$:-38 same:29 saturday:27 say:69 says:-26 se:-234 se_lleva:-25 se_pueda:-54 se_queda:-27
-se_tardan:-26 send__a:26 send_me:31 ser:51 ser_$:32 seria:112 seria_$:39 set:105 set__back:62 set_me:62 set_of:52
-shop:-48 si:81 sintetico:31 so:-54 so_i:26 so_much:-61 still:82 still_$:51 stop:-26 sure:41 sure__it:44 take:-61
-tan:36 tan__es:37 tan_caro:69 tanto:41 tarda:-43 tarda_$:-30 tardan:-40 tardan_$:-38 tax:85 tax_$:89 tell:121
-tell__the:31 tell_me:80 tempranito:25 tengo:-28 th_$:-31 than:-34 than_the:-31 thank__so:-32 that:45 that_$:-96
-that__be:-37 that__me:26 that__to:70 that_be:40 that_going:55 that_is:-51 that_would:-35 the:98 the__and:53
-the__before:27 the__was:-34 the_address:-26 the_bill:41 the_cost:42 the_door:34 the_invoice:-27 the_price:33
-the_quote:-81 the_th:-25 the_tires:-32 the_total:33 them:-70 them_$:-71 there:28 there_$:-38 there__charge:31
-there__fee:46 there_a:87 these:64 these_days:89 thing:-53 this_$:-26 this_one:31 though:42 though_$:25 tiempo:-71
-tiene:43 tienen_$:-28 tight:-34 time:-108 time__it:-32 time__you:-62 time_do:-67 to:47 to_$:31 to__at:41 to__for:-47
-to__me:45 to__out:27 to_it:-45 to_look:61 to_set:34 toma:-52 toma_$:-36 too:-165 too__for:-58 too_much:-77 took:-29
-total:99 trabajo:-29 trae:28 tread:-27 twice:-40 twice_$:-36 ultima:-33 un:44 un_estimado:94 una:48 under:87
-under_my:54 unless:30 unless__is:27 unless_it:27 up:35 up_$:34 va:52 va__salir:27 va__ser:34 va_a:63 vale:96
-vale_$:40 van__cobrar:26 vemos:25 verdad:25 very:-33 vida:-25 wait:37 wanted:25 warranty:62 warranty_$:41 was:-58
-was_it:35 what:171 what_$:-68 what__an:55 what__i:101 what__is:-65 what__it:-32 what__my:27 what__that:59
-what__the:88 what__you:136 what_a:-33 what_am:51 what_are:90 what_do:150 what_for:-58 what_i:-33 what_it:27
-what_time:-40 what_will:45 what_would:182 when:-121 when__get:-66 when_i:-70 which:-60 who:-28 why:-104 why_$:-41
-wife:26 wifi:-66 wifi_$:-48 will:80 will__be:55 will_it:68 wise:28 wise_$:30 with:52 with_a:27 with_tax:78 would:68
-would_be:-39 would_that:71 would_the:36 would_you:-37 wrong:-38 wrong_with:-26 y:323 y__a:26 y__estan:55 y__por:61
-y_a:39 y_como:-61 y_cuanto:75 y_de:53 y_donde:47 y_en:33 y_tiempo:54 yes_$:-40 yes__it:53 yes__the:-32 you:-74
-you_$:-36 you__for:156 you__have:48 you__it:28 you__me:-32 you__much:-45 you__my:-39 you__or:30 you__the:-28
-you_are:-26 you_be:-58 you_charge:88 you_charged:-35 you_charging:100 you_get:65 you_need:-58 you_say:32 you_so:-32
-you_take:-44 you_want:25
+#abaj:-61 #aber:52 #abin:-32 #abor:148 #abou:-55 #abra:-57 #acei:32 #acer:-34 #acio:51 #addr:-25 #affo:-34 #afte:74
+#agno:44 #ague:-34 #ahor:46 #akes:50 #alan:40 #alat:34 #alca:44 #aldr:25 #ales:76 #algu:48 #alig:44 #alir:-54
+#alki:62 #alla:-31 #allp:175 #ally:91 #alon:28 #alta:-28 #amos:25 #ance:62 #anda:69 #ando:-31 #ange:56 #angi:-70
+#anit:28 #anta:35 #anto:132 #anty:65 #anyt:48 #anza:48 #aper:33 #appe:-25 #appr:-82 #arat:47 #arch:43 #arda:-159
+#arge:60 #argi:104 #argo:36 #aron:-174 #arra:67 #arro:-32 #asta:-38 #asto:-44 #atan:-54 #atas:34 #atch:41 #ated:-75
+#atis:157 #atll:42 #atro:32 #avor:-29 #bajo:-36 #bala:78 #ball:171 #band:25 #bank:-83 #bara:37 #befo:81 #bien:-51
+#bill:-123 #blan:-36 #blig:-55 #both:28 #bout:-56 #brak:60 #bran:116 #brar:-105 #brea:-28 #brok:-57 #buck:-46
+#cabi:-32 #cali:25 #canc:38 #canz:38 #carg:29 #caro:-31 #cash:-47 #ceit:32 #cela:38 #chan:-43 #char:165 #chea:36
+#chec:56 #cial:260 #ciat:-86 #cier:-31 #cion:75 #cket:28 #ckup:31 #clud:38 #cobr:85 #como:83 #comp:44 #cosa:-31
+#cost:523 #coti:99 #coun:62 #coup:63 #cove:77 #crib:-27 #ctur:-40 #cuan:44 #cuat:32 #cuen:93 #cuer:26 #cues:29
+#cupa:-38 #curi:87 #dari:-30 #days:114 #ddre:-25 #deal:-61 #debe:-25 #deep:49 #deja:28 #deje:-37 #dejo:-30 #deme:34
+#demo:-78 #depe:54 #desc:116 #desp:-25 #deti:-30 #diag:44 #dias:-63 #dice:29 #dida:-39 #diga:125 #dila:-68 #dime:49
+#dine:-97 #disc:79 #doin:-89 #doll:55 #dond:31 #door:33 #down:-35 #dred:85 #dres:-34 #dria:40 #driv:-46 #dura:-139
+#eall:83 #eals:53 #eape:38 #ebaj:33 #eces:-29 #ecia:190 #ecib:-29 #ecio:275 #efor:81 #efun:-85 #eite:33 #ejan:27
+#ejor:-34 #elar:41 #emin:32 #emor:-74 #empo:-83 #enar:-31 #ends:79 #enen:-47 #engo:-36 #enio:48 #enos:65 #enta:-43
+#ente:-25 #ento:94 #entr:-59 #epen:53 #eran:43 #erar:-27 #eras:36 #erda:31 #erdi:-49 #ered:56 #eria:77 #erio:-30
+#eron:-79 #eros:29 #escu:111 #esda:-36 #espe:43 #esti:229 #esup:28 #eter:33 #etic:55 #etie:-32 #even:-38 #evis:66
+#fact:-35 #falt:-27 #favo:-29 #feri:-39 #ffor:-31 #figu:53 #filt:-28 #fina:33 #flui:-51 #ford:-34 #fore:79 #foun:-31
+#four:28 #free:234 #fren:-43 #from:-91 #fron:36 #fter:74 #fund:-89 #game:107 #gast:-75 #gent:-34 #ghly:28 #gimm:28
+#ging:38 #give:53 #gnme:44 #gnos:44 #goin:126 #gran:-40 #grat:156 #gure:53 #hago:41 #happ:-35 #harg:165 #hatl:42
+#heap:36 #heck:49 #hese:74 #hich:-68 #hici:-31 #high:-92 #hora:71 #hose:-31 #houg:39 #hous:48 #humo:-33 #hund:85
+#hurt:25 #husb:29 #iagn:44 #iate:-86 #ible:-27 #ices:-46 #icey:-61 #icio:37 #idad:28 #idea:51 #iden:27 #iemp:-69
+#iero:-47 #igam:102 #iged:-47 #ight:-76 #ignm:44 #igur:53 #ilat:-68 #ilte:-37 #imad:155 #imat:96 #imer:28 #imme:28
+#inal:29 #incl:45 #iner:-97 #inte:43 #invo:-84 #iosi:52 #ires:28 #isco:84 #isio:40 #izac:60 #just:82 #kept:-65
+#kind:26 #king:80 #labo:148 #lace:47 #lado:25 #lars:47 #lata:-31 #lcan:44 #ldri:25 #left:-93 #less:29 #levo:27
+#lgun:47 #life:-55 #lige:-48 #lign:44 #line:31 #lkin:62 #llan:28 #llar:55 #lled:29 #llpa:175 #look:62 #lpar:175
+#lter:-37 #ltim:-36 #luid:-47 #mado:137 #make:-28 #mano:36 #many:56 #mate:89 #mber:88 #mbio:38 #medi:-29 #mejo:-34
+#meno:66 #ment:25 #meri:40 #mero:45 #mini:25 #mone:-103 #mora:-74 #mpre:30 #much:263 #must:-47 #ncel:32 #nclu:49
+#nder:84 #ndre:85 #need:-37 #nero:-84 #nger:-76 #ngin:-83 #nior:48 #nles:35 #nmen:44 #noma:77 #nted:36 #ntet:35
+#ntos:-65 #ntro:-26 #numb:91 #nume:61 #nvoi:-69 #nyth:49 #obli:-55 #obra:121 #oice:-71 #oing:37 #okin:47 #olla:55
+#omas:99 #omes:26 #ompr:28 #oney:-103 #onge:-59 #ooki:45 #open:-31 #osit:30 #osti:30 #osto:140 #otal:109 #otiz:99
+#ough:78 #ould:93 #ound:-39 #ount:64 #oupo:68 #ousa:28 #over:75 #oxim:28 #pads:27 #pago:-34 #pagu:-33 #paid:-125
+#para:118 #park:163 #pasa:25 #pase:34 #pass:-37 #peci:267 #pend:42 #pera:-31 #perd:-60 #pick:50 #pide:28 #plac:42
+#pock:32 #podr:30 #pong:33 #pons:80 #ppen:-25 #ppre:-80 #prec:190 #pres:59 #pric:153 #prim:31 #prox:27 #pued:-65
+#quea:29 #qued:-75 #quic:-28 #quie:-40 #quot:58 #raba:-49 #rake:61 #rand:-55 #rani:26 #rant:61 #raro:-124 #rate:32
+#rati:156 #rato:-66 #rdan:-33 #rdar:-67 #rdid:-43 #read:-38 #reak:-28 #real:87 #reci:151 #reco:-33 #refu:-89 #remi:32
+#rena:-25 #rent:-27 #repo:-26 #ress:-38 #resu:26 #revi:65 #rged:-100 #rgen:-34 #rgin:104 #rice:125 #rime:28 #rios:49
+#rito:47 #rive:-42 #robo:-36 #roke:-57 #rong:-41 #ront:33 #roug:42 #roxi:28 #rque:-27 #rran:51 #ruts:25 #sabe:45
+#said:34 #sald:25 #sale:-65 #sali:-40 #same:31 #sand:26 #satu:27 #says:-40 #sban:29 #scou:81 #scue:112 #seni:48
+#seri:100 #shop:-55 #sibl:-26 #sint:35 #sion:47 #sity:31 #spec:277 #sper:-96 #stad:-36 #stan:39 #star:41 #stee:34
+#stil:89 #stim:231 #stop:-32 #stoy:-30 #sube:25 #supp:-36 #supu:28 #sure:31 #tado:-47 #take:-59 #talk:57 #tant:42
+#tard:-159 #tari:34 #tart:34 #tell:145 #tene:-25 #teng:-42 #tera:40 #teti:35 #than:-51 #that:26 #them:-77 #thes:74
+#this:-29 #thos:-25 #thou:52 #tico:31 #tiem:-86 #tigh:-28 #till:90 #tima:197 #time:-104 #tiza:98 #toma:-88 #took:-29
+#tota:109 #trab:-55 #trae:34 #tran:-28 #trea:-35 #truc:25 #tura:-42 #turd:27 #twic:-43 #uand:-65 #uant:102 #uatr:32
+#ucks:-45 #ueal:28 #ueda:-130 #uelv:-25 #uent:91 #uest:69 #ughl:28 #ught:-26 #uick:-28 #uien:-29 #ulti:-37 #umbe:91
+#umer:61 #unde:94 #undr:81 #unle:35 #unte:-29 #unts:28 #uote:58 #upan:-53 #upon:55 #upue:28 #uran:-82 #urda:27
+#urge:-35 #urio:89 #usba:29 #vale:105 #vemo:28 #vera:39 #vere:57 #very:-41 #vete:36 #vici:27 #vida:-33 #visi:33
+#voic:-70 #vuel:-27 #wait:41 #want:71 #warr:65 #what:235 #when:-132 #whic:-68 #wice:-43 #wife:30 #wifi:-71 #will:86
+#wise:41 #with:31 #word:-27 #woul:75 #wron:-41 #ythi:53 #zaci:60 #zero:41 %again_later:-27 %again_later%agree:-36
+%again_later%bring:45 %again_later%busy:-28 %again_later%call_off:41 %again_later%doubt:40 %again_later%how_long:65
+%again_later%lift:-41 %again_later%money:-90 %again_later%on_way:-25 %again_later%pay_day:48 %again_later%place:26
+%again_later%question:30 %again_later%refuse:55 %again_later%season:37 %again_later%start_again:31
+%again_later%wrong_one:34 %agree%away:-40 %agree%bad:31 %agree%doubt:53 %agree%elsewhere:-28 %agree%gone_car:36
+%agree%how_long:27 %agree%leave_me:26 %agree%machine:27 %agree%money:99 %agree%phone:-34 %agree%place:-64
+%agree%question:169 %agree%smoke_smell:-57 %away%bad:-46 %away%bring:-32 %away%car_part:32 %away%do_it:-28
+%away%question:47 %away%refuse:44 %away%start_again:26 %bad:-117 %bad%do_it:-36 %bad%meaning:39 %bad%money:-79
+%bad%question:-49 %bad%refuse:-29 %bring:40 %bring%call_off:39 %bring%car_part:37 %bring%do_it:55 %bring%money:69
+%bring%pay_day:39 %bring%question:91 %bring%start_again:58 %busy%car_part:36 %busy%question:36 %call_off:-71
+%call_off%doubt:34 %call_off%gone_car:-27 %call_off%leave_me:-30 %call_off%money:66 %call_off%question:67
+%call_off%thanks:43 %car%car_part:42 %car%how_long:-32 %car%on_way:-36 %car%pay_day:33 %car%shift_it:29
+%car%wrong_one:30 %car_part%do_it:115 %car_part%doubt:32 %car_part%gone_car:29 %car_part%money:140
+%car_part%opening:30 %car_part%phone:36 %car_part%question:116 %car_part%refuse:41 %car_part%shift_it:54
+%car_part%smoke_smell:-25 %do_it:-71 %do_it%elsewhere:-25 %do_it%on_way:38 %do_it%opening:36 %do_it%question:101
+%do_it%season:-27 %do_it%shift_it:93 %do_it%staff:-32 %do_it%wrong_one:-29 %doubt:51 %doubt%elsewhere:26
+%doubt%pay_day:25 %doubt%question:50 %doubt%shift_it:27 %elsewhere%money:-47 %elsewhere%place:30
+%elsewhere%question:34 %elsewhere%refuse:41 %elsewhere%staff:-25 %fails:-45 %fails%how_long:-60 %fails%money:-44
+%fails%question:48 %family%question:60 %family%refuse:53 %family%wrong_one:40 %gone_car:-31 %gone_car%lift:-25
+%gone_car%money:43 %gone_car%pay_day:53 %gone_car%question:40 %gone_car%refuse:30 %gone_car%shift_it:38
+%how_long:-154 %how_long%money:-109 %how_long%on_way:-35 %how_long%question:-209 %how_long%shift_it:-32
+%how_long%wrong_one:33 %leave_me:-116 %leave_me%money:-33 %lift:-69 %lift%money:-50 %lift%question:-54
+%lift%refuse:33 %machine%money:27 %meaning:-131 %meaning%money:78 %meaning%question:-89 %message:-38 %money:608
+%money%on_way:90 %money%opening:30 %money%pay_day:-54 %money%phone:72 %money%question:324 %money%shift_it:45
+%money%smoke_smell:-44 %money%staff:-28 %money%wrong_one:80 %noise%question:38 %odometer:-44 %on_way%question:-42
+%opening:-29 %opening%shift_it:25 %pay_day%question:79 %pay_day%refuse:25 %pay_day%shift_it:27 %pay_day%wrong_one:40
+%place:-51 %place%question:-126 %place%shift_it:30 %question:73 %question%refuse:96 %question%shift_it:119
+%question%staff:-26 %question%start_again:114 %question%thanks:67 %question%who:-78 %refuse%shift_it:30
+%refuse%thanks:31 %refuse%wrong_one:-51 %shift_it%thanks:-27 %smoke_smell:-96 %staff:-87 %staff%wrong_one:-43
+%start_again:78 %thanks:-165 %who:-104 @?:247 @after_visit:-170 @car:32 @confirm:-25 @confirm_stop:-43 @day:-36
+@nothing:53 @odometer:-56 @offers:-42 @reading:37 @times:-50 ^_a:116 ^_am:26 ^_any:116 ^_ballpark:133 ^_bank:-52
+^_before:35 ^_call:29 ^_can:45 ^_cobran:41 ^_como:-79 ^_con:60 ^_cost:42 ^_cuando:-33 ^_cuanto:-241 ^_cuantos:-59
+^_depends:70 ^_did:38 ^_do:54 ^_does:85 ^_el:-65 ^_en:-45 ^_es:-26 ^_eso:28 ^_esta:-62 ^_for:-27 ^_free:-50
+^_gimme:28 ^_give:36 ^_going:-34 ^_got:93 ^_hay:87 ^_how:-214 ^_i:-148 ^_is:218 ^_it:-39 ^_later:29 ^_le:-47 ^_mas:43
+^_maybe:26 ^_much:-105 ^_muy:-26 ^_need:38 ^_not:-61 ^_oh:-32 ^_para:27 ^_precio:66 ^_price:43 ^_que:37 ^_quote:67
+^_sale:-235 ^_salir:-67 ^_si:-45 ^_sure:53 ^_thank:-33 ^_thanks:-26 ^_that:-76 ^_the:-90 ^_tienen:33 ^_too:-84
+^_trae:25 ^_what:-178 ^_when:-67 ^_which:-54 ^_why:-118 ^_y:-67 ^_ya:27 ^_you:-104 a:131 a__el:66 a__es:33
+a__filter:-33 a__first:36 a__for:110 a__la:38 a__lo:50 a__of:29 a__off:-31 a__on:37 a__sale:35 a__thing:-25 a_big:-27
+a_bot:-27 a_brake:26 a_cabin:-34 a_charge:35 a_cobrar:25 a_como:361 a_fee:55 a_hundred:50 a_la:-34 a_las:-160
+a_number:94 a_price:54 a_salir:29 a_ser:48 a_set:55 a_tener:-25 a_ver:30 about:-62 abran:-51 aceite:28 address:-25
+address_$:-29 afford:-34 afford_it:-33 after:60 ahi:-81 ahi_$:-68 ahora:31 alcanza:46 algo_por:33 algun:47
+alignment:52 all:70 all_$:29 all__what:25 all_day:-34 alla:-29 am:79 am__going:31 am_i:82 an:149 an__change:54
+an_estimate:46 an_oil:54 and:206 and__i:36 and__is:50 and__long:29 and__much:85 and_do:40 and_how:131 and_what:84
+and_you:-35 anda:75 anda_$:30 any:275 any__for:54 anything:49 anything_$:34 anyway:28 anyway_$:39 appreciated:-63
+are:48 are__charging:105 are__talking:40 are_they:-30 are_we:49 are_you:43 at:51 at_it:37 back_$:28 bad:29 balatas:34
+ballpark:175 ballpark_$:123 bank:-83 bank__it:-40 barato:38 be:52 be_$:138 be__to:-33 be_a:-33 be_doing:-72 before:72
+before__say:36 before_i:92 bien:-45 big:-43 big_deal:-34 bill:-129 bill_$:30 bill_was:-52 bot:-27 bot_$:-27 both:29
+brake_fluid:-26 brakes:48 break:-28 break_down:-25 bring_the:31 broke:-46 bucks:-45 but:-36 but__much:29 but_how:27
+but_the:-32 by:-43 cabin:-37 cabin_filter:-33 call__with:32 cambio:27 can:77 can__get:71 can__my:28 can_you:35
+cancelar:41 cancelar_$:27 cant_afford:-28 car:-44 cargo:36 carro:-29 carro_$:-30 cash:-47 change:59 changing:-65
+charge:157 charge_$:28 charge_for:48 charge_to:44 charged:-86 charged__for:-32 charged_me:-50 charging:105 cheaper:38
+cobran:181 cobran__por:39 cobran_algo:39 cobran_por:74 cobraron:-123 cobraron__mas:-43 cobraron_de:-43 come_$:-40
+come__with:32 come_to:52 como:83 como_$:69 como__me:-27 como__se:-40 como_a:-27 como_cuanto:-172 como_el:49
+como_es:25 como_la:31 como_lo:33 como_sale:35 con:78 con_la:37 cosa:-30 cost:353 cost_$:146 cost_and:53 costo:141
+costo_$:39 costo_y:51 cotizacion:60 could_you:33 coupons:80 covered:57 cuando:-65 cuanto:148 cuanto_$:55 cuanto__a:44
+cuanto__el:60 cuanto__es:-42 cuanto__las:29 cuanto__lleva:-27 cuanto__me:-160 cuanto__para:29 cuanto__por:49
+cuanto__que:43 cuanto__queda:-75 cuanto__tarda:-26 cuanto__tardan:-61 cuanto__tengo:-31 cuanto__y:141 cuanto_anda:55
+cuanto_cobran:28 cuanto_cuesta:59 cuanto_demora:-64 cuanto_dura:-64 cuanto_era:44 cuanto_es:172 cuanto_mas:-91
+cuanto_me:31 cuanto_por:120 cuanto_rato:-104 cuanto_sale:69 cuanto_se:-236 cuanto_seria:119 cuanto_tengo:32
+cuanto_tiempo:-146 cuanto_toma:-45 cuanto_va:40 cuanto_vale:75 cuantos:-65 cuantos_dias:-61 cuatro:32 cuesta:29
+cuesta__cuanto:27 cuesta_y:31 curious:32 da:112 dad:26 damage:32 dan:37 dar:34 day:-39 days:91 days_$:100 de:148
+de_$:31 de__a:-27 de__como:42 de__de:29 de__es:25 de_a:34 de_aceite:38 de_cuanto:31 de_la:-28 de_las:25 de_mas:-44
+de_obra:39 de_que:-30 de_veras:27 de_verdad:26 de_vida:-28 deal:-88 deal_$:-30 deal_with:-30 deep:49 deja:26 dejan:25
+dejo:-30 demora:-67 demora_$:-55 depends:69 descuento:104 dia:-43 dia_$:-34 dias:-63 dice:34 did:-48 did__say:43
+did_it:-34 did_my:-62 digame:102 digame__precio:29 digame_cuanto:46 digame_el:35 dilatan:-54 dime:49 dime_el:42
+dinero:-98 dinero_$:-54 discount:52 do:80 do_$:-88 do__charge:73 do__get:71 do__go:32 do__guys:50 do__need:-50
+do__owe:38 do__pay:45 do__take:-50 do__use:-31 do_i:70 do_you:67 does__cost:56 doing:-89 doing_$:-39 doing__it:-43
+doing_to:-43 dollars:47 dollars_$:46 donde:31 donde_estan:73 door:35 down:-39 down_on:-26 drive:-36 due:-45
+due_for:-33 dura:-59 el:138 el__a:-48 el__de:64 el__para:49 el_cambio:33 el_costo:85 el_dinero:-46 el_lunes:-38
+el_otro:43 el_precio:93 el_total:50 el_trabajo:-26 en:56 en__anda:49 en__me:70 en__sale:27 en__se:-61 en_cuanto:73
+era:48 era_$:32 es:124 es_$:25 es__de:25 es_de:-30 es_eso:-32 es_gratis:153 es_la:27 es_que:-28 es_un:-45 es_y:63
+eso_$:-31 eso_es:29 especial:39 esperar:-26 espero:-62 espero_$:-59 esta:-65 esta__caro:-39 estan:45 estar:-30
+estimado:136 estimado_$:83 estimate:97 estimate_$:55 estoy:-30 even:-26 ever:31 factura:-35 favor_$:29 fee:100
+feria:-38 feria_$:-36 figure:53 filter:-42 filter_$:-30 final:30 fluid:-50 for:102 for_$:-129 for__days:40 for_a:46
+for_all:35 for_me:-55 for_that:53 for_the:56 for_these:40 for_this:31 for_what:-56 found:-31 four:29 free:245
+free_$:232 free_or:43 frenar:-27 frenar_$:-27 friday_$:-27 from:-91 from_the:-62 fue:-39 gasto:-41 get:60 get__a:38
+get_a:73 get_for:112 get_paid:-60 gimme:28 give:57 give_me:50 go_for:100 going:126 going_on:38 going_to:80 got_any:72
+got_to:38 grand:-38 grand_$:-38 gratis:157 gratis_$:124 guys_have:51 hablan:-29 hace:50 hago:41 hago_$:44 hay:119
+hicieron:-30 high:-32 high_$:-29 hora:40 hora_de:30 how:284 how__and:70 how__do:43 how__for:29 how__how:28 how__i:-57
+how__is:68 how__it:-35 how__longer:-58 how__of:-27 how__time:-92 how__to:45 how__was:48 how__we:27 how__you:-31
+how_come:-95 how_do:-72 how_is:-35 how_long:32 how_many:57 how_much:460 hoy:-27 humo:-30 hundred:55 hurt:25
+husband:29 i__a:44 i__an:25 i__anything:44 i__for:31 i__it:-45 i__paid:-64 i__the:30 i__there:-29 i__to:45 i_bring:28
+i_can:45 i_going:31 i_have:-28 i_owe:61 i_paid:-36 i_pay:35 i_say:37 i_was:-54 i_would:-26 idea:52 if:37 if_i:30
+im:-39 im_not:-35 in__what:40 in_the:-41 invoice:-69 invoice_$:-40 ir:25 is:-53 is__address:-42 is__cost:41
+is__do:-49 is__for:-81 is__free:157 is__going:49 is__is:28 is__labor:79 is__oil:45 is__on:-39 is__price:48
+is__really:66 is__run:162 is__still:83 is__than:-55 is__total:38 is__wifi:-49 is__with:-28 is_a:-50 is_an:61
+is_it:114 is_on:-27 is_still:-25 is_that:87 is_the:101 is_there:90 is_this:-67 is_wrong:-36 it:115 it_$:-60 it__be:34
+it__free:74 it__like:36 it__the:-26 it__to:-30 it__under:123 it_a:-78 it_anyway:50 it_be:78 it_cost:79 it_do:-55
+it_for:-87 it_is:-42 it_really:54 it_run:70 it_still:79 job:56 just:86 just__what:27 just_curious:32 kept:-65
+la__de:45 la__y:32 la_cara:-34 la_factura:-33 la_hago:45 la_hora:35 la_otra:29 la_revision:46 la_ultima:-34 labor:148
+labor_$:107 lado:25 las_$:-84 las_dos:30 late:-32 le:-128 le__a:-28 le_cuesta:-26 le_sale:-38 left:-93 left_on:-57
+les:-70 life:-55 like_the:28 lleva:-28 llevo:27 lo:-114 lo__que:35 lo_ocupan:-53 lo_que:-51 lo_tienen:-25 long:50
+long_$:82 long__how:25 long__it:-27 longer:-60 longer_$:-35 look__it:39 look_at:36 looking:58 looking_at:49 los:26
+mano:37 mano__obra:39 mano_de:39 many:56 mas:-45 mas_$:-57 mas__menos:46 mas_barato:40 mas_de:45 mas_o:46 me:41
+me_$:40 me__a:35 me__cuanto:45 me__dar:38 me__de:-44 me__muy:34 me__price:46 me__que:-55 me__the:28 me__un:66
+me__una:29 me__what:30 me_a:-39 me_back:73 me_cobran:43 me_cobraron:-111 me_da:123 me_dice:36 me_espero:-59
+me_for:-46 me_hace:27 me_lo:-75 me_now:-35 me_puede:41 me_sale:62 me_the:73 me_van:32 me_with:77 mean:-35 mejor:-34
+menos:66 mes:27 mi:-31 money:-98 money_$:-68 money_wise:28 much:248 much_$:56 much__how:53 much__i:37 much__is:-69
+much__it:149 much__look:31 much__my:-32 much__the:49 much_and:51 much_for:70 much_is:130 much_longer:-58
+much_obliged:-47 much_of:-30 much_time:-92 much_to:55 much_would:44 must:-47 muy:-45 muy_caro:-50 my:-71 my__go:-60
+my__is:-74 my_bill:-125 my_dad:26 my_invoice:-27 my_warranty:68 n:56 need_$:-56 need_a:37 new:27 no:41 no_$:-36
+no__is:-84 no_but:39 no_thanks:42 no_what:-74 nomas:77 not:-110 not__to:-25 not_at:-49 now:-90 now_$:-86 number:80
+number_$:55 number__the:25 o:92 o_menos:46 obliged:-47 obliged_$:-42 obra:39 obra_$:31 ocupan:-53 ocupan_$:-53 of:30
+of_my:-56 off:-64 off_$:-60 oh:-34 oil:32 oil_change:68 ok:-52 on_$:43 on__tires:-28 on_a:27 on_the:-31 on_what:32
+one:33 one__much:33 or:176 or_$:34 or__i:26 or_do:28 otro__mas:-38 out:71 out__door:41 out_of:50 out_the:43 pads:27
+pague:-34 paid:-118 paid_$:-67 para:103 para_una:29 pay_$:48 perdida:-42 perdida_total:-42 pero:46 pick:33
+pick__up:32 place:52 please:37 please_$:62 pocket:32 por:278 por__y:-28 precio:286 precio_$:79 precio_de:44
+precio_y:47 presupuesto:28 price:235 price_$:102 price_and:26 price_on:31 prices:-43 pricey:-61 primero:33 pueda:-62
+pueda_$:-62 puede:26 puede__el:26 pues_$:-29 que:-157 que__caro:81 que__eso:-28 que__otro:-27 que_es:-53 que_la:35
+que_le:-26 que_me:-25 que_precio:56 que_tan:39 que_tanto:53 queda:-82 queda_$:-71 quick:-25 quien:-39 quiero_saber:34
+quote:81 quote_$:-72 rate:37 rato:-112 rato_me:-63 really:83 really_free:76 refund:-85 refund_$:-64 remind:38
+remind_me:38 revision:46 right_now:-43 ring:-25 rough:36 roughly:28 run:308 run_$:188 run_me:83 saber:52 said:34
+said_$:39 sale:-82 sale__barato:26 sale_humo:-30 sale_mas:41 sale_y:34 salir:-54 salir_$:-41 same:33 sat:28
+saturday:29 say:78 say_anything:37 says:-40 se:-264 se_lleva:-28 se_pueda:-62 se_queda:-32 se_tarda:-27 se_tardan:-33
+send__a:28 send_me:33 ser:55 ser_$:36 seria:127 seria_$:46 serious:-26 servicio:27 set:113 set__back:70 set_me:69
+set_of:55 shop:-54 si:93 sintetico:35 so:-42 so_i:29 so_much:-65 still:90 still_$:60 still__the:25 stop:-29 struts:25
+sube:25 sure:46 sure__it:49 take:-67 talking:37 tan:39 tan__es:40 tan__estan:-25 tan_caro:77 tanto:50 tarda:-48
+tarda_$:-33 tardan:-45 tardan_$:-46 tax:100 tax_$:104 tell:142 tell__the:39 tell_me:98 tempranito:28 tener:-25
+tengo:-32 th_$:-35 th_and:26 than:-37 than_the:-35 thank__so:-36 that:26 that_$:-109 that__be:-41 that__me:34
+that__to:82 that_be:37 that_going:66 that_is:-53 that_would:-40 the:92 the__and:62 the__before:31 the__is:-26
+the__was:-38 the__with:-28 the_address:-31 the_bank:-31 the_bill:54 the_cost:50 the_damage:28 the_door:37
+the_invoice:-28 the_price:33 the_quote:-91 the_th:-32 the_tires:-34 the_total:43 them:-77 them_$:-81 there_$:-44
+there__charge:37 there__fee:55 there_a:96 these:74 these_days:102 thing:-55 this:-29 this_$:-28 this_one:34 those:-25
+though:47 though_$:27 tiempo:-85 tiempo_lo:-26 tiene:50 tienen_$:-39 tight:-28 time:-120 time__it:-35 time__you:-68
+time_do:-73 tires:30 tires_$:-25 to:45 to_$:34 to__at:48 to__for:-46 to__me:50 to__out:30 to_it:-52 to_look:70
+to_set:34 to_wait:25 todo:29 toma:-60 toma_$:-41 too:-171 too__for:-63 too_much:-79 took:-29 total:115 trabajo:-32
+trae:34 tread:-32 twice:-43 twice_$:-36 ultima:-35 ultima_vez:-25 un:44 un_estimado:99 una:62 under:101 under_$:46
+under_my:61 unless:35 unless__is:32 unless_it:32 up:36 up_$:38 up__is:25 va:53 va__salir:33 va__ser:37 va_a:73
+vale:109 vale_$:45 van__cobrar:29 van__tener:-26 vemos:28 veras:27 verdad:26 verdad_$:25 very:-42 very_much:-42
+vida:-29 wait:48 want:25 wanted:30 warranty:65 warranty_$:43 was:-77 was_it:41 we:40 we_talking:47 what:172
+what_$:-82 what__an:62 what__i:111 what__is:-77 what__my:53 what__that:50 what__the:87 what__was:-28 what__you:143
+what_a:-39 what_am:53 what_are:104 what_do:178 what_does:-26 what_for:-68 what_i:-49 what_it:33 what_time:-44
+what_will:49 what_would:196 when:-129 when__get:-69 when_i:-72 which:-67 who:-30 why:-117 why_$:-43 wife:30 wifi:-71
+wifi_$:-52 will:86 will__be:61 will_it:76 wise:42 wise_$:47 with:46 with_a:32 with_tax:87 would:72 would_be:-46
+would_it:25 would_that:77 would_the:42 would_you:-43 wrong:-41 wrong_with:-29 y:355 y__a:30 y__estan:63 y__por:68
+y_a:44 y_como:-71 y_cuanto:90 y_de:59 y_donde:52 y_en:37 y_tiempo:61 ya_con:25 yes_$:-45 yes__it:59 yes__the:-35
+yes_but:-28 you:-83 you_$:-44 you__bot:-25 you__for:181 you__have:51 you__it:31 you__me:-42 you__much:-49 you__my:-46
+you__or:36 you__the:-29 you_a:-26 you_are:-27 you_be:-66 you_charge:94 you_charged:-41 you_charging:108 you_ever:26
+you_get:78 you_guys:26 you_need:-63 you_say:37 you_so:-36 you_take:-51 you_use:-25 you_want:27
 """

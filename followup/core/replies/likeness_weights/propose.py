@@ -1,204 +1,240 @@
 """What speaks for and against `propose`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "propose"
-BIAS = -203
+BIAS = -208
 WEIGHTS = """\
-#abad:162 #able:58 #abor:-39 #abou:132 #abra:42 #abre:-79 #acer:-27 #acio:113 #adel:-30 #adit:34 #ados:-82 #afte:83
-#ahor:-48 #aigo:25 #aila:82 #ajan:-87 #akin:29 #ales:-32 #alga:-34 #algo:94 #alie:71 #alqu:167 #also:57 #ambi:-76
-#ampe:-30 #anan:89 #ance:-59 #ando:34 #ange:-28 #anit:37 #anso:25 #anta:-28 #ante:66 #anto:26 #anyt:171 #apri:36
-#aqui:32 #arde:29 #ario:-102 #arle:-25 #arli:92 #arly:89 #aron:-43 #arou:54 #arte:109 #arzo:-65 #asap:370 #asar:-25
-#asta:-88 #aste:-54 #ater:59 #atev:59 #atur:77 #avai:109 #avia:-29 #avid:-29 #avis:-30 #aybe:82 #baby:-31 #bado:146
-#baja:-106 #bajo:77 #been:-48 #befo:94 #bett:71 #betw:51 #biar:-27 #bien:25 #bila:37 #blem:-45 #bout:153 #brak:49
-#brea:34 #bren:-84 #caci:29 #caig:32 #cale:-27 #call:-73 #camb:-78 #came:-53 #canc:-68 #cans:27 #cerr:-57 #cesi:51
-#char:-33 #chec:-28 #ched:-54 #chev:60 #choo:55 #cial:-32 #cion:30 #cita:36 #cked:-38 #clas:55 #clos:48 #cole:119
-#come:-47 #como:52 #comp:-27 #conf:-40 #coul:128 #crib:-47 #cual:89 #cuan:49 #cuel:31 #davi:-29 #days:-41 #deal:25
-#deja:-37 #dela:-31 #depe:-70 #desp:29 #digo:-98 #ding:28 #dito:26 #dnes:57 #domi:-31 #door:40 #down:29 #dred:-46
-#dria:67 #driv:-33 #drop:93 #dule:-46 #eall:26 #earl:180 #ease:28 #east:-42 #eces:34 #ecia:-38 #ecio:-32 #edal:-26
-#edan:121 #eded:-31 #edio:49 #edne:62 #edul:-46 #eede:-31 #eeke:39 #eeks:-55 #eeze:34 #efor:94 #egar:-35 #egue:-31
-#egun:-27 #eith:43 #eken:39 #elan:-26 #eman:119 #emin:-57 #emos:-33 #empr:42 #ende:-72 #endi:-26 #endo:46 #endr:85
-#enen:43 #enev:150 #enga:157 #enin:146 #enme:-32 #enos:107 #entr:111 #epen:-71 #erco:115 #erne:90 #eron:-37 #erra:-45
-#esas:67 #esca:29 #escr:-42 #escu:29 #esda:161 #esit:48 #esos:56 #espa:66 #espe:-63 #espu:26 #esta:-148 #esto:29
-#eter:33 #etim:33 #etir:87 #ette:75 #etwe:51 #evar:43 #even:53 #ever:114 #eves:82 #exti:-25 #feri:-29 #ffic:25
-#fice:27 #fill:-35 #find:26 #firm:-34 #firs:56 #fore:86 #forg:-33 #four:-27 #free:65 #fren:-29 #fres:-42 #frid:100
-#from:95 #fter:78 #gent:-49 #give:-95 #goin:27 #good:32 #grea:-54 #grin:27 #gual:29 #guie:32 #guna:28 #gunt:-31
-#guys:-68 #habl:-50 #habr:40 #hace:-26 #hake:-64 #haki:28 #half:29 #hanc:29 #hast:-77 #hate:59 #have:84 #heck:-31
-#hedu:-46 #hene:150 #heve:60 #hich:59 #hing:49 #hird:-33 #hold:-28 #hool:52 #hora:-128 #hori:-32 #hort:25 #hose:100
-#hour:39 #humo:-53 #hund:-41 #hurs:97 #iado:-39 #ible:198 #ibre:54 #iche:59 #idad:-36 #iday:116 #idea:-39 #iemp:-27
-#iend:58 #iene:84 #ient:35 #iera:56 #ierc:131 #iern:86 #iero:-40 #ierr:38 #iest:29 #ight:32 #igua:29 #igue:-43
-#igui:25 #ilab:86 #ilad:33 #ille:-34 #imer:51 #inde:36 #ingo:-26 #ings:117 #insp:31 #inst:77 #ione:27 #iper:27
-#ired:66 #irmo:-50 #irst:56 #isie:30 #isit:-26 #ismo:48 #itch:-50 #ithe:42 #jaja:-37 #jubi:37 #juev:108 #just:-32
-#kend:39 #kids:56 #king:71 #labl:83 #labo:-39 #lace:-36 #lado:42 #lase:25 #lass:30 #late:52 #leas:32 #lega:-40
-#lego:29 #legu:-32 #leme:-47 #lets:-26 #leva:44 #libr:55 #lien:62 #lier:75 #like:91 #lled:-33 #lleg:-37 #lose:29
-#lqui:167 #lueg:-29 #luga:37 #lune:176 #mana:211 #mand:-26 #mart:121 #marz:-65 #mayb:82 #mbia:-56 #medi:71 #mela:-32
-#meno:106 #mera:46 #meti:32 #mier:148 #mind:-90 #mine:-27 #mism:56 #mond:129 #more:-41 #morr:104 #move:-62 #movi:-26
-#mpra:61 #mpre:-27 #much:-32 #myse:-35 #nana:75 #navi:-29 #ncel:-67 #nday:62 #ndra:67 #ndre:-46 #nece:43 #neit:36
-#nero:-32 #ners:-26 #nesd:62 #nest:88 #neve:67 #next:235 #nfir:-35 #ngan:135 #nged:-31 #ngin:26 #ngos:-29 #nico:37
-#nigh:-75 #nine:35 #ning:152 #nito:25 #nner:-29 #noma:25 #none:55 #noon:37 #nspe:31 #nste:64 #ntem:-35 #ntes:88
-#ntra:47 #ntre:51 #nyth:124 #ocho:31 #odav:-29 #odri:56 #offi:27 #okin:34 #oles:118 #omas:37 #omes:-47 #omod:28
-#omor:108 #onda:134 #oner:61 #ones:94 #onfi:-36 #only:60 #onto:117 #oone:139 #oors:31 #open:61 #oqui:30 #orar:-95
-#oras:-41 #orit:-26 #orqu:46 #orro:105 #osib:133 #ossi:79 #osto:-25 #otat:38 #ould:98 #oure:28 #ours:-45 #ovin:-30
-#oxim:42 #paci:78 #para:93 #part:-40 #pasa:-30 #pase:-37 #paso:26 #past:26 #peci:-31 #pect:27 #peda:-28 #pend:-81
-#peni:102 #pera:-32 #pero:91 #pick:64 #plac:-37 #plea:31 #podr:55 #poqu:27 #porq:44 #posi:120 #poss:80 #pran:52
-#prec:-32 #preg:-31 #pren:-29 #pril:34 #prim:46 #pron:153 #prox:43 #pued:297 #puer:-30 #pull:27 #quee:44 #quie:155
-#quin:31 #quis:30 #quit:48 #rade:-32 #rado:-60 #rake:50 #rani:28 #rano:32 #rari:-94 #rcol:130 #rday:70 #real:41
-#reat:-57 #reci:-32 #regu:-35 #remi:-57 #rend:-29 #reno:-26 #resh:-34 #reti:87 #rgen:-44 #rida:104 #ride:30 #righ:70
-#rime:51 #rind:27 #rivi:-25 #rlie:92 #rnes:90 #rong:-60 #ront:147 #rota:43 #roun:50 #roxi:42 #rque:46 #rrad:-69
-#rrow:115 #rtes:132 #ruck:34 #saba:161 #said:-26 #sala:-25 #sale:-61 #sali:63 #same:-40 #satu:77 #scan:28 #sche:-46
-#scho:52 #scri:-47 #scue:30 #sday:179 #self:-33 #sema:126 #send:-26 #shak:-36 #shes:-34 #shop:-41 #shor:25 #sibl:214
-#siem:-26 #sier:29 #sito:38 #smok:31 #soon:172 #soun:-25 #spac:74 #sper:-44 #spue:26 #sque:49 #ssed:-33 #ssib:80
-#stan:-68 #stea:56 #ster:-36 #stop:-36 #suit:38 #sund:-45 #swap:-32 #swit:-63 #take:28 #tead:64 #teme:-35 #temp:63
-#tend:76 #teng:181 #tera:32 #test:36 #teve:59 #text:-75 #than:-30 #that:29 #then:84 #ther:50 #thin:42 #thos:101
-#thur:99 #tien:76 #till:-44 #time:77 #tipo:38 #tire:47 #tmrw:25 #tomo:91 #trae:31 #trai:-25 #tran:26 #truc:35
-#tter:67 #tues:168 #turd:77 #twee:52 #ualq:167 #uand:41 #ubil:37 #udge:-29 #ueda:193 #uedo:98 #ueez:39 #uego:-40
-#uela:31 #uero:-26 #uesd:99 #ueve:93 #ugar:37 #uier:157 #uisi:30 #uito:59 #uits:26 #unda:-62 #undo:26 #undr:-46
-#unes:176 #unos:-44 #unte:-49 #urda:77 #urge:-39 #urno:33 #uste:52 #vail:109 #vean:27 #veni:51 #vers:-27 #very:-56
-#vida:-37 #vier:84 #ving:-41 #wedn:62 #weds:39 #week:126 #ween:53 #were:-30 #what:44 #when:116 #whic:61 #whol:-26
-#wipe:27 #witc:-63 #with:-32 #work:43 #wron:-60 #xima:32 #xtin:-25 #year:-26 #your:38 #ysel:-35 #ythi:115
-%again_later:71 %again_later%agree:60 %again_later%bring:103 %again_later%busy:-57 %again_later%call_off:33
-%again_later%car:-43 %again_later%doubt:-102 %again_later%elsewhere:-25 %again_later%fails:38 %again_later%family:42
-%again_later%how_long:-26 %again_later%lift:-25 %again_later%money:-30 %again_later%odometer:-70
-%again_later%on_way:72 %again_later%opening:89 %again_later%pay_day:-131 %again_later%phone:-64
-%again_later%season:-122 %again_later%staff:28 %again_later%wrong_one:33 %agree:25 %agree%bring:-53
-%agree%call_off:33 %agree%car_part:27 %agree%elsewhere:49 %agree%fails:35 %agree%family:78 %agree%gone_car:25
-%agree%how_long:105 %agree%leave_me:39 %agree%meaning:35 %agree%odometer:76 %agree%opening:46 %agree%pay_day:39
-%agree%phone:56 %agree%question:33 %agree%season:50 %agree%smoke_smell:-42 %agree%thanks:36 %agree%wrong_one:87
-%away%call_off:-38 %away%car:-39 %away%fails:33 %away%gone_car:32 %away%how_long:28 %away%lift:62 %away%odometer:36
-%away%on_way:55 %away%refuse:-34 %bad%machine:28 %bad%shake:29 %bring:89 %bring%call_off:-33 %bring%car:64
-%bring%car_part:59 %bring%fails:40 %bring%family:35 %bring%noise:27 %bring%odometer:-43 %bring%on_way:-26
-%bring%opening:56 %bring%phone:26 %bring%question:54 %bring%shift_it:-109 %bring%staff:26 %bring%start_again:35
-%bring%wrong_one:-25 %busy:73 %busy%call_off:32 %busy%leave_me:51 %busy%meaning:36 %busy%refuse:40 %busy%season:-48
-%call_off:-51 %call_off%doubt:38 %call_off%gone_car:-48 %call_off%how_long:58 %call_off%message:-55
-%call_off%money:33 %call_off%on_way:25 %call_off%opening:33 %call_off%phone:-53 %call_off%refuse:117
-%call_off%season:-96 %call_off%shift_it:72 %call_off%start_again:-39 %call_off%thanks:-31 %call_off%wrong_one:52
-%car%gone_car:-49 %car%lift:50 %car%question:-31 %car_part:40 %car_part%do_it:57 %car_part%lift:30 %car_part%money:49
-%car_part%noise:34 %car_part%shift_it:44 %do_it:-90 %do_it%how_long:-36 %do_it%on_way:29 %do_it%opening:32
-%do_it%question:29 %doubt:-38 %doubt%season:-32 %doubt%shift_it:-62 %elsewhere:-34 %elsewhere%place:45
-%elsewhere%question:27 %elsewhere%refuse:32 %elsewhere%shift_it:-25 %elsewhere%wrong_one:-41 %fails%phone:27
-%fails%refuse:-39 %fails%start_again:34 %gone_car%phone:47 %gone_car%season:-28 %gone_car%wrong_one:-26 %how_long:149
-%how_long%leave_me:45 %how_long%opening:-60 %how_long%pay_day:-32 %how_long%question:-159 %how_long%refuse:42
-%how_long%wrong_one:34 %leave_me:56 %leave_me%message:-43 %leave_me%pay_day:41 %leave_me%season:35
-%leave_me%shift_it:40 %lift%question:-26 %lift%refuse:36 %machine:55 %machine%meaning:26 %machine%shake:29
-%machine%staff:28 %machine%wrong_one:25 %meaning:25 %meaning%question:-77 %meaning%shake:28 %message:-146
-%message%on_way:-32 %message%start_again:25 %money:-127 %money%question:47 %money%season:-35 %money%shift_it:-40
-%money%smoke_smell:-43 %money%wrong_one:-43 %odometer:37 %odometer%question:27 %on_way:82 %on_way%place:77
-%on_way%question:26 %on_way%refuse:30 %on_way%season:26 %on_way%shift_it:34 %opening:-215 %opening%place:-74
-%opening%question:-87 %opening%refuse:26 %opening%staff:-73 %opening%wrong_one:61 %pay_day:-75 %pay_day%question:-46
-%pay_day%shift_it:-51 %phone:-150 %phone%refuse:72 %phone%shift_it:-29 %place%refuse:45 %place%shift_it:-25
-%question%shake:-25 %question%who:-41 %refuse%season:-79 %refuse%shift_it:68 %season:-103 %season%shift_it:-108
-%season%start_again:-37 %season%wrong_one:-59 %shake:-56 %shift_it:102 %shift_it%wrong_one:-46 %smoke_smell:-65
-%staff:-88 %staff%start_again:29 %staff%wrong_one:-32 %thanks:-59 %who:-64 %wrong_one:-52 @?:71 @after_visit:-152
-@car:-130 @confirm:-1182 @confirm_stop:-78 @day:254 @later:-123 @nothing:-418 @odometer:-235 @offers:-358
-@offers_:-122 @offers_the_th:-80 @reading:49 @time:281 @times:513 ^_$:-229 ^_a:55 ^_afternoon:-33 ^_all:-34
-^_antes:-29 ^_any:204 ^_are:-80 ^_as:54 ^_asap:211 ^_ask:-28 ^_at:48 ^_been:-33 ^_call:-76 ^_can:-29 ^_cancel:-40
-^_check:-31 ^_could:37 ^_cual:-71 ^_cualquier:100 ^_cuando:58 ^_cuanto:-47 ^_depende:-46 ^_do:-131 ^_early:30
-^_el:-116 ^_end:40 ^_entre:45 ^_es:-64 ^_estan:-72 ^_friday:-99 ^_give:-64 ^_got:53 ^_hableme:-52 ^_hasta:-46
-^_have:27 ^_hours:37 ^_how:-85 ^_hoy:63 ^_id:51 ^_idk:-37 ^_in:79 ^_is:-26 ^_it:-25 ^_la:-126 ^_lets:-46 ^_lo:138
-^_make:40 ^_manana:48 ^_martes:26 ^_maybe:45 ^_me:-51 ^_mejor:28 ^_mon:33 ^_my:61 ^_neither:37 ^_new:-26 ^_next:137
-^_ninguna:34 ^_no:29 ^_none:56 ^_noon:30 ^_not:-37 ^_ok:-33 ^_open:-145 ^_para:-68 ^_please:-27 ^_podria:29 ^_que:-88
-^_quiero:38 ^_remind:-56 ^_right:32 ^_sabado:29 ^_sat:76 ^_saturday:47 ^_se:-50 ^_shes:-31 ^_si:-52 ^_stop:-45
-^_sunday:45 ^_sure:27 ^_swamped:-26 ^_the:-146 ^_this:40 ^_thursday:-53 ^_tomorrow:56 ^_trabajan:-68 ^_try:-121
-^_tues:61 ^_tuesday:35 ^_un:31 ^_una:27 ^_va:25 ^_wed:81 ^_what:-35 ^_when:-30 ^_whenever:139 ^_which:-43
-^_whichever:51 ^_will:-30 ^_ya:-37 ^_yeah:42 ^_yo:26 ^_you:-37 a:58 a__hora:107 a__no:25 a__of:25 a__si:30
-a__weeks:-41 a__y:41 a_day:-25 a_hole:31 a_la:68 a_las:156 a_monday:37 a_primera:25 a_ring:-52 a_saturday:-28
-about:133 abren:-84 abren_$:-79 after:87 after_$:41 after__day:-34 after_that:32 after_work:28 again_on:-27
-ahorita:-32 al:41 algo:67 all_day:-31 also:57 am:94 am_y:25 an:149 an__change:29 an_appointment:25 an_hour:26
-an_inspection:27 an_oil:28 an_opening:58 and:184 and__need:-34 and_can:32 and_how:30 and_i:-28 and_im:38 and_the:-25
-ando:26 antes:92 any:350 any__but:65 any__next:42 any__that:27 any_chance:27 any_day:148 any_of:35 any_time:59
-anything:104 anything_$:-31 april:34 are:-95 are__there:-50 are_you:-93 are_your:-52 around:56 around_$:31 as:138
-as__as:61 as_of:-43 as_you:59 asap:370 asap_$:175 asi_que:34 ask:-175 ask__after:-34 ask__again:-27 ask_me:-140 at:62
-at__it:26 at__so:29 at_and:49 at_instead:-32 at_noon:-38 at_or:-51 at_work:-45 available:86 baby:-30 bad:28 be:144
-be_$:29 be_better:35 be_the:37 been:-48 been__to:-48 before:94 before_the:37 better:71 better_$:59 between:51 bien:31
-brakes:30 bus:33 but:221 but__it:52 but__me:-26 but_it:-28 but_monday:63 but_the:32 by:69 by_tomorrow:26 caigo:31
-call:-78 came:-48 can:264 can__be:60 can__come:48 can__do:135 can__it:61 can__me:59 can__stop:31 can__switch:-38
-can_i:25 can_it:45 can_my:-25 can_you:51 cancel:-65 cancel_my:-46 cant_make:-32 car:-41 carro:-29 chance:30
-changed_it:-27 check:-47 check__me:-40 check_with:-42 christmas_$:-26 cita_$:-42 cita__favor:30 cita_el:35
-cita_para:30 cita_por:30 clock:30 close_$:27 come__friday:36 come__instead:-46 come_at:-26 come_in:28
-come_thursday:25 comes:-47 como:25 como__las:43 como_a:33 con:-74 con_el:-26 con_ustedes:-31 confirmo:-50
-confirmo_$:-43 cost_and:26 costo:-38 costo_$:-29 could:147 could__do:59 could__it:28 could_do:51 could_you:42
-cual:-69 cual__su:-50 cual_es:-53 cualquier:149 cualquier__menos:58 cualquier_dia:113 cuando:32 cuando__el:-25
-cuando_lo:-30 cuando_salga:-29 cuanto_se:77 da:32 da_igual:34 day:166 day_$:-81 day_after:63 day_but:55 day_is:36
-day_thing:-25 de:75 de__a:54 de__al:28 de__dia:-39 de__el:28 de__la:-25 de__me:36 de__semana:27 de_la:38 de_las:-55
-de_los:31 de_manana:-29 de_mes:41 de_paso:25 deal:27 deal_$:32 dejo_en:-40 del_jueves:-53 depende:-45 depends:-25
-descanso:25 despues:27 despues_del:37 di:-26 dia:180 dia__el:64 dia_de:39 dia_menos:83 dia_que:33 dias_$:29
-digame:-26 digo:-97 digo_$:-70 do:120 do__at:-25 do__guys:-30 do__have:-45 do__instead:35 do__th:50 do_friday:51
-do_i:-26 do_instead:96 do_the:41 do_thursday:-27 do_you:-121 does:-26 doesnt_matter:28 domingo_o:34 domingos:-29
-domingos_$:-35 doors:31 dos:-35 dos_horas:-32 driving:-25 drop:84 drop_it:41 earlier:75 early:87 easter:-44
-easter_$:-45 el:152 el__despues:26 el__en:35 el__hoy:-27 el__pero:30 el__puedo:40 el__que:51 el__sea:36 el__si:40
-el_carro:-41 el_de:-32 el_dia:26 el_jueves:59 el_lunes:111 el_martes:78 el_miercoles:71 el_mismo:-40 el_pedal:-25
-el_precio:-26 el_sabado:123 el_viernes:28 en__del:-30 en__dias:-40 en__escuela:29 en__manana:-44 en__se:88
-en__tarde:64 en_cuanto:72 en_la:44 en_marzo:-39 en_unos:-43 end:44 end__the:47 end_of:58 ends:39 entre:59 era:-29
-es:-152 es_$:-25 es__horario:-50 es_de:-36 es_mi:40 es_su:-50 esas:67 escuela:31 ese:37 ese__no:25 ese_dia:48 esos:50
-espacio:71 espacio_$:45 esta:-80 estan:-78 estan__el:-71 este_mes:-48 evening:37 every:-48 every_morning:-27
-favor_$:-36 filled:-35 filled_it:-30 fin:37 fin__mes:39 fin_de:38 finde:27 finde_$:32 fine_$:-29 first:56
-first__of:26 first_week:26 fit:47 fit__in:34 for:105 for__inspection:26 for__oil:48 for_a:25 for_an:66 for_me:68
-for_that:-27 for_thursday:-28 free:76 freno:-26 fresh:-34 fri:53 friday:83 friday_$:104 friday_afternoon:-53
-friday_but:53 friday_instead:41 friday_is:-40 from:95 from_the:32 get:26 get_my:26 give:-95 give__a:-90 give_me:-92
-go:-26 go__friday:-42 go_with:-38 going:27 good:32 got:240 got_$:108 got_a:61 got_anything:81 got_it:-25 great:-52
-guy:-56 guys:-62 guys_open:-32 hableme:-43 hableme_por:-40 habra:35 hacer:-28 half:29 has:52 hasta:-77
-hasta__hora:-38 hasta_que:-55 have:62 have_an:43 hay:70 hay_$:37 hold:-25 hole:33 hora:27 hora_que:75 horario:-96
-horas:-41 hour:77 hours:-38 hours_$:-29 how__is:-32 how_about:69 hoy:75 hoy_$:-37 hoy__la:36 hoy_en:38 hoy_mismo:66
-humo:-52 humo_$:-56 hundred:-51 hundred_$:-25 i:-95 i__a:-37 i__at:-56 i__by:32 i__in:40 i__my:-37 i__out:31
-i__to:-53 i__you:-37 i_be:-33 i_bring:25 i_stop:29 i_switch:-39 i_work:40 i_would:-29 id:75 idea:-34 idk:-39 if:75
-if__is:47 if_i:-48 if_that:26 if_you:48 igual:30 ill:30 ill_be:46 ill_wait:27 im:105 im_retired:53 in:75 in_$:46
-in__day:-25 in__the:44 in_friday:50 in_the:-47 in_tomorrow:25 in_two:37 in_your:38 instead:64 instead_$:90 is:76
-is_$:-62 is__at:30 is__but:26 is__on:28 is__the:-56 is_better:-57 is_fine:31 is_not:31 is_ok:38 is_shaking:27
-is_that:-26 is_the:-81 is_there:40 is_this:-30 is_thursday:27 ish:46 it:-34 it_$:-56 it__at:-28 it__friday:36
-it__in:-30 it__on:-32 it_and:39 it_be:60 it_friday:28 it_in:30 it_myself:-29 it_shakes:-54 it_to:-47 jueves:83
-jueves_$:-73 jueves__a:57 jueves__la:42 jueves__las:-26 jueves_pero:51 just:-37 just__i:-32 kids:53 la:71 la_$:-31
-la__de:42 la__el:51 la__las:-38 la__no:30 la__que:80 la__semana:43 la_cita:-40 la_de:-58 la_del:-43 la_hora:79
-la_manana:-45 la_proxima:34 la_semana:56 la_tarde:74 labor:-39 labor_day:-40 las:89 las_$:-92 las__y:28 las_dos:-32
-las_no:34 las_y:45 later:68 le:-126 le_caigo:26 le_digo:-71 le_sale:-57 let:-43 let_me:-36 lets:-26 libre:54
-libre_$:30 light:29 like:91 like_$:52 llego:29 llego_$:33 llegue:-31 lo:-102 lo__en:-96 lo__pronto:109 lo_dejo:-36
-lo_di:-25 lo_llevo:-61 lo_mas:135 lo_tengo:-29 lol:27 long_$:41 look:-25 los:38 los__en:38 luego:-30 lugar:37
-lugar_$:49 lunes:176 lunes_a:41 make_it:44 manana:90 manana_$:-34 manana__las:36 manana_a:41 manana_temprano:25
-martes:121 martes_$:67 martes__la:28 martes__le:-58 martes_a:25 martes_pero:-48 marzo:-65 marzo_$:-28 mas:158
-mas__posible:49 mas__que:54 mas_pronto:120 mas_temprano:-30 matter:25 maybe:82 maybe_next:63 me:-34 me_$:100 me__a:26
-me__el:49 me__igual:38 me__on:-27 me__ring:-53 me__the:-35 me__week:-112 me_a:-92 me_after:-69 me_again:-26
-me_before:28 me_da:37 me_in:-27 me_next:-109 me_quedan:35 medio:38 medio_dia:27 mejor_$:-29 mejor__lunes:39
-mejor_el:60 menos:106 menos__lunes:41 menos_el:60 mi_cita:-38 miercoles:119 min:-29 mind:-33 mis:-38 mismo:57 mon:63
-monday:132 monday_$:-31 monday__be:42 monday_at:35 monday_morning:-28 more:-28 morning:-75 morning_$:-76
-morning_to:-54 mornings:81 move:-48 move__to:-26 moving:-30 much:-31 my:57 my_number:25 my_shift:25 myself:-35 n:33
-navidad:-25 nd:56 necesito:50 necesito_que:28 need:47 needed:-31 neither:36 never:-61 new:-96 new_tires:-33 next:235
-next_$:29 next_week:48 ni__ni:25 night:-71 night_$:-49 night_and:-25 nine:31 ninguna:29 no:29 no_$:-86 no__do:41
-no__para:61 no__yet:-34 no_but:-45 no_can:42 no_el:69 no_good:30 no_hay:49 no_idea:-33 no_lo:-29 no_se:-57 no_sea:43
-no_tiene:54 no_trabajo:35 no_voy:-43 noche:-28 nomas:25 none:55 none__those:42 none_of:38 noon:39 not:-43
-not__yet:-29 not_now:-31 not_sure:-35 ocho:31 oclock_$:-29 of:63 of__how:25 of__month:36 of_the:43 of_those:59
-off__list:-26 off_the:-26 oil_change:33 ok:30 on:27 on_a:-27 on_friday:49 on_it:29 on_me:29 on_saturday:-27
-on_saturdays:-44 on_sunday:-33 on_thursday:31 one:-102 one_$:-111 one__the:27 one_please:-29 only:60 open:-63
-open_$:83 opening:81 or:-26 or_$:-66 out:-74 over_$:28 pal:38 para:93 para__de:28 para__sabado:36 para_cuando:46
-para_la:49 para_que:-26 paso:26 past:27 pedal:-38 pero:102 pero__las:65 pero_a:74 pero_le:-59 pick:62 place:-27
-please:26 pm:58 podria:56 podria_ser:39 poquito:27 por:-42 por__la:27 por__manana:28 por__tarde:41 por_favor:-25
-por_la:80 porque:46 posible:134 posible_$:135 possible:67 possible_$:71 primera:44 pronto:117 pronto_posible:49
-pronto_que:34 proxima:34 proxima_semana:34 pueda:90 pueda_$:85 puedan:88 puede:35 puede_$:61 puedo:110 puedo__el:26
-puedo_el:38 que:54 que__el:29 que__la:-28 que__me:27 que_hora:-57 que_me:37 que_no:40 que_se:28 que_sea:50 que_tal:27
-que_tan:-28 que_tengan:38 quedan:26 quiero__el:28 quisiera:30 rd:45 rd_$:49 really:26 remind:-54 remind__in:-44
-remind_me:-54 retired:65 retired_$:37 ride:31 right:58 right__you:27 ring:-28 rotation:26 run:60 sabado:164
-sabado__las:41 sabado_a:41 said:-26 sale:-49 sale_humo:-59 salga:-34 salgo:26 saliendo:70 saliendo_de:25
-saliendo_del:30 same:-34 sat:130 sat_morning:27 saturday:114 saturday_$:36 saturday_hours:-61 saturday_morning:30
-saturdays:-38 saturdays_$:-44 schedule:-31 school:51 se:45 se_lo:-45 se_pueda:104 se_puede:57 se_va:-31 sea:106
-sea_$:29 semana:125 semana_$:45 set:-37 shakes:-54 shaking:28 shes:-34 shop:-32 shop_$:-29 si:66 si__dejo:-35
-si__jueves:-29 si__llevo:-40 si__martes:-50 si_el:-35 si_lo:-75 si_me:40 siempre:-26 sigue:-29 siguiente:26 so:121
-sometime:34 soon:32 soon__you:53 soon_as:50 sooner:54 sooner__better:51 sooner_the:51 soonest:86 soy:40 squeeze:39
-squeeze__in:38 squeeze_me:38 start:26 stop:-30 stop_$:-53 stop__me:-28 stop_by:32 stop_in:32 su:-39 su_horario:-50
-suits:26 sunday:-52 sunday_$:-126 sunday_or:26 switch:-58 switch_to:-36 take:27 take_the:-32 tan:-26 te:-38
-te_digo:-25 tempranito:27 ten:69 ten_$:30 tendra:42 tengan:152 tengo_que:-25 text:-45 texting:-25 th:169 th_$:-36
-th_is:31 th_so:30 that:30 that_day:91 the:74 the__after:46 the__for:-31 the__guy:-34 the__is:43 the__on:-34
-the__one:-81 the__or:38 the__the:106 the__thing:-29 the__to:25 the_am:-45 the_better:117 the_doors:26 the_earlier:60
-the_friday:-114 the_kids:26 the_month:39 the_nd:55 the_next:43 the_rd:27 the_school:29 the_sooner:36 the_th:178
-the_thursday:-35 the_wrong:-50 then:84 then_$:46 there_on:-41 thing:-88 thing_$:-69 third:-33 this__the:-43
-this_is:-48 this_month:-32 this_morning:-31 this_week:38 this_weekend:43 those:101 thurs:79 thurs_$:-25
-thursday_$:-35 thursday__it:-29 thursday_works:-42 tiene:40 tiene__el:63 tienen:45 tienen_$:62 till:-39 time_$:-30
-tipo:38 tipo_$:26 tmrw:25 to__in:33 to__it:25 to__my:27 to_be:53 to_get:54 to_monday:-50 todavia:-29 today_$:-52
-todo:-28 todo__dia:-28 tomorrow:99 tomorrow_$:-30 tomorrow_at:27 trabajan:-90 trabajo:79 trabajo_$:48 truck:33
-try:-156 try__in:-31 try_me:-150 tu:-43 tues:69 tuesday:101 turno:34 two:38 two_$:-34 two_hundred:-31 two_weeks:42
-un:72 una_cita:42 una_hora:-36 unos:-44 up:-34 use:-25 va_a:-38 van:-28 vez:-38 viernes:91 viernes_$:-48
-viernes__de:29 viernes__la:29 viernes__las:-59 viernes_a:-35 viernes_pero:25 voy:-58 voy_a:-36 was:-31 we:-27
-we__instead:74 we__it:-54 we_do:34 wed:149 wed_$:25 wed_at:48 wednesday:48 weds:39 week:122 week_$:71 week_after:26
-weekend:71 weekend_$:46 weekends:-32 weeks:-54 weeks_$:-40 went:-28 were:-30 what__the:30 what__your:-32
-what_about:110 what_are:-60 what_i:-37 whatever:59 when_you:26 whenever:129 whenever_you:76 whichever:59 who:-27
-whole:-26 will_it:45 with:-25 with_me:-28 with_the:30 work:33 work_$:37 work__me:-29 works_$:-44 works_but:-38
-would__be:-41 would__better:42 would_be:31 would_i:-35 wrong:-60 y:113 y_en:32 ya:-84 ya_casi:30 ya_no:-79 yes_$:-42
-yes__works:-44 yet:-106 yet__me:-62 yo:64 you:108 you__a:-36 you__an:54 you__anything:30 you__im:31 you__it:-45
-you__my:-35 you__on:-67 you__what:-26 you_can:91 you_close:28 you_do:141 you_got:106 you_guys:-60 you_have:35
-you_pick:31 you_see:25 you_there:-44 your__hours:-54 youre:25
+#abad:181 #able:96 #abor:-44 #abou:157 #abra:48 #abre:-75 #abri:27 #acer:-30 #acio:125 #acom:28 #adel:-34 #adit:28
+#ados:-95 #afte:120 #ahor:-56 #aila:85 #ajan:-95 #akin:27 #ales:-38 #alga:-38 #algo:103 #alie:78 #alqu:169 #also:62
+#ambi:-88 #amel:-27 #ampe:-37 #anan:82 #ance:-76 #ando:42 #ange:-39 #anit:42 #anme:-28 #anos:27 #anso:30 #anta:-35
+#ante:68 #anto:27 #anyt:191 #apri:29 #aqui:37 #ario:-116 #arli:102 #arly:98 #aron:-48 #arou:67 #arte:116 #arzo:-73
+#asap:434 #asar:-29 #asta:-92 #aste:-58 #ater:76 #atev:67 #athe:-26 #atur:71 #avai:113 #avia:-33 #avid:-34 #avis:-34
+#aybe:93 #ayda:-26 #baby:-31 #bado:162 #baja:-117 #bajo:93 #befo:106 #bett:83 #betw:59 #biar:-33 #bien:27 #bila:45
+#bout:157 #brak:60 #brea:37 #bren:-80 #caci:31 #cale:-34 #call:-75 #camb:-90 #came:-55 #canc:-78 #cans:31 #casi:25
+#cept:29 #cerr:-66 #cesi:54 #chec:-29 #ched:-59 #chev:79 #choo:64 #cial:-41 #cion:32 #cita:40 #cked:-43 #clas:61
+#clos:56 #coge:-26 #cole:128 #come:-54 #como:63 #comp:-31 #conf:-44 #coul:127 #crib:-53 #cual:82 #cuan:58 #cuel:37
+#davi:-32 #days:-53 #deal:28 #deja:-43 #dela:-34 #deme:-27 #depe:-80 #desp:46 #diga:27 #digo:-109 #ding:32 #dito:32
+#dnes:58 #domi:-35 #door:47 #down:30 #dred:-58 #dria:87 #driv:-37 #drop:101 #dule:-50 #eall:28 #eals:-25 #earl:198
+#ease:26 #east:-45 #eces:35 #ecia:-47 #ecio:-37 #ecit:25 #edal:-27 #edan:136 #eded:-35 #edio:55 #edne:64 #edul:-50
+#eede:-35 #eeke:40 #eeks:-68 #eers:-27 #eeze:34 #efer:27 #efie:-25 #efor:106 #egar:-38 #egue:-39 #egun:-38 #eith:73
+#ejar:-27 #ekda:26 #eken:40 #elan:-29 #elev:28 #eman:125 #emin:-76 #emos:-37 #empr:46 #ende:-80 #endi:-26 #endo:50
+#endr:101 #ends:-36 #enen:39 #ener:-30 #enev:168 #enga:172 #engi:26 #enin:161 #enme:-47 #enos:117 #entr:123 #epen:-81
+#eran:27 #erco:122 #ermi:-25 #erne:86 #eron:-38 #erra:-51 #esas:90 #esca:33 #escr:-48 #escu:34 #esda:157 #esit:51
+#esos:64 #espa:72 #espe:-72 #espu:43 #essa:-45 #esta:-160 #este:-25 #esto:31 #eter:40 #etim:42 #etir:98 #ette:87
+#etwe:59 #evar:45 #even:78 #ever:131 #eves:85 #exce:26 #exti:-30 #feri:-35 #ffic:26 #fice:28 #fill:-40 #find:26
+#firm:-39 #firs:71 #fore:94 #forg:-31 #fort:-25 #four:-28 #free:74 #fren:-27 #fres:-50 #frid:123 #from:87 #fter:114
+#gent:-60 #gine:26 #give:-112 #gles:25 #goin:28 #good:33 #gran:32 #grea:-55 #grin:29 #gual:33 #guen:-26 #guie:36
+#guna:31 #gunt:-42 #guys:-59 #habr:45 #hace:-29 #hake:-78 #haki:28 #half:43 #hanc:25 #hang:-26 #hast:-79 #hate:67
+#have:116 #heck:-31 #hedu:-50 #hene:168 #heve:79 #hich:77 #hijo:-27 #hing:53 #hird:-42 #hold:-32 #hool:59 #hora:-137
+#hori:-37 #hort:30 #hose:128 #houg:25 #hour:48 #humo:-60 #hund:-52 #hurs:105 #iado:-44 #ible:237 #ibre:53 #iche:79
+#idad:-42 #iday:141 #idea:-42 #iemp:-27 #iend:64 #iene:93 #ient:41 #iera:35 #ierc:143 #iern:81 #iero:-47 #ierr:47
+#iest:33 #ight:41 #igua:33 #igue:-50 #igui:30 #ilab:88 #ilad:40 #ille:-39 #imer:57 #inde:35 #ingo:-30 #ings:120
+#insp:36 #inst:93 #ione:33 #iper:31 #ired:72 #ires:-39 #irmo:-55 #irst:71 #isie:38 #isit:-30 #ismo:48 #itch:-79
+#iter:25 #ithe:72 #jaja:-47 #jubi:45 #juev:96 #just:-33 #kday:26 #kend:40 #kids:66 #king:74 #labl:85 #labo:-44
+#lace:-52 #lado:49 #lase:26 #lass:35 #late:77 #ldnt:-25 #leas:31 #lega:-43 #lego:33 #legu:-40 #lets:-25 #leva:44
+#libr:55 #lien:68 #lier:82 #like:105 #llam:-26 #lled:-36 #lleg:-43 #lose:39 #lqui:169 #lueg:-34 #luga:38 #lune:174
+#make:28 #mana:207 #mand:-29 #mart:126 #marz:-73 #matt:25 #mayb:93 #mbia:-66 #medi:77 #mela:-36 #meno:117 #mera:52
+#mero:-25 #mess:-46 #meti:41 #mier:164 #mina:-29 #mind:-108 #mine:-36 #mism:56 #moda:29 #mond:137 #more:-48 #morn:36
+#morr:97 #moth:31 #move:-84 #movi:-37 #mped:-27 #mpra:65 #mpre:-28 #much:-41 #myse:-38 #nana:71 #navi:-34 #ncel:-77
+#nday:69 #ndra:82 #ndre:-58 #nece:46 #need:32 #neit:55 #nero:-34 #ners:-32 #nesd:64 #nest:93 #neve:80 #next:244
+#nfir:-39 #ngan:146 #nged:-36 #ngin:35 #ngos:-29 #nico:40 #nigh:-83 #nine:52 #ning:184 #nish:25 #nito:29 #nner:-30
+#noma:31 #none:67 #noon:36 #nspe:36 #nste:78 #ntem:-38 #ntes:91 #ntra:50 #ntre:59 #nudg:-25 #nyth:135 #ocho:35
+#odav:-32 #odri:76 #offi:28 #oger:-27 #okin:35 #oles:126 #omas:44 #omes:-50 #omod:32 #omor:103 #onda:144 #oner:68
+#ones:97 #onfi:-40 #only:66 #onta:27 #onto:130 #oone:150 #oors:37 #open:70 #oqui:35 #orar:-108 #oras:-43 #orit:-31
+#orks:28 #orni:33 #orqu:54 #orre:-29 #orro:99 #osib:153 #ossi:100 #osto:-27 #otat:42 #othe:31 #ough:31 #ould:112
+#oupo:-29 #oure:30 #ours:-39 #ovin:-35 #oxim:47 #paci:87 #para:103 #part:-48 #pasa:-38 #pase:-44 #paso:34 #past:31
+#payd:-26 #peci:-40 #pect:32 #peda:-29 #pend:-92 #peni:109 #pera:-34 #pero:98 #pick:77 #ping:27 #plac:-55 #plea:30
+#podr:74 #pons:-28 #poqu:31 #porq:52 #posi:136 #poss:101 #pran:53 #prec:-38 #preg:-42 #pren:-29 #pril:26 #prim:51
+#pron:173 #prox:48 #pued:316 #puer:-36 #pues:35 #pull:28 #quee:48 #quie:154 #quin:33 #quis:38 #quit:58 #rade:-38
+#rado:-68 #rake:60 #rani:32 #rano:35 #rari:-107 #rcol:142 #rdan:-26 #rday:64 #read:-29 #reak:26 #real:44 #reat:-58
+#rece:-30 #reci:-39 #reco:-33 #refe:27 #refi:-25 #regu:-46 #remi:-76 #rend:-29 #reno:-26 #resh:-41 #reti:97 #rgen:-53
+#rida:128 #righ:86 #rime:57 #rimo:30 #rind:29 #ring:-30 #rita:-27 #rivi:-30 #rlie:102 #rmin:-27 #rnes:87 #rnin:29
+#roca:25 #rong:-57 #ront:166 #rota:47 #roun:57 #roxi:47 #rque:38 #rrad:-80 #rrar:25 #rrow:110 #rtes:138 #ruck:32
+#saba:181 #sage:-41 #said:-28 #sala:-30 #sale:-71 #sali:66 #same:-55 #sand:-25 #satu:71 #scan:32 #sche:-50 #scho:59
+#scri:-53 #scue:36 #sday:175 #self:-36 #sema:133 #send:-33 #shak:-49 #shop:-50 #shor:29 #shou:-25 #sibl:254 #siem:-26
+#sier:39 #sito:40 #smok:33 #sold:26 #soon:184 #soun:-32 #spac:82 #spar:27 #sper:-49 #spue:43 #sque:52 #ssag:-45
+#ssed:-39 #ssib:101 #stan:-81 #stea:69 #sted:31 #ster:-39 #stop:-32 #suit:40 #sund:-43 #swam:-27 #swap:-35 #swit:-84
+#take:39 #tart:29 #tead:78 #tely:26 #teme:-38 #temp:66 #tend:90 #teng:189 #tera:37 #term:-27 #ters:25 #tery:-27
+#test:41 #teve:68 #text:-87 #than:-34 #that:38 #then:82 #ther:67 #thin:49 #thos:128 #thur:108 #tien:80 #till:-46
+#time:92 #tipo:44 #tira:27 #tire:44 #tmrw:38 #told:-26 #tomo:84 #trad:-27 #trae:37 #trai:-32 #tran:31 #trip:34
+#troc:25 #truc:33 #tter:78 #ttin:33 #tues:180 #turd:71 #twee:60 #ualq:169 #uand:53 #ubil:45 #udge:-32 #ueda:203
+#uedo:106 #ueez:42 #uego:-48 #uela:37 #uero:-31 #uesd:94 #ueve:79 #ugar:38 #uien:27 #uier:155 #uisi:38 #uito:70
+#uits:27 #uldn:-25 #unas:-26 #unda:-64 #undo:32 #undr:-58 #unds:-26 #unes:174 #unos:-49 #unte:-53 #urda:71 #urge:-49
+#urno:36 #uste:63 #vail:113 #varl:25 #vean:32 #veni:60 #vers:-30 #very:-74 #vete:27 #vida:-43 #vier:93 #ving:-36
+#visi:-25 #wamp:-27 #want:25 #wedn:64 #weds:35 #week:126 #ween:61 #went:-31 #were:-35 #what:54 #when:134 #whic:78
+#whol:-26 #wifi:-27 #wipe:31 #witc:-84 #with:-26 #work:58 #writ:-29 #wron:-57 #xcep:26 #xima:35 #xtin:-30 #year:-30
+#your:43 #ysel:-38 #ythi:126 %again_later:136 %again_later%agree:72 %again_later%bring:119 %again_later%busy:-55
+%again_later%call_off:58 %again_later%car:-43 %again_later%doubt:-111 %again_later%fails:43 %again_later%family:51
+%again_later%gone_car:25 %again_later%lift:-26 %again_later%money:-30 %again_later%odometer:-76
+%again_later%on_way:65 %again_later%opening:109 %again_later%pay_day:-140 %again_later%phone:-34
+%again_later%refuse:36 %again_later%season:-130 %again_later%shift_it:33 %again_later%staff:28
+%again_later%wrong_one:43 %agree:68 %agree%bring:-45 %agree%call_off:69 %agree%car_part:35 %agree%elsewhere:59
+%agree%fails:42 %agree%family:95 %agree%gone_car:30 %agree%how_long:126 %agree%leave_me:44 %agree%machine:29
+%agree%meaning:39 %agree%odometer:91 %agree%opening:54 %agree%pay_day:50 %agree%phone:81 %agree%place:26
+%agree%question:44 %agree%season:63 %agree%smoke_smell:-49 %agree%staff:36 %agree%thanks:36 %agree%wrong_one:104
+%away:-28 %away%call_off:-43 %away%car:-44 %away%fails:34 %away%gone_car:36 %away%how_long:28 %away%lift:79
+%away%odometer:41 %away%on_way:76 %away%opening:31 %away%question:28 %away%refuse:-29 %away%shift_it:-33
+%bad%machine:28 %bad%shake:29 %bring:106 %bring%call_off:-40 %bring%car:80 %bring%car_part:70 %bring%fails:48
+%bring%family:36 %bring%noise:33 %bring%odometer:-55 %bring%on_way:-25 %bring%opening:70 %bring%phone:29
+%bring%question:50 %bring%shift_it:-143 %bring%start_again:40 %busy:58 %busy%call_off:39 %busy%family:-25
+%busy%leave_me:50 %busy%meaning:42 %busy%on_way:27 %busy%refuse:61 %busy%season:-57 %call_off%doubt:46
+%call_off%gone_car:-55 %call_off%how_long:68 %call_off%lift:28 %call_off%message:-66 %call_off%money:33
+%call_off%on_way:28 %call_off%opening:47 %call_off%phone:-49 %call_off%place:34 %call_off%refuse:146
+%call_off%season:-106 %call_off%shift_it:92 %call_off%start_again:-37 %call_off%thanks:-35 %call_off%who:-26
+%call_off%wrong_one:48 %car%family:33 %car%gone_car:-56 %car%lift:50 %car%place:-25 %car%question:-26 %car_part:65
+%car_part%do_it:65 %car_part%fails:33 %car_part%money:57 %car_part%noise:42 %car_part%opening:25
+%car_part%shift_it:49 %car_part%start_again:25 %do_it:-130 %do_it%elsewhere:-25 %do_it%family:-25 %do_it%how_long:-48
+%do_it%on_way:30 %do_it%opening:35 %do_it%question:30 %do_it%refuse:27 %doubt:-33 %doubt%question:26
+%doubt%season:-36 %doubt%shift_it:-70 %elsewhere:-53 %elsewhere%place:51 %elsewhere%refuse:43 %elsewhere%season:-30
+%elsewhere%wrong_one:-43 %fails%how_long:-26 %fails%phone:31 %fails%refuse:-46 %fails%shift_it:-29
+%fails%smoke_smell:25 %fails%start_again:40 %family:-41 %family%leave_me:26 %family%odometer:-25 %gone_car%phone:58
+%gone_car%season:-31 %how_long:202 %how_long%leave_me:55 %how_long%meaning:26 %how_long%opening:-53
+%how_long%pay_day:-36 %how_long%question:-178 %how_long%refuse:58 %how_long%wrong_one:52 %leave_me:55
+%leave_me%message:-49 %leave_me%on_way:-27 %leave_me%pay_day:47 %leave_me%season:40 %leave_me%shift_it:34
+%leave_me%start_again:-25 %lift%on_way:29 %lift%opening:37 %lift%question:-25 %lift%refuse:47 %lift%wrong_one:25
+%machine:63 %machine%meaning:26 %machine%shake:29 %machine%staff:32 %machine%wrong_one:29 %meaning%question:-90
+%meaning%shake:28 %message:-172 %message%on_way:-47 %message%start_again:33 %money:-160 %money%question:45
+%money%season:-40 %money%shift_it:-52 %money%smoke_smell:-50 %money%wrong_one:-51 %odometer:27 %odometer%question:28
+%odometer%staff:27 %on_way:61 %on_way%place:85 %on_way%refuse:58 %on_way%season:30 %on_way%shift_it:39 %opening:-230
+%opening%place:-86 %opening%question:-87 %opening%refuse:39 %opening%staff:-89 %opening%wrong_one:70 %pay_day:-81
+%pay_day%question:-47 %pay_day%refuse:-26 %pay_day%shift_it:-58 %phone:-147 %phone%question:-34 %phone%refuse:80
+%place%refuse:64 %place%shift_it:-29 %place%start_again:28 %question%refuse:43 %question%season:-27
+%question%shake:-28 %question%who:-42 %refuse:80 %refuse%season:-87 %refuse%shift_it:78 %refuse%wrong_one:36
+%season:-122 %season%shift_it:-129 %season%start_again:-43 %season%thanks:-26 %season%wrong_one:-68 %shake:-70
+%shift_it:76 %shift_it%wrong_one:-48 %smoke_smell:-78 %staff:-95 %staff%start_again:28 %staff%wrong_one:-41
+%thanks:-78 %who:-71 %wrong_one:-32 @?:62 @after_visit:-181 @car:-151 @confirm:-1301 @confirm_stop:-98 @day:396
+@later:-129 @nothing:-476 @odometer:-276 @offers:-367 @offers_:-124 @offers_a_las:-87 @offers_the_th:-92 @reading:55
+@time:440 @times:432 ^_$:-259 ^_a:81 ^_afternoon:-44 ^_all:-38 ^_am:-32 ^_antes:-30 ^_any:234 ^_are:-87 ^_as:56
+^_asap:243 ^_ask:-41 ^_at:56 ^_call:-94 ^_can:-62 ^_cancel:-45 ^_changed:-25 ^_check:-35 ^_could:38 ^_cual:-81
+^_cualquier:127 ^_cualquiera:-26 ^_cuando:72 ^_cuanto:-56 ^_day:25 ^_depende:-52 ^_do:-141 ^_early:38 ^_el:-132
+^_end:43 ^_entre:53 ^_es:-72 ^_esas:34 ^_esta:-25 ^_estan:-86 ^_estoy:-26 ^_fri:35 ^_friday:-119 ^_give:-77 ^_got:51
+^_half:27 ^_hasta:-50 ^_have:33 ^_hours:49 ^_how:-109 ^_hoy:71 ^_id:56 ^_idk:-40 ^_in:79 ^_it:-34 ^_la:-141 ^_last:29
+^_lets:-54 ^_lo:149 ^_make:44 ^_manana:52 ^_martes:28 ^_maybe:52 ^_me:-62 ^_mon:45 ^_morning:-32 ^_muy:-26 ^_my:60
+^_necesito:25 ^_neither:56 ^_new:-30 ^_next:145 ^_ninguna:37 ^_none:68 ^_noon:35 ^_not:-27 ^_ok:-36 ^_open:-173
+^_para:-80 ^_please:-34 ^_podria:31 ^_por:-26 ^_prefiero:-27 ^_que:-104 ^_quiero:33 ^_remind:-76 ^_right:38
+^_sabado:31 ^_saliendo:25 ^_sat:76 ^_saturday:49 ^_se:-53 ^_see:-29 ^_si:-57 ^_stop:-52 ^_sunday:53 ^_sure:26
+^_swamped:-33 ^_the:-137 ^_there:-27 ^_this:39 ^_those:30 ^_thursday:-66 ^_today:31 ^_tomorrow:64 ^_trabajan:-75
+^_try:-145 ^_tues:66 ^_tuesday:46 ^_un:37 ^_una:30 ^_wed:89 ^_what:-32 ^_whatever:25 ^_when:-39 ^_whenever:160
+^_which:-47 ^_whichever:69 ^_will:-37 ^_works:-26 ^_ya:-42 ^_yeah:36 ^_yo:36 ^_you:-49 a:92 a__de:27 a__hora:127
+a__no:29 a__of:26 a__si:44 a__weeks:-46 a__y:43 a_call:-27 a_day:-29 a_esa:36 a_hole:37 a_la:83 a_las:182 a_monday:43
+a_primera:27 a_ring:-63 a_saturday:-36 a_tuesday:40 about:158 abren:-80 abren_$:-81 adelante_$:-25 after:125
+after_$:51 after__day:-38 after_i:32 after_that:31 after_work:33 afternoon:-26 afternoon_one:-36 again_on:-28
+ahorita:-37 al:50 algo:74 algo_el:40 all__thing:-29 all_day:-39 also:62 am:141 am_$:31 am_y:27 an:150 an__change:33
+an_appointment:32 an_inspection:31 an_oil:32 an_opening:60 and:200 and__have:26 and__is:27 and__long:26 and__need:-37
+and_can:29 and_how:36 and_i:-26 and_im:43 and_we:28 and_what:26 ando:26 antes:95 any:386 any__but:79 any__next:44
+any__of:-27 any__that:31 any__those:26 any_day:169 any_of:39 any_time:68 anything:111 anything_$:-37 anything__the:26
+april:26 aqui:26 are:-118 are__there:-55 are_you:-106 are_your:-60 around:69 around_$:37 as:148 as__as:67 as__can:33
+as__have:29 as_of:-53 as_you:67 asap:434 asap_$:204 asi_que:38 ask:-199 ask__after:-35 ask__again:-42 ask_me:-162
+at:74 at__so:34 at_and:51 at_instead:-33 at_noon:-49 at_or:-61 at_work:-52 available:88 baby:-30 bad:28 be:158
+be_$:34 be__day:26 be_better:45 be_the:48 before:106 before__open:25 before_the:43 before_you:29 better:83
+better_$:64 between:59 bien:33 brake:25 brakes:36 break:26 bus:37 but:256 but__is:25 but__it:57 but_it:-40
+but_monday:74 but_the:39 by:61 by_tomorrow:30 call:-80 call_me:28 came:-50 can:264 can__be:66 can__come:59
+can__do:136 can__it:61 can__me:64 can__stop:38 can__switch:-56 can_i:31 can_it:48 can_my:-29 can_we:-27 can_you:48
+cancel:-74 cancel_my:-54 cant_make:-33 car:-43 carro:-30 casi:25 chance:26 changed:-25 changed_it:-31 check:-51
+check__me:-44 check_with:-46 christmas_$:-30 cita:26 cita_$:-44 cita__favor:34 cita_el:40 cita_para:29 cita_por:34
+clock:33 close_$:28 come__friday:41 come__instead:-60 come_at:-38 come_in:44 come_thursday:30 comes:-50 como:30
+como__las:47 como_a:34 con:-87 con_el:-27 con_ustedes:-37 confirmo:-55 confirmo_$:-48 cost_and:29 costo:-42
+costo_$:-31 could:148 could__do:57 could__it:31 could__the:26 could_do:57 could_you:37 coupons:-28 cual:-79
+cual__su:-57 cual_es:-61 cualquier:184 cualquier__menos:73 cualquier_dia:144 cualquiera_de:-30 cuando:43
+cuando__el:-28 cuando_lo:-34 cuando_salga:-34 cuanto_$:-25 cuanto_se:86 da:35 da__el:27 da_igual:38 date:-25 day:199
+day_$:-92 day__monday:54 day_after:75 day_but:67 day_is:49 day_thing:-32 de:71 de__a:62 de__al:33 de__dia:-43
+de__dos:-32 de__el:33 de__la:-29 de__me:42 de__semana:30 de_aqui:27 de_esas:26 de_la:33 de_las:-60 de_los:35
+de_manana:-41 de_mes:50 de_paso:27 deal:32 deal_$:38 dejo_en:-47 del:-29 del_jueves:-65 depende:-51 depends:-29
+descanso:30 despues:43 despues_$:-29 despues__las:36 despues_del:39 di:-31 dia:210 dia__el:80 dia_de:45 dia_menos:102
+dia_que:42 dias_$:33 digame:-28 digan:26 digo:-108 digo_$:-78 do:133 do__at:-28 do__guys:-39 do__have:-38
+do__instead:38 do__th:59 do__work:-27 do_friday:54 do_instead:98 do_the:48 do_thursday:-31 do_you:-125
+doesnt_matter:28 domingo_o:26 domingos:-29 domingos_$:-36 doors:37 dos:-58 dos_$:-28 dos_horas:-38 driving:-30
+drop:91 drop_it:43 earlier:82 earlier_the:60 early:96 easter:-48 easter_$:-49 el:214 el__despues:27 el__en:43
+el__hoy:-33 el__pero:33 el__puedo:43 el__que:57 el__sea:42 el__si:46 el__temprano:26 el_carro:-48 el_de:-36 el_dia:28
+el_finde:26 el_jueves:62 el_lunes:105 el_martes:82 el_miercoles:77 el_mismo:-51 el_pedal:-26 el_precio:-31 el_que:28
+el_sabado:155 eleven:28 en:-31 en__del:-37 en__dias:-48 en__escuela:34 en__manana:-52 en__se:98 en__tarde:68
+en_cuanto:80 en_la:46 en_marzo:-44 en_unos:-48 en_vez:-30 end:51 end_$:-26 end__the:54 end_of:66 ends:31 engine:26
+entre:69 era:-33 es:-172 es_$:-26 es__horario:-57 es_de:-43 es_mi:45 es_su:-58 esa_hora:36 esas:90 esas_no:54
+escuela:37 ese:39 ese__no:30 ese_dia:55 eso_de:25 esos:57 espacio:79 espacio_$:46 esta:-80 esta_el:-25 estan:-93
+estan__el:-83 este_mes:-55 evening:45 every:-64 every_morning:-36 except:26 favor_$:-56 few:-25 filled:-39
+filled_it:-34 fin:39 fin__mes:42 fin_de:39 finde:27 finde_$:31 fine_$:-30 first:71 first__of:33 first_week:33 fit:52
+fit__in:38 fit_me:28 for:122 for__inspection:30 for__is:-31 for__oil:56 for_a:29 for_an:75 for_me:82 for_that:-28
+for_thursday:-28 for_you:28 free:87 fresh:-41 fri:79 friday:101 friday_$:101 friday_afternoon:-63 friday_at:33
+friday_but:59 friday_instead:44 friday_is:-46 friday_one:-36 fridays:30 from:87 from_the:31 fue:-28 get:28 get_in:26
+get_my:34 give:-115 give__a:-108 give_me:-111 go:-27 go__friday:-45 go_with:-39 going:28 good:33 good_$:-26 got:269
+got_$:117 got_a:79 got_anything:93 got_it:-35 great:-53 guy:-58 guys:-53 guys_open:-39 habra:41 hacer:-32 half:43
+has:60 hasta:-79 hasta__hora:-40 hasta_que:-59 have:90 have_an:44 have_me:26 hay:78 hay_$:43 hold:-28 hole:38 hora:36
+hora_$:25 hora_que:80 horario:-110 horas:-43 hour:83 hours:-35 hours_$:-28 how__are:-25 how__hours:30 how__is:-35
+how__of:-29 how_about:82 how_urgent:-25 hoy:76 hoy_$:-44 hoy__de:26 hoy__la:44 hoy_en:45 hoy_mismo:72 huh:-25
+huh_$:-25 humo:-60 humo_$:-64 hundred:-64 hundred_$:-35 i:-89 i__a:-44 i__at:-72 i__by:43 i__in:60 i__my:-33
+i__out:33 i__to:-67 i__today:-37 i__you:-41 i_be:-42 i_bring:27 i_come:33 i_get:-28 i_stop:39 i_switch:-46 i_work:39
+i_would:-25 id:77 idea:-36 idk:-42 if:77 if__can:27 if__is:52 if_i:-55 if_that:31 if_you:52 igual:34 ill:43 ill_be:60
+ill_stop:27 ill_wait:29 im:119 im_retired:58 in:88 in_$:50 in__afternoon:31 in__day:-32 in__the:51 in_friday:54
+in_the:-47 in_tomorrow:25 in_two:33 in_your:47 inspection:25 instead:78 instead_$:104 is:76 is_$:-75 is__at:34
+is__but:27 is__for:29 is__ok:25 is__on:32 is__the:-65 is_better:-65 is_fine:32 is_in:-28 is_my:26 is_not:34 is_ok:45
+is_on:-26 is_shaking:27 is_that:-30 is_the:-100 is_there:44 is_this:-36 is_thursday:30 ish:56 it:-58 it_$:-55
+it__at:-48 it__friday:41 it__in:-37 it__on:-35 it_and:43 it_back:25 it_be:69 it_friday:32 it_in:26 it_myself:-31
+it_shakes:-66 it_to:-50 jueves:85 jueves_$:-85 jueves__a:69 jueves__la:49 jueves__las:-38 jueves_a:-29 jueves_en:26
+jueves_pero:59 just:-38 just__i:-36 kids:63 la:43 la_$:-39 la__de:40 la__el:61 la__las:-42 la__no:34 la__pasar:-28
+la__que:86 la__semana:43 la_cita:-56 la_de:-68 la_del:-55 la_escuela:26 la_hora:87 la_manana:-55 la_proxima:37
+la_semana:61 la_tarde:76 labor:-44 labor_day:-47 las:95 las_$:-79 las__y:28 las_dos:-49 las_no:38 las_y:47
+late__you:-27 late_are:-25 later:89 le:-148 le_digo:-79 le_sale:-66 let:-42 let_me:-33 lets:-25 libre:60 libre_$:31
+light:33 like:105 like_$:61 list:-29 llego:33 llego_$:37 llegue:-39 lo:-126 lo__a:-26 lo__en:-112 lo__pronto:123
+lo__que:-30 lo_dejo:-38 lo_di:-30 lo_llevo:-70 lo_mas:153 lo_tengo:-35 lol:27 long_$:41 look:-26 los:45 los__en:44
+luego:-35 lugar:38 lugar_$:54 lunes:174 lunes__las:26 lunes_a:45 make_it:66 manana:87 manana_$:-44 manana__las:40
+manana_a:46 manana_temprano:27 manana_y:-26 many_hours:30 martes:126 martes_$:75 martes__la:30 martes__le:-66
+martes_a:26 martes_pero:-56 marzo:-73 marzo_$:-30 mas:179 mas__el:30 mas__posible:59 mas__que:57 mas_pronto:135
+mas_temprano:-37 matter:25 maybe:93 maybe_next:72 me:-60 me_$:108 me__a:28 me__call:-26 me__el:67 me__igual:42
+me__im:-26 me__on:-28 me__ring:-64 me__the:-31 me__week:-134 me__you:30 me_a:-111 me_after:-74 me_again:-37
+me_before:32 me_da:40 me_in:-30 me_next:-131 me_quedan:47 me_then:-37 me_to:-26 medio:42 medio_dia:31 mejor__lunes:43
+mejor_el:65 menos:117 menos__lunes:42 menos_el:67 message:-27 mi_cita:-44 mi_turno:26 miercoles:128 miercoles_$:26
+min:-30 mind:-33 mine:-30 mis:-50 mismo:59 mon:83 mon__tues:29 mon_or:28 monday:139 monday_$:-44 monday__be:42
+monday_at:50 monday_morning:-35 monday_so:-26 more:-33 morning:-89 morning_$:-106 morning_one:-31 mornings:79
+move:-60 move__to:-30 moving:-35 much:-40 much__my:-29 much_of:-29 my:47 my__ends:25 my__in:28 my_morning:-28
+my_number:27 my_thursday:-27 my_tuesday:-25 myself:-38 n:45 navidad:-29 nd:66 necesito:53 necesito_que:31 need:66
+need__appointment:27 need_an:27 needed:-35 neither:55 never:-63 new:-107 new_tires:-38 next:244 next_$:33
+next_week:42 ni__ni:28 night:-82 night_$:-58 night_and:-30 nine:47 ninguna:32 no:40 no_$:-106 no__do:45 no__hoy:25
+no__lunes:27 no__para:68 no__yet:-36 no_but:-46 no_can:45 no_el:81 no_good:35 no_hay:54 no_idea:-35 no_lo:-35
+no_quiero:-28 no_se:-65 no_sea:55 no_tiene:60 no_trabajo:41 no_voy:-45 noche:-29 nomas:31 none:67 none__those:43
+none_of:39 noon:39 not__yet:-33 not_now:-35 not_sure:-36 nudge:-25 o:-43 ocho:35 oclock_$:-31 of:64 of__month:41
+of__morning:-29 of_april:33 of_my:-30 of_the:47 of_them:25 of_those:72 off:27 off__list:-31 off_the:-29 oil_change:36
+ok:39 on:28 on__it:25 on_friday:56 on_it:36 on_me:33 on_monday:-31 on_saturday:-36 on_saturdays:-52 on_sunday:-35
+on_sundays:-25 on_the:31 on_thursday:42 one:-99 one_$:-132 one__the:32 one_of:26 one_please:-30 only:66 open:-64
+open_$:101 open_tomorrow:-26 opening:86 or:-29 or_$:-77 out:-86 over_$:29 para:102 para__de:29 para__sabado:39
+para_cuando:55 para_la:53 para_que:-28 pasado_manana:25 paso:34 past:32 pedal:-40 pero:112 pero__las:71 pero_a:81
+pero_le:-68 pick:72 place:-43 pm:81 podria:77 podria_ser:58 poquito:31 por:-38 por__la:31 por__manana:30
+por__tarde:47 por_la:88 por_las:-27 por_que:-28 porque:54 posible:156 posible_$:157 possible:86 possible_$:93
+precio:-28 precio_$:-26 prefiero:-25 primera:49 pronto:130 pronto_posible:58 pronto_que:35 proxima:37
+proxima_semana:37 pueda:96 pueda_$:92 puedan:96 puede:31 puede_$:67 puedo:121 puedo__el:38 puedo_el:39 que:48
+que__el:27 que__la:-31 que__me:31 que__menos:25 que__sea:33 que_hora:-60 que_horario:-25 que_me:40 que_no:50
+que_se:29 que_sea:55 que_sigue:-27 que_tal:32 que_tan:-34 que_tengan:42 quedan:36 quiero__el:32 quiero_ir:26
+quisiera:38 rd:51 rd_$:59 really:28 remind:-73 remind__in:-46 remind_me:-73 retired:71 retired_$:40 right:65
+right__the:29 right__you:25 ring:-36 road:26 room:34 rotation:29 run:64 sabado:182 sabado__las:57 sabado_a:58
+said:-28 sale:-56 sale_humo:-68 salga:-38 salgo:29 saliendo:77 saliendo_de:29 saliendo_del:31 same:-47 same_day:-27
+same_time:-30 sat:153 sat_morning:27 saturday:117 saturday_$:43 saturday_at:29 saturday_hours:-77 saturday_morning:27
+saturdays:-46 saturdays_$:-53 schedule:-34 school:59 se:47 se_lo:-51 se_pueda:115 se_puede:61 se_va:-32 sea:125
+sea_$:33 see_you:-33 semana:132 semana_$:46 send:-25 ser:29 set:-41 shakes:-67 shaking:28 shift__at:25 shop:-39
+shop_$:-35 si:84 si__dejo:-41 si__jueves:-33 si__llevo:-44 si__martes:-58 si_el:-34 si_lo:-86 si_me:43 siempre:-26
+siempre_no:-26 sigue:-34 siguiente:31 so:142 sold:26 sometime:43 soon:34 soon__you:56 soon_as:53 sooner:60
+sooner__better:59 sooner_the:59 soonest:90 sounds:-26 soy:48 squeeze:42 squeeze__in:41 squeeze_me:41 st:36 start:31
+stop:-27 stop_$:-52 stop__me:-34 stop_by:38 stop_in:36 stop_texting:-29 su:-44 su_horario:-57 suits:27 sunday:-46
+sunday_$:-137 sunday_or:30 swamped:-27 switch:-79 switch_to:-47 take:38 take_me:28 take_the:-32 tal:28 tan:-36
+tarde_$:-29 te:-41 te_digo:-28 tempranito:32 temprano_$:-26 ten:80 ten_$:35 tendra:45 tendran:30 tengan:166
+tengo_que:-31 text:-49 texting:-30 th:187 th_$:-45 th_is:35 that:39 that__be:-25 that_day:109 that_off:-26 the:156
+the__after:56 the__for:-40 the__guy:-35 the__is:41 the__on:-36 the__one:-74 the__or:45 the__text:-43 the__the:115
+the__to:28 the_am:-47 the_better:127 the_car:-25 the_doors:31 the_earlier:61 the_friday:-109 the_kids:34 the_list:-25
+the_month:45 the_morning:-29 the_nd:64 the_next:48 the_rd:31 the_school:33 the_sooner:43 the_th:205 the_thursday:-25
+the_week:26 the_wrong:-51 then:82 then_$:41 there_on:-48 thing:-94 thing_$:-70 third:-42 this__the:-47 this_is:-53
+this_month:-36 this_week:34 this_weekend:45 those:128 though:34 thousand__hundred:-25 thurs:89 thurs_$:-28
+thursday_$:-48 thursday__it:-31 thursday_but:66 thursday_what:26 thursday_works:-49 tiene:41 tiene__el:70 tienen:42
+tienen_$:71 tienen__de:-26 til:-26 till:-35 time_$:-37 tipo:44 tipo_$:30 tires:-32 tmrw:38 to__in:30 to__it:28
+to__my:31 to_be:50 to_friday:-28 to_get:66 to_monday:-59 to_need:25 to_next:-27 to_take:25 todavia:-32 todavia_no:-25
+today_$:-54 todo:-32 todo__dia:-33 todo_el:-26 told:-26 tomorrow:94 tomorrow_$:-42 tomorrow_at:32 too:-36
+trabajan:-100 trabajo:93 trabajo_$:56 trip:31 truck:31 try:-186 try__in:-39 try_me:-180 tu:-52 tues:87 tuesday:94
+turno:38 two_$:-38 two_hundred:-35 two_weeks:39 un:85 un__el:26 una_cita:51 una_hora:-43 unas:-26 unas_semanas:-28
+unos:-49 up:-42 urgent:-29 use:-27 usted:27 va_a:-39 van:-31 ver:30 vez:-45 viernes:87 viernes_$:-65 viernes__de:33
+viernes__favor:-26 viernes__la:33 viernes__las:-73 viernes_a:-44 viernes_pero:27 voy:-65 voy_a:-47 was:-35 we:-44
+we__instead:77 we__it:-58 we_do:33 wed:185 wed_$:35 wed_at:47 wednesday:49 weds:35 week:130 week_$:67 week__april:30
+week_after:31 weekend:78 weekend_$:47 weekends:-37 weeks:-67 weeks_$:-52 went:-33 were:-35 what__the:37
+what__your:-40 what_about:136 what_are:-69 what_i:-41 what_time:-26 whatever:68 when_you:30 whenever:143
+whenever_you:90 whichever:77 who:-28 whole:-26 wifi:-27 will_it:50 with_me:-31 with_the:35 wk:30 work:28 work_$:42
+work__me:-32 works:28 works_$:-52 works_but:-50 would__be:-46 would__better:55 would_be:49 would_i:-42 write:-29
+wrong:-57 y:109 y_$:30 y_en:36 ya:-96 ya_casi:34 ya_no:-88 year:-27 yes_$:-43 yes__works:-58 yet:-119 yet_$:-25
+yet__me:-69 yo:81 you:108 you__a:-36 you__an:57 you__anything:31 you__im:36 you__it:-54 you__my:-41 you__on:-65
+you__what:-34 you_can:101 you_close:34 you_do:141 you_got:116 you_guys:-50 you_have:52 you_in:-28 you_pick:35
+you_see:28 you_there:-51 you_work:-28 your__hours:-63 youre:26
 """

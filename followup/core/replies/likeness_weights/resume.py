@@ -1,67 +1,74 @@
 """What speaks for and against `resume`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "resume"
-BIAS = -180
+BIAS = -162
 WEIGHTS = """\
-#acci:59 #acti:241 #ages:30 #agre:38 #ajes:39 #alta:140 #anda:-51 #ando:-38 #ange:25 #anme:65 #arme:71 #aron:-28
-#arre:25 #ator:46 #back:53 #baja:30 #birl:35 #birm:39 #bscr:76 #call:-43 #ccid:59 #ceiv:31 #cibi:53 #cide:59
-#come:172 #cord:43 #crib:121 #ctiv:241 #dand:-29 #dato:46 #deje:-54 #deme:43 #denm:38 #dent:52 #ders:77 #dont:-47
-#eact:153 #earm:38 #ecei:31 #ecib:41 #ecor:41 #eden:87 #egre:68 #egue:36 #eive:31 #ejen:-38 #elva:55 #emin:56
-#empe:78 #enme:76 #erer:59 #esen:58 #esta:33 #este:-31 #esub:106 #ever:-58 #exte:35 #exts:80 #ezar:85 #from:-37
-#game:40 #ganm:26 #gres:55 #guen:35 #hang:26 #hank:-30 #have:-38 #here:-47 #ibed:26 #ibir:51 #icia:64 #iden:53
-#ight:-27 #imes:-27 #inde:64 #inic:64 #inst:28 #irlo:35 #irme:43 #isos:31 #ista:88 #iten:-33 #iven:96 #june:-25
-#king:-25 #late:-41 #list:98 #lvan:47 #lver:75 #mand:-34 #mind:100 #mist:29 #mpez:84 #ndan:-59 #nder:57 #neve:-28
-#ngam:38 #nged:37 #nici:64 #nsta:34 #nsto:238 #nsub:-85 #nuda:90 #nuev:147 #olve:75 #omen:174 #oner:27 #onga:58
-#orda:47 #orio:47 #othe:-25 #otra:71 #otro:-29 #ough:-27 #ould:-35 #peza:85 #plea:36 #pone:27 #pong:58 #pued:71
-#quer:56 #quit:-29 #rdat:47 #reac:150 #rece:28 #reci:30 #reco:40 #regr:68 #regu:38 #remi:56 #rese:54 #rest:47
-#resu:187 #ribe:83 #rios:46 #rlos:43 #rmis:-31 #scri:119 #send:26 #senm:60 #sign:-44 #some:-33 #stak:29 #star:77
-#stat:30 #stop:237 #subs:76 #sume:81 #susc:25 #tard:-25 #tart:82 #tate:31 #tear:34 #teng:-26 #tenm:-26 #text:72
-#than:-31 #them:35 #ther:-45 #thin:-28 #this:-27 #time:-50 #ting:-41 #tiva:131 #tive:109 #tori:53 #turn:52 #ubsc:76
-#udar:90 #uede:67 #uelv:64 #uere:58 #uevo:134 #uite:-26 #unst:238 #unsu:-85 #uscr:25 #vanm:37 #viso:-32 #volv:73
-#vuel:73 #want:71 #week:-28 #what:-37 #with:-39 #wont:-64 #xtea:34 %again_later:-82 %again_later%agree:61
-%again_later%away:-33 %again_later%bring:71 %again_later%call_off:36 %again_later%car_part:-33 %again_later%do_it:34
-%again_later%doubt:82 %again_later%fails:41 %again_later%gone_car:-33 %again_later%how_long:-57
-%again_later%leave_me:151 %again_later%message:268 %again_later%money:-50 %again_later%noise:-35
-%again_later%pay_day:-28 %again_later%question:-66 %again_later%season:-48 %again_later%shift_it:-34
-%again_later%start_again:74 %again_later%thanks:-41 %agree:-51 %agree%leave_me:-59 %agree%message:117
-%agree%start_again:118 %away:-74 %away%call_off:-32 %away%start_again:-28 %bad:-31 %bad%message:-25 %bring:-35
-%bring%call_off:60 %bring%do_it:58 %bring%on_way:39 %bring%shift_it:-35 %bring%start_again:71 %busy:-42
-%call_off:-163 %call_off%gone_car:28 %call_off%how_long:-29 %call_off%leave_me:98 %call_off%money:-29
-%call_off%place:40 %call_off%refuse:-144 %call_off%shift_it:-27 %call_off%start_again:-54 %call_off%wrong_one:65
-%car:-59 %car%start_again:-25 %car_part:-67 %car_part%leave_me:-26 %do_it:46 %do_it%gone_car:33 %do_it%message:86
-%do_it%start_again:66 %do_it%wrong_one:55 %doubt:65 %doubt%elsewhere:97 %doubt%leave_me:35 %doubt%message:100
-%doubt%shift_it:76 %doubt%start_again:31 %doubt%wrong_one:90 %elsewhere%fails:25 %elsewhere%leave_me:39
-%elsewhere%message:75 %elsewhere%start_again:35 %elsewhere%wrong_one:80 %fails:-70 %fails%refuse:-70
-%fails%start_again:29 %family%leave_me:26 %gone_car:59 %gone_car%message:129 %gone_car%refuse:31
-%gone_car%start_again:33 %gone_car%wrong_one:116 %how_long:-69 %how_long%start_again:-43 %leave_me:-42
-%leave_me%message:-213 %leave_me%on_way:53 %leave_me%start_again:133 %leave_me%wrong_one:49 %machine:-25 %message:202
-%message%on_way:-42 %message%place:37 %message%refuse:-53 %message%shift_it:84 %message%start_again:400
-%message%wrong_one:149 %money:-65 %money%start_again:-36 %noise:-58 %noise%start_again:-41 %on_way:-52 %pay_day:-35
-%phone:-51 %place%question:-32 %question:-85 %question%refuse:26 %refuse:-265 %refuse%start_again:-138 %season:-54
-%season%start_again:-31 %shift_it%wrong_one:51 %staff:-55 %staff%wrong_one:-31 %start_again:719 %thanks:-39 %who:-40
-@?:-78 @after_visit:-97 @confirm:-142 @confirm_stop:-85 @day:-33 @later:-140 @nothing:148 @offers:-52 @times:-90
-@walk_in:-39 ^_alta:83 ^_ask:-44 ^_can:-27 ^_changed:31 ^_dejen:-25 ^_deme:37 ^_empezar:91 ^_i:71 ^_im:-26 ^_la:-29
-^_me:-38 ^_mi:28 ^_no:-99 ^_opt:196 ^_put:37 ^_quiero:29 ^_re:62 ^_resubscribe:106 ^_sign:-27 ^_start:137 ^_stop:-65
-^_turn:29 ^_unstop:241 ^_unsubscribe:-88 ^_vuelvanme:30 ^_what:-35 ^_wont:-44 ^_yo:-35 a:71 a__en:26 a_escribir:-42
-a_la:83 a_mandarme:30 a_poner:26 accident:59 add:57 again_$:63 again_in:-72 alta:141 are:-38 ask:-57 ask__again:-45
-ask_me:-48 at:-47 aviso:-62 aviso_$:-51 avisos:31 back:57 back_$:-45 back__i:35 back_in:81 back_on:73 back_up:53
-baja:33 by:60 by__put:25 by_accident:59 by_mistake:30 can__me:44 can_text:51 car:-31 changed:38 changed__mind:44
-changed_my:44 con:-37 de:53 de__a:29 de__lista:-69 de__textos:-40 de_alta:64 de_baja:32 de_la:-59 de_mandarme:-25
-de_nuevo:162 de_su:-31 dejen:-34 dejen_de:-33 deme:37 denme:26 denme_de:26 di:41 di_de:42 dont:-47 empezar:85
-en__lista:41 en_la:34 en_los:26 escribir:-33 escribir_$:-43 este:-26 from:-37 got:-38 have:-38 hit:36 i:64 i__it:-35
-i__stop:51 i__the:44 i_hit:42 i_want:63 im:-26 in:126 in_$:217 is:-72 it:-153 it_back:-32 june:-25 june_$:-30 la:-26
-la__vez:-39 la_lista:93 la_otra:-37 le:-35 les:-39 les_aviso:-34 list:41 list_$:35 lista:62 lista_$:47 lo:-41 los:161
-los_avisos:27 los_mensajes:62 mandan:-29 mandando:-29 mandarme_mensajes:29 me__de:31 me__on:38 me__up:43 me_back:146
-me_up:-67 mensaje:-25 mensajes:39 mensajes__vez:36 mensajes_otra:36 messages:30 mind:44 mistake:30 my:52 my_mind:44
-my_texts:28 never:-26 no:-132 no__a:-28 no_quiero:-40 no_vuelvan:-27 not:-48 nuevo:135 nuevo_$:75 on:75 on_$:45
-on__list:35 opt:228 opt_me:42 otra:71 otra_vez:99 otro:-29 out:-41 out_$:-26 please:36 please_$:30 poner:29
-pongame:38 pueden:87 pueden__de:35 put:55 put__back:67 put_me:65 que_me:34 querer:59 quiero__a:45 quiero_los:25 re:62
-receive:31 recordatorios:48 reminders:77 reminders_again:37 restart:40 resubscribe:106 se:-29 si:32
-sigan_mandando:-29 sign:-40 sign__up:-63 sin:68 sin_querer:59 start:53 stop__accident:55 stop__me:-26 stop_by:55
-stop_texting:-29 su:-35 su_lista:-30 sus:28 text:-32 text__again:35 textearme:39 texts:80 texts_again:78
-the__again:36 the_back:-26 the_list:52 the_messages:31 the_reminders:53 the_texts:54 them:35 this:-27 to:-38
-to__list:33 to_receive:31 turn:49 turn__texts:27 turn_the:25 unstop:241 unsubscribe:-111 unsubscribe_$:-70
-unsubscribed:26 up:-34 up_$:-43 vez:83 vez_$:100 volver:77 volver_a:78 vuelvanme:38 vuelvanme_a:38 want:72 way:-31
-what:-35 with:-32 wont:-64 wont_start:-59 ya_no:-25 ya_pueden:56 yo:-38 yo__aviso:-31 yo_les:-30 you:-59 you_$:-31
-you__text:46 you_can:49
+#acci:63 #acei:26 #acti:258 #ages:27 #agre:39 #ajes:38 #alta:156 #anda:-53 #ando:-38 #ange:28 #anme:69 #anot:-27
+#arme:64 #aron:-29 #arre:29 #ator:50 #back:55 #baja:35 #birl:35 #birm:42 #bscr:79 #call:-44 #ccid:63 #ceit:26
+#ceiv:34 #chan:26 #cibi:48 #cide:63 #come:195 #cord:45 #crib:125 #ctiv:258 #dand:-30 #dato:50 #deje:-52 #deme:45
+#denm:41 #dent:57 #ders:83 #dont:-51 #eact:163 #earm:35 #ecei:34 #ecib:34 #ecor:42 #eden:89 #egre:75 #egue:37
+#eite:26 #eive:34 #ejen:-37 #elva:58 #emin:60 #empe:90 #enga:-25 #enme:80 #erer:65 #ermi:-36 #esen:63 #esta:39
+#este:-34 #esub:111 #ever:-65 #exte:32 #exts:85 #ezar:98 #from:-44 #game:45 #ganm:26 #gres:60 #guen:36 #hang:28
+#hank:-30 #have:-37 #here:-48 #ibed:27 #ibir:38 #icia:64 #iden:58 #ight:-30 #imes:-30 #inde:68 #indl:26 #inic:64
+#inst:33 #irlo:35 #irme:46 #isos:33 #issi:-30 #ista:88 #iten:-33 #iven:103 #june:-25 #just:-26 #king:-29 #late:-44
+#leas:25 #list:100 #llam:-25 #lvan:49 #lver:81 #mand:-41 #mind:108 #mist:30 #mpez:97 #much:-26 #ndan:-63 #nder:61
+#ndly:26 #neve:-33 #ngam:41 #nged:41 #nici:64 #ning:-26 #nsta:39 #nsto:251 #nsub:-93 #nuda:93 #nuev:149 #olve:81
+#omen:197 #oner:31 #onga:61 #oppe:25 #orda:50 #orio:50 #othe:-26 #otra:73 #otro:-30 #ough:-28 #ould:-36 #perm:-36
+#peza:98 #plea:44 #pone:32 #pong:61 #pued:73 #quer:62 #quit:-28 #rdat:50 #reac:159 #rece:30 #reco:40 #regr:75
+#regu:38 #remi:59 #rese:58 #rest:52 #resu:196 #ribe:88 #rios:50 #rlos:44 #rmis:-52 #scri:122 #senm:64 #sign:-58
+#sion:-33 #some:-33 #ssio:-33 #stak:31 #star:85 #stat:35 #stop:252 #subs:79 #sume:84 #tart:90 #tate:36 #tear:31
+#teng:-28 #tenm:-27 #text:69 #than:-31 #them:39 #ther:-47 #thin:-28 #this:-31 #time:-52 #ting:-42 #tiva:141 #tive:117
+#tori:57 #turn:55 #ubsc:79 #udar:93 #uede:68 #uelv:68 #uere:65 #uevo:133 #uite:-26 #unst:251 #unsu:-93 #vame:26
+#vanm:41 #viso:-34 #volv:79 #vuel:78 #want:84 #week:-30 #what:-41 #with:-54 #wont:-69 #woul:-25 #xtea:31
+%again_later:-96 %again_later%agree:62 %again_later%away:-40 %again_later%bring:74 %again_later%call_off:35
+%again_later%car_part:-35 %again_later%do_it:34 %again_later%doubt:86 %again_later%fails:44 %again_later%gone_car:-35
+%again_later%how_long:-60 %again_later%leave_me:159 %again_later%message:283 %again_later%money:-51
+%again_later%noise:-38 %again_later%pay_day:-33 %again_later%question:-67 %again_later%season:-54
+%again_later%shift_it:-38 %again_later%start_again:66 %again_later%thanks:-44 %again_later%who:-25 %agree:-41
+%agree%leave_me:-61 %agree%message:129 %agree%start_again:121 %away:-87 %away%call_off:-35 %away%start_again:-35
+%bad:-27 %bad%message:-25 %bring:-31 %bring%call_off:64 %bring%do_it:60 %bring%on_way:40 %bring%shift_it:-38
+%bring%start_again:73 %busy:-45 %busy%start_again:-27 %call_off:-172 %call_off%gone_car:27 %call_off%how_long:-32
+%call_off%leave_me:101 %call_off%money:-31 %call_off%place:43 %call_off%refuse:-150 %call_off%shift_it:-27
+%call_off%start_again:-61 %call_off%wrong_one:70 %car:-58 %car%start_again:-27 %car_part:-64 %car_part%leave_me:-30
+%car_part%message:27 %do_it:47 %do_it%gone_car:29 %do_it%message:84 %do_it%start_again:67 %do_it%wrong_one:53
+%doubt:67 %doubt%elsewhere:103 %doubt%leave_me:39 %doubt%message:107 %doubt%shift_it:80 %doubt%start_again:32
+%doubt%wrong_one:94 %elsewhere%fails:26 %elsewhere%leave_me:43 %elsewhere%message:80 %elsewhere%start_again:38
+%elsewhere%wrong_one:86 %fails:-71 %fails%refuse:-74 %fails%start_again:31 %family%leave_me:29 %family%odometer:26
+%gone_car:46 %gone_car%message:125 %gone_car%odometer:25 %gone_car%refuse:30 %gone_car%start_again:29
+%gone_car%wrong_one:109 %how_long:-70 %how_long%start_again:-46 %leave_me:-49 %leave_me%message:-234
+%leave_me%on_way:57 %leave_me%question:28 %leave_me%start_again:130 %leave_me%wrong_one:59 %machine:-27 %message:188
+%message%on_way:-43 %message%place:41 %message%refuse:-59 %message%shift_it:89 %message%start_again:410
+%message%wrong_one:148 %money:-62 %money%start_again:-36 %noise:-61 %noise%start_again:-45 %on_way:-56
+%on_way%wrong_one:-28 %pay_day:-41 %pay_day%start_again:-27 %phone:-54 %place%question:-33 %question:-82
+%question%refuse:33 %question%start_again:-28 %refuse:-286 %refuse%start_again:-150 %refuse%wrong_one:-27 %season:-59
+%season%start_again:-36 %shift_it%wrong_one:51 %staff:-54 %staff%wrong_one:-30 %start_again:736 %thanks:-37 %who:-39
+@?:-76 @after_visit:-100 @confirm:-155 @confirm_stop:-94 @day:-38 @later:-149 @nothing:161 @offers:-55 @times:-94
+@walk_in:-40 ^_alta:97 ^_ask:-48 ^_can:-28 ^_changed:35 ^_deme:38 ^_denme:27 ^_do:-28 ^_empezar:105 ^_i:72 ^_im:-30
+^_kindly:27 ^_la:-29 ^_me:-35 ^_mi:32 ^_no:-105 ^_opt:204 ^_para:-29 ^_put:40 ^_re:69 ^_resubscribe:111 ^_sign:-36
+^_start:152 ^_stop:-69 ^_turn:29 ^_unstop:256 ^_unsubscribe:-102 ^_vuelvanme:33 ^_what:-39 ^_wont:-47 ^_yo:-35 a:78
+a__en:29 a__mensajes:27 a_escribir:-49 a_la:84 a_mandarme:33 a_poner:29 accident:63 aceite:26 add:62 again_$:56
+again_in:-74 alta:157 are:-39 ask:-65 ask__again:-50 ask_me:-53 at:-50 aviso:-66 aviso_$:-54 avisos:33 avisos_$:25
+back:59 back_$:-47 back__i:37 back_in:78 back_on:80 back_up:57 baja:38 by:66 by__put:27 by_accident:64 by_mistake:31
+can__me:45 can_text:53 car:-33 changed:41 changed__mind:49 changed_my:49 con:-39 de:50 de__a:28 de__en:25
+de__lista:-75 de__textos:-41 de_alta:67 de_baja:36 de_la:-65 de_mandarme:-30 de_nuevo:170 de_su:-32 dejen:-33
+dejen_de:-33 deme:38 denme:28 denme_de:28 di:46 di_de:47 dont:-51 empezar:98 en__lista:41 en_la:35 en_los:28 end:-28
+es:-25 escribir:-40 escribir_$:-50 este:-29 for:-31 from:-44 got:-40 have:-37 hit:39 i:69 i__it:-35 i__stop:53
+i__the:51 i_hit:45 i_want:75 im:-30 in:125 in_$:225 in_june:-25 is:-76 it:-161 it_back:-32 june:-25 june_$:-31
+just:-25 kindly:26 la:-33 la__vez:-42 la_lista:93 la_otra:-43 le:-37 les:-45 les_aviso:-35 list:45 list_$:37 lista:61
+lista_$:48 lo:-41 los:183 los_avisos:29 los_mensajes:75 mandan:-32 mandando:-30 mandarme_mensajes:26 mas:-27 me:-29
+me__again:27 me__de:33 me__mensajes:-25 me__on:41 me__up:46 me_again:-26 me_back:154 me_mandan:-26 me_up:-82
+mensaje:-27 mensajes:38 mensajes__vez:40 mensajes_otra:40 messages:27 mind:49 mistake:31 more:26 my:54 my_mind:49
+my_texts:31 never:-31 no:-143 no__a:-29 no_me:-31 no_quiero:-45 no_vuelvan:-29 not:-57 nuevo:134 nuevo_$:73 of:-27
+on:83 on_$:51 on__list:37 opt:238 opt_me:43 opt_out:-26 otra:73 otra_vez:105 otro:-30 out:-50 out_$:-35 para:-30
+permission:-28 pero__si:26 please:44 please_$:32 poner:34 pongame:42 pueden:89 pueden__a:27 pueden__de:36 put:57
+put__back:71 put_me:70 que_me:35 querer:65 quiero__a:44 quiero__me:27 quiero_los:26 quiero_que:26 quiero_volver:50
+quitenme:-25 re:69 receive:34 recordatorios:51 reminders:83 reminders_again:39 restart:44 resubscribe:111 se:-28
+si:40 sigan_mandando:-30 sign:-54 sign__back:43 sign__up:-77 sign_me:-33 sin:75 sin_querer:65 start:58 stop_$:-27
+stop__accident:59 stop__me:-27 stop_by:59 stop_texting:-29 stopped:28 su:-36 su_lista:-32 text:-43 text__again:36
+textearme:36 texts:85 texts_$:-28 texts_again:87 the__again:37 the__back:25 the_back:-27 the_list:54 the_messages:34
+the_reminders:57 the_texts:60 them:39 this:-31 to:-43 to__list:34 to_receive:34 turn:55 turn__texts:27 turn_the:25
+unstop:256 unsubscribe:-121 unsubscribe_$:-70 unsubscribe_please:-34 unsubscribed:27 up:-43 up_$:-57 vez:87 vez_$:104
+volver:82 volver_a:83 vuelvan__escribir:-48 vuelvanme:42 vuelvanme_a:42 want:84 want_the:28 want_to:27 way:-33
+what:-38 with:-40 wont:-69 wont_start:-64 would:-25 ya_no:-28 ya_pueden:58 yo:-38 yo__aviso:-32 yo_les:-31 you:-65
+you_$:-30 you__text:49 you_can:50
 """

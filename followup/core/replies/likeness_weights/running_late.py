@@ -1,94 +1,113 @@
 """What speaks for and against `running_late`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "running_late"
-BIAS = -236
+BIAS = -264
 WEIGHTS = """\
-#abou:46 #acto:27 #adin:35 #affi:46 #afic:33 #afte:-29 #agar:44 #agua:28 #akes:-25 #alar:47 #algo:35 #alla:31
-#alle:30 #almo:26 #ambi:-41 #amin:60 #amos:-42 #anan:-31 #ance:-55 #ando:145 #anti:35 #apen:45 #apol:25 #apon:27
-#ardo:45 #arli:-25 #arro:48 #asad:141 #atel:-28 #ator:37 #atra:134 #ause:35 #aves:37 #avia:32 #avin:56 #away:66
-#ayed:30 #back:-32 #behi:45 #bloc:40 #bout:54 #brak:-28 #brid:71 #bsup:-33 #camb:-39 #cami:57 #canc:-74 #cant:-36
-#caus:35 #cerc:39 #chan:49 #choo:32 #cita:-37 #cito:38 #ckin:37 #come:-38 #cour:-37 #ctor:47 #cuan:-27 #cuel:26
-#dame:41 #davi:32 #deja:26 #dela:30 #demo:62 #dent:29 #desp:59 #ding:35 #doin:28 #dont:30 #draw:27 #dria:-48 #drop:33
-#eadi:36 #earl:-47 #eavi:56 #edia:64 #eeti:25 #eewa:35 #ehin:45 #ejor:-31 #elay:30 #elta:49 #emor:69 #emos:-26
-#enas:42 #ende:-25 #endo:31 #engo:87 #enme:62 #erca:36 #erdi:39 #erdo:29 #erne:-25 #erno:-26 #ersl:28 #espa:31
-#espu:25 #esta:-93 #esto:118 #etin:25 #etra:63 #etti:27 #ever:71 #eves:-26 #eway:39 #ffic:55 #fico:33 #firm:-50
-#forg:30 #free:27 #frid:-30 #fter:-29 #gare:26 #garr:47 #ghwa:28 #gies:25 #gimm:42 #give:57 #goin:35 #guan:27
-#half:86 #hall:34 #hang:39 #have:-38 #head:58 #held:72 #here:-34 #high:25 #hind:45 #hing:-37 #hizo:40 #hold:34
-#hool:32 #houl:28 #hour:74 #hous:25 #humb:-33 #hurs:-45 #hway:28 #ible:-27 #idge:72 #iern:-25 #ight:80 #ighw:28
-#igue:-25 #imme:42 #inos:47 #inut:67 #ittl:31 #jaja:27 #juev:-26 #just:100 #king:36 #lann:-26 #larg:27 #larm:31
-#late:66 #lave:34 #laye:30 #leav:49 #left:58 #lego:-25 #lept:28 #lier:-25 #ligh:46 #like:39 #litt:31 #llav:34
-#lleg:-30 #llet:28 #lluv:25 #lmos:26 #lock:46 #logi:25 #lost:27 #luga:42 #luvi:25 #mana:-42 #mart:-36 #mbia:-35
-#mbsu:-33 #medi:61 #meet:25 #mejo:-31 #mino:48 #mins:114 #minu:67 #more:27 #moro:52 #morr:-36 #most:26 #movi:31
-#nana:-31 #ncel:-74 #ning:26 #nino:62 #nnin:37 #noma:39 #ntit:43 #nuto:27 #nuts:34 #ocki:39 #odav:32 #oder:-37
-#odri:-48 #ogie:25 #oing:64 #olan:25 #olog:25 #omas:39 #omin:-25 #omor:-36 #oque:28 #orad:41 #orri:30 #orro:-36
-#orry:92 #ours:-43 #ouse:26 #over:104 #ovin:31 #paci:31 #past:86 #pena:52 #perd:79 #pero:73 #plan:-35 #pode:-50
-#podr:-54 #polo:25 #poqu:25 #pued:-106 #quar:49 #quit:33 #ract:28 #rado:32 #raff:55 #rafi:33 #rake:-28 #rasa:136
-#rase:55 #rdon:39 #reew:35 #retr:60 #rida:-26 #ridg:65 #rien:45 #rlie:-25 #rnes:-25 #rnoo:-26 #road:56 #roll:25
-#rong:36 #rrie:36 #rrow:-36 #rsda:-44 #rsle:28 #rter:49 #rtes:-39 #runn:60 #sado:119 #salg:54 #sali:33 #scho:32
-#sday:-40 #shal:34 #shou:28 #sibl:-27 #sigu:-25 #slep:28 #slow:47 #sorr:92 #spac:32 #spue:25 #stam:-41 #stop:-27
-#stoy:106 #tamo:-41 #tant:33 #tapo:33 #tard:101 #tare:-35 #tart:35 #tely:-31 #that:-35 #then:42 #ther:-29 #thin:-39
-#thum:-34 #thur:-45 #ting:46 #tito:63 #toda:27 #tomo:-36 #took:45 #tora:38 #trac:38 #traf:88 #trai:60 #tras:193
-#tren:41 #ttin:28 #ttle:29 #turn:35 #uart:66 #uede:-60 #uedo:-60 #uela:36 #uelt:49 #ugar:42 #umbs:-33 #unni:60
-#unos:47 #ursd:-44 #urse:-34 #utos:27 #uvia:25 #veng:83 #vers:28 #very:53 #ving:96 #vola:25 #vuel:61 #wall:28
-#week:-55 #were:-31 #work:27 #wrec:27 #wron:36 %again_later:44 %again_later%agree:35 %again_later%bring:151
-%again_later%call_off:61 %again_later%car_part:40 %again_later%do_it:29 %again_later%elsewhere:26
-%again_later%lift:-28 %again_later%on_way:53 %again_later%place:117 %again_later%question:86 %again_later%refuse:75
-%again_later%start_again:-27 %agree:-215 %agree%bring:-26 %agree%call_off:-36 %agree%how_long:51 %agree%on_way:-40
-%agree%refuse:37 %agree%wrong_one:35 %away:97 %away%call_off:-83 %away%elsewhere:25 %away%fails:33 %away%how_long:30
-%away%leak:26 %away%on_way:-41 %away%phone:25 %away%place:-25 %away%wrong_one:64 %bad:36 %bad%on_way:30 %bring:-35
-%bring%call_off:59 %bring%leave_me:-57 %bring%odometer:42 %bring%on_way:42 %bring%question:36 %busy:78
-%busy%how_long:34 %busy%leave_me:25 %busy%on_way:68 %busy%place:35 %call_off%car:34 %call_off%fails:40
-%call_off%lift:32 %call_off%on_way:72 %call_off%question:68 %call_off%smoke_smell:28 %call_off%start_again:-45
-%call_off%wrong_one:-37 %car:79 %car%family:45 %car%lift:27 %car%on_way:35 %car%refuse:50 %car_part:69
-%car_part%place:-42 %car_part%refuse:50 %car_part%wrong_one:40 %do_it%on_way:34 %do_it%place:45 %do_it%question:35
-%do_it%wrong_one:31 %doubt%on_way:28 %doubt%shift_it:26 %elsewhere:30 %elsewhere%on_way:52 %elsewhere%wrong_one:25
-%fails:33 %fails%start_again:35 %family:137 %family%how_long:34 %family%odometer:29 %family%on_way:34 %gone_car:31
-%gone_car%on_way:35 %how_long:128 %how_long%on_way:68 %how_long%place:26 %how_long%who:25 %leave_me%refuse:35
-%lift:31 %lift%refuse:35 %odometer:46 %odometer%place:-27 %on_way:387 %on_way%opening:-31 %on_way%phone:42
-%on_way%place:86 %on_way%question:57 %on_way%refuse:-69 %on_way%shift_it:37 %on_way%start_again:32 %on_way%who:50
-%on_way%wrong_one:104 %opening:-47 %phone%refuse:35 %place:166 %place%who:43 %place%wrong_one:61 %question:-70
-%question%refuse:73 %refuse:-41 %refuse%wrong_one:55 %shift_it:-79 %wrong_one:96 @?:-126 @confirm:304 @confirm_:-88
-@confirm_stop:-30 @confirm_thumbsup:-33 @day:-47 @nothing:121 @offers:-165 @reading:-43 @time:-105 @times:84
-@walk_in:-160 ^_$:-90 ^_ahi:-138 ^_ando:54 ^_any:-26 ^_be:180 ^_can:-28 ^_cant:-40 ^_coming:34 ^_como:-32 ^_en:-29
-^_estoy:46 ^_going:50 ^_got:-48 ^_gps:33 ^_had:32 ^_half:47 ^_hay:48 ^_held:74 ^_hit:53 ^_how:-57 ^_hoy:-37 ^_i:-50
-^_ill:-54 ^_is:-76 ^_it:-25 ^_just:60 ^_llego:34 ^_me:-54 ^_min:76 ^_my:41 ^_no:-49 ^_ok:-27 ^_on:45 ^_perdon:30
-^_podria:-43 ^_puedo:-38 ^_running:47 ^_si:-101 ^_still:-32 ^_stop:-35 ^_thumbsup:-33 ^_too:-31 ^_vengo:34 ^_voy:115
-^_we:-26 ^_were:-34 ^_will:-64 ^_y:-86 ^_ya:-37 ^_yep:-39 ^_yes:-58 ^_you:-37 a:41 a__late:55 a_bit:39 a_few:31
-a_little:27 a_poder:-37 about:46 afternoon:-26 agarro:30 ahi:-265 ahi_$:32 ahi_estare:-56 ahi_estoy:-33 ahi_le:-28
-alarm:35 all:-52 alla:34 alla_$:46 almost:26 an:25 ando:62 any:-33 any__to:-25 apenas:45 apologies:25 are:-33
-as__as:25 at:132 at_$:36 at_the:34 at_work:32 atrasado:61 away:66 away_$:54 back:-32 be:197 be__at:71 be__by:66
-be__in:47 be_a:70 be_late:67 be_there:32 behind:45 behind_$:25 behind_the:-29 bit:45 blocking:30 bridge:46 bus:45
-but:70 by:102 by_$:72 by_a:32 c:-82 camino:48 can:-33 cancel:-48 cant:-36 cerca:39 cerca_$:44 chance_de:28 cita:-35
-cita_$:-31 come:-37 come_in:-29 coming_$:-62 como_llego:-53 con:58 con_los:53 dame:38 day:-52 day_$:-31 de:74
-de_la:28 delayed:30 despues:28 dia:-49 dia_$:-33 do:-44 doing:28 dont:30 drop_off:32 earlier:-25 el:85 el_freeway:33
-el_lugar:38 el_martes:-34 el_tapon:26 en:50 en__freeway:30 en__tarde:-64 en_camino:38 en_el:49 en_la:-57 en_pie:-33
-es:-32 escuela:26 ese:-27 estamos:-41 estare:-42 estare_$:-37 estoy:106 estoy_a:26 estoy_ahi:53 every:49
-every__light:49 every_red:49 few:46 freeway:35 gas:32 gimme:42 give:39 going:35 going__be:60 going_to:38 got:-25
-got_to:-29 gps:39 had:78 had_to:72 half:89 half_past:26 have:-37 have_to:-38 hay:58 hay_un:28 heading:36 held:72
-held__at:72 held_up:74 highway:28 hit:51 hizo:40 hold:35 hold_my:31 hora:31 hora_$:35 hour:83 house:26 how:-63
-hoy:-56 hoy__la:-27 hoy_en:-27 i__there:-27 i_shall:34 i_wont:-35 ill:-34 ill__there:-77 ill_be:-39 im:51
-im__coming:-37 im__on:-28 im_late:37 im_not:-44 in_$:29 in__week:-34 in_the:-46 ir:-68 ir_$:-29 is:26 is__a:-25
-is_nuts:34 is_there:-38 is_up:58 it:-91 it_$:-48 jueves:-26 just:100 kid:25 la__no:47 la_escuela:26 la_tarde:-118
-las:28 las_$:-37 las_llaves:34 late:121 late__the:-39 late_in:-45 late_sorry:31 lately:-27 lately_$:-26 later:-25
-le:-34 leaving:56 leaving_now:27 leaving_the:33 left:58 left_$:65 light:36 like:39 like_$:29 little:31 little_late:32
-llaves:34 llegando:25 llegar:-43 llego:-25 llego_$:-79 llego_en:36 lluvia:25 lo:-56 los:63 los_ninos:48 lost:27
-lugar:42 manana:-31 martes:-36 martes_$:-28 mas:-38 mas_$:103 mas__a:-30 mas_tarde:-160 me:122 me__con:46 me__el:45
-me__la:28 me__tarde:31 me_agarro:30 me_fue:26 me_hizo:40 me_late:-171 media:66 media_hora:37 meeting:25 mejor:-31
-mero:26 mi__ya:25 min:377 min_$:149 min_late:34 min_tarde:27 mins:114 minutos:27 more:35 moving:31 my:115 my_spot:26
-my_wallet:28 ninos:47 ninos_$:48 no__a:-58 no_llego:-32 no_me:64 no_voy:-146 nomas:39 not:-61 not_coming:-78 now:175
-now_$:85 nuts:34 of:46 of_me:38 off:36 ok_$:28 on_$:-99 on__road:32 on_the:88 out:103 out_$:55 out__door:30
-out_the:25 over:83 overslept:28 para_alla:61 past:86 past_$:48 perdon:39 pero:87 pero_no:31 pie:-34 pie_$:-30
-poder:-37 podria:-43 podria_ser:-43 poquito:25 por:-30 puede:-64 puedo:-48 puedo_ir:-30 quarter:49 red:41
-red_light:48 retrasado:51 road:50 running:58 running_late:37 salgo:54 school:32 se:66 se__hizo:40 se__mas:-27
-se_me:58 se_puede:-48 ser:-42 ser_mas:-48 set:-25 set_$:-28 shall:34 shall_be:34 should:25 si:-70 si_ahi:-30
-si_voy:-41 sin:-41 slow:47 so:40 so_i:34 sorry:92 start:36 still_on:-37 stop:-43 tantito:36 tapon:27 tarde_$:-78
-tardo:45 ten:49 that:-35 the:76 the__now:92 the_car:30 the_door:25 the_highway:29 the_house:26 the_road:40
-the_way:-31 the_week:-36 the_wrong:31 then:42 there_$:-185 there_at:75 there_by:74 there_in:58 thumbsup:-33
-thumbsup_$:-33 thursday:-41 thursday_$:-27 to:47 to__in:-26 to__late:30 to__the:25 to_be:53 to_come:-25 todavia:32
-todo:-28 tomorrow:-35 too:-38 too_late:-29 took:45 tractor:28 traffic:50 traffic_is:40 trafico:33 trafico_$:28
-train:32 tren:42 tren_$:27 ugh:27 un:85 un__en:26 unos:47 up:118 up__the:29 up_at:70 vengo:83 viernes:-25 volando:26
-voy:53 voy_$:-88 voy__alla:40 voy__camino:25 voy__poder:-36 voy__y:25 voy_a:-129 voy_para:32 voy_tarde:86 vuelta:42
-wallet:28 way:-47 way_$:-30 way_to:-38 we:-53 week:-49 week_$:-46 were:-31 will__there:-61 will_be:-45 wont_be:-42
-work:30 wreck:27 wrong:36 y:35 y_$:-85 ya:117 ya__para:31 ya__voy:-52 ya_estoy:41 ya_no:-40 ya_voy:146 yep:-44
-yes:-60 you:-45 you_there:-31
+#abou:61 #acci:31 #acto:32 #adin:40 #affi:49 #afic:35 #afte:-36 #afue:-29 #agar:48 #agua:32 #ahea:27 #akes:-27
+#alar:55 #alca:25 #algo:39 #alla:36 #alle:37 #ally:27 #almo:32 #ambi:-49 #amin:60 #amos:-47 #anan:-33 #anca:25
+#ance:-70 #ando:167 #anti:39 #anzo:26 #apen:54 #apol:28 #apon:30 #arad:26 #ardo:52 #arli:-25 #arly:-25 #arou:28
+#arro:54 #asad:165 #atel:-29 #ator:40 #atra:146 #ause:39 #aves:43 #avia:36 #avin:67 #away:73 #ayed:36 #baby:27
+#back:-39 #behi:47 #bloc:46 #bout:61 #brak:-31 #brid:84 #bsup:-35 #busc:25 #camb:-47 #cami:55 #canc:-92 #cand:26
+#cant:-50 #canz:25 #carr:28 #caus:39 #ccid:33 #cela:-26 #cerc:41 #chan:55 #choo:37 #cide:33 #cita:-46 #cito:43
+#ckin:43 #come:-45 #conf:-26 #cool:25 #corr:30 #cour:-35 #cros:25 #ctor:56 #cuan:-34 #cuel:30 #culp:26 #dame:47
+#davi:36 #deja:30 #dela:35 #demo:66 #dent:42 #desp:69 #ding:38 #disc:26 #doin:33 #dont:36 #draw:32 #dria:-55 #drop:39
+#eadi:40 #earl:-50 #eavi:67 #edia:71 #eeti:30 #eewa:36 #egan:28 #ehin:47 #ejor:-31 #elay:36 #elta:57 #emor:75
+#emos:-30 #enas:51 #ende:-28 #endo:37 #engo:101 #enme:71 #erca:38 #erdi:46 #erdo:33 #erne:-28 #erno:-31 #erry:29
+#ersl:32 #escu:27 #espa:37 #espu:30 #esta:-105 #esto:135 #etin:30 #etra:74 #etti:38 #even:29 #ever:78 #eves:-30
+#eway:40 #fast:27 #ferr:29 #ffic:59 #fico:35 #find:27 #firm:-58 #forg:34 #free:28 #frid:-33 #from:-28 #fter:-36
+#fuer:-31 #gand:29 #gare:28 #garr:51 #gett:29 #ghwa:30 #gies:28 #gimm:49 #ging:27 #give:66 #goin:43 #good:-27
+#guan:31 #half:105 #hall:39 #hanc:27 #hang:40 #have:-49 #head:67 #held:82 #help:-25 #here:-33 #high:26 #hind:47
+#hing:-41 #hizo:49 #hold:40 #hool:37 #houl:37 #hour:87 #hous:32 #humb:-35 #hurs:-48 #hway:30 #ible:-31 #iday:-26
+#iden:33 #idge:86 #iemp:-28 #iern:-28 #ight:92 #ighw:30 #igue:-26 #imme:49 #inos:52 #inut:77 #irme:-28 #iscu:27
+#ittl:31 #jaja:32 #juev:-30 #just:113 #king:41 #land:28 #lann:-26 #larg:30 #larm:37 #late:77 #lave:40 #laye:36
+#lcan:25 #leav:59 #left:64 #lego:-32 #lept:32 #lier:-25 #ligh:49 #like:45 #litt:31 #llav:40 #lleg:-33 #llet:33
+#lluv:29 #lmos:32 #lock:54 #logi:28 #lost:31 #luga:50 #luvi:29 #mana:-47 #mart:-37 #mbia:-42 #mbsu:-35 #medi:68
+#meet:30 #mejo:-31 #mile:28 #mino:45 #mins:134 #minu:77 #more:32 #moro:55 #morr:-43 #most:31 #move:-25 #movi:36
+#nada:26 #nana:-34 #ncel:-92 #nday:-25 #ning:32 #nino:68 #nnin:46 #noma:46 #ntit:50 #nuto:31 #nuts:38 #ocki:45
+#odav:36 #oder:-46 #odri:-55 #ogie:28 #oing:77 #olan:27 #olog:28 #omas:46 #omin:-25 #omor:-43 #oque:32 #oqui:28
+#orad:44 #orit:28 #orri:35 #orro:-43 #orry:114 #ours:-44 #ouse:32 #over:118 #ovin:36 #paci:37 #para:35 #pasa:27
+#past:99 #pena:62 #perd:92 #pero:91 #ping:27 #plan:-36 #poco:25 #pode:-61 #podr:-60 #polo:28 #poqu:29 #pued:-120
+#pues:28 #quar:56 #quit:38 #ract:33 #rado:34 #raff:60 #rafi:35 #rain:27 #rake:-31 #rasa:153 #rase:60 #rdid:25
+#rdon:45 #reck:30 #reew:36 #retr:71 #rida:-28 #ridg:78 #rien:53 #rita:29 #rlie:-25 #rnes:-28 #rnoo:-31 #road:63
+#roll:30 #rong:40 #ross:25 #rque:28 #rrec:-26 #rrie:42 #rrow:-43 #rsda:-47 #rsle:32 #rter:56 #rtes:-40 #runn:69
+#sado:140 #salg:62 #sali:39 #scan:26 #scho:37 #scue:28 #scul:27 #sday:-41 #shal:39 #shou:36 #sibl:-30 #sigu:-26
+#slep:32 #slow:50 #smok:-26 #sorr:114 #spac:38 #spot:25 #spue:30 #stam:-46 #stop:-27 #stoy:121 #stuc:-28 #tamo:-46
+#tant:38 #tapo:37 #tard:130 #tare:-39 #tart:42 #tely:-35 #that:-44 #then:46 #ther:-30 #thin:-42 #thum:-36 #thur:-48
+#ting:57 #tito:73 #toda:34 #tomo:-44 #took:52 #tora:41 #town:27 #trac:45 #traf:95 #trai:67 #tras:217 #tren:44
+#ttin:38 #ttle:29 #tuck:-28 #turn:39 #uart:75 #uede:-73 #uedo:-61 #uela:42 #uelt:57 #uera:-30 #ugar:50 #uito:27
+#umbs:-35 #unni:69 #unos:56 #urno:29 #ursd:-47 #urse:-32 #usca:26 #utos:31 #uvia:29 #vemo:-27 #veng:98 #vers:31
+#very:56 #ving:112 #vola:28 #vuel:71 #wall:32 #week:-59 #were:-33 #work:26 #wrec:33 #wron:40 %again_later:57
+%again_later%agree:40 %again_later%bring:180 %again_later%call_off:86 %again_later%car_part:46 %again_later%do_it:34
+%again_later%doubt:28 %again_later%elsewhere:31 %again_later%leak:25 %again_later%lift:-31 %again_later%odometer:26
+%again_later%on_way:62 %again_later%place:134 %again_later%question:96 %again_later%refuse:87
+%again_later%start_again:-35 %again_later%wrong_one:29 %agree:-283 %agree%away:-26 %agree%bring:-32
+%agree%call_off:-38 %agree%how_long:60 %agree%on_way:-57 %agree%refuse:47 %agree%wrong_one:43 %away:103
+%away%call_off:-100 %away%elsewhere:29 %away%fails:39 %away%how_long:35 %away%leak:29 %away%leave_me:29
+%away%on_way:-56 %away%phone:29 %away%place:-31 %away%wrong_one:72 %bad:39 %bad%on_way:31 %bring:-28
+%bring%call_off:74 %bring%fails:26 %bring%leak:26 %bring%leave_me:-60 %bring%odometer:50 %bring%on_way:56
+%bring%question:44 %bring%refuse:-27 %busy:86 %busy%how_long:35 %busy%leave_me:31 %busy%on_way:70 %busy%place:39
+%call_off%car:39 %call_off%fails:47 %call_off%lift:40 %call_off%on_way:78 %call_off%question:83
+%call_off%smoke_smell:34 %call_off%start_again:-52 %call_off%wrong_one:-44 %car:97 %car%family:53 %car%how_long:28
+%car%lift:33 %car%on_way:39 %car%refuse:60 %car_part:75 %car_part%place:-56 %car_part%refuse:58
+%car_part%wrong_one:46 %do_it:26 %do_it%on_way:34 %do_it%place:56 %do_it%question:38 %do_it%wrong_one:36
+%doubt%on_way:37 %doubt%shift_it:30 %elsewhere:34 %elsewhere%on_way:58 %elsewhere%wrong_one:33 %fails:35
+%fails%start_again:42 %fails%wrong_one:27 %family:166 %family%how_long:45 %family%odometer:34 %family%on_way:46
+%gone_car:39 %gone_car%on_way:44 %how_long:148 %how_long%odometer:27 %how_long%on_way:77 %how_long%opening:-27
+%how_long%place:26 %how_long%who:28 %leak%wrong_one:26 %leave_me%on_way:26 %leave_me%refuse:42 %lift:38
+%lift%refuse:42 %odometer:56 %odometer%place:-32 %on_way:434 %on_way%opening:-39 %on_way%phone:46 %on_way%place:94
+%on_way%question:59 %on_way%refuse:-85 %on_way%shift_it:47 %on_way%start_again:37 %on_way%who:52
+%on_way%wrong_one:117 %opening:-58 %phone%refuse:41 %place:177 %place%who:45 %place%wrong_one:68 %question:-81
+%question%refuse:87 %refuse%wrong_one:67 %shift_it:-87 %staff:-27 %wrong_one:114 @?:-142 @after_visit:-28
+@confirm:324 @confirm_:-100 @confirm_stop:-31 @confirm_thumbsup:-35 @day:-54 @nothing:155 @offers:-189 @reading:-49
+@time:-120 @times:113 @walk_in:-185 ^_$:-101 ^_ahi:-156 ^_ando:61 ^_any:-30 ^_asi:-25 ^_be:203 ^_can:-37 ^_cancel:-25
+^_cant:-52 ^_coming:41 ^_como:-37 ^_en:-30 ^_estoy:62 ^_going:67 ^_got:-58 ^_gps:38 ^_had:36 ^_half:54 ^_hay:54
+^_held:84 ^_hit:57 ^_how:-74 ^_hoy:-39 ^_i:-59 ^_ill:-68 ^_is:-88 ^_it:-27 ^_just:68 ^_llego:35 ^_me:-88 ^_mi:28
+^_min:86 ^_my:51 ^_no:-48 ^_not:-30 ^_of:-32 ^_ok:-31 ^_on:46 ^_perdon:34 ^_podria:-49 ^_puedo:-39 ^_running:52
+^_se:-29 ^_see:-27 ^_si:-125 ^_still:-34 ^_stop:-36 ^_the:-26 ^_thumbsup:-35 ^_too:-32 ^_took:26 ^_traffic:30
+^_vengo:39 ^_voy:139 ^_we:-27 ^_were:-35 ^_will:-69 ^_y:-97 ^_ya:-49 ^_yep:-47 ^_yes:-80 ^_you:-43 a:58 a__late:59
+a_bit:44 a_few:38 a_little:28 a_poder:-46 a_quarter:25 about:61 afternoon:-31 afuera:-29 agarro:32 ahead:27 ahi:-304
+ahi_$:32 ahi__vemos:-25 ahi_estare:-65 ahi_estoy:-39 ahi_le:-32 ahi_nos:-25 alarm:40 alcanzo:26 all:-57 alla:39
+alla_$:52 almost:32 an:33 ando:70 ando__en:25 any:-39 any__to:-25 any_way:-29 apenas:54 apologies:28 are:-37
+around:28 as__as:29 asi:-26 at:152 at_$:42 at_the:39 at_work:32 atrasado:72 away:73 away_$:60 back:-39 back_out:-28
+be:246 be__at:84 be__by:76 be__in:56 be_a:78 be_coming:-25 be_late:88 be_there:45 behind:47 behind_$:30
+behind_the:-37 bit:50 blocking:34 bridge:54 bus:52 buscando:26 but:81 by:114 by_$:83 by_a:36 c:-91 camino:45 can:-45
+can_i:-29 cancel:-61 cant:-50 cerca:41 cerca_$:46 chance:28 chance_de:33 cita:-45 cita_$:-39 come:-44 come_in:-31
+coming_$:-66 coming_just:25 como_llego:-61 con:65 con_los:57 cool:25 could:-27 count:-25 course:-32 dame:43 day:-61
+day_$:-36 de:83 de__escuela:25 de__hora:26 de_la:33 delayed:36 despues:32 dia:-58 dia_$:-39 do:-58 doing:33 dont:36
+dont__my:27 dont_give:27 drop:30 drop_off:38 earlier:-25 el:101 el_bus:25 el_freeway:35 el_lugar:43 el_martes:-34
+el_tapon:30 el_tren:34 en:47 en__freeway:32 en__tarde:-73 en_camino:33 en_el:53 en_la:-64 en_pie:-36 es:-35
+escuela:30 ese:-32 ese_dia:-29 estamos:-46 estare:-47 estare_$:-41 estoy:121 estoy_$:-26 estoy_a:33 estoy_ahi:63
+every:51 every__light:53 every_red:53 fast:28 ferry:29 few:54 find:27 freeway:36 from:-28 fue:26 gas:35 getting:29
+gimme:49 gimme_a:26 give:45 give_me:26 going:43 going__be:77 going_to:45 good:-27 got:-28 got_to:-36 gps:44 had:88
+had_to:81 half:107 half_past:30 have:-48 have_to:-47 hay:68 hay_un:34 heading:40 held:82 held__at:82 held_up:84
+help:-25 highway:30 hit:55 hizo:49 hizo_tarde:25 hold:41 hold__spot:26 hold_my:37 hora:32 hora_$:36 hour:99 house:32
+how:-78 how__are:-27 how_late:-32 hoy:-59 hoy__la:-28 hoy_en:-28 i__there:-32 i_know:30 i_shall:40 i_wont:-41 ill:-46
+ill__there:-92 ill_be:-52 im:60 im__coming:-37 im__on:-30 im_late:41 im_not:-46 im_there:29 in_$:30 in__week:-37
+in_the:-49 ir:-78 ir_$:-36 is:28 is__a:-29 is_nuts:38 is_there:-44 is_up:68 it:-102 it_$:-56 jueves:-30 just:113
+kid:27 la__no:55 la_cita:-32 la_escuela:30 la_tarde:-134 las:47 las_$:-33 las_llaves:40 late:138 late_$:-30
+late__a:25 late__the:-40 late_afternoon:-26 late_are:-27 late_in:-47 late_sorry:37 lately:-28 lately_$:-26 later:-30
+le:-39 leaving:67 leaving_now:36 leaving_the:40 left:64 left_$:72 light:37 like:45 like_$:34 little:31 little_late:33
+llaves:40 llegando:29 llegar:-43 llego:-32 llego_$:-92 llego_en:38 lluvia:29 lo:-64 los:69 los_ninos:52 lost:31
+lugar:50 manana:-33 martes:-37 martes_$:-27 mas:-36 mas_$:120 mas__a:-32 mas_tarde:-178 me:118 me__con:50 me__el:50
+me__la:33 me__tarde:32 me__un:29 me_agarro:32 me_fue:32 me_hizo:49 me_late:-214 me_voy:-25 media:74 media_hora:39
+meeting:30 mejor:-31 mero:29 mi:27 mi__ya:28 min:431 min_$:166 min_late:42 min_tarde:30 mins:134 minutos:31
+minutos_$:27 more:42 moving:36 mph:28 mueve:25 my:128 my_place:25 my_spot:30 my_wallet:33 nada:26 ninos:52 ninos_$:52
+no__a:-74 no__donde:25 no_alcanzo:27 no_llego:-36 no_me:78 no_se:26 no_voy:-172 nomas:46 nos_vemos:-26 not:-72
+not_coming:-87 now:207 now_$:100 nuts:38 of:60 of_course:-32 of_me:45 off:44 ok_$:33 on:28 on_$:-104 on__road:34
+on_the:107 on_time:25 out:121 out_$:68 out__door:32 out_the:26 over:94 overslept:32 para:25 para_alla:69 past:99
+past_$:55 perdon:45 pero:107 pero_no:37 pie:-37 pie_$:-33 poco:25 poder:-46 podria:-50 podria_ser:-49 poquito:29
+por:-41 puede:-73 puedo:-48 puedo_ir:-31 quarter:56 ran:27 ran_over:28 red:41 red_light:52 retrasado:60 road:56
+running:67 running_late:42 salgo:62 school:37 se:76 se__fue:28 se__hizo:49 se__mas:-29 se_me:70 se_mueve:25
+se_puede:-55 ser:-47 ser_mas:-54 set:-25 set_$:-29 shall:39 shall_be:40 should:29 si:-83 si__estare:-26 si_ahi:-34
+si_voy:-36 sin:-49 slow:51 so:44 so_i:36 sorry:114 spot:28 start:43 still_on:-39 stop:-45 stuck:-28 take:27
+tantito:41 tapon:30 tarde_$:-86 tardecito:25 tardecito_$:25 tardo:52 ten:56 that:-43 the:92 the__now:105 the_car:35
+the_door:27 the_highway:31 the_house:33 the_road:44 the_way:-31 the_week:-38 the_wrong:34 then:46 there_$:-205
+there__traffic:25 there_a:-25 there_at:89 there_by:85 there_in:69 there_is:-28 thumbsup:-35 thumbsup_$:-35
+thursday:-43 thursday_$:-28 to:51 to__in:-26 to__late:44 to__the:29 to_back:-28 to_be:70 to_come:-25 todavia:36
+todo:-33 tomorrow:-43 too:-45 too_late:-29 took:52 tractor:33 traffic:53 traffic_is:45 trafico:35 trafico_$:28
+train:35 tren:44 tren_$:27 turno:29 ugh:36 un:102 un__en:32 un__tarde:27 un_poco:25 un_poquito:26 unos:56 up:137
+up_$:25 up__the:33 up_at:81 vemos:-27 vengo:98 viernes:-28 volando:31 voy:67 voy_$:-94 voy__alla:45 voy__poder:-46
+voy__y:27 voy_a:-149 voy_para:37 voy_saliendo:28 voy_tarde:98 vuelta:49 wallet:33 was:28 way:-64 way_$:-47 way_to:-41
+we:-64 week:-53 week_$:-49 were:-33 will__there:-61 will_be:-42 wont__there:-26 wont_be:-48 work:30 wreck:34 wrong:40
+y:41 y_$:-96 ya:115 ya__para:35 ya__voy:-58 ya_estoy:36 ya_no:-40 ya_voy:158 yep:-52 yes:-83 you:-51 you_there:-34
 """

@@ -1,205 +1,234 @@
 """What speaks for and against `stop`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "stop"
-BIAS = -160
+BIAS = -173
 WEIGHTS = """\
-#abaj:33 #abin:-31 #abla:-35 #able:-31 #abou:-114 #acar:-38 #acte:37 #acti:-53 #acto:52 #ados:-39 #agai:77 #agen:-27
-#ages:60 #agin:65 #ajes:64 #ajit:37 #aken:56 #akes:-30 #alir:80 #alls:-28 #ally:-61 #alon:55 #alre:73 #alta:-28
-#alto:33 #anan:-51 #anda:-43 #ande:32 #andl:-25 #ange:-40 #angi:31 #aniz:-50 #anno:-44 #anta:-66 #ante:30 #anyt:68
-#aque:47 #aqui:89 #arar:46 #aras:31 #arde:-47 #arel:-33 #aren:112 #arin:25 #ario:-31 #arly:-47 #arme:-30 #aron:-29
-#arte:30 #asia:-36 #aske:38 #asta:44 #asti:-42 #atev:30 #atin:-57 #ator:-53 #atos:73 #augh:25 #aven:-31 #avis:-69
-#avor:82 #away:81 #back:-80 #baja:70 #bajo:25 #bare:-33 #base:116 #bast:34 #befo:-30 #bein:38 #bien:-65 #bloc:-75
-#blow:38 #body:33 #book:-44 #borr:173 #both:-30 #bout:-114 #busy:-60 #bvio:26 #cabi:-31 #call:-120 #came:94 #canc:57
-#cant:-79 #cela:96 #cele:-53 #cell:43 #celo:-62 #chan:-45 #chec:-45 #chos:-25 #cibi:64 #cita:-94 #cked:-97 #clar:38
-#como:-127 #comp:-31 #cons:45 #cont:211 #crap:35 #cras:-31 #crib:99 #cten:39 #ctio:-27 #ctiv:-54 #cult:-32 #dand:-38
-#daug:31 #deje:-48 #dele:37 #dema:-40 #dent:-37 #ders:-45 #dije:63 #dine:-43 #ding:77 #dire:-34 #does:-56 #done:45
-#drop:62 #dule:-29 #eact:-30 #eady:59 #eari:25 #earl:-49 #ease:29 #eave:-178 #ecib:58 #ecio:-25 #ecor:-34 #eden:-56
-#edes:26 #edul:-29 #efon:44 #efor:-30 #egat:-28 #egre:-26 #eing:37 #ejen:89 #elar:116 #elef:44 #elen:-43 #elet:34
-#elim:79 #else:57 #elva:59 #emas:-40 #embe:-26 #emer:62 #emin:-46 #emov:90 #empr:-51 #enci:51 #ende:-25 #endi:58
-#enga:65 #enle:134 #enlo:-69 #enme:262 #ensa:30 #envi:47 #eone:-29 #eply:25 #epor:124 #equi:-28 #erer:-35 #eres:27
-#erge:62 #ermi:97 #erso:37 #esad:29 #escr:68 #esnt:-29 #este:101 #esto:25 #esub:-46 #eted:25 #eten:68 #etir:47
-#ette:-27 #evan:33 #ever:140 #evok:200 #exte:220 #exti:45 #exto:89 #favo:82 #feel:-36 #filt:-34 #fine:-25 #foll:169
-#fono:44 #fore:-54 #frai:26 #frid:-49 #from:147 #furt:80 #gain:77 #gand:38 #gati:-28 #genc:60 #gend:-25 #ghte:31
-#ging:113 #goin:-69 #gone:33 #good:-28 #grea:-25 #gree:31 #gust:-36 #habl:-55 #hago:-53 #hanc:-42 #have:-27 #hear:40
-#heav:-27 #heck:-26 #hedu:-29 #hese:183 #hing:47 #hold:-65 #hone:41 #hops:33 #hora:-54 #hour:31 #hter:31 #iado:-38
-#iban:29 #ibir:137 #iday:-50 #iden:45 #igan:-93 #ight:-54 #ilte:-33 #imes:128 #imin:78 #inat:-34 #inde:-28 #indl:49
-#inen:70 #iner:-43 #info:95 #ings:-25 #ious:37 #iper:-50 #ippe:-32 #ires:-58 #irve:-57 #isar:-36 #isco:33 #isnt:-96
-#issi:62 #iten:32 #itos:29 #iven:-34 #jenl:-57 #jenm:78 #jito:37 #just:-163 #keep:-97 #kill:61 #kind:39 #know:-42
-#lace:31 #lama:-31 #lame:-41 #lant:-73 #laro:38 #last:35 #late:-30 #ldnt:-27 #leav:-157 #lefo:44 #less:-50 #lest:55
-#lete:33 #ligh:-25 #like:-118 #limi:77 #list:54 #live:30 #llam:-59 #llan:-63 #llow:160 #lock:-83 #lone:55 #long:65
-#lrea:73 #lsew:-29 #lter:-33 #ltos:-28 #ltur:-32 #lvan:46 #lver:-53 #lvid:63 #make:-61 #mana:-55 #mand:-37 #many:42
-#masi:-36 #mber:67 #mean:25 #menm:-25 #mens:31 #ment:33 #meon:-29 #merg:62 #mero:86 #mind:-58 #mine:61 #ming:-28
-#miso:37 #miss:53 #mist:-28 #moki:-44 #mole:55 #mone:-31 #mont:-27 #more:239 #move:86 #mpra:-46 #much:-70 #muev:27
-#mute:185 #nada:90 #nana:-51 #ncel:63 #nces:-44 #ncie:57 #ndan:-67 #nden:80 #nder:-51 #ndin:78 #ndly:49 #need:-83
-#nega:-28 #nero:-40 #neve:70 #ngan:85 #nged:-28 #nger:50 #ngin:36 #ning:-30 #nlos:-57 #nnoy:-44 #noch:-58 #noma:-34
-#noyi:-39 #nozc:26 #nsaj:32 #nsen:69 #nsto:-40 #nsub:86 #ntac:205 #ntas:-46 #nted:47 #ntin:25 #ntry:35 #nuda:-26
-#nuev:-118 #numb:93 #nume:83 #nunc:25 #nvie:31 #nyth:69 #obot:28 #obvi:26 #oche:-59 #ocke:-109 #oesn:-29 #oing:-73
-#okin:-49 #oles:53 #ollo:169 #olve:-53 #olvi:56 #omas:-35 #omeo:-29 #omin:-31 #oney:-33 #onge:52 #onoz:26 #onse:65
-#onta:200 #onth:-27 #onti:25 #opal:133 #opte:47 #opto:158 #orda:-63 #orev:-25 #orio:-51 #orks:-31 #orma:33 #orre:191
-#orry:-82 #orte:91 #osas:32 #othe:-42 #ousl:27 #over:-29 #oyin:-39 #ozco:26 #pall:138 #para:-25 #pare:117 #part:30
-#pedi:28 #perm:98 #pero:-46 #phon:44 #plac:29 #plea:41 #port:130 #pped:-35 #pran:-45 #proc:-30 #ptou:158 #pued:-124
-#pull:80 #qued:-26 #quen:48 #quer:-31 #quit:87 #quiv:-27 #rano:-46 #rass:31 #rast:-30 #rdat:-51 #reac:-31 #read:25
-#reci:42 #reco:-37 #reed:29 #refr:27 #regr:-26 #rely:-36 #remi:-46 #remo:88 #renl:119 #renm:40 #repl:25 #repo:125
-#resu:-76 #reti:47 #reve:-28 #revo:208 #rgan:-50 #rgen:60 #riba:40 #ribi:64 #rida:-50 #rios:-47 #ripp:-32 #rmat:25
-#rmis:99 #robo:43 #rong:-77 #rren:100 #rryi:-35 #rson:37 #rted:82 #rthe:80 #rven:-31 #ryin:-35 #saca:83 #sage:-47
-#sagi:66 #said:89 #saji:38 #sali:63 #saqu:48 #sche:-29 #scon:32 #scra:38 #scri:112 #send:156 #sent:65 #sewh:-29
-#shop:-29 #siga:-78 #simo:29 #sion:59 #sirv:-58 #sist:32 #sked:38 #smok:-48 #sold:59 #some:-25 #sona:36 #sorr:-47
-#spam:75 #spon:-34 #ssio:61 #stak:-28 #stan:44 #sted:41 #stem:83 #sten:54 #stil:46 #stin:-43 #stop:243 #stuf:41
-#sual:-46 #sume:-29 #susc:37 #syst:53 #taba:50 #tact:204 #take:105 #tand:47 #tard:-53 #tart:-75 #tede:26 #teen:54
-#tele:29 #tell:-36 #tema:30 #temp:-46 #teng:53 #tenm:89 #teve:30 #text:247 #than:-31 #that:-67 #them:-65 #ther:55
-#thes:177 #they:-35 #thin:55 #this:74 #tien:40 #till:40 #time:65 #tina:-35 #ting:-75 #tion:-40 #tire:-67 #tiro:33
-#tiva:-26 #tive:-39 #todo:27 #topa:133 #tout:158 #trab:35 #truc:-25 #ttin:-25 #tuff:41 #ture:-32 #uall:-48 #ucho:-32
-#udar:-27 #uede:-69 #uedo:-75 #uelv:55 #uenm:43 #uere:-38 #uevo:-99 #ught:31 #uido:-34 #uien:-57 #uier:29 #uite:29
-#uivo:-27 #uldn:-27 #ultu:-32 #umbe:93 #umer:83 #unfo:161 #unst:-40 #unsu:86 #untr:35 #urth:80 #uscr:37 #usly:27
-#usua:-46 #utor:49 #vanm:28 #vide:71 #vier:-27 #visa:-50 #voke:200 #volv:-55 #vuel:45 #wait:-35 #want:130 #what:-30
-#when:-67 #wher:-31 #wife:-29 #wint:-39 #wipe:46 #wish:63 #with:60 #work:-33 #worr:-39 #wron:-72 #xted:36 #xtee:177
-#xtos:75 #yeah:52 #year:34 #ying:-51 #your:105 #yste:53 #ythi:51 %again_later:-161 %again_later%bad:40
-%again_later%bring:-57 %again_later%call_off:-146 %again_later%doubt:-29 %again_later%fails:-28
-%again_later%family:35 %again_later%leave_me:-54 %again_later%message:-90 %again_later%money:33
-%again_later%on_way:-50 %again_later%phone:46 %again_later%refuse:74 %again_later%wrong_one:175 %agree%away:39
-%agree%bring:-35 %agree%busy:-40 %agree%call_off:52 %agree%car:97 %agree%car_part:-57 %agree%elsewhere:31
-%agree%fails:-35 %agree%gone_car:107 %agree%leave_me:39 %agree%message:-113 %agree%phone:45 %agree%question:63
-%agree%refuse:-100 %agree%season:34 %agree%shift_it:38 %agree%staff:47 %agree%start_again:-117 %agree%thanks:28
-%agree%wrong_one:33 %away:75 %away%bring:-32 %away%fails:-29 %away%leave_me:59 %away%message:55 %away%on_way:44
-%away%phone:30 %away%season:61 %away%wrong_one:45 %bad:80 %bad%call_off:37 %bad%fails:69 %bad%leave_me:102
-%bad%message:57 %bad%phone:27 %bad%wrong_one:44 %bring:-67 %bring%busy:-61 %bring%call_off:-116 %bring%car_part:-130
-%bring%elsewhere:26 %bring%fails:-71 %bring%gone_car:36 %bring%meaning:-34 %bring%message:40 %bring%odometer:-64
-%bring%on_way:-29 %bring%phone:54 %bring%question:-46 %bring%refuse:-181 %bring%thanks:29 %bring%who:44
-%bring%wrong_one:-92 %busy:-138 %busy%leave_me:-47 %busy%money:-25 %busy%odometer:36 %call_off:113
-%call_off%car_part:-70 %call_off%do_it:-31 %call_off%family:-50 %call_off%how_long:34 %call_off%leave_me:-71
-%call_off%meaning:28 %call_off%message:294 %call_off%money:-48 %call_off%on_way:-56 %call_off%opening:37
-%call_off%phone:-33 %call_off%refuse:-158 %call_off%start_again:131 %call_off%who:108 %call_off%wrong_one:-111
-%car%gone_car:96 %car%leave_me:47 %car%message:96 %car%phone:-25 %car_part:-303 %car_part%fails:-42
-%car_part%leave_me:-165 %car_part%message:-134 %car_part%refuse:-76 %do_it:-42 %do_it%elsewhere:48 %do_it%gone_car:26
-%do_it%leave_me:78 %do_it%meaning:-28 %do_it%message:74 %do_it%wrong_one:26 %doubt:-40 %doubt%leave_me:-28
-%doubt%question:26 %doubt%wrong_one:-27 %elsewhere:57 %elsewhere%leave_me:34 %elsewhere%message:72
-%elsewhere%phone:46 %elsewhere%who:47 %fails%leave_me:68 %fails%message:45 %fails%money:-29 %fails%phone:72
-%fails%question:-49 %fails%smoke_smell:-44 %fails%start_again:-51 %fails%wrong_one:132 %family:-124
-%family%odometer:-48 %family%phone:25 %family%start_again:39 %gone_car:-41 %gone_car%leave_me:98 %gone_car%message:28
-%gone_car%thanks:28 %gone_car%wrong_one:-40 %how_long:-61 %how_long%leave_me:-25 %how_long%opening:31 %leave_me:570
-%leave_me%lift:-33 %leave_me%meaning:-58 %leave_me%noise:-27 %leave_me%odometer:-25 %leave_me%on_way:-29
-%leave_me%opening:-27 %leave_me%pay_day:-36 %leave_me%phone:226 %leave_me%place:-31 %leave_me%question:-29
-%leave_me%refuse:-149 %leave_me%season:-25 %leave_me%smoke_smell:-34 %leave_me%staff:34 %leave_me%start_again:47
-%leave_me%thanks:49 %leave_me%who:58 %leave_me%wrong_one:136 %lift:-54 %meaning:-59 %message:238 %message%money:33
-%message%odometer:32 %message%on_way:-26 %message%pay_day:-37 %message%phone:-27 %message%question:-147
-%message%refuse:255 %message%shift_it:-40 %message%staff:-44 %message%start_again:-73 %message%thanks:87 %money:-102
-%money%refuse:29 %money%start_again:41 %money%wrong_one:28 %noise:-67 %odometer:82 %odometer%opening:-25
-%odometer%phone:75 %odometer%question:36 %odometer%wrong_one:132 %on_way:-96 %on_way%wrong_one:65 %opening:-25
-%pay_day:-81 %pay_day%season:-42 %phone%refuse:-55 %phone%staff:-26 %phone%wrong_one:-75 %place:-89
-%place%question:-47 %question:-269 %question%refuse:82 %question%season:47 %question%start_again:69 %question%who:26
-%question%wrong_one:29 %refuse%shift_it:-37 %refuse%staff:34 %refuse%start_again:246 %refuse%thanks:54 %refuse%who:30
-%refuse%wrong_one:50 %season:-44 %season%smoke_smell:-30 %season%wrong_one:-26 %shift_it:-91 %smoke_smell:-55
-%staff%wrong_one:44 %start_again:-203 %start_again%wrong_one:170 %thanks:28 %who:-40 @?:-87 @confirm_stop:356
-@confirm_stop_please_do:27 @confirm_stop_si:48 @later:-41 @nothing:32 @odometer:52 @offers:-41 @reading:-46
-@times:-294 @walk_in:-47 ^_alto:58 ^_baja:34 ^_basta:40 ^_borre:28 ^_can:-49 ^_cancel:229 ^_cancelar:134 ^_cant:-36
-^_car:-47 ^_claro:44 ^_como:-130 ^_cut:38 ^_de:-95 ^_deje:-113 ^_dejen:74 ^_delete:-39 ^_do:99 ^_dont:-123 ^_drop:55
-^_end:61 ^_enough:86 ^_ese:-43 ^_get:90 ^_go:119 ^_got:-36 ^_he:-29 ^_how:-135 ^_i:95 ^_ill:-72 ^_im:42 ^_info:-55
-^_is:-49 ^_kill:41 ^_leave:-93 ^_me:-109 ^_my:-114 ^_nel:-44 ^_new:-31 ^_no:-176 ^_nobody:27 ^_not:-125 ^_one:-31
-^_opt:-60 ^_optout:158 ^_parar:55 ^_please:-52 ^_por:53 ^_pull:83 ^_que:28 ^_quiero:-94 ^_quit:102 ^_quiten:-28
-^_re:-27 ^_resubscribe:-46 ^_revoke:187 ^_salir:81 ^_saquenme:42 ^_se:-59 ^_si:50 ^_sold:55 ^_stop:288 ^_stopall:133
-^_take:66 ^_text:-68 ^_texting:69 ^_that:42 ^_this:-48 ^_unstop:-37 ^_unsubscribe:55 ^_what:-81 ^_who:60 ^_wrong:-49
-^_yeah:53 ^_yes:32 ^_yo:32 a:-66 a_car:31 a_escribir:40 a_este:54 a_los:30 a_month:-28 about:-113 about_the:-26
-about_tires:-33 again:77 again_$:38 agreed:29 ahi:45 ahi_$:59 al:-34 alone:56 already:73 already_$:44 already__the:46
-already_with:35 alto:62 alto_$:53 altos:-28 altos_$:-28 am:-47 am_$:-51 am_i:46 an:-31 and:203 and__is:31
-and__text:-45 and_dont:26 and_i:95 and_please:34 and_stop:43 annoying:-39 annoying_$:-33 any_more:25 anymore_$:-29
-anything:69 aqui:89 aqui_$:93 are:76 as:38 asi:-51 asi_$:-47 asked:38 at:-141 at_work:-28 away:81 away_$:99 back:-79
-baja:64 barely:-33 base:61 basta:34 be:182 be__a:29 be__your:62 be_in:52 be_on:30 been__your:-36 been_to:-37
-before:-29 before_i:39 being:38 bien:-57 blocked:-95 book:-40 book_me:-38 borre:46 borre_mi:47 borren:73 borrenme:32
-bother:-27 brakes__stop:-37 busy:-60 but:-35 by:-133 by_$:-51 by_friday:-26 cabin:-31 cabin_filter:-31 call:-100
-call_$:-43 call__me:-46 call_me:-95 call_my:51 came:-25 can:-89 can__be:77 can__stop:-61 can__take:-61 can_stop:39
-can_you:-66 cancel:88 cancel_$:165 cancel__please:-47 cancel_culture:-32 cancel_it:-84 cancel_please:74 cancelar:117
-cancelar_$:121 cancelen:-37 cancelo:-62 cant:-79 cant_stop:-27 car:49 car_is:27 car_just:-44 car_quit:35 cel:40
-cell:46 chances:-41 chances_$:-41 changed:-28 changing:32 cita:-93 cita_$:-62 cita__favor:-38 cita_por:-38 cita_y:29
-claro:39 claro__si:30 claro_que:30 como:-126 como__hago:-35 como__los:-37 como_le:-35 con__mensajes:31 con_los:66
-con_mi:-25 conozco:26 consent:54 contact:114 contact__again:75 contact_me:73 contacten:39 contacten_$:32 contacto:33
-cosas:32 couldnt:-26 country:35 culture:-32 cut:45 datos:74 datos_$:64 daughter:31 de:211 de__base:61 de__lista:58
-de__llantas:-40 de__textos:40 de_ahi:46 de_aqui:95 de_baja:52 de_estar:39 de_las:-46 de_manana:-27 de_mandar:26
-de_mandarme:27 de_nuevo:-95 de_numero:-26 de_su:120 de_sus:30 deje:-129 dejen:81 dejen__estar:39 dejen_de:82
-dejenlos:-51 dejenme:72 del:-53 delete__number:25 delete_my:37 dia:-31 dije:66 dije_que:56 dinero:-43 do__contact:49
-do__get:-36 do__got:56 do__have:48 do__take:-47 do__text:-35 do__want:51 do_i:-88 do_not:230 do_you:-81 does:-27
-doesnt:-29 done:46 dont__a:40 dont__in:35 dont__it:66 dont__me:109 dont__texting:-133 dont__to:28 dont__your:31
-dont_call:-58 dont_do:-35 dont_have:26 dont_need:44 dont_stop:-247 dont_text:69 dont_want:53 drop:63 drop__from:68
-drop_me:62 early:-44 early_$:-37 el:-150 else:70 else_$:80 elsewhere:-29 elsewhere_$:-31 en:-62 en__altos:-28
-en__noche:-48 en_la:-71 en_los:-44 en_otro:29 en_paz:64 end_$:36 enough__with:34 enough_already:34 equivocado_de:-25
-es:-81 es__mi:-26 es_para:-29 escriban:34 escriban_$:66 escribir_$:34 escribirme:26 escribirme_$:26 ese:-79 eso_$:-25
-esta:-63 esta_bien:-26 estar:39 este:36 esto:34 esto_$:38 ever:75 favor:75 feel:-26 filter:-33 fine:-25 for:88
-for_me:-52 for_these:29 forever:-25 friday:-49 friday_$:-35 from:147 from__place:43 from__text:52 from_the:33
-from_this:34 from_you:30 from_your:59 fue:-54 further:80 get:108 get__number:40 get__off:47 get__this:-45 get_me:45
-get_my:52 get_off:-44 get_these:44 getting_these:43 go:102 go_away:121 going:-69 going_to:-47 gone:33 good:-32
-got:-59 got__cancel:-31 got_in:-25 got_this:-33 had:-30 had__done:27 had_it:31 hago:-53 hago_para:-45 handled_$:-27
-hate:-26 have__car:45 have__no:-25 have__say:51 have__to:67 have_a:28 have_had:-37 have_it:-27 have_the:28 he:-27
-hear:39 hearing:25 here_$:-30 his:-42 hold:-63 horario:-26 horario_$:-25 hours:34 hours_to:42 how:-156 how__i:-170
-how_do:-191 how_many:111 i:-58 i__by:-55 i__do:-38 i__getting:42 i__got:-32 i__had:-37 i__in:-34 i__it:57
-i__longer:60 i__my:50 i__no:86 i__not:67 i__off:-30 i__smoking:-33 i__stop:-31 i__the:-33 i__them:-27 i__these:-98
-i__to:-27 i__want:110 i__you:67 i_am:-36 i_be:85 i_cant:-36 i_do:58 i_feel:-25 i_get:-32 i_hate:-26 i_just:-34
-i_like:-94 i_mean:61 i_never:84 i_no:60 i_quit:-38 i_said:119 i_still:36 i_stop:-139 i_text:-45 i_want:-42 ill:-85
-ill__my:-40 ill_take:-41 in:-92 in_$:-139 in_the:30 in_your:46 info:72 info_please:63 interesa:-42 interesa_$:-37
-interested:25 interested_$:-45 interested_in:54 ir:-47 ir_$:-45 is:-30 is_a:-28 is_for:65 is_getting:-39 is_gone:29
-is_there:-27 is_what:35 isnt:-96 it__i:47 it__with:38 it_again:42 it_for:59 it_or:48 it_out:27 job:-48 job_$:-29
-just:-163 just__on:-45 just__this:-32 just_got:-32 keep:-94 keep_me:-45 keep_them:-31 kill:63 kindly:49 know:-32
-la:-211 la_cita:-31 la_noche:-49 las:-79 las_llantas:-43 last:-26 last__why:49 le:-53 le__para:-34 le_hago:-35
-leave:-151 leave__alone:58 leave_it:-66 leave_me:-37 les:66 les__que:72 les_dije:62 less:-52 like:-117 like_them:-34
-list:45 lista:36 live:34 live__the:35 live_in:30 llamenme:-25 llantas:-44 llantas_$:-39 lo:-74 lo__en:28 lo_de:-29
-lol:-100 lol_$:-62 longer:52 longer__to:55 los:-64 los__de:-32 los_altos:-28 los_avisos:-31 los_mensajes:45 make:-54
-make_it:-27 manana:-50 mandan:-44 mandando:-38 mandando_$:-105 mandar:28 mandarme_recordatorios:-33 manden:72
-manden_mas:45 manden_mensajes:-37 manden_nada:58 many:42 many__do:108 many_texts:-67 many_times:113 mas:403 mas_$:166
-mas_mensajes:31 mas_por:118 mas_textos:30 me:81 me_$:129 me__a:36 me__am:-49 me__before:42 me__de:-39 me__en:-67
-me__i:31 me__in:-29 me__like:-41 me__mas:200 me__mensajes:-42 me__nada:49 me__no:29 me__of:25 me__please:-49
-me__por:-43 me__this:43 me__your:50 me_a:-59 me_about:-65 me_again:81 me_alone:45 me_and:34 me_at:-34 me_back:-40
-me_before:-51 me_contacten:39 me_from:81 me_i:-61 me_in:-32 me_interesa:-40 me_off:182 me_on:-26 me_sirve:-25
-me_sirven:-31 me_so:-50 me_texteen:43 me_the:-27 me_vuelvan:33 mean:48 mean_it:63 mensaje:-70 mensajes:64
-mensajes_$:145 mensajes_por:27 mensajitos:30 message:-108 message_$:-73 message_me:50 messages:60 messages_$:52
-messaging:66 messaging_this:31 mi:85 mi__para:34 mi_cita:-54 mi_contacto:35 mi_numero:125 mi_telefono:47 mis:28
-money:-31 month:-36 month_is:-27 more:234 more_$:52 more__i:64 more__please:35 more_messages:36 more_of:29
-more_texts:26 much:-34 muy:-32 my:107 my__dont:27 my__out:83 my__phone:31 my__please:88 my__said:-25 my_cell:40
-my_chances:-41 my_daughter:36 my_info:126 my_list:-27 my_number:187 my_phone:33 my_wife:-30 my_work:35 nada:94
-nada_$:79 need:-60 need_to:-102 nel:-44 never:72 never__me:60 never__to:43 never_been:-35 never_text:38 never_want:54
-new:-43 ni:77 no_$:-229 no__a:64 no__and:62 no__bien:-27 no__con:28 no__contacten:29 no__de:-123 no__escriban:-27
-no__ir:-54 no__like:-33 no__me:-27 no__mensajes:48 no__messages:44 no__no:30 no__para:-34 no__por:113 no__que:77
-no__quiten:-47 no__recibir:96 no__texteen:32 no__texts:38 no__them:-62 no__to:-85 no__vuelvan:34 no_es:-61
-no_esta:-26 no_further:76 no_i:-80 no_keep:-43 no_longer:55 no_los:-43 no_manden:57 no_mas:168 no_me:278 no_more:270
-no_need:-90 no_no:-38 no_paren:-51 no_puedo:-46 no_quiero:146 no_sigan:-34 no_trabajo:30 no_vuelvan:47 noche:-54
-noche_$:-52 nomas:-34 non:-51 not__in:54 not__me:77 not__to:30 not_contact:49 not_for:-32 not_going:-31
-not_interested:37 not_me:-32 not_text:48 nuevo:-98 nuevo_$:-73 number:98 number_again:51 number_from:33 number_is:46
-number_off:34 numero:83 numero_$:71 o:154 of:33 of__system:54 of_the:-30 of_these:40 of_this:-32 of_your:52 off:227
-off_$:119 off__and:-61 off_before:42 off_of:25 off_this:83 off_your:56 on:-189 on_$:-82 on__list:-31 on_a:28
-on_me:-59 one__a:-26 one_of:32 opt:-88 opt_out:33 optout:158 optout_$:158 or:86 or__call:48 out:117 out_$:47
-out__your:45 out_last:48 own:-25 para:-74 para__no:-25 para_nada:-28 para_que:-35 parar:37 parar_$:55 paren_$:30
-parenle:119 parenle__los:41 parte:43 parte_de:36 paz:64 permiso:37 permission:62 pero:-45 persona:37 phone:54
-phone_$:49 phone__to:27 phone_belongs:30 phone_me:-29 place:31 place_$:41 please:42 please_$:-34 please__texting:27
-please__the:-36 please__these:26 please_dont:-56 please_stop:73 por:-36 por_favor:39 pueden:-56 puedo:-60 pull:82
-pull_my:71 que:156 que__borren:45 que__de:31 que__manden:36 que_me:99 que_paren:31 que_si:39 querer:-35 quien:-48
-quiero:36 quiero__a:-35 quiero__de:45 quiero__me:46 quiero__mensajes:-30 quiero_ir:-34 quiero_los:-42 quiero_que:31
-quiero_recibir:81 quit:57 quit_$:30 quit_it:72 quit_on:-58 quit_sending:53 quit_smoking:-43 quit_texting:42
-quiten:-58 quiten__cita:-49 quiten__numero:26 quitenme:90 quitenme_$:54 quitenme_de:31 re:-27 read:-25 receive:26
-receive_these:62 recibir:68 recibir_mensajes:-31 recordatorios:-48 recordatorios_$:-38 reminders:-40 reminders_$:-43
-remove:68 remove__number:28 remove_my:26 remove_the:-40 reply:25 report:37 restart:-32 resubscribe:-46 revoke:200
-revoke_$:142 ripped:-25 robot:29 sacar:-26 said:89 said_no:86 salir:80 salir_$:72 saquenme:48 saquenme_de:41 say:89
-schedule:-25 se:-128 se_me:-42 see:-30 send:85 send_me:69 sending:79 sending_me:48 shop:-62 shop_$:-50 shops:33 si:34
-si_$:41 si__favor:-67 si__no:29 si_por:-67 si_quiero:-44 si_ya:47 sigan:-58 sigan_mandando:-48 sin:-44 sin_querer:-34
-sirve:-26 sirve_$:-25 sirven:-31 sistema:30 sistema_$:30 smoking:-44 so:-96 so__can:31 so_you:33 sold:67 sold__car:57
-sold_the:55 someone:-29 sorry:-47 soy__persona:36 spam:71 start:-42 start__me:-27 still:46 stop:147 stop_$:339
-stop__friday:-26 stop__here:-48 stop__it:-56 stop__texts:-87 stop_by:-113 stop_it:52 stop_messaging:26
-stop_sending:54 stop_the:-83 stop_these:-45 stop_worrying:-32 stopall:133 stopall_$:133 stuff:41 stuff_$:54 su:88
-su__de:68 su_lista:34 sus:59 sus_mensajes:27 system:52 system_$:47 t:173 take:72 take__chances:-41 take__number:41
-take__off:158 take_me:124 take_us:33 taken:67 tan:-88 tan_tarde:-32 tarde:-45 tarde_$:-41 telefono:44 telefono_$:29
-tell:-35 tell_me:-33 temprano:-44 temprano_$:-43 text:-94 text_$:-28 text__again:77 text_list:37 text_me:-26
-text_to:-45 texted:36 texteen:55 texteen_$:44 textos:77 textos_$:65 texts_$:-52 texts_about:-34 texts_again:-85
-that:-78 that__text:-74 that__the:27 that__what:35 that_is:60 that_last:-46 the:-126 the__anymore:33 the__filter:-30
-the__i:-54 the_cabin:-31 the_car:66 the_country:35 the_job:-28 the_messages:-35 the_reminders:-59 the_text:68
-them:-65 them_$:-44 there:27 there_$:34 these:183 these_$:82 these_anymore:47 these_messages:85 thing:39 thing_$:30
-this:74 this_$:28 this__again:65 this__his:-32 this__is:57 this_isnt:-52 this_list:-33 this_number:72 this_phone:52
-this_thing:27 time:-60 times:128 tires:-58 to:-47 to_$:-25 to__daughter:42 to__from:43 to__in:47 to__on:27
-to__shop:-32 to__the:-99 to__these:86 to_be:95 to_cancel:-67 to_get:28 to_hear:41 to_my:38 to_say:106 to_stop:-33
-to_take:39 to_your:-31 too:-63 trabajo:29 two:-32 una:-55 unstop:-37 unsubscribe:103 unsubscribe_$:47
-unsubscribe_me:31 us:58 us_off:33 use:49 use_it:62 ustedes:26 ustedes_$:-32 ustedes__mi:29 usually:-46 volver:-49
-volver_a:-49 vuelvan:51 vuelvan_a:51 want:82 want__be:68 want__hear:41 want_the:-25 want_to:78 was:-51 way:-27
-way_too:-29 we__need:30 we_dont:28 what:-59 what__i:-49 what_do:-29 what_i:32 what_is:-29 whatever:30 when:-66
-when__stop:-44 when_i:-58 who:44 who__you:37 who_are:44 why:32 why__i:48 wife:-33 will__you:37 will_get:45 winter:-46
-winter_$:-46 wipe:96 wipe_my:96 wipers:-47 wipers_$:-34 wish:63 wish_to:63 with:49 with__texts:78 with_the:90
-work_phone:35 works:-31 worrying:-35 wrong:-72 wrong_number:-34 y:69 y__me:41 y__no:25 y_no:28 ya:68 ya__a:25
-ya__con:28 ya__dije:73 ya__es:-33 ya__manden:34 ya__me:155 ya_les:32 ya_lo:-28 ya_no:75 ya_parenle:101 ya_pueden:-36
-yeah:52 yeah_$:33 year:28 year_$:-30 yes:54 yes_$:26 yes_all:47 yes_please:-26 yo:40 you:39 you__me:-59 you__stop:80
-you_dont:42 you_have:43 you_kindly:45 you_people:33 you_take:-84 you_tell:-27 you_text:-56 you_to:28 your:123
-your_list:37 your_reminders:31 your_shop:-55 your_system:45 your_texts:65
+#abaj:39 #abin:-35 #abla:-40 #able:-34 #abou:-127 #acar:-45 #acce:-25 #acte:37 #acti:-59 #acto:55 #ados:-45 #agai:75
+#agen:-31 #ages:63 #agin:69 #agre:25 #ahor:-25 #ajes:69 #ajit:44 #aken:62 #akes:-33 #alir:79 #alls:-33 #ally:-72
+#alon:65 #alre:67 #alta:-30 #alto:36 #amen:-28 #anan:-58 #anda:-45 #ande:31 #andl:-30 #ando:28 #ange:-48 #angi:28
+#aniz:-56 #anno:-51 #anot:30 #anta:-74 #ante:34 #anyt:76 #aque:50 #aqui:98 #arar:52 #aras:30 #arde:-47 #arel:-40
+#aren:112 #arin:25 #ario:-33 #arly:-53 #aron:-36 #arqu:-27 #arro:28 #arte:31 #asia:-44 #aske:42 #aski:31 #asta:42
+#asti:-47 #atev:46 #atin:-64 #ator:-53 #atos:72 #augh:26 #aven:-34 #avis:-69 #avor:104 #away:89 #ayin:26 #back:-92
+#baja:82 #bajo:29 #bare:-40 #base:118 #bast:31 #befo:-36 #bein:43 #bien:-77 #bloc:-76 #blow:45 #body:32 #book:-48
+#borr:206 #both:-31 #boug:-25 #bout:-127 #busy:-71 #bvio:29 #cabi:-35 #call:-127 #came:105 #canc:65 #cant:-86
+#ceas:25 #cela:105 #cele:-62 #cell:41 #celo:-66 #celu:26 #cero:27 #chan:-57 #chec:-49 #chin:28 #chos:-29 #cibi:74
+#cide:-25 #cita:-107 #cked:-98 #clar:39 #comi:-30 #como:-139 #comp:-29 #cono:27 #cons:49 #cont:218 #corr:25 #coul:-34
+#crap:41 #cras:-35 #crib:120 #cten:42 #ctio:-28 #ctiv:-60 #cult:-36 #dand:-45 #daug:34 #days:-27 #deje:-51 #dele:43
+#dema:-49 #dent:-41 #ders:-44 #dije:69 #dine:-49 #ding:88 #dire:-38 #disp:-27 #does:-64 #dond:-25 #done:51 #dont:25
+#drop:67 #dule:-32 #eact:-34 #eady:52 #eant:-25 #eari:25 #earl:-55 #eati:-25 #eave:-191 #ecib:68 #ecio:-29 #ecor:-28
+#eden:-62 #edes:28 #edul:-32 #efon:48 #efor:-36 #egat:-30 #egre:-30 #eing:42 #ejen:102 #elar:127 #elef:48 #elen:-55
+#elet:39 #elim:81 #else:65 #elul:26 #elva:59 #emas:-49 #embe:-27 #emem:-25 #emer:72 #emin:-45 #emov:100 #empr:-58
+#enci:61 #ende:-33 #endi:71 #enga:73 #engo:-25 #enle:141 #enlo:-75 #enme:278 #enos:-28 #ensa:44 #envi:51 #eone:-34
+#epor:131 #equi:-26 #erer:-39 #eres:38 #erge:72 #ermi:113 #erne:-27 #eron:-25 #erso:43 #esad:32 #escr:63 #esnt:-32
+#espo:-26 #este:134 #esto:28 #esub:-44 #eted:25 #eten:77 #etir:56 #ette:-27 #evan:38 #ever:166 #evok:232 #exte:233
+#exto:95 #exts:-31 #favo:104 #feel:-42 #filt:-42 #fine:-31 #foll:192 #fono:48 #fore:-66 #frai:26 #fren:-29 #frid:-55
+#from:183 #furt:87 #gain:75 #gand:42 #ganm:-36 #gati:-30 #genc:70 #gend:-29 #ghte:33 #ging:112 #gned:28 #goin:-75
+#gone:33 #good:-26 #grea:-30 #gree:33 #gust:-44 #habl:-61 #hago:-61 #hanc:-46 #hand:-32 #hank:-27 #have:-31 #head:-27
+#hear:46 #heav:-29 #heck:-28 #hedu:-32 #here:-27 #hers:-25 #hese:182 #hill:-25 #hing:48 #hold:-75 #hone:58 #hops:31
+#hora:-65 #hour:32 #hter:34 #iado:-47 #iban:29 #ibir:144 #iday:-55 #iden:46 #iene:-31 #iern:-27 #igan:-102 #ight:-57
+#igne:28 #ilte:-40 #imes:143 #imin:81 #inat:-38 #indl:51 #inen:64 #iner:-49 #info:102 #ings:-27 #inst:-26 #inue:26
+#ious:40 #iper:-57 #ippe:-38 #ires:-63 #irve:-62 #isar:-35 #isco:35 #isnt:-99 #issi:69 #iten:39 #itos:35 #iven:-40
+#jenl:-66 #jenm:86 #jito:44 #just:-183 #keep:-125 #kill:68 #kind:37 #know:-48 #lace:25 #lama:-34 #lame:-50 #lant:-82
+#laro:41 #last:45 #late:-35 #ldnt:-36 #leav:-169 #lefo:48 #less:-53 #lest:76 #lete:39 #ligh:-28 #like:-114 #limi:79
+#list:56 #live:32 #llam:-70 #llan:-70 #llow:182 #lock:-85 #lone:66 #long:73 #lrea:67 #lsew:-33 #lter:-40 #ltos:-32
+#ltur:-36 #lula:26 #lvan:49 #lver:-64 #lvid:66 #maci:25 #make:-66 #mana:-61 #mand:-44 #many:50 #marc:-25 #marq:-27
+#masi:-44 #mber:88 #mbre:-44 #mean:27 #memb:-25 #menm:-32 #mens:45 #meon:-34 #merg:72 #mero:100 #mind:-60 #mine:60
+#ming:-38 #miso:46 #miss:58 #mist:-32 #moki:-49 #mole:76 #mone:-35 #mont:-33 #more:256 #move:96 #mpra:-52 #much:-81
+#muev:32 #mute:218 #nada:90 #nana:-57 #ncel:71 #nces:-47 #ncie:67 #ndan:-85 #nded:-25 #nden:82 #nder:-52 #ndin:91
+#ndly:51 #need:-81 #nega:-30 #nenm:51 #nero:-40 #neve:72 #ngan:96 #nged:-32 #nger:54 #ngin:35 #ning:-30 #nlos:-62
+#nnoy:-51 #noch:-78 #noma:-38 #nomb:-37 #noyi:-45 #nozc:29 #nsaj:45 #nsen:75 #nsto:-51 #nsub:99 #ntac:213 #ntas:-51
+#nted:52 #nten:-27 #ntin:28 #ntry:38 #nuda:-29 #nuev:-135 #numb:116 #nume:97 #nunc:32 #nvie:34 #nyth:77 #obot:26
+#obvi:29 #oche:-79 #ocke:-114 #oesn:-32 #offe:-26 #oing:-80 #okin:-57 #oles:73 #ollo:192 #olve:-64 #olvi:58 #omas:-38
+#ombr:-37 #omeo:-34 #omin:-41 #once:-25 #onde:-28 #oney:-38 #onge:57 #only:25 #onoz:29 #onse:70 #onta:207 #onth:-32
+#onti:26 #opal:136 #opte:52 #opto:161 #orar:-26 #orda:-63 #orev:-30 #orio:-50 #orks:-30 #orma:36 #orre:220 #orry:-96
+#orte:98 #osas:36 #othe:-38 #ould:-35 #ousl:29 #over:-34 #ower:-25 #oyin:-45 #ozco:29 #pall:142 #pare:122 #part:28
+#pedi:30 #perd:-26 #perm:115 #pero:-50 #phon:62 #plea:30 #port:138 #pped:-41 #pran:-52 #prec:-27 #proc:-34 #prom:26
+#ptou:161 #pued:-136 #pull:88 #qued:-28 #quen:50 #quer:-35 #quie:-27 #quit:102 #quiv:-25 #raba:27 #rano:-52 #rari:-26
+#raro:-25 #rass:30 #rast:-34 #rdat:-50 #reac:-36 #reat:-31 #reci:50 #reco:-31 #reed:31 #refr:27 #regr:-30 #regu:-25
+#rely:-42 #remi:-45 #remo:98 #renl:130 #renm:47 #repo:132 #resu:-78 #reti:56 #reve:-34 #revo:239 #rgan:-56 #rgen:70
+#riba:42 #ribi:59 #rida:-55 #rios:-46 #ripp:-39 #rmac:25 #rmat:27 #rmis:116 #rnes:-27 #robo:42 #romo:27 #rong:-81
+#rren:111 #rryi:-41 #rson:43 #rted:88 #rthe:87 #rven:-36 #ryin:-41 #saca:89 #sage:-50 #sagi:70 #said:102 #saji:44
+#sali:59 #saqu:50 #sayi:26 #sche:-32 #scon:34 #scra:44 #scri:135 #sday:-25 #segu:-25 #send:170 #sent:70 #sewh:-33
+#shop:-35 #shut:-26 #siga:-87 #simo:33 #sion:66 #sirv:-63 #sist:41 #sked:42 #skin:31 #smok:-54 #sold:60 #some:-30
+#sona:42 #sorr:-55 #spam:79 #sper:-25 #spon:-39 #ssio:68 #stak:-32 #stan:50 #sted:49 #stem:100 #sten:79 #stil:52
+#stin:-49 #stop:209 #stuf:49 #sual:-54 #sume:-33 #susc:47 #syst:59 #taba:53 #tact:213 #take:130 #tand:53 #tard:-53
+#tart:-83 #tede:28 #teen:65 #tele:31 #tell:-46 #tema:41 #temp:-52 #teng:56 #tenm:102 #tere:33 #teve:46 #text:235
+#than:-50 #that:-76 #them:-71 #ther:60 #thes:175 #they:-39 #thin:56 #this:105 #tien:42 #till:45 #time:69 #tina:-39
+#ting:-86 #tion:-35 #tire:-74 #tiro:40 #tiva:-27 #tive:-43 #tmen:-27 #todo:39 #topa:136 #tops:-26 #tout:161 #trab:40
+#tuff:49 #ture:-36 #uall:-57 #ucho:-35 #udar:-29 #uede:-75 #uedo:-82 #uelv:55 #uenm:44 #uere:-43 #uevo:-111 #ught:32
+#uido:-36 #uien:-62 #uier:28 #uite:37 #uivo:-25 #uldn:-36 #ultu:-36 #umbe:115 #umer:97 #unfo:183 #unst:-51 #unsu:99
+#untr:38 #urth:87 #uscr:47 #usly:29 #usua:-53 #utor:55 #vanm:33 #vide:75 #vier:-32 #visa:-48 #viso:-27 #voke:232
+#volv:-65 #vuel:44 #wait:-38 #want:141 #when:-76 #wher:-36 #wife:-33 #wint:-43 #wipe:49 #wish:65 #with:65 #work:-34
+#worr:-45 #wron:-75 #xted:39 #xtee:187 #xtin:-35 #xtos:79 #yeah:55 #year:39 #ying:-60 #your:130 #yste:59 #ythi:55
+%again_later:-182 %again_later%bad:45 %again_later%bring:-64 %again_later%call_off:-159 %again_later%doubt:-35
+%again_later%elsewhere:33 %again_later%fails:-33 %again_later%family:38 %again_later%leave_me:-67
+%again_later%message:-110 %again_later%money:39 %again_later%on_way:-50 %again_later%phone:58 %again_later%refuse:94
+%again_later%shift_it:31 %again_later%wrong_one:195 %agree%away:37 %agree%bring:-52 %agree%busy:-45
+%agree%call_off:39 %agree%car:108 %agree%car_part:-68 %agree%elsewhere:43 %agree%fails:-37 %agree%gone_car:118
+%agree%leave_me:44 %agree%meaning:-25 %agree%message:-142 %agree%phone:39 %agree%question:75 %agree%refuse:-117
+%agree%season:38 %agree%shift_it:41 %agree%staff:48 %agree%start_again:-133 %agree%who:-26 %agree%wrong_one:46
+%away:59 %away%bring:-37 %away%fails:-28 %away%leave_me:75 %away%message:59 %away%on_way:46 %away%phone:26
+%away%season:68 %away%staff:-28 %away%wrong_one:52 %bad:85 %bad%call_off:39 %bad%fails:74 %bad%leave_me:109
+%bad%message:61 %bad%phone:28 %bad%wrong_one:48 %bring:-115 %bring%busy:-70 %bring%call_off:-138 %bring%car_part:-150
+%bring%fails:-82 %bring%family:-25 %bring%gone_car:46 %bring%leave_me:-60 %bring%meaning:-34 %bring%message:41
+%bring%odometer:-75 %bring%on_way:-30 %bring%phone:61 %bring%question:-58 %bring%refuse:-212 %bring%thanks:34
+%bring%who:48 %bring%wrong_one:-116 %busy:-154 %busy%leave_me:-56 %busy%money:-26 %busy%odometer:40 %call_off:140
+%call_off%car_part:-82 %call_off%do_it:-26 %call_off%family:-57 %call_off%how_long:37 %call_off%leave_me:-74
+%call_off%meaning:27 %call_off%message:276 %call_off%money:-52 %call_off%on_way:-48 %call_off%opening:38
+%call_off%refuse:-146 %call_off%smoke_smell:-26 %call_off%start_again:155 %call_off%who:103 %call_off%wrong_one:-108
+%car:-30 %car%gone_car:105 %car%leave_me:46 %car%message:103 %car%phone:-31 %car%staff:-28 %car_part:-348
+%car_part%do_it:-29 %car_part%fails:-49 %car_part%leave_me:-197 %car_part%message:-161 %car_part%refuse:-92
+%do_it:-47 %do_it%elsewhere:56 %do_it%gone_car:34 %do_it%leave_me:90 %do_it%meaning:-34 %do_it%message:84
+%do_it%wrong_one:31 %doubt:-35 %doubt%leave_me:-33 %doubt%question:30 %doubt%wrong_one:-33 %elsewhere:70
+%elsewhere%gone_car:27 %elsewhere%leave_me:35 %elsewhere%message:90 %elsewhere%phone:53 %elsewhere%refuse:25
+%elsewhere%shift_it:34 %elsewhere%who:50 %fails%leave_me:73 %fails%message:51 %fails%money:-31 %fails%phone:83
+%fails%question:-56 %fails%smoke_smell:-50 %fails%start_again:-58 %fails%wrong_one:149 %family:-150
+%family%odometer:-51 %family%phone:27 %family%start_again:42 %gone_car:-53 %gone_car%leave_me:116
+%gone_car%message:53 %gone_car%thanks:30 %gone_car%wrong_one:-40 %how_long:-73 %how_long%leave_me:-30
+%how_long%opening:32 %leave_me:611 %leave_me%lift:-37 %leave_me%meaning:-58 %leave_me%noise:-31
+%leave_me%odometer:-31 %leave_me%on_way:-33 %leave_me%opening:-29 %leave_me%pay_day:-45 %leave_me%phone:252
+%leave_me%place:-32 %leave_me%question:-31 %leave_me%refuse:-157 %leave_me%season:-32 %leave_me%smoke_smell:-38
+%leave_me%staff:32 %leave_me%start_again:49 %leave_me%thanks:55 %leave_me%who:50 %leave_me%wrong_one:151 %lift:-60
+%machine%refuse:-25 %meaning:-65 %message:229 %message%money:37 %message%odometer:43 %message%pay_day:-46
+%message%phone:-31 %message%question:-154 %message%refuse:239 %message%shift_it:-40 %message%staff:-56
+%message%start_again:-85 %message%thanks:101 %message%wrong_one:39 %money:-124 %money%odometer:-27 %money%refuse:37
+%money%start_again:47 %money%wrong_one:33 %noise:-73 %odometer:95 %odometer%opening:-27 %odometer%phone:86
+%odometer%question:43 %odometer%wrong_one:153 %on_way:-102 %on_way%wrong_one:73 %opening:-28 %pay_day:-96
+%pay_day%season:-53 %phone%refuse:-43 %phone%staff:-35 %phone%wrong_one:-68 %place:-98 %place%question:-54
+%question:-294 %question%refuse:89 %question%season:53 %question%staff:-26 %question%start_again:76
+%refuse%shift_it:-32 %refuse%smoke_smell:-26 %refuse%staff:47 %refuse%start_again:271 %refuse%thanks:64
+%refuse%wrong_one:77 %season:-52 %season%smoke_smell:-32 %season%wrong_one:-28 %shift_it:-96
+%shift_it%start_again:-25 %smoke_smell:-59 %staff:-30 %staff%wrong_one:45 %start_again:-229
+%start_again%wrong_one:189 %who:-61 %wrong_one:29 @?:-100 @after_visit:56 @confirm_stop:390
+@confirm_stop_please_do:31 @confirm_stop_si:58 @day:-27 @later:-47 @nothing:80 @nothing_opt_out:28 @odometer:57
+@offers:-44 @reading:-54 @time:-25 @times:-323 @walk_in:-40 ^_alto:64 ^_baja:37 ^_basta:46 ^_borre:32 ^_can:-58
+^_cancel:262 ^_cancelar:150 ^_cancele:25 ^_cant:-39 ^_car:-53 ^_claro:49 ^_como:-142 ^_cut:42 ^_de:-111 ^_dejame:25
+^_deje:-126 ^_dejen:83 ^_delete:-44 ^_do:123 ^_dont:-124 ^_drop:60 ^_end:68 ^_enough:92 ^_ese:-51 ^_get:109 ^_go:127
+^_got:-39 ^_he:-33 ^_how:-149 ^_i:97 ^_ill:-77 ^_im:45 ^_info:-68 ^_is:-56 ^_keep:-25 ^_kill:46 ^_leave:-93 ^_me:-120
+^_my:-135 ^_nel:-49 ^_new:-32 ^_no:-200 ^_nobody:27 ^_nombre:-27 ^_not:-116 ^_one:-35 ^_opt:-70 ^_optout:161
+^_parar:63 ^_pare:25 ^_phone:-26 ^_please:-52 ^_por:58 ^_pull:92 ^_quien:-26 ^_quiero:-117 ^_quit:105 ^_quiten:-31
+^_re:-26 ^_resubscribe:-44 ^_retiro:41 ^_revoke:217 ^_salir:81 ^_saquenme:44 ^_se:-66 ^_send:-28 ^_si:58 ^_sold:59
+^_sorry:-26 ^_start:-26 ^_stop:305 ^_stopall:136 ^_take:101 ^_text:-72 ^_texting:73 ^_that:48 ^_this:-47 ^_un:27
+^_unstop:-48 ^_unsubscribe:60 ^_what:-88 ^_who:63 ^_wrong:-59 ^_yeah:55 ^_yes:45 ^_yo:46 a:-56 a__and:32 a_car:34
+a_escribir:44 a_este:58 a_favor:37 a_los:32 a_month:-31 a_recibir:-38 about:-126 about_the:-32 about_tires:-35
+again:75 again_$:37 agreed:31 ahi:56 ahi_$:70 al:-42 alone:66 alone_already:44 already:67 already_$:39
+already__the:50 already_with:38 alto:68 alto_$:59 altos:-32 altos_$:-32 am:-56 am_$:-55 am_i:50 an:-33 and:213
+and__is:33 and__text:-52 and_dont:32 and_i:103 and_it:26 and_please:38 and_stop:48 annoying:-45 annoying_$:-38
+another:32 any_more:26 anymore_$:-32 anything:77 anything_else:82 apaga:-27 apaga__los:-26 apaga_en:-26 aqui:98
+aqui_$:103 are:76 as:39 asi:-52 asi_$:-54 asked:42 asking:31 at:-162 at_work:-30 away:89 away_$:112 back:-90
+back_on:-28 baja:74 barely:-40 base:59 base__datos:59 base_de:59 basta:32 basta_$:35 be:211 be__a:31 be__your:66
+be_in:56 be_on:33 been__your:-39 been_to:-39 before:-36 before_i:41 being:43 bien:-68 bien_asi:-28 blocked:-95
+blowing:25 book:-44 book_me:-42 borre:52 borre_mi:53 borren:80 borrenme:37 bother:-28 bought:-25 brakes__stop:-42
+busy:-71 but:-37 by:-153 by_$:-58 by_friday:-31 cabin:-35 cabin_filter:-34 call:-105 call_$:-52 call__me:-47
+call_me:-98 call_my:55 came:-27 can:-94 can__be:87 can__stop:-70 can__take:-70 can_stop:50 can_text:-28 can_you:-77
+cancel:101 cancel_$:190 cancel__please:-54 cancel_culture:-36 cancel_it:-91 cancel_please:81 cancelar:128
+cancelar_$:130 cancelen:-48 cancelo:-66 cant:-85 cant_stop:-29 car:59 car__gone:29 car_is:44 car_just:-50 car_quit:39
+carro:30 cease:26 cel:45 cell:44 celular:26 chances:-43 chances_$:-43 changed:-32 changing:30 cita:-107 cita_$:-67
+cita__favor:-47 cita_por:-47 cita_y:33 claro:41 claro__si:32 claro_que:32 como:-138 como__hago:-41 como__los:-39
+como_le:-41 con__mensajes:33 con__textos:40 con_los:77 con_mi:-26 conozco:29 consent:58 contact:121 contact_$:27
+contact__again:84 contact_me:83 contacten:42 contacten_$:35 contacto:34 correct:29 cosas:36 cosas_$:25 couldnt:-30
+country:38 culture:-36 cut:50 datos:73 datos_$:62 daughter:34 de:214 de__base:59 de__lista:66 de__llantas:-43
+de__mensajes:33 de__sistema:37 de__textos:40 de_ahi:56 de_aqui:106 de_baja:63 de_datos:59 de_estar:41 de_las:-50
+de_manana:-28 de_mandar:27 de_mandarme:43 de_mas:-29 de_no:31 de_nuevo:-108 de_su:122 de_sus:33 deje:-143 dejen:91
+dejen__estar:41 dejen_de:94 dejenlos:-55 dejenme:79 del:-50 delete__number:26 delete_my:47 dia:-36 dije:72
+dije_que:61 dinero:-49 do__a:37 do__contact:54 do__get:-36 do__got:64 do__have:54 do__take:-52 do__text:-35
+do__want:55 do_i:-92 do_me:37 do_not:256 do_you:-91 does:-33 doesnt:-32 donde:-25 done:52 dont:25 dont__a:45
+dont__any:27 dont__in:38 dont__it:73 dont__me:131 dont__texting:-147 dont__to:38 dont__your:35 dont_call:-60
+dont_do:-37 dont_need:51 dont_stop:-294 dont_text:85 dont_want:66 drop:68 drop__from:74 drop_me:68 early:-49
+early_$:-42 el:-161 eliminenme:51 else:80 else_$:90 elsewhere:-33 elsewhere_$:-35 en:-57 en__altos:-32 en__noche:-53
+en__ya:25 en_la:-78 en_los:-50 en_otro:32 en_paz:74 end_$:37 enough__with:36 enough_already:36 equivocado_$:-27
+es:-90 es__mi:-32 es_para:-30 escriban:34 escriban_$:77 escriban_tan:-47 escribir_$:34 escribirme_$:27 ese:-89
+eso_$:-29 esta:-72 esta__asi:-28 esta_bien:-31 estar:41 este:38 esto:39 esto_$:44 ever:81 ever_$:25 every:31 favor:96
+favor_and:37 feel:-31 filter:-40 fine:-31 for:101 for_me:-57 for_these:28 forever:-30 forever_$:-33 friday:-54
+friday_$:-40 from:183 from__place:42 from__text:55 from_my:-28 from_the:33 from_this:33 from_you:77 from_your:68
+fue:-59 further:87 get:127 get__number:38 get__off:50 get__this:-47 get_me:48 get_my:63 get_off:-46 get_these:46
+getting_these:51 go:109 go_away:134 going:-75 going_to:-51 gone:33 good:-30 got:-60 got__cancel:-33 got_in:-28
+got_this:-36 got_to:29 gracias_y:25 great:-28 had:-33 had__done:33 had_it:37 hago:-61 hago__que:-47 hago_para:-52
+handled_$:-33 hate:-29 have:-25 have__cancel:-25 have__car:50 have__no:-31 have__number:-38 have__say:57 have__to:67
+have_a:31 have_had:-39 have_it:-34 have_the:39 he:-34 hear:46 hear_from:52 hearing:26 here:-25 here_$:-36 him:-25
+his:-43 hold:-72 horario:-27 horario_$:-27 hours:35 hours_to:44 how:-171 how__i:-187 how_do:-215 how_many:126 i:-60
+i__by:-63 i__do:-41 i__getting:46 i__got:-34 i__had:-40 i__in:-38 i__it:63 i__longer:63 i__my:56 i__no:97 i__not:74
+i__smoking:-36 i__stop:-35 i__the:-38 i__them:-38 i__these:-113 i__to:-36 i__want:111 i__you:71 i_am:-43 i_be:95
+i_cant:-38 i_do:62 i_feel:-30 i_hate:-29 i_just:-36 i_keep:26 i_like:-107 i_make:-27 i_mean:68 i_never:90 i_no:65
+i_quit:-42 i_said:136 i_still:39 i_stop:-167 i_text:-49 i_want:-50 ill:-102 ill__my:-41 ill_take:-54 im_out:-25
+in:-106 in_$:-160 in_the:33 in_your:49 info:77 info_please:67 informacion:25 informacion_$:25 interesa:-44
+interesa_$:-38 interest:25 interested:33 interested_$:-51 interested_in:62 ir:-48 ir_$:-48 ir_y:25 is:-26 is_a:-37
+is_for:75 is_getting:-47 is_gone:28 is_not:-34 is_there:-30 is_this:-27 is_what:42 isnt:-99 it_$:-34 it__i:51
+it__with:40 it_again:47 it_for:68 it_or:51 it_out:28 it_please:-42 job:-52 job_$:-33 just:-182 just__on:-50
+just__this:-35 just_got:-34 keep:-121 keep_me:-48 keep_texting:-30 keep_them:-35 kill:70 kindly:51 know:-37 la:-230
+la_cita:-34 la_noche:-53 las:-88 las_llantas:-46 last__why:53 le:-60 le__para:-40 le_hago:-41 lease:-25 leave:-161
+leave__alone:67 leave__the:-25 leave_it:-75 leave_me:-35 les:76 les__que:81 les_dije:69 less:-56 like:-114
+like_them:-45 list:48 list_$:25 lista:41 live:37 live__the:38 live_in:33 llamenme:-32 llantas:-47 llantas_$:-42
+lo:-74 lo__en:37 lo_de:-31 lol:-113 lol_$:-70 longer:58 longer__to:57 los:-77 los__de:-37 los_altos:-32
+los_avisos:-35 los_mensajes:46 make:-58 make_it:-27 manana:-57 mandan:-58 mandando:-45 mandando_$:-125 mandar:29
+mandarme_recordatorios:-31 manden:77 manden_mas:52 manden_mensajes:-37 manden_nada:54 many:50 many__do:123
+many_texts:-74 many_times:128 mas:449 mas_$:177 mas_mensajes:31 mas_por:146 mas_textos:35 me:88 me_$:150 me__a:44
+me__am:-53 me__before:44 me__de:-49 me__en:-66 me__favor:28 me__i:35 me__in:-32 me__like:-43 me__mas:209
+me__mensajes:-46 me__nada:47 me__no:29 me__of:30 me__please:-53 me__por:-44 me__tan:-47 me__this:49 me__your:54
+me_a:-51 me_about:-75 me_again:84 me_alone:53 me_and:38 me_at:-37 me_back:-47 me_before:-55 me_contacten:42
+me_from:89 me_i:-62 me_in:-35 me_interesa:-41 me_mandan:-37 me_off:195 me_on:-26 me_sirve:-25 me_sirven:-36 me_so:-57
+me_texteen:52 me_the:-31 me_up:-26 me_vuelvan:39 mean:53 mean_it:70 meant:-25 mensaje:-68 mensajes:69 mensajes_$:171
+mensajes_a:25 mensajes_por:32 mensajitos:36 message:-113 message_$:-78 message_me:56 messages:63 messages_$:50
+messaging:70 messaging__number:30 messaging_this:32 mi:99 mi__para:43 mi__por:33 mi_cel:35 mi_cita:-64 mi_contacto:38
+mi_numero:145 mi_telefono:53 mis:30 money:-34 month:-41 month_is:-30 more:250 more_$:37 more__i:65 more__please:38
+more_messages:40 more_of:48 more_texts:32 much:-42 muy:-35 my:118 my__dont:28 my__from:29 my__off:31 my__out:98
+my__phone:33 my__please:98 my__said:-29 my_car:-28 my_cell:39 my_chances:-43 my_daughter:39 my_info:144 my_list:-31
+my_number:211 my_phone:59 my_wife:-34 my_work:36 nada:94 nada_$:81 need:-55 need_to:-105 nel:-49 never:73
+never__me:68 never__to:42 never_been:-36 never_text:42 never_want:53 new:-44 ni:96 ni__conozco:26 no_$:-244 no__a:71
+no__and:63 no__bien:-32 no__con:32 no__contacten:32 no__de:-133 no__escriban:-38 no__ir:-57 no__like:-37
+no__mandando:-44 no__manden:-25 no__mas:29 no__me:-34 no__mensajes:48 no__messages:51 no__no:32 no__para:-35
+no__por:130 no__que:87 no__quiten:-53 no__recibir:107 no__texteen:41 no__texts:47 no__them:-68 no__to:-90
+no__vuelvan:40 no_dont:-29 no_es:-65 no_esta:-31 no_further:83 no_i:-88 no_keep:-70 no_longer:57 no_los:-36
+no_manden:62 no_mas:185 no_me:288 no_more:306 no_need:-94 no_no:-54 no_paren:-67 no_puedo:-50 no_quiero:154
+no_sigan:-30 no_texts:46 no_trabajo:34 no_vuelvan:48 no_you:-28 noche:-73 noche_$:-57 nomas:-38 nombre:-37 non:-60
+not__in:62 not__me:86 not__to:33 not_contact:54 not_for:-34 not_going:-34 not_interested:48 not_me:-32 not_my:-28
+not_text:55 nuevo:-110 nuevo_$:-81 number:121 number_again:58 number_from:35 number_is:53 number_off:39 number_out:70
+numero:98 numero_$:67 numero_por:26 nunca_mas:25 o:177 of:49 of__on:25 of__system:53 of_it:29 of_the:-35 of_them:30
+of_these:39 of_this:-29 of_your:66 off:259 off_$:138 off__and:-70 off_before:44 off_of:27 off_this:96 off_your:69
+on:-208 on_$:-95 on__list:-36 on__phone:29 on__text:28 on_a:29 on_me:-67 one__a:-28 one_of:33 one_text:-37 only:25
+opt:-101 opt_out:35 optout:161 optout_$:161 or:92 or__call:51 out:116 out_$:45 out__your:60 out_last:53 out_with:25
+own:-30 para:-69 para__no:-28 para_nada:-33 para_que:-33 parar:42 parar_$:63 parenle:130 parenle__los:46 parte:45
+parte_de:37 paz:74 people_$:29 permiso:46 permission:70 permission_to:28 pero:-49 persona:42 phone:75 phone_$:69
+phone__to:30 phone_belongs:34 phone_me:-40 place:28 place_$:39 please:31 please_$:-38 please__texting:29
+please__the:-41 please__these:30 please_dont:-61 please_stop:84 por_favor:48 precio:-25 pueden:-62 puedo:-65 pull:90
+pull_my:78 que:175 que__borren:47 que__de:38 que__manden:45 que_les:26 que_me:109 que_paren:35 que_parte:25 que_si:43
+querer:-39 quien:-51 quiero:34 quiero__a:-43 quiero__de:52 quiero__me:47 quiero__mensajes:-35 quiero__nada:68
+quiero_ir:-37 quiero_los:-48 quiero_que:29 quiero_recibir:101 quiero_volver:-40 quit:61 quit_$:35 quit_it:78
+quit_my:-25 quit_on:-71 quit_sending:58 quit_smoking:-49 quit_texting:48 quiten:-63 quiten__cita:-54
+quiten__numero:29 quitenme:103 quitenme_$:58 quitenme_de:40 re:-26 read:-27 receive__messages:29 receive_these:67
+recibir:79 recibir_mensajes:-34 recordatorios:-47 recordatorios_$:-37 reminders:-38 reminders_$:-39 remove:81
+remove__number:32 remove_my:29 remove_the:-45 reply_$:40 report:38 restart:-35 resubscribe:-44 retiro:41 retiro_mi:41
+revoke:232 revoke_$:157 ripped:-30 robot:28 sacar:-31 said:102 said_no:98 salir:80 salir_$:70 salir_de:27 saquenme:51
+saquenme_de:43 say:99 saying:26 schedule:-27 se:-137 se_me:-49 see:-34 send:88 send_me:81 sending:91 sending_me:55
+sending_these:25 shop:-65 shop_$:-50 shops:31 si:38 si_$:36 si__favor:-77 si__no:32 si__todo:36 si_por:-77
+si_quiero:-48 si_ya:54 sigan:-55 sigan_mandando:-45 siganme:-32 sign:-29 sin:-50 sin_querer:-39 sirve:-26 sirve_$:-25
+sirven:-36 sistema:41 sistema_$:41 smoking:-49 so:-111 so__can:40 so_you:42 sold:70 sold__car:58 sold_the:55
+someone:-33 son:-34 sorry:-55 sorry_$:-25 soy__persona:41 spam:76 start:-47 start__me:-30 still:52 stop:122
+stop_$:354 stop__friday:-31 stop__here:-57 stop__it:-64 stop__texts:-99 stop__these:26 stop_by:-131 stop_it:57
+stop_messaging:27 stop_sending:64 stop_texting:-25 stop_the:-91 stop_these:-61 stop_worrying:-38 stopall:136
+stopall_$:136 stops:-25 stuff:49 stuff_$:61 su:85 su__de:66 su_base:59 su_lista:36 sus:65 sus_mensajes:28 system:58
+system_$:52 t:199 take:94 take__chances:-43 take__number:47 take__off:169 take_a:30 take_me:131 take_this:30
+take_us:36 taken:74 tan:-109 tan_tarde:-31 tarde:-45 tarde_$:-41 te:-26 telefono:48 telefono_$:32 tell:-45
+tell_me:-42 temprano:-51 temprano_$:-50 text:-88 text_$:-35 text__again:82 text_list:41 text_to:-49 texted:39
+texteen:66 texteen_$:53 texting:-35 textos:83 textos_$:68 texts:-31 texts_$:-54 texts_about:-37 texts_again:-102
+that:-88 that__text:-83 that__the:31 that__what:41 that_is:70 that_last:-51 the:-140 the__again:-29 the__anymore:36
+the__filter:-38 the__i:-61 the_cabin:-34 the_car:69 the_country:38 the_job:-32 the_messages:-40 the_reminders:-59
+the_text:75 them:-71 them_$:-47 there:26 there_$:32 these:182 these_$:84 these_anymore:49 these_messages:89 they:-26
+thing:39 thing_$:29 this:105 this_$:36 this__a:-25 this__again:74 this__his:-32 this__is:67 this_isnt:-48
+this_list:-33 this_number:80 this_phone:59 this_place:42 this_thing:30 this_time:-25 time:-71 times:144 tire:-25
+tires:-62 to:-46 to_$:-27 to__daughter:46 to__from:52 to__in:50 to__on:29 to__shop:-34 to__the:-96 to__these:88
+to_be:112 to_cancel:-72 to_get:28 to_hear:48 to_my:40 to_say:120 to_stop:-33 to_take:40 to_your:-33 todo:25 too:-76
+too_many:-26 too_much:-30 trabajo:33 two:-39 un__mas:25 una:-61 unstop:-48 unsubscribe:118 unsubscribe_$:53
+unsubscribe_me:37 up__phone:25 up_my:26 us:63 us_off:36 use:58 use_it:71 ustedes:28 ustedes_$:-37 ustedes__mi:33
+usually:-53 vendi__carro:26 viernes:-27 volver:-60 volver_a:-59 voy_a:28 vuelvan:54 vuelvan__escribir:37 vuelvan_a:54
+want:87 want__be:73 want__hear:48 want_the:-31 want_to:76 was:-56 way:-30 way_too:-32 we__need:33 we_dont:31
+week_$:-25 what:-61 what__i:-53 what__is:-25 what_do:-30 what_i:38 what_is:-33 whatever:46 when:-75 when__stop:-51
+when_i:-67 who:44 who__you:38 who_are:47 why:36 why__i:53 wife:-38 will__you:39 will_get:48 winter:-50 winter_$:-50
+wipe:107 wipe_my:107 wipers:-51 wipers_$:-37 wish:65 wish_to:66 with:50 with__texts:90 with_the:101 with_these:30
+work_phone:37 works:-30 worrying:-41 wrong:-75 wrong_number:-28 y:75 y__me:44 y__no:29 y_no:31 ya:82 ya__a:27
+ya__con:34 ya__dije:81 ya__es:-36 ya__manden:38 ya__me:174 ya_estuvo:26 ya_les:35 ya_lo:-31 ya_no:94 ya_parenle:110
+ya_pueden:-40 yeah:55 yeah_$:38 year:32 year_$:-33 yes:61 yes_all:62 yes_please:-37 yo:54 you:44 you__me:-76
+you__stop:93 you_dont:44 you_have:49 you_kindly:47 you_people:50 you_take:-99 you_tell:-35 you_text:-66 you_think:26
+you_to:35 your:133 your__again:-27 your__is:-28 your_list:36 your_records:27 your_reminders:33 your_shop:-61
+your_system:52 your_texts:70
 """

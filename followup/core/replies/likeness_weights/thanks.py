@@ -1,88 +1,100 @@
 """What speaks for and against `thanks`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "thanks"
-BIAS = -156
+BIAS = -167
 WEIGHTS = """\
-#abra:29 #acia:76 #adec:126 #adez:41 #agra:176 #aken:-36 #alme:84 #alre:-29 #alud:162 #amab:39 #amil:31 #ando:-53
-#anks:107 #ante:-25 #anyw:-84 #appr:43 #appy:99 #arda:-26 #arro:-26 #asen:34 #aski:58 #asta:47 #ated:35 #aten:-40
-#atro:40 #avid:74 #avis:56 #avor:-41 #bajo:-26 #been:-28 #bend:68 #best:47 #bien:-46 #blem:39 #bles:193 #blig:36
-#braz:34 #bsup:30 #buen:225 #cele:-37 #cent:25 #chee:47 #chis:58 #chri:71 #cias:81 #ciat:55 #cion:-28 #cita:-37
-#comp:-36 #crew:44 #crib:-33 #cuan:-34 #dato:45 #days:36 #dece:135 #dezc:41 #dici:39 #each:32 #eads:41 #eady:-30
-#ease:-41 #ecen:25 #ecia:39 #edes:43 #eeke:83 #eers:47 #eken:83 #elen:-29 #eliz:146 #elli:32 #ello:142 #eman:28
-#emin:-26 #emoj:63 #enas:25 #enci:-34 #enga:47 #enta:-32 #ente:103 #erad:61 #erfe:28 #erry:71 #essi:93 #esta:-43
-#esto:-70 #etti:36 #evok:-32 #exce:-28 #ezco:40 #fami:31 #favo:-41 #fect:25 #feli:160 #fies:37 #folk:40 #givi:38
-#good:124 #grac:80 #grad:172 #grea:83 #gual:96 #guys:89 #habl:-29 #hace:-31 #hank:129 #happ:93 #hast:49 #have:67
-#head:27 #heer:47 #hell:148 #help:-27 #here:-47 #hing:-102 #hola:146 #holi:50 #hone:-28 #hris:71 #humb:26 #iate:55
-#icio:25 #idad:68 #iday:46 #idea:-40 #iged:37 #ight:71 #igua:95 #ilia:28 #illa:-26 #inde:-27 #indl:-39 #indo:57
-#info:-54 #ings:78 #ingu:-26 #ione:39 #isar:46 #isim:66 #istm:71 #ivin:34 #jove:28 #keep:35 #kend:83 #king:91
-#know:34 #ksem:63 #ksgi:32 #leas:-37 #lent:-25 #less:175 #lett:31 #lida:49 #lige:37 #lind:57 #llin:32 #lmen:84
-#look:82 #lrea:-29 #ludo:141 #lueg:40 #mabl:39 #made:31 #many:39 #mbsu:30 #ment:39 #mess:-46 #mili:27 #moji:63
-#more:-25 #move:-28 #much:77 #nada:-79 #navi:74 #ncio:-44 #ndic:36 #ndly:-39 #ndos:48 #ngun:-26 #nigh:83 #ning:-46
-#nkse:63 #nksg:32 #noch:30 #noth:-125 #nter:45 #nywa:-84 #oble:31 #obli:36 #oche:30 #odos:78 #okin:87 #olid:50
-#olks:40 #ones:31 #ooki:88 #open:-62 #orda:29 #orio:25 #orri:225 #othi:-117 #ould:-32 #oure:73 #over:-30 #pase:25
-#patr:43 #peac:26 #perf:28 #phon:-27 #plea:-49 #ppre:27 #prec:30 #prob:42 #pued:-28 #pues:-28 #qued:-26 #quie:-55
-#quit:-28 #raci:79 #rade:161 #rado:54 #razo:28 #rdat:26 #read:-38 #reat:86 #reci:47 #remi:-28 #remo:-27 #revo:-33
-#rfec:28 #ries:248 #rist:71 #robl:42 #rock:111 #rong:-31 #room:-26 #rrie:233 #sale:33 #salu:162 #save:30 #scri:-37
-#sema:28 #semo:62 #sgiv:32 #sima:66 #sing:80 #skin:58 #ssin:92 #sted:49 #stil:-37 #stma:71 #stoy:-54 #supe:35
-#take:-38 #tard:-41 #tede:43 #tell:56 #tenc:-37 #teng:32 #tera:61 #text:-91 #than:123 #then:-65 #ther:-25 #thin:-131
-#this:-32 #thro:-26 #thum:26 #till:-41 #ting:39 #tion:-31 #tmas:71 #todo:61 #tron:40 #ttin:52 #ualm:72 #udos:141
-#uede:-31 #uedo:-26 #uego:34 #ught:26 #uier:-37 #umbs:26 #uper:35 #uste:60 #vend:-30 #very:26 #vida:74 #ving:26
-#visa:38 #voke:-32 #week:96 #well:61 #were:-32 #with:-27 #worr:234 #wron:-31 #xcel:-28 #your:62 #yway:-84
-%again_later%agree:36 %again_later%elsewhere:-25 %again_later%question:-41 %again_later%refuse:131
-%again_later%season:-38 %again_later%shift_it:-42 %again_later%start_again:26 %again_later%thanks:129 %agree:38
-%agree%away:63 %agree%busy:-35 %agree%car_part:-34 %agree%how_long:41 %agree%opening:91 %agree%refuse:-57
-%agree%thanks:-153 %away%call_off:-25 %bad:-92 %bad%staff:-45 %bring:-126 %bring%refuse:-56 %bring%thanks:-36
-%busy:-48 %call_off%on_way:-37 %call_off%refuse:-32 %call_off%thanks:-319 %car:-96 %car_part:-184
-%car_part%question:-28 %car_part%refuse:-32 %car_part%thanks:-41 %do_it:-159 %do_it%refuse:-63 %do_it%staff:-26
-%do_it%thanks:-74 %doubt:-51 %elsewhere%shift_it:-29 %fails:-85 %fails%leave_me:-25 %family:65 %family%refuse:64
-%family%thanks:71 %gone_car:-135 %gone_car%thanks:-29 %how_long:-38 %how_long%opening:-37 %how_long%question:-31
-%how_long%refuse:36 %how_long%thanks:91 %leave_me:-165 %machine:-43 %meaning%thanks:34 %message:-106
-%message%refuse:37 %message%start_again:-40 %message%thanks:34 %money:-82 %odometer:-87 %on_way:-82 %opening:-37
-%opening%question:-30 %opening%thanks:26 %pay_day:-28 %phone:-77 %phone%thanks:33 %place:-70 %question:-38
-%question%refuse:58 %question%shift_it:-25 %question%thanks:202 %question%who:-25 %refuse:-100 %refuse%start_again:31
-%refuse%wrong_one:63 %season:186 %shift_it:-78 %smoke_smell:-41 %staff:51 %staff%thanks:26 %start_again:-39
-%start_again%thanks:41 %thanks:437 %thanks%wrong_one:50 %who:-40 @?:-72 @after_visit:-171 @car:-68 @confirm:-39
-@day:-59 @later:-90 @nothing:215 @nothing_info:-62 @odometer:-38 @offers:-160 @reading:-48 @time:-40 @times:-167
-@walk_in:-127 ^_all:-48 ^_appreciate:51 ^_are:-61 ^_asi:-29 ^_ayuda:-28 ^_bendiciones:59 ^_bless:25 ^_buen:131
-^_buenas:25 ^_cheers:54 ^_do:-91 ^_el:-26 ^_estoy:-30 ^_everything:-33 ^_feliz:139 ^_good:181 ^_got:72 ^_gracias:143
-^_happy:113 ^_hasta:42 ^_have:102 ^_hello:148 ^_help:-25 ^_hola:146 ^_how:-29 ^_i:-43 ^_id:-79 ^_igualmente:54
-^_im:-160 ^_info:-63 ^_is:-37 ^_it:-29 ^_kindly:-31 ^_la:-27 ^_les:27 ^_me:-35 ^_might:-30 ^_mil:47 ^_much:68
-^_muchas:43 ^_muy:60 ^_nice:-116 ^_no:83 ^_ok:63 ^_opt:-35 ^_que:97 ^_revoke:-32 ^_sale:37 ^_se:51 ^_si:-101
-^_sounds:-35 ^_tell:30 ^_thank:145 ^_thanks:112 ^_thanksemoji:63 ^_that:44 ^_thumbsup:30 ^_un:33 ^_were:-42
-^_what:-41 ^_ya:-41 ^_yes:-29 ^_you:174 ^_your:46 ^_youre:54 a:77 a__day:50 a__one:61 a__weekend:97 a_good:80
-a_nice:36 agradece:112 agradece_$:58 agradezco:41 ahi:-26 all:93 all_$:97 all__you:30 already:-29 and:-68
-and__you:-40 and_thank:-37 anyway:-84 anyway_$:-84 appreciated:47 are:-58 are_the:25 are_you:-89 as:70 as_well:68
-asi:-40 ask:26 ask_$:30 asking:58 asking_$:30 atencion:-37 avisar:33 avisar_$:44 aviso_$:25 be:-61 been:-28
-bendiciones:45 bendiciones_$:34 best:47 best_$:61 bien:-47 bien_gracias:-61 bless:63 bless_you:33 bonito_dia:29
-buen:215 buen_dia:126 buenas:25 but:-108 but_ill:-30 but_no:-67 by:-34 can:-31 cheers:47 cheers_$:26 christmas:71
-cita:-30 crew:44 day_$:41 de_que:33 de_semana:52 dia:105 dia_$:122 did:-55 do:-196 do_$:-47 do__have:-39 do_you:-102
-el:-60 el_aviso:26 en:-70 en_el:25 enterado:64 es:-66 esta:-31 estoy:-54 estoy_bien:-43 everything_$:34 excelente:-28
-familia:28 familia_$:28 favor:-37 favor_$:-33 feliz:146 feliz_navidad:69 fiestas:25 fin:141 fin__semana:59 fin_de:58
-folks:40 for:93 for__me:91 for_a:-27 for_asking:58 for_nothing:-115 for_now:-29 for_the:28 get:-25 good:126
-good_to:31 got:66 got_it:89 gracias:81 gracias_$:-35 gracias__avisar:33 gracias__el:66 gracias__nada:-83
-gracias__todo:32 gracias_por:67 great:75 great_$:65 guy:-25 guy_$:-28 guys:89 guys_$:62 guys_are:31 happy:92 hasta:49
-have:67 have_a:172 hay:28 hay__que:41 heads:45 heads_up:46 hello:148 help:-27 here:-30 here_$:-27 hola:146
-holidays:53 how:-46 how__of:29 how_much:-49 i:-101 id:-84 idea:-40 idea_$:-39 igual:25 igualmente:72 ill:-51
-ill__it:-31 ill__you:-26 ill_take:-30 im:-189 im__for:-25 im_good:-97 info:-52 info_$:-52 is:-40 is__of:54 it:36
-it_$:78 it__been:-26 it_to:-28 job:-28 joven:28 joven_$:52 keep:37 kind:49 kind__you:33 kind_of:28 kindly:-39 know:39
-la:-84 la_atencion:-27 las:-33 last_week:32 les:56 let:-28 letting:31 lo:-52 lol_$:-29 luego:40 made:31 many:39
-mas:-45 me:-99 me_in:32 messed:-27 mi:-51 might:-30 might__well:-30 might_as:-30 mil:29 mil_gracias:35 mind:37
-mind_$:35 much_obliged:37 muchas:25 muchas__por:33 muchas_gracias:25 muy_amable:30 my:-82 nada:-79 nada_$:-74
-navidad:74 navidad_$:57 nice__you:62 nice_of:62 night:92 night_$:81 no:-64 no_$:-66 no__de:40 no__you:-54
-no_gracias:-117 no_hay:55 no_soy:31 no_thank:-54 no_thanks:-110 no_worries:242 not:-63 nothing:-117 nothing_$:-115
-now:-31 obliged:37 obliged_$:34 of:86 of_you:158 ok:56 ok_$:-32 ok__a:32 ok__you:-73 ok_gracias:29 on:-49 one:52
-one_$:57 open:-57 open_on:-28 opt:-36 opt_out:-28 out:46 out_$:73 patron:43 pero:-27 pero_no:-35 please:-49
-please__you:-28 please_and:-27 por_avisar:33 por_el:64 por_favor:-34 por_nada:-83 por_todo:32 problema:25 que:47
-que_$:26 que__bonito:25 que_tenga:42 reminder_$:28 revoke:-32 revoke_$:-32 rock:111 sale:34 saludos:141
-se_agradece:58 se_le:36 see:43 see__then:-57 see_you:-47 semana:35 semana_$:54 set:-38 set_for:-25 si:-132
-si_gracias:-80 so:47 so_much:28 soy:29 still:-37 super:36 take_it:-26 taken:-36 taken__of:-36 taken_care:-35 te:32
-tell_the:30 telling:36 telling_me:36 tenga:40 tenga__dia:42 text:-61 thank__for:45 thank_you:-30 thanks_$:-80
-thanks__no:-54 thanks__nothing:-115 thanks__the:70 thanks_a:27 thanks_but:-92 thanks_for:160 thanksemoji:63
-thanksemoji_$:63 thanksgiving:32 thanksgiving_$:32 that_$:-63 that__be:-36 that__so:34 that_in:42 that_is:97
-that_would:-36 the:40 the__thanks:26 the__up:49 the_best:78 the_heads:49 then:-65 then_$:-47 this:-32 thumbsup:30
-thumbsup_$:30 to:49 to__all:104 to_know:37 to_the:32 to_you:100 todo_$:38 todos:57 too:156 too_$:198 too_much:-32
-try:-110 una:-27 up_$:39 ustedes:43 ustedes_$:40 very:26 weekend:83 weekend_$:79 well:62 well_$:70 were:-31
-will_do:-60 worries:242 would_be:-27 would_it:32 wrong:-31 y:-49 ya:45 ya_$:106 yeah_$:37 yes:-73 yes_$:-50 yes_it:26
-you:138 you_$:-66 you__are:26 you__the:-29 you_all:116 you_folks:42 you_for:56 you_guys:86 you_have:-55 you_open:-51
-you_text:-29 you_then:-57 your_the:54 youre:62
+#abaj:-26 #able:34 #abra:34 #abre:-27 #acia:86 #acio:-25 #adec:138 #adez:48 #agra:196 #aken:-40 #alme:96 #alre:-33
+#alud:181 #amab:39 #amil:35 #ando:-55 #anks:88 #ante:-27 #anyw:-98 #appr:38 #appy:105 #arda:-28 #arro:-28 #asdf:-29
+#asen:36 #aski:80 #asta:58 #ated:34 #aten:-44 #ator:27 #atro:42 #avid:79 #avis:59 #avor:-45 #awes:28 #bajo:-27
+#been:-33 #bend:72 #best:54 #bido:26 #bien:-46 #blem:45 #bles:221 #blig:41 #book:-25 #braz:39 #bren:-26 #bsup:38
+#buen:251 #cele:-44 #cent:30 #chee:56 #chis:65 #chri:77 #cias:90 #ciat:50 #cion:-33 #cita:-40 #comp:-41 #crew:51
+#crib:-37 #cuan:-35 #dato:51 #days:35 #dece:148 #dezc:48 #dici:42 #each:36 #eads:46 #eady:-35 #ease:-43 #ecen:30
+#ecia:32 #edes:50 #eeke:90 #eers:56 #eken:90 #elen:-36 #eliz:156 #elli:34 #ello:165 #eman:29 #emin:-34 #emoj:59
+#enas:27 #enci:-38 #enga:47 #enta:-35 #ente:117 #erad:71 #eres:-27 #erfe:30 #erry:77 #esom:28 #essi:105 #esta:-47
+#esto:-76 #etti:37 #evok:-36 #exce:-35 #ezco:47 #fami:35 #favo:-45 #fect:27 #feli:171 #fies:42 #folk:47 #givi:40
+#good:122 #grac:90 #grad:192 #grea:88 #gual:109 #guno:-27 #guys:100 #habl:-31 #hace:-33 #hank:133 #happ:99 #hast:60
+#have:71 #head:30 #heer:56 #hell:171 #help:-31 #here:-51 #hing:-117 #hola:165 #holi:56 #hone:-31 #hris:77 #humb:33
+#iate:50 #idad:71 #iday:50 #idea:-48 #iest:27 #iged:42 #ight:79 #igua:108 #ilia:31 #illa:-27 #inde:-35 #indl:-45
+#indo:66 #info:-66 #ings:88 #ingu:-29 #ione:43 #isar:50 #isim:74 #istm:77 #ivin:35 #jove:28 #keep:40 #kend:90
+#king:114 #know:33 #ksem:59 #ksgi:34 #lant:-25 #leas:-38 #lema:27 #lent:-30 #less:193 #lett:31 #lice:25 #lida:54
+#lige:42 #lind:67 #ling:25 #llin:34 #lmen:96 #look:85 #love:25 #lrea:-33 #ludo:157 #lueg:48 #mabl:39 #made:35
+#many:41 #mbsu:38 #ment:46 #mess:-53 #migh:-25 #mili:30 #modo:28 #moji:59 #more:-26 #move:-34 #much:90 #nada:-91
+#navi:79 #ncio:-48 #nder:-26 #ndic:39 #ndly:-45 #ndos:56 #ngun:-29 #nigh:91 #ning:-51 #nkse:59 #nksg:34 #noch:33
+#noth:-142 #nter:51 #nywa:-98 #oble:35 #obli:41 #oche:33 #odos:100 #oing:-26 #okin:92 #olid:56 #olks:47 #ones:33
+#ooki:93 #open:-69 #orda:34 #orio:28 #orri:215 #othi:-134 #ould:-33 #oure:87 #ovel:26 #over:-37 #pase:27 #patr:45
+#peac:29 #perf:30 #phon:-31 #plea:-52 #prob:48 #pued:-30 #pues:-31 #qued:-30 #quie:-59 #quit:-30 #raci:88 #rade:179
+#rado:63 #razo:33 #rdat:30 #read:-44 #reat:94 #reci:40 #remi:-36 #remo:-33 #revo:-37 #rfec:30 #ries:241 #rist:77
+#robl:48 #rock:127 #rong:-34 #room:-29 #rrie:225 #sale:39 #salu:181 #save:35 #scri:-42 #sema:29 #semo:59 #sgiv:34
+#sima:74 #sing:89 #skin:79 #some:27 #ssin:103 #stas:27 #sted:55 #stil:-44 #stma:77 #stoy:-59 #supe:38 #take:-40
+#tard:-44 #tede:50 #tell:62 #tenc:-41 #tend:-26 #teng:30 #tera:71 #text:-101 #tful:25 #than:127 #that:29 #then:-74
+#ther:-30 #thin:-149 #this:-36 #thro:-28 #thum:33 #till:-48 #ting:37 #tion:-32 #tmas:77 #todo:77 #tori:28 #tron:42
+#ttin:52 #ualm:82 #uant:-25 #udos:157 #uede:-34 #uedo:-31 #uego:42 #ught:29 #uier:-40 #umbs:33 #uper:38 #uste:70
+#vely:26 #vend:-34 #very:32 #vida:79 #ving:25 #visa:40 #voke:-36 #week:107 #well:71 #were:-33 #weso:28 #what:26
+#with:-29 #wont:28 #worr:226 #wron:-34 #xcel:-35 #yeah:26 #your:76 #yway:-98 %again_later%agree:41
+%again_later%elsewhere:-26 %again_later%message:-26 %again_later%question:-42 %again_later%refuse:134
+%again_later%season:-40 %again_later%shift_it:-45 %again_later%start_again:28 %again_later%thanks:132 %agree:31
+%agree%away:66 %agree%busy:-37 %agree%car_part:-35 %agree%how_long:45 %agree%on_way:-31 %agree%opening:97
+%agree%refuse:-43 %agree%thanks:-156 %away%call_off:-29 %bad:-102 %bad%staff:-51 %bring:-146 %bring%refuse:-68
+%bring%thanks:-45 %busy:-52 %call_off%gone_car:-25 %call_off%on_way:-43 %call_off%refuse:-55 %call_off%thanks:-353
+%call_off%wrong_one:27 %car:-103 %car%thanks:25 %car_part:-201 %car_part%question:-32 %car_part%refuse:-33
+%car_part%thanks:-45 %do_it:-150 %do_it%family:38 %do_it%refuse:-45 %do_it%staff:-30 %do_it%thanks:-57 %doubt:-56
+%doubt%thanks:-26 %elsewhere%shift_it:-30 %fails:-84 %fails%leave_me:-27 %family:81 %family%refuse:86
+%family%thanks:93 %gone_car:-146 %gone_car%thanks:-31 %how_long:-37 %how_long%opening:-39 %how_long%question:-31
+%how_long%refuse:40 %how_long%thanks:102 %leak:-28 %leave_me:-197 %leave_me%wrong_one:27 %machine:-48
+%meaning%thanks:39 %message:-122 %message%refuse:37 %message%start_again:-43 %message%thanks:29 %money:-86
+%money%refuse:28 %money%thanks:30 %noise%thanks:26 %odometer:-90 %on_way:-94 %on_way%refuse:-26 %opening:-50
+%opening%question:-31 %opening%thanks:30 %pay_day:-31 %pay_day%thanks:25 %phone:-87 %phone%thanks:37 %place:-76
+%place%thanks:26 %question%refuse:67 %question%shift_it:-26 %question%thanks:231 %question%who:-25 %refuse:-148
+%refuse%staff:25 %refuse%start_again:32 %refuse%thanks:31 %refuse%who:28 %refuse%wrong_one:84 %season:202
+%shift_it:-71 %shift_it%thanks:32 %smoke_smell:-44 %staff:61 %staff%thanks:32 %start_again:-42 %start_again%thanks:44
+%thanks:476 %thanks%who:27 %thanks%wrong_one:65 %who:-40 @?:-75 @after_visit:-169 @car:-74 @confirm:-42 @day:-67
+@later:-97 @nothing:227 @nothing_info:-76 @nothing_opt_out:-33 @nothing_thanks:26 @odometer:-39 @offers:-185
+@reading:-78 @time:-47 @times:-147 @walk_in:-132 ^_all:-55 ^_appreciate:52 ^_are:-65 ^_asi:-32 ^_ayuda:-33
+^_bendiciones:65 ^_bless:28 ^_buen:145 ^_buenas:28 ^_cheers:65 ^_do:-96 ^_el:-29 ^_estoy:-32 ^_everything:-35
+^_excelente:-27 ^_feliz:148 ^_good:191 ^_got:84 ^_gracias:135 ^_happy:122 ^_hasta:50 ^_have:109 ^_hello:172
+^_help:-29 ^_hola:165 ^_how:-30 ^_i:-46 ^_id:-92 ^_igualmente:63 ^_im:-177 ^_info:-77 ^_is:-39 ^_it:-32 ^_kindly:-35
+^_la:-27 ^_les:32 ^_me:-38 ^_might:-35 ^_mil:53 ^_much:74 ^_muchas:50 ^_muy:65 ^_nice:-133 ^_ninguno:-26 ^_no:66
+^_ok:57 ^_opt:-42 ^_que:108 ^_revoke:-36 ^_sale:43 ^_se:58 ^_si:-108 ^_sounds:-40 ^_tell:35 ^_thank:170 ^_thanks:98
+^_thanksemoji:59 ^_that:51 ^_thumbsup:38 ^_un:39 ^_were:-45 ^_what:-43 ^_wont:31 ^_ya:-46 ^_yes:-31 ^_you:196
+^_your:49 ^_youre:65 a:89 a__day:57 a__en:25 a__one:65 a__weekend:105 a_blessed:28 a_good:84 a_nice:39 abren:-26
+agradece:122 agradece_$:65 agradezco:48 ahi:-29 all:106 all_$:115 all__you:34 all_the:25 already:-33 and:-72
+and__you:-42 and_thank:-39 anyway:-98 anyway_$:-98 appreciate:-30 appreciate_the:25 appreciated:48 are:-57 are_the:30
+are_you:-95 as:81 as_well:78 asi:-44 ask:29 ask_$:35 asking:80 asking_$:47 atencion:-41 avisar:37 avisar_$:50
+aviso_$:27 awesome:28 ayuda_$:-26 back:27 be:-58 been:-33 bendiciones:50 bendiciones_$:36 best:54 best_$:71 bien:-48
+bien_gracias:-67 bless:74 bless_you:38 blessed:28 bonito_dia:28 buen:239 buen_dia:142 buenas:28 but:-114 but__is:25
+but_ill:-35 but_im:-25 but_no:-84 but_that:29 by:-42 can:-33 cheers:56 christmas:77 cita:-32 crew:51 day:28 day_$:47
+de__modos:30 de_que:39 de_semana:56 de_todos:30 dear_$:27 del:-26 dia:119 dia_$:139 did:-60 dios:-29 do:-217 do_$:-52
+do__have:-41 do_you:-108 el:-54 el_aviso:28 el_dia:-25 el_taller:26 en:-75 en__taller:25 en_el:30 enterado:74 es:-71
+esta:-33 estoy:-59 estoy_bien:-46 everything_$:38 excelente:-35 familia:31 familia_$:31 favor:-40 favor_$:-37
+feliz:156 feliz_navidad:73 fiestas:28 fin:150 fin__semana:63 fin_de:62 fixed_the:25 folks:47 for:114 for__me:96
+for_a:-31 for_asking:80 for_nothing:-131 for_now:-31 for_the:25 get:-28 go:-29 good:124 good_to:33 got:75 got_it:104
+gracias:91 gracias_$:-29 gracias__avisar:37 gracias__el:73 gracias__nada:-96 gracias__todo:34 gracias__todos:32
+gracias_de:31 gracias_joven:37 gracias_pero:-30 gracias_por:67 great:80 great_$:71 great_job:-25 guy:-29 guy_$:-33
+guys:101 guys_$:69 guys_are:36 happy:97 hasta:60 have:71 have_a:188 have_the:-25 hay:33 hay__que:47 heads:51
+heads_up:52 hello:172 help:-31 help_$:-28 here:-33 here_$:-30 hola:165 holidays:58 how:-51 how__of:34 how_much:-58
+i:-111 i_have:-27 id:-96 idea:-48 idea_$:-47 igual:27 igualmente:82 ill:-54 ill__it:-35 ill__you:-27 ill_take:-34
+im:-210 im__for:-26 im_good:-110 in:35 info:-64 info_$:-63 is:-36 is__of:64 is_good:-26 it:66 it_$:76 it__been:-29
+it__my:-27 it_thank:28 it_to:-33 job:-30 joven:28 joven_$:57 just__what:25 keep:42 kind:57 kind__you:38 kind_of:32
+kindly:-45 know:38 la:-87 la_atencion:-29 las:-38 last_week:37 les:66 let:-30 letting:31 lo:-52 lo__gracias:-29
+lo_agradezco:27 lol_$:-33 lookin:85 lovely:26 luego:48 made:35 make_it:25 many:41 mas:-47 me:-90 me_in:36 messed:-29
+mi:-51 might:-35 might__well:-34 might_as:-34 mil:33 mil_gracias:39 mind:42 mind_$:39 modos:30 modos_$:32
+much_obliged:42 muchas:28 muchas__por:39 muchas_gracias:28 muy_amable:29 my:-79 nada:-90 nada_$:-85 navidad:79
+navidad_$:61 nice__you:72 nice_of:72 night:100 night_$:87 ninguno:-27 no:-107 no_$:-74 no__de:45 no__on:28
+no__you:-65 no_gracias:-127 no_hay:63 no_problem:25 no_soy:37 no_thank:-64 no_thanks:-138 no_worries:234 not:-68
+nothing:-134 nothing_$:-131 now:-31 obliged:42 obliged_$:39 of:100 of_you:183 ok:49 ok_$:-46 ok__a:34 ok__you:-86
+ok_gracias:35 on:-54 one:57 one_$:61 open:-64 open_on:-34 opt:-42 opt_out:-34 or:-25 out:43 out_$:72 patron:45
+pero:-37 pero_no:-41 phone:-25 please:-52 please__thank:-45 please__you:-30 please_and:-25 por_avisar:37 por_el:70
+por_favor:-37 por_nada:-96 por_todo:34 problema:28 que:55 que_$:28 que__bonito:25 que_tenga:42 quedo:-29
+reminder_$:28 revoke:-36 revoke_$:-36 rock:127 sale:41 saludos:157 se_agradece:64 se_le:38 see:48 see__then:-65
+see_you:-55 semana:37 semana_$:58 set:-40 set_for:-26 si:-141 si_gracias:-85 so:52 so_much:31 son:39 soy:34 still:-44
+super:39 ta:26 take_it:-29 taken:-40 taken__of:-40 taken_care:-40 te:38 tell_the:35 telling:38 telling_me:38 tenga:40
+tenga__dia:42 text:-67 thank:31 thank__for:64 thanks_$:-79 thanks__no:-70 thanks__nothing:-131 thanks__the:74
+thanks_a:28 thanks_but:-112 thanks_for:163 thanksemoji:59 thanksemoji_$:59 thanksgiving:34 thanksgiving_$:34 that:30
+that_$:-75 that__be:-40 that__so:38 that_in:48 that_is:113 that_would:-39 the:57 the__thanks:31 the__up:55
+the_best:90 the_heads:55 then:-74 then_$:-55 this:-36 thumbsup:38 thumbsup_$:38 to:65 to__all:113 to__guy:-27
+to_know:40 to_my:-27 to_the:38 to_you:109 todo_$:41 todos:70 todos_modos:30 too:177 too_$:221 too_much:-33 try:-126
+un:-27 una:-28 up_$:44 ustedes:50 ustedes_$:46 very:32 weekend:90 weekend_$:86 well:72 well_$:82 were:-32 what:28
+will_do:-65 wont:28 worries:233 would_be:-30 would_it:38 wrong:-34 y:-52 ya:52 ya_$:119 yeah:26 yeah_$:41 yes:-82
+yes_$:-58 yes_it:32 you:188 you_$:-77 you__are:30 you__much:25 you__the:-32 you_all:136 you_folks:48 you_for:77
+you_guys:96 you_have:-58 you_open:-55 you_text:-30 you_then:-66 your_the:58 youre:74
 """

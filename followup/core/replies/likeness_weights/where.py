@@ -1,119 +1,136 @@
 """What speaks for and against `where`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "where"
-BIAS = -196
+BIAS = -213
 WEIGHTS = """\
-#abad:44 #abaj:58 #abie:47 #abla:-25 #abre:234 #acar:-34 #acio:54 #addr:140 #ados:-27 #adre:37 #agai:25 #agar:32
-#ajan:101 #ales:48 #alle:162 #anda:91 #ande:35 #andm:28 #ando:-76 #arde:-32 #argi:-37 #aria:-25 #ario:28 #arki:-41
-#arly:51 #aron:43 #arqu:34 #arro:42 #asta:39 #atan:-60 #atio:55 #atra:36 #atur:37 #avor:42 #bado:43 #baja:84
-#bajo:-38 #biar:35 #bica:91 #bien:-46 #bier:53 #blue:34 #brak:-28 #bren:242 #brid:27 #buil:43 #caci:66 #call:72
-#canc:-28 #cant:36 #caro:-36 #cati:67 #ccio:67 #cerr:49 #char:-48 #chec:-46 #cibe:37 #cier:67 #cion:119 #clos:95
-#come:36 #como:-31 #cont:-73 #crib:-52 #ctio:32 #cual:148 #culp:-48 #dame:52 #days:38 #ddre:140 #deje:-27 #desd:39
-#dias:34 #ding:33 #dire:104 #disc:-50 #domi:69 #dond:65 #donu:27 #door:-33 #dres:182 #driv:-29 #drop:64 #dura:-25
-#earl:30 #ease:65 #east:28 #eblo:31 #ebod:25 #ecci:64 #ecib:30 #ecti:34 #edan:37 #edes:30 #eeke:-53 #eken:-53
-#emin:29 #emor:25 #empr:35 #encu:28 #engo:-27 #enos:-27 #ente:43 #entr:128 #erda:46 #eria:39 #erra:131 #erst:25
-#erto:74 #escr:-49 #esde:39 #este:-44 #even:52 #eway:33 #exit:63 #favo:42 #firs:-33 #frid:-63 #from:34 #fron:41
-#gain:25 #garr:33 #gast:-66 #ging:-38 #guen:99 #guys:39 #hace:-41 #harg:-46 #hast:106 #have:-78 #here:91 #hese:-75
-#hich:119 #hiri:-59 #hood:-55 #hora:143 #huma:-32 #iaro:37 #icac:67 #iday:-53 #idge:28 #iend:32 #ierr:76 #iert:56
-#ight:32 #igue:114 #ildi:43 #info:-69 #ingo:60 #inte:26 #inut:-33 #irec:104 #ires:-37 #irin:-60 #irst:-33 #iscu:-48
-#isma:35 #ismo:62 #kend:-53 #king:-81 #know:-50 #lace:48 #lado:-73 #land:29 #late:114 #ldin:43 #leas:72 #lego:-54
-#lema:-25 #lida:31 #list:-29 #lleg:-73 #lley:46 #loca:190 #lock:-26 #lose:77 #luga:73 #lunc:26 #main:73 #mall:27
-#mand:106 #many:-164 #mark:30 #mebo:25 #ment:-35 #mind:34 #ming:54 #minu:-33 #mism:97 #morr:29 #move:55 #much:-33
-#ncel:-28 #ncue:28 #ndam:48 #nday:60 #ndem:25 #ndma:28 #ngos:44 #nloc:-25 #nort:74 #nter:30 #ntra:28 #ntro:57
-#nume:-27 #oble:-26 #ocal:75 #ocat:115 #oday:25 #oing:-42 #omeb:25 #omin:55 #omor:29 #onde:59 #only:-53 #ontr:-66
-#onut:27 #oors:-65 #oppe:-58 #orar:39 #orro:29 #orth:62 #otro:-26 #over:30 #park:-52 #pasa:49 #past:40 #peni:-35
-#pens:-29 #plac:43 #plea:66 #popp:-55 #port:36 #pped:-55 #pueb:31 #pued:-29 #puen:25 #puer:31 #pull:30 #qued:-83
-#rada:32 #rake:-26 #ranc:60 #rari:39 #raro:46 #rata:-61 #rday:30 #recc:64 #rect:40 #reet:68 #remi:28 #ress:179
-#rgin:-37 #ribe:-48 #rida:-64 #ridg:28 #ring:-54 #rkin:-43 #road:-71 #robl:-26 #ront:39 #rran:77 #rrar:49 #rrow:29
-#rsta:26 #rtos:50 #rumb:30 #saba:43 #saca:-32 #sale:28 #same:34 #satu:31 #scri:-52 #scul:-48 #sday:-25 #send:94
-#sent:-26 #shop:28 #shut:66 #side:108 #sigu:111 #sing:26 #some:29 #stad:-60 #stan:69 #star:-30 #stil:73 #stop:-25
-#stre:67 #sund:59 #tada:-25 #tado:-43 #take:-29 #tand:-60 #tard:-34 #tari:-25 #tate:27 #tede:30 #teng:-30 #text:-29
-#that:-31 #then:-27 #ther:36 #thes:-75 #they:-26 #this:-74 #till:103 #time:64 #ting:-25 #tion:94 #toda:39 #tomo:27
-#towe:28 #town:59 #trad:30 #tran:47 #tras:34 #trat:-61 #tree:67 #turd:31 #turn:-127 #ubic:91 #uebl:31 #ueda:-100
-#uent:47 #uert:30 #ueve:-31 #ugar:73 #uien:-26 #uild:43 #ulpe:-48 #uman:-32 #umbo:32 #umer:-27 #unch:25 #unda:53
-#unlo:-25 #urda:31 #veni:58 #wait:-41 #week:-40 #what:36 #when:-83 #wher:51 #whic:124 #wifi:-44 #yeah:28 #your:149
-%again_later%agree:-27 %again_later%how_long:64 %again_later%lift:-31 %again_later%place:62 %again_later%question:71
-%again_later%refuse:25 %again_later%shift_it:-33 %agree:-28 %agree%bring:-48 %agree%call_off:-33 %agree%do_it:-27
-%agree%elsewhere:27 %agree%fails:-26 %agree%family:25 %agree%lift:-25 %agree%opening:118 %agree%place:43
-%agree%question:51 %away:72 %away%car_part:27 %away%elsewhere:84 %away%question:101 %bad:-61 %bad%place:-26
-%bad%question:-25 %bring:67 %bring%call_off:53 %bring%car_part:33 %bring%do_it:81 %bring%leak:27 %bring%leave_me:-32
-%bring%lift:-32 %bring%question:54 %bring%refuse:-32 %busy:-35 %busy%place:-34 %busy%question:-26
-%call_off%car_part:30 %call_off%elsewhere:-28 %call_off%family:25 %call_off%how_long:34 %call_off%leave_me:-30
-%call_off%message:-25 %call_off%on_way:-31 %call_off%opening:39 %call_off%place:-64 %car:-58 %car_part:-28
-%car_part%fails:-91 %car_part%money:45 %car_part%noise:-42 %car_part%question:-109 %car_part%shift_it:31
-%car_part%who:26 %do_it%place:-79 %do_it%question:-55 %do_it%refuse:25 %do_it%shift_it:60 %doubt%place:28
-%elsewhere:84 %elsewhere%on_way:31 %elsewhere%place:64 %elsewhere%staff:-36 %elsewhere%who:34 %fails:-65
-%fails%how_long:-37 %fails%opening:29 %fails%place:-102 %family:-52 %family%question:-27 %family%refuse:43
-%gone_car:-74 %gone_car%place:-25 %how_long:-42 %how_long%lift:-34 %how_long%money:45 %how_long%opening:198
-%how_long%place:-38 %how_long%question:34 %how_long%shift_it:37 %how_long%staff:37 %how_long%wrong_one:-28
-%leave_me:-93 %leave_me%place:-25 %lift:-102 %lift%opening:-44 %lift%place:-26 %machine:-131 %machine%staff:-40
-%meaning:-84 %meaning%place:-31 %meaning%question:-63 %message:-87 %message%place:-34 %message%question:-49
-%money:-78 %money%opening:46 %money%question:-109 %noise:-90 %noise%place:-54 %noise%question:-47 %odometer:-27
-%on_way:-48 %on_way%opening:71 %on_way%place:-32 %on_way%question:226 %on_way%staff:54 %opening:458
-%opening%question:200 %opening%refuse:87 %opening%season:44 %opening%shift_it:33 %opening%staff:101 %pay_day:-66
-%pay_day%question:-36 %place:428 %place%question:300 %place%staff:69 %place%start_again:57 %place%who:90
-%question:118 %question%season:-33 %question%shift_it:33 %question%thanks:34 %question%who:-101 %shift_it:46
-%staff:48 %who:-53 %wrong_one:-46 @?:195 @after_visit:-74 @car:-73 @confirm_stop:-30 @day:55 @nothing:47
-@odometer:-74 @time:45 @walk_in:77 ^_a:37 ^_abren:75 ^_and:-58 ^_are:56 ^_como:74 ^_de:-159 ^_deje:-25 ^_did:47
-^_disculpe:-47 ^_do:-36 ^_donde:45 ^_drop:29 ^_el:-33 ^_en:47 ^_hasta:63 ^_hours:57 ^_how:26 ^_i:-49 ^_id:-30
-^_it:-30 ^_la:-95 ^_llego:-74 ^_los:-30 ^_me:70 ^_my:-59 ^_no:44 ^_open:49 ^_por:45 ^_price:28 ^_puedo:-27 ^_que:-45
-^_send:86 ^_the:-77 ^_this:-26 ^_trabajan:42 ^_what:-73 ^_where:-106 ^_which:53 ^_who:-68 ^_why:-56 ^_y:-35
-a__horas:41 a_bot:-75 a_que:66 abiertos:50 abren:242 abren_$:54 abren_los:30 abren_manana:27 address:140 address_$:77
-again:25 agarro:35 al:33 alley:46 an:-36 and:71 and__are:-48 and__i:28 and__is:25 and_you:-55 are:150 are_$:-64
-are__a:-85 are__charging:-34 are__closed:28 are__from:29 are__hours:34 are__in:45 are__on:76 are__open:118
-are__still:49 are__there:77 are_you:233 are_your:39 at:66 at_or:52 atras:25 bay:25 be:-62 before_$:32
-before__open:-27 before_you:-42 behind_the:47 bien:-52 blue:34 bot:-75 bot_$:-75 bridge:29 building:43 by:111
-by__mall:29 by_the:139 calle:85 cambiaron:37 can:26 can__come:28 can__do:-35 can_i:74 can_you:-26 cant:37
-cant__you:25 car:-35 cerraron:50 charging:-37 cierran:80 cierran_$:28 close:61 come:35 como:-30 como_llego:101
-cual:134 cual__es:32 cual__su:37 cual_de:33 cual_es:51 cuanto__y:38 days__you:27 de:-63 de__dos:33 de__es:-69
-de__me:-51 de__son:-45 de_donde:-211 de_la:52 de_las:33 de_ustedes:27 del:45 desde:39 dia:-26 dias:34 did:-60
-did__get:-72 did__move:55 did_you:-40 direccion:65 direccion_$:77 direccion__favor:38 direccion_por:38 directions:41
-disculpe:-48 do:122 do_$:-30 do__close:60 do__get:124 do__know:-42 do__open:65 do__shut:57 do__turn:-40 do_i:147
-do_you:89 domingos:44 domingos_$:49 donde:49 donde__escriben:-43 donde_es:27 donde_estan:82 donde_me:-35
-donde_quedan:34 donut:27 door:32 doors:-65 doors_open:-47 dos__es:39 drop:72 drop_it:37 drop_me:26 due:-26 dura:-29
-dura_$:-25 early:58 el:122 el__de:40 el__dia:-27 el_de:34 el_mismo:58 el_taller:41 en:128 en_$:-31 en__calle:32
-en__mismo:85 en_cual:49 en_el:89 en_otro:-29 en_que:114 encuentro:28 entrada:33 entrance:53 entro:34 entro_$:29
-es:174 es_$:71 es__horario:31 es_el:35 es_este:-33 es_la:43 es_por:29 es_su:45 escriben:-45 escriben_$:-43 eso:-53
-eso_$:-34 esta_bien:-27 estan:71 estan_$:77 estan__el:26 estan_abiertos:49 este:-42 exit:63 far:26 far__you:28
-far_are:28 favor:44 favor_$:38 find:25 find_you:40 first:-33 for:29 friday:-61 from:34 from_the:74 front:41
-front_$:41 get:70 get__you:71 get_my:-69 get_there:107 get_to:80 got:-52 guys_$:-44 guys_open:38 hasta:106
-hasta__hora:129 hasta_que:106 have:-74 hiring:-59 hood:-55 hora:82 hora_abren:60 hora_cierran:54 hora_estan:27
-horario:46 hours_is:-33 how__are:73 how__hours:-160 how__i:86 how_do:80 how_far:31 how_late:91 how_long:-32
-how_many:-164 human:-32 i:53 i__it:29 i__only:-29 i__there:77 i__these:-54 i__to:46 i__up:40 i__you:-26 i_can:-27
-i_come:55 i_drop:29 i_get:124 i_know:-38 i_pull:33 i_turn:-72 i_use:34 id:-43 if:-39 if__open:-30 ill:-29 in_$:88
-in_the:-45 info:-68 info_$:-68 interstate:26 is:53 is__a:-33 is__address:61 is__at:-36 is__open:-64 is__the:101
-is__there:25 is__wifi:-27 is_friday:-48 is_it:110 is_the:50 is_this:-49 is_thursday:-43 is_your:96 it_$:-29 it__a:28
-it__of:26 it_off:31 it_the:65 know:-50 know_you:-36 la:97 la__esta:-28 la__que:-38 la__se:-57 la_direccion:-28
-la_entrada:30 la_hora:-34 la_manana:-31 la_misma:36 la_ubicacion:62 lado:-68 lado_$:-32 las_dos:26 late:115
-late__i:44 late__you:46 late_are:53 le:-27 llego:-54 llego_$:25 llego_como:-32 llego_en:-34 lo:-91 local:63
-location:91 location_$:54 lol:-33 lol_$:-25 los:51 los_domingos:39 los_frenos:-30 lot:-49 lugar:73 lugar_$:50
-lunch:26 main:74 mal:-29 mall:30 mall_$:36 manda:51 mandame:51 many:-164 many__is:-32 many_hours:-158 me_$:-33
-me__la:100 me_a:78 me_escriben:-45 me_manda:52 me_pasa:45 me_queda:-28 me_your:25 mi:-30 min:-39 misma:35 mismo:62
-mismo_dia:-27 move:60 my:-143 my_hood:-39 my_info:-66 need:-25 new:31 north:62 now_$:35 numero:-27 numero_$:-40 o:88
-o__de:34 of:25 of_your:40 off:-40 off_$:-54 on:119 on__road:-49 on_saturdays:28 one:70 one__the:30 only:-53 open:71
-open_$:-164 open__the:-36 opening:-27 or:151 or_$:55 or_the:46 otro__mas:25 otro_lado:-26 out:41 out_front:35 over:37
-over__the:36 over_by:37 parking:-41 parking_lot:-29 pasa:41 past:40 pin:158 place:45 please:67 please_$:73 popped:-55
-por:102 por__rumbo:28 por_cual:35 por_donde:73 por_favor:36 price:32 problema:-25 pueblo:31 puente:25 pull:31 que:52
-que_$:-35 que__abren:74 que__cierran:65 que__eso:-29 que__estan:62 que__puedo:31 que__reciben:37 que__tienen:36
-que_calle:39 que_dias:28 que_es:-42 que_hora:149 que_horario:33 que_horas:41 que_me:-35 que_tan:-48 queda:-129
-queda_$:-63 queda_el:-25 quedan:53 reciben:37 remind:32 remind_me:32 right_$:29 road:-60 road_$:-47 rumbo:28
-sabado:25 sabado_$:27 sabado__la:-25 salida:28 same__as:27 sat:25 saturday:37 saturday_hours:46 se:-36 send:94
-send__a:53 send_me:82 shop_$:50 shop__the:36 shop__this:-47 shop_is:-27 shut:72 shut_$:48 side:120 side_$:37
-side__the:37 side_of:37 siempre_$:25 siguen:109 siguen__el:79 siguen_en:92 son:-40 son_$:-53 spot:27 st:48 st_$:53
-still:73 still__the:50 street:68 su:64 su_horario:31 sunday:29 sundays:31 take:-29 tan:-72 tan__estan:-54 tarde:-35
-tarde_$:-35 that:-31 that_$:-66 that_the:49 the:151 the__behind:38 the__by:38 the__in:-41 the__on:45 the__open:-47
-the__place:27 the__side:40 the__street:29 the__tire:27 the__with:38 the_address:44 the_blue:35 the_bridge:29
-the_doors:-65 the_interstate:26 the_mall:25 the_north:42 the_one:34 the_place:28 the_road:-57 the_shop:46 the_th:-36
-then:-27 there:57 there_$:46 there_a:-25 there_is:-27 there_on:31 these:-75 these_off:-58 this:-74 this_$:-60
-thursday_at:-43 till:38 till__time:27 time:58 time__you:57 time_do:66 tires:-36 tires_$:-38 to:41 to_$:38 to_you:61
-todavia_estan:31 today:25 tomorrow:29 too:-26 town:52 trabajan:91 turn:-104 turn_the:-28 ubicacion:69 ubicacion_$:62
-un:-64 una:-31 up:52 up_$:49 up_to:25 use:27 ustedes:30 ustedes_$:40 was:-43 weekend:-69 weekend_$:-50 what:40
-what__do:72 what__it:-32 what__that:-26 what__you:-44 what__your:102 what_do:-25 what_street:25 what_time:114
-when:-77 when__turn:-35 when__you:92 when_do:88 when_i:-70 when_the:-68 when_you:-39 where:28 where_are:48
-where_did:-77 where_you:26 which:127 which__do:86 which__of:26 which_exit:31 which_shop:-73 which_side:34 who:-106
-who__you:-80 who_are:-79 why:-64 why_$:-36 wifi:-44 wifi_$:-33 with_$:-33 with_the:45 y:92 y_donde:38 y_en:46 yeah:28
-yes__are:27 you:183 you_$:-31 you__bot:-75 you__do:-29 you__my:-79 you__on:60 you__open:65 you__the:48 you_a:-86
-you_are:-71 you_at:26 you_charging:-34 you_close:62 you_closed:28 you_do:-28 you_from:58 you_get:-87 you_in:59
-you_move:55 you_on:110 you_open:198 you_shut:74 you_still:95 you_the:38 you_with:-29 your:131 your__hours:30
-your_hours:60 your_shop:30
+#abad:43 #abaj:63 #abie:51 #abla:-26 #abre:259 #acar:-39 #acio:59 #acro:-30 #addr:158 #ados:-31 #adre:40 #agar:36
+#ajan:108 #akes:-28 #ales:55 #alig:-26 #alle:170 #anda:100 #ande:37 #andm:33 #ando:-82 #arde:-31 #ards:-25 #argi:-37
+#aria:-27 #ario:30 #arki:-45 #arly:59 #aron:57 #arqu:40 #arro:49 #asta:40 #atan:-65 #ater:39 #atio:57 #atra:41
+#atur:40 #avia:25 #avor:40 #bado:43 #baja:89 #bajo:-40 #biar:48 #bica:102 #bien:-51 #bier:58 #blan:-26 #blue:38
+#body:26 #brak:-34 #bren:267 #brid:29 #buil:46 #caci:74 #caer:25 #call:75 #canc:-34 #cant:40 #caro:-40 #cati:70
+#ccio:61 #cele:-26 #cerr:55 #char:-49 #chec:-50 #cibe:41 #cier:73 #cion:118 #clos:106 #come:33 #cont:-78 #crib:-57
+#ctio:33 #cual:158 #cuen:27 #cuer:25 #culp:-55 #dame:60 #davi:26 #days:41 #ddre:158 #deje:-30 #dejo:-26 #desd:45
+#dias:37 #ding:35 #dire:101 #disc:-56 #doin:-32 #domi:73 #dond:87 #donu:30 #door:-26 #dres:204 #driv:-29 #drop:72
+#dura:-27 #eare:25 #earl:35 #ease:65 #east:32 #eblo:35 #ebod:29 #ecci:57 #ecib:32 #ecti:35 #edan:47 #edes:35
+#eeke:-63 #eken:-63 #emin:33 #emor:29 #empr:39 #encu:32 #engo:-29 #enid:28 #enos:-27 #ente:51 #entr:143 #ents:-26
+#erda:55 #eria:45 #erra:144 #erst:28 #erto:81 #escr:-54 #esde:45 #este:-48 #even:59 #ever:-32 #eves:-25 #eway:37
+#exit:71 #favo:40 #find:25 #firs:-35 #frid:-53 #from:34 #fron:45 #garr:37 #gast:-72 #ging:-37 #gnme:-26 #guen:104
+#guys:41 #hace:-48 #harg:-47 #hast:114 #have:-88 #heel:-25 #here:82 #hese:-87 #hich:116 #hiri:-59 #hood:-57 #hora:158
+#huma:-34 #iaro:50 #icac:75 #iday:-41 #idge:30 #iend:37 #ierr:82 #iert:61 #ight:44 #ignm:-26 #igue:123 #ildi:46
+#info:-67 #ingo:63 #inte:29 #inut:-36 #irec:101 #ires:-45 #irin:-59 #irst:-35 #iscu:-55 #isma:39 #ismo:65 #just:-28
+#kend:-63 #keys:-25 #king:-92 #know:-57 #lace:60 #lado:-82 #land:34 #late:124 #ldin:46 #leas:72 #lego:-49 #lema:-31
+#lida:35 #lign:-26 #list:-34 #lleg:-67 #lley:50 #loca:216 #lock:-30 #lose:78 #losi:34 #lost:26 #luga:78 #lunc:32
+#main:80 #mand:114 #many:-170 #mark:35 #mebo:29 #ment:-40 #mind:39 #ming:51 #minu:-36 #mism:104 #morr:30 #moto:-31
+#move:63 #much:-35 #ncel:-34 #ncue:32 #ndam:53 #nday:61 #ndem:27 #ndma:33 #need:-27 #ngos:48 #nida:28 #nloc:-29
+#nmen:-26 #nort:82 #nter:34 #ntra:32 #ntre:-25 #ntro:64 #nume:-28 #oble:-32 #ocal:93 #ocat:123 #odav:26 #oday:32
+#oing:-52 #omeb:29 #omin:52 #omor:30 #onde:80 #only:-60 #ontr:-71 #onut:30 #oors:-75 #oppe:-59 #orar:41 #oras:27
+#orro:30 #orry:-26 #orth:68 #osin:34 #otro:-27 #over:49 #ower:44 #park:-59 #pasa:56 #past:49 #peni:-42 #pens:-31
+#plac:54 #plea:66 #popp:-56 #port:39 #pped:-56 #pref:-26 #prob:-28 #pueb:35 #pued:-28 #puen:29 #puer:35 #pull:32
+#qued:-87 #rada:35 #rake:-32 #ranc:66 #rari:41 #raro:53 #rata:-66 #rday:31 #recc:59 #rect:42 #reet:80 #remi:32
+#ress:201 #rgin:-37 #ribe:-53 #rida:-53 #ridg:30 #righ:27 #ring:-53 #rkin:-50 #road:-76 #robl:-32 #ront:43 #roun:27
+#rran:85 #rrar:56 #rrow:30 #rsta:28 #rtos:55 #rumb:34 #saba:42 #saca:-36 #sale:33 #same:39 #satu:32 #scri:-58
+#scul:-55 #sday:-26 #send:122 #sent:-31 #show:26 #shut:73 #side:116 #sigu:118 #sing:37 #some:33 #spot:25 #stad:-67
+#stan:91 #star:-33 #ster:26 #stil:75 #stop:-31 #stre:79 #sund:64 #tada:-28 #tado:-47 #take:-31 #tand:-65 #tard:-33
+#tari:-27 #tate:27 #tede:35 #teng:-32 #text:-31 #that:-27 #then:-31 #thes:-87 #they:-29 #this:-87 #till:105 #time:73
+#ting:-32 #tion:98 #toda:55 #tomo:29 #towe:50 #town:68 #trad:32 #tran:52 #tras:37 #trat:-66 #tree:79 #tues:-25
+#turd:32 #turn:-141 #ubic:102 #uebl:35 #ueda:-105 #uent:56 #uerd:25 #uert:34 #ueve:-34 #ugar:78 #uien:-27 #uier:28
+#uild:46 #ulpe:-55 #uman:-34 #umbo:35 #umer:-28 #unch:32 #unda:57 #unlo:-29 #urda:32 #vaca:-25 #veni:69 #wait:-43
+#wate:46 #week:-45 #what:42 #whee:-25 #when:-99 #wher:57 #whic:122 #wifi:-48 #will:-27 #yeah:44 #your:161
+%again_later%agree:-31 %again_later%elsewhere:-30 %again_later%how_long:71 %again_later%lift:-34
+%again_later%pay_day:-25 %again_later%place:86 %again_later%question:71 %again_later%shift_it:-39
+%again_later%thanks:27 %agree:-38 %agree%bring:-57 %agree%call_off:-45 %agree%do_it:-29 %agree%elsewhere:25
+%agree%family:27 %agree%lift:-28 %agree%opening:127 %agree%place:55 %agree%question:51 %away:72 %away%car_part:31
+%away%do_it:28 %away%elsewhere:95 %away%question:107 %bad:-65 %bad%place:-29 %bad%question:-26 %bring:53
+%bring%call_off:52 %bring%car_part:37 %bring%do_it:88 %bring%leak:31 %bring%leave_me:-39 %bring%lift:-37
+%bring%question:45 %bring%refuse:-38 %busy:-38 %busy%place:-38 %busy%question:-30 %call_off%car_part:33
+%call_off%elsewhere:-35 %call_off%family:27 %call_off%how_long:38 %call_off%leave_me:-36 %call_off%message:-29
+%call_off%on_way:-38 %call_off%opening:37 %call_off%place:-62 %call_off%staff:26 %car:-69 %car_part%fails:-92
+%car_part%money:51 %car_part%noise:-52 %car_part%question:-122 %car_part%shift_it:33 %car_part%who:29 %do_it%leak:26
+%do_it%place:-72 %do_it%question:-51 %do_it%refuse:30 %do_it%shift_it:66 %doubt:26 %doubt%place:34 %elsewhere:84
+%elsewhere%on_way:33 %elsewhere%place:61 %elsewhere%question:-38 %elsewhere%staff:-41 %elsewhere%who:37 %fails:-57
+%fails%how_long:-40 %fails%opening:33 %fails%place:-110 %fails%question:27 %family:-50 %family%refuse:49
+%gone_car:-81 %gone_car%place:-30 %how_long:-34 %how_long%lift:-34 %how_long%money:51 %how_long%on_way:-29
+%how_long%opening:238 %how_long%place:-46 %how_long%question:57 %how_long%shift_it:41 %how_long%staff:42
+%how_long%wrong_one:-30 %leave_me:-109 %leave_me%place:-31 %lift:-115 %lift%opening:-52 %lift%place:-29 %machine:-133
+%machine%staff:-42 %meaning:-92 %meaning%place:-34 %meaning%question:-69 %message:-101 %message%place:-37
+%message%question:-57 %money:-89 %money%opening:51 %money%question:-125 %noise:-104 %noise%place:-66
+%noise%question:-50 %odometer:-27 %on_way:-68 %on_way%opening:77 %on_way%question:245 %on_way%staff:61
+%on_way%wrong_one:27 %opening:505 %opening%question:232 %opening%refuse:93 %opening%season:49 %opening%shift_it:36
+%opening%staff:114 %pay_day:-74 %pay_day%question:-41 %phone%place:27 %phone%question:26 %phone%refuse:-25 %place:506
+%place%question:358 %place%season:-28 %place%staff:72 %place%start_again:65 %place%who:98 %question:132
+%question%season:-38 %question%shift_it:32 %question%thanks:38 %question%who:-111 %question%wrong_one:25 %refuse:-35
+%season:29 %shift_it:50 %staff:57 %staff%wrong_one:29 %who:-57 %wrong_one:-48 @?:226 @after_visit:-77 @car:-80
+@confirm_stop:-31 @day:56 @nothing:50 @odometer:-84 @offers:27 @time:42 @times:33 @walk_in:71 ^_a:47 ^_abren:85
+^_and:-63 ^_are:78 ^_como:92 ^_de:-170 ^_deje:-28 ^_did:53 ^_disculpe:-51 ^_do:-25 ^_donde:47 ^_drop:32 ^_el:-34
+^_en:55 ^_hasta:67 ^_hours:73 ^_i:-54 ^_id:-33 ^_it:-33 ^_la:-107 ^_llego:-78 ^_los:-32 ^_lost:26 ^_me:78 ^_my:-62
+^_no:48 ^_open:57 ^_please:-27 ^_por:41 ^_price:31 ^_puedo:-28 ^_que:-52 ^_saturday:-28 ^_send:114 ^_the:-90
+^_this:-28 ^_trabajan:43 ^_what:-78 ^_where:-118 ^_which:57 ^_who:-79 ^_why:-61 ^_y:-42 ^_your:-32 a__horas:47
+a__when:-25 a_bot:-73 a_que:75 abiertos:55 about:-27 abren:268 abren_$:58 abren_el:26 abren_los:31 abren_manana:30
+across:-30 across_the:-25 address:158 address_$:87 agarro:40 al:32 all:-32 alley:50 an:-39 and:83 and__are:-53
+and__i:32 and__is:28 and_you:-61 are:168 are_$:-68 are__a:-83 are__charging:-33 are__closed:33 are__from:33
+are__hours:37 are__in:52 are__on:83 are__open:125 are__still:51 are__there:85 are_you:276 are_your:43 at:80 at_or:57
+at_the:25 atras:29 avenida:28 bay:27 be:-76 be_there:-27 before_$:36 before__open:-32 before_you:-50 behind_the:52
+best_$:-27 bien:-57 blue:38 bot:-73 bot_$:-73 bridge:31 building:46 by:140 by__mall:26 by_the:173 calle:89
+cambiaron:50 can:26 can__come:32 can__do:-41 can_i:82 can_you:-30 cant:41 cant__you:28 car:-43 cerraron:57
+charging:-36 cierran:89 cierran_$:30 close:65 closing:27 come:33 como_a:-27 como_llego:123 con:-27 cross:28
+cross_street:28 cual:142 cual__es:34 cual__su:43 cual_de:37 cual_es:49 cuanto__y:42 days__you:28 de:-53 de__dos:37
+de__es:-73 de__me:-57 de__son:-45 de_donde:-226 de_la:54 de_las:37 de_noche:25 de_siempre:25 de_ustedes:30 deje:-26
+dejo:-26 del:50 desde:45 desde_el:26 dia:-28 dias:37 did:-59 did__get:-70 did__move:63 did_you:-35 direccion:60
+direccion_$:84 direccion__favor:43 direccion_por:43 directions:43 disculpe:-54 do:129 do_$:-35 do__close:69
+do__get:118 do__guys:-26 do__know:-48 do__need:-28 do__open:74 do__shut:65 do__turn:-34 do__use:35 do_i:153
+do_you:108 doing:-32 domingos:48 domingos_$:54 donde:69 donde__escriben:-48 donde_es:36 donde_estan:93 donde_me:-38
+donde_quedan:42 donut:30 door:49 doors:-75 doors_open:-53 dos__es:44 drive:-25 drop:81 drop_it:41 drop_me:29 due:-30
+dura:-32 dura_$:-27 early:67 easter:26 el:109 el__de:44 el__dia:-29 el__en:-31 el_de:39 el_mismo:60 el_taller:45
+el_viernes:-31 en:135 en_$:-36 en__calle:34 en__manana:-28 en__mismo:90 en__parte:25 en_cual:55 en_el:94 en_otro:-33
+en_que:127 encuentro:32 entrada:36 entrance:59 entro:38 entro_$:33 es:194 es_$:83 es__horario:36 es__o:26 es_el:33
+es_este:-36 es_la:46 es_por:32 es_su:51 escriben:-49 escriben_$:-44 eso:-62 eso_$:-39 esta_bien:-29 estan:94
+estan_$:85 estan__el:29 estan__la:27 estan_abiertos:53 estaria:-25 este:-46 exit:71 far:29 far__you:32 far_are:32
+favor:43 favor_$:36 find:26 find_you:45 first:-35 for:26 friday:-51 from:34 from_the:79 front:45 front_$:45
+gastadas:-26 get:78 get__you:71 get_my:-67 get_there:110 get_to:92 got:-60 got_$:-26 guys_$:-54 guys__on:25
+guys_do:-26 guys_open:42 guys_still:51 hace:-27 hasta:114 hasta__hora:142 hasta_que:114 have:-84 hiring:-59
+hiring_$:-55 hood:-57 hora:92 hora_abren:64 hora_cierran:62 hora_estan:30 horario:50 horas:27 hours_is:-39
+how__are:76 how__can:25 how__hours:-166 how__i:73 how_do:68 how_far:35 how_late:101 how_long:-35 how_many:-170
+how_much:-26 human:-34 human_$:-33 i:39 i__it:31 i__only:-33 i__there:73 i__these:-65 i__to:40 i__up:44 i__you:-33
+i_can:-31 i_come:61 i_drop:32 i_get:118 i_have:-25 i_know:-45 i_pull:35 i_turn:-73 i_use:53 id:-48 id__the:-25 if:-45
+if__open:-34 ill:-42 in_$:99 in_the:-50 info:-66 info_$:-66 interstate:28 is:62 is__a:-38 is__address:70 is__at:-40
+is__open:-66 is__the:111 is__there:29 is__wifi:-29 is_friday:-49 is_it:125 is_the:57 is_there:-27 is_this:-58
+is_thursday:-47 is_your:102 it_$:-36 it__a:32 it__of:29 it__or:26 it_off:34 it_the:73 just:-26 keys:-25 know:-56
+know_you:-43 la:81 la__esta:-31 la__que:-38 la__se:-66 la_direccion:-44 la_entrada:33 la_hora:-38 la_manana:-39
+la_misma:40 la_ubicacion:71 lado:-75 lado_$:-36 las_$:-28 las_dos:30 last_time:-27 late:128 late__i:48 late__you:51
+late_are:56 le:-39 llego:-49 llego_$:32 llego_como:-37 llego_en:-40 lo:-97 local:80 location:99 location_$:60 lol:-37
+lol_$:-29 los:57 los_domingos:42 los_frenos:-32 lost:26 lot:-56 lugar:78 lugar_$:51 lunch:32 main:80 mal:-33 mall:27
+mall_$:34 manana_$:-31 manda:57 mandame:56 many:-170 many__is:-39 many_hours:-164 me_$:-48 me__la:109 me_a:83
+me_escriben:-49 me_manda:58 me_pasa:43 me_queda:-34 me_your:27 mi:-33 mi_numero:-26 min:-37 misma:39 mismo:66
+mismo_dia:-29 move:70 much:-26 my:-144 my_hood:-39 my_info:-64 need:-31 new:35 no_gracias:26 north:68 now_$:39
+numero:-28 numero_$:-43 o:108 o__de:40 o_el:28 of:28 of_your:45 off:-45 off_$:-62 on:121 on__road:-52 on_saturdays:32
+on_the:-31 one:75 one__the:31 only:-60 open:80 open_$:-186 open__the:-39 open_tomorrow:27 opening:-27 opens:-26
+or:164 or_$:61 or__you:25 or_the:49 otro:-25 otro__mas:29 otro_lado:-27 out:45 out_front:40 over:57 over__the:58
+over_by:59 para__lado:-25 parking:-45 parking_lot:-32 pasa:39 past:50 pin:188 pin_$:144 place:57 please:66
+please_$:76 popped:-56 por:113 por__calle:25 por__rumbo:32 por_cual:41 por_donde:83 por_favor:33 price:36
+problema:-31 pueblo:35 puente:29 pull:34 que:49 que_$:-46 que__abren:79 que__cierran:74 que__es:27 que__eso:-34
+que__estan:68 que__puedo:35 que__reciben:41 que__tienen:37 que_calle:43 que_dias:31 que_es:-49 que_hora:168
+que_horario:35 que_horas:47 que_me:-39 que_parte:26 que_tan:-52 queda:-143 queda_$:-68 queda_el:-28 quedan:62
+quedan_$:30 reciben:41 remind:37 remind_me:37 right:31 right_$:33 road:-64 road_$:-49 rumbo:31 sabado:25 sabado_$:33
+sabado__la:-30 salida:31 same__as:32 saturday:41 saturday_hours:54 se:-36 se_cambiaron:51 send:122 send__a:56
+send_me:87 shop_$:56 shop__the:41 shop__this:-58 shop_is:-37 show:27 shut:80 shut_$:54 side:130 side_$:40
+side__the:38 side_of:39 siempre_$:28 siguen:116 siguen__el:83 siguen_en:97 somebody:26 son:-38 son_$:-55 spot:31
+st:52 st_$:57 still:75 still__by:37 still__the:45 still_over:47 stop:-27 street:80 street_$:26 su:73 su_horario:36
+sunday:30 sunday_$:26 sundays:34 take:-31 tan:-78 tan__estan:-59 tarde:-35 tarde_$:-37 tengo:-26 that:-26 that_$:-70
+that_the:55 the:146 the__behind:42 the__by:52 the__day:-26 the__if:-26 the__in:-45 the__on:48 the__open:-53
+the__place:30 the__side:42 the__street:32 the__tire:30 the__tower:46 the__with:42 the_address:53 the_blue:39
+the_bridge:31 the_doors:-75 the_interstate:28 the_north:46 the_one:37 the_place:41 the_road:-61 the_shop:51
+the_th:-43 the_water:48 then:-31 there:45 there_$:35 there_a:-29 there_is:-31 there_on:35 these:-87 these_off:-66
+they:-27 this:-87 this_$:-70 thursday_at:-47 till:39 till__time:30 time:66 time__i:26 time__you:60 time_do:71
+tires:-44 tires_$:-47 to:50 to_$:41 to_get:34 to_you:60 todavia:26 todavia_estan:35 today:32 today_$:27 tomorrow:31
+too:-31 tower:46 town:58 trabajan:99 turn:-108 turn_the:-30 ubicacion:78 ubicacion_$:60 un:-70 una:-33 up:57 up_$:56
+up_to:27 use:44 ustedes:35 ustedes_$:45 verdad_$:26 was:-47 water:48 way:-26 weekend:-83 weekend_$:-59 what:46
+what__do:79 what__it:-34 what__that:-27 what__you:-47 what__your:111 what_do:-32 what_is:25 what_street:27
+what_time:125 when:-93 when__turn:-41 when__you:103 when_do:98 when_i:-80 when_the:-77 when_you:-45 where:33
+where__are:28 where__your:25 where_are:51 where_did:-75 where_you:32 which:137 which__do:109 which__of:28
+which_entrance:37 which_exit:35 which_shop:-90 which_side:36 who:-121 who__you:-95 who_are:-95 why:-70 why_$:-38
+wifi:-48 wifi_$:-34 will:-27 with_$:-39 with_the:50 y:99 y__estan:26 y_donde:44 y_en:51 yeah:44 yeah_$:26 yes__are:31
+you:222 you_$:-47 you__bot:-73 you__do:-33 you__my:-78 you__on:65 you__open:79 you__still:51 you__the:48 you_a:-85
+you_are:-80 you_at:28 you_charging:-33 you_close:68 you_closed:33 you_do:-31 you_from:64 you_get:-87 you_hiring:-53
+you_in:68 you_move:63 you_need:-25 you_on:122 you_open:215 you_shut:84 you_still:113 you_the:52 you_there:-27
+you_with:-35 your:144 your__hours:35 your_address:25 your_hours:67 your_shop:31
 """
