@@ -14,7 +14,7 @@ from followup.core.replies.times import read_times
 _SENTENCE = re.compile(r"(?<![^.!?;\n])[^.!?;\n]+\?")
 _OPENER = re.compile(
     r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|"
-    r"no|so|well|btw|by the way|hey|oh|quick question|perfecto|bueno|ok|oiga|disculpe|tambien) )*(?:do "
+    r"no|so|well|btw|by the way|hey|oh|quick question|perfecto|bueno|oiga|disculpe|tambien) )*(?:do "
     r"(?:you|u|yall|ya)|do (?:i|we) (?:need to |have to |got to )?(?:bring|sign|leave|park|make|print|show)|"
     r"does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|"
     r"yall|i|we|they)|is there|are there|who (?:will|would|is (?:going|doing|working))|is it (?:ok|okay|"

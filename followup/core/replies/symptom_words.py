@@ -132,8 +132,8 @@ HEAT = (
     r"over heat(?:s|ed|ing)?",
     r"running hot",
     r"steam(?:ing)?",
-    r"(?:temp(?:erature)?|heat) (?:gauge |light |needle |is |was |went |"
-    r"needle is )+(?:\w+ ){0,2}(?:red|high|up|on|hot|pegged|maxed)",
+    r"(?:temp(?:erature)?|heat) (?:gauge |light |needle |is |was |went )+(?:\w+ ){0,2}"
+    r"(?:red|high|up|on|hot|pegged|maxed)",
     r"(?:smell(?:s|ing|ed)?|odor|stinks?|reeks) (?:\w+ ){0,4}(?:gas(?:oline)?|fuel|burn(?:ing|t|"
     r"ed)?|petrol|rubber|smoke|hot|exhaust|rotten|sweet|electrical)",
     r"(?:gas(?:oline)?|fuel|burn(?:ing|t|ed)?|petrol|rubber|exhaust|electrical|"

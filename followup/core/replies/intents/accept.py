@@ -229,8 +229,9 @@ _FUERTE = (
     r"lo (?:llevo|traigo)",
     r"hecho",
 )
+# No two alike, and none that is several others in a row: they are tried again and again, each way for each of them.
 _WEAK = (
-    r"ok(?: ok)?",
+    r"ok",
     r"alright",
     r"all right",
     r"fine",
@@ -262,8 +263,6 @@ _WEAK = (
     r"bien",
     r"muy bien",
     r"genial",
-    r"ok",
-    r"super",
     r"por favor",
     r"entendido",
     r"enterad[oa]",
@@ -276,7 +275,7 @@ _WEAK = (
 _OPENER = (
     r"^(?:(?:hi|hello|hey|ok|oh|hola|um|well|so|and|pues|bueno|buenas|buenos|dias|tardes|good|"
     r"morning|afternoon|evening|thanks|gracias|alright|great|perfect|awesome|cool|please|sure|"
-    r"actually|i guess|and|also|uh|sorry|mmm|hmm|ah|aah|then|yes|yeah|si|no wait|perfecto|"
+    r"actually|i guess|also|uh|sorry|mmm|hmm|ah|aah|then|yes|yeah|si|no wait|perfecto|"
     r"excelente|that|it|ese dia|claro|sir|no worries) )*"
 )
 _STRONG_AT_START = re.compile(_OPENER + "(?:" + "|".join((*_STRONG, *_FUERTE)) + r")(?![a-z\d])")
