@@ -21,7 +21,8 @@ from tests.workflows.counter import NOW, SECRET, Counter
 
 # A Tuesday, 11:00 at the shop, in the last third of the weeks that the manager set.
 LEAVES = datetime(2027, 1, 19, 17, 0, tzinfo=UTC)
-DAYS = {"winter_from": "11-26", "winter_until": "01-31"}
+# Tires and pads are worn, and not to be what is written about.
+DAYS = {"winter_from": "11-26", "winter_until": "01-31", "send_worn_at_chance": 0.9, "near_at_chance": 0.99}
 # Tested at 78 % of its rating: near the limit of 75 %.
 WEAK_BATTERY = {"item": "battery", "verdict": "good", "changed_on": "2023-06-01", "cca": 470, "cca_rated": 600}
 

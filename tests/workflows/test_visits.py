@@ -20,6 +20,7 @@ from followup.storage.rows import Row
 from followup.transports.transport import InboundText, Transport
 from followup.workflows import keep_visit, settle_requests
 from followup.workflows.answer_inbound import answer_waiting
+from followup.workflows.change_rules import change_rules
 from followup.workflows.keep_inbound import keep_inbound
 from followup.workflows.plan_texts import plan_texts
 from followup.workflows.send_texts import Sender, send_texts
@@ -166,6 +167,11 @@ def test_a_cancel_frees_the_time_and_ends_a_wish_to_move_it_too(counter: Counter
 
 # Missed, and asked once more -------------------------------------------------------------------------------------
 def test_a_missed_booking_comes_back_once_with_its_work(counter: Counter) -> None:
+    # Only this is written about in those weeks: the car's tires would be told too.
+    others = {"send_worn_at_chance": 0.9, "near_at_chance": 0.99}
+    assert change_rules(
+        counter.store, counter.shop_id, ["timing"], others, counter.shop().rules_version, "Theo", "", NOW
+    ).version
     made = booked(counter)
     send(counter, STARTS - DAY)
     end(counter, made, "missed", STARTS + timedelta(hours=2))
