@@ -23,11 +23,6 @@ def list_of_person(connection: Connection, shop_id: int, person_id: int) -> Row 
     return next((one for one in standing_lists(connection, shop_id) if one["person_id"] == person_id), None)
 
 
-def load_list(connection: Connection, list_id: int) -> Row | None:
-    """One list, ended or not."""
-    return rows.first(connection, select(tables.fleet_lists).where(tables.fleet_lists.c.id == list_id))
-
-
 def units_of(connection: Connection, list_id: int) -> dict[int, str]:
     """The unit numbers of a list by the car's id."""
     table = tables.fleet_units

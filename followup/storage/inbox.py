@@ -160,14 +160,6 @@ def load_inbound(connection: Connection, inbound_id: int) -> Row | None:
     return rows.first(connection, select(tables.inbound).where(tables.inbound.c.id == inbound_id))
 
 
-def last_inbound_at(connection: Connection, phone_id: int) -> datetime | None:
-    """When the phone last wrote."""
-    table = tables.inbound
-    query = select(table.c.received_at).where(table.c.phone_id == phone_id).order_by(desc(table.c.received_at)).limit(1)
-    found = rows.first(connection, query)
-    return found["received_at"] if found else None
-
-
 def keep_status(connection: Connection, **values: Any) -> int | None:
     """Keep a delivery report; None where the same came before."""
     return rows.add_new(connection, tables.status_reports, **values)

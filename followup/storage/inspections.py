@@ -47,13 +47,6 @@ def bodies_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
     return rows.every(connection, query.order_by(table.c.inspected_at, table.c.id))
 
 
-def bodies_of_shop(connection: Connection, shop_id: int) -> list[Row]:
-    """All current inspections of a shop, by car and in order of time."""
-    table = tables.inspections
-    query = select(table).where(table.c.shop_id == shop_id, table.c.is_current.is_(True))
-    return rows.every(connection, query.order_by(table.c.vehicle_id, table.c.inspected_at, table.c.id))
-
-
 def load_inspection(connection: Connection, shop_id: int, inspection_id: int) -> Row | None:
     """One inspection by its id, if it is this shop's."""
     table = tables.inspections

@@ -13,7 +13,7 @@ from datetime import datetime, timedelta
 from functools import cache
 from typing import Any
 
-from sqlalchemy import Connection, Update, and_, bindparam, case, desc, func, or_, select, update
+from sqlalchemy import Connection, Update, and_, bindparam, case, func, or_, select, update
 
 from followup.core.text import VALID_FOR, reason
 from followup.storage import machine, rows, tables
@@ -292,13 +292,6 @@ def told_about(connection: Connection, text: Row, since: datetime) -> tuple[date
     return tuple(row["in_flight_at"] for row in rows.every(connection, query))
 
 
-def last_asking(connection: Connection, phone_id: int) -> Row | None:
-    """The newest text to the phone that left."""
-    table = tables.texts
-    query = select(table).where(table.c.phone_id == phone_id, table.c.state.in_(("sent", "in_flight", "unknown")))
-    return rows.first(connection, query.order_by(desc(table.c.id)).limit(1))
-
-
 def queued_texts(connection: Connection, shop_id: int) -> list[Row]:
     """Planned texts, the next first."""
     table = tables.texts
@@ -306,13 +299,6 @@ def queued_texts(connection: Connection, shop_id: int) -> list[Row]:
         select(table).where(table.c.shop_id == shop_id, table.c.state == "planned").order_by(table.c.due_at, table.c.id)
     )
     return rows.every(connection, query)
-
-
-def has_reached(connection: Connection, reason_id: int) -> bool:
-    """True where a text of that reason left or may have left."""
-    table = tables.texts
-    query = select(table.c.id).where(table.c.reason_id == reason_id, table.c.state.in_(_REACHED)).limit(1)
-    return rows.first(connection, query) is not None
 
 
 def change_text(connection: Connection, text_id: int, **values: Any) -> None:

@@ -95,10 +95,11 @@ def arms(connection: Connection, trial: Row) -> tuple[Arm, Arm]:
     booked = _within(first_texts, _bookings(connection, trial), BOOKED_WITHIN_DAYS)
     stopped = _within(first_texts, _stops(connection, trial), STOPPED_WITHIN_DAYS)
     second = {one for one in by_phone if is_second(trial["draw_key"], one)}
-    return tuple(  # type: ignore[return-value]  # two of them
-        Arm(len(mine), len(mine & answered), len(mine & booked), len(mine & stopped))
-        for mine in (by_phone - second, second)
-    )
+
+    def of(mine: set[int]) -> Arm:
+        return Arm(len(mine), len(mine & answered), len(mine & booked), len(mine & stopped))
+
+    return of(by_phone - second), of(second)
 
 
 def _first_texts(connection: Connection, trial: Row) -> dict[int, datetime]:

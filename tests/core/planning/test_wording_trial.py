@@ -24,7 +24,7 @@ from followup.core.planning.wording_trial import (
     interval,
     verdict,
 )
-from tests.core.planning.cars import DUE_TIRE, LOW_WASHER, NOW, PHONE, shop
+from tests.core.planning.cars import DUE_TIRE, LOW_WASHER, NOW, shop
 from tests.core.planning.cars import car as a_car
 
 
@@ -102,4 +102,3 @@ def test_who_is_drawn_gets_no_invite_but_what_is_for_their_own_good() -> None:
         assert decision.text is None and "without_invites" in {one.rule for one in decision.why_not}
     legal = replace(a_car(due=(replace(DUE_TIRE, chance_legal=0.5),)), shop=everybody)
     assert decide(legal, NOW).text is not None
-    assert PHONE.id > 0

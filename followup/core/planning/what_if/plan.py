@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import date, datetime, time, timedelta
+from datetime import date, time, timedelta
 from typing import Literal
 
 import numpy as np
@@ -88,8 +88,3 @@ def _may_leave(shop: Shop, day: date) -> bool:
     begin = instant(day, time(0), shop.zone)
     moment = next_moment("invite", begin, shop, Where((), None))
     return moment is not None and moment < begin + timedelta(days=1) and may_leave("invite", moment, shop, Where()).may
-
-
-def hour_of_invites(shop: Shop, day: date) -> datetime:
-    """The instant of that day at which a replay asks the planner: noon, when invites leave if they do."""
-    return instant(day, time(12), shop.zone)
