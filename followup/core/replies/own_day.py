@@ -8,6 +8,8 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies.on_first_use import OnFirstUse
+
 _NUMBER = r"(?:\d{1,2}(?::?[0-5]\d)?(?: ?[ap]m)?|noon|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)"
 _DAY = (
     r"(?: (?:on |this |next )*(?:mondays?|tuesdays?|tues?|wednesdays?|weds?|thursdays?|thurs?|fridays?|fri|mon|"
@@ -38,16 +40,16 @@ _AFTER_THAT = (
     r"like|im|in|by|swing|any ?time|anything|sometime|whenever|any hour|works?) ){0,7}(?:after|past) ?(?:that|then|it)?"
     r"(?=\W*$|\W*[.,;!?]| (?:on|is|would|works?|will|please|thanks|sounds|that|if|should)\b)"
 )
-_FREE_AFTER = re.compile(rf"\b{_ENDS}{_AFTER_THAT}")
-_ONCE_OUT = re.compile(rf"\b(?:any ?time |some ?time )?(?:after|once|when|as soon as) {_ENDS}")
+_FREE_AFTER = OnFirstUse(rf"\b{_ENDS}{_AFTER_THAT}")
+_ONCE_OUT = OnFirstUse(rf"\b(?:any ?time |some ?time )?(?:after|once|when|as soon as) {_ENDS}")
 _BEGINS = (
     rf"(?:(?:i |we )(?:start|begin|have to be at)(?: (?:my |the )?{_TASK})?"
     rf"|(?:my |our |the )?(?:\w+ )?{_TASK} (?:starts?|begins?))(?: (?:at|about|around))* {_NUMBER}\b"
 )
-_OWN_HOUR = re.compile(
+_OWN_HOUR = OnFirstUse(
     rf"\b(?:{_LET_OUT} {_NUMBER}\b|{_BEGINS})(?! (?:people|kids|of|days|weeks|miles|hours?|minutes?))"
 )
-_HOUR = re.compile(r"\b(?:\d|noon|morning|afternoon|one|two|three|four|five|six|seven|eight|nine|ten|eleven)")
+_HOUR = OnFirstUse(r"\b(?:\d|noon|morning|afternoon|one|two|three|four|five|six|seven|eight|nine|ten|eleven)")
 _MAY_HOLD = re.compile(rf"\b(?:{_TASK}|off|out|busy|tied|finish|done|teaching)\b")
 
 
@@ -55,10 +57,10 @@ def without_own_hours(plain: str) -> str:
     """The plain text with `after 4` for `I get off at 4, any time after`, and without such hours beside another."""
     if not _MAY_HOLD.search(plain):
         return plain
-    plain = _FREE_AFTER.sub(_after, plain)
-    plain = _ONCE_OUT.sub(_after, plain)
-    left = _OWN_HOUR.sub(" ", plain)
-    return left if left != plain and _HOUR.search(left) else plain
+    plain = _FREE_AFTER.pattern.sub(_after, plain)
+    plain = _ONCE_OUT.pattern.sub(_after, plain)
+    left = _OWN_HOUR.pattern.sub(" ", plain)
+    return left if left != plain and _HOUR.pattern.search(left) else plain
 
 
 def _after(match: re.Match[str]) -> str:

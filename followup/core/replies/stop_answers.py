@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-import re
-
+from followup.core.replies.on_first_use import OnFirstUse
 from followup.core.replies.said import Said
 
-_YES = re.compile(
+_YES = OnFirstUse(
     r"(?:yes|yeah|yep|y|sure|ok|si|claro|correct|absolutely|definitely|of course|do it|go ahead|"
     r"(?:that (?:is|would be)|thatd be|that will be) (?:right|correct|lovely|great|nice|good|perfect|fine|"
     r"appreciated|wonderful|ideal)|obviously|"
@@ -17,7 +16,7 @@ _YES = re.compile(
     r"dale|sale|adelante|por favor|exactly|confirm(?:ed)?|affirmative|please do|si todos?|"
     r"correcto)\b"
 )
-_NO = re.compile(
+_NO = OnFirstUse(
     r"^\W*(?:(?:oh|um|well|actually|hey|oiga|ay|pues|please|por favor) )*(?:no|nah|nope|not|never mind|nel|"
     r"nombre)\b(?! (?:more|mas|longer|quiero(?! que (?:par|dej|quit|cancel))|i want|doubt|me mand\w+|"
     r"manden|pares|objection|problem|hay problema))|"
@@ -27,7 +26,7 @@ _NO = re.compile(
     r"your)|me (?:sirven|gustan)|dejenlos|dejalos)\b"
 )
 """A no to the question whether to stop, or a wish to keep some of the texts."""
-_ENOUGH = re.compile(
+_ENOUGH = OnFirstUse(
     r"\b(?:no (?:more|mas)|(?:ya )?no (?:quiero|deseo)(?! que (?:par|dej|quit|cancel))|(?:si|yes),? ya no|dont "
     r"want|do not want|stop|unsubscribe|"
     r"remove|"
@@ -37,13 +36,13 @@ _ENOUGH = re.compile(
     r"am|we are) (?:through|done)|todos?|cuanto antes|"
     r"please|por favor|porfa|pls)\b"
 )
-_ASSENT = re.compile(
+_ASSENT = OnFirstUse(
     r"(?:ye+|yea|yah|yas|ya|uh ?huh|mm?hm+|aja|aha|exacto|exact\w*|eso|simon|sip|sisi|efectiv\w*|10 4|roger|true|"
     r"cierto|desde luego|claro\w*|bye)\b"
 )
 
 
-_END_IT = re.compile(
+_END_IT = OnFirstUse(
     r"\b(?:end|kill|cut|finish|stop|drop|axe|ditch|scrap|halt|cancel|nix|quit|lose|shut|pull|turn|switch|wrap) (?:it|"
     r"them|em|this|"
     r"these|those|that|me|us|everything|all|the (?:cord|plug|lot|thing|texts?|messages?|whole thing))\b(?: (?:off|out|"
@@ -53,7 +52,7 @@ _END_IT = re.compile(
     r"\b(?:cort|termin|acab|par|quit|cancel|suspend|borr)(?:en|enle|ele|elos|enlos|enlo|enme|eme|ame|alos)\b"
 )
 """Words that end something: they answer the question with yes."""
-_NO_MORE = re.compile(
+_NO_MORE = OnFirstUse(
     r"^\W*(?:(?:yes|si|please|ya)\W+)?(?:no (?:me (?:mand|escrib|molest|envi)\w+|quiero|deseo|necesito|mas|vuelvan?)|"
     r"ni (?:por|un|una|de|"
     r"siquiera)|nunca|jamas|nada de|i (?:really )?(?:dont|do not) (?:want|need) (?:any|them|these|it|more)|(?:dont|do "
@@ -62,14 +61,14 @@ _NO_MORE = re.compile(
     r"lose|miss)|but|pero))"
 )
 """Refusals of what would still come: also a yes."""
-_ALL = re.compile(
+_ALL = OnFirstUse(
     r"^\W*(?:yes |si |please )?(?:each|every|the (?:whole )?lot|all|any and all|lot of them|every ?thing|the whole "
     r"(?:thing|bunch|shebang)|"
     r"cada uno|tod[oa]s?|tod(?:it)+[oa]s?|completamente|completely|entirely|permanently|forever|for good|para siempre|"
     r"de (?:una|plano)|"
     r"definitiv\w+|totalmente|ningun[oa]|none|ni un[oa]|nada)\b"
 )
-_POLITE = re.compile(
+_POLITE = OnFirstUse(
     r"^\W*(?:if you (?:would|could|dont mind|please)|would you|could you|can you|will you|(?:i )?(?:would|d)? ?(?:be "
     r")?(?:grateful|"
     r"appreciate it|much obliged|thankful|gladly|happily|with pleasure|by all means|no doubt|without (?:a )?doubt|no "
@@ -91,7 +90,7 @@ _POLITE = re.compile(
     r"gracias|sir|maam|then|entonces|que si|yes|si|it is|now|ya))*\W*$"
 )
 """A polite or hearty yes that is the whole answer."""
-_STAYS = re.compile(
+_STAYS = OnFirstUse(
     r"\b(?:negativ\w+|carry on|as (?:they|it|you) (?:are|is|were)|stay\w*|keep|leave (?:it|me|them|things) (?:on|as|"
     r"alone|be|in)|"
     r"take (?:it|that) back|miss (?:you|them)|wrong (?:button|word)|mistake|accident|oops|didnt mean|did not mean|"
@@ -102,33 +101,35 @@ _STAYS = re.compile(
 )
 
 
-_PLAIN_NO = re.compile(
+_PLAIN_NO = OnFirstUse(
     r"\b(?:of course not|certainly not|absolutely not|god no|hell no|(?:please|oh|pls|no) dont\W*$|claro que no|por "
     r"supuesto que no|"
     r"como cree\w*|nombre|ni se les ocurra|never said|why would i)\b"
 )
-_SOME = re.compile(r"\b(?:but|except|pero|menos|good|bien|set|fine)\b")
+_SOME = OnFirstUse(r"\b(?:but|except|pero|menos|good|bien|set|fine)\b")
 
 
 def declines(said: Said) -> bool:
     """Whether it says no to our question whether to stop."""
-    if _NO_MORE.match(said.text):
+    if _NO_MORE.pattern.match(said.text):
         return False
     return bool(
-        _NO.search(said.text) or _PLAIN_NO.search(said.text) or (_STAYS.search(said.text) and not _YES.match(said.text))
+        _NO.pattern.search(said.text)
+        or _PLAIN_NO.pattern.search(said.text)
+        or (_STAYS.pattern.search(said.text) and not _YES.pattern.match(said.text))
     )
 
 
 def agrees(said: Said) -> bool:
     """Whether it says yes to our question whether to stop."""
-    if _NO_MORE.match(said.text):
+    if _NO_MORE.pattern.match(said.text):
         return True
     if declines(said):
         return False
-    if _END_IT.search(said.text) or _POLITE.match(said.text):
+    if _END_IT.pattern.search(said.text) or _POLITE.pattern.match(said.text):
         return True
-    if _ALL.match(said.text) and not _SOME.search(said.text):
+    if _ALL.pattern.match(said.text) and not _SOME.pattern.search(said.text):
         return True
-    if said.text in ("please", "por favor") or _ENOUGH.search(said.text):
+    if said.text in ("please", "por favor") or _ENOUGH.pattern.search(said.text):
         return True
-    return any(_YES.match(one) or _ASSENT.match(one) for one in (*said.clauses, *said.parts))
+    return any(_YES.pattern.match(one) or _ASSENT.pattern.match(one) for one in (*said.clauses, *said.parts))

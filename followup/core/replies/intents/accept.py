@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from followup.core.replies.said import Said, phrases
+from followup.core.replies.said import Phrases, Said, phrases
 
 CODE = "accept"
 EXAMPLES: dict[str, tuple[str, ...]] = {
@@ -278,7 +278,7 @@ _OPENER = (
     r"actually|i guess|also|uh|sorry|mmm|hmm|ah|aah|then|yes|yeah|si|no wait|perfecto|"
     r"excelente|that|it|ese dia|claro|sir|no worries) )*"
 )
-_STRONG_AT_START = re.compile(_OPENER + "(?:" + "|".join((*_STRONG, *_FUERTE)) + r")(?![a-z\d])")
+_STRONG_AT_START = Phrases(_OPENER, (*_STRONG, *_FUERTE), r"(?![a-z\d])")
 _WEAK_ALONE = re.compile(
     _OPENER
     + "(?:"
