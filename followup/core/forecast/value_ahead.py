@@ -6,7 +6,7 @@ Plain values without numpy, as windows are; `next_reading.py` does the arithmeti
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
@@ -32,7 +32,7 @@ class ValueAhead:
 
     def to_json(self) -> dict[str, Any]:
         """As plain JSON; numbers to six digits behind the point."""
-        kept = {name: round(value, 6) if isinstance(value, float) else value for name, value in asdict(self).items()}
+        kept = {name: round(value, 6) if isinstance(value, float) else value for name, value in vars(self).items()}
         kept["miles"] = [[round(one, 6) for one in entry] for entry in self.miles]
         return kept | {"on": self.on.isoformat()}
 
