@@ -35,6 +35,7 @@ WAIT_FOR_LEASE_SECONDS = 0.05
 LEASE_LASTS = timedelta(seconds=15)
 KEEP_LEASE_EVERY_SECONDS = 5
 LEASE = "clock"
+LONG_FROM = timedelta(seconds=20)
 # So many ticks of one kind that did not run are told in the log.
 MISSED = 3
 
@@ -47,6 +48,11 @@ class Tick:
     every: timedelta
     run: Callable[[House, int], object]
     talks_to_provider: bool = False
+
+    @property
+    def may_take_long(self) -> bool:
+        """What runs every few seconds is quick, and the provider is waited for in a lane."""
+        return self.every >= LONG_FROM and not self.talks_to_provider
 
 
 # In the order in which they follow from each other within one look.
@@ -130,12 +136,14 @@ def run_due(
 ) -> int:
     """Run every tick whose time has come, if this process holds the lease; how many ran.
 
-    With `lanes` what talks to the provider is only started here; without, it has ended when this returns.
+    With `lanes` what talks to the provider is only started here; without, it has ended when this returns. The
+    heartbeats of quick ticks are written together, but never wait for one that may take long.
     """
     now, acting = house.now(), acting or Acting(house, worker)
     if not acting.begin():
         return 0
-    beats, ran = house.last_beats(), 0
+    beats, every_shop, ran = house.last_beats(), house.shops(), 0
+    to_say: list[str] = []
     for tick in TICKS if ticks is None else ticks:
         last = beats.get(tick.name)
         # A heartbeat ahead of now: the clock was moved back.
@@ -143,7 +151,10 @@ def run_due(
             continue
         if last is not None and now - last > MISSED * tick.every:
             _LOG.info("%s ran last at %s: what was missed is caught up with in this tick", tick.name, last)
-        for shop_id, code in house.shops():
+        if tick.may_take_long and to_say:
+            house.beat(to_say)
+            to_say = []
+        for shop_id, code in every_shop:
             if not acting.still():
                 return ran
             work = partial(_run_tick, house, tick, shop_id, code)
@@ -153,8 +164,10 @@ def run_due(
                 work()
         if not acting.still():
             return ran
-        house.beat(tick.name)
+        to_say.append(tick.name)
         ran += 1
+    if to_say:
+        house.beat(to_say)
     return ran
 
 

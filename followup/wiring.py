@@ -29,7 +29,7 @@ from followup.transports.transport import (
     UnusableHook,
 )
 from followup.workflows.answer_inbound import answer_inbound, answer_waiting
-from followup.workflows.forecast_windows import forecast_windows
+from followup.workflows.forecast_windows import cars_with_news, forecast_windows
 from followup.workflows.keep_inbound import keep_foreign, keep_inbound, keep_missed
 from followup.workflows.keep_inspections import KeptLine, keep_inspections
 from followup.workflows.keep_status import keep_status
@@ -164,9 +164,10 @@ class House:
         return forecast_windows(self.store, shop_id, self.now(), progress=progress)
 
     def forecast_and_plan(self, shop_id: int) -> int:
-        """Forecast every car that has news, and plan at once where there was some."""
-        done = self.forecast(shop_id)
-        return self.plan(shop_id) if done else 0
+        """Forecast every car that has news, and plan at once for whoever has one of them."""
+        if cars := cars_with_news(self.store, shop_id):
+            forecast_windows(self.store, shop_id, self.now(), cars)
+        return self.plan(shop_id, cars) if cars else 0
 
     def score(self, shop_id: int, most_cars: int | None = None, progress: Any = None) -> int:
         """Score the forecasts of cars that have news, or of so many of them."""
@@ -180,14 +181,14 @@ class House:
         """Pace invites into the coming weeks, once a day of the shop and after each change of its rules."""
         return pace_invites(self.store, shop_id, self.now(), needs_registration=self.needs_registration)
 
-    def plan(self, shop_id: int) -> int:
-        """Plan what is due, by the weeks that invites are paced into, and the lists of fleets."""
+    def plan(self, shop_id: int, cars: list[int] | None = None) -> int:
+        """Plan what is due, for all customers or those of some cars, by the weeks paced into; and fleets' lists."""
         try:
             self.pace(shop_id)
         except Exception:
             # Without it texts go by the night before, or unpaced: better than none.
             logging.getLogger(__name__).exception("invites of shop %s could not be paced", shop_id)
-        planned = plan_texts(self.store, shop_id, self.now(), needs_registration=self.needs_registration)
+        planned = plan_texts(self.store, shop_id, self.now(), cars, needs_registration=self.needs_registration)
         return planned + plan_fleet_lists(self.store, shop_id, self.now())
 
     def answer(self, shop_id: int) -> int:
@@ -306,10 +307,10 @@ class House:
         with self.store.read() as connection:
             return machine.last_beats(connection)
 
-    def beat(self, name: str) -> None:
-        """Say that a tick ran."""
+    def beat(self, names: Iterable[str]) -> None:
+        """Say that these ticks ran."""
         with self.store.write() as connection:
-            machine.beat(connection, name, self.now())
+            machine.beat(connection, names, self.now())
 
     def upgrade_database(self) -> None:
         """Bring the database to what this version needs."""

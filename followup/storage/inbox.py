@@ -98,7 +98,7 @@ def heard_at(connection: Connection, shop_id: int) -> datetime | None:
 
 def note_heard(connection: Connection, shop_id: int, at: datetime) -> None:
     """All that the provider could show at that instant is kept."""
-    machine.beat(connection, _heard(shop_id), at)
+    machine.beat(connection, [_heard(shop_id)], at)
 
 
 def _heard(shop_id: int) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import UTC, datetime, timedelta
 
 from sqlalchemy import Connection, select, update
@@ -82,12 +83,13 @@ def give_back_lease(connection: Connection, name: str, holder: str) -> None:
     connection.execute(update(table).where(table.c.name == name, table.c.holder == holder).values(until=now))
 
 
-def beat(connection: Connection, name: str, now: datetime) -> None:
-    """Say that this tick ran."""
+def beat(connection: Connection, names: Iterable[str], now: datetime) -> None:
+    """Say that these ticks ran."""
     dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
-    first = dialect.insert(tables.heartbeats).values(name=name, at=now)
-    # In one statement: two processes may say it for the first time at once.
-    connection.execute(first.on_conflict_do_update(index_elements=["name"], set_={"at": now}))
+    first = dialect.insert(tables.heartbeats)
+    # In one statement: two processes may say it for the first time at once. In one order, so that none waits in turn.
+    said = first.on_conflict_do_update(index_elements=["name"], set_={"at": first.excluded.at})
+    connection.execute(said, [{"name": name, "at": now} for name in sorted(names)])
 
 
 def last_beats(connection: Connection) -> dict[str, datetime]:

@@ -183,12 +183,17 @@ def phones_of_person(connection: Connection, person_id: int) -> list[Row]:
 
 def numbers_of_vehicle(connection: Connection, vehicle_id: int) -> list[str]:
     """The numbers (E.164) of all who own or drive the car now."""
+    return numbers_of_vehicles(connection, [vehicle_id])
+
+
+def numbers_of_vehicles(connection: Connection, vehicle_ids: Collection[int]) -> list[str]:
+    """The numbers (E.164) of all who own or drive one of the cars now, each once."""
     used, tied = tables.person_phones, tables.ties
     theirs = used.join(tied, used.c.person_id == tied.c.person_id).join(
         tables.phones, tables.phones.c.id == used.c.phone_id
     )
     query = select(tables.phones.c.number).select_from(theirs)
-    is_now = (tied.c.vehicle_id == vehicle_id, tied.c.to_on.is_(None), used.c.to_on.is_(None))
+    is_now = (tied.c.vehicle_id.in_(vehicle_ids), tied.c.to_on.is_(None), used.c.to_on.is_(None))
     return list(connection.execute(query.where(*is_now).distinct()).scalars())
 
 

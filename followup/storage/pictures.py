@@ -120,6 +120,13 @@ def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) 
     return replace(gathered, advisories=_advisories(connection, shop_id, cars, now), placed=placed)
 
 
+def gather_of_cars(connection: Connection, shop_id: int, now: datetime, vehicle_ids: list[int]) -> Gathered:
+    """The same as `gather`, for the phones of whoever owns or drives one of these cars now."""
+    known = numbers.know(connection, shop_id, people.numbers_of_vehicles(connection, vehicle_ids), now)
+    gathered = gather_known(connection, shop_id, known)
+    return replace(gathered, placed=paced.placed_invites(connection, shop_id, now))
+
+
 def gather_known(connection: Connection, shop_id: int, known: numbers.Known) -> Gathered:
     """The same, without advisories, for the phones of whose numbers all is known that decides about them."""
     persons = known.persons_by_phone

@@ -89,6 +89,12 @@ def _keep(connection: Connection, shop_id: int, made: list[Made], known: dict[in
             windows.note_forecast(connection, shop_id, vehicle_id, known.get(vehicle_id, ""), now)
 
 
+def cars_with_news(store: Store, shop_id: int) -> list[int]:
+    """The cars that `forecast_windows` would forecast now."""
+    with store.read() as connection:
+        return windows.cars_with_news(connection, shop_id)
+
+
 def count_cars_with_news(store: Store, shop_id: int) -> int:
     """How many cars `forecast_windows` would forecast now."""
     with store.read() as connection:

@@ -31,6 +31,8 @@ from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
 Progress = Callable[[int, int], None]
+# Of more the whole shop is looked at, which reads each table once.
+_FEW_CARS = 100
 
 
 @dataclass(frozen=True)
@@ -44,11 +46,16 @@ class CarPlan:
     decision: Decision
 
 
-def plan_texts(store: Store, shop_id: int, now: datetime, *, needs_registration: bool = False) -> int:
-    """Plan what is due at `now`; how many texts are new."""
+def plan_texts(
+    store: Store, shop_id: int, now: datetime, cars: list[int] | None = None, *, needs_registration: bool = False
+) -> int:
+    """Plan what is due at `now`, for all customers or for those of the named cars; how many texts are new."""
     with store.read() as connection:
         shop = with_learned_lead(connection, shops.load_shop(connection, shop_id), now)
-        gathered = pictures.gather(connection, shop_id, now, near=shop)
+        if cars is not None and len(cars) <= _FEW_CARS:
+            gathered = pictures.gather_of_cars(connection, shop_id, now, cars)
+        else:
+            gathered = pictures.gather(connection, shop_id, now, near=shop)
         known = alerts.phone_task_keys(connection, shop_id)
     decided = [(phone, _decide(gathered, shop, phone, now, needs_registration)) for phone in gathered.phones]
     _place_news(store, shop, gathered, decided, now)

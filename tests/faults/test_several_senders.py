@@ -38,7 +38,7 @@ def _hot_writer(shop: Shop) -> Iterator[None]:
     def write() -> None:
         while not over.wait(0.005):
             with store.write() as connection:
-                machine.beat(connection, "a hot writer", BEGINS_AT)
+                machine.beat(connection, ["a hot writer"], BEGINS_AT)
 
     thread = threading.Thread(target=write)
     thread.start()

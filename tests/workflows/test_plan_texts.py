@@ -9,7 +9,7 @@ from sqlalchemy import func, select
 
 from followup.core.text import COVERS, REASONS
 from followup.storage import consents, inspections, outbox, people, rows, tables
-from followup.workflows.plan_texts import look_at_plan
+from followup.workflows.plan_texts import look_at_plan, plan_texts
 from tests.workflows.demo import Demo
 
 
@@ -167,3 +167,25 @@ def test_what_an_odometer_would_save_is_kept_with_the_windows_and_asked_along(de
     asking = [one for one in texts if one["facts"].get("ask_odometer")]
     assert asking and {one["reason"] for one in asking} == {"due_work"}
     assert {one["try_no"] for one in asking} == {1}
+
+
+def test_planning_for_some_cars_plans_theirs_alone_and_leaves_nothing_to_the_whole(demo: Demo) -> None:
+    """A car that was forecast anew is planned for at once; the others wait for the round that looks at all."""
+    now, store, shop_id = demo.house.now() + timedelta(days=45), demo.house.store, demo.shop_id
+    with store.read() as connection:
+        cars = [row["id"] for row in people.all_vehicles(connection, shop_id)]
+        phones = {one: set(people.numbers_of_vehicle(connection, one)) for one in cars}
+    planned = 0
+    for begin in range(0, len(cars), 7):
+        some = cars[begin : begin + 7]
+        before = {row["id"] for row in _texts(demo)}
+        planned += plan_texts(store, shop_id, now, some)
+        new = {row["number"] for row in _texts(demo) if row["id"] not in before}
+        assert new <= set().union(*(phones[one] for one in some))
+    assert planned > 5
+    assert plan_texts(store, shop_id, now) == 0
+
+
+def _texts(demo: Demo) -> list[rows.Row]:
+    with demo.house.store.read() as connection:
+        return rows.every(connection, select(tables.texts))
