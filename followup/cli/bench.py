@@ -73,6 +73,21 @@ def hooks(seconds: float, saturating: int, json_file: Path | None) -> None:
 
 
 @bench.command()
+@click.option("--customers", type=click.IntRange(min=40), default=300, show_default=True, help="Of each shop.")
+@click.option("--seed", type=int, default=7001, show_default=True, help="Of the first of three shops.")
+@json_option
+def hours(customers: int, seed: int, json_file: Path | None) -> None:
+    """How much sooner invites are answered at the learned hour than at the usual one, with customers whose own hours
+    are known; and whether it costs anything where they have none."""
+    from followup.rehearsal.bench.hours import Asked, bench_hours
+
+    asked = Asked(customers, seed)
+    with click.progressbar(length=asked.steps, label="living two years", file=sys.stderr) as bar:
+        figures = bench_hours(asked, bar.update)
+    _tell(figures, json_file)
+
+
+@bench.command()
 @click.option("--rounds", type=click.IntRange(min=1), default=3, show_default=True, help="Sets of each size.")
 @click.option("--seed", type=int, default=7001, show_default=True, help="Of the first set; the others follow.")
 @json_option

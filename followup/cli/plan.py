@@ -39,6 +39,8 @@ def plan(on: datetime | None, json_file: Path | None, shop_code: str) -> None:
 
 
 def _told(one: Any) -> dict[str, Any]:
+    from followup.core.planning.best_hour import says
+
     text = one.decision.text
     return {
         "number": one.number,
@@ -51,6 +53,7 @@ def _told(one: Any) -> dict[str, Any]:
             "leaves_at": text.leaves_at.isoformat(),
             "items": [list(item) for item in text.items],
             "because": text.because,
+            **({"hour": says(text.leaving)} if text.leaving and text.leaving.how else {}),
         },
         "why_not": [{"rule": because.rule, "says": because.says} for because in one.decision.why_not],
         "calls": [task.says for task in one.decision.phone_tasks],
@@ -61,5 +64,6 @@ def _line(one: dict[str, Any]) -> str:
     who = f"{one['vehicle']}  {one['number']}  {one['label'] or ''}"
     if one["text"]:
         text = one["text"]
-        return f"{who}: {text['reason']} (try {text['try']}) at {text['leaves_at']}: {text['because']}"
+        hour = f"; it leaves {text['hour']}" if "hour" in text else ""
+        return f"{who}: {text['reason']} (try {text['try']}) at {text['leaves_at']}: {text['because']}{hour}"
     return f"{who}: no text: {'; '.join(because['says'] for because in one['why_not']) or 'nothing is due'}"

@@ -39,6 +39,13 @@ class ShopRules:
     closed_on_holidays: bool = _rule(True, "Closed on public holidays", "timing")
     invite_hours: OpenHours = _rule(_INVITES, "When invites may leave", "timing")
     visit_text_hours: OpenHours = _rule(_VISITS, "When texts about a visit may leave", "timing")
+    learns_hours: bool = _rule(
+        False, "Within these hours, let invites leave at the hour at which a quick answer is likeliest, as learned",
+        "timing",
+    )  # fmt: skip
+    invites_an_hour: int = _rule(
+        30, "Invites that may leave in one learned hour, so that not all leave at once", "timing", least=1, most=1000
+    )
     send_at_chance: float = _rule(
         0.25, "Write when the chance of being due within the lead time reaches", "timing", least=0.05, most=0.9
     )

@@ -35,6 +35,7 @@ from followup.core.visit import Recommendation, Visit, Work
 from followup.core.wall import day_of
 from followup.storage import consents, inbox, numbers, outbox, paced, people, rows, shops, tables, windows
 from followup.storage.advisories import advisories_of_vehicle
+from followup.storage.answer_hours import Habits
 from followup.storage.rows import Row
 
 # A line in an invite that leaves anyway costs little; below this it would tell nothing.
@@ -70,6 +71,7 @@ class Gathered(_Contacts):
     bookings: dict[int, list[Row]]
     advisories: dict[int, tuple[Advisory, ...]] = field(default_factory=dict)
     placed: dict[tuple[int, int], Row] = field(default_factory=dict)
+    habits: Habits | None = None
 
     def vehicle(self, vehicle_id: int) -> Row | None:
         """A car by its id, where one of these persons has it."""
@@ -182,6 +184,7 @@ def pictures_of_phone(
 ) -> list[CarPicture]:
     """One picture for each car that persons of this phone own or drive, in the order of the store."""
     found: dict[str, CarPicture] = {}
+    hour = gathered.habits.of_phone(phone["id"]) if gathered.habits else None
     for person in gathered.persons.get(phone["id"], []):
         for vehicle in gathered.vehicles.get(person["id"], []):
             if vehicle["code"] not in found:
@@ -193,6 +196,7 @@ def pictures_of_phone(
                     consent=gathered.standings.get(phone["number"]) or standing(()),
                     invites=tuple(_invites(gathered.invites.get(phone["id"], []))),
                     needs_registration=needs_registration,
+                    hour=hour,
                     paced=_paced(gathered.placed_row(phone["id"], vehicle["id"])),
                     free_top_offs=_free_top_offs(shop, people.vehicle_of(vehicle)),
                     **_car(gathered, shop, vehicle["id"], now),

@@ -6,7 +6,7 @@ Reads only; the decision is the planner's own, on everything as it stands now.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from followup.core.advisories import Advisory
@@ -23,6 +23,7 @@ from followup.core.visit import Recommendation, Work
 from followup.core.wall import day_of
 from followup.storage import evidence, inspections, outbox, people, pictures, requests, seen, shops, windows
 from followup.storage.advisories import advisories_of_vehicle
+from followup.storage.answer_hours import habits_where_chosen
 from followup.storage.rows import Row
 from followup.storage.seen import SeenBooking, SeenReading, Whom
 from followup.storage.store import Connection, Store
@@ -59,11 +60,12 @@ class DueRow:
 
 @dataclass(frozen=True)
 class TextAhead:
-    """A planned text about the car."""
+    """A planned text about the car; `hour_says` why it leaves at that hour, where that was chosen."""
 
-    on: date
+    at: datetime
     words: str
     because: str
+    hour_says: str = ""
 
 
 @dataclass(frozen=True)
@@ -232,20 +234,21 @@ def _since(work: list[Work], last: SeenReading, item: Item) -> Work | None:
 def _ahead(connection: Connection, shop: Shop, vehicle_id: int) -> Iterator[TextAhead]:
     for row in outbox.queued_texts(connection, shop.id):
         if row["vehicle_id"] == vehicle_id and row["kind"] != "alert":
-            because = str(row["facts"].get("because", ""))
-            yield TextAhead(day_of(row["due_at"], shop.zone), reason(row["reason"]).words, because)
+            because, hour = (str(row["facts"].get(name, "")) for name in ("because", "hour_says"))
+            yield TextAhead(row["due_at"], reason(row["reason"]).words, because, hour)
 
 
 def _plans(
     connection: Connection, shop: Shop, vehicle: Row, drivers: list[Row], now: datetime, needs_registration: bool
 ) -> Iterator[PhonePlan]:
     looked_at = set()
+    habits = habits_where_chosen(connection, shop, now)
     for person in drivers:
         for phone in people.phones_of_person(connection, person["id"]):
             if phone["id"] in looked_at:
                 continue
             looked_at.add(phone["id"])
-            gathered = pictures.gather_for(connection, shop.id, now, phone)
+            gathered = replace(pictures.gather_for(connection, shop.id, now, phone), habits=habits)
             found = pictures.pictures_of_phone(gathered, shop, phone, now, needs_registration=needs_registration)
             for code, decision in decide_for_phone(found, now):
                 if code == vehicle["code"]:

@@ -189,7 +189,7 @@ def _our_line(connection: Connection, shop_id: int, row: Row) -> Line:
         kind=about.kind,
         state=row["state"],
         delivery=row["delivery"],
-        because=str(row["facts"].get("because", "")),
+        because="; ".join(str(row["facts"][name]) for name in ("because", "hour_says") if row["facts"].get(name)),
         state_because=row["state_because"],
     )
 

@@ -13,10 +13,11 @@ One phone is one short transaction: if the process dies, what was planned stands
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any
 
+from followup.core.planning.best_hour import says as hour_says
 from followup.core.planning.decide import decide_for_phone
 from followup.core.planning.paced import PACED_REASON
 from followup.core.planning.pacing.ahead import message_of
@@ -26,6 +27,7 @@ from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.core.wall import day_of
 from followup.storage import alerts, installation, outbox, paced, people, pictures, room, scores, shops
+from followup.storage.answer_hours import habits_where_chosen
 from followup.storage.lead_times import with_learned_lead
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
@@ -56,6 +58,8 @@ def plan_texts(
             gathered = pictures.gather_of_cars(connection, shop_id, now, cars)
         else:
             gathered = pictures.gather(connection, shop_id, now, near=shop)
+        habits = habits_where_chosen(connection, shop, now)
+        gathered = replace(gathered, habits=habits)
         known = alerts.phone_task_keys(connection, shop_id)
     decided = [(phone, _decide(gathered, shop, phone, now, needs_registration)) for phone in gathered.phones]
     _place_news(store, shop, gathered, decided, now)
@@ -65,9 +69,12 @@ def plan_texts(
             continue
         with store.write() as connection:
             # Decided again on what stands in this very transaction: a booking may have come in between.
-            fresh = pictures.gather_for(connection, shop_id, now, phone)
+            fresh = replace(pictures.gather_for(connection, shop_id, now, phone), habits=habits)
             for picture, decision in _decide(fresh, shop, phone, now, needs_registration):
-                planned += _keep(connection, shop, phone, picture, decision, now)
+                is_new = _keep(connection, shop, phone, picture, decision, now)
+                planned += is_new
+                if is_new and habits and decision.text:
+                    habits.add(decision.text.leaves_at)
     return planned
 
 
@@ -127,12 +134,13 @@ def look_at_plan(store: Store, shop_id: int, now: datetime, *, needs_registratio
     """What would be planned at `now` and why not, for every car with a phone; nothing is changed."""
     with store.read() as connection:
         shop = with_learned_lead(connection, shops.load_shop(connection, shop_id), now)
-        gathered = pictures.gather(connection, shop_id, now)
+        habits = habits_where_chosen(connection, shop, now)
+        gathered = replace(pictures.gather(connection, shop_id, now), habits=habits)
         for phone in gathered.phones:
             decided = _decide(gathered, shop, phone, now, needs_registration)
             if any(decision.text for _, decision in decided):
                 # What is told along is looked at only where a text leaves.
-                own = pictures.gather_for(connection, shop_id, now, phone)
+                own = replace(pictures.gather_for(connection, shop_id, now, phone), habits=habits)
                 decided = _decide(own, shop, phone, now, needs_registration)
             for picture, decision in decided:
                 vehicle = people.find_vehicle(connection, shop_id, picture.vehicle)
@@ -191,6 +199,11 @@ def _keep_text(
         "is_legal": text.is_legal,
         **({"advised": list(text.advised)} if text.advised else {}),
         **({"ask_odometer": True} if text.asks_odometer else {}),
+        **(
+            {"hour": text.leaving.how, "hour_says": hour_says(text.leaving)}
+            if text.leaving and text.leaving.how
+            else {}
+        ),
     }
     text_id = outbox.plan_text(
         connection, shop.id, text.reason, text.raised_by, now, phone_id=phone["id"], number=phone["number"],

@@ -6,9 +6,10 @@ from collections.abc import Iterable
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from followup.core.planning.best_hour import leaving
 from followup.core.planning.candidate import Candidate
-from followup.core.planning.draw import left_out
-from followup.core.planning.hours import may_leave, next_moment, valid_until
+from followup.core.planning.draw import drawn, left_out
+from followup.core.planning.hours import may_leave, valid_until
 from followup.core.planning.item_stops import calls_to_make, item_stop
 from followup.core.planning.paced import waits_for_room
 from followup.core.planning.picture import Because, CarPicture, Decision, EarlierInvite, PhoneTask, PlannedText
@@ -19,6 +20,10 @@ from followup.core.text import reason
 
 # What an advisor calls about where the line takes no texts.
 WORTH_A_CALL = ("recall", "missed_visit", "due_work")
+# What leaves at the first moment that is allowed, whatever hour promises more answers; and what is drawn of the others:
+# the group of a text, its hour, its minute.
+NOT_KEPT_WAITING = frozenset({"recall"})
+DRAWS = ("group", "hour", "minute")
 PRESSING = (
     "recall", "missed_visit", "after_visit", "due_work", "free_service", "winter_battery", "winter_top_off",
     "long_unseen", "odometer_question",
@@ -103,11 +108,15 @@ def _stops(picture: CarPicture, candidate: Candidate, now: datetime) -> Iterable
 
 def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> PlannedText | None:
     kind = reason(candidate.reason).kind
-    leaves_at = next_moment(kind, now, picture.shop, picture.where)
-    until = leaves_at and valid_until(kind, leaves_at)
-    if leaves_at is None or until is None:
-        return None
     tries = len(tries_so_far(picture, candidate.reason, candidate.raised_by))
+    waits = candidate.is_legal or candidate.reason in NOT_KEPT_WAITING
+    found = leaving(
+        kind, now, picture.shop, picture.where, None if waits else picture.hour,
+        *(drawn(f"{what} of {candidate.reason} {candidate.raised_by} {tries}", picture.phone.id) for what in DRAWS),
+    )  # fmt: skip
+    until = None if found is None else valid_until(kind, found.at)
+    if found is None or until is None:
+        return None
     return PlannedText(
         kind=kind,
         reason=candidate.reason,
@@ -117,7 +126,7 @@ def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> Planne
         person_id=picture.person.id,
         vehicle=picture.vehicle,
         items=candidate.items,
-        leaves_at=leaves_at,
+        leaves_at=found.at,
         valid_until=until,
         because=candidate.says,
         is_legal=candidate.is_legal,
@@ -125,6 +134,7 @@ def _planned(picture: CarPicture, candidate: Candidate, now: datetime) -> Planne
         advised=candidate.advised,
         # Once: whoever did not tell it with the first text is not asked again with the second.
         asks_odometer=candidate.reason == "due_work" and tries == 0 and picture.is_odometer_asked_along,
+        leaving=found,
     )
 
 

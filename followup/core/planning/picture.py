@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 from followup.core.advisories import Advisory
 from followup.core.consent import ConsentStanding
 from followup.core.customer import Person, Phone
+from followup.core.planning.best_hour import HourPicture, Leaving
 from followup.core.planning.hours import Where
 from followup.core.planning.state_hours import state_of
 from followup.core.shop import Shop
@@ -149,7 +150,8 @@ class CarPicture:
     `is_odometer_asked_along`: it gains enough for a line in an invite that leaves anyway. `advisories`:
     what the readings show side by side; whether there is a text never hangs on them. `free_top_offs`: what this car has
     that the shop tops off free, read before or not. `paced`: the week that its
-    invite is paced into, where it was placed and nothing is news since.
+    invite is paced into, where it was placed and nothing is news since. `hour`: what the choice of its hour
+    rests on; None where hours are not chosen.
     """
 
     shop: Shop
@@ -177,6 +179,7 @@ class CarPicture:
     is_odometer_asked_along: bool = False
     free_top_offs: tuple[str, ...] = ()
     paced: Paced | None = None
+    hour: HourPicture | None = None
 
     @property
     def of_number(self) -> NumberPicture:
@@ -215,7 +218,8 @@ class PlannedText:
     """An invite that is to leave at `leaves_at` (aware UTC). Unique by (phone, reason, raised_by, try).
 
     `because` says why, for the advisor's "why did she get this"; `advised` are the keys of the advisories that it
-    tells too; `asks_odometer` where it asks for the reading along with the rest.
+    tells too; `asks_odometer` where it asks for the reading along with the rest; `leaving` how its hour was
+    chosen.
     """
 
     kind: str
@@ -233,6 +237,7 @@ class PlannedText:
     chance: float = 0.0
     advised: tuple[str, ...] = ()
     asks_odometer: bool = False
+    leaving: Leaving | None = None
 
     @property
     def key(self) -> tuple[int, str, str, int]:

@@ -10,6 +10,7 @@ from flask.typing import ResponseReturnValue
 
 from followup.core.booking import WrongMove
 from followup.core.item import in_use
+from followup.core.planning.best_hour import says
 from followup.core.rotation import rotation_words
 from followup.core.vehicle import WALKING_ORDER
 from followup.core.wall import to_utc
@@ -26,7 +27,7 @@ from followup.web.why import why_shown
 from followup.web.words import catalogue, local, shop
 from followup.workflows import enter_recall, keep_visit, look_at_requests
 from followup.workflows import look_at_car as looking
-from followup.workflows.look_at_car import CarPage, DueRow
+from followup.workflows.look_at_car import CarPage, DueRow, PhonePlan
 from followup.workflows.settle_requests import By, NotFree, book_by_phone
 
 # An item at a position, in the value of a tick.
@@ -154,7 +155,14 @@ def _page(vehicle_id: int, given: dict[str, Any], wrong: dict[str, str], status:
     return render_template(
         "advisor/car.html", seen=seen, charts=charts, beyond=beyond, whys=whys, given=given, wrong=wrong,
         advisories=advisory_lines(seen.advisories, seen.vehicle, seen.today), rotation=rotation_words(seen.vehicle),
+        hour_says=hour_says,
     ), status  # fmt: skip
+
+
+def hour_says(plan: PhonePlan) -> str:
+    """Why a text that is planned now leaves at its hour; "" where hours are not chosen."""
+    text = plan.decision.text
+    return says(text.leaving) if text and text.leaving else ""
 
 
 def _has_near_date(due: DueRow, today: date) -> bool:
@@ -164,7 +172,7 @@ def _has_near_date(due: DueRow, today: date) -> bool:
 
 def _charts(seen: CarPage) -> list[tuple[str, Any]]:
     """One picture of all items that have a date in sight, with what is planned and booked."""
-    marks = [DueMark(one.on, "text", f"planned text, {one.words}") for one in seen.ahead]
+    marks = [DueMark(local(one.at).date(), "text", f"planned text, {one.words}") for one in seen.ahead]
     marks += [
         DueMark(local(one.slot_at).date(), "booking", f"booking, {one.status}")
         for one in seen.bookings

@@ -35,7 +35,13 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
             "join_at_chance", "joined_within_days", "odometer_text_saves_days",
         ),
     ),
-    ("Hours of texts", ("invite_hours", "visit_text_hours", "reminder_days", "links_visit", "asks_after_visit")),
+    (
+        "Hours of texts",
+        (
+            "invite_hours", "learns_hours", "invites_an_hour", "visit_text_hours", "reminder_days", "links_visit",
+            "asks_after_visit",
+        ),
+    ),
     (
         "How often",
         (

@@ -9,6 +9,7 @@ from flask.typing import ResponseReturnValue
 
 from followup.core.planning.state_hours import STATE_HOURS
 from followup.web import forms
+from followup.web.hours_chart import lay_out
 from followup.web.house import house
 from followup.web.login import me
 from followup.web.manager import rules_form
@@ -16,6 +17,7 @@ from followup.web.manager.blueprint import blueprint
 from followup.web.security import for_roles
 from followup.web.steps import MANAGERS, or_404, read_or_400
 from followup.workflows.change_rules import bring_back, change_rules
+from followup.workflows.look_at_hours import look_at_hours
 from followup.workflows.look_at_timing import look_at_lead, look_at_timing
 
 PAGE = "timing"
@@ -80,8 +82,11 @@ def page(given: dict[str, Any] | None, wrong: dict[str, str], status: int = 200)
     # A version that somebody else kept meanwhile is seen in the list; sending once more goes by it.
     given = {**given, "based_on": seen.shop.rules_version}
     lead = look_at_lead(house().store, me().shop_id, house().now())
+    hours = look_at_hours(house().store, me().shop_id, house().now())
+    chart = lay_out([(one.hour, one.quick, one.is_open) for one in hours.hours])
     page = render_template(
-        "manager/timing.html", seen=seen, lead=lead, groups=groups, given=given, wrong=wrong, rules=rules_form.BY_NAME,
-        in_words=rules_form.in_words, days=rules_form.DAY_NAMES, states=STATE_HOURS,
+        "manager/timing.html", seen=seen, lead=lead, hours=hours, hours_chart=chart, groups=groups, given=given,
+        wrong=wrong, rules=rules_form.BY_NAME, in_words=rules_form.in_words, days=rules_form.DAY_NAMES,
+        states=STATE_HOURS,
     )  # fmt: skip
     return page, status
