@@ -212,10 +212,11 @@ _HOUR_AND_MINUTES = 3
 
 
 def _is_run_together(text: Text, at: int, end: int, told: Hours, previous: Mention | None) -> bool:
-    """`Friday but early, 730`: hour and minutes in one number, as a clause of its own behind a day."""
+    """`Friday but early, 730`, `so like 230`: hour and minutes in one number, as a clause of its own behind a day."""
     if previous is None or end - at != 1 or not text.word(at).isdigit() or len(text.word(at)) < _HOUR_AND_MINUTES:
         return False
-    return text.cat(at - 1) == "mark" and text.word(at - 1) in (",", ".", ";") and text.cat(end) in ("", "mark")
+    is_led = text.word(at - 1) in (",", ".", ";", "like", "say", "como")
+    return is_led and text.cat(end) in ("", "mark")
 
 
 def _head(text: Text, at: int) -> str:

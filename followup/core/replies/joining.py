@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from followup.core.replies import calendar_days as cal
+from followup.core.replies.alternatives import is_said_again
 from followup.core.replies.calendar_days import days_until
 from followup.core.replies.judging import is_ruled_out
 from followup.core.replies.mentions import Days, Hour, Hours, Instant, Mention, PartOfDay, Text
@@ -108,6 +109,9 @@ def _add(
     if isinstance(value, Days):
         if last and same and last.has_borrowed_day and set(between) <= {"on"}:
             choices[-1] = replace(last, day=value, has_borrowed_day=False)
+            return
+        if is_said_again(choices, value, negated, between):
+            choices.append(Choice(value, is_again=True))
             return
         if last and _merge_day(choices, value, negated, between, is_list):
             return
@@ -212,9 +216,10 @@ def _merge_day(choices: list[Choice], value: Days, negated: bool, between: list[
     if last.day.week and value.weekday is not None:
         moved = _in_week(last.day.week, value)
         if not negated and not last.is_negated and not (is_list and not last.day.is_span):
-            choices[-1] = replace(last, day=moved)
+            choices[-1] = replace(last, day=moved, is_time_first=last.time is not None)
         else:
-            choices.append(Choice(moved, None, negated))
+            time = last.time if last.is_time_first and is_list and not negated else None
+            choices.append(Choice(moved, time, negated, bool(time), is_inherited=bool(time)))
         return True
     if last.day.week and last.day.is_span and _is_date_of(last.day, value) and not (negated or last.is_negated):
         choices[-1] = replace(last, day=value)
@@ -275,6 +280,6 @@ def spread_times(choices: list[Choice]) -> list[Choice]:
         is_plain_day = one.day is not None and one.time is None and not one.is_open and not one.day.is_span
         is_wanted = not one.is_negated and not after.is_negated
         has_time = after.day is not None and after.time is not None and not isinstance(after.time, Instant)
-        if is_plain_day and is_wanted and has_time:
+        if is_plain_day and is_wanted and has_time and not after.is_again:
             done[number] = replace(one, time=after.time)
     return done

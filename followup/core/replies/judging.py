@@ -60,7 +60,7 @@ _NOT_AFTER = re.compile(
     r"not gonna|not going|im busy|i cant|cant|am busy|is out|isnt good|not possible|is booked"
     r"|no puedo|no me|no se puede|imposible|impossible|is too|im working|i work\b|not available|"
     r"no(?= ?(?:,|$| y | and ))|"
-    r"no go|aint|wouldnt|would not|are no|are out|are bad|estoy ocupad|trabajo|tengo|"
+    r"no go|aint|wouldnt|would not|are no|are out|are bad|estoy ocupad|trabajo|"
     r"tampoco(?= ?(?:,|[.]|$| y | puedo| me ))|ni (?:de|en|por) (?:chiste|broma|suenos?|pedo|casualidad|error)|ni a "
     r"palos|ni loc[oa]|ni hablar|ni pensarlo|"
     r"nel\b|"
@@ -80,7 +80,7 @@ _MEANT = re.compile(
 """Words after which what was said before, also a `not`, counts for nothing."""
 _MOVES = re.compile(
     r"\b(?:make it|move|moving|moved|delay|delaying|delayed|change|changing|changed|switch|reschedule|"
-    r"rescheduled|swap|push|bump|"
+    r"rescheduled|swap|push|bump|slide|scoot|nudge|"
     r"bring|mover|muevan|mueva|cambiar|cambien|cambie|cambio|pasar|pasen|recorrer|reprogramar|"
     r"reagendar|postpone)\b"
 )

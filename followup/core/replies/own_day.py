@@ -42,6 +42,27 @@ _AFTER_THAT = (
 )
 _FREE_AFTER = OnFirstUse(rf"\b{_ENDS}{_AFTER_THAT}")
 _ONCE_OUT = OnFirstUse(rf"\b(?:any ?time |some ?time )?(?:after|once|when|as soon as) {_ENDS}")
+_THEN_FREE = OnFirstUse(
+    rf"(?:(?!(?:so|but|and|can|could|then|if)\b)\w+ ){{0,6}}\b(?:til+|until|to|hasta(?: las?)?) (?P<hour>{_NUMBER})\b"
+    rf"(?P<day>{_DAY})(?: (?:este|el|on) (?P<dia>lunes|martes|miercoles|jueves|viernes|sabado))?"
+    r"[ ,.]*(?:and |but |so |y )?(?:then|after that|de ahi|despues|luego|ya)[ ,]*(?:(?:im|i am|we are|ill be|i will be|"
+    r"estoy|quedo|ya|totally|all|wide|en adelante) )*(?:free|open|available|good|libre|disponible)\b(?: all day)?"
+)
+"""`busy till 1, then I'm free Thursday`"""
+_GOES = (
+    r"(?:drop\w*|takes?|took|gets?|got|pick\w*|drives?|puts?|walks?|sees?|bring (?!it|the car|my car|her in)|dej\w+|"
+    r"llev\w+|recoj\w+|"
+    r"recog\w+|entreg\w+|sub\w+)"
+)
+_ONCE_THERE = OnFirstUse(
+    r"\b(?:any ?time |some ?time |whenever )?(?:(?:after|once|when|as soon as) (?:i |we |ive |my \w+ )?|(?:despues "
+    r"de(?: que)?|"
+    r"en cuanto|cuando|luego de|nomas que|tan pronto) (?:yo )?)"
+    rf"{_GOES}(?: (?!(?:so|but|can|could|would|and|then|if|pero|y)\b)[a-z]+){{1,7}}?"
+    rf" (?:(?:at|around|about|a las?|como a las?) )?(?P<hour>{_NUMBER})(?P<half> y media)?\b"
+    rf"(?! (?:people|kids|of|days|weeks|miles))(?P<day>{_DAY})"
+)
+"""`after I drop the kids at 8:15`: from then on."""
 _BEGINS = (
     rf"(?:(?:i |we )(?:start|begin|have to be at)(?: (?:my |the )?{_TASK})?"
     rf"|(?:my |our |the )?(?:\w+ )?{_TASK} (?:starts?|begins?))(?: (?:at|about|around))* {_NUMBER}\b"
@@ -53,8 +74,16 @@ _HOUR = OnFirstUse(r"\b(?:\d|noon|morning|afternoon|one|two|three|four|five|six|
 _MAY_HOLD = re.compile(rf"\b(?:{_TASK}|off|out|busy|tied|finish|done|teaching)\b")
 
 
+_MAY_THEN = re.compile(r"\b(?:free|open|available|good|libre|disponible)\b")
+_MAY_GO = re.compile(r"\b(?:after|once|when|as soon as|despues|cuanto|cuando|luego|nomas|pronto)\b[^.?!]* \d")
+
+
 def without_own_hours(plain: str) -> str:
     """The plain text with `after 4` for `I get off at 4, any time after`, and without such hours beside another."""
+    if _MAY_THEN.search(plain):
+        plain = _THEN_FREE.pattern.sub(_after, plain)
+    if _MAY_GO.search(plain):
+        plain = _ONCE_THERE.pattern.sub(_after, plain)
     if not _MAY_HOLD.search(plain):
         return plain
     plain = _FREE_AFTER.pattern.sub(_after, plain)
@@ -65,4 +94,10 @@ def without_own_hours(plain: str) -> str:
 
 def _after(match: re.Match[str]) -> str:
     hour = "12:00" if match["hour"] == "noon" else match["hour"]
-    return f"after {hour}{match['day']}"
+    told = match.groupdict()
+    day = match["day"] or (f" {told['dia']}" if told.get("dia") else "")
+    return f"{_AFTER[bool(told.get('dia') or _IN_SPANISH.search(match.group()))]} {hour}{told.get('half') or ''}{day}"
+
+
+_AFTER = ("after", "despues de las")
+_IN_SPANISH = re.compile(r"\b(?:hasta|las?|de)\b")

@@ -53,7 +53,7 @@ _SHORT_FORMS = {
     "schdule": "schedule", "intrested": "interested", "nto": "not", "wnt": "want", "tenn": "ten",
     "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably",
     "ppl": "people", "stpo": "stop", "sotp": "stop", "stp": "stop",
-    "tsop": "stop", "stahp": "stop",
+    "tsop": "stop", "stahp": "stop", "nlt": "no later than",
 }  # fmt: skip
 _SPANISH_SHORT_FORMS = {
     "q": "que", "k": "que", "ke": "que", "xq": "porque", "pq": "porque", "xk": "porque", "tb": "tambien",
@@ -106,6 +106,7 @@ class Plain:
 _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(?<=[a-z])\"(?=[a-z])"), "'"),
     (re.compile(r"\bo ?[\"'] ?clock"), "oclock"),
+    (re.compile(r"\bnet (?=\d{1,4}\b)"), "no earlier than "),
     (re.compile(r"\bround(?= (?:\d|noon|lunch|(?:one|two|three|four|eight|nine|ten)\b))"), "around"),
     (re.compile(r"(?<=\d)[ -]?k\b"), "k"),
     (re.compile(r"(?<=\d)'s\b"), " is"),

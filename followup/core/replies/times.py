@@ -6,7 +6,9 @@ import re
 from dataclasses import dataclass, replace
 
 from followup.core.replies import hour_spans, periods
+from followup.core.replies.alternatives import folded, prefers
 from followup.core.replies.bare_hours import GLUE, NO_HOUR_AFTER, is_hour
+from followup.core.replies.clause_roles import with_own_day, without_asides
 from followup.core.replies.joining import join_mentions, spread_times, stands_between
 from followup.core.replies.judging import is_no_visit, is_taken_back, suits
 from followup.core.replies.mentions import Days, Hours, Mention, PartOfDay, Setting, Text
@@ -30,6 +32,8 @@ class Read:
     other: tuple[Mention, ...] = ()
     """Mentions that are no visit times."""
     has_bare_hour: bool = False
+    asides: int = 0
+    """How many times were set aside as the customer's own day, or as left behind."""
 
 
 def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
@@ -38,6 +42,7 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
     found = _scan(text)
     kept: list[Mention] = []
     other: list[Mention] = []
+    is_any_then = bool(_ANY_THEN.search(plain))
     for number, one in enumerate(found):
         goes_on = number > 0 and _is_one_phrase(text, found[number - 1], one)
         is_joined = goes_on or (number > 0 and _is_joined_day(text, found[number - 1], one))
@@ -45,19 +50,27 @@ def read_times(plain: str, setting: Setting) -> tuple[Read, Text]:
         is_day_past = number + 1 < len(found) and _is_past(found[number + 1])
         is_of_past = _is_past(one) or (is_day_past and _is_one_phrase(text, one, found[number + 1]))
         is_visit = number > 0 and found[number - 1] in kept[-1:] and _completes(text, found[number - 1], one)
+        is_visit = is_visit or (isinstance(one.value, Days) and bool(one.value.week) and is_any_then)
         is_other = follows_other or is_of_past or (not is_visit and is_no_visit(text, one))
         (other if is_other else kept).append(one)
+    kept, asides = without_asides(text, with_own_day(text, kept, other))
     kept = _without_habits(text, _without_taken_back(text, kept))
     later = tuple(one.value for one in kept if isinstance(one.value, Days) and one.value.is_later)
     kept = _without_counts(text, _without_kinds(text, kept))
     visit = [one for one in kept if not (isinstance(one.value, Days) and one.value.is_later)]
-    choices = tuple(_as_preferred(plain, _at_the_same_hour(plain, spread_times(join_mentions(text, visit)))))
+    joined = folded(plain, spread_times(join_mentions(text, visit)))
+    choices = tuple(_as_preferred(plain, _at_the_same_hour(plain, joined)))
     if _EVERY_DAY.search(plain):
         choices = tuple(replace(choice, is_any_day=True) for choice in choices)
     bare = any(isinstance(one.value, Hours) and not one.value.first.is_plain for one in visit)
-    return Read(choices, later, _is_any(plain), tuple(other), bare), text
+    return Read(choices, later, _is_any(plain), tuple(other), bare, asides), text
 
 
+_ANY_THEN = re.compile(
+    r"\bany ?(?:day|time)(?: (?:works|is (?:good|fine)))? (?:then|that week|of that week|during that week)\b|"
+    r"\bcualquier dia (?:de |en )?esa(?: misma)? semana\b|\bcualquier dia entonces\b"
+)
+"""`we are off the week of the 16th, so any day then`: the week is when the customer can."""
 _SAME_HOUR = re.compile(r"\bsame (?:time|hour)\b|\bmisma hora\b")
 
 
@@ -153,7 +166,8 @@ def _completes(text: Text, one: Mention, following: Mention) -> bool:
     joint = stands_between(text, one, following)
     if isinstance(one.value, Days):
         return isinstance(following.value, Hours) and joint in ([], ["at"], ["dash"])
-    return isinstance(one.value, Hours) and isinstance(following.value, Days) and joint in ([], ["on"])
+    is_hour = isinstance(one.value, Hours | PartOfDay)
+    return is_hour and isinstance(following.value, Days) and joint in ([], ["on"])
 
 
 def _is_any(plain: str) -> bool:
@@ -299,6 +313,17 @@ def _in_same_half(old: Mention, new: Mention) -> Mention:
     return replace(new, value=replace(new.value, first=replace(told, half=was.half)))
 
 
+def _is_preferred(text: Text, kept: list[Mention], one: Mention) -> bool:
+    """`Tuesday or Thursday, but rather Thursday`: one of two days is preferred, and none taken back."""
+    days = [old.value.days for old in kept if isinstance(old.value, Days)]
+    start = text.symbols[one.start].start
+    is_again = isinstance(one.value, Days) and len(days) > 1 and one.value.days in days
+    return is_again and prefers(text.plain[max(0, start - _REACH_OF_CHOICE) : start])
+
+
+_REACH_OF_CHOICE = 24
+
+
 def _without_taken_back(text: Text, found: list[Mention]) -> list[Mention]:
     """The mentions without those that the text itself corrects (`tues, no wait wed`) or moves away from."""
     kept: list[Mention] = []
@@ -306,6 +331,8 @@ def _without_taken_back(text: Text, found: list[Mention]) -> list[Mention]:
         way = is_taken_back(text, found[number - 1] if number else None, one)
         if way == "this":
             continue
+        if way == "before" and _is_preferred(text, kept, one):
+            way = ""
         is_time = not isinstance(one.value, Days)
         is_whole = number + 1 < len(found) and _completes(text, one, found[number + 1])
         if way == "before":

@@ -76,6 +76,9 @@ _TARGET = phrases(
 _CAN_IT_WAIT = phrases(r"can (?:it|this|that|they) wait", r"(?:se )?puede esperar", r"would it be ok to wait")
 _STILL = phrases(
     r"how about",
+    r"any ?(?:day|time)",
+    r"cualquier (?:dia|hora)",
+    r"free|open|available|libres?|disponibles?",
     r"change (?:it|that|this|the|my)",
     r"make it",
     r"schedule",

@@ -45,6 +45,8 @@ class Choice:
     """The day is the one named before, and gives way to one told right after the hour."""
     is_any_day: bool = False
     """The time is meant for any day (`any day after 4`), so not for today or the day under discussion."""
+    is_again: bool = False
+    """The day is one of several named before, told once more (`alternatives.py`)."""
 
 
 def moment(day: date, minute: int, zone: str = "") -> datetime:

@@ -189,7 +189,7 @@ ENTRIES: tuple[Entry, ...] = (
         "until|til|till|untill|back on|back in town on|home on|return on|returning on|get back on|"
         "be back on|back home on|wait until|wait till|back by|home by|back in town",
     ),
-    *entries("at", 0, "at|@|for|say|maybe|perhaps|how about|what about|how bout|what bout|lets say|let us say"),
+    *entries("at", 0, "at|@|for|say|maybe|perhaps|how about|what about|how bout|what bout|lets say|let us say|a las"),
     *entries("on", 0, "on"),
     *entries("in", 0, "in|within|over|during"),
     *entries("of", 0, "of|o"),
