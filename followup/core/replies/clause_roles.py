@@ -86,7 +86,8 @@ _ASKS = OnFirstUse(
     r"(?<!they )(?<!boss )\b(?:book|schedule|pencil|squeeze|fit|put|set|slot) (?:me|us|it)\b|"
     r"\b(?:choice|back ?up|fall ?back|option|plan [ab])\b|\bappointment\b|\bopenings?\b|\bsee (?:you|u|ya)\b|"
     r"\binstead\b|\bany ?(?:time|day)\b|\bwhenever\b|\beither\b|"
-    r"\bplease\b|\bdo (?:the )?(?:\d|mon|tue|wed|thu|fri|sat|sun|it)|\b(?:say|mean|meant|said)\b|\btry\b|\bfirst "
+    r"\bplease\b|\bif (?:you|u|yall|possible|that|there)\b|\bdo (?:the )?(?:\d|mon|tue|wed|thu|fri|sat|sun|it)|"
+    r"\b(?:say|mean|meant|said)\b|\btry\b|\bfirst "
     r"thing\b|"
     r"\bmaybe\b|\b(?:has|needs|have|got) to be (?:after|before|between|by|in the)\b|\b(?:have|got) (?:you|u|yall|"
     r"any\w*|some\w*)\b|"
@@ -104,7 +105,8 @@ _ASKS = OnFirstUse(
     r"campo|hueco)|\b(?:dije|digo|quise decir)\b"
 )
 _RULES_OUT = OnFirstUse(
-    r"\b(?:cant|cannot|unable|busy|booked|tied up|unavailable|swamped|slammed|not (?:available|possible|good|free|"
+    r"\b(?:doesnt|does not|dont|do not|wont|will not|isnt)(?: (?:really|either|so much))?\W*$|\b(?:cant|cannot|"
+    r"unable|busy|booked|tied up|unavailable|swamped|slammed|not (?:available|possible|good|free|"
     r"able)|no "
     r"good|wont work|doesnt work|dont work|does not work|is out|are out|im out|nope|too (?:early|late|soon)|(?:muy|"
     r"demasiado|bien) (?:temprano|tarde|pronto)|except|anything but|any day but|any "

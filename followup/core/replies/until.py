@@ -78,7 +78,7 @@ _STILL = phrases(
     r"how about",
     r"any ?(?:day|time)",
     r"cualquier (?:dia|hora)",
-    r"free|open|available|libres?|disponibles?",
+    r"(?:free|open|available|libres?|disponibles?)",
     r"change (?:it|that|this|the|my)",
     r"make it",
     r"schedule",
