@@ -90,7 +90,7 @@ def test_all_phrases_of_a_list_are_found_as_by_one_pattern() -> None:
         whole = re.compile(one._before + "(?:" + "|".join(one._lines) + ")" + one._after)
         for text in texts:
             told = [(found.span(), found.group()) for found in one.finditer(text)]
-            # Behind openers of any length a list is only matched: which line takes how much of them is nobody's concern.
+            # Behind openers of any length a list is only matched: how much of them a line takes concerns nobody.
             if one._before == r"\b":
                 assert told == [(found.span(), found.group()) for found in whole.finditer(text)], (text, one._lines[0])
                 assert one.sub(" ", text) == whole.sub(" ", text)
