@@ -6,11 +6,11 @@ again. So long the run before it counts.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, delete, desc, insert, select, update
+from sqlalchemy import Connection, delete, desc, func, insert, select, update
 
 from followup.core.planning.paced import PACED_REASON
 from followup.core.planning.pacing.message import Message
@@ -96,14 +96,24 @@ def current_run(connection: Connection, shop_id: int, now: datetime) -> Row | No
 
 
 def placed_invites(
-    connection: Connection, shop_id: int, now: datetime, phone_id: int | None = None
+    connection: Connection, shop_id: int, now: datetime, phone_ids: Collection[int] | None = None
 ) -> dict[tuple[int, int], Row]:
-    """What the run that counts has placed, by phone and car: of the whole shop, or of one phone."""
+    """What the run that counts has placed, by phone and car: of the whole shop, or of these phones."""
     run = current_run(connection, shop_id, now)
     if run is None:
         return {}
     table = tables.paced_invites
     query = select(table).where(table.c.run_id == run["id"], table.c.reason == PACED_REASON)
-    if phone_id is not None:
-        query = query.where(table.c.phone_id == phone_id)
+    if phone_ids is not None:
+        query = query.where(table.c.phone_id.in_(phone_ids))
     return {(row["phone_id"], row["vehicle_id"]): row for row in rows.every(connection, query)}
+
+
+def still_placed(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
+    """The same of the whole shop, without those whose car was forecast anew since: they are news."""
+    placed, made = placed_invites(connection, shop_id, now), tables.due_windows
+    cars = select(tables.paced_invites.c.vehicle_id).where(tables.paced_invites.c.shop_id == shop_id)
+    query = select(made.c.vehicle_id, func.max(made.c.made_at)).group_by(made.c.vehicle_id)
+    query = query.where(made.c.vehicle_id.in_(cars), made.c.is_current.is_(True))
+    made_at: dict[int, datetime] = {car: at for car, at in connection.execute(query)}  # noqa: C416  # rows, not pairs
+    return [row for (_, car_id), row in placed.items() if car_id not in made_at or made_at[car_id] <= row["made_at"]]

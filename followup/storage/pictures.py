@@ -28,7 +28,7 @@ from followup.core.planning.picture import (
     Recall,
     Rest,
 )
-from followup.core.planning.send_rule import ODOMETER_FROM_CHANCE
+from followup.core.planning.send_rule import ODOMETER_FROM_CHANCE, lowest_chance
 from followup.core.shop import Shop
 from followup.core.vehicle import AXLES, Vehicle
 from followup.core.visit import Recommendation, Visit, Work
@@ -105,12 +105,12 @@ def gather(
     return replace(gathered, placed=paced.placed_invites(connection, shop_id, now))
 
 
-def _near_windows(connection: Connection, shop: Shop, now: datetime, ahead: timedelta) -> dict[int, list[Row]]:
+def _near_windows(
+    connection: Connection, shop: Shop, now: datetime, ahead: timedelta, cars: list[int] | None = None
+) -> dict[int, list[Row]]:
     """The windows that any rule of planning may ask for: each asks whether a chance is reached within some days."""
-    rules = shop.rules
-    lowest = min(rules.send_at_chance, rules.join_at_chance, ODOMETER_FROM_CHANCE)
-    within = ahead.days + rules.lead_days + max(rules.joined_within_days, 0)
-    return windows.near_windows(connection, shop.id, day_of(now, shop.zone), within, lowest)
+    within = ahead.days + shop.rules.lead_days + max(shop.rules.joined_within_days, 0)
+    return windows.near_windows(connection, shop.id, day_of(now, shop.zone), within, lowest_chance(shop.rules), cars)
 
 
 def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) -> Gathered:
@@ -118,22 +118,22 @@ def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) 
     known = numbers.know(connection, shop_id, [phone["number"]], now)
     gathered = gather_known(connection, shop_id, known)
     cars = [one["id"] for found in gathered.vehicles.values() for one in found]
-    placed = paced.placed_invites(connection, shop_id, now, phone["id"])
+    placed = paced.placed_invites(connection, shop_id, now, [phone["id"]])
     return replace(gathered, advisories=_advisories(connection, shop_id, cars, now), placed=placed)
 
 
-def gather_of_cars(connection: Connection, shop_id: int, now: datetime, vehicle_ids: list[int]) -> Gathered:
-    """The same as `gather`, for the phones of whoever owns or drives one of these cars now."""
-    known = numbers.know(connection, shop_id, people.numbers_of_vehicles(connection, vehicle_ids), now)
-    gathered = gather_known(connection, shop_id, known)
-    return replace(gathered, placed=paced.placed_invites(connection, shop_id, now))
+def gather_near(connection: Connection, shop: Shop, now: datetime, wanted: list[str]) -> Gathered:
+    """As `gather` with `near`, for these numbers alone; what was placed is left out."""
+    return gather_known(connection, shop.id, numbers.know(connection, shop.id, wanted, now), (shop, now))
 
 
-def gather_known(connection: Connection, shop_id: int, known: numbers.Known) -> Gathered:
-    """The same, without advisories, for the phones of whose numbers all is known that decides about them."""
+def gather_known(
+    connection: Connection, shop_id: int, known: numbers.Known, near: tuple[Shop, datetime] | None = None
+) -> Gathered:
+    """The same, without advisories, for the phones of whose numbers all is known; `near`: as `gather` with it."""
     persons = known.persons_by_phone
     contacts = _Contacts(
-        phones=list(known.phones.values()),
+        phones=sorted(known.phones.values(), key=lambda one: one["id"]),
         persons=persons,
         invites=known.invites,
         alerts=known.alerts,
@@ -143,7 +143,8 @@ def gather_known(connection: Connection, shop_id: int, known: numbers.Known) -> 
     person_ids = list({one["id"] for found in persons.values() for one in found})
     vehicles = people.vehicles_by_person(connection, shop_id, person_ids)
     cars = list({one["id"] for found in vehicles.values() for one in found})
-    return _gather(connection, shop_id, contacts, vehicles, cars)
+    due = _near_windows(connection, *near, timedelta(0), cars) if near else None
+    return _gather(connection, shop_id, contacts, vehicles, cars, due)
 
 
 def _gather(

@@ -135,10 +135,15 @@ recalls = Table(
     "recalls", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("code"), _on("entered_on"), word("done_by"),
     word("entered_by"), at("ended_at", needed=False), UniqueConstraint("vehicle_id", "code"),
 )  # fmt: skip
+# `near_on`: from which day on planning reads it (`storage/windows.py`); none where an earlier version kept it.
 due_windows = Table(
     "due_windows", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("item"), word("position", default=""),
-    _on("as_of"), data("body"), _flag("is_current", default=True), at("made_at"),
+    _on("as_of"), data("body"), _flag("is_current", default=True), at("made_at"), _on("near_on", needed=False),
     Index("ix_due_windows_current", "vehicle_id", "is_current"),
+    Index(
+        "ix_due_windows_near", "shop_id", "near_on", "vehicle_id",
+        sqlite_where=sql_text("is_current IS 1"), postgresql_where=sql_text("is_current IS true"),
+    ),
 )  # fmt: skip
 # Which windows a planned text rests on.
 window_uses = Table(

@@ -2,18 +2,25 @@
 
 from __future__ import annotations
 
+import math
 from bisect import bisect_left
-from datetime import date, datetime
+from collections.abc import Collection, Iterator, Mapping
+from datetime import date, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, delete, func, select, update
+from sqlalchemy import ColumnElement, Connection, delete, func, or_, select, update
 
 from followup.core.forecast.window import CURVE_CHANCES
 from followup.storage import learned_priors, rows, shops, tables
 from followup.storage.rows import Row
 
 # A database takes only so many values in one statement.
-_AT_ONCE = 5_000
+_AT_ONCE = 1_000
+# The column `near_on` stands for this chance: no rule asks for less unless a manager says so.
+NEAR_CHANCE = 0.10
+_NEAR_PLACE = bisect_left(CURVE_CHANCES, NEAR_CHANCE) - 1
+NEVER_ON = date(9999, 12, 31)
+_LONGEST_DAYS = 100_000.0
 
 
 def replace_windows(
@@ -32,7 +39,7 @@ def replace_windows(
     made = [
         {
             "shop_id": shop_id, "vehicle_id": vehicle_id, "item": item, "position": position, "as_of": as_of,
-            "body": body, "is_current": True, "made_at": now,
+            "body": body, "is_current": True, "made_at": now, "near_on": near_on(as_of, body),
         }
         for item, position, body in windows
     ]  # fmt: skip
@@ -58,38 +65,85 @@ def all_windows(connection: Connection, shop_id: int) -> dict[int, list[Row]]:
 
 
 def near_windows(
-    connection: Connection, shop_id: int, today: date, within_days: float, chance: float
+    connection: Connection,
+    shop_id: int,
+    today: date,
+    within_days: float,
+    chance: float,
+    vehicle_ids: Collection[int] | None = None,
 ) -> dict[int, list[Row]]:
-    """Of `all_windows` those that may be due within so many days with at least that chance, by either limit; and all
-    those of cars of which something was advised or put off, whose items come up whatever their chance.
+    """Of `all_windows` (of these cars, or of all) those that may be due within so many days with at least that chance,
+    by either limit; and all those of cars of which something was declined or put off, whose items come up whatever
+    their chance.
 
     What lies further ahead is most of it, and is not even read.
     """
-    table, place = tables.due_windows, bisect_left(CURVE_CHANCES, chance) - 1
-    if place < 0:
-        return all_windows(connection, shop_id)
-    curve, legal = (table.c.body[(*path, "days", place)].as_float() for path in (("curve",), ("legal", "curve")))
-    query = select(table.c.id, table.c.vehicle_id, table.c.as_of, curve, legal,
-                   table.c.body[("legal", "is_past")].as_boolean())  # fmt: skip
-    query = query.where(table.c.shop_id == shop_id, table.c.is_current.is_(True))
-    put_off = {
-        vehicle_id
-        for other in (tables.rests, tables.recommendations)
-        for (vehicle_id,) in connection.execute(select(other.c.vehicle_id).where(other.c.shop_id == shop_id).distinct())
-    }
-    wanted = [
-        window_id
-        for window_id, vehicle_id, as_of, due_in, legal_in, is_past in connection.execute(query)
-        if is_past or vehicle_id in put_off
-        # The day on which a lower chance is reached: before it the chance that is asked for is not.
-        or any(days is not None and days <= (today - as_of).days + within_days for days in (due_in, legal_in))
-    ]  # fmt: skip
+    table = tables.due_windows
+    near = _is_near(today, within_days, chance)
+    if near is None:
+        return _of_cars(all_windows(connection, shop_id), vehicle_ids)
+    if vehicle_ids is None:
+        vehicle_ids = cars_with_near_windows(connection, shop_id, today, within_days, chance)
+    put_off = _put_off(connection, shop_id)
     found: dict[int, list[Row]] = {}
-    for begin in range(0, len(wanted), _AT_ONCE):
-        query = select(table).where(table.c.id.in_(wanted[begin : begin + _AT_ONCE])).order_by(table.c.id)
-        for row in rows.every(connection, query):
+    for some in _some_at_a_time(vehicle_ids):
+        wanted = or_(near, table.c.vehicle_id.in_(put_off.intersection(some)))
+        query = select(table).where(table.c.vehicle_id.in_(some), table.c.is_current.is_(True), wanted)
+        for row in rows.every(connection, query.order_by(table.c.id)):
             found.setdefault(row["vehicle_id"], []).append(row)
     return found
+
+
+def cars_with_near_windows(
+    connection: Connection, shop_id: int, today: date, within_days: float, chance: float
+) -> set[int]:
+    """The cars that `near_windows` finds something of."""
+    table, near = tables.due_windows, _is_near(today, within_days, chance)
+    query = select(table.c.vehicle_id).where(table.c.shop_id == shop_id, table.c.is_current.is_(True))
+    if near is not None:
+        query = query.where(near)
+    return set(connection.execute(query).scalars()) | _put_off(connection, shop_id)
+
+
+def _put_off(connection: Connection, shop_id: int) -> set[int]:
+    """Cars of which something was declined, or put off to a day: it comes up on that day, or is a call to make."""
+    rests, advised = tables.rests, tables.recommendations
+    queries = (
+        select(rests.c.vehicle_id).where(rests.c.shop_id == shop_id, rests.c.because == "later"),
+        select(advised.c.vehicle_id).where(advised.c.shop_id == shop_id, advised.c.decision.in_(("declined", "later"))),
+    )
+    return {vehicle_id for query in queries for (vehicle_id,) in connection.execute(query.distinct())}
+
+
+def _some_at_a_time(vehicle_ids: Collection[int]) -> Iterator[list[int]]:
+    every = sorted(vehicle_ids)
+    for begin in range(0, len(every), _AT_ONCE):
+        yield every[begin : begin + _AT_ONCE]
+
+
+def _of_cars(found: dict[int, list[Row]], vehicle_ids: Collection[int] | None) -> dict[int, list[Row]]:
+    return found if vehicle_ids is None else {one: found[one] for one in vehicle_ids if one in found}
+
+
+def near_on(as_of: date, body: Mapping[str, Any]) -> date:
+    """The first day on which either limit may be reached with `NEAR_CHANCE` or more; `NEVER_ON` where there is none.
+
+    It is the day on which a chance a little lower is reached: before it the chance itself is not.
+    """
+    legal = body.get("legal")
+    days = [body["curve"]["days"][_NEAR_PLACE], *([legal["curve"]["days"][_NEAR_PLACE]] if legal else [])]
+    if legal and legal["is_past"]:
+        days.append(0.0)
+    soonest = min((one for one in days if one is not None), default=None)
+    return NEVER_ON if soonest is None or soonest > _LONGEST_DAYS else as_of + timedelta(days=math.ceil(soonest))
+
+
+def _is_near(today: date, within_days: float, chance: float) -> ColumnElement[bool] | None:
+    """Whether a present window is near; None where any may be, for less is asked than the column was made for."""
+    if chance < NEAR_CHANCE:
+        return None
+    column = tables.due_windows.c.near_on
+    return or_(column <= today + timedelta(days=math.floor(within_days)), column.is_(None))
 
 
 def known_of_cars(

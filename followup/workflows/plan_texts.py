@@ -1,6 +1,7 @@
 """Plan invites: turn due windows, history, consent and rules into planned texts, and calls for the phone list.
 
-1. For each phone the cars of its persons are looked at as everything stands now.
+1. The phones are found with a car of which there may be a reason; the cars of their persons are looked at as everything
+   stands now.
 2. `core/planning` decides: at most one invite a phone, or every reason why not. An invite that the night before did not
    place (`pace_invites`) is placed in what is left of the weeks' hours; one that is placed in a later week waits.
 3. The reason and the text become rows in one transaction, unique by (number, reason, try), with a note of the due
@@ -26,15 +27,15 @@ from followup.core.planning.picture import CarPicture, Decision, PhoneTask, Plan
 from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.core.wall import day_of
-from followup.storage import alerts, installation, outbox, paced, people, pictures, room, scores, shops
-from followup.storage.answer_hours import habits_where_chosen
+from followup.storage import alerts, candidates, installation, outbox, paced, people, pictures, room, scores, shops
+from followup.storage.answer_hours import Habits, habits_where_chosen
 from followup.storage.lead_times import with_learned_lead
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
 Progress = Callable[[int, int], None]
-# Of more the whole shop is looked at, which reads each table once.
-_FEW_CARS = 100
+# Of more the candidates of the whole shop are looked at; and so many phones at once.
+_FEW_CARS, _PHONES_AT_ONCE = 100, 500
 
 
 @dataclass(frozen=True)
@@ -54,19 +55,20 @@ def plan_texts(
     """Plan what is due at `now`, for all customers or for those of the named cars; how many texts are new."""
     with store.read() as connection:
         shop = with_learned_lead(connection, shops.load_shop(connection, shop_id), now)
-        if cars is not None and len(cars) <= _FEW_CARS:
-            gathered = pictures.gather_of_cars(connection, shop_id, now, cars)
-        else:
-            gathered = pictures.gather(connection, shop_id, now, near=shop)
         habits = habits_where_chosen(connection, shop, now)
-        gathered = replace(gathered, habits=habits)
         known = alerts.phone_task_keys(connection, shop_id)
-    decided = [(phone, _decide(gathered, shop, phone, now, needs_registration)) for phone in gathered.phones]
-    _place_news(store, shop, gathered, decided, now)
+        if cars is not None and len(cars) <= _FEW_CARS:
+            wanted = people.numbers_of_vehicles(connection, cars)
+        else:
+            wanted = candidates.numbers_to_look_at(connection, shop, now)
+    news = [
+        (phone, found, gathered)
+        for phone, found, gathered in _decided(store, shop, wanted, habits, now, needs_registration)
+        if any(one.text or _new_tasks(phone, one, known) for _, one in found)
+    ]
+    _place_news(store, shop, news, now)
     planned = 0
-    for phone, found in decided:
-        if not any(one.text or _new_tasks(phone, one, known) for _, one in found):
-            continue
+    for phone, _, _ in news:
         with store.write() as connection:
             # Decided again on what stands in this very transaction: a booking may have come in between.
             fresh = replace(pictures.gather_for(connection, shop_id, now, phone), habits=habits)
@@ -78,23 +80,34 @@ def plan_texts(
     return planned
 
 
+def _decided(
+    store: Store, shop: Shop, wanted: list[str], habits: Habits | None, now: datetime, needs_registration: bool
+) -> Iterator[tuple[Row, list[tuple[CarPicture, Decision]], pictures.Gathered]]:
+    """What is decided for these numbers, some at a time: so many rows as a large shop has would not fit at once."""
+    for begin in range(0, len(wanted), _PHONES_AT_ONCE):
+        with store.read() as connection:
+            gathered = pictures.gather_near(connection, shop, now, wanted[begin : begin + _PHONES_AT_ONCE])
+            ids = [one["id"] for one in gathered.phones]
+            gathered = replace(gathered, placed=paced.placed_invites(connection, shop.id, now, ids), habits=habits)
+        for phone in gathered.phones:
+            yield phone, _decide(gathered, shop, phone, now, needs_registration), gathered
+
+
 def _place_news(
     store: Store,
     shop: Shop,
-    gathered: pictures.Gathered,
-    decided: list[tuple[Row, list[tuple[CarPicture, Decision]]]],
+    decided: list[tuple[Row, list[tuple[CarPicture, Decision]], pictures.Gathered]],
     now: datetime,
 ) -> None:
     """Invites that no night has placed, or whose car was forecast anew since, go by regret into what is left."""
     if not shop.rules.paces_invites:
         return
-    cars = {one["code"]: one["id"] for found in gathered.vehicles.values() for one in found}
     news = [
-        (phone, picture, decision.text)
-        for phone, found in decided
+        (phone, picture, decision.text, gathered)
+        for phone, found, gathered in decided
         for picture, decision in found
         if decision.text and decision.text.reason == PACED_REASON
-        and gathered.placed_row(phone["id"], cars[picture.vehicle]) is None
+        and gathered.placed_row(phone["id"], _car_id(gathered, phone, picture)) is None
     ]  # fmt: skip
     if not news:
         return
@@ -103,15 +116,14 @@ def _place_news(
         if run is None:
             return
         there, used = room.look_at_room(connection, shop, now)
-        old = [
-            row for (phone_id, car_id), row in gathered.placed.items() if gathered.placed_row(phone_id, car_id) == row
-        ]
+        old = paced.still_placed(connection, shop.id, now)
         used = room.with_placed(connection, shop, there, used, old, now)
         today = day_of(now, shop.zone)
         messages = [
             message_of(picture, text, pictures.curves_of_phone(gathered, phone["id"], today)[picture.vehicle], there, 0)
-            for phone, picture, text in news
+            for phone, picture, text, gathered in news
         ]
+        cars = {picture.vehicle: _car_id(gathered, phone, picture) for phone, picture, _, gathered in news}
         placing = pace(messages, there, used)
         paced.keep(
             connection,
@@ -120,6 +132,11 @@ def _place_news(
                 for one, week, full in zip(messages, placing.weeks, placing.full, strict=True)
             ),
         )
+
+
+def _car_id(gathered: pictures.Gathered, phone: Row, picture: CarPicture) -> int:
+    found = (car for person in gathered.persons[phone["id"]] for car in gathered.vehicles.get(person["id"], ()))
+    return next(int(car["id"]) for car in found if car["code"] == picture.vehicle)
 
 
 def _new_tasks(phone: Row, decision: Decision, known: set[str]) -> bool:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
+from importlib import import_module
 from typing import Any
+
+from sqlalchemy import select, update
 
 from followup.core.forecast.window import CURVE_CHANCES, DueCurve
 from followup.storage import rows, tables, windows
@@ -47,3 +50,64 @@ def test_near_by_either_limit_or_put_off(database_url: str) -> None:
     store.close()
     assert [row["item"] for row in near[cars[0]]] == ["near", "legally near", "legally past"]
     assert len(near[cars[1]]) == len(bodies) == len(everything[cars[0]])
+
+
+def test_a_rule_that_asks_for_less_reads_everything(database_url: str) -> None:
+    """A manager may set 1 % for tires and pads (`ShopRules.send_worn_at_chance`): the column stands for 10 %."""
+    store = Store(make_engine(database_url))
+    shop_id = add_shop(store)
+    with store.write() as connection:
+        car = rows.add(connection, tables.vehicles, shop_id=shop_id, code="A", facts={}, created_at=BEGIN)
+        windows.replace_windows(connection, shop_id, car, TODAY, [("far", "", _body(300.0))], BEGIN)
+    with store.read() as connection:
+        assert windows.near_windows(connection, shop_id, TODAY, 35, windows.NEAR_CHANCE) == {}
+        assert list(windows.near_windows(connection, shop_id, TODAY, 35, 0.05)) == [car]
+        assert windows.cars_with_near_windows(connection, shop_id, TODAY, 35, 0.05) == {car}
+    # As an earlier version keeps it, which knows no such column.
+    with store.write() as connection:
+        connection.execute(update(tables.due_windows).values(near_on=None))
+    with store.read() as connection:
+        assert list(windows.near_windows(connection, shop_id, TODAY, 35, windows.NEAR_CHANCE)) == [car]
+    store.close()
+
+
+def test_the_day_is_the_first_on_which_the_chance_may_be_reached(database_url: str) -> None:
+    """By the curve itself: the day before, the chance is lower by `DueCurve.chance`."""
+    curve = DueCurve(0.0, tuple(7.3 * number for number in range(1, len(CURVE_CHANCES) + 1)))
+    body = {"curve": curve.to_json(), "legal": None}
+    on = windows.near_on(TODAY, body)
+    assert curve.chance((on - TODAY).days - 1) < windows.NEAR_CHANCE
+    assert curve.chance((on - TODAY).days + 8) >= windows.NEAR_CHANCE
+    store = Store(make_engine(database_url))
+    shop_id = add_shop(store)
+    with store.write() as connection:
+        car = rows.add(connection, tables.vehicles, shop_id=shop_id, code="A", facts={}, created_at=BEGIN)
+        windows.replace_windows(connection, shop_id, car, TODAY, [("one", "", body)], BEGIN)
+    with store.read() as connection:
+        assert connection.execute(select(tables.due_windows.c.near_on)).scalar_one() == on
+        for today, cars in ((on - timedelta(days=1), set()), (on, {car})):
+            found = windows.cars_with_near_windows(connection, shop_id, today, 0, windows.NEAR_CHANCE)
+            assert found == cars
+    store.close()
+
+
+def test_the_migration_fills_in_the_same_days(database_url: str) -> None:
+    """What stood in the database before there was the column, by what is kept since."""
+    migration = import_module("followup.storage.migrations.versions.0021_near_windows")
+    store = Store(make_engine(database_url))
+    shop_id = add_shop(store)
+    never = DueCurve.certain(float("inf"))
+    found = [
+        ("near", "", _body(10.0)), ("legal", "", _body(300.5, DueCurve.certain(20.3))), ("never", "", _body(2e6)),
+        ("past", "", _body(300.0, never, is_past=True)), ("unknown", "", _body(40.0, never)),
+    ]  # fmt: skip
+    days = select(tables.due_windows.c.item, tables.due_windows.c.near_on).order_by(tables.due_windows.c.id)
+    with store.write() as connection:
+        car = rows.add(connection, tables.vehicles, shop_id=shop_id, code="A", facts={}, created_at=BEGIN)
+        windows.replace_windows(connection, shop_id, car, TODAY, found, BEGIN)
+        kept = connection.execute(days).all()
+        connection.execute(update(tables.due_windows).values(near_on=None))
+        migration._fill(connection)
+        assert connection.execute(days).all() == kept
+    assert len({day for _, day in kept}) == len(found)
+    store.close()

@@ -3,16 +3,21 @@
 from __future__ import annotations
 
 from datetime import datetime, timedelta
+from typing import Any
+
+from sqlalchemy import Table, update
 
 from followup.core.planning.decide import decide_for_phone
 from followup.core.planning.pacing.weeks import WEEKS
 from followup.core.planning.picture import PhoneTask, PlannedText
 from followup.core.shop import Shop
 from followup.core.wall import day_of
-from followup.storage import pictures, rows, shops, tables, windows
+from followup.storage import candidates, people, pictures, rows, shops, tables, windows
 from tests.workflows.demo import Demo
 
 Said = tuple[str, PlannedText | None, tuple[PhoneTask, ...]]
+# The first and the last weeks of the demo's next year: in one of them it is written before winter.
+DAYS = (1, 20, 45, 90, 200, 290, 320, 400)
 
 
 def _said(demo: Demo, now: datetime, *, near: bool) -> list[Said]:
@@ -32,7 +37,7 @@ def _said(demo: Demo, now: datetime, *, near: bool) -> list[Said]:
 
 def test_the_same_texts_and_calls(demo: Demo) -> None:
     texts = 0
-    for days in (1, 20, 45, 90, 200, 400):
+    for days in DAYS:
         now = demo.house.now() + timedelta(days=days)
         by_all, by_near = _said(demo, now, near=False), _said(demo, now, near=True)
         assert by_all == by_near
@@ -72,3 +77,67 @@ def test_what_was_put_off_is_read_however_far_it_lies(demo: Demo) -> None:
     with demo.house.store.read() as connection:
         again = pictures.gather(connection, demo.shop_id, now, near=shop).windows
     assert again[car] == every[car]
+
+
+def _numbers_by_all(demo: Demo, now: datetime) -> set[str]:
+    """The numbers to which the planner's own rules, asked of every phone with every window, have something to say."""
+    with demo.house.store.read() as connection:
+        shop = shops.load_shop(connection, demo.shop_id)
+        gathered = pictures.gather(connection, demo.shop_id, now)
+    found = set()
+    for phone in gathered.phones:
+        of_phone = pictures.pictures_of_phone(gathered, shop, phone, now, needs_registration=False)
+        decided = [decision for _, decision in decide_for_phone(of_phone, now)]
+        found |= {phone["number"]} if any(one.text or one.phone_tasks for one in decided) else set()
+    return found
+
+
+def _forget_all_but_tires(demo: Demo) -> None:
+    """Of every car of the demo a fluid, a filter or the wipers are near: without them most are quiet."""
+    table = tables.due_windows
+    with demo.house.store.write() as connection:
+        connection.execute(update(table).where(table.c.item != "tire_tread").values(is_current=False))
+        connection.execute(tables.recommendations.delete())
+
+
+def test_who_is_not_looked_at_has_no_reason(demo: Demo) -> None:
+    """Nobody to whom the rules, asked with every window, have something to say is left out; most of the others are."""
+    _forget_all_but_tires(demo)
+    counts = []
+    for days in DAYS:
+        now = demo.house.now() + timedelta(days=days)
+        with demo.house.store.read() as connection:
+            shop = shops.load_shop(connection, demo.shop_id)
+            looked_at = candidates.numbers_to_look_at(connection, shop, now)
+            everybody = len(people.all_phones(connection, demo.shop_id))
+        assert _numbers_by_all(demo, now) <= set(looked_at)
+        counts.append(len(looked_at))
+    assert min(counts) < everybody / 2
+    # Before winter, and once all were not seen for long.
+    assert max(counts) == everybody
+
+
+def test_a_visit_a_recall_and_a_missed_booking_are_looked_at(demo: Demo) -> None:
+    """Each alone is a reason by `core/planning/send_rule.py`."""
+    _forget_all_but_tires(demo)
+    now = demo.house.now()
+    with demo.house.store.read() as connection:
+        shop = shops.load_shop(connection, demo.shop_id)
+        before = set(candidates.numbers_to_look_at(connection, shop, now))
+        quiet = next(one for one in people.all_phones(connection, demo.shop_id) if one["number"] not in before)
+        person = people.persons_of_phone(connection, quiet["id"])[0]
+        car = people.vehicles_of_persons(connection, [person["id"]])[0]["id"]
+    known = {"shop_id": demo.shop_id, "vehicle_id": car}
+    booking = {"person_id": person["id"], "state": "missed", "came_from": "text", "verbatim": "", "wanted": {},
+               "avoid": {}, "needs": {}, "items": [], "hours": {}, "offered": []}  # fmt: skip
+    events: tuple[tuple[Table, dict[str, Any]], ...] = (
+        (tables.recalls, {"code": "R-1", "entered_on": day_of(now, shop.zone), "done_by": "us", "entered_by": "sam"}),
+        (tables.visits, {"code": "V-new", "opened_at": now - timedelta(days=3), "closed_at": now - timedelta(days=2)}),
+        (tables.booking_requests, {**booking, "slot_at": now - timedelta(days=13), "asked_at": now, "changed_at": now}),
+    )
+    for table, values in events:
+        with demo.house.store.write() as connection:
+            kept = rows.add(connection, table, **known, **values)
+            assert quiet["number"] in candidates.numbers_to_look_at(connection, shop, now)
+            connection.execute(table.delete().where(table.c.id == kept))
+            assert quiet["number"] not in candidates.numbers_to_look_at(connection, shop, now)

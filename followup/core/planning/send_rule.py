@@ -19,12 +19,18 @@ from followup.core.planning.picture import Because, CarPicture, DueItem
 from followup.core.planning.seasonal import seasonal
 from followup.core.planning.told_along import booked_with, told_along
 from followup.core.planning.walk_ins import free_service, is_free, long_unseen
+from followup.core.shop import ShopRules
 
 MISSED_IS_OLD_AFTER_DAYS = 14
 AFTER_VISIT_FROM = timedelta(days=1)
 AFTER_VISIT_UNTIL = timedelta(days=7)
 ODOMETER_FROM_CHANCE = 0.10
 ODOMETER_AFTER_DAYS = 90
+
+
+def lowest_chance(rules: ShopRules) -> float:
+    """The least chance of being due at which any rule of planning begins to ask about an item."""
+    return min(rules.send_at_chance, rules.send_worn_at_chance, rules.join_at_chance, ODOMETER_FROM_CHANCE)
 
 
 def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:

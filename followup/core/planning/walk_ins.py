@@ -12,10 +12,11 @@ from followup.core.planning.candidate import Candidate
 from followup.core.planning.item_stops import item_stop
 from followup.core.planning.joining import is_trigger
 from followup.core.planning.picture import CarPicture, DueItem
+from followup.core.shop import Shop
 
 LEAK_CHECK_AFTER_TOP_OFFS = 2
 _DAYS_A_MONTH = 365.25 / 12
-_A_YEAR = timedelta(days=365)
+UNSEEN_AGAIN_AFTER = timedelta(days=365)
 LEAK_CHECKED_FLUIDS = frozenset({"coolant", "engine_oil"})
 
 
@@ -55,19 +56,22 @@ def free_service(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
 def long_unseen(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
     """What the shop gives free, to a car that was not seen for the shop's months: once for each time away, and at most
     once a year."""
-    months, seen_on = picture.shop.rules.unseen_months, _seen_on(picture)
-    if not picture.shop.rules.invites_unseen or seen_on is None:
-        return
-    today = picture.day(now)
-    if today < seen_on + timedelta(days=round(months * _DAYS_A_MONTH)):
+    since, seen_on = unseen_since(picture.shop, picture.day(now)), _seen_on(picture)
+    if since is None or seen_on is None or seen_on > since:
         return
     mine = [one for one in picture.invites if one.reason == "long_unseen" and one.vehicle == picture.vehicle]
-    if any(now < one.at + _A_YEAR for one in mine):
+    if any(now < one.at + UNSEEN_AGAIN_AFTER for one in mine):
         return
     names = tuple(sorted(one.at for one in free_now(picture, now)))
     if names:
         says = f"not seen since {seen_on}; topped off free: {', '.join(item for item, _ in names)}"
         yield Candidate("long_unseen", f"car {picture.vehicle}, seen {seen_on}", says, names)
+
+
+def unseen_since(shop: Shop, today: date) -> date | None:
+    """The day after which a car was not seen for long if it was not seen; None where nobody is invited for that."""
+    rules = shop.rules
+    return today - timedelta(days=round(rules.unseen_months * _DAYS_A_MONTH)) if rules.invites_unseen else None
 
 
 def _seen_on(picture: CarPicture) -> date | None:
