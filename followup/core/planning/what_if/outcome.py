@@ -9,6 +9,7 @@ import numpy as np
 
 from followup.core.planning.what_if.cars import CarAhead
 from followup.core.planning.what_if.draws import DAYS, WEEKS, Draws, curves_of, draw
+from followup.core.planning.what_if.items import items_ahead
 from followup.core.planning.what_if.lives import Lives, Tally
 from followup.core.planning.what_if.odds import Odds
 from followup.core.planning.what_if.plan import NEVER_DAY, Plan
@@ -63,12 +64,12 @@ def outcomes(
 ) -> Generator[float, None, list[Outcome]]:
     """Each plan in the same worlds: yields the share that is done, and returns what came of each."""
     lived: list[list[Lives]] = [[] for _ in plans]
-    curves, done, left = curves_of(cars), 0, worlds
+    curves, items, done, left = curves_of(cars), items_ahead(cars), 0, worlds
     while left > 0:
         draws = draw(curves, odds, min(left, _AT_ONCE), random)
         left -= draws.worlds
         for number, plan in enumerate(plans):
-            lives = Lives(plan, draws, cars, odds, tuple(skills))
+            lives = Lives(plan, draws, cars, odds, tuple(skills), items)
             for day in lives.live():
                 if (day + 1) % _TOLD_EVERY == 0:
                     yield (done + draws.worlds * (day + 1) / DAYS) / (worlds * len(plans))
@@ -81,7 +82,7 @@ def live(
     plan: Plan, draws: Draws, cars: Sequence[CarAhead], odds: Odds, skills: Sequence[str]
 ) -> tuple[Tally, np.ndarray]:
     """One plan in these worlds, and the day of each car's first text (worlds, cars)."""
-    lives = Lives(plan, draws, cars, odds, tuple(skills))
+    lives = Lives(plan, draws, cars, odds, tuple(skills), items_ahead(cars))
     for _ in lives.live():
         pass
     return lives.tally, lives.first_text
