@@ -124,6 +124,9 @@ class ShopRules:
     advisory_bounds: dict[str, float] = _rule(
         {}, "How far readings may lie apart, where the shop's value differs from the usual one", "timing"
     )
+    drafts_kept_days: int = _rule(
+        7, "Keep an inspection form that was begun and not finished for so many days", "timing", least=1, most=60
+    )
     gauges_round_down: bool = _rule(
         False, "Gauges are read down to the last full mark, not to the nearest one", "timing"
     )
@@ -187,6 +190,10 @@ class Shop:
     rules: ShopRules = field(default_factory=ShopRules)
     rules_version: int = 1
     own_items: tuple[Item, ...] = ()
+
+    def drafts_count_from(self, now: datetime) -> datetime:
+        """A half-filled form that was last kept before that instant is too old."""
+        return now - timedelta(days=self.rules.drafts_kept_days)
 
     @property
     def free_services(self) -> dict[str, str]:

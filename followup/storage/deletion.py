@@ -13,7 +13,7 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Engine, and_, delete, or_, select, update
 
-from followup.storage import fleet_lists, people, rows, tables
+from followup.storage import drafts, fleet_lists, people, rows, tables
 from followup.storage.rows import Row
 
 BECAUSE = "the customer was deleted"
@@ -113,9 +113,15 @@ def forget_person(connection: Connection, person_id: int, phone_ids: list[int], 
     )  # fmt: skip
 
 
+def forget_drafts(connection: Connection, shop_id: int, person: Row, numbers: set[str]) -> None:
+    """Forms that are being filled about a car that was never here, where the customer was typed into them."""
+    drafts.forget_typed(connection, shop_id, person["name"], numbers)
+
+
 def forget_in_car(connection: Connection, person_id: int, phone_ids: list[int], car: Row) -> None:
     """The customer in the car's inspections, all their versions; where nobody else has the car, also what names it to
     the world. The words of texts about it go where it was theirs alone."""
+    drafts.forget_car(connection, car["id"])
     is_theirs_alone = not people.drivers_of_vehicle(connection, car["id"])
     table = tables.inspections
     mine = table.c.vehicle_id == car["id"] if is_theirs_alone else table.c.person_id == person_id

@@ -119,6 +119,14 @@ inspections = Table(
     Column("odometer_miles", Float), word("technician", needed=False), data("body"), word("content_hash"),
     at("received_at"), word("received_by"), UniqueConstraint("shop_id", "code", "part", "version"),
 )  # fmt: skip
+# A form that is being filled, one a member and what it is about. `page` and `revision` say who wrote it last,
+# `corrects` which version the kept inspection will replace.
+drafts = Table(
+    "drafts", metadata, key(), shop(), ref("staff_id", "staff"), ref("vehicle_id", "vehicles", needed=False),
+    word("about"), word("part"), word("code", indexed=True), Column("corrects", Integer), data("fields"), word("page"),
+    Column("revision", Integer, nullable=False), at("begun_at"), at("kept_at"),
+    UniqueConstraint("shop_id", "staff_id", "about"),
+)  # fmt: skip
 work_done = Table(
     "work_done", metadata, key(), shop(), ref("vehicle_id", "vehicles"),
     ref("inspection_id", "inspections", needed=False), ref("visit_id", "visits", needed=False), word("item"),

@@ -6,6 +6,7 @@ from types import ModuleType
 from urllib.parse import urlsplit
 
 from flask import Blueprint, Flask
+from flask.typing import ResponseReturnValue
 from jinja2 import StrictUndefined
 from werkzeug.middleware.proxy_fix import ProxyFix
 
@@ -38,7 +39,7 @@ def create_app(house: House) -> Flask:
     _configure(app, house)
     app.jinja_env.undefined = StrictUndefined
     app.jinja_env.trim_blocks = app.jinja_env.lstrip_blocks = True
-    app.before_request(security.guard)
+    app.before_request(_guard)
     app.after_request(security.add_headers)
     security.csrf.init_app(app)
     login.manager.init_app(app)
@@ -52,6 +53,13 @@ def create_app(house: House) -> Flask:
     words.add_to(app)
     errors.add_to(app)
     return app
+
+
+def _guard() -> ResponseReturnValue | None:
+    """The guard's answer, but that a long form is not lost to a session that ran out."""
+    refused = security.guard()
+    is_asked_to_sign_in = getattr(refused, "status_code", None) == 303
+    return (login.ask_again() if is_asked_to_sign_in else None) or refused
 
 
 def _configure(app: Flask, house: House) -> None:

@@ -29,7 +29,7 @@ def add_to(app: Flask) -> None:
     """Every error that has words gets its page."""
     for status in WORDS:
         app.register_error_handler(status, _page)
-    app.register_error_handler(CSRFError, _form_too_old)
+    app.register_error_handler(CSRFError, form_too_old)
     app.register_error_handler(DatabaseMoved, _moved)
 
 
@@ -42,7 +42,8 @@ def _page(error: Exception) -> Response:
     return response
 
 
-def _form_too_old(error: Exception) -> Response:
+def form_too_old(error: Exception) -> Response:
+    """A form whose token is of another session."""
     return _answer(400, *FORM_TOO_OLD)
 
 

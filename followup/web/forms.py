@@ -86,6 +86,8 @@ def _or_none(given: Any) -> Any:
 Words = Annotated[str, StringConstraints(max_length=2_000), BeforeValidator(_text)]
 NeededWords = Annotated[str, StringConstraints(max_length=2_000), BeforeValidator(_needed)]
 Secret = Annotated[str, StringConstraints(min_length=1, max_length=1_000)]
+# A form that is carried over a sign-in; what a body may hold bounds it before.
+Sealed = Annotated[str, StringConstraints(max_length=2_000_000)]
 Whole = Annotated[int, BeforeValidator(_whole)]
 Number = Annotated[float, BeforeValidator(_number)]
 Day = Annotated[date, BeforeValidator(_day)]

@@ -8,12 +8,13 @@ from flask import Blueprint, flash, redirect, render_template, request, session,
 from flask.typing import ResponseReturnValue
 from flask_login import LoginManager, UserMixin, current_user, login_user, logout_user  # type: ignore[import-untyped]  # it has no types
 
-from followup.web import forms
+from followup.web import carried, forms
 from followup.web.house import house
 from followup.web.security import for_everyone_signed_in, public
 from followup.workflows import sign_in as signing
 from followup.workflows.sign_in import StaffMember
 
+SIGNED_OUT_MEANWHILE = "You were signed out meanwhile. Sign in: what you filled in is still there."
 blueprint = Blueprint("login", __name__)
 manager = LoginManager()
 # The token ends on the server; a second identity made of address and browser would sign phones out as they roam.
@@ -43,6 +44,7 @@ class SignInForm(forms.Form):
     login: forms.NeededWords
     password: forms.Secret
     next: forms.Words = ""
+    carried: forms.Sealed = ""
 
 
 class PasswordForm(forms.Form):
@@ -89,7 +91,13 @@ def sign_in() -> ResponseReturnValue:
     # Nothing of the time before goes on: an anonymous cookie that somebody planted is worth nothing afterwards.
     session.clear()
     login_user(SignedIn(answer.member, answer.token))
-    return redirect(_way_on(form.next), 303)
+    return (carried.go_on(form.carried) if form.carried else None) or redirect(_way_on(form.next), 303)
+
+
+def ask_again() -> ResponseReturnValue | None:
+    """The sign-in page in answer to a form that outlives its sender's session; None where it does not."""
+    sealed = carried.seal()
+    return _sign_in_page({"carried": sealed}, {"": SIGNED_OUT_MEANWHILE}, 403) if sealed else None
 
 
 @blueprint.post("/sign-out")

@@ -94,7 +94,10 @@ def may_use(endpoint: str) -> bool:
 
 
 def guard() -> ResponseReturnValue | None:
-    """Before each request: let in, send to the sign-in page, or refuse. What is not declared is refused."""
+    """Before each request: let in, send to the sign-in page, or refuse. What is not declared is refused.
+
+    A script that asks for JSON is told so in place of being sent there.
+    """
     if request.endpoint is None:
         return None
     declared = who_may_use(current_app, request.endpoint)
@@ -103,11 +106,18 @@ def guard() -> ResponseReturnValue | None:
     if isinstance(declared, str):
         return None
     if not current_user.is_authenticated:
+        if wants_json():
+            return {"why": "signed_out"}, 401
         wants = request.full_path.rstrip("?") if request.method == "GET" else None
         return redirect(url_for("login.sign_in", next=wants), 303)
     if current_user.role not in declared:
         abort(403)
     return None
+
+
+def wants_json() -> bool:
+    """Whether a script of ours asks, which reads JSON alone."""
+    return request.headers.get("Accept") == "application/json"
 
 
 def add_headers(response: Response) -> Response:

@@ -102,6 +102,7 @@ def delete_customer(
         _close_requests(connection, person_id, who, now)
         for phone in whole.gone:
             _take_consent_back(connection, shop_id, phone["number"], who, now, secret)
+        deletion.forget_drafts(connection, shop_id, whole.person, {one["number"] for one in whole.phones})
         deletion.forget_person(connection, person_id, whole.gone_ids, now)
         for car in whole.cars:
             deletion.forget_in_car(connection, person_id, [one["id"] for one in whole.phones], car)

@@ -7,7 +7,8 @@ For each line:
 3. What is doubtful is told back, unless whoever enters it has said that it is right.
 4. Customer, phone, car and ties are brought up to date; older news never overwrites newer. Consent goes into the
    ledger, once.
-5. The inspection, its work and its recommendations are kept; a visit is opened or closed.
+5. The inspection, its work and its recommendations are kept; a visit is opened or closed. The half-filled form that it
+   was goes in the same transaction.
 
 One transaction takes a few lines. If the process dies, the lines of the open transaction are not kept and can be fed
 again; lines kept before count as unchanged. If two processes bring the same line, the unique key lets one of them in.
@@ -36,7 +37,7 @@ from followup.core.text import CONFIRMED_WITHIN
 from followup.core.visit import Work
 from followup.core.wall import day_of, start_of, to_utc, to_wall
 from followup.phone_numbers import NotANumber, PhoneNumber, read_number
-from followup.storage import consents, inspections, outbox, people, shops
+from followup.storage import consents, drafts, inspections, outbox, people, shops
 from followup.storage.store import Connection, Store
 
 _LINES_A_TRANSACTION = 25
@@ -118,7 +119,10 @@ def _keep(connection: Connection, task: _Task, text: str) -> KeptLine:
         return KeptLine("rejected", faults=bad.faults)
     if isinstance(line, VisitLine):
         return _keep_visit(connection, task, line)
-    return _keep_inspection(connection, task, line)
+    kept = _keep_inspection(connection, task, line)
+    if task.is_by_hand and kept.inspection_id is not None:
+        drafts.forget_kept(connection, task.shop.id, line.inspection, line.part or "")
+    return kept
 
 
 def _keep_inspection(connection: Connection, task: _Task, line: InspectionLine) -> KeptLine:

@@ -81,7 +81,10 @@ class ItemSeen:
 
 @dataclass(frozen=True)
 class ResultPicture:
-    """An inspection as it was kept, with the car's present due windows and advisories, as of `today`."""
+    """An inspection as it was kept, with the car's present due windows and advisories, as of `today`.
+
+    `current_id` is the id of its present version.
+    """
 
     car: CarSeen
     people: tuple[PersonSeen, ...]
@@ -91,6 +94,7 @@ class ResultPicture:
     advisories: tuple[Advisory, ...]
     stored: tuple[ItemSeen, ...]
     today: date
+    current_id: int
 
 
 def find_cars(store: Store, shop_id: int, words: str) -> list[CarSeen]:
@@ -158,7 +162,10 @@ def look_at_result(store: Store, shop_id: int, inspection_id: int, now: datetime
         stored = tuple(_stored(shop, kept, today))
         advised = advisories_of_vehicle(connection, shop, vehicle["id"], today)
         people_of_car = _people(connection, vehicle["id"])
-        return ResultPicture(car, people_of_car, line, items, catalogue_of(shop), advised, stored, today)
+        current = inspections.current_part(connection, shop_id, row["code"], row["part"]) or row
+        return ResultPicture(
+            car, people_of_car, line, items, catalogue_of(shop), advised, stored, today, current["id"]
+        )  # fmt: skip
 
 
 def _stored(shop: Shop, kept: list[DueWindow], today: date) -> Iterator[ItemSeen]:

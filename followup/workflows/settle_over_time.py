@@ -1,4 +1,4 @@
-"""Settle what time has settled: offers that were not taken go back, and bookings whose day came.
+"""Settle what time has settled: offers that were not taken go back, bookings whose day came, forms left half filled.
 
 An offer's request waits for an advisor again. A booking was kept where a visit of its car was opened on its day; where
 none was, somebody is asked whether they came, once: that nothing was written down is no proof that nobody came.
@@ -12,7 +12,7 @@ from datetime import datetime, timedelta
 
 from followup.core.shop import Shop
 from followup.core.wall import day_of, start_of, to_wall
-from followup.storage import alerts, inspections, outbox, requests, shops
+from followup.storage import alerts, drafts, inspections, outbox, requests, shops
 from followup.storage.requests import SomebodyWasFirst
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
@@ -21,7 +21,7 @@ WHO = "the clock"
 
 
 def settle_over_time(store: Store, shop_id: int, now: datetime) -> int:
-    """Give back offers whose time is over, and settle bookings whose day came; how many."""
+    """Give back offers whose time is over, settle bookings whose day came, throw old drafts away; how many."""
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
         offered = requests.requests_of_shop(connection, shop_id, ("offered",))
@@ -32,13 +32,20 @@ def settle_over_time(store: Store, shop_id: int, now: datetime) -> int:
             if row["slot_at"] and day_of(row["slot_at"], shop.zone) <= today
         ]
         came = {row["id"] for row in booked if _came(connection, shop, row)}
+        too_old = drafts.are_kept_before(connection, shop_id, shop.drafts_count_from(now))
     over = [row for row in offered if row["offered_until"] and row["offered_until"] <= now]
     missing = [row for row in booked if row["id"] not in came and day_of(row["slot_at"], shop.zone) < today]
     return (
         sum(_give_back(store, shop_id, row, now) for row in over)
         + sum(_was_kept(store, shop_id, row, now) for row in booked if row["id"] in came)
         + sum(_ask(store, shop, row, now) for row in missing)
+        + (_forget_drafts(store, shop, now) if too_old else 0)
     )
+
+
+def _forget_drafts(store: Store, shop: Shop, now: datetime) -> int:
+    with store.write() as connection:
+        return drafts.forget_old(connection, shop.id, shop.drafts_count_from(now))
 
 
 def _came(connection: Connection, shop: Shop, booking: Row) -> bool:

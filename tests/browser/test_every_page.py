@@ -42,7 +42,8 @@ def _others(full: Demo) -> Iterator[tuple[str, str]]:
     ids = variables(full.house, full.shop_id)
     car, person, phone = ids["vehicle_id"], ids["person_id"], ids["phone_id"]
     yield "technician", "/shop-floor/?q=marlow"
-    yield "technician", f"/shop-floor/cars/{car}/inspect?part=lift"
+    yield "technician", f"/shop-floor/cars/{car}/inspect?part=lift&anew=yes"
+    yield "technician", f"/shop-floor/cars/{car}/inspect?draft={ids['draft_id']}"
     yield "technician", f"/shop-floor/top-off?car={car}"
     yield "technician", f"/shop-floor/consent/{person}/{phone}/tablet/es"
     yield "advisor", "/advisor/find?q=marlow"

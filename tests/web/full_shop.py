@@ -21,6 +21,7 @@ from followup.workflows import (
     answer_alert,
     change_rules,
     check_reassigned,
+    keep_draft,
     keep_feeds,
     keep_own_item,
     keep_tokens,
@@ -64,6 +65,7 @@ def fill_up(template: Path, folder: Path) -> None:
         _write_and_wait(counter)
         _bring_the_car_in(counter)
         _change_what_managers_change(demo)
+        _fill_in_halves(demo, counter)
         demo.house.learn(demo.shop_id, "nightly")
         demo.house.close()
 
@@ -125,6 +127,14 @@ def _bring_the_car_in(counter: counters.Counter) -> None:
     keep_visit.add_work(store, shop_id, visit, keep_visit.WorkDone("wiper_blade", "", "replaced"), who, now)
     advice = keep_visit.Advice("brake_pad", "front", "declined", "price", None, who)
     keep_visit.add_advice(store, shop_id, visit, advice, who, now)
+
+
+def _fill_in_halves(demo: Demo, counter: counters.Counter) -> None:
+    """Two forms that nobody finished: the owner's of a known car, the technician's of a new one."""
+    for login, vehicle_id in (("owner", counter.vehicle_id), ("technician", None)):
+        typed = keep_draft.TypedSoFar(vehicle_id, "", f"F-{login}", None, {"odometer": "49,100"}, "a page")
+        answer = keep_draft.keep_draft(demo.house.store, demo.shop_id, _member(demo, login).id, typed, demo.house.now())
+        assert answer.draft_id and not answer.why_not
 
 
 def _change_what_managers_change(demo: Demo) -> None:
@@ -210,5 +220,6 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             "manager.back_to.version": rules["version"],
             "manager.duty_back_to.version": duty["version"], "manager.use_learned.version": 1,
             "item_code": OWN_ITEM, "item_version": 1, "public_id": held["public_id"], "attempt": held["attempt"],
+            "draft_id": newest(tables.drafts, code="F-owner"),
             "feed_id": newest(tables.calendar_feeds), "token": "nobodys", "calendars.visit.code": "nobodys",
         }  # fmt: skip

@@ -20,6 +20,7 @@ from followup.storage.histories import history_of
 from followup.workflows.delete_customer import DeletionPicture, delete_customer, look_at_deletion
 from followup.workflows.find_customers import find_customers
 from followup.workflows.forecast_windows import forecast_windows
+from followup.workflows.keep_draft import TypedSoFar, keep_draft
 from followup.workflows.keep_inspections import keep_inspections
 from tests.workflows.counter import CONSENT, NOW, NUMBER, SECRET, Counter, line, open_counter
 
@@ -68,6 +69,15 @@ def _let_something_of_everything_happen(counter: Counter) -> None:
             connection, tables.test_phone_texts, shop_id=counter.shop_id, number=NUMBER, direction="to_phone",
             body="Ana Marlow, hello", at=NOW, provider_id="SM3",
         )  # fmt: skip
+    _fill_in_half(counter)
+
+
+def _fill_in_half(counter: Counter) -> None:
+    """What is half filled about their car, and about a car that they are about to bring."""
+    new_customer = {"customer.name": "Ana Marlow", "customer.phone": NUMBER}
+    for vehicle_id, fields in ((counter.vehicle_id, {"vehicle.plate": "TEST 147"}), (None, new_customer)):
+        typed = TypedSoFar(vehicle_id, "", f"F-{vehicle_id}", None, fields, "a page")
+        assert keep_draft(counter.store, counter.shop_id, counter.staff_id, typed, NOW).draft_id
 
 
 def _look(counter: Counter) -> DeletionPicture:
@@ -97,6 +107,7 @@ def test_the_search_finds_what_is_there(counter: Counter) -> None:
     assert found >= {
         "phones", "persons", "consents", "inspections", "vehicles", "texts", "inbound", "booking_requests", "alerts",
         "dead_letters", "reading_corrections", "test_phone_texts", "conversations",
+        "drafts",
     }  # fmt: skip
 
 

@@ -37,7 +37,7 @@ ADVICE = ("item", "position", "decision", "why", "until", "told_by")
 WORK_KINDS = {"quarts": "number", "odometer": "distance"}
 HEAD = (
     "inspection", "inspected_at", "odometer", "unit", "tire_set", "visit", "stay", "lowest", "accept", "looked_at",
-    "customer", "vehicle.id", "rotation",
+    "customer", "vehicle.id", "rotation", "draft", "page", "corrects",
 )  # fmt: skip
 STAY = ("open", "close", "day")
 # Where each wheel went, by the pattern.

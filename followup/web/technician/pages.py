@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from followup.web.navigation import Link
-from followup.web.technician import consent, home, inspect, result, top_off
+from followup.web.technician import consent, drafts, home, inspect, result, top_off
 from followup.web.technician.blueprint import blueprint
 
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, inspect, result, top_off, consent)
+PAGES = (home, drafts, inspect, result, top_off, consent)
 LINKS = (Link("technician.home", "Inspections"), Link("technician.top_off", "Top-off"))

@@ -71,6 +71,9 @@ def fields_on(client: FlaskClient, address: str = NEW) -> Fields:
     """The fields of the form at that address."""
     answer = client.get(address)
     assert answer.status_code == 200
+    # What could not be kept before is offered again: it is gone on with.
+    if half_filled := re.search(r'href="([^"]+[?&]draft=\d+|[^"]+;draft=\d+)">Go on', answer.text):
+        answer = client.get(half_filled[1].replace("&amp;", "&"))
     return Fields(answer.text)
 
 
