@@ -47,12 +47,12 @@ TYPED: dict[Table, tuple[str, ...]] = {
 FACTS = ("label", "plate", "vin")
 # Codes, keys, hashes, states, numbers, languages: the program makes them or checks them on their way in.
 WRITTEN_BY_PROGRAM = {
-    "asks", "bad_because", "because", "came_from", "claimed_by", "code", "content_hash", "country", "decision",
-    "delivery", "did", "direction", "draw_key", "ended_because", "error_code", "event", "from_state",
+    "about", "asks", "bad_because", "because", "came_from", "claimed_by", "code", "content_hash", "country",
+    "decision", "delivery", "did", "direction", "draw_key", "ended_because", "error_code", "event", "from_state",
     "held_because", "holder", "how", "item", "kind", "known", "language", "line", "login", "number", "number_hash",
-    "order", "outcome", "part", "parts", "password_hash", "payer", "phone", "position", "provider_id", "public_id",
-    "raised_by", "reason", "reassigned", "roadside_phone", "role", "source", "state", "status", "status_url",
-    "stored_set", "texts_from", "to_state", "token_hash", "words_version", "zone",
+    "order", "outcome", "page", "part", "parts", "password_hash", "payer", "phone", "position", "provider_id",
+    "public_id", "raised_by", "reason", "reassigned", "roadside_phone", "role", "source", "state", "status",
+    "status_url", "stored_set", "texts_from", "to_state", "token_hash", "words_version", "zone",
 }  # fmt: skip
 OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures", "installation"}
 
@@ -69,6 +69,8 @@ def _fill(demo: Demo, text: str) -> None:
             said = {one: {**row.body[one], **dict.fromkeys(row.body[one], text)} for one in ("en", "es")}
             body = {**row.body, **said, "name": text, "work": text, "unit": text[:12]}
             connection.execute(update(tables.own_items).where(own.id == row.id).values({own.body: body}))
+        half_filled = dict.fromkeys(("vehicle.label", "odometer", "customer.name"), text)
+        connection.execute(update(tables.drafts).values(fields=half_filled))
         facts = tables.vehicles.c.facts
         for row in connection.execute(tables.vehicles.select()).all():
             told: dict[str, Any] = {**row.facts, **dict.fromkeys(FACTS, text[:120])}
