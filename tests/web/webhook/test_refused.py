@@ -6,12 +6,6 @@ parameters grow without notice, stand in its client's source and documents.
 
 from __future__ import annotations
 
-import socket
-import subprocess
-import sys
-import threading
-from collections.abc import Iterator
-from contextlib import contextmanager
 from http.client import HTTPConnection
 from pathlib import Path
 from random import Random
@@ -23,6 +17,7 @@ from flask import request
 from followup.storage import tables
 from tests.transports.account import ACCOUNT
 from tests.web.webhook.conftest import BASE, TOKEN, Hooks, encode, sign, text_form
+from tests.web.webhook.served_hooks import served_hooks
 
 STATUS = "/hooks/status/abc/1"
 REFUSED = (400, 403, 413)
@@ -148,39 +143,10 @@ def test_what_a_client_says_of_its_way_changes_nothing(one_hooks: Hooks, proxies
         assert one_hooks.post(text_form(), signature=signature, headers=SPOOFED) == 403, address
 
 
-@contextmanager
-def _served(folder: Path, proxies: int) -> Iterator[int]:
-    """The pages as a shop runs them, in a process of their own; the port."""
-    with socket.socket() as free:
-        free.bind(("127.0.0.1", 0))
-        port = int(free.getsockname()[1])
-    secret = "only-for-tests-0123456789abcdef"
-    environment = {
-        "FOLLOWUP_DATABASE_URL": f"sqlite+pysqlite:///{folder / 'served.db'}", "FOLLOWUP_PUBLIC_BASE_URL": BASE,
-        "FOLLOWUP_SECRET_KEY": secret, "FOLLOWUP_LEDGER_HASH_KEY": secret, "FOLLOWUP_TRANSPORT": "twilio",
-        "FOLLOWUP_TWILIO_ACCOUNT_SID": ACCOUNT, "FOLLOWUP_TWILIO_AUTH_TOKENS": TOKEN,
-        "FOLLOWUP_TRUSTED_PROXIES": str(proxies),
-    }  # fmt: skip
-    command = [sys.executable, "-m", "followup.cli", "web", "--port", str(port)]
-    with (folder / "log").open("wb") as log:
-        process = subprocess.Popen(command, env=environment, stdout=log, stderr=log)
-    try:
-        for _ in range(600):
-            try:
-                socket.create_connection(("127.0.0.1", port), 1).close()
-                break
-            except OSError:
-                threading.Event().wait(0.05)
-        yield port
-    finally:
-        process.terminate()
-        process.wait(20)
-
-
 @pytest.mark.parametrize("proxies", [0, 1])
 def test_the_served_hooks_go_by_the_configured_address(tmp_path: Path, proxies: int) -> None:
     """Over the wire, behind a proxy that ends TLS and says so, and with a client that says otherwise."""
-    with _served(tmp_path, proxies) as port:
+    with served_hooks(tmp_path, proxies) as port:
         said = {"X-Forwarded-Proto": "https", "X-Forwarded-Host": "texts.example", "X-Forwarded-For": "203.0.113.9"}
         for headers in ({}, said, SPOOFED):
             form = text_form()
