@@ -6,10 +6,16 @@ from collections.abc import Collection
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, or_, select, update
+from sqlalchemy import Connection, desc, or_, select, update
 
 from followup.storage import rows, tables
 from followup.storage.rows import Row
+
+_OF_PHONES = (
+    select(tables.alerts)
+    .where(tables.alerts.c.phone_id.in_(rows.among("phone_ids")))
+    .order_by(desc(tables.alerts.c.id))
+)
 
 
 def raise_alert(connection: Connection, **values: Any) -> int | None:
@@ -105,9 +111,8 @@ def alerts_of_phone(connection: Connection, phone_id: int) -> list[Row]:
 
 def alerts_of_phones(connection: Connection, phone_ids: Collection[int]) -> dict[int, list[Row]]:
     """The same for several phones, by the phone."""
-    table, found = tables.alerts, dict[int, list[Row]]()
-    query = select(table).where(table.c.phone_id.in_(phone_ids)).order_by(table.c.id.desc())
-    for row in rows.every(connection, query):
+    found: dict[int, list[Row]] = {}
+    for row in rows.every(connection, _OF_PHONES, phone_ids=phone_ids):
         found.setdefault(row["phone_id"], []).append(row)
     return found
 

@@ -10,7 +10,7 @@ import hashlib
 import hmac
 from collections.abc import Iterable
 
-from sqlalchemy import ColumnElement, Connection, or_, select, text, update
+from sqlalchemy import Connection, or_, select, text, update
 
 from followup.core.consent import ConsentEntry, ConsentStanding, standing
 from followup.storage import people, rows, tables
@@ -22,6 +22,15 @@ def hash_number(number: str, secret: str) -> str:
     return hmac.new(secret.encode(), number.encode(), hashlib.sha256).hexdigest()
 
 
+_LEDGER = tables.consents.c
+_LINES = (
+    select(tables.consents)
+    .where(
+        _LEDGER.shop_id == rows.given("shop_id"),
+        or_(_LEDGER.number.in_(rows.among("numbers")), _LEDGER.number_hash.in_(rows.among("hashes"))),
+    )
+    .order_by(_LEDGER.at, _LEDGER.id)
+)
 _LOCK = text("SELECT pg_advisory_xact_lock(hashtextextended(named, 0)) FROM unnest(CAST(:names AS text[])) AS named")
 
 
@@ -124,13 +133,9 @@ def standings_of(
     connection: Connection, shop_id: int, numbers: Iterable[str], secret: str | None = None
 ) -> dict[str, ConsentStanding]:
     """What the ledger allows each of these numbers, in one read."""
-    table, lines = tables.consents, {number: list[ConsentEntry]() for number in numbers}
+    lines = {number: list[ConsentEntry]() for number in numbers}
     by_hash = {hash_number(number, secret): number for number in lines} if secret is not None else {}
-    is_theirs: ColumnElement[bool] = table.c.number.in_(lines)
-    if by_hash:
-        is_theirs = or_(is_theirs, table.c.number_hash.in_(by_hash))
-    query = select(table).where(table.c.shop_id == shop_id, is_theirs)
-    for row in rows.every(connection, query.order_by(table.c.at, table.c.id)):
+    for row in rows.every(connection, _LINES, shop_id=shop_id, numbers=list(lines), hashes=list(by_hash)):
         for number in {row["number"], by_hash.get(row["number_hash"])} & lines.keys():
             lines[number].append(entry_of(row))
     return {number: standing(entries) for number, entries in lines.items()}

@@ -44,6 +44,21 @@ _SPOKEN = {
 }
 
 
+_READ = tables.inbound.c
+_UNREAD = case((_READ.handled_at.is_(None), _READ.received_at))
+_TIMES = (
+    select(_READ.phone_id, func.max(_READ.received_at).label("last"), func.min(_UNREAD).label("unread"))
+    .where(_READ.phone_id.in_(rows.among("phone_ids")))
+    .group_by(_READ.phone_id)
+)
+_CONVERSATIONS = (
+    select(tables.conversations)
+    .where(tables.conversations.c.shop_id == rows.given("shop_id"))
+    .order_by(desc(tables.conversations.c.changed_at))
+)
+_CONVERSATIONS_OF = _CONVERSATIONS.where(tables.conversations.c.phone_id.in_(rows.among("phone_ids")))
+
+
 def keep_raw(connection: Connection, **values: Any) -> int | None:
     """Keep an inbound text as it came; None where the provider's id was kept before (a duplicate has no effect)."""
     found = connection.execute(_KEEP[connection.dialect.name], values).first()
@@ -114,10 +129,7 @@ def times_of_phones(
     connection: Connection, phone_ids: Collection[int]
 ) -> dict[int, tuple[datetime | None, datetime | None]]:
     """The same for those of several phones that ever wrote."""
-    table = tables.inbound
-    unread = case((table.c.handled_at.is_(None), table.c.received_at))
-    query = select(table.c.phone_id, func.max(table.c.received_at).label("last"), func.min(unread).label("unread"))
-    found = rows.every(connection, query.where(table.c.phone_id.in_(phone_ids)).group_by(table.c.phone_id))
+    found = rows.every(connection, _TIMES, phone_ids=phone_ids)
     return {row["phone_id"]: (row["last"], row["unread"]) for row in found}
 
 
@@ -207,8 +219,6 @@ def keep_conversation(
 
 def conversations_of_shop(connection: Connection, shop_id: int, phone_ids: Collection[int] | None = None) -> list[Row]:
     """Every conversation (or those of these phones), the latest changed first."""
-    table = tables.conversations
-    query = select(table).where(table.c.shop_id == shop_id)
-    if phone_ids is not None:
-        query = query.where(table.c.phone_id.in_(phone_ids))
-    return rows.every(connection, query.order_by(desc(table.c.changed_at)))
+    if phone_ids is None:
+        return rows.every(connection, _CONVERSATIONS, shop_id=shop_id)
+    return rows.every(connection, _CONVERSATIONS_OF, shop_id=shop_id, phone_ids=phone_ids)

@@ -32,6 +32,7 @@ _PLANS_ANEW_FOR = timedelta(days=1)
 # Alerts are told again until somebody answers; silence would be worse than twice.
 _MAY_BE_TWICE = ("alert",)
 _MACHINE = Path("/etc/machine-id")
+_ROW = select(tables.installation).where(tables.installation.c.id == 1)
 
 
 @dataclass(frozen=True)
@@ -163,7 +164,7 @@ def _guarded() -> list[str]:
 
 def row(connection: Connection) -> Row | None:
     """What is written of where it is."""
-    return rows.first(connection, select(tables.installation).where(tables.installation.c.id == 1))
+    return rows.first(connection, _ROW)
 
 
 def _state(connection: Connection, found: Row) -> str:

@@ -13,7 +13,7 @@ from datetime import datetime, timedelta
 from functools import cache
 from typing import Any
 
-from sqlalchemy import Connection, Update, and_, bindparam, case, func, or_, select, update
+from sqlalchemy import Connection, Select, Update, and_, bindparam, case, func, or_, select, update
 
 from followup.core.text import VALID_FOR, reason
 from followup.storage import machine, rows, tables
@@ -23,6 +23,24 @@ from followup.storage.rows import Row
 _ORDER = case({"alert": 0, "answer": 1, "visit": 2, "invite": 3}, value=tables.texts.c.kind, else_=4)
 _REACHED = ("claimed", "in_flight", "sent", "unknown", "held")
 MAY_HAVE_LEFT = ("in_flight", "sent", "unknown", "held")
+_TEXTS = tables.texts.c
+_IS_DUE = (_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.state == "planned", _TEXTS.due_at <= rows.given("now"))
+_NEXT = (
+    select(tables.texts)
+    .where(*_IS_DUE, _TEXTS.kind.not_in(rows.among("without")))
+    .order_by(_ORDER, _TEXTS.due_at, _TEXTS.id)
+    .limit(rows.given("most"))
+)
+_DUE = {"sqlite": _NEXT, "postgresql": _NEXT.with_for_update(skip_locked=True)}
+_CLAIM = (
+    update(tables.texts)
+    .where(_TEXTS.id.in_(rows.among("text_ids")), _TEXTS.state == "planned")
+    .values(
+        state="claimed", claimed_by=rows.given("worker"), claimed_until=rows.given("until"), attempt=_TEXTS.attempt + 1
+    )
+    .returning(_TEXTS.id, _TEXTS.attempt)
+)
+_REASONS = select(tables.reasons).where(tables.reasons.c.id.in_(rows.among("reason_ids")))
 
 
 def raise_reason(
@@ -60,8 +78,7 @@ def load_reason(connection: Connection, reason_id: int) -> Row | None:
 
 def load_reasons(connection: Connection, reason_ids: Collection[int]) -> dict[int, Row]:
     """These reasons by their ids."""
-    query = select(tables.reasons).where(tables.reasons.c.id.in_(reason_ids))
-    return {row["id"]: row for row in rows.every(connection, query)}
+    return {row["id"]: row for row in rows.every(connection, _REASONS, reason_ids=reason_ids)}
 
 
 def add_text(connection: Connection, **values: Any) -> int | None:
@@ -140,17 +157,8 @@ def due_texts(
     connection: Connection, shop_id: int, now: datetime, most: int, without: Collection[str] = ()
 ) -> list[Row]:
     """Planned texts whose moment has come, the most awaited kind first; `without` some kinds."""
-    table = tables.texts
-    query = (
-        select(table)
-        .where(table.c.shop_id == shop_id, table.c.state == "planned", table.c.due_at <= now)
-        .where(table.c.kind.not_in(without))
-        .order_by(_ORDER, table.c.due_at, table.c.id)
-        .limit(most)
-    )
-    if connection.dialect.name == "postgresql":
-        query = query.with_for_update(skip_locked=True)
-    return rows.every(connection, query)
+    query = _DUE[connection.dialect.name]
+    return rows.every(connection, query, shop_id=shop_id, now=now, without=without, most=most)
 
 
 def claim(connection: Connection, text_id: int, worker: str, lasts: timedelta) -> int | None:
@@ -160,14 +168,8 @@ def claim(connection: Connection, text_id: int, worker: str, lasts: timedelta) -
 
 def claim_all(connection: Connection, text_ids: Collection[int], worker: str, lasts: timedelta) -> dict[int, int]:
     """The same for several: the new attempt number of each that was claimed."""
-    table = tables.texts
     until = machine.database_now(connection) + lasts
-    done = connection.execute(
-        update(table)
-        .where(table.c.id.in_(text_ids), table.c.state == "planned")
-        .values(state="claimed", claimed_by=worker, claimed_until=until, attempt=table.c.attempt + 1)
-        .returning(table.c.id, table.c.attempt)
-    )
+    done = connection.execute(_CLAIM, {"text_ids": text_ids, "worker": worker, "until": until})
     return {row[0]: row[1] for row in done}
 
 
@@ -260,25 +262,34 @@ def invites_by_phone(
 ) -> dict[int, list[Row]]:
     """Invites that left since then or may leave yet, with `raised_by` and `vehicle_code`: spacing, tries and
     caps count them. Oldest first; of these phones, or of all of the shop."""
+    asked: dict[str, Any] = {"shop_id": shop_id, "since": since, "now": now}
+    if phone_ids is not None:
+        asked["phone_ids"] = phone_ids
+    found: dict[int, list[Row]] = {}
+    for row in rows.every(connection, _INVITES if phone_ids is None else _INVITES_OF_PHONES, **asked):
+        found.setdefault(row["phone_id"], []).append(row)
+    return found
+
+
+def _invites() -> Select[Any]:
     table, reasons, vehicles = tables.texts, tables.reasons, tables.vehicles
     joined = table.join(reasons, table.c.reason_id == reasons.c.id).outerjoin(
         vehicles, table.c.vehicle_id == vehicles.c.id
     )
     at = func.coalesce(table.c.sent_at, table.c.due_at)
-    query = (
+    is_one = (_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.kind == "invite")
+    may_leave = or_(_TEXTS.state != "planned", _TEXTS.valid_until.is_(None), _TEXTS.valid_until > rows.given("now"))
+    return (
         select(table)
         .add_columns(reasons.c.raised_by, vehicles.c.code.label("vehicle_code"))
         .select_from(joined)
-        .where(table.c.shop_id == shop_id, table.c.kind == "invite", table.c.state.not_in(("dropped", "failed")))
-        .where(at >= since)
-        .where(or_(table.c.state != "planned", table.c.valid_until.is_(None), table.c.valid_until > now))
+        .where(*is_one, _TEXTS.state.not_in(("dropped", "failed")), at >= rows.given("since"), may_leave)
+        .order_by(at, table.c.id)
     )
-    if phone_ids is not None:
-        query = query.where(table.c.phone_id.in_(phone_ids))
-    found: dict[int, list[Row]] = {}
-    for row in rows.every(connection, query.order_by(at, table.c.id)):
-        found.setdefault(row["phone_id"], []).append(row)
-    return found
+
+
+_INVITES = _invites()
+_INVITES_OF_PHONES = _INVITES.where(_TEXTS.phone_id.in_(rows.among("phone_ids")))
 
 
 def told_about(connection: Connection, text: Row, since: datetime) -> tuple[datetime, ...]:

@@ -19,16 +19,21 @@ from followup.storage.outbox import move
 from followup.storage.rows import Row
 
 FOUND_IN_LIST = "found in the provider's list"
+_TEXTS = tables.texts.c
+_FLYING = select(_TEXTS.id, _TEXTS.attempt).where(
+    _TEXTS.id.in_(rows.among("text_ids")), _TEXTS.state == "in_flight", _TEXTS.claimed_until > rows.given("enough")
+)
+_FOUND = select(_TEXTS.id, _TEXTS.provider_id).where(
+    _TEXTS.provider_id.in_(rows.among("provider_ids")), _TEXTS.state_because == FOUND_IN_LIST
+)
 
 
 def with_time_left(connection: Connection, attempts: Mapping[int, int], needs: timedelta) -> set[int]:
     """Which of these texts are still in flight in their attempts, with a lease that lasts for as long as handing them
     over may take."""
-    table, enough = tables.texts, machine.database_now(connection) + needs
-    query = select(table.c.id, table.c.attempt).where(
-        table.c.id.in_(attempts), table.c.state == "in_flight", table.c.claimed_until > enough
-    )
-    return {row["id"] for row in rows.every(connection, query) if row["attempt"] == attempts[row["id"]]}
+    enough = machine.database_now(connection) + needs
+    flying = rows.every(connection, _FLYING, text_ids=list(attempts), enough=enough)
+    return {row["id"] for row in flying if row["attempt"] == attempts[row["id"]]}
 
 
 def mark_lost_in_flight(connection: Connection, shop_id: int, first_look: datetime) -> int:
@@ -111,14 +116,10 @@ def _is_proof(text: Row, attempt: int) -> bool:
 def give_up_found(connection: Connection, owners: Mapping[str, int], now: datetime) -> None:
     """Take each id of the provider back from any text but its owner that had it from the list alone: that one is looked
     up again."""
-    table = tables.texts
-    query = select(table.c.id, table.c.provider_id).where(
-        table.c.provider_id.in_(owners), table.c.state_because == FOUND_IN_LIST
-    )
-    for row in rows.every(connection, query):
+    for row in rows.every(connection, _FOUND, provider_ids=list(owners)):
         if row["id"] != owners[row["provider_id"]]:
             rows.change(
-                connection, table, row["id"], state="unknown", provider_id=None, sent_at=None, delivery=None,
+                connection, tables.texts, row["id"], state="unknown", provider_id=None, sent_at=None, delivery=None,
                 look_at=now, state_because="what the list showed was another text",
             )  # fmt: skip
 

@@ -17,6 +17,9 @@ from followup.storage.rows import Row
 
 # What words are written for: those of a time when it was otherwise say something else now.
 _SAID_OF = ("unit", "positions", "kind")
+_ALL = (
+    select(tables.own_items).where(tables.own_items.c.shop_id == rows.given("shop_id")).order_by(tables.own_items.c.id)
+)
 
 
 def add_version(
@@ -49,10 +52,8 @@ def versions(connection: Connection, shop_id: int, code: str) -> list[Row]:
 
 def all_versions(connection: Connection, shop_id: int) -> dict[str, list[Row]]:
     """The versions of every item by its code, newest first; items in the order in which they were added."""
-    table = tables.own_items
-    query = select(table).where(table.c.shop_id == shop_id).order_by(table.c.id)
     found: dict[str, list[Row]] = {}
-    for row in rows.every(connection, query):
+    for row in rows.every(connection, _ALL, shop_id=shop_id):
         found.setdefault(row["code"], []).insert(0, row)
     return found
 

@@ -21,6 +21,17 @@ SLOWER_BY = 1.05
 A_SECOND = 1.02
 # A database whose clock was set back must not silence a number.
 LONGEST_WAIT = timedelta(minutes=5)
+_PACES = tables.paces.c
+_FREE_AT = select(_PACES.free_at).where(_PACES.shop_id == rows.given("shop_id"), _PACES.number == rows.given("number"))
+_IS_FREE = or_(_PACES.free_at <= rows.given("free_until"), _PACES.free_at > rows.given("never_after"))
+_TAKE = {
+    name: (first := dialect.insert(tables.paces))
+    .on_conflict_do_update(
+        index_elements=["shop_id", "number"], set_={"free_at": first.excluded.free_at}, where=_IS_FREE
+    )
+    .returning(_PACES.number)
+    for name, dialect in (("sqlite", sqlite), ("postgresql", postgresql))
+}
 
 
 def apart_by(segments: int, segments_per_second: float) -> timedelta:
@@ -37,8 +48,8 @@ def free_in(
     connection: Connection, shop_id: int, number: str, segments: int = 1, segments_per_second: float = 1.0
 ) -> float:
     """In how many seconds the number may send so many segments; 0.0 where it may now."""
-    table, now = tables.paces, machine.database_clock(connection)
-    found = rows.first(connection, select(table.c.free_at).where(table.c.shop_id == shop_id, table.c.number == number))
+    now = machine.database_clock(connection)
+    found = rows.first(connection, _FREE_AT, shop_id=shop_id, number=number)
     left = found["free_at"] + apart_by(segments, segments_per_second) - now if found else timedelta(0)
     return left.total_seconds() if timedelta(0) < left <= LONGEST_WAIT else 0.0
 
@@ -46,13 +57,12 @@ def free_in(
 def take(connection: Connection, shop_id: int, number: str, segments: int, segments_per_second: float) -> bool:
     """Take the time of so many segments, in the transaction that lets the text leave; False where another process was
     first and the number is not free."""
-    table, now = tables.paces, machine.database_clock(connection)
-    free_at = now + timedelta(seconds=segments / segments_per_second * SLOWER_BY)
-    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
-    statement = dialect.insert(table).values(shop_id=shop_id, number=number, free_at=free_at)
-    apart = apart_by(segments, segments_per_second)
-    is_free = or_(table.c.free_at <= now - apart, table.c.free_at > now + LONGEST_WAIT)
-    taken = statement.on_conflict_do_update(
-        index_elements=["shop_id", "number"], set_={"free_at": free_at}, where=is_free
-    )
-    return connection.execute(taken.returning(table.c.number)).first() is not None
+    now = machine.database_clock(connection)
+    asked = {
+        "shop_id": shop_id,
+        "number": number,
+        "free_at": now + timedelta(seconds=segments / segments_per_second * SLOWER_BY),
+        "free_until": now - apart_by(segments, segments_per_second),
+        "never_after": now + LONGEST_WAIT,
+    }
+    return connection.execute(_TAKE[connection.dialect.name], asked).first() is not None

@@ -15,6 +15,26 @@ from followup.storage import rows, tables
 from followup.storage.rows import Row
 
 _VEHICLE_FIELDS = {one.name for one in fields(Vehicle)}
+_PHONES = select(tables.phones).where(
+    tables.phones.c.shop_id == rows.given("shop_id"), tables.phones.c.number.in_(rows.among("numbers"))
+)
+_USES = tables.person_phones.c
+_TIES = (
+    select(tables.persons)
+    .add_columns(_USES.phone_id, _USES.to_on, _USES.ended_because)
+    .select_from(tables.persons.join(tables.person_phones, _USES.person_id == tables.persons.c.id))
+    .where(_USES.phone_id.in_(rows.among("phone_ids")))
+    .order_by(tables.persons.c.id)
+)
+_HAS = tables.ties.c
+_CARS = (
+    select(tables.vehicles)
+    .add_columns(_HAS.person_id)
+    .select_from(tables.vehicles.join(tables.ties, _HAS.vehicle_id == tables.vehicles.c.id))
+    .where(_HAS.shop_id == rows.given("shop_id"), _HAS.to_on.is_(None), _HAS.role != "payer")
+    .order_by(tables.vehicles.c.id)
+)
+_CARS_OF_PERSONS = _CARS.where(_HAS.person_id.in_(rows.among("person_ids")))
 
 
 def phone_of(row: Row) -> Phone:
@@ -135,17 +155,12 @@ def end_phone_ties(connection: Connection, phone_id: int, on: date, because: str
 
 def phones_of_numbers(connection: Connection, shop_id: int, numbers: Collection[str]) -> dict[str, Row]:
     """Those of these E.164 numbers that the shop has, with their rows."""
-    table = tables.phones
-    query = select(table).where(table.c.shop_id == shop_id, table.c.number.in_(numbers))
-    return {row["number"]: row for row in rows.every(connection, query)}
+    return {row["number"]: row for row in rows.every(connection, _PHONES, shop_id=shop_id, numbers=numbers)}
 
 
 def ties_of_phones(connection: Connection, phone_ids: Collection[int]) -> dict[int, list[Row]]:
     """Persons who use each phone or used it, with `phone_id`, when and why that ended; who uses it now last."""
-    link = tables.person_phones
-    join = tables.persons.join(link, link.c.person_id == tables.persons.c.id)
-    query = select(tables.persons).add_columns(link.c.phone_id, link.c.to_on, link.c.ended_because).select_from(join)
-    ties = rows.every(connection, query.where(link.c.phone_id.in_(phone_ids)).order_by(tables.persons.c.id))
+    ties = rows.every(connection, _TIES, phone_ids=phone_ids)
     return _by(sorted(ties, key=lambda one: one["to_on"] or date.max), "phone_id")
 
 
@@ -287,13 +302,9 @@ def persons_by_phone(connection: Connection, shop_id: int) -> dict[int, list[Row
 
 def vehicles_by_person(connection: Connection, shop_id: int, person_ids: list[int] | None) -> dict[int, list[Row]]:
     """Cars by the persons who own or drive them now; of these persons, or of all of the shop."""
-    link = tables.ties
-    join = tables.vehicles.join(link, link.c.vehicle_id == tables.vehicles.c.id)
-    query = select(tables.vehicles).add_columns(link.c.person_id).select_from(join)
-    query = query.where(link.c.shop_id == shop_id, link.c.to_on.is_(None), link.c.role != "payer")
-    if person_ids is not None:
-        query = query.where(link.c.person_id.in_(person_ids))
-    return _by(rows.every(connection, query.order_by(tables.vehicles.c.id)), "person_id")
+    if person_ids is None:
+        return _by(rows.every(connection, _CARS, shop_id=shop_id), "person_id")
+    return _by(rows.every(connection, _CARS_OF_PERSONS, shop_id=shop_id, person_ids=person_ids), "person_id")
 
 
 def _by(found: list[Row], key: str) -> dict[int, list[Row]]:

@@ -40,6 +40,8 @@ from followup.storage.rows import Row
 
 # A line in an invite that leaves anyway costs little; below this it would tell nothing.
 ODOMETER_LINE_SAVES_DAYS = 5.0
+_PRESENT = tables.due_windows.c.is_current.is_(True)
+_OPEN = tables.recalls.c.ended_at.is_(None)
 
 
 @dataclass(frozen=True)
@@ -161,12 +163,12 @@ def _gather(
     return Gathered(
         **vars(contacts),
         vehicles=vehicles,
-        windows=of_cars(tables.due_windows, tables.due_windows.c.is_current.is_(True)) if due is None else due,
+        windows=of_cars(tables.due_windows, _PRESENT) if due is None else due,
         visits=of_cars(tables.visits),
         work=of_cars(tables.work_done),
         advice=of_cars(tables.recommendations),
         rests=of_cars(tables.rests),
-        recalls=of_cars(tables.recalls, tables.recalls.c.ended_at.is_(None)),
+        recalls=of_cars(tables.recalls, _OPEN),
         bookings=of_cars(tables.booking_requests),
     )
 

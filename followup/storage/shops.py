@@ -25,6 +25,13 @@ _FACTS = (
     "order",
     "registration",
 )
+_SHOP = select(tables.shops).where(tables.shops.c.id == rows.given("shop_id"))
+_VERSIONS = (
+    select(tables.shop_versions)
+    .where(tables.shop_versions.c.shop_id == rows.given("shop_id"), tables.shop_versions.c.kind == rows.given("kind"))
+    .order_by(desc(tables.shop_versions.c.version))
+)
+_NEWEST = _VERSIONS.limit(1)
 
 
 def add_shop(connection: Connection, now: datetime, code: str, facts: dict[str, Any]) -> int:
@@ -46,7 +53,7 @@ def shop_codes(connection: Connection) -> list[tuple[int, str]]:
 
 def load_shop(connection: Connection, shop_id: int) -> Shop:
     """The shop with its present rules; fields that a version does not hold yet take their defaults."""
-    found = rows.first(connection, select(tables.shops).where(tables.shops.c.id == shop_id))
+    found = rows.first(connection, _SHOP, shop_id=shop_id)
     if found is None:
         raise LookupError(f"There is no shop {shop_id}.")
     version = newest_version(connection, shop_id, "rules")
@@ -124,16 +131,12 @@ def roster_of(body: dict[str, Any]) -> Roster:
 
 def newest_version(connection: Connection, shop_id: int, kind: str) -> Row | None:
     """The newest version of that kind ("rules" or "duty"), or None."""
-    table = tables.shop_versions
-    query = select(table).where(table.c.shop_id == shop_id, table.c.kind == kind).order_by(desc(table.c.version))
-    return rows.first(connection, query.limit(1))
+    return rows.first(connection, _NEWEST, shop_id=shop_id, kind=kind)
 
 
 def versions(connection: Connection, shop_id: int, kind: str) -> list[Row]:
     """All versions, newest first."""
-    table = tables.shop_versions
-    query = select(table).where(table.c.shop_id == shop_id, table.c.kind == kind).order_by(desc(table.c.version))
-    return rows.every(connection, query)
+    return rows.every(connection, _VERSIONS, shop_id=shop_id, kind=kind)
 
 
 def forecast_rules_changed_at(connection: Connection, shop_id: int) -> datetime | None:

@@ -19,6 +19,10 @@ from followup.core.planning.wording_trial import (
 from followup.storage import rows, tables
 from followup.storage.rows import Row
 
+_TRIALS = tables.wording_trials.c
+_OF_TEXT = [_TRIALS[name] == rows.given(name) for name in ("shop_id", "reason", "language")]
+_OPEN = select(tables.wording_trials).where(*_OF_TEXT, _TRIALS.ended_at.is_(None))
+
 
 @dataclass(frozen=True)
 class Drawn:
@@ -67,11 +71,7 @@ def _trials(connection: Connection, shop_id: int, *conditions: ColumnElement[boo
 
 def open_trial(connection: Connection, shop_id: int, reason: str, language: str) -> Row | None:
     """The open trial of that text, or None."""
-    table = tables.wording_trials
-    query = select(table).where(
-        table.c.shop_id == shop_id, table.c.reason == reason, table.c.language == language, table.c.ended_at.is_(None)
-    )
-    return rows.first(connection, query)
+    return rows.first(connection, _OPEN, shop_id=shop_id, reason=reason, language=language)
 
 
 def drawn_wording(connection: Connection, trial: Row | None, phone_id: int | None) -> Drawn | None:

@@ -9,6 +9,10 @@ from sqlalchemy import Connection, desc, select, update
 from followup.storage import rows, tables
 from followup.storage.rows import Row
 
+_OWN = tables.wordings.c
+_OF_TEXT = [_OWN[name] == rows.given(name) for name in ("shop_id", "reason", "language")]
+_VERSIONS = select(tables.wordings).where(*_OF_TEXT).order_by(desc(_OWN.version))
+
 
 def add_version(
     connection: Connection, shop_id: int, reason: str, language: str, source: str, author_id: int, now: datetime
@@ -25,9 +29,7 @@ def add_version(
 
 def versions(connection: Connection, shop_id: int, reason: str, language: str) -> list[Row]:
     """All versions, newest first."""
-    table = tables.wordings
-    query = select(table).where(table.c.shop_id == shop_id, table.c.reason == reason, table.c.language == language)
-    return rows.every(connection, query.order_by(desc(table.c.version)))
+    return rows.every(connection, _VERSIONS, shop_id=shop_id, reason=reason, language=language)
 
 
 def in_use(connection: Connection, shop_id: int, reason: str, language: str) -> Row | None:
