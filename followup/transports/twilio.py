@@ -9,9 +9,11 @@ from __future__ import annotations
 
 import json
 import logging
+from base64 import b64encode
 from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import Any
+from urllib.parse import urlencode
 
 # The package ships no types.
 from twilio.request_validator import (  # type: ignore[import-untyped]
@@ -246,13 +248,21 @@ class _Http:
         self._client.timeout = seconds
         # A proxy of the environment is for real addresses.
         self._client.session.trust_env = not is_loopback(address)
+        self._adapter = HTTPAdapter(pool_maxsize=32, max_retries=0)
         for scheme in ("https://", "http://"):
-            self._client.session.mount(scheme, HTTPAdapter(pool_maxsize=32, max_retries=0))
+            self._client.session.mount(scheme, self._adapter)
+        # Proxies and certificates of the environment, which are otherwise looked for with every request.
+        self._way = {**self._client.session.merge_environment_settings(address, {}, False, None, None)}
+        self._way["timeout"] = seconds
 
     def request(self, method: str, url: str, **details: Any) -> Any:
         """The provider's answer; for a POST raises ProvenRefused or OutcomeUnknown instead where it took no text."""
+        is_form = method == "POST" and details.get("data") and not details.get("params")
         try:
-            response = self._client.request(method, url, **details)
+            if is_form:
+                response = self._post(url, details["data"], details["headers"], details["auth"])
+            else:
+                response = self._client.request(method, url, **details)
         except Exception as error:
             name = type(error).__name__
             if _never_left(error):
@@ -261,6 +271,21 @@ class _Http:
         if method == "POST":
             _check_taken(response)
         return response
+
+    def _post(self, url: str, form: dict[str, str], headers: dict[str, str], auth: tuple[str, str]) -> Any:
+        """Post a form as the client does, without what it asks each time of forms of any kind, cookies, hooks and
+        redirects: that takes twice as long as all the rest of a call."""
+        from requests import PreparedRequest
+        from requests.structures import CaseInsensitiveDict
+        from twilio.http.response import Response  # type: ignore[import-untyped]  # ships no types
+
+        post = PreparedRequest()
+        post.method, post.url, post.body = "POST", url, urlencode(form, doseq=True)
+        proof = b64encode(":".join(auth).encode()).decode("ascii")
+        own = {"Authorization": f"Basic {proof}", "Content-Length": str(len(post.body))}
+        post.headers = CaseInsensitiveDict({**headers, **own})
+        response = self._adapter.send(post, **self._way)
+        return Response(response.status_code, response.text, response.headers)
 
 
 def _never_left(error: Exception) -> bool:
