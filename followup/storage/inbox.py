@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -213,8 +213,18 @@ def keep_conversation(
     connection: Connection, shop_id: int, phone_id: int, now: datetime, state: dict[str, Any], thread: dict[str, Any]
 ) -> None:
     """Set the phone's conversation."""
-    values = {"state": state, "thread": thread, "changed_at": now}
-    connection.execute(_SPOKEN[connection.dialect.name], {"shop_id": shop_id, "phone_id": phone_id, **values})
+    keep_conversations(connection, shop_id, now, {phone_id: (state, thread)})
+
+
+def keep_conversations(
+    connection: Connection, shop_id: int, now: datetime, said: Mapping[int, tuple[dict[str, Any], dict[str, Any]]]
+) -> None:
+    """The same for several phones: state and thread by the phone."""
+    every = {"shop_id": shop_id, "changed_at": now}
+    values = [{**every, "phone_id": phone_id, "state": state, "thread": said[phone_id][1]}
+              for phone_id, (state, _) in sorted(said.items())]  # fmt: skip
+    if values:
+        connection.execute(_SPOKEN[connection.dialect.name], values)
 
 
 def conversations_of_shop(connection: Connection, shop_id: int, phone_ids: Collection[int] | None = None) -> list[Row]:

@@ -8,7 +8,7 @@ database's clock (`machine.database_now`); everything that people see goes by th
 from __future__ import annotations
 
 import secrets
-from collections.abc import Collection
+from collections.abc import Collection, Mapping
 from datetime import datetime, timedelta
 from functools import cache
 from typing import Any
@@ -39,6 +39,18 @@ _CLAIM = (
         state="claimed", claimed_by=rows.given("worker"), claimed_until=rows.given("until"), attempt=_TEXTS.attempt + 1
     )
     .returning(_TEXTS.id, _TEXTS.attempt)
+)
+_STANDING = (
+    select(_TEXTS.id, _TEXTS.attempt)
+    .where(_TEXTS.id.in_(rows.among("text_ids")), _TEXTS.state.in_(rows.among("states")))
+    .order_by(_TEXTS.id)
+    .with_for_update()
+)
+# Who changes several texts whose numbers it has not locked waits for nobody: who holds one of them may want another.
+_CLAIMS_OVER = (
+    select(_TEXTS.id)
+    .where(_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.state == "claimed", _TEXTS.claimed_until < rows.given("now"))
+    .with_for_update(skip_locked=True)
 )
 _REASONS = select(tables.reasons).where(tables.reasons.c.id.in_(rows.among("reason_ids")))
 
@@ -183,24 +195,45 @@ def move(
     return connection.execute(_moving(states, tuple(news)), asked).rowcount == 1
 
 
+def move_all(
+    connection: Connection, attempts: Mapping[int, int], from_state: str | tuple[str, ...], to_state: str,
+    news: Mapping[int, Mapping[str, Any]],
+) -> set[int]:  # fmt: skip
+    """The same for several texts by their ids, with the values of each (of the same columns); which of them moved."""
+    if len(attempts) == 1:
+        ((text_id, attempt),) = attempts.items()
+        return {text_id} if move(connection, text_id, attempt, from_state, to_state, **news[text_id]) else set()
+    states = (from_state,) if isinstance(from_state, str) else from_state
+    # Nobody else changes these until this transaction ends, so all of them can be changed by one statement.
+    found = rows.every(connection, _STANDING, text_ids=list(attempts), states=states)
+    mine = {row["id"] for row in found if row["attempt"] == attempts[row["id"]]}
+    asked = [
+        {"of_text": one, "of_attempt": attempts[one], "new_state": to_state}
+        | {f"new_{name}": value for name, value in news[one].items()}
+        for one in sorted(mine)
+    ]
+    if asked:
+        columns = tuple(next(iter(news.values())))
+        connection.execute(_moving(states, ("state", *columns)), asked)
+    return mine
+
+
 @cache
 def _moving(from_states: tuple[str, ...], columns: tuple[str, ...]) -> Update:
     """Made once for each kind of move: a text that leaves is moved three times."""
     table = tables.texts
     is_seen = (table.c.id == bindparam("of_text"), table.c.attempt == bindparam("of_attempt"))
     news = {name: bindparam(f"new_{name}", type_=table.c[name].type) for name in columns}
-    return update(table).where(*is_seen, table.c.state.in_(from_states)).values(**news)
+    # Not by IN, whose places are filled for one row at a time.
+    return update(table).where(*is_seen, or_(*(table.c.state == one for one in from_states))).values(**news)
 
 
 def release_expired_claims(connection: Connection, shop_id: int) -> int:
-    """Claims whose lease ran out are provably unsent: back to planned at once. How many there were."""
-    table, now = tables.texts, machine.database_now(connection)
-    done = connection.execute(
-        update(table)
-        .where(table.c.shop_id == shop_id, table.c.state == "claimed", table.c.claimed_until < now)
-        .values(state="planned", claimed_by=None, claimed_until=None)
-    )
-    return done.rowcount
+    """Claims whose lease ran out are provably unsent: back to planned at once. How many there were; one that somebody
+    decides about at this moment is left to the next look."""
+    found = rows.every(connection, _CLAIMS_OVER, shop_id=shop_id, now=machine.database_now(connection))
+    back = {"state": "planned", "claimed_by": None, "claimed_until": None}
+    return rows.change_all(connection, tables.texts, [row["id"] for row in found], back)
 
 
 def drop_planned(

@@ -11,18 +11,26 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Connection, or_, select, update
+from sqlalchemy import Connection, or_, select
 
 from followup.core.text import DELIVERY_RANK
 from followup.storage import machine, rows, tables
-from followup.storage.outbox import move
+from followup.storage.outbox import move, move_all
 from followup.storage.rows import Row
 
+_NOT_KNOWN = ("in_flight", "unknown", "held")
 FOUND_IN_LIST = "found in the provider's list"
 _TEXTS = tables.texts.c
 _FLYING = select(_TEXTS.id, _TEXTS.attempt).where(
     _TEXTS.id.in_(rows.among("text_ids")), _TEXTS.state == "in_flight", _TEXTS.claimed_until > rows.given("enough")
 )
+_LOST = (
+    select(_TEXTS.id)
+    .where(_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.state == "in_flight")
+    .where(_TEXTS.claimed_until < rows.given("now"))
+    .with_for_update(skip_locked=True)
+)
+_HELD = select(_TEXTS.id).where(_TEXTS.id.in_(rows.among("text_ids"))).order_by(_TEXTS.id).with_for_update()
 _FOUND = select(_TEXTS.id, _TEXTS.provider_id).where(
     _TEXTS.provider_id.in_(rows.among("provider_ids")), _TEXTS.state_because == FOUND_IN_LIST
 )
@@ -37,14 +45,11 @@ def with_time_left(connection: Connection, attempts: Mapping[int, int], needs: t
 
 
 def mark_lost_in_flight(connection: Connection, shop_id: int, first_look: datetime) -> int:
-    """Texts in flight whose worker is gone: we do not know, so they are `unknown` and looked up."""
-    table, now = tables.texts, machine.database_now(connection)
-    done = connection.execute(
-        update(table)
-        .where(table.c.shop_id == shop_id, table.c.state == "in_flight", table.c.claimed_until < now)
-        .values(state="unknown", state_because="the process that sent it ended", look_at=first_look)
-    )
-    return done.rowcount
+    """Texts in flight whose worker is gone: we do not know, so they are `unknown` and looked up. How many there were;
+    one that somebody decides about at this moment (its report comes, say) is left to the next look."""
+    found = rows.every(connection, _LOST, shop_id=shop_id, now=machine.database_now(connection))
+    doubt = {"state": "unknown", "state_because": "the process that sent it ended", "look_at": first_look}
+    return rows.change_all(connection, tables.texts, [row["id"] for row in found], doubt)
 
 
 def unknown_texts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
@@ -63,10 +68,22 @@ def keep_receipt(
 
     First `give_up_found`, for it and those that are kept with it.
     """
-    return move(
-        connection, text_id, attempt, ("in_flight", "unknown", "held"), "sent", sent_at=now, provider_id=provider_id,
-        delivery=status, state_because=None,
-    )  # fmt: skip
+    return move(connection, text_id, attempt, _NOT_KNOWN, "sent", **_receipt(provider_id, status, now))
+
+
+def keep_receipts(
+    connection: Connection, receipts: Mapping[tuple[int, int], tuple[str, str, datetime]]
+) -> set[int]:  # fmt: skip
+    """The same for several: (provider_id, status, now) by (text_id, attempt). Those that did not go on before."""
+    if len(receipts) == 1:
+        (((text_id, attempt), said),) = receipts.items()
+        return {text_id} if keep_receipt(connection, text_id, attempt, *said) else set()
+    news = {text_id: _receipt(*said) for (text_id, _), said in receipts.items()}
+    return move_all(connection, dict(receipts), _NOT_KNOWN, "sent", news)
+
+
+def _receipt(provider_id: str, status: str, now: datetime) -> dict[str, Any]:
+    return {"sent_at": now, "provider_id": provider_id, "delivery": status, "state_because": None}
 
 
 def bind_delivery(
@@ -116,7 +133,11 @@ def _is_proof(text: Row, attempt: int) -> bool:
 def give_up_found(connection: Connection, owners: Mapping[str, int], now: datetime) -> None:
     """Take each id of the provider back from any text but its owner that had it from the list alone: that one is looked
     up again."""
-    for row in rows.every(connection, _FOUND, provider_ids=list(owners)):
+    found = rows.every(connection, _FOUND, provider_ids=list(owners))
+    if found:
+        # Their own rows first, as a report holds its text's: else two of them might wait for each other.
+        rows.every(connection, _HELD, text_ids=list(owners.values()))
+    for row in found:
         if row["id"] != owners[row["provider_id"]]:
             rows.change(
                 connection, tables.texts, row["id"], state="unknown", provider_id=None, sent_at=None, delivery=None,

@@ -6,6 +6,7 @@ text that leaves is made once, with places for values (`given`, `among`), which 
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from functools import lru_cache
 from typing import Any
 
@@ -33,6 +34,13 @@ def add_new(connection: Connection, table: Table, **values: Any) -> int | None:
 def change(connection: Connection, table: Table, row_id: int, **values: Any) -> None:
     """Change one row by its id."""
     connection.execute(update(table).where(table.c.id == row_id).values(**values))
+
+
+def change_all(connection: Connection, table: Table, row_ids: Collection[int], values: dict[str, Any]) -> int:
+    """Change several rows alike, by their ids; how many there were."""
+    if not row_ids:
+        return 0
+    return connection.execute(update(table).where(table.c.id.in_(row_ids)).values(**values)).rowcount
 
 
 def given(name: str) -> BindParameter[Any]:

@@ -22,6 +22,7 @@ import logging
 from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
+from typing import Any
 
 from followup.core.segments import segments
 from followup.core.shop import Shop
@@ -182,7 +183,7 @@ def _make_ready(store: Store, shop_id: int, sender: Sender, now: datetime, claim
             # The number is not free for so many segments, or another process has just sent from it.
             _put_back(connection, [one.row for one in said])
             return _Made([], count, others)
-        flying = [one for one in said if _put_in_flight(connection, shop, sight, one, now)]
+        flying = _put_in_flight(connection, shop, sight, said, now) if said else []
         return _Made([({**one.row, "in_flight_at": now}, one.ready) for one in flying], 0, others)
 
 
@@ -227,18 +228,24 @@ def _said(connection: Connection, shop: Shop, sender: Sender, sight: Sight, row:
     return _Said(row, ready, segments(rendered.text).count, rendered.wording_version)
 
 
-def _put_in_flight(connection: Connection, shop: Shop, sight: Sight, said: _Said, now: datetime) -> bool:
-    """False where the row went on meanwhile."""
+def _put_in_flight(connection: Connection, shop: Shop, sight: Sight, said: list[_Said], now: datetime) -> list[_Said]:
+    """Those whose rows did not go on meanwhile."""
     reached("rendered")
-    row = said.row
-    moved = outbox.move(
-        connection, row["id"], row["attempt"], "claimed", "in_flight", body=said.ready.body, in_flight_at=now,
-        segments=said.segments, wording_version=said.wording_version,
-    )  # fmt: skip
-    if moved:
-        _note_question(connection, shop, sight, row, now)
+    news = {
+        one.row["id"]: {
+            "body": one.ready.body, "in_flight_at": now, "segments": one.segments,
+            "wording_version": one.wording_version,
+        }
+        for one in said
+    }  # fmt: skip
+    attempts = {one.row["id"]: one.row["attempt"] for one in said}
+    moved = outbox.move_all(connection, attempts, "claimed", "in_flight", news)
+    flying = [one for one in said if one.row["id"] in moved]
+    asks = [one.row for one in flying if one.row["kind"] in ("invite", "visit") and one.row["phone_id"] is not None]
+    inbox.keep_conversations(connection, shop.id, now, {row["phone_id"]: _asking(sight, row, now) for row in asks})
+    if flying:
         reached("in flight written")
-    return moved
+    return flying
 
 
 def _put_back(connection: Connection, claimed: list[Row]) -> None:
@@ -284,10 +291,8 @@ def _outgoing(shop: Shop, sender: Sender, row: Row, body: str, valid_seconds: in
     )
 
 
-def _note_question(connection: Connection, shop: Shop, sight: Sight, row: Row, now: datetime) -> None:
+def _asking(sight: Sight, row: Row, now: datetime) -> tuple[dict[str, Any], dict[str, Any]]:
     """What an invite or visit text asks is what the thread has asked from now on; answers noted theirs already."""
-    if row["kind"] not in ("invite", "visit") or row["phone_id"] is None:
-        return
     known_state, known_thread = sight.known.conversations.get(row["phone_id"], ({}, {}))
     state, thread = dict(known_state), dict(known_thread)
     if row["asks"]:
@@ -297,4 +302,4 @@ def _note_question(connection: Connection, shop: Shop, sight: Sight, row: Row, n
     thread["advised"] = row["facts"].get("advised", [])
     if row["asks"]:
         thread["offered"] = row["offered"] or []
-    inbox.keep_conversation(connection, shop.id, row["phone_id"], now, state, thread)
+    return state, thread

@@ -68,8 +68,7 @@ class Receipts:
         try:
             with self._store.write() as connection:
                 outcomes.give_up_found(connection, owners, together[0].at)
-                for one in together:
-                    _note_receipt(connection, one)
+                _note_receipts(connection, together)
                 reached("outcome written")
         except BaseException as failed:
             if len(together) > 1 and not isinstance(failed, DATABASE_TROUBLE):
@@ -80,12 +79,15 @@ class Receipts:
                     one.failed = failed
 
 
-def _note_receipt(connection: Connection, kept: _Kept) -> None:
-    row, receipt = kept.row, kept.receipt
-    is_kept = outcomes.keep_receipt(connection, row["id"], row["attempt"], receipt.provider_id, receipt.status, kept.at)
-    if not is_kept:
-        # Its delivery report was faster, or a person had it sent again while this process stood still.
-        _LOG.info("text %s went on before the receipt of attempt %s came", row["id"], row["attempt"])
+def _note_receipts(connection: Connection, together: list[_Kept]) -> None:
+    said = {
+        (one.row["id"], one.row["attempt"]): (one.receipt.provider_id, one.receipt.status, one.at) for one in together
+    }
+    kept = outcomes.keep_receipts(connection, said)
+    for text_id, attempt in said:
+        if text_id not in kept:
+            # Its delivery report was faster, or a person had it sent again while this process stood still.
+            _LOG.info("text %s went on before the receipt of attempt %s came", text_id, attempt)
 
 
 def keep_doubt(store: Store, row: Row, now: datetime) -> None:
