@@ -40,8 +40,7 @@ from followup.storage.rows import Row
 
 # A line in an invite that leaves anyway costs little; below this it would tell nothing.
 ODOMETER_LINE_SAVES_DAYS = 5.0
-_PRESENT = tables.due_windows.c.is_current.is_(True)
-_OPEN = tables.recalls.c.ended_at.is_(None)
+_PRESENT, _OPEN = tables.due_windows.c.is_current.is_(True), tables.recalls.c.ended_at.is_(None)
 
 
 @dataclass(frozen=True)
@@ -262,8 +261,7 @@ def why_not_any_more(gathered: Gathered, shop: Shop, text: Row, reason: Row | No
     planned = PlannedText(
         kind=text["kind"], reason=text["reason"], raised_by=reason["raised_by"], try_number=text["try_no"],
         phone_id=phone["id"], person_id=reason["person_id"], vehicle=vehicle["code"],
-        items=_items_of(text), leaves_at=text["due_at"],
-        valid_until=text["valid_until"], because="",
+        items=_items_of(text), leaves_at=text["due_at"], valid_until=text["valid_until"], because="",
     )  # fmt: skip
     stop = still_wanted(planned, mine, text["planned_at"], now)
     return stop.says if stop and stop.rule != "hours" else None
