@@ -19,8 +19,9 @@ _IN_MEMORY = Path("/dev/shm")  # a folder of its own is made in it
 @click.option("--years", type=click.FloatRange(min=0.02, max=5), default=2.0, show_default=True)
 @click.option("--seed", type=int, default=7001, show_default=True, help="The same shop for the same seed.")
 @click.option("--faults", is_flag=True, help="With a provider that fails and a bad week every two months.")
+@click.option("--without-web", is_flag=True, help="Events reach the program by its workflows alone: no pages, no HTTP.")
 @json_option
-def simulate(cars: int, years: float, seed: int, faults: bool, json_file: Path | None) -> None:
+def simulate(cars: int, years: float, seed: int, faults: bool, without_web: bool, json_file: Path | None) -> None:
     """Let a simulated shop live: customers, staff and cars whose truth is known, around the real program.
 
     What is promised is judged every day. Prints what came of it beside other ways of inviting. Exit status 1 where a
@@ -32,7 +33,9 @@ def simulate(cars: int, years: float, seed: int, faults: bool, json_file: Path |
 
     if cars > MOST:
         raise click.UsageError(f"There are numbers for {MOST} customers.")
-    asked = Years(cars, years, seed, faults)
+    if faults and without_web:
+        raise click.UsageError("The faults are those of the web and the network: leave one of the two out.")
+    asked = Years(cars, years, seed, faults, without_web)
     where = _IN_MEMORY if _IN_MEMORY.is_dir() else None
     with tempfile.TemporaryDirectory(prefix="followup-simulate-", dir=where) as folder:
         lived = live_years(asked, Path(folder), lambda words: click.echo(words, err=True))

@@ -202,6 +202,7 @@ class Shop:
         return {**self.rules.free_services, **own}
 
 
+@lru_cache(maxsize=512)
 def wall_time(text: str) -> time:
     """The wall time of "HH:MM"; `ValueError` where it is none."""
     hour, _, minute = text.partition(":")

@@ -16,11 +16,10 @@ from followup.core.item import Catalogue, in_use
 from followup.core.items import catalogue_of
 from followup.core.planning.balance import days_saved
 from followup.core.planning.decide import still_wanted
-from followup.core.planning.pacing.ahead import Curves, ItemCurve
+from followup.core.planning.pacing.ahead import Curves, may_come_up
 from followup.core.planning.picture import (
     BookingSeen,
     CarPicture,
-    DueItem,
     EarlierInvite,
     ItemAt,
     Paced,
@@ -36,6 +35,7 @@ from followup.core.wall import day_of
 from followup.storage import consents, inbox, numbers, outbox, paced, people, rows, shops, tables, windows
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.answer_hours import Habits
+from followup.storage.due import curves_of, due_items, iso_day
 from followup.storage.rows import Row
 
 # A line in an invite that leaves anyway costs little; below this it would tell nothing.
@@ -128,10 +128,28 @@ def gather_near(connection: Connection, shop: Shop, now: datetime, wanted: list[
     return gather_known(connection, shop.id, numbers.know(connection, shop.id, wanted, now), (shop, now))
 
 
+def gather_ahead(connection: Connection, shop: Shop, now: datetime, ahead: timedelta) -> Gathered:
+    """As `gather` with `near`, for the phones alone with a car about whose due work there may be an invite in that
+    time; what was placed is left out."""
+    due, today = _near_windows(connection, shop, now, ahead), day_of(now, shop.zone)
+    cars = windows.cars_asked_again(connection, shop.id, today + ahead)
+    for car, of_car in due.items():
+        is_past = any((row["body"].get("legal") or {}).get("is_past") for row in of_car)
+        if is_past or may_come_up((curve for _, curve in curves_of(of_car, today)), shop.rules, ahead.days):
+            cars.add(car)
+    wanted = people.numbers_of_vehicles(connection, cars)
+    return gather_known(connection, shop.id, numbers.know(connection, shop.id, wanted, now), due=due)
+
+
 def gather_known(
-    connection: Connection, shop_id: int, known: numbers.Known, near: tuple[Shop, datetime] | None = None
+    connection: Connection,
+    shop_id: int,
+    known: numbers.Known,
+    near: tuple[Shop, datetime] | None = None,
+    due: dict[int, list[Row]] | None = None,
 ) -> Gathered:
-    """The same, without advisories, for the phones of whose numbers all is known; `near`: as `gather` with it."""
+    """The same, without advisories, for the phones of whose numbers all is known; `near`: as `gather` with it. `due`
+    are the windows, where they were read already."""
     persons = known.persons_by_phone
     contacts = _Contacts(
         phones=sorted(known.phones.values(), key=lambda one: one["id"]),
@@ -144,7 +162,7 @@ def gather_known(
     person_ids = list({one["id"] for found in persons.values() for one in found})
     vehicles = people.vehicles_by_person(connection, shop_id, person_ids)
     cars = list({one["id"] for found in vehicles.values() for one in found})
-    due = _near_windows(connection, *near, timedelta(0), cars) if near else None
+    due = _near_windows(connection, *near, timedelta(0), cars) if near else due
     return _gather(connection, shop_id, contacts, vehicles, cars, due)
 
 
@@ -226,24 +244,10 @@ def _paced(row: Row | None) -> Paced | None:
 def curves_of_phone(gathered: Gathered, phone_id: int, today: date) -> dict[str, Curves]:
     """The due curves of each car of a phone, by its code."""
     return {
-        vehicle["code"]: dict(_curves(gathered.windows.get(vehicle["id"], []), today))
+        vehicle["code"]: dict(curves_of(gathered.windows.get(vehicle["id"], []), today))
         for person in gathered.persons.get(phone_id, [])
         for vehicle in gathered.vehicles.get(person["id"], [])
     }
-
-
-def _curves(rows_of_car: Iterable[Row], today: date) -> Iterator[tuple[ItemAt, ItemCurve]]:
-    for row in rows_of_car:
-        body, legal = row["body"], row["body"].get("legal")
-        legal_curve = DueCurve.from_json(legal["curve"]) if legal else None
-        since = (today - row["as_of"]).days
-        curve = ItemCurve(DueCurve.from_json(body["curve"]), since, legal_curve, _near_curve(body))
-        yield (row["item"], row["position"]), curve
-
-
-def _near_curve(body: dict[str, Any]) -> DueCurve | None:
-    """None also of a window that was kept before there was one: it goes by the plain rule until it is made anew."""
-    return DueCurve.from_json(body["near"]) if body.get("near") else None
 
 
 def why_not_any_more(gathered: Gathered, shop: Shop, text: Row, reason: Row | None, now: datetime) -> str | None:
@@ -306,48 +310,19 @@ def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str
     }
 
 
-def due_items(rows_of_car: Iterable[Row], shop: Shop, today: date) -> Iterator[DueItem]:
-    """The car's windows as chances of today (`today` is the shop's day)."""
-    rules, catalogue, free = shop.rules, catalogue_of(shop), shop.free_services
-    for row in rows_of_car:
-        body, since = row["body"], (today - row["as_of"]).days
-        item = catalogue.get(row["item"])
-        if item is not None and not (item.is_in_use and item.is_named):
-            continue
-        curve, legal = DueCurve.from_json(body["curve"]), body.get("legal")
-        legal_curve = DueCurve.from_json(legal["curve"]) if legal else None
-        near = _near_curve(body)
-        yield DueItem(
-            item=row["item"],
-            position=row["position"],
-            chance_by_lead=curve.chance(since + rules.lead_days),
-            chance_joined=curve.chance(since + rules.lead_days + rules.joined_within_days),
-            measured_on=_day(body.get("known_on")),
-            likely_on=_day(body["likely"]),
-            chance_legal=legal_curve.chance(since + rules.lead_days) if legal_curve else 0.0,
-            is_past_legal=bool(legal and legal["is_past"]),
-            is_free_top_off=bool(item and item.is_top_off_free and row["item"] in free),
-            chance_near=near.chance(since + rules.lead_days) if near else None,
-        )
-
-
 def _days_saved_by_odometer(rows_of_car: Iterable[Row], shop: Shop, today: date) -> dict[ItemAt, float]:
     """What a reading told today would save of each item, in days of being too early; nothing where the last one is too
     recent to tell anything."""
     saved = {}
     for row in rows_of_car:
         body = row["body"]
-        read_on = _day(body.get("odometer_on"))
+        read_on = iso_day(body.get("odometer_on"))
         since = (today - read_on).days if read_on else 0
         gains = [gain for days, gain in body.get("odometer_gains", ()) if since >= days]
         if gains:
             curve = DueCurve.from_json(body["curve"])
             saved[row["item"], row["position"]] = days_saved(curve, gains[-1], shop.rules.send_at_chance)
     return saved
-
-
-def _day(text: str | None) -> date | None:
-    return date.fromisoformat(text) if text else None
 
 
 def _places(catalogue: Catalogue, item: str, position: str) -> tuple[str, ...]:

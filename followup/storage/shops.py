@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import asdict, fields
 from datetime import datetime
 from typing import Any
+from weakref import WeakKeyDictionary
 
-from sqlalchemy import Connection, desc, select
+from sqlalchemy import Connection, Engine, Select, desc, func, select
 
 from followup.core.duty import Roster, Watch
 from followup.core.shop import FORECAST_RULES, Shop, ShopRules
@@ -25,13 +26,29 @@ _FACTS = (
     "order",
     "registration",
 )
-_SHOP = select(tables.shops).where(tables.shops.c.id == rows.given("shop_id"))
 _VERSIONS = (
     select(tables.shop_versions)
     .where(tables.shop_versions.c.shop_id == rows.given("shop_id"), tables.shop_versions.c.kind == rows.given("kind"))
     .order_by(desc(tables.shop_versions.c.version))
 )
 _NEWEST = _VERSIONS.limit(1)
+
+_KNOWN: WeakKeyDictionary[Engine, dict[int, tuple[tuple[Any, ...], Shop]]] = WeakKeyDictionary()
+
+
+def _state_of_shop() -> Select[Any]:
+    """The shop's row, and what is another value as soon as its rules or own items are others: they are only added to,
+    and looked at once."""
+    ours, versions_of, own = tables.shops, tables.shop_versions, tables.own_items
+    newest = select(func.max(versions_of.c.id)).where(versions_of.c.shop_id == ours.c.id, versions_of.c.kind == "rules")
+    added = select(func.max(own.c.id)).where(own.c.shop_id == ours.c.id)
+    looked_at = select(func.count(own.c.looked_at)).where(own.c.shop_id == ours.c.id)
+    parts = (("newest", newest), ("added", added), ("looked_at", looked_at))
+    told = [one.correlate(ours).scalar_subquery().label(f"state_{name}") for name, one in parts]
+    return select(ours, *told).where(ours.c.id == rows.given("shop_id"))
+
+
+_STATE_OF_SHOP = _state_of_shop()
 
 
 def add_shop(connection: Connection, now: datetime, code: str, facts: dict[str, Any]) -> int:
@@ -52,13 +69,34 @@ def shop_codes(connection: Connection) -> list[tuple[int, str]]:
 
 
 def load_shop(connection: Connection, shop_id: int) -> Shop:
-    """The shop with its present rules; fields that a version does not hold yet take their defaults."""
-    found = rows.first(connection, _SHOP, shop_id=shop_id)
+    """The shop with its present rules; fields that a version does not hold yet take their defaults.
+
+    It is asked for with every text and tick, and hardly ever another one: what was read before is given back where
+    neither the shop's row nor the newest of its versions and own items is another.
+    """
+    found = rows.first(connection, _STATE_OF_SHOP, shop_id=shop_id)
     if found is None:
         raise LookupError(f"There is no shop {shop_id}.")
+    known, state = _known(connection), tuple(found.values())
+    if known is None or shop_id not in known or known[shop_id][0] != state:
+        shop = _read_shop(connection, shop_id, found)
+        if known is None:
+            return shop
+        known[shop_id] = (state, shop)
+    return known[shop_id][1]
+
+
+def _known(connection: Connection) -> dict[int, tuple[tuple[Any, ...], Shop]] | None:
+    """What was read of that database before; None within a transaction that writes, for it may be undone."""
+    if not connection.get_execution_options().get("followup_reader", False):
+        return None
+    return _KNOWN.setdefault(connection.engine, {})
+
+
+def _read_shop(connection: Connection, shop_id: int, found: Row) -> Shop:
     version = newest_version(connection, shop_id, "rules")
-    known = {one.name for one in fields(ShopRules)}
-    body = {key: value for key, value in (version["body"] if version else {}).items() if key in known}
+    names = {one.name for one in fields(ShopRules)}
+    body = {key: value for key, value in (version["body"] if version else {}).items() if key in names}
     return Shop(
         id=shop_id,
         rules=ShopRules(**body),

@@ -105,6 +105,18 @@ def cars_with_near_windows(
     return set(connection.execute(query).scalars()) | _put_off(connection, shop_id)
 
 
+def cars_asked_again(connection: Connection, shop_id: int, by: date) -> set[int]:
+    """Cars of which somebody wanted to hear again on a day up to that one."""
+    rests, advised = tables.rests, tables.recommendations
+    queries = (
+        select(rests.c.vehicle_id).where(rests.c.shop_id == shop_id, rests.c.because == "later", rests.c.until <= by),
+        select(advised.c.vehicle_id).where(
+            advised.c.shop_id == shop_id, advised.c.decision == "later", advised.c.until <= by
+        ),
+    )
+    return {vehicle_id for query in queries for (vehicle_id,) in connection.execute(query.distinct())}
+
+
 def _put_off(connection: Connection, shop_id: int) -> set[int]:
     """Cars of which something was declined, or put off to a day: it comes up on that day, or is a call to make."""
     rests, advised = tables.rests, tables.recommendations

@@ -27,8 +27,10 @@ CLOCKS_DIFFER = timedelta(minutes=2)
 def look_up_unknown(store: Store, transport: Transport, shop_id: int, now: datetime) -> int:
     """Look up every text whose next look has come; how many were found."""
     with store.read() as connection:
-        shop = shops.load_shop(connection, shop_id)
         due = outcomes.unknown_texts(connection, shop_id, now)
+        if not due:
+            return 0
+        shop = shops.load_shop(connection, shop_id)
     return sum(_look(store, transport, shop.texts_from, row, now) for row in due)
 
 

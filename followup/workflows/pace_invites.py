@@ -42,7 +42,7 @@ def pace_invites(store: Store, shop_id: int, now: datetime, *, needs_registratio
         if not shop.rules.paces_invites or paced.has_ended(connection, shop_id, today, shop.rules_version):
             return None
         there, used = room.look_at_room(connection, shop, now)
-        gathered = pictures.gather(connection, shop_id, now, near=shop, ahead=timedelta(weeks=WEEKS + 1))
+        gathered = pictures.gather_ahead(connection, shop, now, timedelta(weeks=WEEKS + 1))
     messages = _messages(gathered, shop, there, now, needs_registration)
     placing = pace(messages, there, used, solve)
     vehicles = {one["code"]: one["id"] for found in gathered.vehicles.values() for one in found}

@@ -12,11 +12,12 @@ from click.testing import CliRunner
 
 from followup.cli.simulate import simulate
 from followup.phone_numbers import read_number
+from followup.rehearsal.week.customers import Habits
 from followup.rehearsal.week.promises import broken_promises
 from followup.rehearsal.week.shop_life import SimulatedShop
 from followup.rehearsal.years.crowd import MOST, phone_of
 from followup.rehearsal.years.fleet import KNOWN_WEEKS, LivingFleet
-from followup.rehearsal.years.life import HABITS, MANNERS
+from followup.rehearsal.years.life import EVERY, HABITS, MANNERS, WITHOUT
 from followup.rehearsal.years.opening import begins_at, open_shop
 
 
@@ -90,3 +91,25 @@ def test_the_judge_of_a_day_sees_what_is_broken_on_that_day(tmp_path: Path) -> N
         later = shop.recorded(shop.world.at + timedelta(days=60))
     # Nothing left since then, so nothing is judged of it.
     assert it.posts and post not in later.posts
+
+
+def test_without_web_a_shop_lives_by_the_workflows_behind_the_hooks(tmp_path: Path) -> None:
+    """Texts leave, are reported and answered, and nothing that was promised is broken."""
+    fleet = LivingFleet.drawn(12, 2, 9)
+    premises, begins = open_shop(tmp_path, fleet, lambda _: None), begins_at(fleet)
+    with SimulatedShop(
+        premises, 9, begins, habits=Habits(answers=1.0, unasked_a_day=0.2), manners=MANNERS, faulty=0.0,
+        without=WITHOUT, every=EVERY, is_direct=True,
+    ) as shop:  # fmt: skip
+        shop.live(begins + timedelta(days=4))
+        it = shop.recorded()
+    assert broken_promises(it) == []
+    assert it.taken("invite") and it.taken("answer") and it.reported
+    assert it.written and all(one.acknowledged_at for one in it.written)
+    assert {row["provider_id"] for row in it.inbound} == {one.sid for one in it.written}
+    assert all(row["delivery"] for row in it.texts if row["public_id"] in it.reported)
+
+
+def test_faults_of_the_network_need_the_network() -> None:
+    done = CliRunner().invoke(simulate, ["--cars", "20", "--faults", "--without-web"])
+    assert done.exit_code == 2 and "network" in done.output

@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 from followup.storage import shops, windows
-from followup.storage.pictures import due_items
+from followup.storage.due import due_items
 from followup.storage.rows import Row
 from followup.workflows.forecast_windows import count_cars_with_news, forecast_windows
 from tests.workflows.counter import NOW, Counter, open_counter

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -12,7 +13,8 @@ from followup.core.planning.pacing.weeks import WEEKS
 from followup.core.planning.picture import PhoneTask, PlannedText
 from followup.core.shop import Shop
 from followup.core.wall import day_of
-from followup.storage import candidates, people, pictures, rows, shops, tables, windows
+from followup.storage import candidates, people, pictures, room, rows, shops, tables, windows
+from followup.workflows.pace_invites import _messages
 from tests.workflows.demo import Demo
 
 Said = tuple[str, PlannedText | None, tuple[PhoneTask, ...]]
@@ -141,3 +143,21 @@ def test_a_visit_a_recall_and_a_missed_booking_are_looked_at(demo: Demo) -> None
             assert quiet["number"] in candidates.numbers_to_look_at(connection, shop, now)
             connection.execute(table.delete().where(table.c.id == kept))
             assert quiet["number"] not in candidates.numbers_to_look_at(connection, shop, now)
+
+
+def test_pacing_looks_only_at_whose_work_comes_up_and_finds_the_same_invites(demo: Demo) -> None:
+    usual, ahead = _shop(demo), timedelta(weeks=WEEKS + 1)
+    # By such rules hardly any work of the coming weeks is worth a text.
+    hardly = replace(usual, rules=replace(usual.rules, lead_days=0, send_at_chance=0.999, send_worn_at_chance=0.999))
+    looked_at, found = [], 0
+    for days, shop in ((1, usual), (90, usual), (1, hardly), (30, hardly)):
+        now = demo.house.now() + timedelta(days=days)
+        with demo.house.store.read() as connection:
+            there, _ = room.look_at_room(connection, shop, now)
+            some = pictures.gather_ahead(connection, shop, now, ahead)
+            everybody = pictures.gather(connection, demo.shop_id, now, near=shop, ahead=ahead)
+        by_some, by_all = (_messages(one, shop, there, now, False) for one in (some, everybody))
+        assert by_some == by_all
+        looked_at.append(len(some.phones) / len(everybody.phones))
+        found += len(by_all)
+    assert found > 40 and min(looked_at) < 1

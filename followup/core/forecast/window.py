@@ -76,7 +76,11 @@ class DueCurve:
     @staticmethod
     def from_json(kept: Mapping[str, Any]) -> DueCurve:
         """What `to_json` made."""
-        return DueCurve(kept["already"], tuple(math.inf if day is None else float(day) for day in kept["days"]))
+        days = kept["days"]
+        # Planning makes thousands of them at a time, and few have a day that is never reached.
+        return DueCurve(
+            kept["already"], tuple([math.inf if day is None else day for day in days] if None in days else days)
+        )
 
     @staticmethod
     def certain(day: float) -> DueCurve:

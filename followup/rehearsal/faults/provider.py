@@ -196,15 +196,21 @@ class Provider:
             post for post in (self.taken if number is None else self.posts_to(number))
             if post.sid and post.taken_at + post.fate.lag <= now and sender in (None, post.sender)
         ]  # fmt: skip
+        heard = self.heard(number, sender, since)
+        return [as_json(one) for one in reversed([*found, *heard])]
+
+    def heard(self, number: str | None, sender: str | None = None, since: str = "") -> list[Written]:
+        """What was written to that number since that day and is listed by now, the oldest first; it counts as read."""
+        now = self._now()
         # In the order of time: what is older than asked for need not be looked through.
         lately = takewhile(lambda one: one.at.date().isoformat() >= since, reversed(self.written))
-        heard = [
+        found = [
             one for one in lately
             if one.at + one.lag <= now and number in (None, one.to) and sender in (None, one.sender)
         ][::-1]  # fmt: skip
-        for one in heard:
+        for one in found:
             one.listed_at = one.listed_at or now
-        return [as_json(one) for one in reversed([*found, *heard])]
+        return found
 
     def write(
         self, sender: str, to: str, body: str, url: str, meant: str = "", lag: timedelta = timedelta(0)

@@ -6,7 +6,7 @@ after it is done, and another worker goes on. Whether a real process dies like t
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Callable, Collection, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import replace
 from datetime import datetime, timedelta
@@ -15,8 +15,10 @@ from typing import Any
 from urllib.parse import urlsplit
 
 from followup import points, scheduler
+from followup.rehearsal.faults.provider import Provider
 from followup.rehearsal.faults.shop import clock_in
 from followup.rehearsal.faults.worker import stepped_now
+from followup.rehearsal.week.direct import DirectProvider, post_directly
 from followup.rehearsal.week.premises import Premises
 from followup.settings import read_settings
 from followup.storage import machine
@@ -25,6 +27,10 @@ from followup.wiring import House, open_house
 
 # The provider of a rehearsal is near; where it keeps silent nobody should wait for long.
 READ_SECONDS = 0.1
+
+
+PostForm = Callable[[str, dict[str, str], dict[str, str]], int]
+"""Posts a form with its headers to a path of the hooks: the status of the answer."""
 
 
 class Killed(BaseException):
@@ -41,18 +47,23 @@ class _AloneHere(scheduler.Acting):
 
 class Inside:
     """Pages and worker of one shop. `without` names ticks of the clock that are left out, `every` those that run at
-    another pace."""
+    another pace. With `is_direct` there are no pages and no network: see `direct.py`."""
 
     def __init__(
-        self, premises: Premises, provider: str, without: Collection[str] = (), every: Mapping[str, timedelta] = {}
+        self,
+        premises: Premises,
+        provider: Provider,
+        without: Collection[str] = (),
+        every: Mapping[str, timedelta] = {},
+        is_direct: bool = False,
     ) -> None:
-        self._premises = premises
+        self._premises, self._provider, self._is_direct = premises, provider, is_direct
         self._ticks = tuple(
             replace(tick, every=every.get(tick.name, tick.every))
             for tick in scheduler.TICKS
             if tick.name not in without
         )
-        self._settings = read_settings(premises.environment(provider))
+        self._settings = read_settings(premises.environment(provider.address))
         self._numbers = count(1)
         self.kills = 0
         self.hooks_open = True
@@ -61,15 +72,13 @@ class Inside:
     @contextmanager
     def running(self) -> Iterator[Inside]:
         """The program runs; what it changes in this process is as before afterwards."""
-        from followup.web.app import create_app
-
         before = machine.database_now, twilio.CONNECT_SECONDS, twilio.READ_SECONDS
         with clock_in(self._premises.clock_file):
             machine.database_now, twilio.CONNECT_SECONDS, twilio.READ_SECONDS = stepped_now, 2.0, READ_SECONDS
             points.listen(self._pass)
-            self._pages = open_house(self._settings)
+            self._pages = self._open()
             self._pages.answers_at_once = False
-            self._client = create_app(self._pages).test_client()
+            self._post_form = self._directly if self._is_direct else self._by_pages()
             self._open_worker()
             try:
                 yield self
@@ -88,8 +97,27 @@ class Inside:
         """What a provider posts to a hook; None while nobody is there."""
         if not self.hooks_open:
             return None
-        given: Any = {name: value for name, value in headers.items() if name != "Content-Type"}
-        return self._client.post(urlsplit(url).path, data=form, headers=given).status_code
+        return self._post_form(urlsplit(url).path, form, headers)
+
+    def _by_pages(self) -> PostForm:
+        from followup.web.app import create_app
+
+        client = create_app(self._pages).test_client()
+
+        def post(path: str, form: dict[str, str], headers: dict[str, str]) -> int:
+            given: Any = {name: value for name, value in headers.items() if name != "Content-Type"}
+            return client.post(path, data=form, headers=given).status_code
+
+        return post
+
+    def _directly(self, path: str, form: dict[str, str], _headers: dict[str, str]) -> int:
+        return post_directly(self._pages, path, form)
+
+    def _open(self) -> House:
+        house = open_house(self._settings)
+        if self._is_direct:
+            house.transport = DirectProvider(self._provider)
+        return house
 
     def kill_at(self, point: str, nth: int) -> None:
         """The worker is killed when it comes to that point so often from now on."""
@@ -113,7 +141,7 @@ class Inside:
         self._open_worker()
 
     def _open_worker(self) -> None:
-        self._work = open_house(self._settings)
+        self._work = self._open()
         self._worker = f"worker {next(self._numbers)}"
         self._acting = _AloneHere(self._work, self._worker)
         if not self._work.move_in():

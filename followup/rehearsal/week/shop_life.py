@@ -40,7 +40,7 @@ class SimulatedShop:
     """Use as a context. `faulty` is the share of the usual faults of single calls to the provider.
 
     `without` names ticks of the clock that are left out: learning and scoring change no promise and take time. `every`
-    gives ticks another pace, where years have to pass in minutes.
+    gives ticks another pace, where years have to pass in minutes. `is_direct`: without pages and network (`direct.py`).
     """
 
     def __init__(
@@ -55,6 +55,7 @@ class SimulatedShop:
         faulty: float = 0.25,
         without: Collection[str] = ("learn", "score"),
         every: Mapping[str, timedelta] = {},
+        is_direct: bool = False,
     ) -> None:
         self.premises, self.seed, self.troubles, self.habits, self.manners = premises, seed, troubles, habits, manners
         self.begins_at = begins_at
@@ -62,7 +63,7 @@ class SimulatedShop:
         self.world = World(begins_at, premises.set_clock)
         fates = Fates(seed, share=faulty, latest=timedelta(minutes=40))
         self.provider = Provider(fates, self.world.now, self.world.pass_time, self._post_hook)
-        self.program = Inside(premises, self.provider.address, without, every)
+        self.program = Inside(premises, self.provider, without, every, is_direct)
         self.is_down = False
         # Told of every text that reaches a phone.
         self.when_read: Callable[[Row], object] = lambda _row: None

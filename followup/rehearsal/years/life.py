@@ -43,12 +43,14 @@ Say = Callable[[str], object]
 
 @dataclass(frozen=True)
 class Years:
-    """So many cars for so many years, drawn from that seed; with or without troubles."""
+    """So many cars for so many years, drawn from that seed; with or without troubles, with or without pages and
+    network."""
 
     cars: int
     years: float
     seed: int
     has_faults: bool = False
+    is_direct: bool = False
 
     @property
     def weeks(self) -> int:
@@ -81,6 +83,7 @@ def live_years(asked: Years, folder: Path, say: Say) -> Lived:
     with SimulatedShop(
         premises, asked.seed, begins, troubles=troubles, habits=HABITS, manners=MANNERS,
         faulty=_FAULTY if asked.has_faults else 0.0, without=WITHOUT, every=EVERY,
+        is_direct=asked.is_direct,
     ) as shop:  # fmt: skip
         life = _Life(asked, fleet, shop, say)
         for week in range(asked.weeks):

@@ -6,7 +6,7 @@ planner would write about work that is coming due is its first week.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, time
 
@@ -101,6 +101,11 @@ def _days_until(one: ItemCurve, rules: ShopRules) -> float:
     if one.legal is not None:
         days.append(days_until_worth(one.legal, None, rules))
     return max(min(days) - one.since_days, 0.0)
+
+
+def may_come_up(curves: Iterable[ItemCurve], rules: ShopRules, within_days: float) -> bool:
+    """Whether one of these items is worth a text within so many days, whatever stops it."""
+    return any(_days_until(one, rules) <= within_days for one in curves)
 
 
 def message_of(picture: CarPicture, text: PlannedText, curves: Curves, room: Room, first_week: int) -> Message:
