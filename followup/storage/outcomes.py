@@ -79,7 +79,7 @@ def keep_receipts(
         (((text_id, attempt), said),) = receipts.items()
         return {text_id} if keep_receipt(connection, text_id, attempt, *said) else set()
     news = {text_id: _receipt(*said) for (text_id, _), said in receipts.items()}
-    return move_all(connection, dict(receipts), _NOT_KNOWN, "sent", news)
+    return move_all(connection, dict(receipts.keys()), _NOT_KNOWN, "sent", news)
 
 
 def _receipt(provider_id: str, status: str, now: datetime) -> dict[str, Any]:

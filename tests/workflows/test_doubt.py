@@ -62,6 +62,18 @@ def test_a_receipt_that_comes_after_the_lease_still_counts_for_its_attempt(count
     assert (load(counter, row["id"])["state"], load(counter, row["id"])["provider_id"]) == ("sent", "SM1")
 
 
+def test_receipts_that_are_kept_together_count_each_for_its_attempt(counter: Counter) -> None:
+    first, second, third = (in_flight(counter, cause) for cause in ("one", "two", "three"))
+    with counter.store.write() as connection:
+        # The second went on: a person had it sent again.
+        outbox.change_text(connection, second["id"], attempt=2)
+        said = {(row["id"], 1): (f"SM{row['id']}", "queued", NOW) for row in (first, second, third)}
+        assert outcomes.keep_receipts(connection, said) == {first["id"], third["id"]}
+    kept = [load(counter, row["id"]) for row in (first, second, third)]
+    assert [row["state"] for row in kept] == ["sent", "in_flight", "sent"]
+    assert [row["provider_id"] for row in kept] == [f"SM{first['id']}", None, f"SM{third['id']}"]
+
+
 def test_a_stale_worker_changes_nothing_of_a_later_attempt(counter: Counter) -> None:
     first = in_flight(counter)
     with counter.store.write() as connection:
