@@ -26,6 +26,7 @@ from typing import Any
 
 from followup import clock
 from followup.wiring import EVERY, HEAR_EVERY, House
+from followup.workflows.draw_set_changes import draw_set_changes
 from followup.workflows.look_for_waiting import is_anything_waiting
 
 _LOG = logging.getLogger(__name__)
@@ -55,6 +56,12 @@ class Tick:
         return self.every >= LONG_FROM and not self.talks_to_provider
 
 
+def _draw(house: House, shop_id: int) -> None:
+    """Draw whose turn it is to change sets of tires, and write to them at once."""
+    if draw_set_changes(house.store, shop_id, house.now(), needs_registration=house.needs_registration):
+        house.plan(shop_id)
+
+
 # In the order in which they follow from each other within one look.
 TICKS: tuple[Tick, ...] = (
     Tick("hear", HEAR_EVERY, House.hear, talks_to_provider=True),
@@ -62,6 +69,7 @@ TICKS: tuple[Tick, ...] = (
     Tick("tell", timedelta(seconds=2), House.tell),
     Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),
     Tick("pace", timedelta(minutes=10), House.pace),
+    Tick("draw", timedelta(minutes=10), _draw),
     Tick("plan", timedelta(hours=6), House.plan),
     Tick("score", timedelta(seconds=20), House.score_some),
     Tick("send", EVERY["send"], House.send, talks_to_provider=True),

@@ -74,6 +74,7 @@ REASONS: tuple[Reason, ...] = (
     _invite("due_work", "work that is coming due", "upkeep", "visit", phone=True),
     _invite("free_service", "a free top-off: just come by", "offers", "walk_in"),
     _invite("winter_battery", "a look at the battery before winter", "upkeep", "visit", phone=True),
+    _invite("set_change", "the change to the tires of the season", "upkeep", "visit", phone=True),
     _invite("winter_top_off", "a free top-off before winter: just come by", "offers", "walk_in"),
     _invite("long_unseen", "free services for a car not seen for long: just come by", "offers", "walk_in"),
     _invite("odometer_question", "what the odometer shows", "upkeep", "odometer"),

@@ -12,12 +12,13 @@ from typing import Any
 
 from sqlalchemy import ColumnElement, Connection, Select, Table, func, or_, select
 
+from followup.core.planning import set_change
 from followup.core.planning.seasonal import SEASONAL, before_winter
 from followup.core.planning.send_rule import AFTER_VISIT_UNTIL, MISSED_IS_OLD_AFTER_DAYS, lowest_chance
 from followup.core.planning.walk_ins import UNSEEN_AGAIN_AFTER, unseen_since
 from followup.core.shop import Shop
 from followup.core.wall import day_of, start_of
-from followup.storage import outbox, tables, windows
+from followup.storage import outbox, set_seasons, tables, windows
 
 _A_DAY = timedelta(days=1)
 # A database takes only so many values in one statement.
@@ -31,6 +32,7 @@ def numbers_to_look_at(connection: Connection, shop: Shop, now: datetime) -> lis
         (_with_reasons(connection, shop, now), set()),
         _before_winter(connection, shop, day_of(now, shop.zone)),
         _long_unseen(connection, shop, now),
+        _changing_sets(connection, shop),
     ):
         for phone_id, number, car in _phones_of(connection, shop, cars):
             # Whoever else has the car may not have been told.
@@ -97,6 +99,15 @@ def _long_unseen(connection: Connection, shop: Shop, now: datetime) -> tuple[set
     ):
         found -= _ids(connection, query)
     return found, _told(connection, shop, ("long_unseen",), now - UNSEEN_AGAIN_AFTER)
+
+
+def _changing_sets(connection: Connection, shop: Shop) -> tuple[set[int], set[tuple[int, int]]]:
+    """Cars whose turn it is to change their set of tires, and to whom it was written in that season."""
+    drawn = set_seasons.drawn_cars(connection, shop.id)
+    if not drawn:
+        return set(), set()
+    begun = start_of(min(one.began_on for one in drawn.values()), shop.zone)
+    return {car for _, car in drawn}, _told(connection, shop, (set_change.REASON,), begun)
 
 
 def _every_car(connection: Connection, shop: Shop) -> set[int]:

@@ -25,17 +25,18 @@ from followup.core.planning.picture import (
     Paced,
     PlannedText,
     Recall,
-    Rest,
+    SetChange,
 )
 from followup.core.planning.send_rule import ODOMETER_FROM_CHANCE, lowest_chance
 from followup.core.shop import Shop
-from followup.core.vehicle import AXLES, Vehicle
-from followup.core.visit import Recommendation, Visit, Work
+from followup.core.vehicle import Vehicle
+from followup.core.visit import Visit
 from followup.core.wall import day_of
-from followup.storage import consents, inbox, numbers, outbox, paced, people, rows, shops, tables, windows
+from followup.storage import consents, inbox, numbers, outbox, paced, people, rows, set_seasons, shops, tables, windows
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.answer_hours import Habits
 from followup.storage.due import curves_of, due_items, iso_day
+from followup.storage.picture_rows import advice_of, rests_of, work_of
 from followup.storage.rows import Row
 
 # A line in an invite that leaves anyway costs little; below this it would tell nothing.
@@ -73,6 +74,7 @@ class Gathered(_Contacts):
     advisories: dict[int, tuple[Advisory, ...]] = field(default_factory=dict)
     placed: dict[tuple[int, int], Row] = field(default_factory=dict)
     habits: Habits | None = None
+    set_changes: dict[tuple[int, int], SetChange] = field(default_factory=dict)
 
     def vehicle(self, vehicle_id: int) -> Row | None:
         """A car by its id, where one of these persons has it."""
@@ -187,6 +189,7 @@ def _gather(
         rests=of_cars(tables.rests),
         recalls=of_cars(tables.recalls, _OPEN),
         bookings=of_cars(tables.booking_requests),
+        set_changes=set_seasons.drawn_cars(connection, shop_id, cars),
     )
 
 
@@ -217,6 +220,7 @@ def pictures_of_phone(
                     invites=tuple(_invites(gathered.invites.get(phone["id"], []))),
                     needs_registration=needs_registration,
                     hour=hour,
+                    set_change=gathered.set_changes.get((phone["id"], vehicle["id"])),
                     paced=_paced(gathered.placed_row(phone["id"], vehicle["id"])),
                     free_top_offs=_free_top_offs(shop, people.vehicle_of(vehicle)),
                     **_car(gathered, shop, vehicle["id"], now),
@@ -293,8 +297,8 @@ def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str
             Visit(row["code"], row["opened_at"], row["closed_at"], row["odometer_miles"])
             for row in gathered.visits.get(car_id, [])
         ),
-        "work": tuple(_work(catalogue, gathered.work.get(car_id, []))),
-        "recommendations": tuple(_advice(catalogue, gathered.advice.get(car_id, []))),
+        "work": tuple(work_of(catalogue, gathered.work.get(car_id, []))),
+        "recommendations": tuple(advice_of(catalogue, gathered.advice.get(car_id, []))),
         "bookings": tuple(
             BookingSeen(
                 str(row["id"]),
@@ -305,7 +309,7 @@ def _car(gathered: Gathered, shop: Shop, car_id: int, now: datetime) -> dict[str
             )
             for row in gathered.bookings.get(car_id, [])
         ),
-        "rests": tuple(_rests(catalogue, gathered.rests.get(car_id, []))),
+        "rests": tuple(rests_of(catalogue, gathered.rests.get(car_id, []))),
         "recalls": tuple(Recall(row["code"], row["entered_on"]) for row in gathered.recalls.get(car_id, [])),
     }
 
@@ -323,36 +327,6 @@ def _days_saved_by_odometer(rows_of_car: Iterable[Row], shop: Shop, today: date)
             curve = DueCurve.from_json(body["curve"])
             saved[row["item"], row["position"]] = days_saved(curve, gains[-1], shop.rules.send_at_chance)
     return saved
-
-
-def _places(catalogue: Catalogue, item: str, position: str) -> tuple[str, ...]:
-    """Work and advice may name an axle or the whole car; windows stand at single positions."""
-    known = catalogue[item].positions if item in catalogue else ("",)
-    if position in known:
-        return (position,)
-    inside = AXLES.get(position, ()) if position else known
-    return tuple(one for one in known if one in inside) or (position,)
-
-
-def _work(catalogue: Catalogue, found: Iterable[Row]) -> Iterator[Work]:
-    for row in found:
-        moved = tuple(sorted((row["moved"] or {}).items()))
-        for place in _places(catalogue, row["item"], row["position"]):
-            yield Work(row["item"], place, row["did"], row["on"], row["odometer_miles"], moved)
-
-
-def _advice(catalogue: Catalogue, found: Iterable[Row]) -> Iterator[Recommendation]:
-    for row in found:
-        for place in _places(catalogue, row["item"], row["position"]):
-            yield Recommendation(
-                row["item"], place, row["decision"], row["on"], row["because"], row["until"], row["told_by"]
-            )
-
-
-def _rests(catalogue: Catalogue, found: Iterable[Row]) -> Iterator[Rest]:
-    for row in found:
-        for place in _places(catalogue, row["item"], row["position"]):
-            yield Rest(row["item"], place, row["because"], row["from_on"], row["until"])
 
 
 def _invites(rows_of_phone: Iterable[Row]) -> Iterator[EarlierInvite]:

@@ -17,6 +17,7 @@ from followup.core.wall import day_of
 from followup.storage import outbox, requests, results, rows, slots, tables
 from followup.storage.rows import Row
 
+_BRINGS_WORK = (PACED_REASON, "set_change")
 _STILL_LANDS = timedelta(weeks=len(LANDING_SHARES))
 Expected = dict[str, list[float]]
 
@@ -59,12 +60,12 @@ def _is_after(at: datetime | None, made_at: datetime) -> bool:
 
 
 def _texts_out(connection: Connection, shop: Shop, now: datetime) -> Iterator[TextOut]:
-    """Invites about due work that have brought no answer in work yet, and wishes that wait for a time."""
+    """Invites about work that have brought no answer in work yet, and wishes that wait for a time."""
     since, catalogue = now - _STILL_LANDS, catalogue_of(shop)
     heard_at = _heard_at(connection, shop, since)
     stopped = {row["number"] for row in results.stops_since(connection, shop.id, since)}
     for found in outbox.invites_by_phone(connection, shop.id, since, now).values():
-        last = {row["vehicle_id"]: row for row in found if row["reason"] == PACED_REASON}
+        last = {row["vehicle_id"]: row for row in found if row["reason"] in _BRINGS_WORK}
         for vehicle_id, row in last.items():
             at = row["sent_at"] or max(row["due_at"], now)
             if row["number"] in stopped or heard_at.get(vehicle_id, since) > at:

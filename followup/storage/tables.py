@@ -340,6 +340,22 @@ paced_invites = Table(
     at("made_at"), UniqueConstraint("run_id", "phone_id", "vehicle_id", "reason"),
 )  # fmt: skip
 
+# A season in which the shop changes sets of tires: it invites in weekly tranches until the season's end, and never
+# while it is paused; `drawn_on` is the Monday of the last week that was drawn. `set_invites`: who was drawn, and when.
+set_seasons = Table(
+    "set_seasons", metadata, key(), shop(), word("to_set"), _on("until_on"), at("begun_at"),
+    ref("begun_by", "staff", indexed=False), at("paused_at", needed=False), _on("drawn_on", needed=False),
+    at("ended_at", needed=False), words("ended_because", needed=False), one_of("to_set", ("winter", "summer")),
+    Index(
+        "uq_set_seasons_open", "shop_id", unique=True,
+        sqlite_where=sql_text("ended_at IS NULL"), postgresql_where=sql_text("ended_at IS NULL"),
+    ),
+)  # fmt: skip
+set_invites = Table(
+    "set_invites", metadata, key(), shop(), ref("season_id", "set_seasons", indexed=False), ref("phone_id", "phones"),
+    ref("vehicle_id", "vehicles"), _on("week_on"), UniqueConstraint("season_id", "vehicle_id"),
+)  # fmt: skip
+
 # The machine ----------------------------------------------------------------------------------------------------
 leases = Table(
     "leases", metadata, Column("name", String(100), primary_key=True), word("holder"),

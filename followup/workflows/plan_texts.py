@@ -216,6 +216,7 @@ def _keep_text(
         "is_legal": text.is_legal,
         **({"advised": list(text.advised)} if text.advised else {}),
         **({"ask_odometer": True} if text.asks_odometer else {}),
+        **({"to_set": picture.set_change.to_set} if text.reason == "set_change" and picture.set_change else {}),
         **(
             {"hour": text.leaving.how, "hour_says": hour_says(text.leaving)}
             if text.leaving and text.leaving.how

@@ -8,7 +8,7 @@ map, by `endpoint.name` where a name means different things, else by its name.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from datetime import date
+from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
@@ -24,6 +24,7 @@ from followup.workflows import (
     keep_draft,
     keep_feeds,
     keep_own_item,
+    keep_set_season,
     keep_tokens,
     keep_trial,
     keep_visit,
@@ -146,6 +147,8 @@ def _change_what_managers_change(demo: Demo) -> None:
     kept = keep_wording.keep_wording(store, shop_id, "due_work", "en", source, manager.id, manager.name, now)
     assert kept.version, kept.faults
     _try_two_wordings(demo)
+    until_on = now.date() + timedelta(days=40)
+    assert keep_set_season.begin_season(store, shop_id, "winter", until_on, manager.id, manager.name, now) is None
     rules = change_rules.change_rules(
         store, shop_id, ["timing"], {"loaners": 2}, demo.house.shop(shop_id).rules_version, manager.name,
         "a second car", now,
@@ -221,5 +224,6 @@ def variables(house: House, shop_id: int) -> Mapping[str, Any]:
             "manager.duty_back_to.version": duty["version"], "manager.use_learned.version": 1,
             "item_code": OWN_ITEM, "item_version": 1, "public_id": held["public_id"], "attempt": held["attempt"],
             "draft_id": newest(tables.drafts, code="F-owner"),
+            "season_id": newest(tables.set_seasons), "step": "pause",
             "feed_id": newest(tables.calendar_feeds), "token": "nobodys", "calendars.visit.code": "nobodys",
         }  # fmt: skip

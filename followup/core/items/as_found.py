@@ -57,6 +57,16 @@ ITEMS = (
         ("loose",),
         positions=CORNERS,
     ),
+    # What is changed is seen by the label of the set; here stands where the other one is.
+    _as_found(
+        "set_change",
+        "Other set of tires",
+        Job("change to the other set of tires", "tires", 0.6),
+        ("stored_here", "with_customer", "none", "to_be_changed"),
+        ("to_be_changed",),
+        looks=("even", "cracked"),
+        part="reception",
+    ),
     _as_found(
         "windshield",
         "Windshield",

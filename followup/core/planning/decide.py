@@ -25,8 +25,8 @@ WORTH_A_CALL = ("recall", "missed_visit", "due_work")
 NOT_KEPT_WAITING = frozenset({"recall"})
 DRAWS = ("group", "hour", "minute")
 PRESSING = (
-    "recall", "missed_visit", "after_visit", "due_work", "free_service", "winter_battery", "winter_top_off",
-    "long_unseen", "odometer_question",
+    "recall", "missed_visit", "after_visit", "set_change", "due_work", "free_service", "winter_battery",
+    "winter_top_off", "long_unseen", "odometer_question",
 )  # fmt: skip
 
 

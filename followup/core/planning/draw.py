@@ -13,7 +13,9 @@ from followup.core.planning.picture import Because, CarPicture
 
 # What is measured by leaving it out. A legal limit, a recall, a missed visit and the question after a visit are for
 # the customer's own good and never left out.
-MEASURED_REASONS = ("due_work", "free_service", "winter_battery", "winter_top_off", "long_unseen", "odometer_question")
+MEASURED_REASONS = (
+    "due_work", "set_change", "free_service", "winter_battery", "winter_top_off", "long_unseen", "odometer_question",
+)  # fmt: skip
 
 
 def drawn(what_for: str, phone_id: int) -> float:

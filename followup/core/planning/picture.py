@@ -100,6 +100,16 @@ class Paced:
 
 
 @dataclass(frozen=True)
+class SetChange:
+    """The season in which the shop changes sets of tires and has drawn this car; `until_on` is its last day."""
+
+    season_id: int
+    to_set: str
+    began_on: date
+    until_on: date
+
+
+@dataclass(frozen=True)
 class NumberPicture:
     """All that decides about one number, whatever the car: what `number_rules.may_text` is asked with.
 
@@ -151,7 +161,7 @@ class CarPicture:
     what the readings show side by side; whether there is a text never hangs on them. `free_top_offs`: what this car has
     that the shop tops off free, read before or not. `paced`: the week that its
     invite is paced into, where it was placed and nothing is news since. `hour`: what the choice of its hour
-    rests on; None where hours are not chosen.
+    rests on; None where hours are not chosen. `set_change`: where the car was drawn to change its set of tires.
     """
 
     shop: Shop
@@ -180,6 +190,7 @@ class CarPicture:
     free_top_offs: tuple[str, ...] = ()
     paced: Paced | None = None
     hour: HourPicture | None = None
+    set_change: SetChange | None = None
 
     @property
     def of_number(self) -> NumberPicture:

@@ -17,6 +17,7 @@ from followup.core.planning.item_stops import is_asked_again, item_stop
 from followup.core.planning.joining import is_trigger, join
 from followup.core.planning.picture import Because, CarPicture, DueItem
 from followup.core.planning.seasonal import seasonal
+from followup.core.planning.set_change import set_change
 from followup.core.planning.told_along import booked_with, told_along
 from followup.core.planning.walk_ins import free_service, is_free, long_unseen
 from followup.core.shop import ShopRules
@@ -35,12 +36,15 @@ def lowest_chance(rules: ShopRules) -> float:
 
 def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:
     """All reasons to write about this car, the most pressing first: legal limits, recalls, what was missed, the
-    after-visit question, due work, free services, what is seasonal, a car not seen for long, the odometer."""
+    after-visit question, a change of sets, due work, free services, what is seasonal, a car not seen for long, the
+    odometer."""
     due = list(_due_work(picture, now))
     found = [one for one in due if one.is_legal]
     found += _recalls(picture)
     found += _missed_visit(picture, now)
     found += _after_visit(picture, now)
+    # With what else is due: the visit that changes the set does it too.
+    found += set_change(picture, now)
     found += [one for one in due if not one.is_legal]
     found += free_service(picture, now)
     found += seasonal(picture, now)

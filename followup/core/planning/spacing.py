@@ -10,7 +10,15 @@ from followup.core.planning.picture import Because, CarPicture, EarlierInvite, N
 # Said once, never again: asking twice whether all was well, or what was missed, is nagging; a
 # season or a time away is told once.
 ASKED_ONCE = frozenset(
-    {"missed_visit", "after_visit", "odometer_question", "winter_battery", "winter_top_off", "long_unseen"}
+    {
+        "missed_visit",
+        "after_visit",
+        "odometer_question",
+        "set_change",
+        "winter_battery",
+        "winter_top_off",
+        "long_unseen",
+    }
 )
 
 

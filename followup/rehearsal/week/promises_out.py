@@ -25,7 +25,7 @@ _DAY = timedelta(days=1)
 _COVER = {
     "due_work": "upkeep", "odometer_question": "upkeep", "missed_visit": "upkeep", "after_visit": "upkeep",
     "recall": "upkeep", "free_service": "offers", "winter_battery": "upkeep", "winter_top_off": "offers",
-    "long_unseen": "offers",
+    "set_change": "upkeep", "long_unseen": "offers",
 }  # fmt: skip
 # Zones of the area codes of the demo's town, by the numbering plan (from memory).
 _ZONES = {

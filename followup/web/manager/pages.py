@@ -10,6 +10,7 @@ from followup.web.manager import (
     items,
     learned,
     reassigned,
+    sets,
     timing,
     trials,
     weeks,
@@ -22,12 +23,13 @@ from followup.web.navigation import Link
 __all__ = ["LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
-PAGES = (home, corrections, forecasts, learned, reassigned, weeks, timing, what_if, wording, trials, items, duty)
+PAGES = (home, corrections, forecasts, learned, reassigned, weeks, sets, timing, what_if, wording, trials, items, duty)
 LINKS = (
     Link("manager.home", "How it went"),
     Link("manager.forecasts", "How right we were"),
     Link("manager.learned", "What cars taught"),
     Link("manager.weeks", "Coming weeks"),
+    Link("manager.sets", "Season tires"),
     Link("manager.timing", "When we text"),
     Link("manager.wordings", "What we say"),
     Link("manager.items", "What we look at"),

@@ -263,6 +263,9 @@ _MADE: dict[str, Callable[[Telling], FactValue | None]] = {
     "car": _car,
     "items": items_of_text,
     "services": services_of_text,
+    "season_tires": lambda told: str(
+        phrase_file(told.language, "phrases")[f"{told.raw.get('to_set', 'winter')}_tires"]
+    ),
     "times": _times,
     "time": _time,
     "old_time": _old_time,

@@ -31,7 +31,7 @@ def test_the_catalogue_holds_what_the_trade_looks_at() -> None:
         "alignment", "brake_pad", "brake_shoe", "parking_brake_shoe", "brake_rotor", "brake_fluid", "coolant",
         "washer_fluid", "battery", "wiper_blade", "cabin_filter", "engine_air_filter", "drive_belt", "hoses", "lights",
         "leaks", "suspension_play", "windshield", "exhaust", "timing_belt", "diesel_exhaust_fluid",
-        "inspection_sticker", "emissions_sticker", "registration_sticker",
+        "inspection_sticker", "emissions_sticker", "registration_sticker", "set_change",
     }  # fmt: skip
     assert {one.code for one in ALL} == wanted
 
