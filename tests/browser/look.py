@@ -78,11 +78,11 @@ def check_page(page: Page, url: str, status: int = 200, folder: Path | None = No
     return faults
 
 
-def picture(page: Page, name: str) -> None:
-    """Leave a picture of the page as it stands, where SCREENSHOTS_FOLDER names a folder."""
+def picture(page: Page, name: str, *, whole: bool = True) -> None:
+    """Leave a picture of the page as it stands, or of what is in sight, where SCREENSHOTS_FOLDER names a folder."""
     folder = _folder()
     if folder:
-        page.screenshot(path=folder / f"{name}.png", full_page=True)
+        page.screenshot(path=folder / f"{name}.png", full_page=whole)
 
 
 def _opened(page: Page) -> list[str]:

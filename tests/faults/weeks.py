@@ -15,13 +15,13 @@ from followup.rehearsal.week.record import Recorded
 from followup.rehearsal.week.shop_life import SimulatedShop
 from followup.rehearsal.week.troubles import drawn_troubles
 
-_IN_MEMORY = Path("/dev/shm")
+IN_MEMORY = Path("/dev/shm")
 
 
 @contextmanager
 def premises(template: Path) -> Iterator[Premises]:
     """A copy of the demo shop; in memory, because no power fails in these trials."""
-    with tempfile.TemporaryDirectory(dir=_IN_MEMORY if _IN_MEMORY.is_dir() else None) as name:
+    with tempfile.TemporaryDirectory(dir=IN_MEMORY if IN_MEMORY.is_dir() else None) as name:
         yield copy_of_demo(template, Path(name))
 
 

@@ -62,13 +62,21 @@ class SimulatedShop:
         self._random = Random(f"life {seed}")
         self.world = World(begins_at, premises.set_clock)
         fates = Fates(seed, share=faulty, latest=timedelta(minutes=40))
-        self.provider = Provider(fates, self.world.now, self.world.pass_time, self._post_hook)
-        self.program = Inside(premises, self.provider, without, every, is_direct)
+        self.provider = Provider(fates, self.world.now, self.give_time, self._post_hook)
+        self.program = self.make_program(without, every, is_direct)
         self.is_down = False
         # Told of every text that reaches a phone.
         self.when_read: Callable[[Row], object] = lambda _row: None
         self._provider_is_away = False
         self._stack = ExitStack()
+
+    def make_program(self, without: Collection[str], every: Mapping[str, timedelta], is_direct: bool) -> Inside:
+        """The program that the shop runs."""
+        return Inside(self.premises, self.provider, without, every, is_direct)
+
+    def give_time(self, instant: datetime) -> None:
+        """A process asks that time go on to that instant of the program's clock."""
+        self.world.pass_time(instant)
 
     def __enter__(self) -> SimulatedShop:
         self._stack.enter_context(self.provider)
