@@ -137,20 +137,22 @@
   if (form.dataset.arrived === "yes") held.drop(mine);
   held.all().filter((one) => one.action === form.getAttribute("action")).forEach((one) => {
     const differs = one.fields.filter(([name, value]) => valueOf(name) !== value);
-    if (differs.length) offer(one, differs); else held.drop(one.name);
+    // Each form has a name and a time of its own; with them it goes on as the one that it was.
+    const count = differs.filter(([name]) => name !== "inspection" && name !== "inspected_at").length;
+    if (count) offer(one, differs, count); else held.drop(one.name);
   });
 
   look();
 
   function valueOf(name) { return new FormData(form).get(name); }
 
-  function offer(one, differs) {
+  function offer(one, differs, count) {
     const at = new Date(one.at).toLocaleString("en-US", { month: "short", day: "numeric", hour: "numeric", minute: "2-digit" });
     const box = document.createElement("div");
     box.className = "notice";
     box.setAttribute("role", "status");
     const words = document.createElement("p");
-    words.textContent = `This tablet holds what was typed on ${at} and did not reach the shop: ${differs.length === 1 ? "one field" : `${differs.length} fields`}.`;
+    words.textContent = `This tablet holds what was typed on ${at} and did not reach the shop: ${count === 1 ? "one field" : `${count} fields`}.`;
     const put = button("Put it in", "second", () => { differs.forEach(([name, value]) => fill(name, value)); });
     const drop = button("Throw it away", "plain", () => {});
     [put, drop].forEach((press) => press.addEventListener("click", () => { held.drop(one.name); box.remove(); setTimeout(look, 0); }));
