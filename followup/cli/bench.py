@@ -103,13 +103,14 @@ def pacing(rounds: int, seed: int, json_file: Path | None) -> None:
 
 @bench.command()
 @click.option("--customers", type=click.IntRange(min=20), default=800, show_default=True, help="Of each seed.")
-@click.option("--seed", type=int, default=7001, show_default=True, help="The first of three that follow each other.")
+@click.option("--seed", type=int, default=7001, show_default=True, help="The first of those that follow each other.")
+@click.option("--seeds", type=click.IntRange(min=1), default=3, show_default=True, help="How many seeds.")
 @json_option
-def policies(customers: int, seed: int, json_file: Path | None) -> None:
+def policies(customers: int, seed: int, seeds: int, json_file: Path | None) -> None:
     """What comes of inviting by our rule, a reminder, a guess, or not at all, in a world whose truth is known."""
     from followup.rehearsal.bench.policies import Asked, bench_policies
 
-    asked = Asked(customers, seed)
+    asked = Asked(customers, seed, seeds)
     with click.progressbar(length=asked.steps, label="living four years", file=sys.stderr) as bar:
         figures = bench_policies(asked, bar.update)
     _tell(figures, json_file)

@@ -50,10 +50,14 @@ class ShopRules:
         0.25, "Write when the chance of being due within the lead time reaches", "timing", least=0.05, most=0.9
     )
     send_worn_at_chance: float = _rule(
-        0.10, "Tires and brake pads: write already when that chance reaches", "timing", least=0.01, most=0.9
+        0.35,
+        "Tires and brake pads: write when the chance that the first of the car's is due by then reaches",
+        "timing",
+        least=0.01,
+        most=0.9,
     )
     near_at_chance: float = _rule(
-        0.70, "But only when the chance that the visit finds one within 1/32 or 1 mm of its limit reaches",
+        0.60, "But only when the chance that the visit finds one within 1/32 or 1 mm of its limit reaches",
         "timing", least=0.05, most=0.99,
     )  # fmt: skip
     lead_days: int = _rule(21, "Lead time from a text to the visit, days", "timing", least=1, most=120)

@@ -20,7 +20,7 @@ import requests
 
 from followup import clock
 from followup.core.forecast.window import DueCurve
-from followup.core.planning.worth import days_until_worth
+from followup.core.planning.worth import WornAhead, days_until_worn_worth, days_until_worth
 from followup.core.wall import day_of, to_utc, to_wall
 from followup.rehearsal.demo_shop import PASSWORD, DemoShop
 from followup.storage import inbox, outbox, people, shops, test_phone, windows
@@ -88,16 +88,19 @@ class _Story:
         """Its due windows; returns the instant from which the first item is worth a text."""
         rows = self._until(self._windows, "due windows")
         rules, days = self.shop.rules, []
-        told = []
+        told, worn = [], []
         for row in rows:
             curve = DueCurve.from_json(row["body"]["curve"])
             near = row["body"].get("near")
-            until = days_until_worth(curve, DueCurve.from_json(near) if near else None, rules)
-            days.append(max(0.0, until))
+            if near:
+                worn.append(WornAhead(curve, DueCurve.from_json(near)))
+            else:
+                days.append(days_until_worth(curve, rules))
             if row["item"] in ("tire_tread", "brake_pad") and row["position"].endswith("left"):
                 likely = row["body"]["likely"] or "no date yet"
                 told.append(f"{row['item']} {row['position']} around {likely}")
         self.say(f"due windows: {'; '.join(told)}")
+        days.append(days_until_worn_worth(worn, rules))
         wait = max(min(days), float(rules.rest_after_visit_days))
         return self.house.now() + timedelta(days=wait + 1)
 

@@ -16,13 +16,14 @@ from followup.core.forecast.due import forecast_cars
 from followup.core.forecast.window import DueWindow
 from followup.core.planning.decide import decide
 from followup.core.planning.picture import BookingSeen, CarPicture, DueItem, EarlierInvite
-from followup.core.planning.worth import is_worth_a_text
+from followup.core.planning.worth import WornAhead, worn_are_worth_a_text
 from followup.core.shop import ShopRules
 from followup.core.visit import Visit
 from followup.rehearsal.fleet.build import build_fleet
 from followup.rehearsal.fleet.habits import AS_PUBLISHED
 from followup.rehearsal.policies.cars import LivedCars
 from followup.rehearsal.policies.forecast import text_days
+from followup.rehearsal.policies.overdue import WHY
 from followup.rehearsal.policies.policies import AS_SHIPPED, Policy, plain
 from followup.rehearsal.policies.rule import Told
 from followup.rehearsal.policies.run import compare
@@ -90,8 +91,9 @@ def test_the_rule_on_arrays_decides_as_decide_does() -> None:
 
 
 @pytest.mark.parametrize("way", [AS_SHIPPED, plain(0.1), plain(0.5)], ids=lambda way: way.name)
-def test_the_day_of_a_text_is_where_an_item_becomes_worth_it(way: Policy) -> None:
-    """By the windows that the shop keeps: days before, none of the car's items is worth a text; days after, one is."""
+def test_the_day_of_a_text_is_where_a_car_becomes_worth_it(way: Policy) -> None:
+    """By the windows that the shop keeps: days before, the car's tires and pads are not worth a text; days after, they
+    are."""
     fleet = build_fleet(replace(AS_PUBLISHED, winter_share=0.0), 60, 3)
     histories = fleet.histories()
     rules, compared = way.rules, 0
@@ -104,17 +106,20 @@ def test_the_day_of_a_text_is_where_an_item_becomes_worth_it(way: Policy) -> Non
         if not mine or not np.isfinite(day):
             continue
         compared += 1
-        assert any(_is_worth(one, day + 3, rules) for one in mine)
-        if day + rules.lead_days > mine[0].as_of.toordinal() + 3:
-            assert not any(_is_worth(one, day - 3, rules) for one in mine)
+        ahead = day + rules.lead_days - mine[0].as_of.toordinal()
+        # A kept curve is read along straight lines: at small chances, years ahead, that is some days early.
+        around = max(2.0, 0.01 * ahead)
+        assert _are_worth(mine, day + around, rules)
+        if ahead > around:
+            assert not _are_worth(mine, day - around, rules)
     assert compared > 30
 
 
-def _is_worth(window: DueWindow, day: float, rules: ShopRules) -> bool:
-    """As the planner asks of a window that day."""
-    after = day + rules.lead_days - window.as_of.toordinal()
-    assert window.near is not None
-    return is_worth_a_text(window.curve.chance(after), window.near.chance(after), rules)
+def _are_worth(windows: list[DueWindow], day: float, rules: ShopRules) -> bool:
+    """As the planner asks of a car's windows that day."""
+    worn = [WornAhead(one.curve, one.near, day - one.as_of.toordinal()) for one in windows if one.near is not None]
+    assert len(worn) == len(windows)
+    return worn_are_worth_a_text([one.chances(rules.lead_days) for one in worn], rules)
 
 
 def test_all_ways_meet_the_same_cars_until_their_texts_part_them() -> None:
@@ -150,6 +155,24 @@ def test_parts_that_one_way_has_replaced_are_those_that_the_other_is_given() -> 
             first = cars.kinds[0].new[4].copy(), cars.kinds[1].of_part[4].copy()
             cars.live_a_week()
     assert (cars.kinds[0].new[34] == first[0]).all() and (cars.kinds[1].of_part[34] == first[1]).all()
+
+
+def test_every_day_overdue_has_a_reason_and_an_oracle_is_never_silent() -> None:
+    """By what is measured: the reasons are all of it, and what is overdue untold is known to no oracle."""
+    ways = (Policy("none", "none"), Policy("oracle", "oracle"))
+    found = compare(150, (3,), lambda _: None, ways).counts
+    assert found.why.sum(axis=0) == pytest.approx(found.overdue_days)
+    unseen, untold = WHY.index("never seen"), WHY.index("not told since the last visit")
+    assert (found.why[unseen, 0] == found.why[unseen, 1]).all(), "who never came is the same for all"
+    # An oracle is silent only for the fourteen days after a visit, and where the caps of earlier texts hold.
+    assert 0 < found.why[untold, 1] < 0.02 * found.why[untold, 0]
+
+
+def test_a_reminder_each_half_year_writes_on_where_the_other_has_fallen_silent() -> None:
+    nobody = People(own_visits_a_year=0.3, books=(0.0, 0.0))
+    ways = (Policy("once", "reminder"), Policy("each", "repeated"))
+    once, each = compare(60, (3,), lambda _: None, ways, nobody).counts.texts
+    assert each > 2 * once > 0
 
 
 def test_the_world_is_the_same_for_the_same_seeds() -> None:

@@ -172,5 +172,6 @@ def _nothing_due(picture: CarPicture) -> Because:
     worn = any(one.chance_near is not None for one in picture.due)
     needed = f"nothing reaches {rules.send_at_chance:.0%} within {rules.lead_days} days"
     if worn:
-        needed += f" (tires and pads {rules.send_worn_at_chance:.0%}, and {rules.near_at_chance:.0%} near their limit)"
+        needed += f" (tires and pads together {rules.send_worn_at_chance:.0%}, "
+        needed += f"and {rules.near_at_chance:.0%} near their limit)"
     return Because("not_due", f"{needed}{ahead}")

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from followup.core.planning.picture import DueItem, ItemAt
-from followup.core.planning.worth import is_worth_a_text
+from followup.core.planning.worth import are_reasons, is_worth_a_text, worn_are_worth_a_text, worn_chances
 from followup.core.shop import ShopRules
 from followup.core.vehicle import WALKING_ORDER
 
@@ -15,7 +15,8 @@ from followup.core.vehicle import WALKING_ORDER
 class Joined:
     """The items of one text: the triggers and what joins them; legal limits first, then by chance and around the car.
 
-    `chance` is the greatest chance of a trigger. `is_legal`: a trigger is at its legal limit by the send rule.
+    `chance` is the greatest chance of a trigger, or that the first of those that wear is due. `is_legal`: a trigger is
+    at its legal limit by the send rule.
     """
 
     items: tuple[DueItem, ...]
@@ -34,9 +35,19 @@ def is_at_legal(due: DueItem, rules: ShopRules) -> bool:
     return due.is_past_legal or due.chance_legal >= rules.send_at_chance
 
 
-def is_trigger(due: DueItem, rules: ShopRules) -> bool:
-    """True where the item alone is worth a text, by its chances within the lead time, or its legal limit comes."""
-    return is_worth_a_text(due.chance_by_lead, due.chance_near, rules) or is_at_legal(due, rules)
+def triggers(items: Iterable[DueItem], rules: ShopRules) -> tuple[DueItem, ...]:
+    """Those of one car's items that are a reason for a text: each by its own chance or its legal limit, tires and pads
+    where they are worth a text together, the likeliest of them."""
+    items = list(items)
+    reasons = [one for one in items if one.chance_near is None and is_worth_a_text(one.chance_by_lead, rules)]
+    worn, chances = [one for one in items if one.chance_near is not None], _of_worn(items)
+    if worn_are_worth_a_text(chances, rules):
+        reasons += [one for one, is_reason in zip(worn, are_reasons(chances), strict=True) if is_reason]
+    return tuple(one for one in items if one in reasons or is_at_legal(one, rules))
+
+
+def _of_worn(items: Iterable[DueItem]) -> list[tuple[float, float]]:
+    return [(one.chance_by_lead, one.chance_near) for one in items if one.chance_near is not None]
 
 
 def join(allowed: Iterable[DueItem], rules: ShopRules, asked_again: Iterable[ItemAt] = ()) -> Joined | None:
@@ -45,13 +56,22 @@ def join(allowed: Iterable[DueItem], rules: ShopRules, asked_again: Iterable[Ite
     `asked_again`: items whose day, named by the customer, has come: they trigger whatever their chance.
     """
     items, again = list(allowed), set(asked_again)
-    triggers = [one for one in items if is_trigger(one, rules) or one.at in again]
-    if not triggers:
+    reasons = set(triggers(items, rules))
+    chosen = [one for one in items if one in reasons or one.at in again]
+    if not chosen:
         return None
-    joining = [one for one in items if one in triggers or one.chance_joined >= rules.join_at_chance]
+    joining = [one for one in items if one in chosen or one.chance_joined >= rules.join_at_chance]
     ordered = tuple(sorted(joining, key=lambda one: _order(one, rules)))
-    is_legal = any(is_at_legal(one, rules) for one in triggers)
-    return Joined(ordered, tuple(triggers), is_legal, max(one.chance_by_lead for one in triggers))
+    is_legal = any(is_at_legal(one, rules) for one in chosen)
+    return Joined(ordered, tuple(chosen), is_legal, _chance(items, chosen))
+
+
+def _chance(items: Iterable[DueItem], chosen: Iterable[DueItem]) -> float:
+    """That of the likeliest, or that the first of what wears is due where any of that triggers."""
+    chances = [one.chance_by_lead for one in chosen]
+    if any(one.chance_near is not None for one in chosen):
+        chances.append(worn_chances(_of_worn(items))[0])
+    return max(chances)
 
 
 def _order(due: DueItem, rules: ShopRules) -> tuple[bool, float, str, int]:

@@ -15,7 +15,7 @@ from followup.core.forecast.tire_seasons import tire_seasons
 from followup.core.planning.candidate import Candidate
 from followup.core.planning.draw import drawn
 from followup.core.planning.item_stops import item_stop
-from followup.core.planning.joining import is_trigger
+from followup.core.planning.joining import triggers
 from followup.core.planning.picture import CarPicture, DueItem
 from followup.core.planning.walk_ins import free_now
 from followup.core.shop import Shop
@@ -95,7 +95,7 @@ def seasonal(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
 def _is_near(picture: CarPicture, due: DueItem, now: datetime) -> bool:
     """Near its limit by age or test, but not yet worth a text by the send rule, which then speaks for itself."""
     rules = picture.shop.rules
-    is_near = due.chance_joined >= rules.join_at_chance and not is_trigger(due, rules)
+    is_near = due.chance_joined >= rules.join_at_chance and not triggers([due], rules)
     return is_near and item_stop(picture, due, now) is None
 
 

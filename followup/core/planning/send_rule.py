@@ -14,7 +14,7 @@ from typing import Any
 from followup.core.advisories.words import in_short
 from followup.core.planning.candidate import Candidate
 from followup.core.planning.item_stops import is_asked_again, item_stop
-from followup.core.planning.joining import is_trigger, join
+from followup.core.planning.joining import join, triggers
 from followup.core.planning.picture import Because, CarPicture, DueItem
 from followup.core.planning.seasonal import seasonal
 from followup.core.planning.set_change import set_change
@@ -55,8 +55,8 @@ def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:
 
 def items_left_out(picture: CarPicture, now: datetime) -> Iterator[Because]:
     """Why items that are due are in no text."""
-    for due in picture.due:
-        stop = item_stop(picture, due, now) if is_trigger(due, picture.shop.rules) else None
+    for due in triggers(picture.due, picture.shop.rules):
+        stop = item_stop(picture, due, now)
         if stop:
             yield stop
 

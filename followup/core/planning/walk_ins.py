@@ -10,7 +10,7 @@ from datetime import date, datetime, timedelta
 
 from followup.core.planning.candidate import Candidate
 from followup.core.planning.item_stops import item_stop
-from followup.core.planning.joining import is_trigger
+from followup.core.planning.joining import triggers
 from followup.core.planning.picture import CarPicture, DueItem
 from followup.core.shop import Shop
 
@@ -40,11 +40,8 @@ def free_now(picture: CarPicture, now: datetime) -> tuple[DueItem, ...]:
 
 def free_service(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
     """Low fluids that the shop tops off free."""
-    low = [
-        one
-        for one in picture.due
-        if is_free(picture, one, now) and is_trigger(one, picture.shop.rules) and not item_stop(picture, one, now)
-    ]
+    free = (one for one in picture.due if is_free(picture, one, now) and not item_stop(picture, one, now))
+    low = triggers(free, picture.shop.rules)
     if low:
         known_on = max((one.measured_on for one in low if one.measured_on), default=None)
         names = tuple(sorted(one.at for one in low))

@@ -15,7 +15,7 @@ import numpy as np
 from followup.core.consent import ConsentStanding
 from followup.core.forecast.window import DueCurve
 from followup.core.planning.decide import decide_for_phone
-from followup.core.planning.joining import is_trigger
+from followup.core.planning.joining import triggers
 from followup.core.planning.picture import BookingSeen, CarPicture, DueItem, EarlierInvite
 from followup.core.planning.what_if.cars import REASON, CarAhead, ItemAhead
 from followup.core.planning.what_if.draws import DAYS, WEEKS, Draws
@@ -126,7 +126,7 @@ class _World:
         for car in cars:
             seen = tuple(one.seen(day, rules) for one in car.items if not one.is_done and one.about.may_be_told)
             car.picture = replace(car.picture, due=seen)
-        if not any(is_trigger(one, rules) for car in cars for one in car.picture.due):
+        if not any(triggers(car.picture.due, rules) for car in cars):
             return
         decided = decide_for_phone([car.picture for car in cars], now)
         for at, (_, decision) in zip(of_phone, decided, strict=True):

@@ -1,30 +1,36 @@
 """The real forecast asked for many cars at once: from which day on a text is due by the send rule.
 
-A chance of being due or near within the lead time reaches what is asked on the day that lies the lead time before that
-quantile.
+A car is to be told on the day that lies the lead time before the chances of its first item of being due, and of any of
+being near its limit, reach what is asked.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Literal
 
 import numpy as np
 
-from followup.core.forecast.cars import ItemHistory, usage_of
+from followup.core.forecast.cars import Car, ItemHistory, usage_of
 from followup.core.forecast.due import is_past, worn_axles
+from followup.core.forecast.first_due import SHARED_BY_MILES
+from followup.core.forecast.first_of_several import FirstOfSeveral
 from followup.core.forecast.history import CarHistory
-from followup.core.forecast.passage import first_passage
+from followup.core.forecast.passage import Passage, first_passage
 from followup.core.forecast.priors import PUBLISHED
 from followup.core.forecast.season import Array, driving_clock
+from followup.core.forecast.usage import UsageAhead
 from followup.core.forecast.wear import STRAIGHTNESS_VARIANCE
 from followup.core.forecast.wear_batch import BelievedAxles, believe_axles
 from followup.core.forecast.wear_items import WearAxle
 from followup.core.item import converted
+from followup.core.planning.worth import COUNTS_FROM
 from followup.core.shop import ShopRules
 
 Kind = Literal["action", "legal"]
+_MET = 1e6
 
 
 def text_days(histories: Sequence[CarHistory], rules: Sequence[ShopRules]) -> tuple[Array, Array]:
@@ -36,17 +42,44 @@ def text_days(histories: Sequence[CarHistory], rules: Sequence[ShopRules]) -> tu
     axles = worn_axles(histories, "last")
     if not axles:
         return due[0], due[1]
-    believed = believe_axles(axles, STRAIGHTNESS_VARIANCE)
-    sides = _Sides.of_axles(axles, believed)
-    worn, near, plain = (
-        np.array([getattr(rules[car], name) for car in sides.car.tolist()])
-        for name in ("send_worn_at_chance", "near_at_chance", "send_at_chance")
-    )
-    told = np.maximum(sides.days("action", 0.0, worn), sides.days("action", sides.near, near))
-    np.minimum.at(due[0], sides.car, told)
-    np.minimum.at(due[1], sides.car, sides.days("legal", 0.0, plain))
+    sides = _Sides.of_axles(axles, believe_axles(axles, STRAIGHTNESS_VARIANCE))
+    action, near = sides.passage("action", 0.0), sides.passage("action", sides.near)
+    for one in dict.fromkeys((it.send_worn_at_chance, it.near_at_chance) for it in rules):
+        is_so = np.array([(it.send_worn_at_chance, it.near_at_chance) == one for it in rules])
+        rows = np.nonzero(is_so[sides.car])[0]
+        cars, group = np.unique(sides.car[rows], return_inverse=True)
+        if len(cars):
+            passed = _first_worth(action.only(rows), near.only(rows), group, *one)
+            due[0, cars] = sides.day(passed, rows[np.unique(group, return_index=True)[1]])
+    plain = np.array([it.send_at_chance for it in rules])[sides.car]
+    np.minimum.at(due[1], sides.car, sides.legal_days(plain))
     lead = np.array([one.lead_days for one in rules])
     return due[0] - lead, due[1] - lead
+
+
+@dataclass(frozen=True)
+class _Counted:
+    """A passage of rows of which those count that are not merely hardly `near`, as in `planning/worth`."""
+
+    passage: Passage
+    near: Passage
+
+    def chance_by(self, days: Array) -> Array:
+        """P(passed by `days` effective days), rows."""
+        return np.where(self.near.chance_by(days) >= COUNTS_FROM, self.passage.chance_by(days), 0.0)
+
+    def quantile(self, chance: float) -> Array:
+        """Effective days by which each row is passed with that chance, and counts."""
+        return np.maximum(self.passage.quantile(chance), self.near.quantile(COUNTS_FROM))
+
+
+def _first_worth(action: Passage, near: Passage, group: np.ndarray, chance: float, chance_near: float) -> Array:
+    """Effective days until the first of each group (a car) is due, and any near its limit, with these chances."""
+    shared = np.full(len(group), SHARED_BY_MILES)
+    passed = FirstOfSeveral(_Counted(action, near), group, shared).quantile(chance)
+    if chance_near <= 0:
+        return passed
+    return np.maximum(passed, FirstOfSeveral(_Counted(near, near), group, shared).quantile(chance_near))
 
 
 @dataclass(frozen=True)
@@ -65,25 +98,41 @@ class _Sides:
         near = np.array([one.item.near or 0.0 for one in of])
         return _Sides(axles, believed, of, np.array([one.car.row for one in of]), near)
 
-    def days(self, kind: Kind, above: Array | float, chance: Array) -> Array:
-        """The day on which each is so much above its limit, or below that, with its chance; chance 0 asks nothing."""
-        cars = list({one.car.row: one.car for one in self.of}.values())
-        row = {one.row: place for place, one in enumerate(cars)}
-        passage = first_passage(
-            self.believed.belief,
-            np.array([_limit(self.axles[number], kind) for number, _ in self.believed.places]) + above,
-            self.believed.replaced_at,
-            self.believed.replaced_spread,
-            usage_of(cars, PUBLISHED.usage),
-            np.array([row[car] for car in self.car.tolist()]),
-        )
-        passed = np.zeros(len(self.of))
-        for one in np.unique(chance[chance > 0]):
+    def passage(self, kind: Kind, above: Array | float) -> Passage:
+        """When each is so much above its limit; what was read at it has passed."""
+        limit = np.array([_limit(self.axles[number], kind) for number, _ in self.believed.places])
+        is_met = np.array([is_past(one, kind, {}) for one in self.of])
+        # What was read at its limit lies far below it: passed already, with certainty.
+        return first_passage(
+            self.believed.belief, np.where(is_met, _MET, limit + above), self.believed.replaced_at,
+            self.believed.replaced_spread, self._usage, self._usage_row,
+        )  # fmt: skip
+
+    def legal_days(self, chance: Array) -> Array:
+        """The day on which each is at its legal limit with its chance."""
+        passage, passed = self.passage("legal", 0.0), np.zeros(len(self.of))
+        for one in np.unique(chance):
             rows = np.nonzero(chance == one)[0]
             passed[rows] = passage.only(rows).quantile(float(one))
-        clock, origin = driving_clock(), np.array([one.car.origin for one in self.of])
-        is_met = np.array([is_past(one, kind, {}) for one in self.of])
-        return np.where(is_met, origin, clock.day(clock.at(origin) + passed))
+        return self.day(passed, np.arange(len(self.of)))
+
+    def day(self, passed: Array, rows: np.ndarray) -> Array:
+        """The days on which so many effective days have passed since the last visit of these rows' cars."""
+        clock, origin = driving_clock(), np.array([self.of[row].car.origin for row in rows.tolist()])
+        return clock.day(clock.at(origin) + passed)
+
+    @cached_property
+    def _usage(self) -> UsageAhead:
+        return usage_of(self._cars, PUBLISHED.usage)
+
+    @cached_property
+    def _usage_row(self) -> np.ndarray:
+        row = {one.row: place for place, one in enumerate(self._cars)}
+        return np.array([row[car] for car in self.car.tolist()])
+
+    @cached_property
+    def _cars(self) -> list[Car]:
+        return list({one.car.row: one.car for one in self.of}.values())
 
 
 def _limit(axle: WearAxle, kind: Kind) -> float:

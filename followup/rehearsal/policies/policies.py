@@ -20,12 +20,12 @@ class Policy:
     """One way of inviting; `rules` are those of the send rule where it asks for any."""
 
     name: str
-    kind: Literal["none", "reminder", "guess", "ours", "oracle"]
+    kind: Literal["none", "reminder", "repeated", "guess", "ours", "oracle"]
     rules: ShopRules = field(default_factory=ShopRules)
 
 
 def plain(chance: float) -> Policy:
-    """q alone, however far from its limit a part may be at the visit."""
+    """The chance of the first item alone, however far from its limit it may be at the visit."""
     rules = replace(ShopRules(), send_at_chance=chance, send_worn_at_chance=chance, near_at_chance=0.0)
     return Policy(f"ours, q = {chance:.2f} alone", "ours", rules)
 
@@ -35,6 +35,7 @@ PLAIN = (0.10, 0.25, 0.50)
 POLICIES = (
     Policy("none", "none"),
     Policy("six-month reminder", "reminder"),
+    Policy("six-month reminder, each six months", "repeated"),
     Policy("mileage guess", "guess"),
     AS_SHIPPED,
     *(plain(chance) for chance in PLAIN),

@@ -69,7 +69,13 @@ class Told:
         self.before[came] = np.maximum(self.before[came], self.last[came].max(axis=1))
         self.tries[came], self.last[came], self.visited[came] = 0, _NEVER, day
 
+    def begin_anew(self, rows: np.ndarray) -> None:
+        """What is due of these rows (a mask) is a new reason where all tries of the old one were made."""
+        anew = rows & (self.tries[:, 0] >= self.rules.tries)
+        self.before[anew] = np.maximum(self.before[anew], self.last[anew, 0])
+        self.tries[anew, 0], self.last[anew, 0] = 0, _NEVER
+
     @property
     def since_visit(self) -> np.ndarray:
         """How many texts there were since the last visit, rows."""
-        return np.asarray(self.tries.sum(axis=1))
+        return np.asarray((self.texts > self.visited[:, None]).sum(axis=1))

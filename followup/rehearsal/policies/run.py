@@ -14,6 +14,7 @@ from followup.rehearsal.fleet.driving import WEEK
 from followup.rehearsal.policies.cars import DONE_WITHIN, LivedCars, Read
 from followup.rehearsal.policies.forecast import text_days
 from followup.rehearsal.policies.history import File
+from followup.rehearsal.policies.overdue import WHY, why_overdue
 from followup.rehearsal.policies.policies import POLICIES, SIX_MONTHS, Known, Policy, foreseen, guessed_days
 from followup.rehearsal.policies.rule import Told
 from followup.rehearsal.policies.world import BEGINS_ON, People, World, build_world
@@ -28,7 +29,7 @@ class Counts:
 
     `idle` are prompted visits at which nothing was found within 1/32 or 1 mm of its action limit, `wasted` those at
     which nothing truly was; `overdue_days` and `legal_days` are days past the action and the legal limit of each tire
-    and each brake.
+    and each brake, `why` (reasons of `overdue.WHY`, ways, seeds) the former by what was known and said of the car.
     """
 
     texts: Array
@@ -38,6 +39,7 @@ class Counts:
     wasted: Array
     overdue_days: Array
     legal_days: Array
+    why: Array
 
 
 @dataclass(frozen=True)
@@ -118,7 +120,11 @@ class _Shop:
             self._count("idle", prompted & ~found)
             self._count("wasted", prompted & ~near)
             self._count("texts", sent)
-            self._count("overdue_days", WEEK * (value <= self.cars.action).sum(axis=(1, 2)))
+            overdue = WEEK * (value <= self.cars.action).sum(axis=(1, 2))
+            why = why_overdue(self.told, self.booked_in > self.cars.week)
+            self._count("overdue_days", overdue)
+            for number, reason in enumerate(WHY):
+                self._count(reason, np.where(why == number, overdue, 0.0))
             self._count("legal_days", WEEK * (value <= self.cars.legal).sum(axis=(1, 2)))
 
     @property
@@ -144,7 +150,7 @@ class _Shop:
         self.booked_in[rows] = -1
         self.told.note_visits(day, rows)
         self.due_on[rows] = self.legal_on[rows] = np.inf
-        self.due_on[rows[self._is("reminder")[rows]]] = day + SIX_MONTHS
+        self.due_on[rows[(self._is("reminder") | self._is("repeated"))[rows]]] = day + SIX_MONTHS
         self._guess(rows[self._is("guess")[rows]], read, day)
         ours = [place for place, row in enumerate(rows.tolist()) if row in self.files]
         for place in ours:
@@ -164,6 +170,8 @@ class _Shop:
         if oracle.any():
             truly_due, truly_legal = foreseen(self.cars, self.rules)
             due, legal = np.where(oracle, truly_due, due), np.where(oracle, truly_legal, legal)
+        # Another half year is a reason of its own for a reminder that comes each half year.
+        self.told.begin_anew(self._is("repeated") & (day >= self.told.last[:, 0] + SIX_MONTHS))
         sent = self.told.may_send(day, due, legal, self.booked_in > week)
         chance = np.array(self.world.people.books)[np.minimum(self.told.since_visit, 1)]
         books = sent & (np.tile(self.world.draw[week], ways) < chance)
@@ -192,4 +200,5 @@ class _Shop:
 
     def counted(self) -> Counts:
         """What was counted."""
-        return Counts(**self.sums)
+        others = {name: sums for name, sums in self.sums.items() if name not in WHY}
+        return Counts(**others, why=np.stack([self.sums[reason] for reason in WHY]))

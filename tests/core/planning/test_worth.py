@@ -1,39 +1,72 @@
-"""When an item alone is worth a text: by its chance, or by its chance and that of being near its limit at the visit."""
+"""When an item, or the tires and brakes of a car together, are worth a text.
+
+One is as likely as itself; of several the first is due sooner, by the copula of `first_due`, which has its own tests.
+"""
 
 from __future__ import annotations
 
 import pytest
 
+from followup.core.forecast.first_due import SHARED_BY_MILES, chance_of_first
 from followup.core.forecast.window import CURVE_CHANCES, DueCurve
-from followup.core.planning.worth import days_until_worth, is_worth_a_text
+from followup.core.planning.worth import (
+    WornAhead,
+    are_reasons,
+    days_until_worn_worth,
+    days_until_worth,
+    is_worth_a_text,
+    worn_are_worth_a_text,
+    worn_chances,
+)
 from followup.core.shop import ShopRules
 
 # Due within 1,000 days times its chance; near half as late.
 DUE = DueCurve(0.0, tuple(1000 * chance for chance in CURVE_CHANCES))
 NEAR = DueCurve(0.0, tuple(500 * chance for chance in CURVE_CHANCES))
 RULES = ShopRules(send_at_chance=0.25, send_worn_at_chance=0.1, near_at_chance=0.8, lead_days=20)
+NEVER = DueCurve.certain(float("inf"))
 
 
 def test_what_nobody_knows_to_be_near_goes_by_the_chance_alone() -> None:
-    assert is_worth_a_text(0.25, None, RULES) and not is_worth_a_text(0.249, None, RULES)
-    assert days_until_worth(DUE, None, RULES) == pytest.approx(250 - 20)
+    assert is_worth_a_text(0.25, RULES) and not is_worth_a_text(0.249, RULES)
+    assert days_until_worth(DUE, RULES) == pytest.approx(250 - 20)
 
 
-def test_the_later_of_both_chances_decides() -> None:
+def test_of_one_alone_the_later_of_both_chances_decides() -> None:
     # Near at 80 % after 400 days; due at 10 % after 100.
-    assert days_until_worth(DUE, NEAR, RULES) == pytest.approx(400 - 20)
+    assert days_until_worn_worth([WornAhead(DUE, NEAR)], RULES) == pytest.approx(400 - 20, abs=0.3)
     late = ShopRules(send_worn_at_chance=0.6, near_at_chance=0.8, lead_days=20)
-    assert days_until_worth(DUE, NEAR, late) == pytest.approx(600 - 20)
+    assert days_until_worn_worth([WornAhead(DUE, NEAR)], late) == pytest.approx(600 - 20, abs=0.3)
+    assert days_until_worn_worth([WornAhead(DUE, NEAR, since_days=50)], late) == pytest.approx(550 - 20, abs=0.3)
 
 
 @pytest.mark.parametrize("rules", [RULES, ShopRules(), ShopRules(near_at_chance=0.3, send_worn_at_chance=0.4)])
-@pytest.mark.parametrize("near", [NEAR, None])
-def test_days_and_chances_are_one_rule(rules: ShopRules, near: DueCurve | None) -> None:
-    day = days_until_worth(DUE, near, rules)
+@pytest.mark.parametrize("count", [1, 2, 8])
+def test_days_and_chances_are_one_rule(rules: ShopRules, count: int) -> None:
+    worn = [WornAhead(DUE, NEAR, 7.0 * number) for number in range(count)]
+    day = days_until_worn_worth(worn, rules)
     for on, is_worth in ((day - 0.5, False), (day + 0.5, True)):
-        at = on + rules.lead_days
-        assert is_worth_a_text(DUE.chance(at), near.chance(at) if near else None, rules) is is_worth
+        chances = [one.chances(on + rules.lead_days) for one in worn]
+        assert worn_are_worth_a_text(chances, rules) is is_worth
+
+
+def test_several_are_worth_it_sooner_than_one() -> None:
+    rules = ShopRules(send_worn_at_chance=0.35, near_at_chance=0.6)
+    assert not worn_are_worth_a_text([(0.3, 0.55)], rules)
+    assert worn_are_worth_a_text([(0.3, 0.55)] * 4, rules)
+    both = chance_of_first([0.3, 0.2], [SHARED_BY_MILES] * 2)
+    assert worn_chances([(0.3, 0.55), (0.2, 0.5)])[0] == pytest.approx(both) and 0.3 < both < 0.5
+
+
+def test_what_is_hardly_near_does_not_count_for_planning_does_not_read_it() -> None:
+    assert worn_chances([(0.3, 0.55), (0.05, 0.099)]) == worn_chances([(0.3, 0.55)])
+    assert not worn_are_worth_a_text([], RULES)
+
+
+def test_the_likeliest_are_the_reason() -> None:
+    assert are_reasons([(0.4, 0.9), (0.2, 0.7), (0.19, 0.7), (0.0, 0.05)]) == [True, True, False, False]
 
 
 def test_what_never_comes_near_is_never_worth_it() -> None:
-    assert days_until_worth(DUE, DueCurve.certain(float("inf")), RULES) == float("inf")
+    assert days_until_worn_worth([WornAhead(DUE, NEVER)], RULES) == float("inf")
+    assert days_until_worn_worth([], RULES) == float("inf")

@@ -13,7 +13,7 @@ from datetime import datetime, time
 from followup.core.forecast.window import DueCurve
 from followup.core.items import catalogue_of
 from followup.core.planning.decide import decide
-from followup.core.planning.joining import is_at_legal, is_trigger
+from followup.core.planning.joining import is_at_legal, triggers
 from followup.core.planning.paced import PACED_REASON
 from followup.core.planning.pacing.message import Message, costs_of
 from followup.core.planning.pacing.room import Room
@@ -21,7 +21,7 @@ from followup.core.planning.pacing.weeks import POSTPONED, WEEKS, chance_booked
 from followup.core.planning.picture import CarPicture, ItemAt, PlannedText
 from followup.core.planning.slots import hours_of
 from followup.core.planning.stops import stops_against
-from followup.core.planning.worth import days_until_worth
+from followup.core.planning.worth import WornAhead, days_until_worn_worth, days_until_worth
 from followup.core.shop import ShopRules, instant
 
 # What stops an invite now and is over by itself; anything else waits for somebody, and such a car is not looked ahead.
@@ -83,10 +83,10 @@ def _first_week(picture: CarPicture, curves: Curves, room: Room, now: datetime) 
     """The first week in which anything can trigger a text: a chance that reaches the shop's, or a day that the
     customer named."""
     rules, today = picture.shop.rules, picture.day(now)
-    days = [_days_until(one, rules) for one in curves.values()]
+    days = _days_until(list(curves.values()), rules)
     named = [one.until for one in picture.rests] + [one.until for one in picture.recommendations]
     days += [float((day - today).days) for day in named if day and day > today]
-    if any(is_trigger(one, rules) for one in picture.due):
+    if triggers(picture.due, rules):
         return 0
     first = min(days, default=float("inf"))
     if first == float("inf"):
@@ -95,12 +95,13 @@ def _first_week(picture: CarPicture, curves: Curves, room: Room, now: datetime) 
     return max(0, int((first + since_monday) // 7))
 
 
-def _days_until(one: ItemCurve, rules: ShopRules) -> float:
-    """Days from today until the item is worth a text."""
-    days = [days_until_worth(one.curve, one.near, rules)]
-    if one.legal is not None:
-        days.append(days_until_worth(one.legal, None, rules))
-    return max(min(days) - one.since_days, 0.0)
+def _days_until(items: Sequence[ItemCurve], rules: ShopRules) -> list[float]:
+    """Days from today until each item, or what wears together, or a legal limit is worth a text."""
+    alone = [one for one in items if one.near is None]
+    worn = [WornAhead(one.curve, one.near, one.since_days) for one in items if one.near is not None]
+    days = [days_until_worth(one.curve, rules) - one.since_days for one in alone]
+    days += [days_until_worth(one.legal, rules) - one.since_days for one in items if one.legal is not None]
+    return [max(one, 0.0) for one in (*days, days_until_worn_worth(worn, rules, 7.0 * WEEKS))]
 
 
 def may_come_up(curves: Iterable[ItemCurve], rules: ShopRules, within_days: float) -> bool:
@@ -124,7 +125,8 @@ def _jobs(picture: CarPicture, text: PlannedText, curves: Curves) -> list[tuple[
     rules, catalogue = picture.shop.rules, catalogue_of(picture.shop)
     named = [one for one in picture.due if one.at in text.items and one.at in curves]
     of_job: dict[str, tuple[float, DueCurve, int]] = {}
-    for due in [one for one in named if is_trigger(one, rules)] or named:
+    reasons = triggers(picture.due, rules)
+    for due in [one for one in named if one in reasons] or named:
         mine = curves[due.at]
         curve = mine.legal if mine.legal is not None and is_at_legal(due, rules) else mine.curve
         work = catalogue[due.item].job.work if due.item in catalogue else due.item

@@ -12,9 +12,9 @@ from numpy.typing import NDArray
 
 from followup.core.forecast.window import DueCurve
 from followup.core.planning.hours import Where, may_leave, next_moment
-from followup.core.planning.what_if.cars import CarAhead
+from followup.core.planning.what_if.cars import CarAhead, ItemAhead
 from followup.core.planning.what_if.draws import DAYS, Array
-from followup.core.planning.worth import days_until_worth
+from followup.core.planning.worth import WornAhead, days_until_worn_worth, days_until_worth
 from followup.core.shop import Shop, ShopRules, closed_because, instant
 
 Kind = Literal["ours", "reminder"]
@@ -50,14 +50,13 @@ def plan_for(shop: Shop, rules: ShopRules, cars: Sequence[CarAhead], today: date
         if kind == "reminder":
             told[at, :1] = max((_UNTRIED if car.last_visit is None else car.last_visit) + REMIND_AFTER_DAYS, 0)
             continue
-        for number, item in enumerate(car.items):
+        for number, (item, days) in enumerate(zip(car.items, _days_until(car.items, rules), strict=True)):
             if not item.may_be_told:
                 continue
-            days = days_until_worth(item.curve, item.near, rules)
-            told[at, number] = _first_day(days - item.since_days)
-            ratio[at, number] = _ratio(item.curve, days + rules.lead_days)
+            told[at, number] = _first_day(days)
+            ratio[at, number] = _ratio(item.curve, _alone(item, rules) + rules.lead_days)
             if item.legal is not None:
-                days = days_until_worth(item.legal, None, rules)
+                days = days_until_worth(item.legal, rules)
                 legal[at, number] = _first_day(days - item.since_days)
                 legal_ratio[at, number] = _ratio(item.legal, days + rules.lead_days)
     dates = [today + timedelta(days=number) for number in range(DAYS + 60)]
@@ -69,6 +68,20 @@ def plan_for(shop: Shop, rules: ShopRules, cars: Sequence[CarAhead], today: date
         later = number if is_open[number] else later
         following[number] = later
     return Plan(kind, rules, told, legal, ratio, legal_ratio, leaves, following)
+
+
+def _days_until(items: Sequence[ItemAhead], rules: ShopRules) -> list[float]:
+    """Days from today until each item, or what wears together, is worth a text."""
+    worn = [WornAhead(one.curve, one.near, one.since_days) for one in items if one.near is not None and one.may_be_told]
+    together = days_until_worn_worth(worn, rules, DAYS)
+    return [together if one.near is not None else days_until_worth(one.curve, rules) - one.since_days for one in items]
+
+
+def _alone(item: ItemAhead, rules: ShopRules) -> float:
+    """Days from its curve until the item is worth a text with no other beside it, as it mostly is after a visit."""
+    if item.near is None:
+        return days_until_worth(item.curve, rules)
+    return days_until_worn_worth([WornAhead(item.curve, item.near)], rules)
 
 
 def _first_day(days: float) -> int:
