@@ -119,7 +119,7 @@ def _are_worth(windows: list[DueWindow], day: float, rules: ShopRules) -> bool:
     """As the planner asks of a car's windows that day."""
     worn = [WornAhead(one.curve, one.near, day - one.as_of.toordinal()) for one in windows if one.near is not None]
     assert len(worn) == len(windows)
-    return worn_are_worth_a_text([one.chances(rules.lead_days) for one in worn], rules)
+    return worn_are_worth_a_text([one.on(rules.lead_days, rules) for one in worn], rules)
 
 
 def test_all_ways_meet_the_same_cars_until_their_texts_part_them() -> None:

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from followup.core.planning.picture import DueItem, ItemAt
-from followup.core.planning.worth import are_reasons, is_worth_a_text, worn_are_worth_a_text, worn_chances
+from followup.core.planning.worth import Worn, are_reasons, first_due, is_worth_a_text, worn_are_worth_a_text
 from followup.core.shop import ShopRules
 from followup.core.vehicle import WALKING_ORDER
 
@@ -40,14 +40,16 @@ def triggers(items: Iterable[DueItem], rules: ShopRules) -> tuple[DueItem, ...]:
     where they are worth a text together, the likeliest of them."""
     items = list(items)
     reasons = [one for one in items if one.chance_near is None and is_worth_a_text(one.chance_by_lead, rules)]
-    worn, chances = [one for one in items if one.chance_near is not None], _of_worn(items)
-    if worn_are_worth_a_text(chances, rules):
-        reasons += [one for one, is_reason in zip(worn, are_reasons(chances), strict=True) if is_reason]
+    of_worn, worn = [one for one in items if one.chance_near is not None], _worn(items)
+    if worn_are_worth_a_text(worn, rules):
+        reasons += [one for one, is_reason in zip(of_worn, are_reasons(worn), strict=True) if is_reason]
     return tuple(one for one in items if one in reasons or is_at_legal(one, rules))
 
 
-def _of_worn(items: Iterable[DueItem]) -> list[tuple[float, float]]:
-    return [(one.chance_by_lead, one.chance_near) for one in items if one.chance_near is not None]
+def _worn(items: Iterable[DueItem]) -> list[Worn]:
+    return [
+        Worn(one.chance_by_lead, one.chance_near, one.chance_joined) for one in items if one.chance_near is not None
+    ]
 
 
 def join(allowed: Iterable[DueItem], rules: ShopRules, asked_again: Iterable[ItemAt] = ()) -> Joined | None:
@@ -70,7 +72,7 @@ def _chance(items: Iterable[DueItem], chosen: Iterable[DueItem]) -> float:
     """That of the likeliest, or that the first of what wears is due where any of that triggers."""
     chances = [one.chance_by_lead for one in chosen]
     if any(one.chance_near is not None for one in chosen):
-        chances.append(worn_chances(_of_worn(items))[0])
+        chances.append(first_due(_worn(items)))
     return max(chances)
 
 

@@ -20,6 +20,7 @@ from followup.core.planning.seasonal import seasonal
 from followup.core.planning.set_change import set_change
 from followup.core.planning.told_along import booked_with, told_along
 from followup.core.planning.walk_ins import free_service, is_free, long_unseen
+from followup.core.planning.worth import COUNTS_FROM
 from followup.core.shop import ShopRules
 
 MISSED_IS_OLD_AFTER_DAYS = 14
@@ -31,7 +32,8 @@ ODOMETER_AFTER_DAYS = 90
 
 def lowest_chance(rules: ShopRules) -> float:
     """The least chance of being due at which any rule of planning begins to ask about an item."""
-    return min(rules.send_at_chance, rules.send_worn_at_chance, rules.join_at_chance, ODOMETER_FROM_CHANCE)
+    together = min(rules.send_worn_at_chance, COUNTS_FROM)
+    return min(rules.send_at_chance, together, rules.join_at_chance, ODOMETER_FROM_CHANCE)
 
 
 def candidates(picture: CarPicture, now: datetime) -> list[Candidate]:

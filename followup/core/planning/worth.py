@@ -17,12 +17,27 @@ from followup.core.forecast.first_due import SHARED_BY_MILES, chance_of_first
 from followup.core.forecast.window import DueCurve
 from followup.core.shop import ShopRules
 
-# What is hardly near its limit at the visit tells nothing of it, and is not read from the store for planning.
+# What will hardly be due even when others would join it counts for nothing: planning does not read it.
 COUNTS_FROM = 0.10
 # A worn item is a reason for the text where it is at least half as likely due as the likeliest.
 _LIKELY = 0.5
 _CLOSE_DAYS = 0.25
 _LONGEST_DAYS = 20_000.0
+
+
+@dataclass(frozen=True)
+class Worn:
+    """The chances of one tire or pad: `due` and `near` its limit once the lead time is over, `joined` of being due
+    within the days after that in which others join."""
+
+    due: float
+    near: float
+    joined: float
+
+    @property
+    def counts(self) -> bool:
+        """Whether it is looked at together with the others."""
+        return self.joined >= COUNTS_FROM
 
 
 @dataclass(frozen=True)
@@ -33,9 +48,11 @@ class WornAhead:
     near: DueCurve
     since_days: float = 0.0
 
-    def chances(self, days: float) -> tuple[float, float]:
-        """The chances of being due, and near, within so many days from today."""
-        return self.curve.chance(self.since_days + days), self.near.chance(self.since_days + days)
+    def on(self, days: float, rules: ShopRules) -> Worn:
+        """Its chances where so many days from today the lead time is over."""
+        by = self.since_days + days
+        joined = self.curve.chance(by + max(rules.joined_within_days, 0))
+        return Worn(self.curve.chance(by), self.near.chance(by), joined)
 
 
 def is_worth_a_text(chance: float, rules: ShopRules) -> bool:
@@ -43,28 +60,30 @@ def is_worth_a_text(chance: float, rules: ShopRules) -> bool:
     return chance >= rules.send_at_chance
 
 
-def worn_chances(chances: Sequence[tuple[float, float]]) -> tuple[float, float]:
-    """The chance that the first of a car's tires and pads is due, and that any is near its limit, of both chances of
-    each."""
-    counted = [one for one in chances if one[1] >= COUNTS_FROM]
-    shared = [SHARED_BY_MILES] * len(counted)
-    first, near = (chance_of_first([one[which] for one in counted], shared) for which in (0, 1))
-    return first, near
+def first_due(worn: Sequence[Worn]) -> float:
+    """The chance that the first of a car's tires and pads is due."""
+    return _of_first([one.due for one in worn if one.counts])
 
 
-def worn_are_worth_a_text(chances: Sequence[tuple[float, float]], rules: ShopRules) -> bool:
-    """By the chances of each tire and pad of a car, (due, near) once the lead time is over; False without any."""
+def worn_are_worth_a_text(worn: Sequence[Worn], rules: ShopRules) -> bool:
+    """Of a car's tires and pads together: the first is likely enough due, any likely enough near its limit, and one
+    alone not hardly due. False without any."""
+    counted = [one for one in worn if one.counts]
     # No more than all of them together: most cars are far from it.
-    if sum(due for due, _ in chances) < rules.send_worn_at_chance:
+    if sum(one.due for one in counted) < rules.send_worn_at_chance or all(one.due < COUNTS_FROM for one in counted):
         return False
-    first, near = worn_chances(chances)
-    return first >= rules.send_worn_at_chance and near >= rules.near_at_chance
+    is_near = _of_first([one.near for one in counted]) >= rules.near_at_chance
+    return is_near and first_due(counted) >= rules.send_worn_at_chance
 
 
-def are_reasons(chances: Sequence[tuple[float, float]]) -> list[bool]:
+def _of_first(chances: list[float]) -> float:
+    return chance_of_first(chances, [SHARED_BY_MILES] * len(chances))
+
+
+def are_reasons(worn: Sequence[Worn]) -> list[bool]:
     """Which of a car's tires and pads that are worth a text together are the reason for it; the others may join."""
-    most = max((due for due, near in chances if near >= COUNTS_FROM), default=0.0)
-    return [near >= COUNTS_FROM and due >= _LIKELY * most for due, near in chances]
+    most = max((one.due for one in worn if one.counts), default=0.0)
+    return [one.counts and one.due >= _LIKELY * most for one in worn]
 
 
 def days_until_worth(curve: DueCurve, rules: ShopRules) -> float:
@@ -80,15 +99,15 @@ def days_until_worn_worth(worn: Sequence[WornAhead], rules: ShopRules, within_da
     if len(worn) == 1:
         return _alone(worn[0], rules) - rules.lead_days
 
-    def chances(days: float) -> list[tuple[float, float]]:
-        return [one.chances(days) for one in worn]
+    def is_worth(days: float) -> bool:
+        return worn_are_worth_a_text([one.on(days, rules) for one in worn], rules)
 
     # None sooner than where one has its share of either chance, none later than where one alone has all of both.
     low = max(_soonest(worn, "curve", rules.send_worn_at_chance), _soonest(worn, "near", rules.near_at_chance))
     if math.isinf(low) or low - rules.lead_days > within_days:
         return math.inf
     high = min(_alone(one, rules) for one in worn)
-    found = _first_day(lambda days: worn_are_worth_a_text(chances(days), rules), low, min(high, _LONGEST_DAYS))
+    found = _first_day(is_worth, low, min(high, _LONGEST_DAYS))
     return found - rules.lead_days
 
 
@@ -98,8 +117,8 @@ def _soonest(worn: Sequence[WornAhead], which: Literal["curve", "near"], chance:
 
 
 def _alone(one: WornAhead, rules: ShopRules) -> float:
-    near = one.near.quantile(max(rules.near_at_chance, COUNTS_FROM))
-    return max(one.curve.quantile(rules.send_worn_at_chance), near) - one.since_days
+    due = one.curve.quantile(max(rules.send_worn_at_chance, COUNTS_FROM))
+    return max(due, one.near.quantile(rules.near_at_chance)) - one.since_days
 
 
 def _first_day(is_worth: Callable[[float], bool], low: float, high: float) -> float:

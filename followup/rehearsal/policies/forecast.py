@@ -44,12 +44,12 @@ def text_days(histories: Sequence[CarHistory], rules: Sequence[ShopRules]) -> tu
         return due[0], due[1]
     sides = _Sides.of_axles(axles, believe_axles(axles, STRAIGHTNESS_VARIANCE))
     action, near = sides.passage("action", 0.0), sides.passage("action", sides.near)
-    for one in dict.fromkeys((it.send_worn_at_chance, it.near_at_chance) for it in rules):
-        is_so = np.array([(it.send_worn_at_chance, it.near_at_chance) == one for it in rules])
+    for one in {id(it): it for it in rules}.values():
+        is_so = np.array([it is one for it in rules])
         rows = np.nonzero(is_so[sides.car])[0]
         cars, group = np.unique(sides.car[rows], return_inverse=True)
         if len(cars):
-            passed = _first_worth(action.only(rows), near.only(rows), group, *one)
+            passed = _first_worth(action.only(rows), near.only(rows), group, one)
             due[0, cars] = sides.day(passed, rows[np.unique(group, return_index=True)[1]])
     plain = np.array([it.send_at_chance for it in rules])[sides.car]
     np.minimum.at(due[1], sides.car, sides.legal_days(plain))
@@ -59,27 +59,32 @@ def text_days(histories: Sequence[CarHistory], rules: Sequence[ShopRules]) -> tu
 
 @dataclass(frozen=True)
 class _Counted:
-    """A passage of rows of which those count that are not merely hardly `near`, as in `planning/worth`."""
+    """A passage of rows, of which those count that will not hardly be due when others would join, as `Worn.counts`."""
 
     passage: Passage
-    near: Passage
+    action: Passage
+    joined_days: int
 
     def chance_by(self, days: Array) -> Array:
         """P(passed by `days` effective days), rows."""
-        return np.where(self.near.chance_by(days) >= COUNTS_FROM, self.passage.chance_by(days), 0.0)
+        counts = self.action.chance_by(days + self.joined_days) >= COUNTS_FROM
+        return np.where(counts, self.passage.chance_by(days), 0.0)
 
     def quantile(self, chance: float) -> Array:
         """Effective days by which each row is passed with that chance, and counts."""
-        return np.maximum(self.passage.quantile(chance), self.near.quantile(COUNTS_FROM))
+        return np.maximum(self.passage.quantile(chance), self.action.quantile(COUNTS_FROM) - self.joined_days)
 
 
-def _first_worth(action: Passage, near: Passage, group: np.ndarray, chance: float, chance_near: float) -> Array:
-    """Effective days until the first of each group (a car) is due, and any near its limit, with these chances."""
-    shared = np.full(len(group), SHARED_BY_MILES)
-    passed = FirstOfSeveral(_Counted(action, near), group, shared).quantile(chance)
-    if chance_near <= 0:
-        return passed
-    return np.maximum(passed, FirstOfSeveral(_Counted(near, near), group, shared).quantile(chance_near))
+def _first_worth(action: Passage, near: Passage, group: np.ndarray, rules: ShopRules) -> Array:
+    """Effective days until each group (a car) is worth a text, as `worn_are_worth_a_text` has it."""
+    passed = np.full(int(group.max()) + 1, np.inf)
+    np.minimum.at(passed, group, action.quantile(COUNTS_FROM))
+    for passage, chance in ((action, rules.send_worn_at_chance), (near, rules.near_at_chance)):
+        if chance > 0:
+            counted = _Counted(passage, action, rules.joined_within_days)
+            first = FirstOfSeveral(counted, group, np.full(len(group), SHARED_BY_MILES))
+            passed = np.maximum(passed, first.quantile(chance))
+    return passed
 
 
 @dataclass(frozen=True)

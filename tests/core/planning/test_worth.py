@@ -9,14 +9,17 @@ import pytest
 
 from followup.core.forecast.first_due import SHARED_BY_MILES, chance_of_first
 from followup.core.forecast.window import CURVE_CHANCES, DueCurve
+from followup.core.planning.send_rule import lowest_chance
 from followup.core.planning.worth import (
+    COUNTS_FROM,
+    Worn,
     WornAhead,
     are_reasons,
     days_until_worn_worth,
     days_until_worth,
+    first_due,
     is_worth_a_text,
     worn_are_worth_a_text,
-    worn_chances,
 )
 from followup.core.shop import ShopRules
 
@@ -46,25 +49,30 @@ def test_days_and_chances_are_one_rule(rules: ShopRules, count: int) -> None:
     worn = [WornAhead(DUE, NEAR, 7.0 * number) for number in range(count)]
     day = days_until_worn_worth(worn, rules)
     for on, is_worth in ((day - 0.5, False), (day + 0.5, True)):
-        chances = [one.chances(on + rules.lead_days) for one in worn]
-        assert worn_are_worth_a_text(chances, rules) is is_worth
+        seen = [one.on(on + rules.lead_days, rules) for one in worn]
+        assert worn_are_worth_a_text(seen, rules) is is_worth
 
 
 def test_several_are_worth_it_sooner_than_one() -> None:
     rules = ShopRules(send_worn_at_chance=0.35, near_at_chance=0.6)
-    assert not worn_are_worth_a_text([(0.3, 0.55)], rules)
-    assert worn_are_worth_a_text([(0.3, 0.55)] * 4, rules)
+    assert not worn_are_worth_a_text([Worn(0.3, 0.55, 0.5)], rules)
+    assert worn_are_worth_a_text([Worn(0.3, 0.55, 0.5)] * 4, rules)
     both = chance_of_first([0.3, 0.2], [SHARED_BY_MILES] * 2)
-    assert worn_chances([(0.3, 0.55), (0.2, 0.5)])[0] == pytest.approx(both) and 0.3 < both < 0.5
+    assert first_due([Worn(0.3, 0.55, 0.5), Worn(0.2, 0.5, 0.5)]) == pytest.approx(both) and 0.3 < both < 0.5
 
 
-def test_what_is_hardly_near_does_not_count_for_planning_does_not_read_it() -> None:
-    assert worn_chances([(0.3, 0.55), (0.05, 0.099)]) == worn_chances([(0.3, 0.55)])
+def test_what_is_hardly_due_does_not_count_for_planning_does_not_read_it() -> None:
+    """What stays under `send_rule.lowest_chance` by the lead time and the days of joining is not read."""
+    assert first_due([Worn(0.3, 0.55, 0.5), Worn(0.05, 0.5, 0.099)]) == first_due([Worn(0.3, 0.55, 0.5)])
     assert not worn_are_worth_a_text([], RULES)
+    assert not worn_are_worth_a_text([Worn(0.09, 0.9, 0.5)] * 4, RULES), "together 10 %, each alone hardly"
+    for rules in (RULES, ShopRules(), ShopRules(send_worn_at_chance=0.01)):
+        assert lowest_chance(rules) <= COUNTS_FROM
 
 
 def test_the_likeliest_are_the_reason() -> None:
-    assert are_reasons([(0.4, 0.9), (0.2, 0.7), (0.19, 0.7), (0.0, 0.05)]) == [True, True, False, False]
+    worn = [Worn(0.4, 0.9, 0.9), Worn(0.2, 0.7, 0.3), Worn(0.19, 0.7, 0.3), Worn(0.0, 0.05, 0.05)]
+    assert are_reasons(worn) == [True, True, False, False]
 
 
 def test_what_never_comes_near_is_never_worth_it() -> None:
