@@ -83,7 +83,7 @@ def _first_week(picture: CarPicture, curves: Curves, room: Room, now: datetime) 
     """The first week in which anything can trigger a text: a chance that reaches the shop's, or a day that the
     customer named."""
     rules, today = picture.shop.rules, picture.day(now)
-    days = _days_until(list(curves.values()), rules)
+    days = _days_until(curves.values(), rules, 7.0 * WEEKS)
     named = [one.until for one in picture.rests] + [one.until for one in picture.recommendations]
     days += [float((day - today).days) for day in named if day and day > today]
     if triggers(picture.due, rules):
@@ -95,18 +95,20 @@ def _first_week(picture: CarPicture, curves: Curves, room: Room, now: datetime) 
     return max(0, int((first + since_monday) // 7))
 
 
-def _days_until(items: Sequence[ItemCurve], rules: ShopRules) -> list[float]:
-    """Days from today until each item, or what wears together, or a legal limit is worth a text."""
+def _days_until(items: Iterable[ItemCurve], rules: ShopRules, within_days: float) -> list[float]:
+    """Days from today until each of a car's items, or what wears together, or a legal limit is worth a text; what is
+    not within so many days may be infinite."""
+    items = list(items)
     alone = [one for one in items if one.near is None]
     worn = [WornAhead(one.curve, one.near, one.since_days) for one in items if one.near is not None]
     days = [days_until_worth(one.curve, rules) - one.since_days for one in alone]
     days += [days_until_worth(one.legal, rules) - one.since_days for one in items if one.legal is not None]
-    return [max(one, 0.0) for one in (*days, days_until_worn_worth(worn, rules, 7.0 * WEEKS))]
+    return [max(one, 0.0) for one in (*days, days_until_worn_worth(worn, rules, within_days))]
 
 
 def may_come_up(curves: Iterable[ItemCurve], rules: ShopRules, within_days: float) -> bool:
-    """Whether one of these items is worth a text within so many days, whatever stops it."""
-    return any(_days_until(one, rules) <= within_days for one in curves)
+    """Whether something of a car, by all of its `curves`, is worth a text within so many days, whatever stops it."""
+    return any(days <= within_days for days in _days_until(curves, rules, within_days))
 
 
 def message_of(picture: CarPicture, text: PlannedText, curves: Curves, room: Room, first_week: int) -> Message:
