@@ -44,6 +44,6 @@ def simulate(cars: int, years: float, seed: int, faults: bool, without_web: bool
     click.echo(f"{cars} cars, {asked.weeks} weeks, seed {seed}{', with faults' if faults else ''}: {lived.in_words}\n")
     click.echo(as_words(ways))
     for one in lived.broken:
-        click.echo(f"broken: {one.promise}: {one.says}")
+        click.echo(f"broken: {one.in_words}, seed {seed}")
     write_json(json_file, [one.to_json() for one in ways])
     sys.exit(1 if lived.broken else 0)

@@ -35,5 +35,5 @@ def live(template: Path, seed: int, days: float, troubled_days: int) -> Recorded
     broken = broken_promises(recorded)
     print(f"seed {seed}: {troubles.in_words()}; {in_one_line(recorded, broken)}")
     for one in broken:
-        print(f"  {one.promise}: {one.says}")
+        print(f"  {one.in_words}")
     return recorded

@@ -87,7 +87,10 @@ def test_the_judge_of_a_day_sees_what_is_broken_on_that_day(tmp_path: Path) -> N
         assert broken_promises(it) == []
         post, row = it.taken("invite")[0]
         it.ledger[row["number"]] = []
-        assert {one.promise for one in broken_promises(it)} == {"consent"}
+        found = broken_promises(it)
+        assert {one.promise for one in found} == {"consent"}
+        # Named, so that it can be looked up.
+        assert f"consent: {post.to}: {post.at:%Y-%m-%d %H:%M:%S} UTC: invite" in found[0].in_words
         later = shop.recorded(shop.world.at + timedelta(days=60))
     # Nothing left since then, so nothing is judged of it.
     assert it.posts and post not in later.posts

@@ -32,14 +32,19 @@ def each_kept_once(it: Recorded) -> Iterator[Broken]:
     for one in it.written:
         count, about = kept[one.sid], f"what {one.sender[-4:]} wrote at {one.at} ({one.meant})"
         if count > 1:
-            yield Broken("kept", f"{about} is kept {count} times")
+            yield Broken("kept", f"{about} is kept {count} times", one.sender, one.at)
         elif not count and one.known_at is not None:
-            yield Broken("kept", f"{about} was acknowledged or listed, and is not kept")
+            yield Broken("kept", f"{about} was acknowledged or listed, and is not kept", one.sender, one.at)
         elif not count and _could_be_known(it, one) < it.ends_at - _HEARD_WITHIN:
-            yield Broken("kept", f"{about} was never fetched")
+            yield Broken("kept", f"{about} was never fetched", one.sender, one.at)
     for row in it.inbound:
         if row["received_at"] < it.ends_at - _READ_WITHIN and (row["handled_at"] is None or not row["outcome"]):
-            yield Broken("kept", f"inbound {row['id']} of {row['received_at']} never came to an end")
+            yield Broken(
+                "kept",
+                f"inbound {row['id']} of {row['received_at']} never came to an end",
+                row["number"],
+                row["received_at"],
+            )
     if it.refused_hooks:
         yield Broken("kept", f"hooks were answered with {sorted(set(it.refused_hooks))}")
 
@@ -71,10 +76,10 @@ def none_after_a_stop(it: Recorded) -> Iterator[Broken]:
             is_late = row["kind"] != "answer" and stop.at + stop.lag + _HEARD_WITHIN < post.at
             if is_known or is_late:
                 yield Broken(
-                    "stop", f"{row['kind']} {row['id']} ({row['reason']}) left at {post.at}, stopped {stop.at}"
+                    "stop", f"{row['kind']} {row['id']} ({row['reason']}) left, stopped {stop.at}", post.to, post.at
                 )
         if confirmed > 1:
-            yield Broken("stop", f"the stop of {stop.sender[-4:]} was confirmed {confirmed} times")
+            yield Broken("stop", f"the stop was confirmed {confirmed} times", stop.sender, stop.at)
     yield from _none_after_an_opt_out(it)
 
 
@@ -91,7 +96,8 @@ def _none_after_an_opt_out(it: Recorded) -> Iterator[Broken]:
         for post, row in it.taken("invite", "visit", "answer"):
             started = any(one.sender == post.to and one.meant == "start" and one.at < post.at for one in it.written)
             if post.to == refused.to and post.at > refused.at and not started and row["reason"] not in _ABOUT_STOPS:
-                yield Broken("stop", f"{row['kind']} {row['id']} left after the provider told of an opt-out")
+                says = f"{row['kind']} {row['id']} left after the provider told of an opt-out"
+                yield Broken("stop", says, post.to, post.at)
 
 
 def symptoms_reach_a_person(it: Recorded) -> Iterator[Broken]:
@@ -104,13 +110,14 @@ def symptoms_reach_a_person(it: Recorded) -> Iterator[Broken]:
         about = f'"{one.body}" of {one.sender[-4:]} at {one.at}'
         mine = _alert_about(it, row)
         if mine is None:
-            yield Broken("symptom", f"{about} raised no alert")
+            yield Broken("symptom", f"{about} raised no alert", one.sender, one.at)
             continue
         if mine["inbound_id"] == row["id"]:
             by = it.read_as(one.known_at) + _ALERTED_WITHIN + _AFTER_A_KILL
             told = [telling["at"] for telling in it.tellings[mine["id"]]]
             if not told or min(told) > by:
-                yield Broken("symptom", f"of {about} nobody was told by {by}: {min(told, default=None)}")
+                says = f"of {about} nobody was told by {by}: {min(told, default=None)}"
+                yield Broken("symptom", says, one.sender, one.at)
     yield from _silent_while_open(it)
 
 
@@ -136,7 +143,8 @@ def _silent_while_open(it: Recorded) -> Iterator[Broken]:
         at = it.read_as(post.at)
         for alert in serious:
             if alert["phone_id"] == row["phone_id"] and alert["raised_at"] < at and _stood_open(alert, at):
-                yield Broken("symptom", f"{row['kind']} {row['id']} ({row['reason']}) left while a symptom was open")
+                says = f"{row['kind']} {row['id']} ({row['reason']}) left while a symptom was open"
+                yield Broken("symptom", says, post.to, post.at)
 
 
 def somebody_knows(it: Recorded) -> Iterator[Broken]:
@@ -148,7 +156,8 @@ def somebody_knows(it: Recorded) -> Iterator[Broken]:
         since = row["planned_at"] - timedelta(minutes=1)
         has_alert = any(one["phone_id"] == row["phone_id"] and _is_since(one, since) for one in it.alerts)
         if not has_alert:
-            yield Broken("unanswered", f"answer {row['id']} ({row['reason']}) never left and nobody knows")
+            says = f"answer {row['id']} ({row['reason']}) never left and nobody knows"
+            yield Broken("unanswered", says, row["number"], row["planned_at"])
 
 
 def _is_since(alert: Row, since: datetime) -> bool:

@@ -48,20 +48,21 @@ def none_lost(it: Recorded) -> Iterator[Broken]:
         yield Broken("lost", f"reason {number} has no text")
     for row in it.texts:
         about = f"text {row['id']} ({row['reason']}, {row['state']}, {row['state_because']})"
+        of = row["number"], row["due_at"]
         if row["state"] == "sent" and row["public_id"] not in taken:
-            yield Broken("lost", f"{about} was not taken by the provider")
+            yield Broken("lost", f"{about} was not taken by the provider", *of)
         elif row["state"] == "failed" and row["public_id"] not in refused:
-            yield Broken("lost", f"{about} was not refused by the provider")
+            yield Broken("lost", f"{about} was not refused by the provider", *of)
         elif row["state"] == "dropped" and not row["state_because"]:
-            yield Broken("lost", f"{about} was dropped without a reason")
+            yield Broken("lost", f"{about} was dropped without a reason", *of)
         elif row["state"] in ("planned", "dropped") and row["public_id"] in taken:
-            yield Broken("lost", f"{about} was taken by the provider")
+            yield Broken("lost", f"{about} was taken by the provider", *of)
         elif row["state"] in ("claimed", "in_flight", "planned") and row["due_at"] < it.ends_at - _A_MOMENT:
-            yield Broken("lost", f"{about} was due at {row['due_at']} and nothing came of it")
+            yield Broken("lost", f"{about} was due at {row['due_at']} and nothing came of it", *of)
         elif row["state"] == "unknown" and row["in_flight_at"] < it.ends_at - _COMES_TO_AN_END - _away(it):
-            yield Broken("lost", f"{about} is in doubt since {row['in_flight_at']}")
+            yield Broken("lost", f"{about} is in doubt since {row['in_flight_at']}", *of)
         elif row["state"] == "held" and (row["public_id"] not in asked and row["public_id"] in it.reported):
-            yield Broken("lost", f"{about} is held although its delivery was reported")
+            yield Broken("lost", f"{about} is held although its delivery was reported", *of)
 
 
 def _away(it: Recorded) -> timedelta:
@@ -71,20 +72,22 @@ def _away(it: Recorded) -> timedelta:
 
 def none_twice(it: Recorded) -> Iterator[Broken]:
     """No text was taken twice, and nobody got the same words again without having written in between."""
+    last = {post.public_id: post for post in it.posts if post.sid}
     for which, count in Counter(post.public_id for post in it.posts if post.sid).items():
         if count > 1:
-            yield Broken("twice", f"{which} was taken {count} times")
+            yield Broken("twice", f"{which} was taken {count} times", last[which].to, last[which].at)
     tries = Counter((row["number"], row["reason_id"], row["try_no"]) for post, row in it.taken() if post.sid)
     for (number, reason_id, try_no), count in tries.items():
         if count > 1:
-            yield Broken("twice", f"{number[-4:]} got try {try_no} of reason {reason_id} {count} times")
+            yield Broken("twice", f"{number[-4:]} got try {try_no} of reason {reason_id} {count} times", number)
     bound = {post.sid: post.public_id for post in it.posts if post.sid}
     for row in it.texts:
         if row["state"] == "sent" and bound.get(row["provider_id"]) != row["public_id"]:
-            yield Broken("twice", f"text {row['id']} is bound to {row['provider_id']}, which is another one's")
+            says = f"text {row['id']} is bound to {row['provider_id']}, which is another one's"
+            yield Broken("twice", says, row["number"], row["in_flight_at"])
     for post in it.posts:
         if post.sid and not it.has_row(post):
-            yield Broken("twice", f"{post.public_id} left and no text of the program is that")
+            yield Broken("twice", f"{post.public_id} left and no text of the program is that", post.to, post.at)
     yield from _same_words(it)
 
 
@@ -96,7 +99,7 @@ def _same_words(it: Recorded) -> Iterator[Broken]:
         wrote = [one.at for one in it.written if one.sender == number]
         for first, second in pairwise(sorted(times)):
             if second - first < _DAY and not any(first - _DAY < at <= second for at in wrote):
-                yield Broken("twice", f"{number[-4:]} got the same words at {first} and {second}")
+                yield Broken("twice", f"{number[-4:]} got the same words at {first} and {second}", number, second)
 
 
 def in_hours(it: Recorded) -> Iterator[Broken]:
@@ -113,7 +116,8 @@ def in_hours(it: Recorded) -> Iterator[Broken]:
         lands_by = at + max(post.taken_at - post.at, timedelta(seconds=post.valid_seconds - 1))
         for zone in zones.get(post.to, {it.shop.zone}):
             if not _is_open(it, kind, at, zone) or not _is_open(it, kind, lands_by, zone, at):
-                yield Broken("hours", f"{kind} {row['id']} ({row['reason']}) left at {_wall(at, zone)} in {zone}")
+                says = f"{kind} {row['id']} ({row['reason']}) left at {_wall(at, zone)} in {zone}"
+                yield Broken("hours", says, post.to, post.at)
                 break
 
 
@@ -163,7 +167,8 @@ def with_consent(it: Recorded) -> Iterator[Broken]:
             continue
         if row["kind"] == "visit" and any(one.sender == post.to and one.at <= post.at for one in it.written):
             continue
-        yield Broken("consent", f"{row['kind']} {row['id']} ({row['reason']}) left without consent for {cover}")
+        says = f"{row['kind']} {row['id']} ({row['reason']}) left without consent for {cover}"
+        yield Broken("consent", says, post.to, post.at)
 
 
 def _covers(it: Recorded, number: str, at: datetime) -> set[str]:
@@ -194,9 +199,9 @@ def seldom_enough(it: Recorded) -> Iterator[Broken]:
             is_same = first["reason_id"] == second["reason_id"]
             days = min(rules.try_again_days, rules.try_again_days_legal) if is_same else rules.invite_every_days
             if second_at - first_at < timedelta(days=days) - slack:
-                yield Broken("spacing", f"{number[-4:]} was invited on {first_at} and {second_at}")
+                yield Broken("spacing", f"{number[-4:]} was invited on {first_at} and {second_at}", number, second_at)
         for days, most in ((30, rules.invites_in_30_days), (365, rules.invites_a_year)):
             for at, _ in invites:
                 count = sum(at - timedelta(days=days) + slack < other <= at for other, _ in invites)
                 if count > most:
-                    yield Broken("caps", f"{number[-4:]} got {count} invites in {days} days")
+                    yield Broken("caps", f"{number[-4:]} got {count} invites in {days} days", number, at)

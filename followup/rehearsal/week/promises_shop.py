@@ -19,7 +19,8 @@ def none_while_in_the_shop(it: Recorded) -> Iterator[Broken]:
         for stay in it.stays:
             is_there = stay.opened_at < post.at and (stay.closed_at is None or post.at < stay.closed_at)
             if stay.vehicle_id == row["vehicle_id"] and is_there:
-                yield Broken("visit", f"invite {row['id']} left at {post.at} while its car was in the shop")
+                says = f"invite {row['id']} left while its car was in the shop"
+                yield Broken("visit", says, post.to, post.at)
 
 
 def within_capacity(it: Recorded) -> Iterator[Broken]:
@@ -42,7 +43,7 @@ def within_capacity(it: Recorded) -> Iterator[Broken]:
             yield Broken("capacity", f"{used:.1f} hours of {skill} are booked on {day}")
     for at, count in check_ins.items():
         if count > rules.advisors_at_check_in:
-            yield Broken("capacity", f"{count} cars are to be checked in at {at}")
+            yield Broken("capacity", f"{count} cars are to be checked in at {at}", at=at)
     for day, count in loaners.items():
         if count > rules.loaners:
             yield Broken("capacity", f"{count} loaners are promised on {day}")

@@ -149,9 +149,9 @@ class _Life:
 
     def _note(self, broken: list[Broken]) -> None:
         for one in broken:
-            if (which := f"{one.promise}: {one.says}") not in self._broken:
+            if (which := one.in_words) not in self._broken:
                 self._broken[which] = one
-                self._say(f"broken: {which}")
+                self._say(f"broken: {which}, seed {self.asked.seed}")
 
     def _note_text(self, row: Row) -> None:
         if row["kind"] == "invite":
