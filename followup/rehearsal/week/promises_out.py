@@ -96,7 +96,7 @@ def _same_words(it: Recorded) -> Iterator[Broken]:
     for post, _ in it.taken("answer", "visit", "invite"):
         alike[post.to, post.body].append(post.at)
     for (number, _), times in alike.items():
-        wrote = [one.at for one in it.written if one.sender == number]
+        wrote = it.wrote_at.get(number, [])
         for first, second in pairwise(sorted(times)):
             if second - first < _DAY and not any(first - _DAY < at <= second for at in wrote):
                 yield Broken("twice", f"{number[-4:]} got the same words at {first} and {second}", number, second)
@@ -127,7 +127,7 @@ def _zone(number: str) -> set[str]:
 
 
 def _wrote_lately(it: Recorded, post: Post) -> bool:
-    return any(one.sender == post.to and one.at <= post.at <= one.at + _A_MOMENT for one in it.written)
+    return any(at <= post.at <= at + _A_MOMENT for at in it.wrote_at.get(post.to, []))
 
 
 def _is_open(it: Recorded, kind: str, at: datetime, zone: str, same_day_as: datetime | None = None) -> bool:

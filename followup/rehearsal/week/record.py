@@ -49,6 +49,14 @@ class Recorded:
         """The texts by their public id."""
         return {row["public_id"]: row for row in self.texts}
 
+    @cached_property
+    def wrote_at(self) -> dict[str, list[datetime]]:
+        """When each number wrote."""
+        found: dict[str, list[datetime]] = {}
+        for one in self.written:
+            found.setdefault(one.sender, []).append(one.at)
+        return found
+
     def taken(self, *kinds: str) -> list[tuple[Post, Row]]:
         """What the provider took, with the program's row, of those kinds (all, without any named)."""
         found = ((post, self.text_of[post.public_id]) for post in self.posts if post.sid and self.has_row(post))
@@ -84,14 +92,18 @@ def record(
         posts = _later(provider.posts, since - _PLANNED_BEFORE)
         written = _later(provider.written, since - _WRITTEN_BEFORE)
     with store.read() as connection:
-        phones = people.all_phones(connection, shop_id)
         texts = outbox.texts_of_shop(connection, shop_id, since and since - _PLANNED_BEFORE)
         if since is not None:
             known = {row["public_id"] for row in texts}
             posts = [one for one in posts if one.at >= since or one.public_id in known]
             posts, texts = _with_earlier_invites(connection, shop_id, provider, posts, texts)
         inbound, found, tellings = _of_phones(connection, shop_id, since)
-        numbers = {row["number"] for row in phones} if since is None else {one.to for one in posts}
+        if since is None:
+            phones = people.all_phones(connection, shop_id)
+            numbers = {row["number"] for row in phones}
+        else:
+            numbers = {one.to for one in posts}
+            phones = list(people.phones_of_numbers(connection, shop_id, numbers).values())
         return Recorded(
             shop=shops.load_shop(connection, shop_id), ends_at=now, posts=posts, written=written,
             stays=[one for one in stays if since is None or one.closed_at is None or one.closed_at >= since],

@@ -72,6 +72,7 @@ class Staff:
     at_visit: Callable[[Stay, int], object] | None = None
     stays: list[Stay] = field(default_factory=list)
     _expected: set[tuple[int, datetime]] = field(default_factory=set)
+    _here: set[int] = field(default_factory=set)
 
     def __post_init__(self) -> None:
         with self.store.read() as connection:
@@ -198,13 +199,14 @@ class Staff:
 
     def take_in(self, vehicle_id: int, *, is_booked: bool = False) -> bool:
         """A car comes; False where it cannot be taken in."""
-        if not self.pages_open() or any(one.vehicle_id == vehicle_id and not one.closed_at for one in self.stays):
+        if not self.pages_open() or vehicle_id in self._here:
             return False
         visit_id = open_visit(self.store, self.shop_id, vehicle_id, None, self.by.name, self._now())
         if visit_id is None:
             return False
         stay = Stay(vehicle_id, self.world.at, is_booked=is_booked)
         self.stays.append(stay)
+        self._here.add(vehicle_id)
         back_at = self.world.at + timedelta(hours=self.random.uniform(0.5, 5))
         self.world.call_at(back_at, partial(self._give_back, stay, visit_id))
         return True
@@ -221,6 +223,7 @@ class Staff:
             add_work(self.store, self.shop_id, visit_id, done, self.by.name, now)
         close_visit(self.store, self.shop_id, visit_id, None, self.by.name, now)
         stay.closed_at = self.world.at
+        self._here.discard(stay.vehicle_id)
         return True
 
 

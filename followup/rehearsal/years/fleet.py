@@ -12,7 +12,7 @@ from typing import Any
 import numpy as np
 
 from followup.rehearsal.fleet.driving import WEEK
-from followup.rehearsal.policies.cars import DONE_WITHIN, ITEMS, PLACES, LivedCars, entered
+from followup.rehearsal.policies.cars import DONE_WITHIN, ITEMS, PLACES, LivedCars, Read, entered
 from followup.rehearsal.policies.world import BEGINS_ON, People, build_world
 from followup.rehearsal.years.crowd import consent_of, language_of, phone_of
 
@@ -43,6 +43,9 @@ class LivingFleet:
     cars: LivedCars
     counted: Counted = field(default_factory=Counted)
     _written: int = 0
+    # What would be written of every car in that week, and which were worked on since it was drawn.
+    _read: tuple[int, Read] | None = None
+    _worked_on: set[int] = field(default_factory=set)
 
     @staticmethod
     def drawn(count: int, weeks: int, seed: int) -> LivingFleet:
@@ -94,8 +97,9 @@ class LivingFleet:
         return float(self.cars.odometer[car])
 
     def _visit(self, car: int, wall: str) -> tuple[dict[str, Any], bool]:
-        row, read = np.array([car]), self.cars.read()
+        row, read = np.array([car]), self._reading(car)
         done, rotated = self.cars.do(row, read)
+        self._worked_on.add(car)
         self._written += 1
         readings = [
             entered(item, place, value).model_dump(mode="json", exclude_defaults=True)
@@ -114,6 +118,14 @@ class LivingFleet:
             "customer": self._customer(car), "vehicle": self._vehicle(car), "readings": readings, "work_done": work,
         }  # fmt: skip
         return line, bool(done.any())
+
+    def _reading(self, car: int) -> Read:
+        """Drawn once a week for all, since it is the same by the week's seed; anew for a car that is here again."""
+        week = self.cars.week
+        if self._read is None or self._read[0] != week:
+            self._read = week, self.cars.read()
+            self._worked_on.clear()
+        return self.cars.read() if car in self._worked_on else self._read[1]
 
     def _customer(self, car: int) -> dict[str, Any]:
         consent = consent_of(car, BEGINS_ON)
