@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter, defaultdict
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 from followup.rehearsal.week.broken import Broken
@@ -27,7 +27,7 @@ def within_capacity(it: Recorded) -> Iterator[Broken]:
     """Bookings that stand fit the check-ins and labor hours of their days."""
     rules, zone = it.shop.rules, ZoneInfo(it.shop.zone)
     hours: dict[tuple[date, str], float] = defaultdict(float)
-    check_ins: Counter[object] = Counter()
+    check_ins: Counter[datetime] = Counter()
     loaners: Counter[date] = Counter()
     for row in it.requests:
         if row["state"] not in _STANDS or row["slot_at"] is None:
