@@ -134,6 +134,29 @@ def sending(texts: int, postgresql: str | None, json_file: Path | None) -> None:
     _tell(figures, json_file)
 
 
+@bench.command()
+@click.option(
+    "--vehicles", type=click.IntRange(min=20, max=1_000_000), default=20_000, show_default=True,
+    help="Cars, 500 a shop; 38 kB of disk each.",
+)  # fmt: skip
+@click.option(
+    "--seconds", type=click.FloatRange(min=1, max=120), default=8, show_default=True,
+    help="How long the hook is posted to beside it.",
+)  # fmt: skip
+@click.option("--seed", type=int, default=7001, show_default=True, help="Of the first shop, of which all are copies.")
+@click.option("--postgresql", metavar="URL", help="An empty PostgreSQL database to sweep as well.")
+@json_option
+def sweep(vehicles: int, seconds: float, seed: int, postgresql: str | None, json_file: Path | None) -> None:
+    """How long a day's look over all cars takes, beside the least that it can be, and what the hook notices of it;
+    on this machine alone."""
+    from followup.rehearsal.bench.sweep import Asked, bench_sweep
+
+    asked = Asked(vehicles, seconds, seed, postgresql)
+    with click.progressbar(length=asked.steps, label="sweeping", file=sys.stderr) as bar:
+        figures = bench_sweep(asked, bar.update)
+    _tell(figures, json_file)
+
+
 @bench.command("what-if")
 @click.option("--cars", type=click.IntRange(min=20), default=150, show_default=True, help="Cars that are replayed.")
 @click.option("--worlds", type=click.IntRange(min=2), default=10, show_default=True, help="Worlds of the replay.")

@@ -11,6 +11,7 @@
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from datetime import date, datetime
@@ -37,7 +38,8 @@ _CARS_AT_ONCE = 50
 # What a text may call "last changed" or "last done"; a tire that was moved is the same tire.
 _CHANGES = ("replaced", "serviced", "topped_off")
 _OVERTAKES = ("replaced", "rotated", "topped_off", "serviced")
-_KEPT_AT_ONCE = 5
+# Who waits to write (a hook) is let in between: a transaction of these cars is short, and SQLite's lock is not fair.
+_KEPT_AT_ONCE, _PAUSE_SECONDS = 2, 0.005
 
 
 Bodies = list[tuple[str, str, dict[str, Any]]]
@@ -58,7 +60,7 @@ def forecast_windows(
         shop = shops.load_shop(connection, shop_id)
         priors = priors_of(connection, shop)
         wanted = windows.cars_with_news(connection, shop_id) if vehicle_ids is None else list(vehicle_ids)
-    waiting, done = iter(wanted), 0
+    waiting, done, pause = iter(wanted), 0, threading.Event()
     while batch := list(islice(waiting, _CARS_AT_ONCE)):
         with store.read() as connection:
             # Read before the histories, for the same reason.
@@ -67,6 +69,8 @@ def forecast_windows(
         made = list(_forecast(shop, priors, histories, day_of(now, shop.zone)))
         made += [(one, now.date(), [], []) for one, history in histories.items() if history is None]
         for begin in range(0, len(made), _KEPT_AT_ONCE):
+            if begin:
+                pause.wait(_PAUSE_SECONDS)
             with store.write() as connection:
                 _keep(connection, shop_id, made[begin : begin + _KEPT_AT_ONCE], known, now)
         done += len(batch)

@@ -24,9 +24,9 @@ from followup.rehearsal.faults.shop import Shop, demo_address, fill_shop
 from followup.storage import shops
 from followup.storage.store import Store, make_engine
 
-_ADDRESS = "https://texts.example"
+ADDRESS = "https://texts.example"
 _THREADS = 16
-_BODIES = ("thanks", "Thursday at 9 works", "how much is it?", "STOP", "call me please", "what time do you close?")
+BODIES = ("thanks", "Thursday at 9 works", "how much is it?", "STOP", "call me please", "what time do you close?")
 _RATES = (20, 200)
 # What the provider's patience and the design ask: milliseconds.
 _P99 = {20: 50.0, 200: 100.0}
@@ -54,7 +54,7 @@ def bench_hooks(asked: Asked, progress: Callable[[int], object]) -> list[Figure]
         both = _serve_both(Path(name), stack)
         found: dict[tuple[str, str], Answers] = {}
         for poster in both.values():
-            post_at(poster.who, _BODIES, 20, 2)
+            post_at(poster.who, BODIES, 20, 2)
         for kind in ("alone", "beside a writer"):
             with ExitStack() as writers:
                 if kind != "alone":
@@ -62,10 +62,10 @@ def bench_hooks(asked: Asked, progress: Callable[[int], object]) -> list[Figure]
                         writers.enter_context(_running("hot_writer", one.url))
                 for rate in _RATES:
                     for name_of, one in both.items():
-                        found[name_of, f"{rate}/s {kind}"] = post_at(one.who, _BODIES, rate, asked.seconds)
+                        found[name_of, f"{rate}/s {kind}"] = post_at(one.who, BODIES, rate, asked.seconds)
                         progress(1)
         for name_of, one in both.items():
-            found[name_of, "saturated"] = post_as_fast_as_taken(one.who, _BODIES, asked.saturating)
+            found[name_of, "saturated"] = post_as_fast_as_taken(one.who, BODIES, asked.saturating)
             progress(1)
     return _figures(found)
 
@@ -80,35 +80,36 @@ def _serve_both(folder: Path, stack: ExitStack) -> dict[str, _Served]:
     own, bare = folder / "ours", folder / "bare"
     own.mkdir()
     bare.mkdir()
-    ports = [_free_port(), _free_port()]
+    ports = [free_port(), free_port()]
     shop = Shop(own, f"sqlite+pysqlite:///{own / 'shop.db'}", ports[0])
     fill_shop(shop, is_planned=False)
     store = Store(make_engine(shop.url))
     with store.read() as connection:
         to = shops.load_shop(connection, shops.shop_codes(connection)[0][0]).texts_from
     store.close()
-    environment = shop.environment(demo_address(9), FOLLOWUP_PUBLIC_BASE_URL=_ADDRESS, FOLLOWUP_WEB_THREADS="16")
+    environment = shop.environment(demo_address(9), FOLLOWUP_PUBLIC_BASE_URL=ADDRESS, FOLLOWUP_WEB_THREADS="16")
     # The hook goes by the real time, as in a shop.
     del environment["FOLLOWUP_CLOCK"]
-    stack.enter_context(_process([sys.executable, "-m", "followup.cli", "web"], environment, own))
+    stack.enter_context(running_process([sys.executable, "-m", "followup.cli", "web"], environment, own))
     database = str(bare / "bare.db")
-    arguments = [str(ports[1]), database, _ADDRESS + "/hooks/texts", TOKEN, str(_THREADS)]
+    arguments = [str(ports[1]), database, ADDRESS + "/hooks/texts", TOKEN, str(_THREADS)]
     stack.enter_context(_running("bare_hook", *arguments))
-    ours = _Served(Poster(ports[0], _ADDRESS, ACCOUNT, TOKEN, to), shop.url)
+    ours = _Served(Poster(ports[0], ADDRESS, ACCOUNT, TOKEN, to), shop.url)
     least = _Served(replace(ours.who, port=ports[1]), f"sqlite+pysqlite:///{database}")
     for one in (ours, least):
-        _wait_for(one.who.port)
+        wait_for(one.who.port)
     return {OURS: ours, BARE: least}
 
 
 @contextmanager
 def _running(module: str, *arguments: str) -> Iterator[None]:
-    with _process([sys.executable, "-m", f"followup.rehearsal.bench.{module}", *arguments], {}, None):
+    with running_process([sys.executable, "-m", f"followup.rehearsal.bench.{module}", *arguments], {}, None):
         yield
 
 
 @contextmanager
-def _process(command: list[str], environment: dict[str, str], folder: Path | None) -> Iterator[None]:
+def running_process(command: list[str], environment: dict[str, str], folder: Path | None) -> Iterator[None]:
+    """A process that ends with the block; its words go to a log in that folder."""
     plain = {name: value for name, value in os.environ.items() if not name.startswith("FOLLOWUP_")}
     with (folder / "log" if folder else Path(os.devnull)).open("wb") as log:
         process = subprocess.Popen(command, env={**plain, **environment}, stdout=log, stderr=log)
@@ -119,13 +120,15 @@ def _process(command: list[str], environment: dict[str, str], folder: Path | Non
         process.wait(20)
 
 
-def _free_port() -> int:
+def free_port() -> int:
+    """A port of this machine that nobody listens at."""
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         return int(free.getsockname()[1])
 
 
-def _wait_for(port: int) -> None:
+def wait_for(port: int) -> None:
+    """Wait until somebody listens there; `TimeoutError` after half a minute."""
     for _ in range(600):
         try:
             socket.create_connection(("127.0.0.1", port), timeout=1).close()
