@@ -3,18 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from sqlalchemy import Connection, select
 
 from followup.core.items import catalogue_of
 from followup.core.planning.paced import PACED_REASON
+from followup.core.planning.pacing.brought import Brought
 from followup.core.planning.pacing.room import Room, TextOut, ToLeave, added, expected, expected_of_placed, room_of
-from followup.core.planning.pacing.weeks import LANDING_SHARES, chance_booked, week_of
+from followup.core.planning.pacing.weeks import LANDING_SHARES, week_of
 from followup.core.planning.slots import hours_of
 from followup.core.shop import Shop
 from followup.core.wall import day_of
 from followup.storage import outbox, requests, results, rows, slots, tables
+from followup.storage.brought import brought_by_texts
 from followup.storage.rows import Row
 
 _BRINGS_WORK = (PACED_REASON, "set_change")
@@ -24,8 +27,9 @@ Expected = dict[str, list[float]]
 
 def look_at_room(connection: Connection, shop: Shop, now: datetime) -> tuple[Room, Expected]:
     """The weeks from tomorrow on, and what the texts that are out are expected to use of them."""
-    room = room_of(shop, slots.taken(connection, shop, now), day_of(now, shop.zone))
-    return room, expected(room, _texts_out(connection, shop, now))
+    there = room_of(shop, slots.taken(connection, shop, now), day_of(now, shop.zone))
+    there = replace(there, brought=brought_by_texts(connection, shop.id, now))
+    return there, expected(there, _texts_out(connection, shop, there.brought, now))
 
 
 def with_placed(
@@ -59,7 +63,7 @@ def _is_after(at: datetime | None, made_at: datetime) -> bool:
     return at is not None and at >= made_at
 
 
-def _texts_out(connection: Connection, shop: Shop, now: datetime) -> Iterator[TextOut]:
+def _texts_out(connection: Connection, shop: Shop, brought: Brought, now: datetime) -> Iterator[TextOut]:
     """Invites about work that have brought no answer in work yet, and wishes that wait for a time."""
     since, catalogue = now - _STILL_LANDS, catalogue_of(shop)
     heard_at = _heard_at(connection, shop, since)
@@ -71,7 +75,7 @@ def _texts_out(connection: Connection, shop: Shop, now: datetime) -> Iterator[Te
             if row["number"] in stopped or heard_at.get(vehicle_id, since) > at:
                 continue
             hours = hours_of(catalogue[item] for item, _ in row["facts"].get("items", ()) if item in catalogue)
-            yield TextOut(day_of(at, shop.zone), chance_booked(row["try_no"]), hours)
+            yield TextOut(day_of(at, shop.zone), brought.chance(row["try_no"]), hours)
     for row in requests.open_requests(connection, shop.id):
         # What is held for it is used up already, and a move leaves the old time to somebody else.
         if not slots.is_held(row, now) and row["replaces_id"] is None:

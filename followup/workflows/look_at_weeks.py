@@ -9,6 +9,7 @@ from collections import Counter
 from dataclasses import dataclass
 from datetime import date, datetime
 
+from followup.core.planning.pacing.brought import Brought
 from followup.core.planning.pacing.weeks import WEEKS
 from followup.storage import paced, people, room, seen, shops
 from followup.storage.rows import Row
@@ -58,6 +59,7 @@ class WeeksPage:
     postponed: int
     waiting: tuple[Waiting, ...]
     waiting_count: int
+    brought: Brought
 
 
 def look_at_weeks(store: Store, shop_id: int, now: datetime) -> WeeksPage:
@@ -89,6 +91,7 @@ def look_at_weeks(store: Store, shop_id: int, now: datetime) -> WeeksPage:
             postponed=sum(one["begins_on"] is None for one in ahead),
             waiting=tuple(_waiting(connection, shop_id, one) for one in waiting[:MOST_WAITING]),
             waiting_count=len(waiting),
+            brought=there.brought,
         )  # fmt: skip
 
 

@@ -24,6 +24,7 @@ from followup.core.planning.slots import labor_left
 from followup.core.shop import FORECAST_RULES, Shop, ShopRules, closed_because
 from followup.core.wall import day_of
 from followup.storage import people, pictures, results, shops
+from followup.storage.brought import brought_by_texts
 from followup.storage.rows import Row
 from followup.storage.store import Connection, Store
 
@@ -82,7 +83,10 @@ def try_rules(
     with store.read() as connection:
         shop = shops.load_shop(connection, shop_id)
         cars, names = _cars(connection, shop, now)
-        odds = odds_of(_counted(connection, shop, now, len(names)))
+        brought = brought_by_texts(connection, shop_id, now)
+        counted = odds_of(_counted(connection, shop, now, len(names)))
+        # Pacing and what if go by the same.
+        odds = replace(counted, booked=(brought.booked[0], brought.booked[1]), landing=brought.landing)
     rules, today = replace(shop.rules, **news), day_of(now, shop.zone)
     plans = [plan_for(shop, shop.rules, cars, today), plan_for(shop, rules, cars, today)]
     plans.append(plan_for(shop, shop.rules, cars, today, "reminder"))
@@ -159,23 +163,16 @@ def _counted(connection: Connection, shop: Shop, now: datetime, cars: int) -> An
 
     since = now - COUNTED_FOR
     texts = results.invites_with_try(connection, shop.id, since, REASON)
-    asked = results.requests_since(connection, shop.id, since)
     visits = results.visits_since(connection, shop.id, since)
     stops = len(results.stops_since(connection, shop.id, since))
-    asked_of, texts_of = _by_car(asked, "asked_at"), _by_car(texts, "sent_at")
-    tries: list[tuple[int, int]] = []
-    for number in (1, 2):
-        # Who may still answer is not counted yet.
-        mine = [one for one in texts if one["try_no"] == number and one["sent_at"] <= now - BOOKED_WITHIN]
-        came = [one for one in mine if _any_between(asked_of, one, one["sent_at"], one["sent_at"] + BOOKED_WITHIN)]
-        tries.append((len(came), len(mine)))
+    texts_of = _by_car(texts, "sent_at")
     prompted = [
         one for one in visits if _any_between(texts_of, one, one["opened_at"] - PROMPTED_WITHIN, one["opened_at"])
     ]
     first = min((one["opened_at"] for one in visits), default=now)
     years = cars * (now - first) / COUNTED_FOR
     own = (len(visits) - len(prompted), years)
-    return Counted(tries[0], tries[1], (min(stops, len(texts)), len(texts)), own)
+    return Counted(stops=(min(stops, len(texts)), len(texts)), own=own)
 
 
 def _by_car(found: Sequence[Row], at: str) -> dict[int, list[datetime]]:

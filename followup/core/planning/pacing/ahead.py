@@ -17,7 +17,7 @@ from followup.core.planning.joining import is_at_legal, triggers
 from followup.core.planning.paced import PACED_REASON
 from followup.core.planning.pacing.message import Message, costs_of
 from followup.core.planning.pacing.room import Room
-from followup.core.planning.pacing.weeks import POSTPONED, WEEKS, chance_booked
+from followup.core.planning.pacing.weeks import POSTPONED, WEEKS
 from followup.core.planning.picture import CarPicture, ItemAt, PlannedText
 from followup.core.planning.slots import hours_of
 from followup.core.planning.stops import stops_against
@@ -115,7 +115,7 @@ def message_of(picture: CarPicture, text: PlannedText, curves: Curves, room: Roo
     """That invite as something to be placed."""
     rules, catalogue = picture.shop.rules, catalogue_of(picture.shop)
     hours = hours_of(catalogue[item] for item, _ in text.items if item in catalogue)
-    chance = chance_booked(text.try_number)
+    chance = room.brought.chance(text.try_number)
     jobs = _jobs(picture, text, curves)
     costs = costs_of(jobs, chance, first_week, room, rules.send_at_chance)
     return Message((text.phone_id, text.vehicle, text.reason), hours, chance, costs, first_week, text.is_legal)

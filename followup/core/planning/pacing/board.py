@@ -22,9 +22,11 @@ class Board:
                 self.left[name][week] -= each
         weeks = len(next(iter(self.left.values())))
         self.landings = [
-            [(week, share) for week, share in landings(room.leaves(number)).items() if week < weeks]
-            for number in range(WEEKS)
+            [(week, share) for week, share in self._landings(number).items() if week < weeks] for number in range(WEEKS)
         ]
+
+    def _landings(self, number: int) -> dict[int, float]:
+        return landings(self.room.leaves(number), shares=self.room.brought.landing)
 
     def copy(self) -> Board:
         """The same to go on from in another way."""

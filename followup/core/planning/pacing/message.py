@@ -69,7 +69,7 @@ def costs_of(
     costs, least = [], 0.0
     for week in range(POSTPONED + 1):
         if week >= first_week:
-            shares = landings(room.leaves(week))
+            shares = landings(room.leaves(week), shares=room.brought.landing)
             cost = sum(share * loss(7.0 * number + 3.5) for number, share in shares.items())
             least = max(least, chance * cost) + _EARLIER * chance
         costs.append(least)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from zoneinfo import ZoneInfo
 
+from followup.core.planning.pacing.brought import USUAL, Brought
 from followup.core.planning.pacing.weeks import ALL_WEEKS, landings, monday_of, week_of
 from followup.core.planning.slots import Taken, labor_left
 from followup.core.shop import Shop, open_span
@@ -22,7 +23,8 @@ class Room:
     """By what is used up, and by week from that of `begins_on` (a Monday) on; this week counts from tomorrow.
 
     `planned` is what the open days hold, `booked` what bookings and held times use of it, `free` what no day of the
-    week has given away. What the shop plans no hours for is not in it: an advisor arranges such work.
+    week has given away; `brought` what texts bring, and when. What the shop plans no hours for is not in it: an advisor
+    arranges such work.
     """
 
     begins_on: date
@@ -30,6 +32,7 @@ class Room:
     planned: Mapping[str, Weekly]
     booked: Mapping[str, Weekly]
     free: Mapping[str, Weekly]
+    brought: Brought = USUAL
 
     def begin_of(self, week: int) -> date:
         """The Monday of that week."""
@@ -72,7 +75,8 @@ def room_of(shop: Shop, taken: Iterable[Taken], today: date, weeks: int = ALL_WE
                 # A day that is overbooked takes nothing off the others.
                 free[name][week] += max(left, 0.0)
         day += timedelta(days=1)
-    return Room(begins_on, today, *({name: tuple(one[name]) for name in names} for one in (planned, booked, free)))
+    weekly = [{name: tuple(one[name]) for name in names} for one in (planned, booked, free)]
+    return Room(begins_on, today, weekly[0], weekly[1], weekly[2])
 
 
 def _day(shop: Shop, day: date, taken: list[Taken]) -> dict[str, tuple[float, float]]:
@@ -102,7 +106,7 @@ def expected_of_placed(room: Room, placed: Iterable[ToLeave]) -> dict[str, list[
     weeks = len(next(iter(room.free.values())))
     found = {name: [0.0] * weeks for name in room.free}
     for one in placed:
-        for week, share in landings(room.leaves(max(one.week, 0))).items():
+        for week, share in landings(room.leaves(max(one.week, 0)), shares=room.brought.landing).items():
             for name, each in uses_of(one.hours).items():
                 if name in found and week < weeks:
                     found[name][week] += one.chance * share * each
@@ -119,13 +123,13 @@ def expected(room: Room, out: Iterable[TextOut]) -> dict[str, list[float]]:
     weeks, from_day = len(next(iter(room.free.values()))), (room.today - room.begins_on).days + 1.0
     found = {name: [0.0] * weeks for name in room.free}
     for one in out:
-        shares = landings((one.on - room.begins_on).days + 1.0, from_day)
+        shares = landings((one.on - room.begins_on).days + 1.0, from_day, room.brought.landing)
         ahead = sum(shares.values())
         # Who has not booked so far books later with what is left of the chance.
         chance = one.chance / max(1.0 - one.chance * (1.0 - ahead), 1e-9) if one.chance < 1.0 else 1.0
         if one.chance == 1.0 and ahead < 1.0:
             # A wish that waits is settled soon, however old it is.
-            shares = landings(from_day)
+            shares = landings(from_day, shares=room.brought.landing)
         for name, each in uses_of(one.hours).items():
             for week, share in shares.items():
                 if name in found and 0 <= week < weeks:

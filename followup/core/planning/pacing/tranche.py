@@ -13,7 +13,7 @@ from followup.core.items import catalogue_of
 from followup.core.planning.draw import drawn
 from followup.core.planning.pacing.board import Board
 from followup.core.planning.pacing.message import Message
-from followup.core.planning.pacing.weeks import POSTPONED, chance_booked
+from followup.core.planning.pacing.weeks import POSTPONED
 from followup.core.planning.picture import CarPicture, SetChange
 from followup.core.planning.set_change import REASON, SET_AT, joined_with
 from followup.core.planning.slots import hours_of
@@ -27,7 +27,7 @@ def tranche(pictures: Iterable[CarPicture], due: SetChange, board: Board, now: d
     phones: set[int] = set()
     found = []
     for picture in order(pictures, due, now):
-        message = message_of(picture, due, now)
+        message = message_of(picture, board.room.brought.chance(1), now)
         if picture.phone.id in phones or not board.fits(message, 0):
             continue
         board.put(message, 0)
@@ -44,9 +44,9 @@ def order(pictures: Iterable[CarPicture], due: SetChange, now: datetime) -> list
     )  # fmt: skip
 
 
-def message_of(picture: CarPicture, due: SetChange, now: datetime) -> Message:
-    """The invite as something that is placed: what its visit uses, and how likely one comes of it."""
+def message_of(picture: CarPicture, chance: float, now: datetime) -> Message:
+    """The invite as something that is placed: what its visit uses, and the chance that one comes of it."""
     catalogue = catalogue_of(picture.shop)
     hours = hours_of(catalogue[item] for item, _ in (SET_AT, *joined_with(picture, now)) if item in catalogue)
     key = (picture.phone.id, picture.vehicle, REASON)
-    return Message(key, hours, chance_booked(1), (0.0,) * (POSTPONED + 1))
+    return Message(key, hours, chance, (0.0,) * (POSTPONED + 1))

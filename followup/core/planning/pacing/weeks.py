@@ -8,7 +8,8 @@ from datetime import date, timedelta
 # Weeks in which an invite may leave; one that fits none of them is postponed.
 WEEKS = 12
 POSTPONED = WEEKS
-# In the first, second, third and fourth week after a text (as the project's design has them; not learned yet).
+# In the first, second, third and fourth week after a text (as the project's design has them; `brought` learns from them
+# on).
 LANDING_SHARES = (0.35, 0.30, 0.20, 0.15)
 # The last texts of the twelve weeks still bring visits in these: the first one comes the day after the text.
 ALL_WEEKS = WEEKS + len(LANDING_SHARES) + 1
@@ -25,11 +26,6 @@ def monday_of(day: date) -> date:
 def week_of(begins_on: date, day: date) -> int:
     """The number of a day's week, counted from the week that begins on that Monday; negative before."""
     return (monday_of(day) - begins_on).days // _DAYS
-
-
-def chance_booked(try_number: int) -> float:
-    """The chance that this text brings a booking."""
-    return BOOKED_ON_TRY[min(try_number, len(BOOKED_ON_TRY)) - 1]
 
 
 def landings(
