@@ -17,6 +17,15 @@ _OF_PHONES = (
     .order_by(desc(tables.alerts.c.id))
 )
 
+# Asked every second or two, and made once.
+_ALERTS = tables.alerts.c
+_DUE = (
+    select(tables.alerts)
+    .where(_ALERTS.shop_id == rows.given("shop_id"), _ALERTS.closed_at.is_(None), _ALERTS.acknowledged_at.is_(None))
+    .where(or_(_ALERTS.next_at.is_(None), _ALERTS.next_at <= rows.given("now")))
+    .order_by(_ALERTS.raised_at)
+)
+
 
 def raise_alert(connection: Connection, **values: Any) -> int | None:
     """Raise an alert; None where the same cause raised one of that kind before."""
@@ -46,12 +55,7 @@ def is_raised(connection: Connection, shop_id: int, kind: str, raised_by: str) -
 
 def due_alerts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
     """Alerts that nobody answered and whose next telling has come."""
-    table = tables.alerts
-    query = select(table).where(
-        table.c.shop_id == shop_id, table.c.closed_at.is_(None), table.c.acknowledged_at.is_(None),
-        or_(table.c.next_at.is_(None), table.c.next_at <= now),
-    )  # fmt: skip
-    return rows.every(connection, query.order_by(table.c.raised_at))
+    return rows.every(connection, _DUE, shop_id=shop_id, now=now)
 
 
 def load_alert(connection: Connection, shop_id: int, alert_id: int) -> Row | None:

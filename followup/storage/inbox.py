@@ -58,6 +58,13 @@ _CONVERSATIONS = (
 )
 _CONVERSATIONS_OF = _CONVERSATIONS.where(tables.conversations.c.phone_id.in_(rows.among("phone_ids")))
 
+_INBOUND = tables.inbound.c
+_WAITING = (
+    select(_INBOUND.id, _INBOUND.number, _INBOUND.body)
+    .where(_INBOUND.shop_id == rows.given("shop_id"), _INBOUND.handled_at.is_(None))
+    .order_by(_INBOUND.received_at, _INBOUND.id)
+)
+
 
 def keep_raw(connection: Connection, **values: Any) -> int | None:
     """Keep an inbound text as it came; None where the provider's id was kept before (a duplicate has no effect)."""
@@ -89,11 +96,7 @@ def unhandled(connection: Connection, shop_id: int) -> list[int]:
 def waiting(connection: Connection, shop_id: int) -> list[Row]:
     """The same texts (`id`, `number`, `body`) in the order in which they were written: one that was fetched late may
     have been written before one that was kept before it."""
-    table = tables.inbound
-    query = select(table.c.id, table.c.number, table.c.body).where(
-        table.c.shop_id == shop_id, table.c.handled_at.is_(None)
-    )
-    return rows.every(connection, query.order_by(table.c.received_at, table.c.id))
+    return rows.every(connection, _WAITING, shop_id=shop_id)
 
 
 def known_ids(connection: Connection, provider_ids: list[str]) -> set[str]:

@@ -11,6 +11,9 @@ from sqlalchemy.exc import IntegrityError
 
 from followup.storage import rows, tables
 
+_BEATS = select(tables.heartbeats)
+_LEASE = select(tables.leases).where(tables.leases.c.name == rows.given("name"))
+
 
 def database_now(connection: Connection) -> datetime:
     """The instant that leases go by: the database's clock. A trial that steps time puts its own in this one's place."""
@@ -32,7 +35,7 @@ def take_lease(connection: Connection, name: str, holder: str, lasts: timedelta)
     A new holder raises the term, so that what an earlier holder still does can be told apart.
     """
     table, now = tables.leases, database_now(connection)
-    found = rows.first(connection, select(table).where(table.c.name == name))
+    found = rows.first(connection, _LEASE, name=name)
     if found is None:
         try:
             with connection.begin_nested():
@@ -94,4 +97,4 @@ def beat(connection: Connection, names: Iterable[str], now: datetime) -> None:
 
 def last_beats(connection: Connection) -> dict[str, datetime]:
     """When each tick last ran."""
-    return {row["name"]: row["at"] for row in rows.every(connection, select(tables.heartbeats))}
+    return {row["name"]: row["at"] for row in rows.every(connection, _BEATS)}

@@ -30,6 +30,12 @@ _LOST = (
     .where(_TEXTS.claimed_until < rows.given("now"))
     .with_for_update(skip_locked=True)
 )
+_TO_LOOK_UP = (
+    select(tables.texts)
+    .where(_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.state == "unknown")
+    .where(or_(_TEXTS.look_at.is_(None), _TEXTS.look_at <= rows.given("now")))
+    .order_by(_TEXTS.id)
+)
 _HELD = select(_TEXTS.id).where(_TEXTS.id.in_(rows.among("text_ids"))).order_by(_TEXTS.id).with_for_update()
 _FOUND = select(_TEXTS.id, _TEXTS.provider_id).where(
     _TEXTS.provider_id.in_(rows.among("provider_ids")), _TEXTS.state_because == FOUND_IN_LIST
@@ -54,11 +60,7 @@ def mark_lost_in_flight(connection: Connection, shop_id: int, first_look: dateti
 
 def unknown_texts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
     """Texts of unknown outcome whose next look has come."""
-    table = tables.texts
-    query = select(table).where(
-        table.c.shop_id == shop_id, table.c.state == "unknown", or_(table.c.look_at.is_(None), table.c.look_at <= now)
-    )
-    return rows.every(connection, query.order_by(table.c.id))
+    return rows.every(connection, _TO_LOOK_UP, shop_id=shop_id, now=now)
 
 
 def keep_receipt(

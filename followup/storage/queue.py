@@ -1,44 +1,53 @@
-"""When something is due next, whatever it is: what a stepped clock goes to."""
+"""When something is due next, whatever it is: what a stepped clock goes to.
+
+Asked at every step, so that the statements are made once.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import datetime
 
-from sqlalchemy import Connection, func, or_, select
+from sqlalchemy import ColumnElement, Connection, ScalarSelect, func, or_, select
 
-from followup.storage import tables
+from followup.storage import rows, tables
+
+_TEXTS, _ALERTS, _REQUESTS = tables.texts.c, tables.alerts.c, tables.booking_requests.c
+_NOW = rows.given("now")
+_IS_OPEN = (_ALERTS.closed_at.is_(None), _ALERTS.acknowledged_at.is_(None))
+
+
+def _waiting() -> Iterator[ColumnElement[bool]]:
+    for table, *told in (
+        (tables.texts, _TEXTS.state == "planned", _TEXTS.due_at <= _NOW),
+        (tables.inbound, tables.inbound.c.handled_at.is_(None)),
+        (tables.alerts, *_IS_OPEN, or_(_ALERTS.next_at.is_(None), _ALERTS.next_at <= _NOW)),
+    ):
+        yield select(table.c.id).where(table.c.shop_id == rows.given("shop_id"), *told).exists()
+
+
+def _next() -> Iterator[ScalarSelect[datetime]]:
+    for query in (
+        select(func.min(_TEXTS.due_at)).where(_TEXTS.state == "planned", _TEXTS.due_at > _NOW),
+        select(func.min(_TEXTS.look_at)).where(_TEXTS.state == "unknown", _TEXTS.look_at > _NOW),
+        select(func.min(_TEXTS.claimed_until)).where(
+            _TEXTS.state.in_(("claimed", "in_flight")), _TEXTS.claimed_until > _NOW
+        ),
+        select(func.min(_ALERTS.next_at)).where(*_IS_OPEN, _ALERTS.next_at > _NOW),
+        select(func.min(_REQUESTS.offered_until)).where(_REQUESTS.state == "offered", _REQUESTS.offered_until > _NOW),
+    ):
+        yield query.scalar_subquery()
+
+
+_IS_WAITING = select(or_(*_waiting()))
+_NEXT = select(*_next())
 
 
 def is_anything_waiting(connection: Connection, shop_id: int, now: datetime) -> bool:
     """Whether at `now` a planned text is due, something that came in is not handled, or an alert is to be told."""
-    texts, alerts, inbound = tables.texts, tables.alerts, tables.inbound
-    asked = (
-        (texts, texts.c.state == "planned", texts.c.due_at <= now),
-        (inbound, inbound.c.handled_at.is_(None)),
-        (
-            alerts, alerts.c.closed_at.is_(None), alerts.c.acknowledged_at.is_(None),
-            or_(alerts.c.next_at.is_(None), alerts.c.next_at <= now),
-        ),
-    )  # fmt: skip
-    return any(
-        connection.execute(select(table.c.id).where(table.c.shop_id == shop_id, *told).limit(1)).first() is not None
-        for table, *told in asked
-    )
+    return bool(connection.execute(_IS_WAITING, {"shop_id": shop_id, "now": now}).scalar())
 
 
 def next_instants(connection: Connection, now: datetime) -> list[datetime]:
     """The next instants after `now` at which a text, a look-up, the end of a claim, an alert or a held offer is due."""
-    texts, alerts, requests = tables.texts, tables.alerts, tables.booking_requests
-    asked = (
-        select(func.min(texts.c.due_at)).where(texts.c.state == "planned", texts.c.due_at > now),
-        select(func.min(texts.c.look_at)).where(texts.c.state == "unknown", texts.c.look_at > now),
-        select(func.min(texts.c.claimed_until)).where(
-            texts.c.state.in_(("claimed", "in_flight")), texts.c.claimed_until > now
-        ),
-        select(func.min(alerts.c.next_at)).where(
-            alerts.c.closed_at.is_(None), alerts.c.acknowledged_at.is_(None), alerts.c.next_at > now
-        ),
-        select(func.min(requests.c.offered_until)).where(requests.c.state == "offered", requests.c.offered_until > now),
-    )
-    found = [connection.execute(query).scalar() for query in asked]
-    return [one for one in found if one is not None]
+    return [one for one in connection.execute(_NEXT, {"now": now}).one() if one is not None]

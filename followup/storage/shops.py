@@ -32,6 +32,7 @@ _VERSIONS = (
     .order_by(desc(tables.shop_versions.c.version))
 )
 _NEWEST = _VERSIONS.limit(1)
+_CODES = select(tables.shops.c.id, tables.shops.c.code).order_by(tables.shops.c.id)
 
 _KNOWN: WeakKeyDictionary[Engine, dict[int, tuple[tuple[Any, ...], Shop]]] = WeakKeyDictionary()
 
@@ -63,9 +64,7 @@ def change_shop(connection: Connection, shop_id: int, **facts: Any) -> None:
 
 def shop_codes(connection: Connection) -> list[tuple[int, str]]:
     """Every shop's id and code."""
-    return [
-        (row["id"], row["code"]) for row in rows.every(connection, select(tables.shops).order_by(tables.shops.c.id))
-    ]
+    return [(shop_id, code) for shop_id, code in connection.execute(_CODES)]
 
 
 def load_shop(connection: Connection, shop_id: int) -> Shop:
