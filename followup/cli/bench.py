@@ -54,6 +54,19 @@ def replies(said: int, rounds: int, long_texts: int, seed: int, json_file: Path 
 
 
 @bench.command()
+@click.option("--rounds", type=click.IntRange(min=1), default=15, show_default=True, help="Rounds that are timed.")
+@json_option
+def checks(rounds: int, json_file: Path | None) -> None:
+    """Templates, passwords and tokens, each beside the library that does the bulk of it."""
+    from followup.rehearsal.bench.checks import Asked, bench_checks
+
+    asked = Asked(rounds)
+    with click.progressbar(length=asked.steps, label="checking", file=sys.stderr) as bar:
+        figures = bench_checks(asked, bar.update)
+    _tell(figures, json_file)
+
+
+@bench.command()
 @click.option(
     "--seconds", type=click.FloatRange(min=1, max=60), default=8, show_default=True, help="How long each rate is held."
 )
@@ -131,6 +144,19 @@ def sending(texts: int, postgresql: str | None, json_file: Path | None) -> None:
     asked = Asked(texts, postgresql)
     with click.progressbar(length=asked.steps, label="sending", file=sys.stderr) as bar:
         figures = bench_sending(asked, bar.update)
+    _tell(figures, json_file)
+
+
+@bench.command()
+@click.option("--rounds", type=click.IntRange(min=1), default=5, show_default=True, help="How often each is started.")
+@json_option
+def start(rounds: int, json_file: Path | None) -> None:
+    """How long the help and the first page take to start, beside the least that could; on this machine alone."""
+    from followup.rehearsal.bench.start import Asked, bench_start
+
+    asked = Asked(rounds)
+    with click.progressbar(length=asked.steps, label="starting", file=sys.stderr) as bar:
+        figures = bench_start(asked, bar.update)
     _tell(figures, json_file)
 
 

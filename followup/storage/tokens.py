@@ -9,6 +9,9 @@ from sqlalchemy import Connection, select, update
 from followup.storage import rows, tables
 from followup.storage.rows import Row
 
+# Asked with each request of another program.
+_OF_HASH = select(tables.api_tokens).where(tables.api_tokens.c.token_hash == rows.given("token_hash"))
+
 
 def add_token(connection: Connection, shop_id: int, name: str, token_hash: str, now: datetime) -> bool:
     """Keep a token by its hash; False where the name was used before."""
@@ -20,8 +23,7 @@ def add_token(connection: Connection, shop_id: int, name: str, token_hash: str, 
 
 def find_token(connection: Connection, token_hash: str) -> Row | None:
     """The token of that hash, revoked or not."""
-    table = tables.api_tokens
-    return rows.first(connection, select(table).where(table.c.token_hash == token_hash))
+    return rows.first(connection, _OF_HASH, token_hash=token_hash)
 
 
 def tokens_of_shop(connection: Connection, shop_id: int) -> list[Row]:

@@ -9,9 +9,11 @@ from __future__ import annotations
 
 import json
 import logging
+import threading
 from base64 import b64encode
 from collections.abc import Sequence
 from datetime import datetime, timedelta
+from functools import partial
 from typing import Any
 from urllib.parse import urlencode
 
@@ -118,7 +120,17 @@ class Twilio:
         self._account_sid = account_sid
         self._by_token = [RequestValidator(token) for token in auth_tokens]
         self._by_shared_key = [RequestValidator(key) for key in shared_keys]
-        self._messages = _messages(account_sid, auth_tokens[0], address, seconds)
+        # Made when it is first asked for: the pages check signatures and send nothing, and it takes its time to import.
+        self._client_of = partial(_messages, account_sid, auth_tokens[0], address, seconds)
+        self._client: Any = None
+        self._making = threading.Lock()
+
+    @property
+    def _messages(self) -> Any:
+        if self._client is None:
+            with self._making:
+                self._client = self._client or self._client_of()
+        return self._client
 
     def send(self, text: OutgoingText) -> SentReceipt:
         """See Transport. One POST, whatever comes back."""

@@ -19,7 +19,6 @@ from followup.storage import calendars, people, shops
 from followup.storage.rows import Row
 from followup.storage.seen import car_words
 from followup.storage.store import Connection, Store
-from followup.wording.calendar_file import calendar_file
 from followup.wording.shipped import phrase_file
 
 # What is over stays in the feed for so long.
@@ -45,7 +44,7 @@ def look_at_feed(store: Store, token: str, base_url: str, now: datetime) -> byte
             for one in placed
             if one.booking.id in rows
         ]
-    return calendar_file(f"{shop.name}: {feed['name']}", entries)
+    return _file(f"{shop.name}: {feed['name']}", entries)
 
 
 def look_at_visit(store: Store, code: str, base_url: str, now: datetime) -> bytes | None:
@@ -62,7 +61,14 @@ def look_at_visit(store: Store, code: str, base_url: str, now: datetime) -> byte
         if row is None or mine is None or _is_over(mine, shop, now):
             return None
         entry = _for_customer(connection, shop, row, mine)
-    return calendar_file(shop.name, [entry])
+    return _file(shop.name, [entry])
+
+
+def _file(name: str, entries: Iterable[CalendarEntry]) -> bytes:
+    # Its library takes a tenth of a second to import, which no start of the pages has to wait for.
+    from followup.wording.calendar_file import calendar_file
+
+    return calendar_file(name, entries)
 
 
 def _is_over(placed: Placed, shop: Shop, now: datetime) -> bool:

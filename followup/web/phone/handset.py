@@ -9,7 +9,6 @@ from __future__ import annotations
 import logging
 from typing import Any
 
-import requests
 from flask import abort, flash, redirect, render_template, request, url_for
 from flask.typing import ResponseReturnValue
 
@@ -114,6 +113,9 @@ def _post(number: str, words: str) -> bool:
     # A page must never carry texts to another machine, however the public address is set.
     if not clock.is_loopback(url):
         return False
+    # It takes a tenth of a second, which no start of the pages has to wait for.
+    import requests
+
     try:
         taken = requests.post(url, data=sent, headers=headers, timeout=POST_TIMEOUT_SECONDS)
     except requests.RequestException:
