@@ -6,6 +6,7 @@ the program is saved. Told what to do by lines of JSON on its standard input; an
 
 from __future__ import annotations
 
+import gc
 import json
 import os
 import signal
@@ -100,6 +101,9 @@ def _obey(alive: set[int]) -> None:
         asked = json.loads(line)
         if "first" in asked:
             answer: object = become(Order.from_json(asked["first"]))
+            # What every fork has alike is looked through by none of them again, and none copies its pages for it.
+            gc.collect()
+            gc.freeze()
         elif "start" in asked:
             answer = pid = _start(asked["start"])
             alive.add(pid)
