@@ -33,10 +33,11 @@ def test_shops_are_alike_and_only_what_is_told_is_news(database_url: str, monkey
         foreign = select(func.count()).select_from(made.join(cars, made.c.vehicle_id == cars.c.id))
         assert connection.execute(foreign.where(made.c.shop_id != cars.c.shop_id)).scalar_one() == 0
     quiet = sweep_a_day(database_url, group.now, 0)
-    assert quiet["cars"] == 0 and quiet["writes"] == quiet["texts"] == 0
+    assert quiet["forecast"] < quiet["look"] and quiet["cars"] == 0 and quiet["writes"] == quiet["texts"] == 0
     told = tell_odometers(store, group, 4)
     found = sweep_a_day(database_url, group.now, 3)
     assert (found["cars"], found["anew"], told) == (6, 3, 6) and 0 < found["longest"] < 60 and found["writes"] > 0
+    assert found["forecast_worked"] > 0
     store.close()
 
 
@@ -50,6 +51,8 @@ def test_the_table_tells_each_bar(monkeypatch: pytest.MonkeyPatch) -> None:
     asked = {check: one.asked for check, one in figures.items() if one.asked}
     assert asked["SQLite, the day's sweep, a million cars at that pace"] == "<= 60 s"
     assert asked["SQLite, news of one in 100, a million cars at that pace"] == "<= 2 s"
+    # Of twenty cars none is the hundredth: what was not measured does not hold.
+    assert figures["SQLite, news of one in 100, a million cars at that pace"].holds is False
     assert figures["SQLite, hook beside it, p99"].holds is False
     assert figures["SQLite, hook beside it, not accepted"].holds is True
 

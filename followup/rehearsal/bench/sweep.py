@@ -9,6 +9,7 @@ held against the same pace. The hook is posted to while it goes on. Loopback onl
 from __future__ import annotations
 
 import json
+import math
 import subprocess
 import sys
 import tempfile
@@ -129,21 +130,27 @@ def _measured(bench: _Bench, name: str, seconds: float) -> list[Figure]:
     bare = bare_sweep.rows_a_second(bench.url, bench.folder, _BARE_ROWS, threading.Event().wait)
     a_million = _MILLION / group.cars
     anew = quiet["anew_seconds"] / max(quiet["anew"], 1.0)
-    # What the day with news took more, in which all else was done once more as well.
-    extra, worked = (max(news[one] - quiet[one], 0.0) for one in ("seconds", "worked"))
     anew_worked = quiet["anew_worked"] / max(quiet["anew"], 1.0)
-    looked, decided = quiet["forecast"] * a_million, quiet["plan"] * a_million
+    # However many cars the fleet has, by how long each with news took; where none had any, nothing was measured.
+    of_one = _MILLION / _EVERY / news["cars"] if news["cars"] else math.inf
+    of_news, of_news_worked = news["forecast"] * of_one, news["forecast_worked"] * of_one
+    looked, decided = quiet["look"] * a_million, quiet["plan"] * a_million
     return [
         Figure(f"{name}: cars; shops; windows", f"{group.cars:,}; {group.shops:,}; {group.windows:,}"),
         *_pace(f"{name}, the day's sweep", quiet["seconds"] * a_million, quiet["worked"] * a_million, _FULL[name]),
         beside(f"{name}, of it looking for news", looked, 1, " s"),
         beside(f"{name}, of it deciding who is written to", decided, 1, " s"),
         Figure(f"{name}: told anew; forecast anew in one day", f"{changed:,}; {news['cars']:,.0f}"),
-        *_pace(f"{name}, news of one in {_EVERY}", extra * a_million, worked * a_million, _CHANGED),
+        *_pace(f"{name}, news of one in {_EVERY}", of_news, of_news_worked, _CHANGED),
         *_pace(f"{name}, all forecast anew", anew * _MILLION, anew_worked * _MILLION, _FULL[name]),
         at_most(f"{name}, memory", max(quiet["mib"], news["mib"]), _MOST_MIB, 0, " MiB"),
         at_most(f"{name}, longest write", 1000 * max(quiet["longest"], news["longest"]), _LONGEST_MS, 1, " ms"),
-        beside(f"{name}, longest write, of a processor", 1000 * quiet["longest_worked"], 1, " ms"),
+        beside(
+            f"{name}, longest write, of a processor",
+            1000 * max(quiet["longest_worked"], news["longest_worked"]),
+            1,
+            " ms",
+        ),
         at_most(f"{name}, hook beside it, p99", answers.at(99), _P99_MS, 1, " ms"),
         at_most(f"{name}, hook beside it, max", answers.at(100), _MOST_MS, 1, " ms"),
         at_most(f"{name}, hook beside it, not accepted", answers.refused, 0, 0),

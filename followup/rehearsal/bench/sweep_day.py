@@ -15,7 +15,7 @@ from typing import Any
 
 from sqlalchemy import event, select
 
-from followup.storage import shops, tables
+from followup.storage import shops, tables, windows
 from followup.storage.store import Store, make_engine
 from followup.workflows.forecast_windows import forecast_windows
 from followup.workflows.plan_texts import plan_texts
@@ -49,16 +49,21 @@ def sweep(url: str, now: datetime, anew: int) -> dict[str, float]:
     store = Store(make_engine(url))
     _warm_up(store, now)
     longest = LongestWrite(store.engine)
-    found = {"forecast": 0.0, "plan": 0.0, "cars": 0.0, "texts": 0.0}
+    found = {"look": 0.0, "forecast": 0.0, "forecast_worked": 0.0, "plan": 0.0, "cars": 0.0, "texts": 0.0}
     began, worked = time.perf_counter(), time.process_time()
     with store.read() as connection:
         codes = shops.shop_codes(connection)
     for shop_id, code in codes:
         at = time.perf_counter()
-        found["cars"] += forecast_windows(store, shop_id, now)
+        with store.read() as connection:
+            news = windows.cars_with_news(connection, shop_id)
+        looked, at_work = time.perf_counter(), time.process_time()
+        found["cars"] += forecast_windows(store, shop_id, now, news) if news else 0
         between = time.perf_counter()
+        found["forecast_worked"] += time.process_time() - at_work
         found["texts"] += plan_texts(store, shop_id, now)
-        found["forecast"] += between - at
+        found["look"] += looked - at
+        found["forecast"] += between - looked
         found["plan"] += time.perf_counter() - between
         print(code, flush=True)
     found |= {"seconds": time.perf_counter() - began, "worked": time.process_time() - worked}
