@@ -26,8 +26,23 @@ FOLDER = Path(__file__).parent / "labeled_lines"
 KEPT = {"English": "english_kept", "Spanish": "spanish_kept"}
 """By these nothing was mended and nothing fitted but certainty: they judge."""
 WHOLE = {
-    "English": ("english_hard", "english_times", "english_mixed", "english_more", "english_daily"),
-    "Spanish": ("spanish_times", "spanish_mixed", "spanish_more", "spanish_daily"),
+    "English": (
+        "english_hard",
+        "english_times",
+        "english_mixed",
+        "english_more",
+        "english_daily",
+        "english_first_sight",
+        "english_people",
+    ),
+    "Spanish": (
+        "spanish_times",
+        "spanish_mixed",
+        "spanish_more",
+        "spanish_daily",
+        "spanish_first_sight",
+        "spanish_people",
+    ),
 }
 MEANINGS_ONLY = {
     "English": ("english_first", "english_second", "english_third", "english_fourth", "english_alike"),

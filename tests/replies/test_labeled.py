@@ -74,3 +74,17 @@ def test_no_stop_and_no_symptom_is_missed_or_made_up(cases: list[Case]) -> None:
     for asked, text, meanings, _ in cases:
         found = set(read(text, asked).meanings)
         assert found & {"stop", "symptom"} == set(meanings.split()) & {"stop", "symptom"}, text
+
+
+# Replies of other people, each with a day of its own told beside the visit: what they showed when last changed.
+OTHER_PEOPLE = {"English": (95, 97), "Spanish": (93, 97)}
+
+
+@pytest.mark.parametrize("language", OTHER_PEOPLE)
+def test_replies_of_other_people_are_read_whole(language: str) -> None:
+    cases = [case for name in ("people", "first_sight") for case in lines(f"{language.lower()}_{name}")]
+    whole, first = shares(cases)
+    assert whole >= OTHER_PEOPLE[language][0] and first >= OTHER_PEOPLE[language][1]
+    for asked, text, meanings, _ in cases:
+        found = set(read(text, asked).meanings)
+        assert found & {"stop", "symptom"} == set(meanings.split()) & {"stop", "symptom"}, text

@@ -8,10 +8,11 @@ from datetime import datetime, timedelta
 from followup.core.replies import visit_times
 from followup.core.replies.contract import TimeWindow
 from followup.core.replies.decision import Decision
-from followup.core.replies.intents import accept, running_late
+from followup.core.replies.intents import running_late
 from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import iso, overlaps, point, window
+from followup.core.replies.yes_words import has_yes_word
 
 LONGEST_SHIFT_MINUTES = 28 * 24 * 60
 _OTHER_TIME = phrases(
@@ -89,7 +90,7 @@ def _is_there(now: Situation) -> bool:
 
 def _says_yes_on_time(now: Situation) -> bool:
     """Whether who is on the way says yes, and nothing of coming late."""
-    return now.asked == "confirm" and accept.has_yes_word(now.said) and not running_late.tells_lateness(now.said)
+    return now.asked == "confirm" and has_yes_word(now.said) and not running_late.tells_lateness(now.said)
 
 
 _HERE = phrases(
@@ -156,7 +157,7 @@ def _confirm(now: Situation, made: Decision, booked: datetime) -> None:
         made.forget_times()  # the day of the question: `how much will I owe on Thursday`
         return
     is_farewell = made.times and all(entry.start[:10] == iso(booked)[:10] for entry in made.times)
-    if is_farewell and accept.has_yes_word(now.said) and _SEE_YOU_EARLY.search(now.text):
+    if is_farewell and has_yes_word(now.said) and _SEE_YOU_EARLY.search(now.text):
         made.become("accept", ("propose", "decline", "move"))
         made.times, made.question, made.is_settled = (), None, True
         return

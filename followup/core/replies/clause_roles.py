@@ -66,7 +66,8 @@ _JOINT = OnFirstUse(
     r"move|get|book|set|schedule|then)\b|\w+day (?:i|we)\b)|\by (?=(?:l[oa]s?|me|nos|puedo|podemos|mejor|ponga\w*|"
     r"anot\w+|paso|que|de "
     r"ahi)\b)|\b(?=(?:can|could) (?:i|we|you|u|it)\b|how about\b|what about\b|lets\b|any (?:way|chance)\b|would "
-    r"(?:it|you|that)\b|ill take\b|puede ser\b|se puede\b|podriamos\b|podemos\b|podria\b)"
+    r"(?:it|you|that)\b|ill take\b|puede ser\b|se puede\b|podriamos\b|podemos\b|podria\b|mejor (?:el|la|en|a|para|"
+    r"manana|otro)\b)"
     rf"|{_NO_NEW_CLAUSE_AFTER}\b(?=(?:{_SUBJECT})\b)"
 )
 _CAR = r"(?:it|her|him|that|this|(?:the|my|our) (?:\w+ )?(?:car|truck|van|suv|jeep|sedan|pickup|vehicle|ride|keys?))"

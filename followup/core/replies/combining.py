@@ -19,6 +19,7 @@ from followup.core.replies.other_questions import asks_something_else
 from followup.core.replies.said import Said, phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import point
+from followup.core.replies.yes_words import has_yes_word
 
 _OVER_WITH = frozenset({"stop", "stranger", "gone", "done"})
 
@@ -72,19 +73,21 @@ def _settle_asides(now: Situation, made: Decision) -> None:
         if "decline" in made.codes and not decline.holds(symptoms.without_reports(now.said)):
             made.drop(("decline",))
         is_kept = now.asked == "confirm" and accept.holds(symptoms.without_reports(now.said))
-        if not (accept.has_yes_word(now.said) or is_kept) or _FINE_BUT.match(now.text):
+        if not (has_yes_word(now.said) or is_kept) or _FINE_BUT.match(now.text):
             made.drop(("accept",))
     if "help" in made.codes and not _asks_of_service_apart(now.text):
         made.drop(("explain",))
     is_of_place = re.search(r"address|located|direccion|ubica|open|abren", now.text)
     if "help" in made.codes and not is_of_place:
         made.drop(("where",))
-    if "where" in made.codes and not accept.has_yes_word(now.said) and _asks_opening_alone(now.text):
+    if "where" in made.codes and not has_yes_word(now.said) and _asks_opening_alone(now.text):
         made.forget_times()
         made.drop(("accept",) if decline.starts_with_no(now.said) else ("accept", "decline"))
+    if {"done", "where"} <= made.codes and not now.said.has_question:
+        made.drop(("where",))  # `donde mi cuñado`: at his place
     if "complaint" in made.codes:
         made.drop(("thanks",))
-        if not accept.has_yes_word(now.said) or _SARCASM.search(now.text):
+        if not has_yes_word(now.said) or _SARCASM.search(now.text):
             made.drop(("accept",))
     if "call" in made.codes and _CALL_AT.search(now.text):
         made.forget_times()
@@ -152,7 +155,7 @@ _NOT_SURE_WHEN = re.compile(
 
 
 def _settle_yes_and_no(now: Situation, made: Decision) -> None:
-    has_yes, starts_no = accept.has_yes_word(now.said), decline.starts_with_no(now.said)
+    has_yes, starts_no = has_yes_word(now.said), decline.starts_with_no(now.said)
     if {"accept", "decline"} <= made.codes:
         made.doubts.append("yes and no")
         made.drop(("accept",) if starts_no or not has_yes else ("decline",))
@@ -176,7 +179,7 @@ def _settle_yes_and_no(now: Situation, made: Decision) -> None:
 
 def _settle_yes_and_later(now: Situation, made: Decision) -> None:
     """A yes counts for nothing beside a later, unless it says `but`, nor beside a consent given again."""
-    is_yes_but = accept.has_yes_word(now.said) and (now.said.is_any or re.search(r"\b(?:but|pero)\b", now.text))
+    is_yes_but = has_yes_word(now.said) and (now.said.is_any or re.search(r"\b(?:but|pero)\b", now.text))
     is_resume = "resume" in made.codes and not made.times
     if "accept" in made.codes and (is_resume or ("later" in made.codes and not is_yes_but)):
         made.drop(("accept",))
@@ -311,7 +314,16 @@ def _settle_over(now: Situation, made: Decision) -> None:
     made.is_settled = True
 
 
-_BUT = phrases(r"but", r"pero", r"other", r"otr[oa]", r"still", r"todavia", r"just need")
+_BUT = phrases(
+    r"but",
+    r"pero",
+    r"other(?! (?:shop|place|guy|garage|mechanic))",
+    r"otr[oa](?! (?:taller|lado|lugar|parte|"
+    r"mecanico))",
+    r"still",
+    r"todavia",
+    r"just need",
+)
 
 
 def _settle_rest(now: Situation, made: Decision) -> None:

@@ -11,7 +11,13 @@ from followup.core.replies.said import branches
 from followup.core.replies.words.entry import word_set
 
 HARMLESS = branches(
-    r"make some noise|(?:lo|la) choque,? (?:y )?ya no (?:existe|lo tengo|la tengo|sirvio|quedo)|"
+    r"(?:sorry|perdon\w*|disculp\w+) (?:(?:about|bout|for|por|all) )?(?:the |el |este )?(?:noise|ruido)(?! (?:que |"
+    r"my |al |cuando|"
+    r"when|in my|from my|de mi|del (?:carro|coche|motor)))(?: (?:de los|de las|de mis|of the|from the) (?!llantas?|"
+    r"frenos?|brakes?|"
+    r"tires?|engine)\w+)?|(?:perros?|gatos?|bebe|kids?|dogs?|baby|toddler) (?:are |is )?(?:making|haciendo|hacen?) "
+    r"(?:mucho |so much |a lot of |"
+    r"some )?(?:noise|ruido)|make some noise|(?:lo|la) choque,? (?:y )?ya no (?:existe|lo tengo|la tengo|sirvio|quedo)|"
     r"(?:will|would|could|is|are|gonna) (?:it|they|this|that|my \w+) (?:\w+ ){0,3}(?:break down|die|"
     r"fail|leak|overheat|stall|leave me stranded)(?: on me)?|flat tire on (?:\w+ ){0,3}(?:bike|"
     r"bicycle|trailer|stroller)|se (?:lo|la) "

@@ -11,11 +11,12 @@ from dataclasses import dataclass
 
 from followup.core.replies import limits, stop_grammar, symptoms
 from followup.core.replies.decision import Decision
-from followup.core.replies.intents import accept, decline
+from followup.core.replies.intents import decline
 from followup.core.replies.likeness import likeness
 from followup.core.replies.meaning import MEANINGS, in_rank
 from followup.core.replies.other_questions import is_named
 from followup.core.replies.situation import Situation
+from followup.core.replies.yes_words import has_yes_word
 
 HEAD_START = 1.2
 HEAD_STARTS = {
@@ -83,7 +84,7 @@ def second_thoughts(now: Situation, made: Decision) -> Second:
 
 def _rather(now: Situation, made: Decision, lead: str, scores: dict[str, float]) -> str | None:
     """The meaning that should lead instead of what the word lists found; None where they are believed."""
-    if lead in _STANDS or (lead == "accept" and accept.has_yes_word(now.said)) or (lead == "later" and made.until):
+    if lead in _STANDS or (lead == "accept" and has_yes_word(now.said)) or (lead == "later" and made.until):
         return None
     if lead in ("complaint", "decline") and (
         decline.goes_to_somebody(now.said) or (now.said.language == "es" and _is_less_than_a_stop(now.text))

@@ -35,7 +35,7 @@ _NOT_REALLY = re.compile(
     r"(?:doesnt|does not|dont|wont|makes? no) (?:really |even |much )?(?:matter|care|mind|make (?:a|any) difference|"
     r"difference)|"
     r"whether or not|no se si|not sure if|dont know if|not too|no mas|nomas|cant complain|no (?=i|"
-    r"we|que|mejor|wait|espera|perdon|sorry)|wait no|no no|not today but|"
+    r"we|que|mejor|wait|esper[ae]|perdon|sorry)|wait no|no no|not today but|"
     r"dont (?:want to )?(?:cancel|change|move|worry|text|call)|"
     r"(?:cant|wont|couldnt|not|unable to|no way (?:i|we) can) (?:be able to |able to )?(?:pick|collect|fetch|grab|"
     r"retrieve|"
@@ -165,7 +165,9 @@ def after(text: Text, one: Mention) -> str:
 def is_no_visit(text: Text, one: Mention) -> bool:
     """Whether a time is told for something else than the visit (`call me after 5`, `my trip is on the 20th`)."""
     left = re.split(
-        r",| and (?=i\b|we\b|can\b|could\b)| y (?=puedo\b|quiero\b|quedamos\b|voy\b|paso\b|l[oa] llevo\b)",
+        r",| and (?=i\b|we\b|can\b|could\b)| y (?=puedo\b|quiero\b|quedamos\b|voy\b|paso\b|l[oa] llevo\b)|"
+        r"\b(?=(?:can|could) (?:i|we|you|u)\b|how about\b|what about\b|lets\b|se puede\b|podemos\b|puede ser\b|mejor "
+        r"(?:el|la|en|a)\b)",
         before(text, one),
     )[-1]
     return is_for_something_else(text, one, left, after(text, one))

@@ -10,6 +10,27 @@ _STOPPING = (
 )
 _TEXTING = r"(?:text\w*|messag\w*|send\w*|contact\w*|remind\w*|notif\w*|bother\w*|bug\w*|alerts?|asking|ask)"
 _MINDED = phrases(
+    r"(?:tone|dial|ease) (?:it|them|this|that|things)? ?(?:down|back|off|up)(?! (?:\w+ ){0,2}(?:price|bill))",
+    r"(?:tone|ease|slow|cut|dial)(?: it)? (?:down|up|back|off) (?:on |with )?(?:the |these |those |your )?(?:texts?|"
+    r"messages?|"
+    r"reminders?|texting)",
+    r"(?:\d+|two|three|four|five) (?:of (?:these|those|them) |texts? |messages? |reminders? )(?:a|per|in a|in one|"
+    r"every) (?:day|week|"
+    r"month)",
+    r"(?:third|second|fourth|fifth|\d+ ?(?:rd|th|nd)) (?:one|of these|time)(?: \w+)? (?:today|this week|already)",
+    r"(?:once|one|1|one text|one message) (?:a|per|every) (?:month|week|year) (?:is|would be) (?:enough|plenty|fine|"
+    r"ok|good|all)",
+    r"(?:con )?(?:uno?|1|un mensaje|un texto|una vez|un recordatorio) (?:al|por|a la|cada) (?:mes|semana|ano) "
+    r"(?:basta|es "
+    r"suficiente|esta bien|me basta|alcanza|y ya)",
+    r"(?:no|ni) (?:es necesario |hace falta |hay necesidad )?(?:tan seguidos?|tantos(?: (?:mensajes|textos))?\Z|cada "
+    r"(?:semana|dos dias|"
+    r"tres dias|rato))",
+    r"not (?:every (?:\w+ ){0,2}(?:days?|week)|this many|that many|that often)",
+    r"no need to (?:text|message|remind)(?: me| us)? every(?: \w+){0,2}",
+    r"(?:text|message|remind)\w* (?:me )?(?:way )?too (?:often|much)",
+    r"cada (?:\w+ )?(?:dias|rato|semana) (?:me |nos )?(?:escrib|mand|text|lleg)\w+",
+    r"(?:\d+|dos|tres|cuatro|cinco) (?:mensajes|textos|recordatorios|avisos) (?:a la|por|cada) semana",
     r"(?:texts?|messages?|reminders?) (?:\w+ )?twice",
     r"once is (?:plenty|enough)",
     r"(?:text|message)s? (?:me )?more than(?: \w+){0,3}",

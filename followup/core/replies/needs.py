@@ -174,6 +174,28 @@ _REAL_WISH = re.compile(
 )
 
 
+_PUTS_OFF = re.compile(
+    r"\b(?:what (?:happens|if)|if (?:i|we) (?:just )?wait|can (?:i|we) wait (?:on|til+|until|or|a|another)|que pasa si|"
+    r"puedo esperar(?:me)? (?:o|un|unos|otro|otra|mas)|"
+    r"(?:grave|urgente|serious|urgent|dangerous)\b.*\b(?:wait|esper)\w*|"
+    r"(?:wait|esper)\w*\b.*\b(?:grave|urgente|serious|urgent|dangerous))\b"
+)
+"""Waiting with the work, not in the shop."""
+_OWN_WAY = re.compile(
+    r"\b(?:and|ill|i|then|will|just|to) (?:just |then )?ride (?:(?:my|the|a) (?:bus|bike|train|bicycle) )?(?:home|"
+    r"back)\b|"
+    r"\b(?:son|daughter|wife|husband|hubby|friend|neighbor|mom|dad|buddy|coworker|brother|sister|cousin|girlfriend|"
+    r"boyfriend|"
+    r"uncle|aunt|roommate|grandson|granddaughter)s? (?:will |can |is going to |is |said (?:he|she) (?:can|will|"
+    r"would) )?(?:giv\w+|tak\w+|"
+    r"pick\w*|drop\w*|driv\w+|follow\w*)\b|\bmi (?:hij[oa]|espos[oa]|amig[oa]|vecin[oa]|herman[oa]|mama|papa|"
+    r"prim[oa]|sobrin[oa]|"
+    r"cunad[oa]|compadre|comadre|niet[oa]|marido|novi[oa]|viejo|vieja) (?:me |nos )(?:va a |puede )?(?:da|dar|llev|"
+    r"recog|deja|trae)"
+)
+"""A lift that the customer has already."""
+
+
 def find_needs(plain: str) -> tuple[Need, ...]:
     """What the text asks for with the visit itself, not what it merely asks about."""
     found: list[Need] = []
@@ -183,6 +205,10 @@ def find_needs(plain: str) -> tuple[Need, ...]:
             match = pattern.search(sentence)
             is_only_later = need == "late_pickup" and _ONLY_AFTER.search(sentence)
             if not match or (_NOT_NEEDED.search(sentence[: match.start()]) and not is_only_later):
+                continue
+            if need == "wait" and _PUTS_OFF.search(sentence):
+                continue
+            if need == "ride" and _OWN_WAY.search(sentence):
                 continue
             if _JUST_ASKED.search(sentence) and not _REAL_WISH.search(sentence):
                 continue

@@ -9,6 +9,7 @@ from itertools import islice
 from typing import Literal
 
 from followup.core.replies.contract import KnownOdometer
+from followup.core.replies.number_words import with_thousands
 
 KM_PER_MILE = 1.609344
 LARGEST_READING = 999_999
@@ -50,14 +51,16 @@ _STANDS_AT = re.compile(
     r")?(?:only )?(?:now |right |just )?(?:at|on|reading|"
     r"showing|shows|says|has)|"
     r"(?:miles|mileage) (?:is|are|at)|reading|sitting at|currently at|just (?:hit|passed|turned)|(?:just "
-    r")?rolled(?: over)?|"
+    r")?rolled(?: over| past)?|^\W*(?:just |finally )?(?:hit|passed|turned)|(?:acaba de |ya )(?:lleg\w+|pas\w+|"
+    r"cumpl\w+)(?: al?)?|"
+    r"va llegando(?: al?)?|"
     r"trae|lleva|marca|dice|(?:anda|ando|va|voy|esta|"
     r"vamos)(?: ya| como| mas o menos| ahorita)* (?:en|entre)|tiene)"
     r"(?: about| around| like| como| unas?| unos| las| los)* ?$"
 )
 """Words before a number of five digits that make it a reading."""
 _NOT_A_READING = re.compile(
-    r"\b(?:in|another|every|within|next|until|till|before|per|past|(?<!rolled )over|left|warranty|last|ago|"
+    r"\b(?:in|another|every|within|next|until|till|before|per|(?<!rolled )past|(?<!rolled )over|left|warranty|last|ago|"
     r"away|when (?:it|i)|once|por|cada|dentro|otros?|hasta|cuando|faltan|drive|drives|drove|"
     r"driving|manejo|extra|more|miles (?:a|per|from|away)|tires? (?:for|with)|good for|done at|"
     r"changed at|hits|reach\w*|gets to)\b[^,.;!?]{0,22}$"
@@ -107,7 +110,7 @@ def _spelled_out(text: str) -> str:
         return str((_SPELLED[match["tens"]] + _ONES.get(match["ones"] or "", 0)) * 1000)
 
     text = _DIGIT_BY_DIGIT.sub(lambda match: match.group().replace(" ", ""), text)
-    return _AND_HUNDREDS.sub(_with_hundreds, _WORDS.sub(digits, text))
+    return _AND_HUNDREDS.sub(_with_hundreds, _WORDS.sub(digits, with_thousands(text)))
 
 
 _DIGIT_BY_DIGIT = re.compile(r"(?<![\d:/.,-])(?<!\d )\d(?: \d){4,5}(?! ?\d|[:/-])")

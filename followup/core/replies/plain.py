@@ -53,7 +53,8 @@ _SHORT_FORMS = {
     "schdule": "schedule", "intrested": "interested", "nto": "not", "wnt": "want", "tenn": "ten",
     "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably",
     "ppl": "people", "stpo": "stop", "sotp": "stop", "stp": "stop",
-    "tsop": "stop", "stahp": "stop", "nlt": "no later than",
+    "tsop": "stop", "stahp": "stop", "nlt": "no later than", "nxet": "next", "nxt": "next", "mabye": "maybe",
+    "matbe": "maybe", "tmmrw": "tomorrow", "tmrow": "tomorrow", "yez": "yes",
 }  # fmt: skip
 _SPANISH_SHORT_FORMS = {
     "q": "que", "k": "que", "ke": "que", "xq": "porque", "pq": "porque", "xk": "porque", "tb": "tambien",
@@ -72,7 +73,9 @@ _SPANISH_SHORT_FORMS = {
     "cualkiera": "cualquiera", "cualkier": "cualquier", "ekivocado": "equivocado", "ekivoco": "equivoco",
     "aunke": "aunque", "depue": "despues", "despue": "despues", "depues": "despues", "tamo": "estamos", "lune": "lunes",
     "jueve": "jueves", "vierne": "viernes", "miercole": "miercoles",
-    "guele": "huele", "guelo": "huelo", "reboco": "revoco", "vdd": "verdad", "vrd": "verdad",
+    "guele": "huele", "guelo": "huelo", "reboco": "revoco", "qanto": "cuanto", "kuanto": "cuanto", "cuezta": "cuesta",
+    "kuesta": "cuesta", "questa": "cuesta", "aorita": "ahorita", "aora": "ahora", "pueo": "puedo",
+    "mnna": "manana", "prosimo": "proximo", "zi": "si", "fabor": "favor", "vdd": "verdad", "vrd": "verdad",
 }  # fmt: skip
 _CONTRACTED = re.compile(r"\b(we|he|she|they|it|that)'(d|ll)\b")
 _WORD = re.compile(r"[a-z]+(?:'[a-z]+)*|\d+[a-z]*|[^\sa-z\d]|\s+")
@@ -106,6 +109,10 @@ class Plain:
 _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"(?<=[a-z])\"(?=[a-z])"), "'"),
     (re.compile(r"\bo ?[\"'] ?clock"), "oclock"),
+    (re.compile(r"(?:(?<=\d\d)|(?<=\d[,.]\d)|(?<=\do))o(?=[o\d]*\b)(?!o* ?'? ?clock)"), "0"),
+    (re.compile(r"\bpal (?=(?:mon|tues|wednes|thurs|fri|satur)day\b)"), "for "),
+    (re.compile(r"\balas (?=\d)"), "a las "),
+    (re.compile(r"\bala (?=1\b(?!\d))"), "a la "),
     (re.compile(r"\bnet (?=\d{1,4}\b)"), "no earlier than "),
     (re.compile(r"\bround(?= (?:\d|noon|lunch|(?:one|two|three|four|eight|nine|ten)\b))"), "around"),
     (re.compile(r"(?<=\d)[ -]?k\b"), "k"),

@@ -39,6 +39,9 @@ _SIDE = re.compile(
     r"|\b(?:an? |my |one )lunch (?:hour|break) (?:kinda |kind of |sort of )?(?:thing|job|deal)\b"
     r"|\b(?:done|finished|in and out) (?:in|within|over) (?:a |my |one )?lunch(?: hour| break)?\b"
     r"|\bback in (?:january|february|march|april|may|june|july|august|september|october|november|december)\b"
+    r"|\b(?:mon|tues?|weds?|wednes|thurs?|fri|satur|sat|sun)(?:day)? (?:night|nite|evening)\b(?=[^.?!]*\b(?:keys?|"
+    r"drop ?box|in the "
+    r"(?:box|slot|chute))\b[^?!]*\b(?:mon|tues?|weds?|wednes|thurs?|fri|sat)(?:day)?\b)(?![^?!]*\b(?:back|pick)\b)"
     r"|\bnight (?:slot|drop ?box|drop|box)\b"
     r"|\b(?:queda|vivo|estoy|esta|vive|live|lives|its|am) (?:ahora |como )?a \d+ (?:horas?"
     r"|minutos?)(?! (?:de|para) la)\b"
@@ -74,6 +77,14 @@ _BEATS = re.compile(
 """`Eleven would beat nine`: the time after it is the one that is not wanted."""
 
 
+_TOO_FOR_US = re.compile(
+    r"^(\W*(?:uy |no |ay |uff |bruh |dude |man )*(?:esta|es|queda|sale|seria|se me hace|thats?|that is|it is)?) "
+    r"?(?:muy|bien|re|demasiado|"
+    r"bastante|way too|way|super|too) (?:temprano|tempranito|tarde|early|late)\b(?! (?:en|por|el|in|on)\b)"
+)
+"""What is said of an offer and names no part of the day."""
+
+
 def _preferred(match: re.Match[str]) -> str:
     hour = match["hour"]
     return (
@@ -90,6 +101,8 @@ def without_side_times(plain: str, asked: str | None = None) -> str:
     if asked == "after_visit":
         plain = _MARKS.sub(" ", plain)
     plain = _BEATS.sub(_preferred, without_own_hours(plain))
+    if asked == "slot":
+        plain = _TOO_FOR_US.sub(r"\1", plain)
     left = _SIDE.sub(" ", plain) if _SIDE.search(plain) else plain
     if reports(left):
         left = "".join(part for part in _CLAUSES.split(left) if _VISIT.search(part) or not reports(part))

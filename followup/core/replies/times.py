@@ -165,7 +165,7 @@ def _completes(text: Text, one: Mention, following: Mention) -> bool:
     """Whether a mention is the hour of the day just judged or the day of the hour: `to Friday at 6:30pm`."""
     joint = stands_between(text, one, following)
     if isinstance(one.value, Days):
-        return isinstance(following.value, Hours) and joint in ([], ["at"], ["dash"])
+        return isinstance(following.value, Hours | PartOfDay) and joint in ([], ["at"], ["dash"])
     is_hour = isinstance(one.value, Hours | PartOfDay)
     return is_hour and isinstance(following.value, Days) and joint in ([], ["on"])
 

@@ -97,7 +97,8 @@ _HALF_HOUR = re.compile(r"\bhalf (?:an )?hour\b|\bmedia hora\b")
 _QUARTER_HOUR = re.compile(r"\bquarter (?:of an )?hour\b|\bcuarto de hora\b")
 _FROM_BOOKED = re.compile(r"\b(?:late|behind|tarde|retras\w*|atras\w*|demor\w*)\b")
 _FROM_NOW = re.compile(
-    r"\bin (?:about |like |around )?(?:\d|half|a)|\ben (?:unos |como )?(?:\d|media)|\baway\b|\bout\b|\bdentro\b"
+    r"\bin (?:about |like |around )?(?:\d|half|a)|\ben (?:unos |como )?(?:\d|media)|(?:min\w*|hours?|hrs?|\d) "
+    r"(?:away|out)\b|\bdentro\b"
 )
 
 

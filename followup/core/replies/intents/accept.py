@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from followup.core.replies.said import Phrases, Said, phrases
+from followup.core.replies.yes_words import IF, MOCKS, says_yes_within
 
 CODE = "accept"
 EXAMPLES: dict[str, tuple[str, ...]] = {
@@ -276,7 +277,8 @@ _OPENER = (
     r"^(?:(?:hi|hello|hey|ok|oh|hola|um|well|so|and|pues|bueno|buenas|buenos|dias|tardes|good|"
     r"morning|afternoon|evening|thanks|gracias|alright|great|perfect|awesome|cool|please|sure|"
     r"actually|i guess|also|uh|sorry|mmm|hmm|ah|aah|then|yes|yeah|si|no wait|perfecto|"
-    r"excelente|that|it|ese dia|claro|sir|no worries) )*"
+    r"excelente|that|it|ese dia|claro|sir|no worries|omg|lol|wow|gosh|dude|man|bro|ay|uy|there|maam|dear|noches|"
+    r"senorita|senor|senora|amigo|joven|oiga|mire) )*"
 )
 _STRONG_AT_START = Phrases(_OPENER, (*_STRONG, *_FUERTE), r"(?![a-z\d])")
 _WEAK_ALONE = re.compile(
@@ -342,9 +344,6 @@ _NO = re.compile(
     r"gracias)\b|\bok (?:no|not|never)\b|\bas if\b|\byeah (?:no|right)\b|\byeah,? (?:no|right)\b|"
     r"\bsi no\b|\bsure,? (?:not|no)\b"
 )
-_MOCKS = re.compile(r"\b(?:when pigs|hell freezes|in your dreams|fat chance|dream on|as if)\b")
-"""What turns any yes beside it into a no."""
-
 _POLITE = frozenset({"please", "por favor", "thanks"})
 """What alone may be a yes, but not behind something else."""
 
@@ -353,46 +352,16 @@ def holds(said: Said) -> bool:
     """Whether a yes to what was asked stands in it."""
     if said.asked == "car" and said.has_car:
         return True
-    if _MOCKS.search(said.text):
+    if MOCKS.search(said.text):
         return False
     plain = said.text
-    parts = [one for one in said.parts if not _IF.match(one)]
+    parts = [one for one in said.parts if not IF.match(one)]
     if any(_STRONG_AT_START.match(one) and not _NO.search(one) for one in parts):
         return True
     if _FREE.search(plain) and not _NO.search(plain):
         return True
     if said.asked is None or _NO.search(plain):
         return False
+    if says_yes_within(plain):
+        return True
     return any(_WEAK_ALONE.match(one) and not (one in _POLITE and len(parts) > 1) for one in parts)
-
-
-_YES_WORD = re.compile(
-    r"^(?:(?:hi|hello|hey|oh|hola|um|well|so|pues|buenas|buenos|dias|tardes|good|morning|"
-    r"afternoon|evening|thanks|thank you|gracias|ah|haha|lol|yay) )*"
-    r"(?:yes+|yeah|yep|yup|y|sure|absolutely|definitely|of course|certainly|ok|alright|all right|"
-    r"sounds (?:\w+ )?(?:good|great|perfect|fine|awesome|fair|reasonable)|perfect|great|awesome|cool|fine|deal|"
-    r"why not|works for me|that works|lets do it|go ahead|please do|for sure|bet|you bet|thumbsup|"
-    r"im (?:in|interested)|no problem|aye|sure thing|(?:id|i would) (?:be (?:glad|happy)|love) to|you got it|"
-    r"youre on|gladly|"
-    r"count (?:me|on me)|go for it|yessir|yes sir|yes maam|my pleasure|sold|book it|sign me up|put me down(?! for)"
-    r"|si+|sip|claro|por supuesto|simon|orale|andale|dale|sale|va|vale|de acuerdo|esta bien(?! car)|"
-    r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
-    r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una(?! vez)|con mucho gusto|ya estas|hecho|"
-    r"cuenten conmigo|jalo|me late|sipi|afirmativo|obvio|con todo gusto|claro que si|ta (?:bien|bueno)|esta bueno|"
-    r"arre|fierro|sobres|hagale|dele|como no|okey|oki)"
-    r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on)\b)"
-)
-_FALTERS = re.compile(r"bueno\b")
-"""In the middle of a text it corrects or takes breath (`a las 10, bueno, a las 11`); at its head it is a yes."""
-_IF = re.compile(
-    r"si (?:(?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es posible|ustedes|usted|gust\w+|"
-    r"trabajan|salgo|se (?:puede|pudiera|podria)|me (?:pueden?|dan|avisan|dicen|llaman)|le|les)\b"
-    r"|(?:lo|la) (?:dejo|llevo|traigo)\b.*\b(?:cuando|cuanto|a que hora)\b)"
-)
-"""Where the accent is gone, a `si` before these is an if and no yes."""
-
-
-def has_yes_word(said: Said) -> bool:
-    """Whether a part of the text begins with a yes word, which counts beside a time that is named."""
-    parts = said.parts[:1] + tuple(one for one in said.parts[1:] if not _FALTERS.match(one))
-    return any(_YES_WORD.match(one) and not _IF.match(one) for one in parts) and not _MOCKS.search(said.text)

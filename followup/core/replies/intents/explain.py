@@ -57,6 +57,11 @@ _ASKS = phrases(
     r"como (?:saben|sabe|se dieron cuenta)(?: \w+){0,4}",
     r"es (?:necesario|obligatorio) \w+(?: \w+){0,3}",
     r"(?:de verdad|en serio|tan) (?:\w+ ){0,2}(?:mal|malos|gastados)(?: \w+)?\??(?=\Z)",
+    r"how (?:many|much) (?:mm|millimeters?|32nds|tread|pads?|brakes?|lining|material)(?: \w+){0,3} (?:left|remain\w*)",
+    r"cuant[oa]s? (?:milimetros?|mm|balatas?|pastillas?|dibujo|banda)(?: \w+)? (?:quedan?|quedaban?|tien\w+)",
+    r"(?:what (?:happens|if)|is it (?:bad|ok|okay|safe|dangerous)) (?:if |when |to )(?:i )?(?:just )?wait(?: \w+){0,4}",
+    r"(?:y )?si (?:no )?(?:lo|la|los|las|sigo|me|se)\b[^.?!]*(?:pasa|pone peor|descompon|danar?|hace (?:dano|ruido)|"
+    r"malo|hacer ruido)\w*",
     r"por que tan (?:pronto|caro|rapido)",
     r"que fue lo que(?: \w+){0,3}",
     r"que pasa si (?:espero|no)(?: \w+){0,3}",

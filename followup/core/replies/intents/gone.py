@@ -65,6 +65,7 @@ _SAYS = phrases(
     r"(?:havent|hasnt|have not|aint|hadnt) (?:even )?(?:had|owned|drove|driven) (?:it|that|the|this|my|her) ?(?:\w+ "
     r")?(?:since|in (?:a |over |"
     r"\d|years|months|ages|forever)|for (?:a |over |\d|years|months|ages)|anymore)(?: \w+){0,3}",
+    r"(?:i|we) (?:\w+ )?(?:sale|selled|selt) (?:it|them|her|him|that|this|my|our|the)(?: \w+){0,2}",
     r"^sold(?=[ ,.!]|\Z)(?! me| out| on)",
     r"(?:it was|was|got) written off",
     r"passed (?:it|that|the|this|my) (?:\w+ )?(?:along|on|down)(?: to)?",

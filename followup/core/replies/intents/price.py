@@ -159,6 +159,11 @@ _ASKS = phrases(
     r"(?:cobra|cobran|cuesta) (?:algo|mucho)\??",
 )
 _STATES = phrases(
+    r"(?:gets?|gives?|cuts?|got|gave|hooks?) (?:me|us) (?:up with )?(?:a |an |the |some )?(?:\w+ )?(?:deal|break|"
+    r"discount|"
+    r"price)s?",
+    r"me (?:hacen?|dan?|dejan?) (?:\w+ )?(?:precio|descuento|rebaja)",
+    r"me (?:salen?|cobran?|quedan?|dejan?|hacen?) (?:\w+ )?(?:mas )?(?:barat[oa]s?|economico)",
     r"(?:than|what|over|above|the price|like) (?:i|we|you|they|you guys) (?:was|were|got|had)?(?: \w+)? ?(?:quoted|"
     r"promised|"
     r"estimated)(?: \w+)?",

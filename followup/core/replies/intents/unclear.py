@@ -99,6 +99,13 @@ _SPAM = phrases(
     r"^(?:hey |babe |honey |mom |can you |did you |please )*(?:grab|get|pick up|bring) (?:home )?(?:some )?(?:milk|"
     r"bread|eggs|diapers|"
     r"groceries|pizza)\b(?: \w+){0,5}",
+    r"^(?:ok|yes|yeah|si|sure|alright|thanks|hi|hey)[ ,]+(?:mom|mama|mommy|dad|daddy|papa|babe|bae|grandma|grandpa|"
+    r"abuel[ao])\b(?! .*\b(?:car|truck|brakes?|tires?|oil|shop|appointment|carro|cita|frenos|llantas?)\b)"
+    r"(?!.*\d)(?: \w+)*",
+    r"see (?:you|u|ya) at home",
+    r"(?:ill|i will|im gonna|going to) be home (?:for|by|before|after|around|at|in|soon|late)(?: \w+)*",
+    r"love (?:you|u) (?:too|mom|dad|babe|grandma|honey)",
+    r"(?:al rato|ya|ahorita|luego) (?:llego|voy|ando) (?:a|para|por) (?:la casa|las tortillas|el mandado|el pan)",
     r"(?:make|earn) \$? ?\d+(?: ?k)? (?:a|per|every) (?:day|week|month)(?: from home)?",
     r"(?:you have|youve|you) won",
     r"congratulations(?: \w+)*",

@@ -121,7 +121,7 @@ ENTRIES: tuple[Entry, ...] = (
         "saliendo del trabajo|cuando salga del trabajo|despues de trabajar|saliendo de trabajar|"
         "cuando salgo del trabajo|al salir del trabajo|despues de mi turno|despues del jale|"
         "saliendo del jale|cuando salga de trabajar|despues de salir del trabajo|al anochecer|"
-        "nochecita|x la noche|cuando salga|por las noches|en las noches|despues de la chamba|"
+        "nochecita|x la noche|por las noches|en las noches|despues de la chamba|"
         "saliendo de la chamba",
     ),
     *entries("part", "tonight", "esta noche|hoy en la noche|hoy por la noche|hoy noche"),

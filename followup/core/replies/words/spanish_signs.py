@@ -5,7 +5,8 @@ from __future__ import annotations
 from followup.core.replies.words.entry import word_set
 
 SIGNS = word_set(
-    "abajo abiertos abren abril abusivos acabaron acelero aceptan acondicionado activar activen adelantar"
+    "mnn mnna mnana qanto kuanto cuezta kuesta aorita aora orita pueo zi fabor prosimo"
+    " abajo abiertos abren abril abusivos acabaron acelero aceptan acondicionado activar activen adelantar"
     " adelante adentro agarran agarro agencia agendeme agradezco agreguenme agua aguanta ahora ahorita aire"
     " alcanzo algo alguien alineaciones alla amable amables anda andale apago apenas apunteme aqui arranca"
     " arreglado arreglaron arregle arreglo asistire atendieron atorado atrasado atrase automatico avisar avisarme"
