@@ -80,7 +80,8 @@ _BEATS = re.compile(
 _TOO_FOR_US = re.compile(
     r"^(\W*(?:uy |no |ay |uff |bruh |dude |man )*(?:esta|es|queda|sale|seria|se me hace|thats?|that is|it is)?) "
     r"?(?:muy|bien|re|demasiado|"
-    r"bastante|way too|way|super|too) (?:temprano|tempranito|tarde|early|late)\b(?! (?:en|por|el|in|on)\b)"
+    r"bastante|way too|way|super|too) (?:temprano|tempranito|tarde|early|late)\b(?! (?:en|por|el|in|on|mejor|por "
+    r"favor|please)\b)"
 )
 """What is said of an offer and names no part of the day."""
 
