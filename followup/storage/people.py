@@ -36,6 +36,9 @@ _CARS = (
 )
 _CARS_OF_PERSONS = _CARS.where(_HAS.person_id.in_(rows.among("person_ids")))
 
+# A database takes only so many values in one statement.
+_AT_ONCE = 1_000
+
 
 def phone_of(row: Row) -> Phone:
     """The plain value of a phone's row."""
@@ -202,14 +205,17 @@ def numbers_of_vehicle(connection: Connection, vehicle_id: int) -> list[str]:
 
 
 def numbers_of_vehicles(connection: Connection, vehicle_ids: Collection[int]) -> list[str]:
-    """The numbers (E.164) of all who own or drive one of the cars now, each once."""
-    used, tied = tables.person_phones, tables.ties
-    theirs = used.join(tied, used.c.person_id == tied.c.person_id).join(
-        tables.phones, tables.phones.c.id == used.c.phone_id
-    )
-    query = select(tables.phones.c.number).select_from(theirs)
-    is_now = (tied.c.vehicle_id.in_(vehicle_ids), tied.c.to_on.is_(None), used.c.to_on.is_(None))
-    return list(connection.execute(query.where(*is_now).distinct()).scalars())
+    """The numbers (E.164) of all who own or drive one of the cars now, each once, in the order of the store."""
+    used, tied, phones = tables.person_phones, tables.ties, tables.phones
+    theirs = used.join(tied, used.c.person_id == tied.c.person_id).join(phones, phones.c.id == used.c.phone_id)
+    query = select(phones.c.id, phones.c.number).select_from(theirs)
+    query = query.where(tied.c.to_on.is_(None), used.c.to_on.is_(None)).distinct()
+    found: dict[int, str] = {}
+    every = sorted(vehicle_ids)
+    for begin in range(0, len(every), _AT_ONCE):
+        some = query.where(tied.c.vehicle_id.in_(every[begin : begin + _AT_ONCE]))
+        found.update((phone_id, number) for phone_id, number in connection.execute(some))
+    return [found[phone_id] for phone_id in sorted(found)]
 
 
 def vehicles_of_persons(connection: Connection, person_ids: list[int]) -> list[Row]:

@@ -41,6 +41,8 @@ from followup.storage.rows import Row
 
 # A line in an invite that leaves anyway costs little; below this it would tell nothing.
 ODOMETER_LINE_SAVES_DAYS = 5.0
+# A database takes only so many values in one statement.
+_PHONES_AT_ONCE = 500
 _PRESENT, _OPEN = tables.due_windows.c.is_current.is_(True), tables.recalls.c.ended_at.is_(None)
 
 
@@ -130,9 +132,9 @@ def gather_near(connection: Connection, shop: Shop, now: datetime, wanted: list[
     return gather_known(connection, shop.id, numbers.know(connection, shop.id, wanted, now), (shop, now))
 
 
-def gather_ahead(connection: Connection, shop: Shop, now: datetime, ahead: timedelta) -> Gathered:
+def gather_ahead(connection: Connection, shop: Shop, now: datetime, ahead: timedelta) -> Iterator[Gathered]:
     """As `gather` with `near`, for the phones alone with a car about whose due work there may be an invite in that
-    time; what was placed is left out."""
+    time, some phones at a time; what was placed is left out."""
     due, today = _near_windows(connection, shop, now, ahead), day_of(now, shop.zone)
     cars = windows.cars_asked_again(connection, shop.id, today + ahead)
     for car, of_car in due.items():
@@ -140,7 +142,9 @@ def gather_ahead(connection: Connection, shop: Shop, now: datetime, ahead: timed
         if is_past or may_come_up((curve for _, curve in curves_of(of_car, today)), shop.rules, ahead.days):
             cars.add(car)
     wanted = people.numbers_of_vehicles(connection, cars)
-    return gather_known(connection, shop.id, numbers.know(connection, shop.id, wanted, now), due=due)
+    for begin in range(0, len(wanted), _PHONES_AT_ONCE):
+        known = numbers.know(connection, shop.id, wanted[begin : begin + _PHONES_AT_ONCE], now)
+        yield gather_known(connection, shop.id, known, due=due)
 
 
 def gather_known(

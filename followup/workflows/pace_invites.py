@@ -42,10 +42,10 @@ def pace_invites(store: Store, shop_id: int, now: datetime, *, needs_registratio
         if not shop.rules.paces_invites or paced.has_ended(connection, shop_id, today, shop.rules_version):
             return None
         there, used = room.look_at_room(connection, shop, now)
-        gathered = pictures.gather_ahead(connection, shop, now, timedelta(weeks=WEEKS + 1))
-    messages = _messages(gathered, shop, there, now, needs_registration)
+        gathered = list(pictures.gather_ahead(connection, shop, now, timedelta(weeks=WEEKS + 1)))
+    messages = [one for some in gathered for one in _messages(some, shop, there, now, needs_registration)]
     placing = pace(messages, there, used, solve)
-    vehicles = {one["code"]: one["id"] for found in gathered.vehicles.values() for one in found}
+    vehicles = {one["code"]: one["id"] for some in gathered for found in some.vehicles.values() for one in found}
     with store.write() as connection:
         run = paced.begin_run(connection, shop_id, today, shop.rules_version, now)
     if run is None:
