@@ -102,10 +102,11 @@ def test_a_reminder_comes_half_a_year_after_the_last_visit() -> None:
 
 # Of 60 cars (seed 5) in 120 worlds (seed 9), as lives on arrays of two dimensions came to it before they were laid in
 # one row: texts, prompted and own visits a week, stops, shares wasted, past the action and the legal limit, labor hours
-# a week; how many cars are told, and the sum of their days.
+# a week; how many cars are told, and the sum of their days. The first two are those of the rule that looks at tires and
+# pads together, which came later; the reminder's, which asks no such rule, are still those from before.
 CAME_TO = (
-    (5.099359, 1.448397, 1.238141, 1.4, 0.132605, 0.433671, 0.047771, 1.63186, 56, 1477),
-    (5.634615, 1.59359, 1.239103, 1.566667, 0.157457, 0.385162, 0.041122, 1.69295, 58, 1562),
+    (5.215064, 1.476282, 1.239103, 1.441667, 0.130443, 0.418725, 0.046889, 1.652628, 56, 1446),
+    (5.769551, 1.627564, 1.239744, 1.625, 0.154215, 0.375782, 0.040436, 1.721474, 59, 1715),
     (3.337179, 0.976282, 1.239103, 0.991667, 0.238127, 0.493313, 0.050664, 1.19237, 60, 2314),
 )
 
