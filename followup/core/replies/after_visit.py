@@ -55,7 +55,12 @@ _ALL_GOOD = phrases(
 
 
 _NOT_WELL = phrases(
-    r"no quedo (?:bien|como)", r"(?:not|isnt|wasnt) (?:fixed|right|any better)", r"quedo (?:mal|igual|peor)"
+    r"no quedo (?:bien|como)",
+    r"^(?:no |nope )?not really",
+    r"^(?:pues |no |bueno )*la verdad(?: que)? no",
+    r"^no la verdad",
+    r"(?:not|isnt|wasnt) (?:fixed|right|any better)",
+    r"quedo (?:mal|igual|peor)",
 )
 
 

@@ -95,7 +95,7 @@ def _says_yes_on_time(now: Situation) -> bool:
 
 _HERE = phrases(
     r"(?:im|i am|were|we are|already|just) (?:\w+ )?(?:here|outside|parked)",
-    r"(?:pulled|pulling) (?:in|into|up)(?: \w+){0,3}",
+    r"(?:pulled|pulling|pullin) (?:in|into|up)(?: \w+){0,3}",
     r"in (?:your|the) (?:parking )?lot",
     r"(?:ya )?(?:estoy|ando|estamos) (?:aqui|afuera)(?: afuera)?",
     r"aqui (?:estoy|ando|afuera|estamos)",

@@ -56,6 +56,27 @@ def named_cars(plain: str, cars: tuple[str, ...]) -> tuple[str, ...]:
     return tuple(car for car, score in scores.items() if score == best) if best else ()
 
 
+_ANSWER_FIRST = re.compile(
+    r"^\W*(?:(?:just|do|the|my|lets|let us|please|ok|um|probably|for|its|it is|that would be|el|la|mi|seria) "
+    r")*(?P<car>(?!no\b|not\b)[a-z]+(?: (?!no\b|not\b)[a-z]+)?)"
+    r"(?: (?:first|please|it is|for now|today|this time|primero|por favor|por ahora|nomas))*"
+    r" ?(?:[,.;]|\bcause\b|\bbecause\b|\bporque\b) ?(?!(?:and|y|or|o)\b)(?P<rest>.+)"
+)
+_TOO = re.compile(r"\b(?:too|also|tambien|as well)\b")
+
+
+def answered_first(plain: str, cars: tuple[str, ...]) -> tuple[str, str] | None:
+    """The car that a first clause names alone and what follows, where that tells of another car why; else None.
+
+    `sedan, truck is parked till summer`
+    """
+    match = _ANSWER_FIRST.match(plain)
+    if not match or _TOO.search(match["rest"]) or _BOTH.search(plain):
+        return None
+    first, other = named_cars(match["car"], cars), named_cars(match["rest"], cars)
+    return (first[0], match["rest"]) if len(first) == 1 and len(other) == 1 and first != other else None
+
+
 _NOT_THAT = re.compile(r"\b(?:not|no) (?:the|my|el|la|mi) \w+(?: \w+)?(?=\Z|[,.;!])")
 _CORRECTED = re.compile(r"\b(?:i mean|i meant|sorry|no wait|wait|digo|perdon|mejor dicho|quise decir)\b")
 
@@ -70,6 +91,9 @@ def find_car(plain: str, cars: tuple[str, ...], is_asked: bool) -> tuple[str | N
     """The car that the text names (None without one), and whether it names them all or cannot be told apart."""
     if not cars:
         return None, False
+    first = answered_first(plain, cars) if is_asked and not _CORRECTED.search(plain) else None
+    if first:
+        return first[0], False
     if _BOTH.search(plain):
         return None, True
     plain = _NOT_THAT.sub(" ", _as_corrected(plain, cars))

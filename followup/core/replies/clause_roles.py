@@ -57,7 +57,8 @@ _NO_NEW_CLAUSE_AFTER = (
 )
 _CORRECTS = (
     r"no,? wait|oh,? wait|wait,? no|hold on|hang on|scratch that|actually no|no actually|oh no|ah no|"
-    r"pero no,? espere?|no,? espere?|ay no|no no"
+    r"pero no,? espere?|no,? espere?|ay no|no no|(?:shoot|crap|dang|dangit|darn|damn|shucks|ugh|oops|whoops|rats|"
+    r"doh),? no"
 )
 _JOINT = OnFirstUse(
     rf"(?P<corrects>\b(?:{_CORRECTS})\b)|[.!?;,\n]+| - |\b(?:but|pero|so|because|since|however|though|although|then|"
@@ -100,6 +101,7 @@ _ASKS = OnFirstUse(
     r"\b(?:paso|caigo|voy|vamos|iria|me doy)\b(?! (?:a (?:estar|trabajar|salir|recoger|la corte|misa)|al (?:doctor|"
     r"dentista|medico)))|"
     r"\bque (?:sea|tal)\b|\blibres?\b|\bdisponible|\bdescans|\bquiero\b|\bquisiera\b|\bprefier|"
+    r"\bdice[ns]? que (?:el|la|en|mejor|para)\b|"
     r"\b(?:agend|anot|apunt|ponga|pasem|dejem|cambiem|muev)\w*|\bcita\b|\bfunciona|\bsirve|\bcualquier|\bperfecto\b|"
     r"\bde preferencia\b|\bpor favor\b|\bsi\b|\btien(?:en|es)\b|\btendr\w+|\balgo\b|\bhay (?:\w+ )?(?:lugar|espacio|"
     r"cita|chan\w+|"
@@ -217,9 +219,22 @@ def _ends_in_list(found: list[Clause], plain: str) -> bool:
     return found[-1].role is Role.OWN and bool(_LAST_DAY.search(plain[found[-1].start : found[-1].end]))
 
 
+_WITH_US = re.compile(
+    rf"\b(?:{_WEEKDAY}|tomorrow|today|morning|afternoon) (?:\w+ )?appointment\b|\b(?:can|could) (?:i|we|you)\b"
+)
+_OWN_APPOINTMENT = OnFirstUse(
+    r"\b(?:my|our|his|her|the kids?|their|mi|nuestra) (?!(?:next|service|oil|brake|tire|car|truck|other|"
+    r"cita)\b)(?:[a-z]+ ){1,3}(?:appointment|appt) "
+    r"(?:is|was|got)\b"
+)
+"""`my hearing aid appointment is Monday`: it is not with us."""
+
+
 def _role(words: str) -> Role:
     if _RULES_OUT.pattern.search(words):
         return Role.RULED_OUT
+    if "appointment" in words and _OWN_APPOINTMENT.pattern.search(words) and not _WITH_US.search(words):
+        return Role.OWN
     if _WAS_TO_BE.pattern.search(words):
         return Role.LEFT
     if _ASKS.pattern.search(words):

@@ -115,7 +115,8 @@ _SHOWS_HOUR = (
 
 def _minutes_after(text: Text, at: int, number: int) -> FoundHour | None:
     """`three thirty`, `at 3 30`, `nine oh five`: an hour and its minutes as two numbers."""
-    if text.word(at + 1) in ("oh", "o") and text.cat(at + 2) == "num" and text.value(at + 2) < 10:
+    is_oh = text.word(at + 1) == "oh" or (text.word(at + 1) == "o" and text.setting.language != "es")
+    if is_oh and text.cat(at + 2) == "num" and text.value(at + 2) < 10:
         return Hour(number, text.value(at + 2)), at + 3
     if text.cat(at + 1) != "num":
         return None

@@ -15,7 +15,7 @@ from followup.core.replies.guessing import second_thoughts
 from followup.core.replies.intents import ALL, accept, decline, done, explain, unclear
 from followup.core.replies.intents import help as help_asked
 from followup.core.replies.needs import find_needs
-from followup.core.replies.other_questions import asks_something_else
+from followup.core.replies.other_questions import asks_for_booking, asks_something_else
 from followup.core.replies.said import Said, phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.windows import point
@@ -198,7 +198,8 @@ def _settle_offers(now: Situation, made: Decision) -> None:
     if pick.is_too or pick.is_none:
         made.forget_times()
         made.become("decline", ("accept", "move", "cancel"))
-        made.question = "time" if pick.is_too else "day"
+        made.question = "time" if pick.is_too else None if _GIVES_UP.search(now.text) else "day"
+        made.is_settled = made.question is None
     elif pick.beyond:
         made.become("propose", ("accept", "choose", "decline", "move", "cancel"))
         made.times, made.avoid, made.question, made.is_settled = (pick.beyond,), (), None, True
@@ -216,6 +217,14 @@ def _settle_offers(now: Situation, made: Decision) -> None:
         _choose_all(now, made)
 
 
+_GIVES_UP = phrases(
+    r"(?:just )?forget (?:it|about it)",
+    r"never ?mind",
+    r"(?:ya |mejor )*asi (?:l[oa]s? )?(?:dej\w+|voy a dejar)",
+    r"(?:brother|uncle|dad|son|cousin|buddy|friend|nephew|husband)(?: (?:in|n) law)? (?:is |will |can )?(?:gonna |"
+    r"going to )?(?:do|fix)(?: it)?",
+)
+"""With none of the offers, it is off."""
 _ANOTHER_DAY = phrases(r"(?:another|a different|some other|different|other) (?:day|date)s?", r"otro dia", r"otra fecha")
 
 
@@ -267,6 +276,12 @@ def _settle_car(now: Situation, made: Decision) -> None:
     if len(now.reply.cars) == 1 and "accept" in made.codes:
         car = now.reply.cars[0]
     made.car = car
+    if cars.answered_first(now.text, now.reply.cars):
+        made.forget_times()
+        made.drop(("later",))
+        made.until = None
+    elif car and made.until is None and _FOR_NOW.search(now.text):
+        made.drop(("later",))
     if car or are_all:
         made.become(
             "accept",
@@ -274,6 +289,9 @@ def _settle_car(now: Situation, made: Decision) -> None:
         )
     elif "accept" in made.codes:
         made.question = "car"
+
+
+_FOR_NOW = phrases(r"for now", r"por (?:ahora|el momento)")
 
 
 def _prefer_reading(now: Situation, made: Decision) -> None:
@@ -308,7 +326,9 @@ def _settle_over(now: Situation, made: Decision) -> None:
         return
     made.forget_times()
     made.until = None
-    made.drop(("later", "accept", "move", "running_late"))
+    made.drop(("later", "move", "running_late"))
+    if now.asked != "car" or not cars.answered_first(now.text, now.reply.cars):
+        made.drop(("accept",))
     if not decline.starts_with_no(now.said):
         made.drop(("decline",))
     made.is_settled = True
@@ -335,6 +355,8 @@ def _settle_rest(now: Situation, made: Decision) -> None:
         made.codes.add("unclear")
     elif known:
         made.drop(("unclear",))
+    if asks_for_booking(now):
+        made.drop(("explain", "duration", "where", "complaint", "accept"))
     if not known and made.needs and "unclear" not in made.codes and now.asked in ("visit", "day", "time", "confirm"):
         made.codes.add("accept")
     if made.codes - {"thanks"}:

@@ -80,6 +80,16 @@ _WELL = (
 )
 _CRASH = r"(?:accidente|choque|volcadura|carambola|choquecito)"
 SPANISH_IDIOMS = (
+    # the day, the house, oneself
+    r"se (?:me|nos|le) (?:descompuso|echo a perder|complico) (?:tod[oa] )?(?:el|la|mi) (?:dia|manana|tarde|semana|"
+    r"plan|agenda|horario)",
+    r"(?:vecin[oa]s?|casa|cocina|bano|departamento|apartamento|lavadero|trabajo) (?:\w+ ){0,2}(?:una |la )?(?:fuga|"
+    r"gotera)s?"
+    r"(?: de (?:agua|gas))?",
+    r"(?:fuga|gotera)s? (?:de (?:agua|gas) )?(?:en|de) (?:la|el|mi|nuestra) (?:casa|cocina|bano|techo|departamento|"
+    r"apartamento|sala|"
+    r"calle|trabajo)",
+    r"(?:yo )?(?:tiemblo|temblamos)(?: (?:de|con|cuando|al) \w+)?",
     # anger, and people
     r"(?:sal|ech|sac)\w* (?:\w+ )?(?:humo|lumbre) (?:de|por) (?:las |los |la )?(?:orejas|cabeza|oidos|narices|cerebro)",
     r"(?:ech|sac|bot|tir)\w* (?:humo|chispas|lumbre) (?:con|por|de) (?:ustedes|usted|est[ae]|tanto|puro|mi jefe)\b(?: "

@@ -9,12 +9,13 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from followup.core.replies import limits, stop_grammar, symptoms
+from followup.core.replies import cars, limits, stop_grammar, symptoms
 from followup.core.replies.decision import Decision
 from followup.core.replies.intents import decline
 from followup.core.replies.likeness import likeness
 from followup.core.replies.meaning import MEANINGS, in_rank
 from followup.core.replies.other_questions import is_named
+from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.yes_words import has_yes_word
 
@@ -84,6 +85,8 @@ def second_thoughts(now: Situation, made: Decision) -> Second:
 
 def _rather(now: Situation, made: Decision, lead: str, scores: dict[str, float]) -> str | None:
     """The meaning that should lead instead of what the word lists found; None where they are believed."""
+    if now.asked == "car" and lead == "accept" and made.car and cars.answered_first(now.text, now.reply.cars):
+        return None
     if lead in _STANDS or (lead == "accept" and has_yes_word(now.said)) or (lead == "later" and made.until):
         return None
     if lead in ("complaint", "decline") and (
@@ -96,6 +99,10 @@ def _rather(now: Situation, made: Decision, lead: str, scores: dict[str, float])
         likely["stop"] += STOP_BEFORE_COMPLAINT
     best = max(likely, key=lambda code: (likely[code], -MEANINGS.index(code)))
     return best if best != lead and scores[best] >= LEAST_SCORES.get(best, LEAST_SCORE) else None
+
+
+_WE_BUY = phrases(r"do (?:you|u|ya|yall)(?: guys)? (?:\w+ )?(?:buy|take|want|purchase)(?: \w+){0,4}")
+"""`do you buy junk cars` asks, and tells nothing of the customer's car."""
 
 
 def _is_less_than_a_stop(plain: str) -> bool:
@@ -114,7 +121,7 @@ def _may_be(code: str, now: Situation, made: Decision) -> bool:
         return False
     if code == "symptom":
         return symptoms.may_report(now.text)
-    if code == "where" and is_named(now.text):
+    if code in ("where", "gone") and (is_named(now.text) or _WE_BUY.search(now.text)):
         return False
     if code == "thanks" and made.has("decline", "later", "call", "done", "gone"):
         return False

@@ -58,7 +58,8 @@ _NOT_AFTER = re.compile(
     r"or \w+day|slot|time|works?)\b){0,4}\W*"
     r"(?:doesnt|does not|dont|wont|isnt|is not|is no|no good|not good|is bad|no me|not work|"
     r"not gonna|not going|im busy|i cant|cant|am busy|is out|isnt good|not possible|is booked"
-    r"|no puedo|no me|no se puede|imposible|impossible|is too|im working|i work\b|not available|"
+    r"|no puedo|no voy a poder|no podre|no alcanzo|no me|no se puede|imposible|impossible|is too|im working|i work\b|"
+    r"not available|"
     r"no(?= ?(?:,|$| y | and ))|"
     r"no go|aint|wouldnt|would not|are no|are out|are bad|estoy ocupad|trabajo|"
     r"tampoco(?= ?(?:,|[.]|$| y | puedo| me ))|ni (?:de|en|por) (?:chiste|broma|suenos?|pedo|casualidad|error)|ni a "
@@ -194,9 +195,16 @@ def is_ruled_out(text: Text, one: Mention, previous: Mention | None) -> bool:
     if _NOT_BEFORE.search(parts[-1]) or (text.setting.language == "es" and _NO_BEFORE.search(parts[-1])):
         return True
     right = _NOT_REALLY.sub(" ", after(text, one))
+    if _NOR_THAT.match(right) and _REFUSED.search(text.plain[: text.symbols[one.start].start]):
+        return True
     if previous and isinstance(previous.value, Hours) and previous.value.kind != "at" and right.startswith(","):
         return False  # a reason for the bound: `not before 11 on Monday, I work nights`
     return bool(_NOT_AFTER.search(right))
+
+
+_NOR_THAT = re.compile(r"^ ?(?:either|neither) ?(?:[,.;!]|$)")
+_REFUSED = re.compile(r"\b(?:no|not|cant|cannot|wont|doesnt|dont|isnt|arent|is out|are out|busy|nope)\b")
+"""`Tuesday's no good, Wednesday either`"""
 
 
 def _is_asked(text: Text, one: Mention) -> bool:
@@ -232,7 +240,10 @@ def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
     return ""
 
 
-_NO_BETWEEN = re.compile(r"^ ?[.,!?;][ .,!?;]*(?:(?:bueno|ay|uy|oh|mejor|espera|digo|ah|pero|o|que) ?,? ?)?no\W+$")
+_NO_BETWEEN = re.compile(
+    r"^ ?[.,!?;][ .,!?;]*(?:(?:bueno|ay|uy|oh|mejor|espera|digo|ah|pero|o|que|shoot|crap|"
+    r"dang|darn|damn|ugh|oops|whoops|rats|doh) ?,? ?)?no\W+$"
+)
 """`tuesday. no, wednesday`"""
 _NOT_THE_OTHER = re.compile(r"^\W*(?:and )?(?:not|no)(?: on| the| at| el| la)*\W*$")
 _I_MEANT = re.compile(r"\b(?:i (?:mean|meant)|quise decir|digo)\b[^.?!]{0,12}$")

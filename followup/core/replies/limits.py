@@ -65,6 +65,7 @@ _MINDED = phrases(
     r"a estas horas|en el trabajo|mientras trabajo|los domingos)",
     r"tan (?:seguido|temprano|tarde) (?:\w+ )?(?:mensajes|textos)",
     r"menos (?:mensajes|textos|recordatorios)",
+    r"(?:escriben?|mandan?|textean?) (?:mensajes? )?(?:muy|bien|tan|re) temprano",
     r"(?:\d+|dos|tres|cuatro|cinco) (?:mensajes|textos|recordatorios|avisos) (?:en|el mismo|al|por) (?:\w+ "
     r")?(?:dias?|horas?|"
     r"semanas?|rato|mes)",
@@ -105,6 +106,8 @@ _SUBJECT = phrases(
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
     rf"my |that |this )?(?!it\b|me\b|us\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
     rf"good|a while|ever)\w+",
+    rf"(?:(?:dont|do not) (?:send|text)|stop sending|quit sending|no more)(?: (?:of|me|us|any|more))* (?:the|those|"
+    rf"these|your) {_SERVICE} ones",
     rf"(?:stop|quit|no more|enough|cancel|cut|(?:dont|do not) (?:need|want|send))(?: (?:with|of|me|any|more|the|these|"
     rf"those|your|out))* {_SERVICE} (?:\w+ )?(?:texts?|messages?|reminders?|notices?|alerts?)",
     rf"(?:leave|keep|cut|skip|drop) (?:out |off )?(?:the |those |these |all )?{_SERVICE} (?:\w+ )?(?:stuff|things?|"

@@ -96,7 +96,10 @@ def _which_month(text: Text, at: int, is_announced: bool) -> tuple[date | None, 
 
 def _is_bare_month(text: Text, at: int) -> bool:
     """A month's name that stands alone and is no verb: `June would be better`."""
-    return text.word(at) not in ("may", "march", "mar", "dec", "ago", "jun", "jan") and text.cat(at + 1) not in ("num",)
+    is_verb = text.word(at) in ("may", "march", "mar", "dec", "ago", "jun", "jan")
+    if is_verb and text.word(at - 1) in ("like", "come", "until") and text.cat(at + 1) in ("", "mark"):
+        return True
+    return not is_verb and text.cat(at + 1) not in ("num",)
 
 
 def _part_of_month(first: date, section: str) -> Days:
@@ -116,7 +119,7 @@ def season(text: Text, at: int) -> Found | None:
     if text.cat(start) == "season":
         if not (
             between & {"in", "until", "after", "before", "this", "next", "early", "coming"}
-            or text.word(start - 1) in ("en el", "para el", "por el")
+            or text.word(start - 1) in ("en el", "para el", "por el", "come", "like")
             or (text.cat(at) == "at" and text.word(at) in ("para", "por"))
         ):
             return None

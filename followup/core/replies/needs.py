@@ -19,6 +19,10 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"wait(?:ing)? (?:there|at the shop|in the (?:lobby|waiting)|for (?:it|the car|my car)|"
             r"while (?:you|it|they)|on site|onsite|inside|in your|with (?:it|the car))",
             r"waiter appointment",
+            r"(?:work|read|sit|knit|study|camp|chill|nap|do (?:my )?homework)(?:ing)? (?:\w+ ){0,3}(?:in|from|at) "
+            r"(?:your|the|yalls) "
+            r"(?:waiting (?:room|area)|lobby|lounge)",
+            r"(?:ill|i will|i can|and|just) sit with my \w+",
             r"(?:ahi|alli|aqui|alla) (?:me |lo |la |los )?espero",
             r"(?:me |ahi )(?:quedo|quedaria|quedare|siento) a esperar\w*",
             r"espero (?:a que|mientras) (?:\w+ )?(?:termin|acab|list)\w+",
@@ -57,6 +61,9 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"a driver) to (?:take|"
             r"drive|run|bring|carry|drop) (?:me|us)(?: \w+){0,3}",
             r"pick me up",
+            r"(?:someone|somebody|anyone|anybody|one of (?:you|yall|your (?:guys|people)|the guys))(?: (?:there|at "
+            r"the shop|over there))? "
+            r"(?:can|could|will|would) (?:run|drop|take|drive|bring|zip|shuttle) (?:me|us)(?: \w+){0,3}",
             r"(?:need|want) (?:to be )?(?:picked up|dropped off|a drop ?off)(?! (?:time|it))",
             r"shuttle (?:please|too|home|to|me|back|ride)",
             r"no (?:way|ride) (?:to get )?(?:home|to work|back)",
@@ -83,6 +90,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"(?:need|want|get|have|like|use|reserve|require|give me|appreciate|can i get|will need|"
             r"requesting|with) (?:\w+ ){0,3}(?:a |the )?(?:loaner|rental|courtesy car|loan car|"
             r"replacement (?:car|vehicle)|loaner car)",
+            r"(?:need|want|have|get) (?:\w+ ){0,2}something (?:else )?to drive",
             r"(?:to|can i|could i|like to) borrow (?:a|one of your|your|another) (?:car|vehicle|loaner)",
             r"(?:need|want) (?:a|another) (?:car|vehicle) (?:to (?:drive|use|get)|while|for the day|"
             r"that day|meanwhile|in the mean)",
@@ -196,9 +204,16 @@ _OWN_WAY = re.compile(
 """A lift that the customer has already."""
 
 
+_NO_NEED = phrases(
+    r"(?:my|our|the|her|his) (?:only|main) (?:ride|way)(?: (?:to|for|back|home)(?: \w+){0,2})?",
+    r"(?:was|were) (?:gonna|going to|planning to|thinking id) wait(?: \w+)?",
+)
+
+
 def find_needs(plain: str) -> tuple[Need, ...]:
     """What the text asks for with the visit itself, not what it merely asks about."""
     found: list[Need] = []
+    plain = _NO_NEED.sub(" ", plain)
     sentences = [part for part in re.split(r"[.!?;]+|\bbut\b|\bpero\b", plain) if part.strip()]
     for need, pattern in _NEEDS:
         for sentence in sentences:

@@ -5,6 +5,12 @@ from __future__ import annotations
 from followup.core.replies.said import phrases
 
 NOT_LATER = phrases(
+    r"(?:drive|run|ride|keep|driving|running|wheels) (?:\w+ ){0,3}(?:until|til+) (?:it|she|he|the) (?:\w+ "
+    r"){0,2}(?:quits|dies|falls?|goes|"
+    r"blows|breaks)(?: \w+){0,2}",
+    r"(?:bien|perfecto|bueno|contento|contenta) hasta que (?:vi|note|me di|encontre|llegue)(?: \w+)*",
+    r"(?:traer|manejar|usar|dejar|ando|andar) (?:l[oa] )?asi hasta (?:que|donde)(?: \w+){0,3}",
+    r"(?:still )?waiting (?:on|for) (?:my|the|a|that|our) (?:\w+ )?refund(?: \w+)*",
     r"after the (?:bridge|light|exit|gas station|corner|church|school|bank|stop sign|overpass)",
     r"(?:ahi|alli|aqui|alla) (?:(?:me|lo|la) )?(?:espero|esperare)",
     r"(?:me|nos) (?:(?:pueden?|podrian?|van a|va a) )?(?:llev|recog|recoj|dej|regres|acer)\w+(?: \w+){0,4} "

@@ -49,7 +49,7 @@ _STANDS_AT = re.compile(
     r"\b(?:(?:it|its|she|shes|he|hes|odo|car|truck|van|that|thing|i|im|i am|we|we are|were|miles|odo|odometers?) "
     r"(?:is |are "
     r")?(?:only )?(?:now |right |just )?(?:at|on|reading|"
-    r"showing|shows|says|has)|"
+    r"showing|shows|says|has|has got|got)|(?:its|it has|ive|shes) got|"
     r"(?:miles|mileage) (?:is|are|at)|reading|sitting at|currently at|just (?:hit|passed|turned)|(?:just "
     r")?rolled(?: over| past)?|^\W*(?:just |finally )?(?:hit|passed|turned)|(?:acaba de |ya )(?:lleg\w+|pas\w+|"
     r"cumpl\w+)(?: al?)?|"
@@ -76,7 +76,8 @@ _MONEY = re.compile(
 
 
 _SPEAKS_OF_IT = re.compile(
-    r"\b(?:odometer|mileage|odometro|millaje|kilometraje|las millas|reading is|marca|on it|my miles|reads|rolled over|"
+    r"\b(?:odometer|mileage|odometro|millaje|kilometraje|las millas|mis millas|el millaje|reading is|marca|on it|my "
+    r"miles|reads|rolled over|"
     r"showing|on the (?:clock|dash)|just (?:hit|turned|passed|reached))\b"
 )
 MOST_NUMBERS = 24
@@ -109,8 +110,26 @@ def _spelled_out(text: str) -> str:
     def digits(match: re.Match[str]) -> str:
         return str((_SPELLED[match["tens"]] + _ONES.get(match["ones"] or "", 0)) * 1000)
 
+    text = _SHORT_FORM.sub(_in_thousands, text)
     text = _DIGIT_BY_DIGIT.sub(lambda match: match.group().replace(" ", ""), text)
     return _AND_HUNDREDS.sub(_with_hundreds, _WORDS.sub(digits, with_thousands(text)))
+
+
+_SHORT_FORM = re.compile(
+    r"(?:^|(?<=^about )|(?<=^bout )|(?<=^like )|(?<=^around )|(?<=^roughly )|(?<=^como )|(?<=^unos )|(?<=^unas )|"
+    r"(?<=^maybe ))(?P<whole>\d{2,3})"
+    r"(?: and a (?P<half>half)| y (?P<medio>medio|media)| and (?P<change>change))(?=$|[ ,.!]+(?:or so|mas o menos|"
+    r"now|ahorita|maybe|$))"
+    r"|(?<= at )(?P<told>\d{2,3}\.\d)(?=$|[ ,!]|\.$)(?! ?(?:k|psi|mil|thousand|mi|miles|mm|percent)\b)"
+)
+"""`about 48 and a half`, `only at 47.8`: thousands, where the whole text or an `at` shows it."""
+
+
+def _in_thousands(match: re.Match[str]) -> str:
+    told = match["told"]
+    if told:
+        return str(round(float(told) * 1000))
+    return str(int(match["whole"]) * 1000 + (0 if match["change"] else 500))
 
 
 _DIGIT_BY_DIGIT = re.compile(r"(?<![\d:/.,-])(?<!\d )\d(?: \d){4,5}(?! ?\d|[:/-])")

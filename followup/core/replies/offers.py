@@ -30,6 +30,7 @@ _EITHER = phrases(
     r"any one",
     r"no preference",
     r"you (?:pick|choose)",
+    r"ustedes (?:digan|decidan|dicen|deciden|diran|manden)",
     r"up to you",
     r"those (?:all |both )?work",
     r"any works",
@@ -155,9 +156,12 @@ _OTHER_TIME = phrases(
 )
 _BARE_NUMBER = whole(
     r"(?:ok |yes |yeah |si |the |number |#|option |la |el |yep |sure |i pick |ill take |ill do |"
-    r"let us do |lets do |i choose |opcion |numero )*(?P<number>\d|one|two|three|four|una?|uno|"
+    r"let us do |lets do |i choose |opcion |numero |gimme |give me |ill go with |go with |dame |deme )*(?P<number>\d|"
+    r"one|two|three|four|una?|uno|"
     r"dos|tres|cuatro)(?: please| works| is (?:good|fine|best|great|perfect|better)| por favor|"
-    r" thanks| gracias| good| esta bien| it is)*"
+    r" thanks| gracias| good| esta bien| it is| (?:my )?(?:guy|man|friend|dude|boss|chief|bro|brother|buddy|sir|maam|"
+    r"bud|pal|dear|amigo|"
+    r"jefe|compa|carnal))*"
 )
 _NUMBERS = {"one": 1, "two": 2, "three": 3, "four": 4, "un": 1, "una": 1, "uno": 1, "dos": 2, "tres": 3, "cuatro": 4}
 

@@ -33,6 +33,13 @@ _MOST_ASKED = 12
 """How many questions of one text are looked at."""
 
 
+_OWN_BOOKING = re.compile(
+    r"\b(?:what time|what day|when|which day)(?: \w+)? (?:(?:am|are) (?:i|we) (?:down|scheduled|booked|set|supposed|"
+    r"coming)|(?:is|was) (?:my|our) "
+    r"(?:appointment|appt|visit|booking)|do (?:i|we) (?:come in|need to be there|have to be there))\b"
+    r"|\b(?:a )?que (?:hora|dia) (?:es|era|tengo|me toca)(?: (?:mi|la|lo mio|que|cita)\b|\W*$)"
+)
+"""What our own book tells; without a booking it is a wish to have one."""
 _NAMED = re.compile(
     r"\b(?:what|anything|something|which papers?) (?:do|should|must|can|am|would|that)? ?(?:i|we) (?:\w+ ){0,3}bring\b"
     r"|\b(?:can|could|may|do) (?:i|we|you) (?:\w+ )?(?:pay|take|accept|use) (?:\w+ ){0,2}(?:cash|cards?|checks?|credit|"
@@ -51,9 +58,14 @@ def is_named(plain: str) -> bool:
     return bool(_NAMED.search(plain))
 
 
+def asks_for_booking(now: Situation) -> bool:
+    """Whether it asks when the booking is that stands."""
+    return now.booked is not None and bool(_OWN_BOOKING.search(now.text))
+
+
 def asks_something_else(now: Situation) -> bool:
     """Whether a sentence asks something that is neither a visit time, a need nor one of the meanings."""
-    if is_named(now.text):
+    if is_named(now.text) or asks_for_booking(now):
         return True
     asked = [match.group() for match in _SENTENCE.finditer(now.text)]
     asked += [part for part in now.said.parts if _OPENER.match(part)]

@@ -66,6 +66,7 @@ _ELSEWHERE = (
     r"(?:coming|visiting|in town|over|arriving)(?: in| over| on| next| this)* $"
     rf"|\b{_FAMILY} (?:has|needs|got|have|is using|uses|takes) (?:the|my|our) (?:car|truck|van|keys|vehicle)(?: on)? $"
     r"|\b(?:out of|outta) (?:there|here|the shop) $|^\W*back $"
+    r"|^\W*(?:(?:im|i am|ill be|we are|were|well be|be|i|we|get|wont be) )*(?:back|home) from (?:\w+ ){1,4}?(?:on )?$"
     r"|\b(?:leaving|leave (?:for|town|on a|work)|(?:we|i) leave (?!it|the|my|her|him)|"
     r"fly(?:ing)?|travel(?:ing)?|salgo de viaje|me voy|viajo|driving to \w+|heading out|"
     r"out of town)\b[^,.?]{0,22}$"
@@ -246,7 +247,9 @@ def is_for_something_else(text: Text, one: Mention, left: str, right: str) -> bo
         return False
     if _NO_VISIT_BEFORE.search(left) and not _GET_VISIT.search(left):
         return not opener.startswith("after work")
-    if opener.startswith(("by ", "before ", "antes ", "para las")) and re.search(r"\b(?:done|listo|lista)\b ?$", left):
+    if opener.startswith(("by ", "before ", "antes ", "para las", "pa las")) and re.search(
+        r"\b(?:done|listo|lista|que (?:ya )?(?:este|quede)(?: list[oa])?)\b ?$", left
+    ):
         return True
     if opener.startswith("back by") and isinstance(one.value, Hours) and not left.strip():
         return True

@@ -33,7 +33,11 @@ _UNTIL = (
     rf"(?:(?:in )?(?:an? |my |the )?{_TASK}|work|working|busy|tied up|teaching|class)(?: (?:goes|lasts|runs|is))? "
     r"(?:til+|until|to)"
 )
-_ENDS = rf"(?:{_LET_OUT}|{_UNTIL}) (?P<hour>{_NUMBER})\b(?! (?:people|kids|of|days|weeks|miles))(?P<day>{_DAY})"
+_EITHER_DAY = r"(?: (?:on )?(?:both|either|each|those|all) (?:of (?:those|them) )?days?)?"
+_ENDS = (
+    rf"(?:{_LET_OUT}|{_UNTIL}) (?P<hour>{_NUMBER})\b(?! (?:people|kids|of|days|weeks|"
+    rf"miles))(?P<day>{_DAY}){_EITHER_DAY}"
+)
 _AFTER_THAT = (
     r"[ ,.;]*(?:(?:so|and|but|then|or|i|we|can|could|would|will|be|is|come|bring|it|free|open|available|good|best|"
     r"maybe|"
@@ -74,12 +78,19 @@ _HOUR = OnFirstUse(r"\b(?:\d|noon|morning|afternoon|one|two|three|four|five|six|
 _MAY_HOLD = re.compile(rf"\b(?:{_TASK}|off|out|busy|tied|finish|done|teaching)\b")
 
 
+_THAT_DAY = OnFirstUse(
+    r"\b(?:no )?(?:\w+ ){1,5}hasta (?:el|este) (lunes|martes|miercoles|jueves|viernes|sabado) ?[,.]? ?(?:y )?ese "
+    r"(?:mismo )?dia\b"
+)
+"""`no descanso hasta el viernes, ese dia a las 3`"""
 _MAY_THEN = re.compile(r"\b(?:free|open|available|good|libre|disponible)\b")
 _MAY_GO = re.compile(r"\b(?:after|once|when|as soon as|despues|cuanto|cuando|luego|nomas|pronto)\b[^.?!]* \d")
 
 
 def without_own_hours(plain: str) -> str:
     """The plain text with `after 4` for `I get off at 4, any time after`, and without such hours beside another."""
+    if "ese" in plain:
+        plain = _THAT_DAY.pattern.sub(r"el \1", plain)
     if _MAY_THEN.search(plain):
         plain = _THEN_FREE.pattern.sub(_after, plain)
     if _MAY_GO.search(plain):

@@ -90,6 +90,8 @@ _LETTER_DIGIT_WORDS = tuple(
     for short, long in (("b4", "before"), ("gr8", "great"), ("l8r", "later"), ("l8", "late"), ("w8", "wait"))
 )
 _THUMBS_UP = re.compile("[\U0001f44d\U0001f44c\U0001f197\u2705\u2714\U0001f4af\U0001f64c\U0001f44f\U0001f91d\u2611]")
+_THUMB_FIRST = re.compile("\\s*\U0001f44d")
+"""At its head it answers, whatever words follow: `(thumbs up) got a sitter`."""
 _THUMBS_DOWN = re.compile("[\U0001f44e\u274c\U0001f645\U0001f6ab\u26d4\u2716]")
 _FOLDED_HANDS = re.compile(
     "[\U0001f64f\u2764\U0001f60a\U0001f642\U0001f600\U0001f601\U0001f604\U0001f603\U0001f389\U0001f970\U0001f618]"
@@ -161,6 +163,8 @@ def make_plain(received: str, language: str | None) -> Plain:
     plain = _tidy(_spell_out(folded, tongue))
     if not _HAS_WORD.search(plain):
         return Plain(shown, seen or language, bool(shown))
+    if shown == "thumbsup" and _THUMB_FIRST.match(text):
+        plain = f"thumbsup, {plain}"
     return Plain(plain, seen or language, False)
 
 

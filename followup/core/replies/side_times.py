@@ -11,6 +11,19 @@ from followup.core.replies.own_day import without_own_hours
 from followup.core.replies.symptoms import reports
 
 _SIDE = re.compile(
+    r"\b(?:lease|leese) (?:is |will be |gets? )?(?:up|over|done|ends?|ending|expires?|runs? out) (?:in (?:\w+ "
+    r"){1,2}?(?:days?|weeks?|"
+    r"months?|years?)|(?:in|on|next|this) (?:the )?\w+)\b|"
+    r"\b(?:is|does|will|would) (?:it|that|this) (?:\w+ ){0,2}(?:under|over|less than|more than) (?:an?|one|two|three|"
+    r"\d+|half an) "
+    r"(?:hours?|hrs?|minutes?|mins?)\b|"
+    r"\bthis morning (?=(?:the|my|it) (?:\w+ ){1,3}(?:went|started|was|made|felt|sounded|died|did|wouldnt|didnt|"
+    r"dropped|sank)\b)|"
+    r"\b(?:las|los) (?:2|dos|4|cuatro) (?=(?:llantas? )?(?:de )?(?:atras|adelante|enfrente|delante)\b)|"
+    r"(?<=there )all (?:day|mornin\w*|afternoon)\b|(?<=refund )(?:from|since) (?:back in )?(?:january|february|march|"
+    r"april|may|june|july|august|"
+    r"september|october|november|december)\b|"
+    r"\blos dos (?=(?:el|este) (?:lunes|martes|miercoles|jueves|viernes|sabado))|"
     r"\b(?:the )?(?:night|evening) before\b(?: for| of)?|\bla noche (?:antes|anterior)(?: (?:del?|al?))?"
     r"|\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|the|tomorrow) (?:night|nite|evening|eve)\b(?= (?:\w+ "
     r"){0,5}for (?:a |my |the )?"
@@ -38,7 +51,8 @@ _SIDE = re.compile(
     r"|\b(?:pack|bring|eat|grab|skip|buy)(?:ing)? (?:a |my |some |the )?lunch\b"
     r"|\b(?:an? |my |one )lunch (?:hour|break) (?:kinda |kind of |sort of )?(?:thing|job|deal)\b"
     r"|\b(?:done|finished|in and out) (?:in|within|over) (?:a |my |one )?lunch(?: hour| break)?\b"
-    r"|\bback in (?:january|february|march|april|may|june|july|august|september|october|november|december)\b"
+    r"|(?<!check )(?<!try )(?<!come )(?<!circle )(?<!get )(?<!me )(?<!be )(?<!im )(?<!touch )(?<!us )\bback in "
+    r"(?:january|february|march|april|may|june|july|august|september|october|november|december)\b"
     r"|\b(?:mon|tues?|weds?|wednes|thurs?|fri|satur|sat|sun)(?:day)? (?:night|nite|evening)\b(?=[^.?!]*\b(?:keys?|"
     r"drop ?box|in the "
     r"(?:box|slot|chute))\b[^?!]*\b(?:mon|tues?|weds?|wednes|thurs?|fri|sat)(?:day)?\b)(?![^?!]*\b(?:back|pick)\b)"
@@ -86,6 +100,10 @@ _TOO_FOR_US = re.compile(
 """What is said of an offer and names no part of the day."""
 
 
+_CHANCE_OF = re.compile(r"\bchance of (?=\d{1,2}(?::\d\d)?\b(?! ?(?:min|percent|%|day|week)))")
+_LATER_TODAY = re.compile(r"\bahorita (?=(?:en|por) la (?:tarde|manana|noche)\b)")
+
+
 def _preferred(match: re.Match[str]) -> str:
     hour = match["hour"]
     return (
@@ -101,6 +119,10 @@ def without_side_times(plain: str, asked: str | None = None) -> str:
         plain = _ROGER.sub(" ", plain)
     if asked == "after_visit":
         plain = _MARKS.sub(" ", plain)
+    if "chance of" in plain:
+        plain = _CHANCE_OF.sub("at ", plain)
+    if "ahorita" in plain:
+        plain = _LATER_TODAY.sub("hoy ", plain)
     plain = _BEATS.sub(_preferred, without_own_hours(plain))
     if asked == "slot":
         plain = _TOO_FOR_US.sub(r"\1", plain)

@@ -116,6 +116,8 @@ def settle_later(now: Situation, made: Decision) -> None:
     if now.said.is_any and told is None and made.until is None and not _ASK_AGAIN.search(now.text):
         made.drop(("later",))
         return
+    if made.until == now.today and now.asked == "odometer":
+        made.until = None  # `I'll look tonight`: the answer comes by itself
     made.forget_times()
     made.drop(("move",) if now.booked else ("move", "cancel"))
     if _from_odometer(now) or (odometer_reading.target_reading(now.text) and _TARGET.search(now.text)):

@@ -127,4 +127,23 @@ def arrival(now: Situation, booked: datetime) -> tuple[TimeWindow, ...]:
     if not _IN_THE.search(text):
         told = [choice for choice in told if not isinstance(choice.time, PartOfDay)]
     windows = _unique([resolve(choice, now.setting, booked.date(), now.reply.zone) for choice in told if choice.time])
-    return windows[:1]
+    return windows[:1] or _pair_of_numbers(now)
+
+
+_HOUR_AND_MINUTE = re.compile(
+    r"\b(?:there|eta|says|said|shows|at|by|around|about|like|alla|ahi|llego|las|dice)(?: (?:its|it is|like|about|"
+    r"around|at|by|a las|como))* "
+    r"(?P<hour>1[0-2]|[1-9]) ?(?P<minute>[0-5]\d)(?= ?(?:$|[.,!]|sorry|now|instead|thanks|perdon|yall|guys|maybe|or "
+    r"so))"
+)
+"""`be there 1020`, `gps says 10 35`"""
+
+
+def _pair_of_numbers(now: Situation) -> tuple[TimeWindow, ...]:
+    """The arrival told as an hour and its minutes without a mark between them, today from now on."""
+    match = _HOUR_AND_MINUTE.search(now.text)
+    if not match:
+        return ()
+    at = now.reply.now.replace(hour=int(match["hour"]) % 12, minute=int(match["minute"]), second=0, microsecond=0)
+    at = at if at >= now.reply.now else at + timedelta(hours=12)
+    return (point(at),) if at >= now.reply.now else ()

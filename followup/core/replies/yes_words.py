@@ -12,7 +12,7 @@ MOCKS = re.compile(r"\b(?:when pigs|hell freezes|in your dreams|fat chance|dream
 _YES_WORD = re.compile(
     r"^(?:(?:hi|hello|hey|oh|hola|um|well|so|pues|buenas|buenos|dias|tardes|noches|good|morning|there|omg|wow|gosh|"
     r"dude|"
-    r"man|bro|ay|uy|sir|maam|dear|amigo|senor|senora|senorita|joven|jefe|jefa|oiga|mire|"
+    r"man|bro|ay|uy|sir|maam|dear|amigo|senor|senora|senorita|joven|jefe|jefa|oiga|mire|ay|bendito|"
     r"afternoon|evening|thanks|thank you|gracias|ah|haha|lol|yay) )*"
     r"(?:yes+|yeah|yep|yup|y|sure|absolutely|definitely|of course|certainly|ok|alright|all right|"
     r"sounds (?:\w+ )?(?:good|great|perfect|fine|awesome|fair|reasonable)|perfect|great|awesome|cool|fine|deal|"
@@ -24,7 +24,7 @@ _YES_WORD = re.compile(
     r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
     r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una(?! vez)|con mucho gusto|ya estas|hecho|"
     r"cuenten conmigo|jalo|me late|sipi|afirmativo|obvio|con todo gusto|claro que si|ta (?:bien|bueno)|esta bueno|"
-    r"arre|fierro|sobres|hagale|dele|como no|okey|oki)"
+    r"cheque(?=\Z)|vaya pues|arre|fierro|sobres|hagale|dele|como no|okey|oki)"
     r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on)\b)"
 )
 _FALTERS = re.compile(r"bueno\b")
@@ -33,7 +33,8 @@ IF = re.compile(
     r"(?:y |o |pero |entonces |es que )?si (?:(?:dios|acaso|tienen?|hay|hubiera|pueden?|pudier\w+|podrian?|fuera|es "
     r"posible|ustedes|"
     r"usted|gust\w+|no(?! (?:hay problema|problem|importa|pasa|se preocup\w+))|"
-    r"trabajan|salgo|llueve|nieva|hace (?:frio|calor|sol)|sigo(?! (?:en pie|firme|igual))|sigue(?! (?:en pie|firme|"
+    r"cierran|abren|me l[oa]s? (?:agarran?|reciben?|toman?|revisan?|aceptan?)|trabajan|salgo|llueve|nieva|hace "
+    r"(?:frio|calor|sol)|sigo(?! (?:en pie|firme|igual))|sigue(?! (?:en pie|firme|"
     r"igual))|compro|cambio|alcanzo|termino|acabo|"
     r"consigo|trabajo|"
     r"descanso|pago|traigo|espero|manejo|se (?:puede|pudiera|podria|descompone|poncha|tarda)|me (?:pueden?|dan|da|"
@@ -53,7 +54,11 @@ def has_yes_word(said: Said) -> bool:
 
 
 _WITHIN = re.compile(
-    r"\b(?:so|and|but|then|says|said|thats?|that is|thats a|is a|guess) (?:oh |um |well |a |that )?(?:yes|"
+    r"\b(?:yes|yeah|yep) (?:i|we) (?:would|want|do(?! not)|need|should)\b(?! (?:know|to know|like to (?:know|speak|"
+    r"talk|cancel|complain|stop)|not)\b)"
+    r"|\bsi (?:l[oae]s? )?(?:quiero|queremos|ocupo|necesito) (?:que (?:me )?(?:l[oa]s? )?)?(?:arregl|cambi|revis|"
+    r"repar|chec|cheq|hac|hag)\w+"
+    r"|\b(?:so|and|but|then|says|said|thats?|that is|thats a|is a|guess) (?:oh |um |well |a |that )?(?:yes|"
     r"yeah|yep|"
     r"absolutely|definitely)\b(?! (?:or|if|and no|but no|it does)\b)"
     r"|\b(?:he|she|husband|wife|boss|mom|dad|they) (?:says?|said) (?:to )?(?:just )?(?:do it|get it done|go (?:for "

@@ -44,6 +44,9 @@ _STRONG = (
     r"(?:that is|thats|its|it is) a (?:big |definite )?yes",
     r"(?:please )?(?:add|put) (?:me|us|it) (?:to|on) (?:the|your) (?:schedule|calendar|books?|list for)",
     r"(?:we |i )?will be there(?! (?:in|at|by|around|soon|late|shortly|\d))",
+    r"(?:i |we )?can do(?: (?:that|it|this))?(?=\Z| thumbsup)",
+    r"(?:that|it|this) will (?:work|do)(?! (?:for|if|with) (?:you|yall|not)\b)",
+    r"(?:we are|were|we) (?:still )?on(?=\Z| (?:boss|man|then|thanks|bro|buddy))",
     r"no doubt",
     r"not a bad idea",
     r"cant say no(?: to \w+)?",
@@ -229,6 +232,10 @@ _FUERTE = (
     r"listo",
     r"lo (?:llevo|traigo)",
     r"hecho",
+    r"(?:ahi |alla |ai )?(?:estare|nos vemos|voy) (?:si dios quiere|primero dios|dios mediante)",
+    r"dios mediante",
+    r"(?:esta )?cheque(?=\Z)",
+    r"vaya pues",
 )
 # No two alike, and none that is several others in a row: they are tried again and again, each way for each of them.
 _WEAK = (
@@ -278,7 +285,7 @@ _OPENER = (
     r"morning|afternoon|evening|thanks|gracias|alright|great|perfect|awesome|cool|please|sure|"
     r"actually|i guess|also|uh|sorry|mmm|hmm|ah|aah|then|yes|yeah|si|no wait|perfecto|"
     r"excelente|that|it|ese dia|claro|sir|no worries|omg|lol|wow|gosh|dude|man|bro|ay|uy|there|maam|dear|noches|"
-    r"senorita|senor|senora|amigo|joven|oiga|mire) )*"
+    r"senorita|senor|senora|amigo|joven|oiga|mire|bendito) )*"
 )
 _STRONG_AT_START = Phrases(_OPENER, (*_STRONG, *_FUERTE), r"(?![a-z\d])")
 _WEAK_ALONE = re.compile(

@@ -34,6 +34,12 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 _VISIT = r"(?:appointment|booking|visit|reservation|cita|reservacion|turno|slot)"
 _DAY = r"(?:today|tomorrow|(?:mon|tues|wednes|thurs|fri|satur|sun)day|tues|thurs|weds?|fri)"
 _TOLD = phrases(
+    r"(?:dont|do not|wont|no longer) need (?:it )?(?:tomorrow|today|(?:mon|tues|wednes|thurs|fri|satur)day|the "
+    r"(?:appointment|visit|slot|spot))"
+    r"(?: (?:anymore|any more|no more|after all))?",
+    r"(?:ya )?no (?:ocupo|necesito|voy a ocupar|voy a necesitar) (?:ya )?(?:lo del?|la cita del?|la cita) (?:manana|"
+    r"hoy|lunes|martes|miercoles|"
+    r"jueves|viernes|sabado)?",
     r"(?<!dont )(?<!not )(?<!didnt )(?<!wont )(?<!never )(?<!ever )forget (?:about )?(?:today|tomorrow|(?:mon|tues|"
     r"wednes|"
     r"thurs|fri|satur|sun)day)(?=\Z|[ ,.!]+(?:i|we|ill|im|it|please|thanks|call|cancel|scrap|just))",

@@ -52,6 +52,8 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:fine|good|great|ok|happy|well) (?:til+|until) (?:i|we) (?:\w+ ){0,4}(?:saw|noticed|found|spotted|see|"
+    r"seen)(?: \w+){0,3}",
     r"(?:what kind of|some) (?:business|shop|place|operation) is this",
     r"(?:was|got|been) (?:charged|billed) (?:twice|double|for (?:work|something|things?))",
     r"(?:stripped|cracked|dented|scuffed|snapped|broke) my (?:\w+ )?(?:plug|rim|wheel|bolt|bumper|door|window|"
@@ -225,6 +227,8 @@ _SAYS = phrases(
     r"fed up",
 )
 _DICE = phrases(
+    r"bien hasta que (?:vi|note|me di cuenta|encontre)(?: \w+){0,3}",
+    r"(?:escriben?|mandan?|textean?) (?:\w+ ){0,2}(?:muy|bien|tan|re) temprano(?: \w+){0,2}",
     r"no (?:les |le )?(?:confio|tengo confianza)(?: \w+){0,3}",
     r"(?:me |nos )?(?:lo |la )?(?:entregaron|devolvieron|regresaron) (?:\w+ )?(?:tarde|peor|mal|suci[oa]|"
     r"rayad[oa]|golpead[oa])(?: \w+){0,3}",

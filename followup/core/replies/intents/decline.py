@@ -170,6 +170,17 @@ _SAYS = phrases(
     r"^never ?mind\Z",
     r"^nvm\Z",
     r"changed my mind",
+    r"(?:drive|run|ride|driving|running)(?: \w+){1,3} (?:until|til+) (?:it|she|he|the \w+) (?:\w+ )?(?:quits|dies|"
+    r"falls?|goes|blows|gives)(?: "
+    r"\w+){0,2}",
+    r"not (?:telling|giving|sharing)(?: (?:you|u|yall|them|that|it))+",
+    r"none of (?:your|ur|yalls) (?:business|concern|beeswax)",
+    r"(?:son|brother|nephew|cousin|uncle|dad|husband|buddy|friend|neighbor|father|boyfriend)(?: (?:in|n) law)? "
+    r"(?:wrenches|turns wrenches|works on "
+    r"cars)(?: \w+){0,3}",
+    r"(?:he|she|they) (?:takes?|will take|always takes?) care of (?:it|ours|mine|them|that|all)(?: \w+)?",
+    r"(?:happy|good|fine|stick\w*|satisfied) with (?:our|my|the) (?:\w+ )?(?:guy|mechanic|shop|man|place|garage)(?: "
+    r"\w+){0,4}",
 )
 _DICE = phrases(
     r"ni al caso",
@@ -242,8 +253,12 @@ _DICE = phrases(
     r"no va(?:mos|n)? a (?:ir|hacer)\w*",
     r"no quiero nada",
     r"no por favor",
+    r"l[oa] voy a (?:traer|manejar|usar|andar|dejar) asi(?: \w+){0,4}",
 )
 _SOMEBODY_DOES_IT = phrases(
+    r"(?:lease|leese) (?:is |will be )?(?:up|over|done|ends?|ending|expires?|runs? out)[^.?!]*(?:dealer|not my|no "
+    r"point|why bother|their|problem|"
+    r"headache)(?: \w+)*",
     r"(?:l[oae]s? )?(?:voy a|vamos a|puedo|pienso) (?:hacer|cambiar|arreglar|reparar)(?:l[oae]s?)? yo(?: mismo| solo)?",
     r"mi (?:espos[oa]|marido|hij[oa]|herman[oa]|papa|cunad[oa]|compadre|vecin[oa]|prim[oa]|ti[oa]|suegro|novio|"
     r"amig[oa]|yerno|"

@@ -34,6 +34,15 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:am i|will i|would i|are we|will we|ill|am) (?:going to |gonna )?(?:be )?(?:there|stuck there|stuck|sitting "
+    r"there|waiting) (?:all|the "
+    r"whole|most of the|half the|half a) (?:day|mornin\w*|afternoon|evening)",
+    r"is (?:it|that|this) (?:\w+ )?(?:under|over|less than|more than) (?:an?|one|two|three|half an|\d+) (?:hours?|"
+    r"hrs?|minutes?|mins?)(?: \w+)?",
+    r"(?:does|will|would) (?:it|this|that) (?:\w+ )?(?:run|take|go) (?:over|under|less than|more than|about|like) "
+    r"(?:an?|one|two|three|\d+)(?: "
+    r"\w+){0,2}",
+    r"how long (?:should|do|would) (?:i|we) (?:need to |have to )?(?:plan|set aside|allow|budget|block)(?: \w+)?",
     r"how much of (?:my|the|a|our) (?:day|morning|afternoon|time|week|saturday|evening)(?: \w+){0,5}",
     r"(?:eat|chew|take|use|kill|tie) up (?:my|the) (?:whole |entire )?(?:day|morning|afternoon|saturday|time)(?: "
     r"\w+){0,3}",

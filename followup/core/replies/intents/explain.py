@@ -38,6 +38,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _ASKS = phrases(
+    r"(?:h(?:o)?w) (?:bad|worn|far gone) (?:are|is) (?:they|it|the|these|those)(?: \w+)?",
     r"(?:am i|will i|are we|will we|would i) (?:going to |gonna |about to )?(?:break down|be stranded|get stranded|"
     r"get stuck|blow a tire|"
     r"have a blowout|crash|overheat|end up stranded)(?: \w+){0,3}",
@@ -169,6 +170,10 @@ _ASKS = phrases(
     r"^que\?",
 )
 _OTHER_QUESTION = phrases(
+    r"what(?: (?:is|does|will|would|do|am|are))?(?: (?:it|i|we|that|they|this|all))?(?: (?:gonna|going to|be))* "
+    r"(?:come|comes|coming|add up|adds up) "
+    r"(?:out )?to(?: \w+)*",
+    r"what (?:am i|are we) (?:gonna |going to )?(?:be )?(?:payin|paying|spendin|spending|owing|owin)(?: \w+)*",
     r"(?<=\w )que es (?:mi|cuando|la hora|a la hora|el dia)(?: \w+){0,3}",
     r"(?<=\w )(?<!saber )(?<!se )(?<!dime )(?<!diga )(?<!digan )(?<!explica )(?<!entiendo )porque (?:\w+ )*\w+(?! ?\?)",
     r"(?:rather|can|will|could|prefer to|like to|let me|i) explain(?: \w+)?",

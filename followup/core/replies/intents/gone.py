@@ -85,6 +85,8 @@ _SAYS = phrases(
     r"gone|bye bye)",
     r"(?:dont|do not|doesnt) (?:own|have|drive) (?:it|that|this|those)(?: \w+)?(?: any ?more| any longer)",
     r"old one is gone",
+    r"(?:ex|ex wife|ex husband|exwife|bank|repo (?:man|guy)|thief|thieves) (?:\w+ )?(?:took|got|kept|snatched) "
+    r"(?:the|my|our|that|it)(?: \w+)?",
     r"(?:bank|finance company|dealer) took (?:it|the car|her) back",
     r"(?:scrapped|junked|crushed)",
     rf"(?:already |just |have |had |we |i |recently )?sold {_CAR}(?! (?:me|us))",

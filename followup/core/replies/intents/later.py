@@ -183,6 +183,10 @@ _SAYS = phrases(
     r"bad time",
     r"i ?ll pass for now",
     r"on the fence",
+    r"^(?:(?:im|i am|ill be|we are|we|i|be|get|wont be) )*(?:back|home) from (?:\w+ ){1,3}(?:on )?(?:january|"
+    r"february|march|april|may|june|"
+    r"july|august|september|october|november|december|the) \d+(?: ?(?:st|nd|rd|th))?\Z",
+    r"come (?:the )?(?:spring|summer|fall|autumn|winter)",
 )
 _DICE = phrases(
     r"(?:cuando|en cuanto|ya que|apenas|hasta que|nomas que) (?:me |nos |se |ya |le )*(?:deposit|empie|empez|acab|baje|"

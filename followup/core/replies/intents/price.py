@@ -159,6 +159,10 @@ _ASKS = phrases(
     r"(?:cobra|cobran|cuesta) (?:algo|mucho)\??",
 )
 _STATES = phrases(
+    r"(?:esta|es|sale|anda) (?:\w+ )?(?:alto|elevado) (?:el|ese|su) precio",
+    r"que precio tan \w+",
+    r"(?:con|de|a|veo|por) (?:sus|esos|tus|los) precios",
+    r"(?:plomero|electricista|albanil|doctor|dentista|abogado) (?:\w+ )?cobra\w*(?: \w+)?",
     r"(?:gets?|gives?|cuts?|got|gave|hooks?) (?:me|us) (?:up with )?(?:a |an |the |some )?(?:\w+ )?(?:deal|break|"
     r"discount|"
     r"price)s?",
@@ -190,6 +194,13 @@ _STATES = phrases(
 )
 
 
+_FREE_DAY = phrases(r"(?:this|that|it|the)(?: (?:one|day|time|slot))? free")
+"""Whether the day is free, not the work."""
+
+
 def holds(said: Said) -> bool:
     """Whether the price is asked for."""
-    return bool(_ASKS.search(_STATES.sub(" ", said.text)))
+    plain = _STATES.sub(" ", said.text)
+    if said.has_times:
+        plain = _FREE_DAY.sub(" ", plain)
+    return bool(_ASKS.search(plain))

@@ -33,6 +33,7 @@ EXAMPLES: dict[str, tuple[str, ...]] = {
 }  # fmt: skip
 
 _SAYS = phrases(
+    r"(?:gps|maps?|phone|navi|waze) (?:says|said|shows|has me)(?: \w+)?",
     r"late by an?(?: \w+)?",
     r"just left(?! (?:a|the|my|you))",
     r"more like \d+",
@@ -130,6 +131,8 @@ _LATE_ALONE = re.compile(
     r"(?:a |bit |little |so |very |sorry |im |we are |were |running |gonna be |going to be )*late(?: sorry)?"
 )
 _NOT_LATE = phrases(
+    r"(?:flat|flat tire|tire|tires|blowout|blew|broke down|died)(?: \w+){0,3} (?:on|coming) (?:the|my) way(?: (?:to|"
+    r"over|there|in)(?: \w+)?)?",
     r"(?:llevo|llevamos|tengo|tenemos) (?:ya |como |mas de |casi )*(?:\d+|media|una?|dos) (?:min\w*|horas?)(?: "
     r"\w+){0,3}",
     r"(?:been|still|was) (?:sitting|waiting|standing) (?:here|there|in)(?: \w+){0,4}",

@@ -124,6 +124,8 @@ _ASKS = phrases(
     r"queda lejos",
 )
 _NO_QUESTION = phrases(
+    r"direccion (?:\w+ ){0,3}(?:dur|pesad|suelt|floj|vibr|tiembl|jal|trab|rechin|truen|tron|rar)\w*",
+    r"(?:no idea|dont know|no clue) (?:what|which) (?:shop|place|garage) (?:this|that|it) is",
     r"(?:tienen?|tendran?|hay|habra|tendrian?) (?:un lugar |algo )?(?:en )?donde (?:\w+ )?\w+[aei]r(?:me|nos|se|"
     r"lo)?(?: \w+){0,3}",
     r"(?:tru?en|tron|rechin|suen|son|vibr|zumb|cruj|golpe|tir|gote|trab|fall|floj|dur|sient|trae|jal|mueve|brinc)\w* "

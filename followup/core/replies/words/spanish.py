@@ -59,7 +59,8 @@ ENTRIES: tuple[Entry, ...] = (
     *entries(
         "part",
         "first_thing",
-        "a primera hora|primera hora|en cuanto abran|cuando abran|apenas abran|al abrir|cuando abren|"
+        "a primera hora|primera hora|a primera ora|primera ora|en cuanto abran|cuando abran|apenas abran|al abrir|"
+        "cuando abren|"
         "a la hora que abran|apenas amanezca|amaneciendo|nomas amanezca|a la hora que abren|lo primero|tan pronto "
         "abran|nomas abran|nada mas abran|nomas que abran|recien abran|en lo que abren|primera hora de la manana|"
         "a primera hora de la manana",
@@ -112,7 +113,8 @@ ENTRIES: tuple[Entry, ...] = (
         "end_of_day",
         "la ultima del dia|lo ultimo del dia|la ultima hora|al final del dia|a ultima hora|ultima hora|antes de "
         "cerrar|antes de que cierren|al cierre|"
-        "antes del cierre|final del dia|al cerrar|fin del dia|antes q cierren",
+        "antes del cierre|final del dia|al cerrar|fin del dia|antes q cierren|pa cerrar|para cerrar|casi pa cerrar|"
+        "ya pa cerrar",
     ),
     *entries(
         "part",
