@@ -225,7 +225,8 @@ _WITH_US = re.compile(
 _OWN_APPOINTMENT = OnFirstUse(
     r"\b(?:my|our|his|her|the kids?|their|mi|nuestra) (?!(?:next|service|oil|brake|tire|car|truck|other|"
     r"cita)\b)(?:[a-z]+ ){1,3}(?:appointment|appt) "
-    r"(?:is|was|got)\b"
+    r"(?:is|was|got)\b|\b(?:my|our|his|her) (?:appointment|appt) (?:with|at) (?!you|yall|the shop|ur)(?:\w+ "
+    r"){1,3}(?:is|was)\b"
 )
 """`my hearing aid appointment is Monday`: it is not with us."""
 

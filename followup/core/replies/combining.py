@@ -198,7 +198,7 @@ def _settle_offers(now: Situation, made: Decision) -> None:
     if pick.is_too or pick.is_none:
         made.forget_times()
         made.become("decline", ("accept", "move", "cancel"))
-        made.question = "time" if pick.is_too else None if _GIVES_UP.search(now.text) else "day"
+        made.question = "time" if pick.is_too else None if _gives_up(now) else "day"
         made.is_settled = made.question is None
     elif pick.beyond:
         made.become("propose", ("accept", "choose", "decline", "move", "cancel"))
@@ -220,11 +220,18 @@ def _settle_offers(now: Situation, made: Decision) -> None:
 _GIVES_UP = phrases(
     r"(?:just )?forget (?:it|about it)",
     r"never ?mind",
+    r"olvid\w+lo",
     r"(?:ya |mejor )*asi (?:l[oa]s? )?(?:dej\w+|voy a dejar)",
     r"(?:brother|uncle|dad|son|cousin|buddy|friend|nephew|husband)(?: (?:in|n) law)? (?:is |will |can )?(?:gonna |"
     r"going to )?(?:do|fix)(?: it)?",
 )
 """With none of the offers, it is off."""
+
+
+def _gives_up(now: Situation) -> bool:
+    return bool(_GIVES_UP.search(now.text)) or decline.goes_to_somebody(now.said)
+
+
 _ANOTHER_DAY = phrases(r"(?:another|a different|some other|different|other) (?:day|date)s?", r"otro dia", r"otra fecha")
 
 
@@ -280,7 +287,7 @@ def _settle_car(now: Situation, made: Decision) -> None:
         made.forget_times()
         made.drop(("later",))
         made.until = None
-    elif car and made.until is None and _FOR_NOW.search(now.text):
+    elif (car or are_all) and made.until is None and _FOR_NOW.search(now.text):
         made.drop(("later",))
     if car or are_all:
         made.become(

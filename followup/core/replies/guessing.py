@@ -14,7 +14,7 @@ from followup.core.replies.decision import Decision
 from followup.core.replies.intents import decline
 from followup.core.replies.likeness import likeness
 from followup.core.replies.meaning import MEANINGS, in_rank
-from followup.core.replies.other_questions import is_named
+from followup.core.replies.other_questions import asks_for_booking, is_named
 from followup.core.replies.said import phrases
 from followup.core.replies.situation import Situation
 from followup.core.replies.yes_words import has_yes_word
@@ -66,13 +66,15 @@ class Second:
 def second_thoughts(now: Situation, made: Decision) -> Second:
     """What the likeness of the text adds to the meanings that the word lists made, or takes from them."""
     lead = in_rank(made.codes)[0]
-    if "stop" in made.codes or now.asked in _SETTLED or now.plain.is_emoji_only:
+    if "stop" in made.codes or asks_for_booking(now) or now.asked in _SETTLED or now.plain.is_emoji_only:
         return Second()
     scores = likeness(now.said).scores
     other = _rather(now, made, lead, scores)
     added = {code for code, least in ADDED_FROM.items() if scores[code] >= least and _may_be(code, now, made)}
     if "accept" in made.codes:
         added.discard("decline")
+    if lead == "decline" and decline.goes_to_somebody(now.said):
+        added -= {"gone", "later"}
     if "price" in made.codes and scores["symptom"] < ADDED_TO_A_PRICE_FROM:
         added.discard("symptom")
     if made.times or made.avoid:

@@ -227,7 +227,11 @@ def is_taken_back(text: Text, previous: Mention | None, one: Mention) -> str:
         return "before"
     if _NOT_THE_OTHER.match(between) and _I_MEANT.search(text.plain[: text.symbols[previous.start].start]):
         return "this"
-    if len(between) < 45 and _CORRECTED.search(between) and not re.search(r"\bno me\b|\bdoesnt|cant|\bworks", between):
+    if (
+        len(between) < 45
+        and _CORRECTED.search(between)
+        and not re.search(r"\bno me\b|\bno voy a poder\b|\bno podre\b|\bdoesnt|cant|\bworks", between)
+    ):
         return "before"
     is_same_kind = isinstance(previous.value, Days) == isinstance(one.value, Days)
     head = text.plain[: text.symbols[previous.start].start]

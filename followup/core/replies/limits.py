@@ -106,8 +106,8 @@ _SUBJECT = phrases(
     rf"{_STOPPING} (?:\w+ ){{0,2}}{_TEXTING} (?:\w+ ){{0,2}}(?:about|for|regarding|re|on) (?:the |"
     rf"my |that |this )?(?!it\b|me\b|us\b|this\b|that\b|everything|anything|all\b|car\b|vehicle|number|now|"
     rf"good|a while|ever)\w+",
-    rf"(?:(?:dont|do not) (?:send|text)|stop sending|quit sending|no more)(?: (?:of|me|us|any|more))* (?:the|those|"
-    rf"these|your) {_SERVICE} ones",
+    rf"(?:(?:dont|do not) (?:send|text)|stop sending|quit sending|no more)"
+    rf"(?: (?:of|me|us|any|more|the|those|these|your))* {_SERVICE} ones",
     rf"(?:stop|quit|no more|enough|cancel|cut|(?:dont|do not) (?:need|want|send))(?: (?:with|of|me|any|more|the|these|"
     rf"those|your|out))* {_SERVICE} (?:\w+ )?(?:texts?|messages?|reminders?|notices?|alerts?)",
     rf"(?:leave|keep|cut|skip|drop) (?:out |off )?(?:the |those |these |all )?{_SERVICE} (?:\w+ )?(?:stuff|things?|"

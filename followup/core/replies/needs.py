@@ -91,6 +91,7 @@ _NEEDS: tuple[tuple[Need, Phrases], ...] = (
             r"requesting|with) (?:\w+ ){0,3}(?:a |the )?(?:loaner|rental|courtesy car|loan car|"
             r"replacement (?:car|vehicle)|loaner car)",
             r"(?:need|want|have|get) (?:\w+ ){0,2}something (?:else )?to drive",
+            r"(?:need|want|have) (?:a set of |some )?wheels while",
             r"(?:to|can i|could i|like to) borrow (?:a|one of your|your|another) (?:car|vehicle|loaner)",
             r"(?:need|want) (?:a|another) (?:car|vehicle) (?:to (?:drive|use|get)|while|for the day|"
             r"that day|meanwhile|in the mean)",
@@ -206,6 +207,7 @@ _OWN_WAY = re.compile(
 
 _NO_NEED = phrases(
     r"(?:my|our|the|her|his) (?:only|main) (?:ride|way)(?: (?:to|for|back|home)(?: \w+){0,2})?",
+    r"(?:buddy|friend|guy|cousin|brother|neighbor|uncle)(?: \w+)? (?:with|w|who has|has|got) a lift",
     r"(?:was|were) (?:gonna|going to|planning to|thinking id) wait(?: \w+)?",
 )
 

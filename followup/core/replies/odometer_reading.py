@@ -120,13 +120,14 @@ _SHORT_FORM = re.compile(
     r"(?<=^maybe ))(?P<whole>\d{2,3})"
     r"(?: and a (?P<half>half)| y (?P<medio>medio|media)| and (?P<change>change))(?=$|[ ,.!]+(?:or so|mas o menos|"
     r"now|ahorita|maybe|$))"
+    r"|^(?P<alone>\d{2,3}\.\d)(?=\W*$)"
     r"|(?<= at )(?P<told>\d{2,3}\.\d)(?=$|[ ,!]|\.$)(?! ?(?:k|psi|mil|thousand|mi|miles|mm|percent)\b)"
 )
 """`about 48 and a half`, `only at 47.8`: thousands, where the whole text or an `at` shows it."""
 
 
 def _in_thousands(match: re.Match[str]) -> str:
-    told = match["told"]
+    told = match["told"] or match["alone"]
     if told:
         return str(round(float(told) * 1000))
     return str(int(match["whole"]) * 1000 + (0 if match["change"] else 500))

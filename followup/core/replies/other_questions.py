@@ -16,6 +16,7 @@ _OPENER = re.compile(
     r"^(?:(?:yes|yeah|ok|sure|and|also|but|hi|hello|si|y|hola|pero|great|perfect|thanks|"
     r"no|so|well|btw|by the way|hey|oh|quick question|perfecto|bueno|oiga|disculpe|tambien) )*(?:do "
     r"(?:you|u|yall|ya)|do (?:i|we) (?:need to |have to |got to )?(?:bring|sign|leave|park|make|print|show)|"
+    r"should (?:i|we) (?:bring|take|leave|park|sign|clean|empty|fill)|"
     r"does (?:the|it|your|that)|(?:can|could|would|will) (?:you|u|"
     r"yall|i|we|they)|is there|are there|who (?:will|would|is (?:going|doing|working))|is it (?:ok|okay|"
     r"alright|fine) (?:if|for|to)|is (?:the|your|my)|have you|did you|are you (?:able|"
@@ -37,7 +38,7 @@ _OWN_BOOKING = re.compile(
     r"\b(?:what time|what day|when|which day)(?: \w+)? (?:(?:am|are) (?:i|we) (?:down|scheduled|booked|set|supposed|"
     r"coming)|(?:is|was) (?:my|our) "
     r"(?:appointment|appt|visit|booking)|do (?:i|we) (?:come in|need to be there|have to be there))\b"
-    r"|\b(?:a )?que (?:hora|dia) (?:es|era|tengo|me toca)(?: (?:mi|la|lo mio|que|cita)\b|\W*$)"
+    r"|\b(?:a )?que (?:hora|dia) (?:es|era|tengo|me toca)(?: (?:mi|la|lo mio|que|cita)\b|(?: manana| hoy| el \w+)?\W*$)"
 )
 """What our own book tells; without a booking it is a wish to have one."""
 _NAMED = re.compile(

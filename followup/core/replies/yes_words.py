@@ -12,7 +12,7 @@ MOCKS = re.compile(r"\b(?:when pigs|hell freezes|in your dreams|fat chance|dream
 _YES_WORD = re.compile(
     r"^(?:(?:hi|hello|hey|oh|hola|um|well|so|pues|buenas|buenos|dias|tardes|noches|good|morning|there|omg|wow|gosh|"
     r"dude|"
-    r"man|bro|ay|uy|sir|maam|dear|amigo|senor|senora|senorita|joven|jefe|jefa|oiga|mire|ay|bendito|"
+    r"man|bro|ay|uy|sir|maam|dear|amigo|senor|senora|senorita|joven|jefe|jefa|oiga|mire|bendito|"
     r"afternoon|evening|thanks|thank you|gracias|ah|haha|lol|yay) )*"
     r"(?:yes+|yeah|yep|yup|y|sure|absolutely|definitely|of course|certainly|ok|alright|all right|"
     r"sounds (?:\w+ )?(?:good|great|perfect|fine|awesome|fair|reasonable)|perfect|great|awesome|cool|fine|deal|"
@@ -24,7 +24,7 @@ _YES_WORD = re.compile(
     r"me parece|perfecto|bueno|adelante|con gusto|excelente|seguro|listo|me interesa|por que no|"
     r"porque no|correcto|asi es|confirm(?:o|ad[oa]|ed)?|chevere|de una(?! vez)|con mucho gusto|ya estas|hecho|"
     r"cuenten conmigo|jalo|me late|sipi|afirmativo|obvio|con todo gusto|claro que si|ta (?:bien|bueno)|esta bueno|"
-    r"cheque(?=\Z)|vaya pues|arre|fierro|sobres|hagale|dele|como no|okey|oki)"
+    r"(?:esta )?cheque(?=\Z| ahi| alla)|vaya pues|arre|fierro|sobres|hagale|dele|como no|okey|oki)"
     r"(?![a-z\d])(?! (?:no|not|enough|morning|afternoon|que no|days?|idea|si no|thing on)\b)"
 )
 _FALTERS = re.compile(r"bueno\b")
@@ -54,7 +54,8 @@ def has_yes_word(said: Said) -> bool:
 
 
 _WITHIN = re.compile(
-    r"\b(?:yes|yeah|yep) (?:i|we) (?:would|want|do(?! not)|need|should)\b(?! (?:know|to know|like to (?:know|speak|"
+    r"(?<!say )(?<!said )(?<!saying )\b(?:yes|yeah|yep) (?:i|we) (?:would|want|do(?! not)|need|should)\b(?! (?:know|"
+    r"to know|like to (?:know|speak|"
     r"talk|cancel|complain|stop)|not)\b)"
     r"|\bsi (?:l[oae]s? )?(?:quiero|queremos|ocupo|necesito) (?:que (?:me )?(?:l[oa]s? )?)?(?:arregl|cambi|revis|"
     r"repar|chec|cheq|hac|hag)\w+"

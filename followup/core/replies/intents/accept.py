@@ -44,8 +44,10 @@ _STRONG = (
     r"(?:that is|thats|its|it is) a (?:big |definite )?yes",
     r"(?:please )?(?:add|put) (?:me|us|it) (?:to|on) (?:the|your) (?:schedule|calendar|books?|list for)",
     r"(?:we |i )?will be there(?! (?:in|at|by|around|soon|late|shortly|\d))",
-    r"(?:i |we )?can do(?: (?:that|it|this))?(?=\Z| thumbsup)",
-    r"(?:that|it|this) will (?:work|do)(?! (?:for|if|with) (?:you|yall|not)\b)",
+    r"(?:i |we )?can do(?: (?:that|it|this))?(?=\Z| thumbsup| no prob)",
+    r"(?:(?:i|we|ill|well|can|will) )*make (?:it|that|this) work",
+    r"lock (?:it|that|me) in",
+    r"(?:(?:that|it|this) will|thatll|itll) (?:work|do)(?! (?:for|if|with) (?:you|yall|not)\b)",
     r"(?:we are|were|we) (?:still )?on(?=\Z| (?:boss|man|then|thanks|bro|buddy))",
     r"no doubt",
     r"not a bad idea",
@@ -234,7 +236,7 @@ _FUERTE = (
     r"hecho",
     r"(?:ahi |alla |ai )?(?:estare|nos vemos|voy) (?:si dios quiere|primero dios|dios mediante)",
     r"dios mediante",
-    r"(?:esta )?cheque(?=\Z)",
+    r"(?:esta )?cheque(?=\Z| ahi| alla)",
     r"vaya pues",
 )
 # No two alike, and none that is several others in a row: they are tried again and again, each way for each of them.

@@ -174,6 +174,9 @@ _SAYS = phrases(
     r"falls?|goes|blows|gives)(?: "
     r"\w+){0,2}",
     r"not (?:telling|giving|sharing)(?: (?:you|u|yall|them|that|it))+",
+    r"(?:thats|that is|its|it is) (?:private|personal|my (?:own )?business)",
+    r"(?:got|have|know) (?:a|my) (?:buddy|friend|cousin|neighbor|uncle|brother) (?:\w+ ){0,4}(?:does|do|fixes|"
+    r"handles) (?:it|that|mine|them)",
     r"none of (?:your|ur|yalls) (?:business|concern|beeswax)",
     r"(?:son|brother|nephew|cousin|uncle|dad|husband|buddy|friend|neighbor|father|boyfriend)(?: (?:in|n) law)? "
     r"(?:wrenches|turns wrenches|works on "
@@ -253,6 +256,7 @@ _DICE = phrases(
     r"no va(?:mos|n)? a (?:ir|hacer)\w*",
     r"no quiero nada",
     r"no por favor",
+    r"asi (?:l[oa]s? )?(?:manejo|sigo|traigo|uso) hasta(?: \w+){1,3}",
     r"l[oa] voy a (?:traer|manejar|usar|andar|dejar) asi(?: \w+){0,4}",
 )
 _SOMEBODY_DOES_IT = phrases(

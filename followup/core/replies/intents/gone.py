@@ -121,6 +121,7 @@ _SAYS = phrases(
     r"passed (?:it|the car) (?:on|down) to",
 )
 _DICE = phrases(
+    r"(?:banco|ex|seguro) se (?:llevo|quedo)(?: con)? (?:el|la|mi|lo) \w+",
     r"se (?:lo|la) (?:quedo|llevo|quedaron) (?:mi|el|la|con|a)?(?: \w+){0,3}",
     r"(?:mi|el|la) \w+ se (?:lo|la) (?:llevo|quedo)",
     r"(?:lo|la) choqu?e y (?:ya )?no (?:sirvio|quedo|jala|sirve|la|lo)\w*",

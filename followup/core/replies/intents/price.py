@@ -161,6 +161,7 @@ _ASKS = phrases(
 _STATES = phrases(
     r"(?:esta|es|sale|anda) (?:\w+ )?(?:alto|elevado) (?:el|ese|su) precio",
     r"que precio tan \w+",
+    r"(?:muy|bien|tan|re|super) (?:car[oa]s?|alt[oa]s?) (?:sus|los|esos|el|ese|su) precios?",
     r"(?:con|de|a|veo|por) (?:sus|esos|tus|los) precios",
     r"(?:plomero|electricista|albanil|doctor|dentista|abogado) (?:\w+ )?cobra\w*(?: \w+)?",
     r"(?:gets?|gives?|cuts?|got|gave|hooks?) (?:me|us) (?:up with )?(?:a |an |the |some )?(?:\w+ )?(?:deal|break|"

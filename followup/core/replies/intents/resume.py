@@ -53,7 +53,7 @@ KEYWORDS = word_set(
     "activar",
 }
 _SAYS = phrases(
-    r"otra vez quiero (?:recibir )?(?:los|sus) (?:avisos|mensajes|textos|recordatorios)",
+    r"(?:otra vez quiero|quiero otra vez) (?:recibir )?(?:los|sus) (?:avisos|mensajes|textos|recordatorios)",
     r"(?:un ?pause|unmute) (?:my |the |those )?(?:reminders|texts|messages)?",
     r"start (?:it|them) (?:back )?up(?: again)?",
     r"send me (?:the |those |my )?(?:reminders|texts|messages) (?:again|back)",
