@@ -257,7 +257,9 @@ def is_denied(clause: str, start: int, is_repaired: bool = False) -> bool:
             return False
         if word in _NEGATORS and before not in _NOT_NEGATING:
             follows = before or clause[start : start + 8].split(" ")[0]
+            behind = words[len(words) - number :][:2]
             is_answer = word == "no" and follows in _ANSWERS_BEFORE
+            is_answer = is_answer or (word == "not" and behind[:1] == ["really"] and behind[-1] in _ANSWERS_BEFORE)
             is_past = word == "no" and len(words) > number + 1 and words[-number - 2] == "ya"
             is_stopped = word in ("stopped", "quit", "dejo")
             return not is_answer and (is_repaired or not (is_past or is_stopped))
