@@ -94,12 +94,14 @@ _IDIOMS = (
     r"creak|burn|smok)\w*(?: and (?:grind|pop|click|crack|creak|lock)\w*)?",
     r"(?:gonna|going to|ill|i will|we will|well|we can|i can|just) (?:just |keep |keep on )*limp(?:ing)? (?:it |her |"
     r"him |this thing "
-    r")?along(?! (?:at|home|on the|in limp|to you))",
-    r"(?:drive|driving|drivin|run|running|runnin|ride|riding|keep|use|using) (?:it|her|him|this|that|this (?:one|"
+    r")?along(?! (?:at|home|on|in|to|over)\b)",
+    r"(?<!only )(?:drive|driving|drivin|run|running|runnin|ride|riding|keep|use|using) (?:it|her|him|this|that|this "
+    r"(?:one|"
     r"thing|car|truck)|"
     r"that thing|the thing|the car|the truck)(?: like this| like that| as is)? (?:until|til+) (?:it|she|he|the "
     r"(?:wheels|doors|"
-    r"engine)|something) (?:\w+ )?(?:quits|dies|falls?|blows|breaks|gives|goes|wont)(?: \w+){0,2}",
+    r"engine)|something) (?:\w+ )?(?:quits|dies|falls?|blows|breaks|gives|goes|wont)"
+    r"(?! (?:at|on|when|every|again|in|then (?:it|i have|wait|restart)|and (?:it|then|restart))\b)(?: \w+){0,2}",
     r"(?<!on )(?<!caught )fire (?:towers?|watch|lookouts?|stations?|house|hall|pits?|drills?|sale|marshal|hydrants?|"
     r"code|lanes?|wood|season|ban|ants?|extinguishers?|escape)",
     r"smoke (?:signals?|shop|shack|house|breaks?|detectors?|and mirrors)|holy smokes?|blow(?:s|ing)? smoke up|"

@@ -82,13 +82,15 @@ _CRASH = r"(?:accidente|choque|volcadura|carambola|choquecito)"
 SPANISH_IDIOMS = (
     # the day, the house, oneself
     r"se (?:me|nos|le) (?:descompuso|echo a perder|complico) (?:tod[oa] )?(?:el|la|mi) (?:dia|manana|tarde|semana|"
-    r"plan|agenda|horario)",
-    r"(?:vecin[oa]s?|casa|cocina|bano|departamento|apartamento|lavadero|trabajo) (?:\w+ ){0,2}(?:una |la )?(?:fuga|"
-    r"gotera)s?"
-    r"(?: de (?:agua|gas))?",
+    r"plan|agenda|"
+    r"horario)(?! (?:pasad|anterior|de ayer|(?:\w+ ){0,2}(?:el|la|mi) (?:carr|coche|troca|camioneta|auto)))",
+    r"(?:vecin[oa]s?|(?<!en )(?<!en la )(?<!en mi )(?:casa|cocina|bano|departamento|apartamento|lavadero)) (?:tiene|"
+    r"tuvo|"
+    r"con) (?:una |la )?(?:fuga|gotera)s?(?: de (?:agua|gas))?",
     r"(?:fuga|gotera)s? (?:de (?:agua|gas) )?(?:en|de) (?:la|el|mi|nuestra) (?:casa|cocina|bano|techo|departamento|"
-    r"apartamento|sala|"
-    r"calle|trabajo)",
+    r"apartamento|sala)",
+    r"(?:inund|moj)\w+ (?:toda )?(?:la|el|mi) (?:casa|cocina|bano|sala|departamento) (?:por|con) (?:una |la "
+    r")?(?:fuga|gotera)s?",
     r"(?:yo )?(?:tiemblo|temblamos)(?: (?:de|con|cuando|al) \w+)?",
     # anger, and people
     r"(?:sal|ech|sac)\w* (?:\w+ )?(?:humo|lumbre) (?:de|por) (?:las |los |la )?(?:orejas|cabeza|oidos|narices|cerebro)",
