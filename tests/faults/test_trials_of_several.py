@@ -26,5 +26,5 @@ def test_several_at_once_are_neither_lost_nor_sent_twice(
 
     monkeypatch.setattr(Shop, "environment", several)
     monkeypatch.setattr(trial, "Struck", partial(Struck, in_flight_each=AT_ONCE))
-    verdicts = both.run_all("kill", kind, range(300, 308)) + both.run_all("stop", kind, range(300, 302))
+    verdicts = both.run_all("kill", kind, range(300, 310)) + both.run_all("stop", kind, range(300, 302))
     assert sum(one.kills for one in verdicts) >= 8

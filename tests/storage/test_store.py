@@ -33,14 +33,14 @@ def store(database_url: str) -> Iterator[Store]:
 
 def test_a_reader_cannot_write(store: Store) -> None:
     with pytest.raises(DatabaseError), store.read() as connection:
-        machine.beat(connection, "x", NOW)
+        machine.beat(connection, ["x"], NOW)
     with store.read() as connection:
         assert machine.last_beats(connection) == {}
 
 
 def test_an_error_undoes_everything(store: Store) -> None:
     with pytest.raises(RuntimeError), store.write() as connection:
-        machine.beat(connection, "x", NOW)
+        machine.beat(connection, ["x"], NOW)
         raise RuntimeError
     with store.read() as connection:
         assert machine.last_beats(connection) == {}
@@ -49,7 +49,7 @@ def test_an_error_undoes_everything(store: Store) -> None:
 def test_instants_come_back_aware_and_in_utc(store: Store) -> None:
     there = NOW.astimezone(timezone(timedelta(hours=-6)))
     with store.write() as connection:
-        machine.beat(connection, "x", there)
+        machine.beat(connection, ["x"], there)
     with store.read() as connection:
         found = machine.last_beats(connection)["x"]
     assert found == NOW
@@ -58,7 +58,7 @@ def test_instants_come_back_aware_and_in_utc(store: Store) -> None:
 
 def test_a_naive_instant_is_refused(store: Store) -> None:
     with pytest.raises(StatementError), store.write() as connection:
-        machine.beat(connection, "x", NOW.replace(tzinfo=None))
+        machine.beat(connection, ["x"], NOW.replace(tzinfo=None))
 
 
 def test_many_writers_lose_no_increment(store: Store) -> None:
@@ -96,7 +96,7 @@ def test_many_may_do_a_thing_for_the_first_time_at_once(store: Store) -> None:
             for turn in range(10):
                 together.wait(10)
                 with store.write() as connection:
-                    machine.beat(connection, f"tick {turn}", NOW)
+                    machine.beat(connection, [f"tick {turn}"], NOW)
                     inbox.keep_conversation(connection, shop_id, phone_id, NOW, {"asked": number}, {})
         except Exception as error:
             failed.append(error)

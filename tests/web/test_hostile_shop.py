@@ -52,7 +52,7 @@ WRITTEN_BY_PROGRAM = {
     "held_because", "holder", "how", "item", "kind", "known", "language", "line", "login", "number", "number_hash",
     "order", "outcome", "page", "part", "parts", "password_hash", "payer", "phone", "position", "provider_id",
     "public_id", "raised_by", "reason", "reassigned", "roadside_phone", "role", "source", "state", "status",
-    "status_url", "stored_set", "texts_from", "to_state", "token_hash", "words_version", "zone",
+    "status_url", "stored_set", "texts_from", "to_state", "to_set", "token_hash", "words_version", "zone",
 }  # fmt: skip
 OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures", "installation"}
 

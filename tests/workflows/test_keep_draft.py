@@ -17,7 +17,7 @@ from tests.workflows import counter as counters
 
 def _typed(counter: counters.Counter, page: str, told: str, **others: object) -> TypedSoFar:
     values = {"vehicle_id": counter.vehicle_id, "code": "F-1", **others}
-    return TypedSoFar(part="", corrects=None, fields={"odometer": told}, page=page, **values)  # type: ignore[arg-type]
+    return TypedSoFar(part="", corrects=None, fields={"odometer": told}, page=page, **values)  # type: ignore[arg-type]  # by name
 
 
 def _keep(counter: counters.Counter, typed: TypedSoFar) -> DraftAnswer:

@@ -116,11 +116,11 @@ def _copied(column: Any, number: int, spans: dict[str, int], shop_id: int) -> Co
     if column.name == "shop_id":
         return literal(shop_id)
     if column.primary_key:
-        return column + number * spans[column.table.name]  # type: ignore[no-any-return]
+        return column + number * spans[column.table.name]  # type: ignore[no-any-return]  # a column of any type
     if column.name in _ITS_OWN:
-        return column + f"-{number}"  # type: ignore[no-any-return]
+        return column + f"-{number}"  # type: ignore[no-any-return]  # a column of any type
     refers_to = next((one.column.table.name for one in column.foreign_keys), None)
-    return column if refers_to not in spans else column + number * spans[refers_to]  # type: ignore[no-any-return]
+    return column if refers_to not in spans else column + number * spans[refers_to]  # type: ignore[no-any-return]  # a column of any type
 
 
 def _go_on_counting(connection: Connection) -> None:

@@ -219,7 +219,7 @@ class ShopOfProcesses(SimulatedShop):
 
     def live(self, until: datetime) -> None:
         """Let it live until that instant of true time."""
-        program: Outside = self.program  # type: ignore[assignment]
+        program: Outside = self.program  # type: ignore[assignment]  # made by make_program
         self._ends_at = until
         while self.world.at < until:
             wrong_by = self.world.wrong_by
@@ -231,5 +231,5 @@ class ShopOfProcesses(SimulatedShop):
 
     def _server_goes(self, hooks_alone: bool) -> bool:
         if not hooks_alone:
-            self.program.kill_worker()  # type: ignore[attr-defined]
+            self.program.kill_worker()  # type: ignore[attr-defined]  # made by make_program
         return super()._server_goes(hooks_alone)

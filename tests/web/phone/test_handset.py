@@ -89,7 +89,7 @@ def test_nothing_is_posted_to_another_machine(
     served: tuple[House, int], client: FlaskClient, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     posted: list[str] = []
-    monkeypatch.setattr("followup.web.phone.handset.requests.post", lambda url, **_: posted.append(url))
+    monkeypatch.setattr("requests.post", lambda url, **_: posted.append(url))
     served[0].settings = served[0].settings.model_copy(update={"public_base_url": "http://192.0.2.7"})
     assert press(client, PAGE, words="hello").status_code == 502
     assert posted == []

@@ -98,10 +98,10 @@ def test_the_car_opened_again_offers_to_go_on_or_to_start_anew(floor: Floor, car
     assert "Go on with what was filled in at 9:00 am" in offered.text and not Fields(offered.text).sent
     assert "half filled by you" in client.get("/shop-floor/").text
     assert _form(client, _went_on_at(offered))[TREAD] == "5"
-    asked = client.get(re.search(r'href="([^"]+/drop)"', offered.text)[1])  # type: ignore[index]
+    asked = client.get(re.search(r'href="([^"]+/drop)"', offered.text)[1])  # type: ignore[index]  # fails where it is missing
     assert "Throw away what was filled in" in asked.text and len(_rows(floor)) == 1
     press = {"csrf_token": sent["csrf_token"], "revision": "1"}
-    assert client.post(re.search(r'action="([^"]+/drop)"', asked.text)[1], data=press).status_code == 303  # type: ignore[index]
+    assert client.post(re.search(r'action="([^"]+/drop)"', asked.text)[1], data=press).status_code == 303  # type: ignore[index]  # fails where it is missing
     assert not _rows(floor)
     assert _form(client, address)[TREAD] == ""
 
@@ -281,7 +281,7 @@ def test_what_is_carried_over_a_sign_in_is_ours_alone(floor: Floor, car: int, tm
     # Without the session's form token nothing is taken up.
     assert client.post(address, data=sent | {"csrf_token": "made-up"}).status_code == 303
     page = client.post(address, data=sent).text
-    sealed = re.search(r'name="carried" value="([^"]+)"', page)[1]  # type: ignore[index]
+    sealed = re.search(r'name="carried" value="([^"]+)"', page)[1]  # type: ignore[index]  # fails where it is missing
     for forged in (f"x{sealed}", sealed[:-1], sealed.partition(".")[0], "a.b", "é.é", "."):
         form = {"login": "technician", "password": PASSWORD, "csrf_token": token_on(client, "/sign-in")}
         answer = client.post("/sign-in", data=form | {"carried": forged})
