@@ -5,13 +5,26 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection, and_, or_, select, update
 
 from followup.core.booking import check_move
 from followup.storage import rows, tables
 from followup.storage.rows import Row
 
 OPEN = ("asked", "offered")
+ENDED_IN_THE_SHOP = ("kept", "missed")
+_REQUESTS = tables.booking_requests.c
+_ONE = select(tables.booking_requests).where(
+    _REQUESTS.id == rows.given("request_id"), _REQUESTS.shop_id == rows.given("shop_id")
+)
+_HAS_ENDED = and_(_REQUESTS.state.in_(ENDED_IN_THE_SHOP), _REQUESTS.slot_at >= rows.given("since"))
+_OF_TIMES = (
+    select(tables.booking_requests)
+    .where(
+        _REQUESTS.shop_id == rows.given("shop_id"), or_(_REQUESTS.state.in_(("confirmed", *OPEN)), _HAS_ENDED)
+    )
+    .order_by(_REQUESTS.slot_at, _REQUESTS.id)
+)  # fmt: skip
 
 
 class SomebodyWasFirst(Exception):
@@ -69,8 +82,7 @@ def _note_move(
 
 def load_request(connection: Connection, shop_id: int, request_id: int) -> Row | None:
     """One request, if it is this shop's."""
-    table = tables.booking_requests
-    return rows.first(connection, select(table).where(table.c.id == request_id, table.c.shop_id == shop_id))
+    return rows.first(connection, _ONE, request_id=request_id, shop_id=shop_id)
 
 
 def open_requests(connection: Connection, shop_id: int) -> list[Row]:
@@ -85,6 +97,11 @@ def requests_of_shop(connection: Connection, shop_id: int, states: tuple[str, ..
     table = tables.booking_requests
     query = select(table).where(table.c.shop_id == shop_id, table.c.state.in_(states))
     return rows.every(connection, query.order_by(table.c.slot_at, table.c.id))
+
+
+def requests_of_times(connection: Connection, shop_id: int, since: datetime) -> list[Row]:
+    """Requests that are open, bookings that stand, and those that came, or were missed, at a time since then."""
+    return rows.every(connection, _OF_TIMES, shop_id=shop_id, since=since)
 
 
 def requests_of_persons(connection: Connection, person_ids: list[int]) -> list[Row]:

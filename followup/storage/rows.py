@@ -1,16 +1,30 @@
 """The three statements that every aggregate needs, for SQLite and PostgreSQL alike.
 
 To make a statement and to look up how it is compiled takes four times as long as to ask it. So what is asked for each
-text that leaves is made once, with places for values (`given`, `among`), which `first` and `every` fill by their names.
+text that leaves is made once, with places for values (`given`, `among`), which `first` and `every` fill by their names;
+what adds or changes rows is made once a table. `equal` makes the plainest question once: rows by some of their columns.
 """
 
 from __future__ import annotations
 
 from collections.abc import Collection
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Any
 
-from sqlalchemy import BindParameter, ColumnElement, Connection, Select, Table, bindparam, insert, select, update
+from sqlalchemy import (
+    BindParameter,
+    ColumnElement,
+    Connection,
+    Executable,
+    Insert,
+    Select,
+    Table,
+    Update,
+    bindparam,
+    insert,
+    select,
+    update,
+)
 from sqlalchemy.dialects import postgresql, sqlite
 
 Row = dict[str, Any]
@@ -18,29 +32,55 @@ Row = dict[str, Any]
 
 def add(connection: Connection, table: Table, **values: Any) -> int:
     """Insert one row and return its id."""
-    found = connection.execute(insert(table).values(**values)).inserted_primary_key
+    found = connection.execute(_adding(table), values).inserted_primary_key
     assert found is not None
     return int(found[0])
 
 
 def add_new(connection: Connection, table: Table, **values: Any) -> int | None:
     """Insert one row unless a unique key has it already (then None): uniqueness is the database's own."""
-    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
-    statement = dialect.insert(table).values(**values).on_conflict_do_nothing().returning(table.c.id)
-    found = connection.execute(statement).first()
+    found = connection.execute(_adding_new(table, connection.dialect.name), values).first()
     return int(found[0]) if found else None
 
 
 def change(connection: Connection, table: Table, row_id: int, **values: Any) -> None:
     """Change one row by its id."""
-    connection.execute(update(table).where(table.c.id == row_id).values(**values))
+    connection.execute(_changing(table), {**values, "of_row": row_id})
 
 
 def change_all(connection: Connection, table: Table, row_ids: Collection[int], values: dict[str, Any]) -> int:
     """Change several rows alike, by their ids; how many there were."""
     if not row_ids:
         return 0
-    return connection.execute(update(table).where(table.c.id.in_(row_ids)).values(**values)).rowcount
+    return connection.execute(_changing_all(table), {**values, "of_rows": row_ids}).rowcount
+
+
+@cache
+def _adding(table: Table) -> Insert:
+    return insert(table)
+
+
+@cache
+def _adding_new(table: Table, dialect: str) -> Executable:
+    adding: Any = (sqlite if dialect == "sqlite" else postgresql).insert(table)
+    ignoring: Executable = adding.on_conflict_do_nothing().returning(table.c.id)
+    return ignoring
+
+
+@cache
+def _changing(table: Table) -> Update:
+    return update(table).where(table.c.id == bindparam("of_row"))
+
+
+@cache
+def _changing_all(table: Table) -> Update:
+    return update(table).where(table.c.id.in_(bindparam("of_rows", expanding=True)))
+
+
+@cache
+def equal(table: Table, *names: str) -> Select[Any]:
+    """The rows of a table whose columns of these names are what is given for them."""
+    return select(table).where(*(table.c[name] == bindparam(name) for name in names))
 
 
 def given(name: str) -> BindParameter[Any]:

@@ -9,7 +9,7 @@ from sqlalchemy import Connection, func, select
 from followup.core.planning.slots import Parts, Taken, Wanted
 from followup.core.replies.contract import TimeWindow
 from followup.core.shop import Shop, closes_next
-from followup.core.wall import to_utc
+from followup.core.wall import day_of, start_of, to_utc
 from followup.storage import requests
 from followup.storage.rows import Row
 
@@ -27,15 +27,16 @@ def lock(connection: Connection, shop_id: int) -> None:
 def taken(connection: Connection, shop: Shop, now: datetime, *, but: Row | None = None) -> list[Taken]:
     """Confirmed bookings, and times that are still held: offered, or chosen out of an offer and not confirmed yet.
 
+    Who came today is worked on today, and who was missed may still come: what both use is given to nobody else.
     `but` leaves one request out, and the booking that it moves: their times are free to it.
     """
     own = (but["id"], but["replaces_id"]) if but else ()
     found: list[Taken] = []
-    for row in requests.requests_of_shop(connection, shop.id, ("confirmed", "offered", "asked")):
+    for row in requests.requests_of_times(connection, shop.id, start_of(day_of(now, shop.zone), shop.zone)):
         if row["id"] in own:
             continue
         needs = frozenset(row["needs"])
-        if row["state"] == "confirmed" and row["slot_at"]:
+        if row["state"] in ("confirmed", *requests.ENDED_IN_THE_SHOP) and row["slot_at"]:
             found.append(Taken(row["slot_at"], row["hours"], needs))
         elif row["state"] == "asked":
             if row["slot_at"] and is_held(row, now):

@@ -89,6 +89,23 @@ def test_what_was_not_taken_goes_back_when_its_hold_is_over(counter: Counter) ->
         _confirm(counter, first, NINE, over)
 
 
+@pytest.mark.parametrize("end", ["kept", "missed"])
+def test_the_hours_of_who_came_or_was_missed_today_are_not_given_away_again_today(counter: Counter, end: str) -> None:
+    """Six hours of brakes fit a day that holds 6.8; on the next day as many are free again."""
+    made = [counter.ask(f"car {number}") for number in range(8)]
+    for number, one in enumerate(made[:6]):
+        _confirm(counter, one, NINE + number * HOUR / 2)
+    assert sum(counter.request(one)["hours"].get("brakes", 0.0) for one in made[:6]) > 6.8 - 1.4
+    later = NINE + 4 * HOUR
+    for one in made[:6]:
+        version = counter.request(one)["version"]
+        settle_requests.end_booking(counter.store, counter.shop_id, one, version, end, counter.by, later)
+    with pytest.raises(NotFree, match="not enough labor hours"):
+        for one in made[6:]:
+            _confirm(counter, one, later + (made.index(one) - 5) * HOUR / 2, later)
+    _confirm(counter, made[7], NINE + timedelta(days=1), later)
+
+
 def test_only_times_that_were_checked_are_offered(counter: Counter) -> None:
     """Of four times the earliest three are offered; the earliest of these is not free."""
     made, other = counter.ask("any"), counter.ask("other")
