@@ -68,23 +68,23 @@ AREA_CODES = ("217",) * 9 + ("309", "618", "815", "312", "314", "608", "206", "6
 
 # label, Spanish label, class, driven wheels, tire size, powertrain
 KINDS = (
-    ("sedan", "sedán", "car", "front", "205/55R16", "gasoline"),
-    ("sedan", "sedán", "car", "front", "215/55R17", "gasoline"),
+    ("sedan", "auto", "car", "front", "205/55R16", "gasoline"),
+    ("sedan", "auto", "car", "front", "215/55R17", "gasoline"),
     ("hatchback", "compacto", "car", "front", "195/65R15", "gasoline"),
-    ("wagon", "familiar", "car", "all", "225/50R17", "gasoline"),
+    ("wagon", "auto familiar", "car", "all", "225/50R17", "gasoline"),
     ("compact SUV", "SUV compacta", "suv", "all", "225/60R18", "gasoline"),
     ("compact SUV", "SUV compacta", "suv", "front", "225/65R17", "gasoline"),
     ("SUV", "SUV", "suv", "all", "255/60R19", "gasoline"),
     ("pickup", "camioneta pickup", "pickup", "rear", "265/70R17", "gasoline"),
     ("pickup", "camioneta pickup", "pickup", "all", "275/65R18", "diesel"),
     ("minivan", "minivan", "van", "front", "235/60R17", "gasoline"),
-    ("sedan", "sedán", "car", "front", "205/55R16", "hybrid"),
+    ("sedan", "auto", "car", "front", "205/55R16", "hybrid"),
     ("compact SUV", "SUV compacta", "suv", "all", "225/60R18", "hybrid"),
     ("electric hatchback", "eléctrico", "car", "front", "215/50R17", "electric"),
     ("electric SUV", "SUV eléctrica", "suv", "all", "255/45R20", "electric"),
     ("plug-in SUV", "SUV enchufable", "suv", "all", "235/60R18", "plug_in"),
 )
-# {o} is the ending that goes with the noun: "sedán rojo", "camioneta roja".
+# {o} is the ending that goes with the noun: "auto rojo", "camioneta roja".
 FEMININE = ("SUV", "camioneta", "minivan")
 COLORS = (
     ("blue", "azul"), ("gray", "gris"), ("silver", "plata"), ("white", "blanc{o}"), ("black", "negr{o}"),

@@ -9,6 +9,7 @@ from collections.abc import Container, Iterable, Iterator, Sequence
 from datetime import datetime
 from typing import Any
 
+from followup.core.forecast.day_words import day_words
 from followup.core.inspection import InspectionLine, Reading
 from followup.core.inspection_check import Fault
 from followup.core.item import MILES_PER_KM, MM_PER_UNIT, converted
@@ -53,15 +54,15 @@ def _odometer(line: InspectionLine, others: list[InspectionLine]) -> Iterator[Fa
     before = [one for one in known if one[0] <= line.inspected_at]
     after = [one for one in known if one[0] > line.inspected_at]
     if before and now < before[-1][1]:
-        yield _says(line, f"is less than the {before[-1][1]:,.0f} mi of {before[-1][0]:%Y-%m-%d}")
+        yield _says(line, f"is less than the {before[-1][1]:,.0f} mi of {day_words(before[-1][0])}")
     elif before:
         days = max((line.inspected_at - before[-1][0]).total_seconds() / 86_400, 1.0)
         if (now - before[-1][1]) / days > MOST_MILES_A_DAY:
-            yield _says(line, f"is over {MOST_MILES_A_DAY:.0f} mi a day since {before[-1][0]:%Y-%m-%d}")
+            yield _says(line, f"is over {MOST_MILES_A_DAY:.0f} mi a day since {day_words(before[-1][0])}")
         if _looks_like_kilometers(now, before, line.inspected_at):
             yield _says(line, "is about what the car would show in kilometers")
     if after and now > after[0][1]:
-        yield _says(line, f"is more than the {after[0][1]:,.0f} mi of {after[0][0]:%Y-%m-%d}, which is later")
+        yield _says(line, f"is more than the {after[0][1]:,.0f} mi of {day_words(after[0][0])}, which is later")
 
 
 def _says(line: InspectionLine, what: str) -> Fault:
@@ -95,7 +96,7 @@ def _grown(
             continue
         found_in, was = last
         if now - was > GREW_MM and not _was_worked_on(reading, found_in, line, others, work):
-            says = f"grew from {_in(was, reading)} on {found_in.inspected_at:%Y-%m-%d} to {_in(now, reading)}"
+            says = f"grew from {_in(was, reading)} on {day_words(found_in.inspected_at)} to {_in(now, reading)}"
             yield Fault(f"readings.{place}", f"{says} and no work was told: {IF_RIGHT}")
 
 

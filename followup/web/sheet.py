@@ -6,10 +6,12 @@ why it was not checked, `h.<item>.<place>` how it was measured; `<place>` is a p
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
+from followup.core.forecast.day_words import day_words, month_words
 from followup.core.inspection import Reading
 from followup.core.item import NOT_CHECKED, Catalogue, DistanceWear, Field, Item, in_use
 from followup.core.items import BY_CODE
@@ -193,7 +195,7 @@ def _was(seen: tuple[Reading, date] | None) -> str:
     if seen is None:
         return ""
     reading, on = seen
-    return f"{said(reading)} on {on:%Y-%m-%d}"
+    return f"{said(reading)} on {day_words(on)}"
 
 
 def said(reading: Reading) -> str:
@@ -201,20 +203,57 @@ def said(reading: Reading) -> str:
     told = reading.told()
     if reason := told.get("not_checked"):
         return f"not checked: {REASONS[reason]}"
-    numbers, words = [], []
+    numbers, said_of = [], []
     for name, value in told.items():
         if name in ("item", "position", "unit", "how", "note"):
             continue
-        if isinstance(value, list):
+        if name in _SAY_WITH:
+            unit = f" {told['unit']}" if name in _DISTANCES and "unit" in told else ""
+            said_of.append(_SAY_WITH[name].format(_in_words(value)) + unit)
+        elif isinstance(value, list):
             numbers.append("/".join(f"{one:g}" for one in value))
         elif isinstance(value, bool):
-            words.append(f"{name} {'yes' if value else 'no'}")
+            said_of.append(f"{name} {'yes' if value else 'no'}")
         elif isinstance(value, int | float):
             numbers.append(_number(name, value))
         else:
-            words.append(str(value).replace("_", " "))
-    unit = [told["unit"]] if "unit" in told and numbers else []
-    return ", ".join(filter(None, [" ".join([", ".join(numbers), *unit]), *words]))
+            said_of.append(str(value).replace("_", " "))
+    of_numbers = [told["unit"]] if "unit" in told and numbers else []
+    return ", ".join(filter(None, [" ".join([", ".join(numbers), *of_numbers]), *said_of]))
+
+
+# What is no number in the reading's own unit says what it is.
+_SAY_WITH = {
+    "water_percent": "{} % water",
+    "copper_ppm": "{} ppm copper",
+    "life_percent": "{} % oil life left",
+    "changed_on": "changed {}",
+    "done_on": "done {}",
+    "done_odometer": "at {}",
+    "due_on": "due {}",
+    "due_odometer": "due at {}",
+    "good_until": "good until {}",
+    "date_code": "date code {}",
+    "volts": "{} V",
+    "cca": "{} CCA",
+    "cca_rated": "rated {}",
+}
+
+
+_DISTANCES = ("done_odometer", "due_odometer")
+
+
+def _in_words(value: object) -> str:
+    """A number as people write it, a day or a month (`2027-04`) as pages write it."""
+    if isinstance(value, int | float):
+        return f"{value:,g}"
+    text = str(value)
+    if _MONTH.fullmatch(text):
+        return month_words(text)
+    return day_words(date.fromisoformat(text)) if _DAY.fullmatch(text) else text
+
+
+_MONTH, _DAY = re.compile(r"\d{4}-\d{2}"), re.compile(r"\d{4}-\d{2}-\d{2}")
 
 
 # Beside other numbers of the same reading a number says what it is.
@@ -224,9 +263,6 @@ _SAY = {
     "minimum": "least",
     "placard": "placard",
     "set_to": "set to",
-    "cca": "CCA",
-    "cca_rated": "rated",
-    "volts": "V",
 }
 
 

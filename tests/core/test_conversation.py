@@ -96,7 +96,12 @@ def test_a_move_keeps_the_old_time() -> None:
     assert of(step, MoveBooking) and not of(step, CancelBooking)
     assert answers(step) == ["change_noted"] and step.state.has_booking
     bare = respond(Conversation("confirm", NOW, has_booking=True), said("move", question="day"), OPEN, NOW)
-    assert answers(bare) == ["ask_day"] and not of(bare, MoveBooking)
+    assert answers(bare) == ["change_noted"] and not of(bare, MoveBooking), "the old time is read back, and a day asked"
+    assert bare.state.asked == "day" and bare.state.has_booking
+    closed = respond(
+        Conversation("confirm", NOW, has_booking=True), said("move", question="day", times=(TUESDAY,)), OPEN, NOW
+    )
+    assert answers(closed) == ["ask_day"], "a day on which the shop is closed is named"
 
 
 def test_a_yes_to_the_reminder_keeps_and_a_cancel_frees_the_slot() -> None:

@@ -277,7 +277,8 @@ def _missing(state: Conversation, heard: Heard, around: Around, now: datetime) -
         return None
     effects = _told_facts(reply) + _answered_first(state, heard, around)
     if state.questions_back < MOST_QUESTIONS_BACK:
-        return [*effects, Answer(f"ask_{question}", reason(f"ask_{question}").asks, _offered(reply, question))]
+        asks = reason(f"ask_{question}").asks
+        return [*effects, Answer(_question_back(reply, question, state), asks, _offered(reply, question))]
     if reply.meanings[0] in ABOUT_TIMES:
         effects.append(ask_for_time(reply, state))
     return effects + _hand_over("request", "two questions did not settle it")
@@ -289,6 +290,12 @@ def _unasked(reply: ReplyOut, state: Conversation) -> str | None:
     if lead == "move" and not reply.times:
         return "day"
     return "slot" if lead == "choose" and not reply.times and not reply.chosen else None
+
+
+def _question_back(reply: ReplyOut, question: str, state: Conversation) -> str:
+    """The text that asks; who only says that the booking should move first reads that it stands until then."""
+    is_bare_move = question == "day" and reply.meanings[0] == "move" and not reply.times
+    return "change_noted" if is_bare_move and state.has_booking else f"ask_{question}"
 
 
 def _offered(reply: ReplyOut, question: str) -> tuple[str, ...]:

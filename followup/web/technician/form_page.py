@@ -11,6 +11,7 @@ from typing import Any
 from flask import abort, render_template, url_for
 from flask.typing import ResponseReturnValue
 
+from followup.core.forecast.day_words import day_words
 from followup.core.item import MILES_PER_KM
 from followup.core.items import catalogue_of
 from followup.core.rotation import rotation_words
@@ -127,7 +128,7 @@ def _odometer_was(picture: FormPicture) -> str:
         return ""
     miles, on = picture.last_odometer
     shown = miles / MILES_PER_KM if picture.unit == "km" else miles
-    return f"{words.number(round(shown))} {picture.unit} on {on}"
+    return f"{words.number(round(shown))} {picture.unit} on {day_words(on)}"
 
 
 def known(form: InspectionForm, sent: Any) -> dict[str, Any]:

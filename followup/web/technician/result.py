@@ -74,8 +74,10 @@ def due_words(window: DueWindow | None, is_due_now: bool) -> str:
     if is_due_now:
         return "may be due already"
     early, late = window.early, window.late
-    if early is None or late is None or (late - early).days > WIDEST_DAYS:
+    if early is None:
         return NO_DATE
+    if late is None or (late - early).days > WIDEST_DAYS:
+        return f"{_month(early)} or later"
     if _month(early) == _month(late):
         return f"around {_month(early)}"
     return f"between {_month(early)} and {_month(late)}"

@@ -283,8 +283,8 @@ def test_the_last_reading_stands_beside_its_field(floor: Floor) -> None:
     )
     kept = floor.house.keep_inspection(floor.shop_id, json.dumps(told), "test")
     page = floor.sign_in("technician").get(f"/shop-floor/cars/{kept.vehicle_id}/inspect").text
-    assert page.count("last time 6/6/5 32nds on 2026-03-02") == 2
-    assert "last time 41,230 mi on 2026-03-02" in page
+    assert page.count("last time 6/6/5 32nds on Mar 2, 2026") == 2
+    assert "last time 41,230 mi on Mar 2, 2026" in page
 
 
 def test_a_car_that_is_read_in_kilometers_is_asked_in_kilometers(floor: Floor) -> None:
@@ -295,7 +295,7 @@ def test_a_car_that_is_read_in_kilometers_is_asked_in_kilometers(floor: Floor) -
     answer = floor.sign_in("technician").get(f"/shop-floor/cars/{kept.vehicle_id}/inspect")
     sent = Fields(answer.text).sent
     assert (sent["unit"], sent["units.32nds-mm"]) == ("km", "mm")
-    assert "last time 80,000 km on 2026-03-02" in answer.text
+    assert "last time 80,000 km on Mar 2, 2026" in answer.text
 
 
 @pytest.mark.parametrize("name", ["made_up", "r.tire_tread.front_left.life", "customer.consent", "work.99.item"])
