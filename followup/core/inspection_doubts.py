@@ -9,7 +9,7 @@ from collections.abc import Container, Iterable, Iterator, Sequence
 from datetime import datetime
 from typing import Any
 
-from followup.core.forecast.day_words import day_words
+from followup.core.day_words import day_words
 from followup.core.inspection import InspectionLine, Reading
 from followup.core.inspection_check import Fault
 from followup.core.item import MILES_PER_KM, MM_PER_UNIT, converted

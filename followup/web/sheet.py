@@ -11,7 +11,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
-from followup.core.forecast.day_words import day_words, month_words
+from followup.core.day_words import day_words, month_words
 from followup.core.inspection import Reading
 from followup.core.item import NOT_CHECKED, Catalogue, DistanceWear, Field, Item, in_use
 from followup.core.items import BY_CODE

@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator
 from datetime import timedelta
 
-from followup.core.forecast.day_words import day_words
+from followup.core.day_words import day_words
 from followup.core.forecast.evidence import Apart, Evidence, ShownReading, Wide
 from followup.core.forecast.window import Because, DueWindow
 from followup.core.items import BY_CODE

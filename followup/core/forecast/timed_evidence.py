@@ -10,9 +10,9 @@ from datetime import date, timedelta
 import numpy as np
 from scipy.special import ndtri
 
+from followup.core.day_words import day_words, month_words
 from followup.core.forecast.batch import Batch
 from followup.core.forecast.cars import ItemHistory
-from followup.core.forecast.day_words import day_words, month_words
 from followup.core.forecast.evidence import Evidence, ShownLine, ShownPoint, ShownReading, Wide
 from followup.core.forecast.history import Reading
 from followup.core.forecast.lives import Amounts, Intervals, Lives

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from datetime import date, datetime, timedelta
 
-from followup.core.planning.picture import Because, CarPicture, DueItem, PhoneTask, Rest
+from followup.core.planning.picture import Because, CarPicture, DueItem, ItemAt, PhoneTask, Rest
+from followup.core.vehicle import WALKING_ORDER
 from followup.core.visit import Recommendation
 
 
@@ -28,9 +29,12 @@ def is_asked_again(picture: CarPicture, due: DueItem, now: datetime) -> date | N
 
 
 def calls_to_make(picture: CarPicture, now: datetime) -> tuple[PhoneTask, ...]:
-    """Items that only a person may bring up: declined for the price, or declined though past the legal limit."""
-    tasks = []
-    for due in picture.due:
+    """Items that only a person may bring up: declined for the price, or declined though past the legal limit.
+
+    The places of one item about which the same was said are one call.
+    """
+    calls: dict[tuple[str, str, date], list[ItemAt]] = {}
+    for due in sorted(picture.due, key=lambda one: WALKING_ORDER.index(one.position)):
         advised = _last_advice(picture, due)
         if advised is None or advised.decision not in ("declined", "later"):
             continue
@@ -40,9 +44,12 @@ def calls_to_make(picture: CarPicture, now: datetime) -> tuple[PhoneTask, ...]:
             says = f"advised on {advised.on}, the price was the reason: a person talks about it"
         else:
             continue
-        key = f"declined {picture.vehicle} {due.item} {due.position} {advised.on}"
-        tasks.append(PhoneTask(key, says, (due.at,)))
-    return tuple(tasks)
+        calls.setdefault((due.item, says, advised.on), []).append(due.at)
+    # The key names the first place alone, so that a place that joins later makes no second call.
+    return tuple(
+        PhoneTask(f"declined {picture.vehicle} {item} {found[0][1]} {on}", says, tuple(found))
+        for (item, says, on), found in calls.items()
+    )
 
 
 def _done(picture: CarPicture, due: DueItem) -> Because | None:

@@ -22,13 +22,17 @@ def told_along(picture: CarPicture, named: Iterable[ItemAt], now: datetime) -> t
     """The advisories that an invite about the items `named` tells too, the most pressing first.
 
     None whose own item the invite names already (pads that are to be replaced are looked at anyway), none whose item
-    rests or was decided on, none of a tire that nobody can point at.
+    rests or was decided on, none of a tire that nobody can point at. Beside tires that are named no rotation is
+    suggested: tires that go are not turned round first.
     """
     items = {item for item, _ in named}
     found = [
         one
         for one in picture.advisories
-        if one.about[0] not in items and _has_place(one) and not _rests(picture, one, now)
+        if one.about[0] not in items
+        and not (one.code == "tire_rotation" and "tire_tread" in items)
+        and _has_place(one)
+        and not _rests(picture, one, now)
     ]
     return tuple(found[:MOST_TOLD])
 

@@ -6,10 +6,11 @@ from followup.web.advisor import calls, cars, feeds, fleet, home, may_text, mean
 from followup.web.advisor.blueprint import blueprint
 from followup.web.navigation import Link
 
-__all__ = ["LINKS", "PAGES", "blueprint"]
+__all__ = ["GROUP", "LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
 PAGES = (home, requests, calls, threads, may_text, meant, cars, visits, said, feeds, fleet)
+GROUP = "Desk"
 LINKS = (
     Link("advisor.home", "Today"),
     Link("advisor.requests", "Requests"),

@@ -250,11 +250,12 @@ _DAY = re.compile(r"\b\d{4}-\d{2}-\d{2}\b")
 _CODES = "|".join([*sorted(BY_CODE, key=len, reverse=True), rf"{PREFIX}[a-z0-9_]+"])
 _PLACES = "|".join(one for one in WALKING_ORDER if one)
 _ITEM = re.compile(rf"\b({_CODES})\b(?: ({_PLACES})\b)?")
+_ITEMS = re.compile(rf"{_ITEM.pattern}(?:, {_ITEM.pattern})*")
 
 
 def in_plain(words: str) -> str:
     """What the planner says, with items and days as they stand on pages."""
-    named = _ITEM.sub(lambda found: item(found[1], found[2] or ""), words)
+    named = _ITEMS.sub(lambda found: items((one[1], one[2] or "") for one in _ITEM.finditer(found[0])), words)
     return _DAY.sub(lambda found: day(date.fromisoformat(found[0])), named)
 
 

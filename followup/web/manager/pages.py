@@ -20,10 +20,11 @@ from followup.web.manager import (
 from followup.web.manager.blueprint import blueprint
 from followup.web.navigation import Link
 
-__all__ = ["LINKS", "PAGES", "blueprint"]
+__all__ = ["GROUP", "LINKS", "PAGES", "blueprint"]
 
 # Importing a page's module hangs its views on the blueprint.
 PAGES = (home, corrections, forecasts, learned, reassigned, weeks, sets, timing, what_if, wording, trials, items, duty)
+GROUP = "Manager"
 LINKS = (
     Link("manager.home", "How it went"),
     Link("manager.forecasts", "How right we were"),

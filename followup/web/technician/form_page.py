@@ -11,7 +11,7 @@ from typing import Any
 from flask import abort, render_template, url_for
 from flask.typing import ResponseReturnValue
 
-from followup.core.forecast.day_words import day_words
+from followup.core.day_words import day_words
 from followup.core.item import MILES_PER_KM
 from followup.core.items import catalogue_of
 from followup.core.rotation import rotation_words

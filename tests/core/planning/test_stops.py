@@ -156,6 +156,13 @@ def test_the_after_visit_question_alone_comes_within_the_days_of_rest() -> None:
 def test_price_and_the_legal_limit_are_a_persons_to_bring_up() -> None:
     price = decide(a_car(recommendations=(advised("declined", 90, "price"),)), NOW)
     assert [one.items for one in price.phone_tasks] == [(DUE_TIRE.at,)]
+    other = replace(DUE_TIRE, position="rear_left")
+    by_place = tuple(
+        replace(advised("declined", 90, "price"), position=one) for one in (other.position, DUE_TIRE.position)
+    )
+    (one_call,) = decide(a_car(due=(other, DUE_TIRE), recommendations=by_place), NOW).phone_tasks
+    assert one_call.items == (DUE_TIRE.at, other.at), "two tires that were declined on one day are one call"
+    assert one_call.key == price.phone_tasks[0].key
     legal = decide(a_car(due=(replace(DUE_TIRE, is_past_legal=True),), recommendations=(advised("later", 9),)), NOW)
     assert legal.text is None and "legal limit" in legal.phone_tasks[0].says
     assert decide(a_car(recommendations=(advised("declined", 90, "time"),)), NOW).phone_tasks == ()

@@ -107,10 +107,19 @@ def test_a_rotation_that_is_due_itself_is_named_once() -> None:
     text = decide(_with(*apart, due=(due,)), NOW).text
     assert text is not None
     assert (text.items, text.advised) == ((due.at,), ())
-    text = decide(_with(*apart), NOW).text
+    text = decide(_with(*apart, due=(DUE_PAD,)), NOW).text
     assert text is not None
     assert text.advised == ("tire_rotation",)
-    assert text.items == (DUE_TIRE.at, ("tire_rotation", ""))
+    assert text.items == (DUE_PAD.at, ("tire_rotation", ""))
+
+
+def test_no_rotation_is_suggested_beside_new_tires() -> None:
+    """Common practice: a set is turned round to wear evenly, not on the day on which half of it is replaced."""
+    apart = [tread(place, 4 if place.startswith("front") else 8, on=MEASURED_ON) for place in
+             ("front_left", "front_right", "rear_left", "rear_right")]  # fmt: skip
+    text = decide(_with(*apart), NOW).text
+    assert text is not None
+    assert (text.items, text.advised) == ((DUE_TIRE.at,), ())
 
 
 def test_a_free_top_off_stays_a_walk_in() -> None:
