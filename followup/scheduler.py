@@ -43,12 +43,16 @@ MISSED = 3
 
 @dataclass(frozen=True)
 class Tick:
-    """One workflow and how often it runs."""
+    """One workflow and how often it runs.
+
+    `most`: how much of its work one look does, over all shops; the next look goes on. So nothing else waits for it.
+    """
 
     name: str
     every: timedelta
-    run: Callable[[House, int], object]
+    run: Callable[..., object]
     talks_to_provider: bool = False
+    most: int | None = None
 
     @property
     def may_take_long(self) -> bool:
@@ -62,12 +66,14 @@ def _draw(house: House, shop_id: int) -> None:
         house.plan(shop_id)
 
 
+# About half a second of forecasts, so that an answer or a stop never waits behind the news of a large shop.
+FORECAST_A_LOOK = 40
 # In the order in which they follow from each other within one look.
 TICKS: tuple[Tick, ...] = (
     Tick("hear", HEAR_EVERY, House.hear, talks_to_provider=True),
     Tick("answer", EVERY["answer"], House.answer),
     Tick("tell", timedelta(seconds=2), House.tell),
-    Tick("forecast", timedelta(seconds=20), House.forecast_and_plan),
+    Tick("forecast", timedelta(seconds=20), House.forecast_and_plan, most=FORECAST_A_LOOK),
     Tick("pace", timedelta(minutes=10), House.pace),
     Tick("draw", timedelta(minutes=10), _draw),
     Tick("plan", timedelta(hours=6), House.plan),
@@ -115,6 +121,8 @@ class Acting:
     def __init__(self, house: House, worker: str) -> None:
         self.house, self.worker = house, worker
         self.term: int | None = None
+        # Shops whose turn comes first at the next look, by the tick that had more to do than one look does.
+        self.left: dict[str, list[tuple[int, str]]] = {}
 
     def begin(self) -> bool:
         """Take the lease or renew it; False where another process holds it."""
@@ -157,21 +165,16 @@ def run_due(
         # A heartbeat ahead of now: the clock was moved back.
         if last is not None and last <= now and now - last < tick.every:
             continue
-        if last is not None and now - last > MISSED * tick.every:
+        if last is not None and now - last > MISSED * tick.every and tick.name not in acting.left:
             _LOG.info("%s ran last at %s: what was missed is caught up with in this tick", tick.name, last)
         if tick.may_take_long and to_say:
             house.beat(to_say)
             to_say = []
-        for shop_id, code in every_shop:
-            if not acting.still():
-                return ran
-            work = partial(_run_tick, house, tick, shop_id, code)
-            if lanes is not None and tick.talks_to_provider:
-                lanes.start((tick.name, shop_id), work)
-            else:
-                work()
+        is_done = _run_for_all(house, tick, acting, every_shop, lanes)
         if not acting.still():
             return ran
+        if not is_done:
+            continue
         to_say.append(tick.name)
         ran += 1
     if to_say:
@@ -179,12 +182,40 @@ def run_due(
     return ran
 
 
-def _run_tick(house: House, tick: Tick, shop_id: int, code: str) -> None:
+def _run_for_all(
+    house: House, tick: Tick, acting: Acting, every_shop: list[tuple[int, str]], lanes: Lanes | None
+) -> bool:
+    """Run the tick for every shop; False where the next look has to go on with it, or this process may act no more."""
+    # Who steps a clock has no next look at the same instant.
+    left = tick.most if lanes is not None else None
+    waiting = acting.left.pop(tick.name, None) or every_shop
+    for place, (shop_id, code) in enumerate(waiting, start=1):
+        if not acting.still():
+            return False
+        work = partial(_run_tick, house, tick, shop_id, code, left)
+        if lanes is not None and tick.talks_to_provider:
+            lanes.start((tick.name, shop_id), work)
+            continue
+        done = work()
+        if left is None:
+            continue
+        left -= done
+        if left <= 0:
+            # It may have more to do: after the others.
+            acting.left[tick.name] = [*waiting[place:], (shop_id, code)]
+            return False
+    return True
+
+
+def _run_tick(house: House, tick: Tick, shop_id: int, code: str, most: int | None = None) -> int:
+    """How much of its work was done, where only so much is done at once."""
     try:
-        tick.run(house, shop_id)
+        done = tick.run(house, shop_id) if most is None else tick.run(house, shop_id, most)
     except Exception:
         # One shop's trouble must not stop the others, nor the next tick.
         _LOG.exception("the tick %s failed for shop %s", tick.name, code)
+        return 0
+    return done if isinstance(done, int) and most is not None else 0
 
 
 def run_until(house: House, until: datetime) -> int:

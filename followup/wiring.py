@@ -29,7 +29,7 @@ from followup.transports.transport import (
     UnusableHook,
 )
 from followup.workflows.answer_inbound import answer_inbound, answer_waiting
-from followup.workflows.forecast_windows import cars_with_news, forecast_windows
+from followup.workflows.forecast_windows import forecast_news, forecast_windows
 from followup.workflows.keep_inbound import keep_foreign, keep_inbound, keep_missed
 from followup.workflows.keep_inspections import KeptLine, keep_inspections
 from followup.workflows.keep_status import keep_status
@@ -163,11 +163,9 @@ class House:
         """Forecast every car that has news."""
         return forecast_windows(self.store, shop_id, self.now(), progress=progress)
 
-    def forecast_and_plan(self, shop_id: int) -> int:
-        """Forecast every car that has news, and plan at once for whoever has one of them."""
-        if cars := cars_with_news(self.store, shop_id):
-            forecast_windows(self.store, shop_id, self.now(), cars)
-        return self.plan(shop_id, cars) if cars else 0
+    def forecast_and_plan(self, shop_id: int, most: int | None = None) -> int:
+        """Forecast every car that has news, or so many, and plan at once for whoever has one; how many cars."""
+        return forecast_news(self.store, shop_id, self.now, most, partial(self.plan, shop_id))
 
     def score(self, shop_id: int, most_cars: int | None = None, progress: Any = None) -> int:
         """Score the forecasts of cars that have news, or of so many of them."""

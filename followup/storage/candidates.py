@@ -27,6 +27,12 @@ _AT_ONCE = 1_000
 
 def numbers_to_look_at(connection: Connection, shop: Shop, now: datetime) -> list[str]:
     """The numbers (E.164) of those phones, in the order of the store."""
+    found = phones_to_look_at(connection, shop, now)
+    return [found[phone_id] for phone_id in sorted(found)]
+
+
+def phones_to_look_at(connection: Connection, shop: Shop, now: datetime) -> dict[int, str]:
+    """The same by the phone's id."""
     found: dict[int, str] = {}
     for cars, told in (
         (_with_reasons(connection, shop, now), set()),
@@ -38,7 +44,7 @@ def numbers_to_look_at(connection: Connection, shop: Shop, now: datetime) -> lis
             # Whoever else has the car may not have been told.
             if (phone_id, car) not in told:
                 found[phone_id] = number
-    return [found[phone_id] for phone_id in sorted(found)]
+    return found
 
 
 def _phones_of(connection: Connection, shop: Shop, cars: Collection[int]) -> Iterator[tuple[int, str, int]]:

@@ -19,8 +19,10 @@ from sqlalchemy import JSON, Connection, Integer, String, Table, Text, cast, fun
 from followup.storage import installation, rows, tables
 from followup.storage.installation import Standing
 
-# Leases are of processes that stay behind; where the shop is, is written anew.
-_LEFT_BEHIND = (tables.leases, tables.installation)
+# Leases are of processes that stay behind; where the shop is, is written anew; marks are set there by what is copied.
+_LEFT_BEHIND = (
+    tables.leases, tables.installation, tables.plan_marks, tables.forecast_marks, tables.plan_looks,
+)  # fmt: skip
 _ROWS_AT_ONCE = 1000
 _CHECKSUM_BITS = 256
 

@@ -114,8 +114,13 @@ def _near_windows(
     connection: Connection, shop: Shop, now: datetime, ahead: timedelta, cars: list[int] | None = None
 ) -> dict[int, list[Row]]:
     """The windows that any rule of planning may ask for: each asks whether a chance is reached within some days."""
-    within = ahead.days + shop.rules.lead_days + max(shop.rules.joined_within_days, 0)
+    within = ahead.days + near_within(shop)
     return windows.near_windows(connection, shop.id, day_of(now, shop.zone), within, lowest_chance(shop.rules), cars)
+
+
+def near_within(shop: Shop) -> int:
+    """Within how many days from today planning asks whether a chance is reached."""
+    return shop.rules.lead_days + max(shop.rules.joined_within_days, 0)
 
 
 def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) -> Gathered:

@@ -73,9 +73,7 @@ def load_shop(connection: Connection, shop_id: int) -> Shop:
     It is asked for with every text and tick, and hardly ever another one: what was read before is given back where
     neither the shop's row nor the newest of its versions and own items is another.
     """
-    found = rows.first(connection, _STATE_OF_SHOP, shop_id=shop_id)
-    if found is None:
-        raise LookupError(f"There is no shop {shop_id}.")
+    found = _state(connection, shop_id)
     known, state = _known(connection), tuple(found.values())
     if known is None or shop_id not in known or known[shop_id][0] != state:
         shop = _read_shop(connection, shop_id, found)
@@ -83,6 +81,18 @@ def load_shop(connection: Connection, shop_id: int) -> Shop:
             return shop
         known[shop_id] = (state, shop)
     return known[shop_id][1]
+
+
+def state_of_shop(connection: Connection, shop_id: int) -> tuple[Any, ...]:
+    """The shop's row and which of its versions and own items is the newest: another one where the shop is."""
+    return tuple(_state(connection, shop_id).values())
+
+
+def _state(connection: Connection, shop_id: int) -> Row:
+    found = rows.first(connection, _STATE_OF_SHOP, shop_id=shop_id)
+    if found is None:
+        raise LookupError(f"There is no shop {shop_id}.")
+    return found
 
 
 def _known(connection: Connection) -> dict[int, tuple[tuple[Any, ...], Shop]] | None:

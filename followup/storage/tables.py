@@ -10,7 +10,7 @@ from followup.core.consent import WRITTEN
 from followup.core.customer import ROLES_OF_TIES
 from followup.core.forecast import forecast_score
 from followup.core.forecast.learned import SOURCES
-from followup.storage import append_only
+from followup.storage import append_only, mark_triggers
 from followup.storage.columns import at, data, key, one_of, ref, shop, word, words
 from followup.storage.columns import metadata as metadata
 
@@ -170,10 +170,12 @@ forecast_scores = Table(
     UniqueConstraint("vehicle_id", "item", "position", "forecast_on"), one_of("how", forecast_score.ENDINGS),
     Index("ix_forecast_scores_by_day", "shop_id", "scored_on"),
 )  # fmt: skip
-# What was known of a car when it was forecast last; where it is otherwise now, it is forecast again.
+# What was known of a car when it was forecast last, and the rules that it went by; where either is otherwise now, it is
+# forecast again.
 forecast_vehicles = Table(
     "forecast_vehicles", metadata, key(), shop(), ref("vehicle_id", "vehicles", indexed=False), word("known"),
-    at("forecast_at"), UniqueConstraint("vehicle_id"),
+    word("rules", default=""), at("forecast_at"), UniqueConstraint("vehicle_id"),
+    Index("ix_forecast_vehicles_rules", "shop_id", "rules"),
 )  # fmt: skip
 # What was known of a car when its forecasts were scored last; where it is otherwise now, they are scored again.
 scored_vehicles = Table(
@@ -355,6 +357,25 @@ set_invites = Table(
     "set_invites", metadata, key(), shop(), ref("season_id", "set_seasons", indexed=False), ref("phone_id", "phones"),
     ref("vehicle_id", "vehicles"), _on("week_on"), UniqueConstraint("season_id", "vehicle_id"),
 )  # fmt: skip
+
+# What changed of whom since it was last looked at (`storage/marks.py`), for planning and for the forecast; set by
+# triggers. No id comes twice: whoever looked takes out the marks that it read.
+plan_marks = Table(
+    "plan_marks", metadata, key(), shop(), Column("phone_id", Integer), Column("person_id", Integer),
+    Column("vehicle_id", Integer, index=True), sqlite_autoincrement=True,
+)  # fmt: skip
+forecast_marks = Table(
+    "forecast_marks", metadata, key(), shop(), Column("vehicle_id", Integer, nullable=False, index=True),
+    sqlite_autoincrement=True,
+)  # fmt: skip
+# By when planning looks at a phone again though nothing changes (none: never), if `word` still says what all decisions
+# go by; `version` counts its looks.
+plan_looks = Table(
+    "plan_looks", metadata, key(), ref("shop_id", "shops", indexed=False), ref("phone_id", "phones", indexed=False),
+    word("word"), at("look_at", needed=False), Column("version", Integer, nullable=False), UniqueConstraint("phone_id"),
+    Index("ix_plan_looks_due", "shop_id", "word", "look_at"),
+)  # fmt: skip
+event.listen(metadata, "after_create", mark_triggers.make)
 
 # The machine ----------------------------------------------------------------------------------------------------
 leases = Table(

@@ -5,17 +5,20 @@ from __future__ import annotations
 import math
 from bisect import bisect_left
 from collections.abc import Collection, Iterator, Mapping
+from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, delete, func, or_, select, update
+from sqlalchemy import ColumnElement, Connection, Table, delete, func, or_, select, update
 
 from followup.core.forecast.window import CURVE_CHANCES
-from followup.storage import learned_priors, rows, shops, tables
+from followup.storage import learned_priors, marks, rows, shops, tables
 from followup.storage.rows import Row
 
 # A database takes only so many values in one statement.
 _AT_ONCE = 1_000
+# An inspection with its work makes some marks of a car; more are read at the next look.
+_MARKS_A_CAR = 20
 # The column `near_on` stands for this chance: no rule asks for less unless a manager says so.
 NEAR_CHANCE = 0.10
 _NEAR_PLACE = bisect_left(CURVE_CHANCES, NEAR_CHANCE) - 1
@@ -45,6 +48,7 @@ def replace_windows(
     ]  # fmt: skip
     if made:
         connection.execute(table.insert(), made)
+    marks.mark_windows(connection, shop_id, [vehicle_id])
 
 
 def windows_of(connection: Connection, vehicle_id: int) -> list[Row]:
@@ -103,6 +107,21 @@ def cars_with_near_windows(
     if near is not None:
         query = query.where(near)
     return set(connection.execute(query).scalars()) | _put_off(connection, shop_id)
+
+
+def read_later(
+    connection: Connection, today: date, within_days: float, chance: float, vehicle_ids: Collection[int]
+) -> dict[int, date]:
+    """By car the first day on which `near_windows` would find one more of its windows than it does today."""
+    if chance < NEAR_CHANCE:
+        return {}
+    table, within = tables.due_windows, timedelta(days=math.floor(within_days))
+    query = select(table.c.vehicle_id, func.min(table.c.near_on)).group_by(table.c.vehicle_id)
+    query = query.where(table.c.is_current.is_(True), table.c.near_on > today + within, table.c.near_on < NEVER_ON)
+    found: dict[int, date] = {}
+    for some in _some_at_a_time(vehicle_ids):
+        found.update((car, day - within) for car, day in connection.execute(query.where(table.c.vehicle_id.in_(some))))
+    return found
 
 
 def cars_asked_again(connection: Connection, shop_id: int, by: date) -> set[int]:
@@ -196,11 +215,11 @@ def take_turn(connection: Connection, vehicle_ids: list[int]) -> None:
             connection.execute(select(func.pg_advisory_xact_lock(key)))
 
 
-def note_forecast(connection: Connection, shop_id: int, vehicle_id: int, known: str, now: datetime) -> None:
-    """Note what was known of the car when it was forecast last, and when that was."""
+def note_forecast(connection: Connection, shop_id: int, vehicle_id: int, known: str, rules: str, now: datetime) -> None:
+    """Note what was known of the car when it was forecast last, by which rules, and when that was."""
     table = tables.forecast_vehicles
     connection.execute(delete(table).where(table.c.vehicle_id == vehicle_id))
-    rows.add(connection, table, shop_id=shop_id, vehicle_id=vehicle_id, known=known, forecast_at=now)
+    rows.add(connection, table, shop_id=shop_id, vehicle_id=vehicle_id, known=known, rules=rules, forecast_at=now)
 
 
 def rules_of_forecast(connection: Connection, shop_id: int) -> str:
@@ -211,12 +230,49 @@ def rules_of_forecast(connection: Connection, shop_id: int) -> str:
     return f"rules {changed_at or '-'} priors {priors['version'] if priors else '-'}"
 
 
-def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
+@dataclass(frozen=True)
+class News:
+    """Cars to be forecast anew, in the order of their ids, and marks of others, of which nothing else is known."""
+
+    cars: list[int]
+    idle_marks: list[int]
+
+
+def look_for_news(connection: Connection, shop_id: int, most: int | None = None) -> News:
     """Cars of which something else is known than when they were forecast last, or whose forecasts went by other
-    rules or priors."""
-    table = tables.forecast_vehicles
-    query = select(table.c.vehicle_id, table.c.known).where(table.c.shop_id == shop_id)
-    before = {row["vehicle_id"]: row["known"] for row in rows.every(connection, query)}
+    rules or priors; at most so many of them, those that were marked first."""
     rules = rules_of_forecast(connection, shop_id)
-    found = known_of_cars(connection, shop_id, rules)
-    return sorted(vehicle_id for vehicle_id, known in found.items() if before.get(vehicle_id) != known)
+    marked = marks.forecast_marks(connection, shop_id, None if most is None else _MARKS_A_CAR * most)
+    found = _with_news(connection, shop_id, rules, {car for _, car in marked})
+    idle = [mark for mark, car in marked if car not in found]
+    if most is None or len(found) < most:
+        found |= set(_by_other_rules(connection, shop_id, rules, most))
+    return News(sorted(found)[:most], idle)
+
+
+def cars_with_news(connection: Connection, shop_id: int) -> list[int]:
+    """All cars to be forecast anew."""
+    return look_for_news(connection, shop_id).cars
+
+
+def _with_news(connection: Connection, shop_id: int, rules: str, vehicle_ids: Collection[int]) -> set[int]:
+    """Those of these cars of which something else is known than when they were forecast last."""
+    table = tables.forecast_vehicles
+    query, found = select(table.c.vehicle_id, table.c.known), set()
+    for some in _some_at_a_time(vehicle_ids):
+        before = {row["vehicle_id"]: row["known"] for row in rows.every(connection, query.where(_is_one(table, some)))}
+        known = known_of_cars(connection, shop_id, rules, some)
+        found |= {car for car, word in known.items() if before.get(car) != word}
+    return found
+
+
+def _is_one(table: Table, vehicle_ids: Collection[int]) -> ColumnElement[bool]:
+    return table.c.vehicle_id.in_(vehicle_ids)
+
+
+def _by_other_rules(connection: Connection, shop_id: int, rules: str, most: int | None) -> Iterator[int]:
+    table = tables.forecast_vehicles
+    # Two ranges of the index, both of them empty on most days.
+    for is_other in (table.c.rules < rules, table.c.rules > rules):
+        query = select(table.c.vehicle_id).where(table.c.shop_id == shop_id, is_other).limit(most)
+        yield from connection.execute(query).scalars()

@@ -25,7 +25,7 @@ from followup.core.items import BY_CODE
 from followup.core.items.readings import measured
 from followup.core.shop import Shop
 from followup.core.wall import day_of
-from followup.storage import evidence, shops, windows
+from followup.storage import evidence, marks, shops, windows
 from followup.storage.evidence import KeptEvidence
 from followup.storage.histories import history_of
 from followup.storage.shop_priors import priors_of
@@ -40,6 +40,9 @@ _CHANGES = ("replaced", "serviced", "topped_off")
 _OVERTAKES = ("replaced", "rotated", "topped_off", "serviced")
 # Who waits to write (a hook) is let in between: a transaction of these cars is short, and SQLite's lock is not fair.
 _KEPT_AT_ONCE, _PAUSE_SECONDS = 2, 0.005
+_MARKS_AT_ONCE = 500
+# So many are planned for by themselves; of more, planning looks at all who were marked.
+_NEWS_AT_ONCE = 100
 
 
 Bodies = list[tuple[str, str, dict[str, Any]]]
@@ -54,16 +57,18 @@ def forecast_windows(
     progress: Callable[[int], object] | None = None,
 ) -> int:
     """Forecast the named cars, or all that have news; how many cars. `progress` is told of each finished handful."""
+    if vehicle_ids is None:
+        vehicle_ids = take_news(store, shop_id)
     with store.read() as connection:
         # Read before what it names: a change in between is news again.
         rules = windows.rules_of_forecast(connection, shop_id)
         shop = shops.load_shop(connection, shop_id)
         priors = priors_of(connection, shop)
-        wanted = windows.cars_with_news(connection, shop_id) if vehicle_ids is None else list(vehicle_ids)
-    waiting, done, pause = iter(wanted), 0, threading.Event()
+    waiting, done, pause = iter(list(vehicle_ids)), 0, threading.Event()
     while batch := list(islice(waiting, _CARS_AT_ONCE)):
         with store.read() as connection:
             # Read before the histories, for the same reason.
+            seen = marks.forecast_marks_of(connection, batch)
             known = windows.known_of_cars(connection, shop_id, rules, batch)
             histories = {one: history_of(connection, shop, one) for one in batch}
         made = list(_forecast(shop, priors, histories, day_of(now, shop.zone)))
@@ -72,16 +77,23 @@ def forecast_windows(
             if begin:
                 pause.wait(_PAUSE_SECONDS)
             with store.write() as connection:
-                _keep(connection, shop_id, made[begin : begin + _KEPT_AT_ONCE], known, now)
+                _keep(connection, shop_id, made[begin : begin + _KEPT_AT_ONCE], known, seen, now)
         done += len(batch)
         if progress:
             progress(len(batch))
     return done
 
 
-def _keep(connection: Connection, shop_id: int, made: list[Made], known: dict[int, str], now: datetime) -> None:
-    """Keep what was made of some cars, but not of one of which something else is known by now: whoever brought that
-    forecasts it, or has done so already."""
+def _keep(
+    connection: Connection,
+    shop_id: int,
+    made: list[Made],
+    known: dict[int, str],
+    seen: dict[int, list[int]],
+    now: datetime,
+) -> None:
+    """Keep what was made of some cars, but not of one of which something else is known by now: it stays marked, or was
+    forecast already. `seen` are the marks that were there before it was read."""
     vehicle_ids = [vehicle_id for vehicle_id, *_ in made]
     windows.take_turn(connection, vehicle_ids)
     rules = windows.rules_of_forecast(connection, shop_id)
@@ -90,13 +102,40 @@ def _keep(connection: Connection, shop_id: int, made: list[Made], known: dict[in
         if by_now.get(vehicle_id) == known.get(vehicle_id):
             windows.replace_windows(connection, shop_id, vehicle_id, as_of, bodies, now)
             evidence.replace_evidence(connection, shop_id, vehicle_id, kept)
-            windows.note_forecast(connection, shop_id, vehicle_id, known.get(vehicle_id, ""), now)
+            windows.note_forecast(connection, shop_id, vehicle_id, known.get(vehicle_id, ""), rules, now)
+            marks.take_out_forecast_marks(connection, seen.get(vehicle_id, ()))
 
 
-def cars_with_news(store: Store, shop_id: int) -> list[int]:
-    """The cars that `forecast_windows` would forecast now."""
+def forecast_news(
+    store: Store,
+    shop_id: int,
+    asks_now: Callable[[], datetime],
+    most: int | None,
+    then: Callable[[list[int]], object],
+) -> int:
+    """Forecast all cars that have news, some after the other, or at most so many; how many. `then` is told of those
+    that were forecast together."""
+    done, before = 0, list[int]()
+    while cars := take_news(store, shop_id, most or _NEWS_AT_ONCE):
+        # What was overtaken by something newer is news still: the next tick has it.
+        if cars == before:
+            break
+        done += forecast_windows(store, shop_id, asks_now(), cars)
+        then(cars)
+        if most is not None:
+            break
+        before = cars
+    return done
+
+
+def take_news(store: Store, shop_id: int, most: int | None = None) -> list[int]:
+    """The cars to be forecast now, at most so many; marks of others, of which nothing else is known, are taken out."""
     with store.read() as connection:
-        return windows.cars_with_news(connection, shop_id)
+        news = windows.look_for_news(connection, shop_id, most)
+    for begin in range(0, len(news.idle_marks), _MARKS_AT_ONCE):
+        with store.write() as connection:
+            marks.take_out_forecast_marks(connection, news.idle_marks[begin : begin + _MARKS_AT_ONCE])
+    return news.cars
 
 
 def count_cars_with_news(store: Store, shop_id: int) -> int:

@@ -1,7 +1,7 @@
 """Plan invites: turn due windows, history, consent and rules into planned texts, and calls for the phone list.
 
-1. The phones are found with a car of which there may be a reason; the cars of their persons are looked at as everything
-   stands now.
+1. The phones are found of which something changed, and whose day has come (`storage/looks.py`); the cars of their
+   persons are looked at as everything stands now. When each is looked at again, though nothing changes, is kept.
 2. `core/planning` decides: at most one invite a phone, or every reason why not. An invite that the night before did not
    place (`pace_invites`) is placed in what is left of the weeks' hours; one that is placed in a later week waits.
 3. The reason and the text become rows in one transaction, unique by (number, reason, try), with a note of the due
@@ -15,7 +15,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
 from followup.core.planning.best_hour import says as hour_says
@@ -27,7 +27,20 @@ from followup.core.planning.picture import CarPicture, Decision, PhoneTask, Plan
 from followup.core.shop import Shop
 from followup.core.text import reason
 from followup.core.wall import day_of
-from followup.storage import alerts, candidates, installation, outbox, paced, people, pictures, room, scores, shops
+from followup.storage import (
+    alerts,
+    installation,
+    looks,
+    marks,
+    outbox,
+    paced,
+    people,
+    pictures,
+    pictures_ahead,
+    room,
+    scores,
+    shops,
+)
 from followup.storage.answer_hours import Habits, habits_where_chosen
 from followup.storage.lead_times import with_learned_lead
 from followup.storage.rows import Row
@@ -36,6 +49,8 @@ from followup.storage.store import Connection, Store
 Progress = Callable[[int, int], None]
 # Of more the candidates of the whole shop are looked at; and so many phones at once.
 _FEW_CARS, _PHONES_AT_ONCE = 100, 500
+# So many rows are kept in one transaction, for who waits to write.
+_LOOKS_AT_ONCE = 500
 
 
 @dataclass(frozen=True)
@@ -57,15 +72,18 @@ def plan_texts(
         shop = with_learned_lead(connection, shops.load_shop(connection, shop_id), now)
         habits = habits_where_chosen(connection, shop, now)
         known = alerts.phone_task_keys(connection, shop_id)
+        word = looks.word_of(connection, shop, needs_registration=needs_registration)
         if cars is not None and len(cars) <= _FEW_CARS:
-            wanted = people.numbers_of_vehicles(connection, cars)
+            marked = marks.plan_marks_of_cars(connection, cars)
+            wanted = looks.ToLookAt(people.numbers_of_vehicles(connection, cars), marked)
         else:
-            wanted = candidates.numbers_to_look_at(connection, shop, now)
-    news = [
-        (phone, found, gathered)
-        for phone, found, gathered in _decided(store, shop, wanted, habits, now, needs_registration)
-        if any(one.text or _new_tasks(phone, one, known) for _, one in found)
-    ]
+            wanted = looks.to_look_at(connection, shop, now, word)
+    news = []
+    for some in _decided(store, shop, wanted.numbers, habits, now, needs_registration):
+        mine = [one for one in some.found if any(got.text or _new_tasks(one[0], got, known) for _, got in one[1])]
+        news += [(phone, found, some.gathered) for phone, found in mine]
+        _keep_looks(store, shop, word, some, {phone["id"] for phone, _ in mine}, now)
+    _take_out(store, wanted.marks)
     _place_news(store, shop, news, now)
     planned = 0
     for phone, _, _ in news:
@@ -80,17 +98,54 @@ def plan_texts(
     return planned
 
 
+@dataclass(frozen=True)
+class _Some:
+    """Some phones with what is decided for them, what was read of them, and the versions of their looks before that;
+    `later` as `pictures_ahead.read_later` tells it."""
+
+    found: list[tuple[Row, list[tuple[CarPicture, Decision]]]]
+    gathered: pictures.Gathered
+    versions: dict[int, int]
+    later: dict[int, date]
+
+
 def _decided(
     store: Store, shop: Shop, wanted: list[str], habits: Habits | None, now: datetime, needs_registration: bool
-) -> Iterator[tuple[Row, list[tuple[CarPicture, Decision]], pictures.Gathered]]:
+) -> Iterator[_Some]:
     """What is decided for these numbers, some at a time: so many rows as a large shop has would not fit at once."""
     for begin in range(0, len(wanted), _PHONES_AT_ONCE):
         with store.read() as connection:
-            gathered = pictures.gather_near(connection, shop, now, wanted[begin : begin + _PHONES_AT_ONCE])
+            numbers = wanted[begin : begin + _PHONES_AT_ONCE]
+            # Read before what is decided about, so that of two who look the later one's look stands.
+            versions = looks.versions(connection, shop.id, numbers)
+            gathered = pictures.gather_near(connection, shop, now, numbers)
             ids = [one["id"] for one in gathered.phones]
             gathered = replace(gathered, placed=paced.placed_invites(connection, shop.id, now, ids), habits=habits)
-        for phone in gathered.phones:
-            yield phone, _decide(gathered, shop, phone, now, needs_registration), gathered
+            later = pictures_ahead.read_later(connection, shop, now, gathered)
+        found = [(phone, _decide(gathered, shop, phone, now, needs_registration)) for phone in gathered.phones]
+        yield _Some(found, gathered, versions, later)
+
+
+def _keep_looks(store: Store, shop: Shop, word: str, some: _Some, news: set[int], now: datetime) -> None:
+    """Keep when each of these phones is looked at again: at once where there is news, until that is kept itself."""
+    made = {
+        phone["id"]: now
+        if phone["id"] in news
+        else pictures_ahead.next_look_of(some.gathered, shop, phone, [one for one, _ in found], some.later, now)
+        for phone, found in some.found
+    }
+    kept = sorted(made)
+    for begin in range(0, len(kept), _LOOKS_AT_ONCE):
+        with store.write() as connection:
+            part = kept[begin : begin + _LOOKS_AT_ONCE]
+            looks.keep(connection, word, {one: made[one] for one in part}, some.versions)
+
+
+def _take_out(store: Store, seen: list[int]) -> None:
+    """Take out marks of whom was looked at."""
+    for begin in range(0, len(seen), _LOOKS_AT_ONCE):
+        with store.write() as connection:
+            marks.take_out_plan_marks(connection, seen[begin : begin + _LOOKS_AT_ONCE])
 
 
 def _place_news(

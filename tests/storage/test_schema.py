@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from alembic import command
-from sqlalchemy import CheckConstraint, inspect
+from sqlalchemy import CheckConstraint, inspect, text
 
-from followup.storage import schema
+from followup.storage import mark_triggers, schema
 from followup.storage.store import make_engine
 from followup.storage.tables import metadata
 
@@ -27,6 +27,22 @@ def test_migrations_make_the_checks_that_the_tables_have(database_url: str) -> N
     for name, table in metadata.tables.items():
         wanted = {one.name for one in table.constraints if isinstance(one, CheckConstraint)}
         assert {one["name"] for one in seen.get_check_constraints(name)} == wanted, name
+    engine.dispose()
+
+
+def test_migrations_make_the_triggers_that_set_marks(database_url: str) -> None:
+    """Alembic's comparison leaves triggers out; a table that a migration makes anew would lose them."""
+    engine = make_engine(database_url)
+    schema.upgrade(engine)
+    kept = {
+        "sqlite": "SELECT name, tbl_name AS of_table FROM sqlite_master WHERE type = 'trigger'",
+        "postgresql": "SELECT tgname AS name, relname AS of_table FROM pg_trigger "
+        "JOIN pg_class ON pg_class.oid = tgrelid WHERE NOT tgisinternal",
+    }
+    with engine.connect() as connection:
+        found = {row[0]: row[1] for row in connection.execute(text(kept[connection.dialect.name]))}
+    wanted = {"consents_unchanged": "consents", "consents_kept": "consents", **mark_triggers.trigger_names()}
+    assert found == wanted
     engine.dispose()
 
 

@@ -44,7 +44,7 @@ def decide(picture: CarPicture, now: datetime) -> Decision:
     )
     why_not = list(items_left_out(picture, now))
     for candidate in found:
-        stops = list(_stops(picture, candidate, now))
+        stops = list(stops_of(picture, candidate, now))
         text = None if stops else _planned(picture, candidate, now)
         if text:
             return Decision(text, tuple(dict.fromkeys(why_not)), tasks)
@@ -97,7 +97,8 @@ def _is_same(earlier: EarlierInvite, text: PlannedText) -> bool:
     return (earlier.reason, earlier.raised_by, earlier.try_number) == mine
 
 
-def _stops(picture: CarPicture, candidate: Candidate, now: datetime) -> Iterable[Because]:
+def stops_of(picture: CarPicture, candidate: Candidate, now: datetime) -> Iterable[Because]:
+    """All that stops an invite for that reason now."""
     yield from stops_against(picture, candidate.reason, now)
     drawn = left_out(picture, candidate.reason, picture.day(now), is_legal=candidate.is_legal)
     if drawn:

@@ -45,13 +45,23 @@ class Season:
 
 def before_winter(shop: Shop, today: date) -> Season | None:
     """The season that `today` lies in; None where it lies in none, or hardly anybody has a winter there."""
-    rules = shop.rules
     for year in (today.year - 1, today.year):
-        is_set = rules.winter_from and rules.winter_until
-        found = _by_rules(rules.winter_from, rules.winter_until, year) if is_set else _by_place(shop, year)
+        found = _of_year(shop, year)
         if found and found.from_on <= today <= found.until_on:
             return found
     return None
+
+
+def next_before_winter(shop: Shop, today: date) -> Season | None:
+    """The first season that begins after `today`."""
+    found = [_of_year(shop, year) for year in range(today.year - 1, today.year + 3)]
+    return min((one for one in found if one and one.from_on > today), key=lambda one: one.from_on, default=None)
+
+
+def _of_year(shop: Shop, year: int) -> Season | None:
+    rules = shop.rules
+    is_set = rules.winter_from and rules.winter_until
+    return _by_rules(rules.winter_from, rules.winter_until, year) if is_set else _by_place(shop, year)
 
 
 def _by_rules(from_on: str, until_on: str, year: int) -> Season:

@@ -53,16 +53,16 @@ def free_service(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
 def long_unseen(picture: CarPicture, now: datetime) -> Iterator[Candidate]:
     """What the shop gives free, to a car that was not seen for the shop's months: once for each time away, and at most
     once a year."""
-    since, seen_on = unseen_since(picture.shop, picture.day(now)), _seen_on(picture)
-    if since is None or seen_on is None or seen_on > since:
+    since, last = unseen_since(picture.shop, picture.day(now)), seen_on(picture)
+    if since is None or last is None or last > since:
         return
     mine = [one for one in picture.invites if one.reason == "long_unseen" and one.vehicle == picture.vehicle]
     if any(now < one.at + UNSEEN_AGAIN_AFTER for one in mine):
         return
     names = tuple(sorted(one.at for one in free_now(picture, now)))
     if names:
-        says = f"not seen since {seen_on}; topped off free: {', '.join(item for item, _ in names)}"
-        yield Candidate("long_unseen", f"car {picture.vehicle}, seen {seen_on}", says, names)
+        says = f"not seen since {last}; topped off free: {', '.join(item for item, _ in names)}"
+        yield Candidate("long_unseen", f"car {picture.vehicle}, seen {last}", says, names)
 
 
 def unseen_since(shop: Shop, today: date) -> date | None:
@@ -71,7 +71,7 @@ def unseen_since(shop: Shop, today: date) -> date | None:
     return today - timedelta(days=round(rules.unseen_months * _DAYS_A_MONTH)) if rules.invites_unseen else None
 
 
-def _seen_on(picture: CarPicture) -> date | None:
+def seen_on(picture: CarPicture) -> date | None:
     """The last day on which the car was here: a visit, work, a top-off, a reading; None where it never was."""
     days = [picture.day(one.closed_at or one.opened_at) for one in picture.visits]
     days += [one.on for one in picture.work]

@@ -15,9 +15,9 @@ from typing import Any
 
 from sqlalchemy import event, select
 
-from followup.storage import shops, tables, windows
+from followup.storage import shops, tables
 from followup.storage.store import Store, make_engine
-from followup.workflows.forecast_windows import forecast_windows
+from followup.workflows.forecast_windows import forecast_windows, take_news
 from followup.workflows.plan_texts import plan_texts
 
 
@@ -55,8 +55,7 @@ def sweep(url: str, now: datetime, anew: int) -> dict[str, float]:
         codes = shops.shop_codes(connection)
     for shop_id, code in codes:
         at = time.perf_counter()
-        with store.read() as connection:
-            news = windows.cars_with_news(connection, shop_id)
+        news = take_news(store, shop_id)
         looked, at_work = time.perf_counter(), time.process_time()
         found["cars"] += forecast_windows(store, shop_id, now, news) if news else 0
         between = time.perf_counter()

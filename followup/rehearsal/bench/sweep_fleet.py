@@ -12,12 +12,12 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Table, bindparam, func, literal, select, text, update
+from sqlalchemy import ColumnElement, Connection, Table, bindparam, delete, func, literal, select, text, update
 
 from followup.rehearsal.years.crowd import MOST, phone_of
 from followup.rehearsal.years.fleet import LivingFleet
 from followup.rehearsal.years.opening import begins_at
-from followup.storage import shops, staff, tables, windows
+from followup.storage import looks, shops, staff, tables, windows
 from followup.storage.store import Store
 from followup.workflows.forecast_windows import forecast_windows
 from followup.workflows.keep_inspections import keep_inspections
@@ -105,11 +105,29 @@ def _copy(connection: Connection, number: int, spans: dict[Table, int], now: dat
         told = [_copied(column, number, by_name, shop_id) for column in table.columns]
         query = select(*told).where(table.c.shop_id == 1, table.c.id <= spans[table])
         connection.execute(table.insert().from_select([column.name for column in table.columns], query))
+    _copy_looks(connection, number, by_name, shop_id)
     # What is known of a car names its rows, so that a copy would be news.
     known = windows.known_of_cars(connection, shop_id, windows.rules_of_forecast(connection, shop_id))
     cars = tables.forecast_vehicles
     noted = update(cars).where(cars.c.vehicle_id == bindparam("car")).values(known=bindparam("word"))
     connection.execute(noted, [{"car": car, "word": word} for car, word in known.items()])
+
+
+def _copy_looks(connection: Connection, number: int, spans: dict[str, int], shop_id: int) -> None:
+    """What was not looked at since it changed is marked in the copy as it is in the first shop, and nothing else: that
+    it was copied is no change of a customer."""
+    marked, looked = tables.plan_marks, tables.plan_looks
+    for table in (marked, tables.forecast_marks):
+        connection.execute(delete(table).where(table.c.shop_id == shop_id))
+    of = {"phone_id": "phones", "person_id": "persons", "vehicle_id": "vehicles"}
+    told = [marked.c[column] + number * spans[name] for column, name in of.items()]
+    query = select(literal(shop_id), *told).where(marked.c.shop_id == 1)
+    connection.execute(marked.insert().from_select(["shop_id", *of], query))
+    word = looks.word_of(connection, shops.load_shop(connection, shop_id), needs_registration=False)
+    first = looked.alias()
+    theirs = select(first.c.look_at).where(first.c.phone_id == looked.c.phone_id - number * spans["phones"])
+    kept = update(looked).where(looked.c.shop_id == shop_id)
+    connection.execute(kept.values(word=word, look_at=theirs.scalar_subquery()))
 
 
 def _copied(column: Any, number: int, spans: dict[str, int], shop_id: int) -> ColumnElement[Any]:
