@@ -6,6 +6,7 @@ are kept here too, beside their evidence.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -15,6 +16,8 @@ from followup.core.forecast.window import DueWindow
 from followup.storage import rows, tables, windows
 from followup.storage.rows import Row
 
+_FORGET = delete(tables.due_evidence).where(tables.due_evidence.c.vehicle_id.in_(rows.among("vehicle_ids")))
+_ADD = tables.due_evidence.insert()
 _WINDOW_FIELDS = set(DueWindow.__dataclass_fields__)
 
 
@@ -29,19 +32,19 @@ class KeptEvidence:
     window: dict[str, Any] | None = None
 
 
-def replace_evidence(connection: Connection, shop_id: int, vehicle_id: int, kept: list[KeptEvidence]) -> None:
-    """Keep this in place of what was kept of the car."""
-    table = tables.due_evidence
-    connection.execute(delete(table).where(table.c.vehicle_id == vehicle_id))
+def replace_evidence(connection: Connection, shop_id: int, cars: Mapping[int, list[KeptEvidence]]) -> None:
+    """Keep this, by car, in place of what was kept of these cars."""
+    connection.execute(_FORGET, {"vehicle_ids": list(cars)})
     made = [
         {
             "shop_id": shop_id, "vehicle_id": vehicle_id, "item": one.item, "position": one.position,
             "stored_set": one.stored_set or "", "evidence": one.evidence, "stored_window": one.window,
         }
+        for vehicle_id, kept in cars.items()
         for one in kept
     ]  # fmt: skip
     if made:
-        connection.execute(table.insert(), made)
+        connection.execute(_ADD, made)
 
 
 def windows_with_evidence(connection: Connection, vehicle_id: int) -> list[DueWindow]:

@@ -10,6 +10,17 @@ from sqlalchemy import Connection, delete, select, update
 from followup.storage import rows, tables
 from followup.storage.rows import Row
 
+# All of a car, as the forecast reads it: made once, since it is asked for one car after the other.
+_INSPECTED, _DONE, _CAME, _SAID = tables.inspections, tables.work_done, tables.visits, tables.odometer_tellings
+_BODIES = (
+    select(_INSPECTED)
+    .where(_INSPECTED.c.vehicle_id == rows.given("vehicle_id"), _INSPECTED.c.is_current.is_(True))
+    .order_by(_INSPECTED.c.inspected_at, _INSPECTED.c.id)
+)
+_WORK = select(_DONE).where(_DONE.c.vehicle_id == rows.given("vehicle_id")).order_by(_DONE.c.on, _DONE.c.id)
+_VISITS = select(_CAME).where(_CAME.c.vehicle_id == rows.given("vehicle_id")).order_by(_CAME.c.opened_at)
+_TOLD = select(_SAID).where(_SAID.c.vehicle_id == rows.given("vehicle_id")).order_by(_SAID.c.on)
+
 
 def current_part(connection: Connection, shop_id: int, code: str, part: str) -> Row | None:
     """The present version of that part of an inspection, or None."""
@@ -42,9 +53,7 @@ def keep_inspection(connection: Connection, **values: Any) -> int:
 
 def bodies_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
     """All current inspections of a car with their bodies, in order of time."""
-    table = tables.inspections
-    query = select(table).where(table.c.vehicle_id == vehicle_id, table.c.is_current.is_(True))
-    return rows.every(connection, query.order_by(table.c.inspected_at, table.c.id))
+    return rows.every(connection, _BODIES, vehicle_id=vehicle_id)
 
 
 def load_inspection(connection: Connection, shop_id: int, inspection_id: int) -> Row | None:
@@ -65,10 +74,7 @@ def add_recommendation(connection: Connection, **values: Any) -> None:
 
 def work_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
     """All work on a car, oldest first."""
-    table = tables.work_done
-    return rows.every(
-        connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.on, table.c.id)
-    )
+    return rows.every(connection, _WORK, vehicle_id=vehicle_id)
 
 
 def recommendations_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
@@ -140,8 +146,7 @@ def load_visit(connection: Connection, shop_id: int, visit_id: int) -> Row | Non
 
 def visits_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
     """All visits of a car, oldest first."""
-    table = tables.visits
-    return rows.every(connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.opened_at))
+    return rows.every(connection, _VISITS, vehicle_id=vehicle_id)
 
 
 def open_visits(connection: Connection, shop_id: int) -> list[Row]:
@@ -165,8 +170,7 @@ def add_odometer_telling(connection: Connection, **values: Any) -> None:
 
 def odometers_told(connection: Connection, vehicle_id: int) -> list[Row]:
     """Odometer readings told by text, oldest first."""
-    table = tables.odometer_tellings
-    return rows.every(connection, select(table).where(table.c.vehicle_id == vehicle_id).order_by(table.c.on))
+    return rows.every(connection, _TOLD, vehicle_id=vehicle_id)
 
 
 def add_rest(connection: Connection, **values: Any) -> None:

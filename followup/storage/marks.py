@@ -11,15 +11,17 @@ from collections.abc import Collection, Iterator
 
 from sqlalchemy import Connection, delete, insert, select
 
-from followup.storage import tables
+from followup.storage import rows, tables
 
 # A database takes only so many values in one statement; and so many are taken out at once, for who waits to write.
 _AT_ONCE = 500
+_MARK = insert(tables.plan_marks)
+_TAKE_OUT = delete(tables.forecast_marks).where(tables.forecast_marks.c.id.in_(rows.among("marks")))
 
 
 def mark_windows(connection: Connection, shop_id: int, vehicle_ids: Collection[int]) -> None:
     """Note that the due windows of these cars are others."""
-    connection.execute(insert(tables.plan_marks), [{"shop_id": shop_id, "vehicle_id": one} for one in vehicle_ids])
+    connection.execute(_MARK, [{"shop_id": shop_id, "vehicle_id": one} for one in vehicle_ids])
 
 
 def forecast_marks(connection: Connection, shop_id: int, most: int | None = None) -> list[tuple[int, int]]:
@@ -67,7 +69,7 @@ def plan_marks(connection: Connection, shop_id: int) -> tuple[list[int], set[int
 def take_out_forecast_marks(connection: Connection, marks: Collection[int]) -> None:
     """Take out marks of what is known of cars, by their ids."""
     for some in some_at_a_time(marks):
-        connection.execute(delete(tables.forecast_marks).where(tables.forecast_marks.c.id.in_(some)))
+        connection.execute(_TAKE_OUT, {"marks": some})
 
 
 def take_out_plan_marks(connection: Connection, marks: Collection[int]) -> None:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import ColumnElement, Connection, Table, delete, func, or_, select, update
+from sqlalchemy import ColumnElement, Connection, Select, Table, delete, func, or_, select, update
 
 from followup.core.forecast.window import CURVE_CHANCES
 from followup.storage import learned_priors, marks, rows, shops, tables
@@ -24,6 +24,14 @@ NEAR_CHANCE = 0.10
 _NEAR_PLACE = bisect_left(CURVE_CHANCES, NEAR_CHANCE) - 1
 NEVER_ON = date(9999, 12, 31)
 _LONGEST_DAYS = 100_000.0
+_CURRENT = (
+    tables.due_windows.c.vehicle_id.in_(rows.among("vehicle_ids")), tables.due_windows.c.is_current.is_(True)
+)  # fmt: skip
+_END_WINDOWS = update(tables.due_windows).where(*_CURRENT).values(is_current=False)
+_ADD_WINDOWS = tables.due_windows.insert()
+_FORGET_FORECASTS = delete(tables.forecast_vehicles).where(
+    tables.forecast_vehicles.c.vehicle_id.in_(rows.among("vehicle_ids"))
+)
 
 
 def replace_windows(
@@ -35,20 +43,29 @@ def replace_windows(
     now: datetime,
 ) -> None:
     """Keep (item, position, body) as the car's present windows; the earlier ones stay, no longer current."""
-    table = tables.due_windows
-    connection.execute(
-        update(table).where(table.c.vehicle_id == vehicle_id, table.c.is_current.is_(True)).values(is_current=False)
-    )
+    replace_windows_of_cars(connection, shop_id, [(vehicle_id, as_of, windows)], now)
+
+
+def replace_windows_of_cars(
+    connection: Connection,
+    shop_id: int,
+    cars: list[tuple[int, date, list[tuple[str, str, dict[str, Any]]]]],
+    now: datetime,
+) -> None:
+    """The same for several cars, in as many statements as for one."""
+    vehicle_ids = [vehicle_id for vehicle_id, *_ in cars]
+    connection.execute(_END_WINDOWS, {"vehicle_ids": vehicle_ids})
     made = [
         {
             "shop_id": shop_id, "vehicle_id": vehicle_id, "item": item, "position": position, "as_of": as_of,
             "body": body, "is_current": True, "made_at": now, "near_on": near_on(as_of, body),
         }
+        for vehicle_id, as_of, windows in cars
         for item, position, body in windows
     ]  # fmt: skip
     if made:
-        connection.execute(table.insert(), made)
-    marks.mark_windows(connection, shop_id, [vehicle_id])
+        connection.execute(_ADD_WINDOWS, made)
+    marks.mark_windows(connection, shop_id, vehicle_ids)
 
 
 def windows_of(connection: Connection, vehicle_id: int) -> list[Row]:
@@ -177,6 +194,26 @@ def _is_near(today: date, within_days: float, chance: float) -> ColumnElement[bo
     return or_(column <= today + timedelta(days=math.floor(within_days)), column.is_(None))
 
 
+def _asked_of_cars() -> tuple[tuple[Select[Any], Select[Any]], ...]:
+    """What is known of each car that was inspected: of all of a shop, and of some."""
+    inspected, visits = tables.inspections, tables.visits
+    parts = (
+        (inspected, (inspected.c.is_current.is_(True),), func.max(inspected.c.id)),
+        (tables.work_done, (), func.max(tables.work_done.c.id)),
+        (tables.odometer_tellings, (), func.max(tables.odometer_tellings.c.id)),
+        (visits, (visits.c.odometer_miles.is_not(None),), func.sum(visits.c.odometer_miles)),
+    )
+    found = []
+    for table, conditions, newest in parts:
+        query = select(table.c.vehicle_id, newest.label("newest"), func.count().label("count"))
+        query = query.where(table.c.shop_id == rows.given("shop_id"), *conditions).group_by(table.c.vehicle_id)
+        found.append((query, query.where(table.c.vehicle_id.in_(rows.among("vehicle_ids")))))
+    return tuple(found)
+
+
+_KNOWN_OF_CARS = _asked_of_cars()
+
+
 def known_of_cars(
     connection: Connection, shop_id: int, rules: str, vehicle_ids: list[int] | None = None
 ) -> dict[int, str]:
@@ -185,22 +222,12 @@ def known_of_cars(
 
     Not an instant: what is kept while a forecast is made has an earlier one and is seen by none.
     """
-    inspected, visits = tables.inspections, tables.visits
-    parts = (
-        (inspected, (inspected.c.is_current.is_(True),), func.max(inspected.c.id)),
-        (tables.work_done, (), func.max(tables.work_done.c.id)),
-        (tables.odometer_tellings, (), func.max(tables.odometer_tellings.c.id)),
-        (visits, (visits.c.odometer_miles.is_not(None),), func.sum(visits.c.odometer_miles)),
-    )
+    given: dict[str, Any] = {"shop_id": shop_id}
+    given |= {} if vehicle_ids is None else {"vehicle_ids": vehicle_ids}
     found: dict[int, list[str]] = {}
-    for place, (table, conditions, newest) in enumerate(parts):
-        query = select(table.c.vehicle_id, newest.label("newest"), func.count().label("count"))
-        query = query.where(table.c.shop_id == shop_id, *conditions).group_by(table.c.vehicle_id)
-        if vehicle_ids is not None:
-            query = query.where(table.c.vehicle_id.in_(vehicle_ids))
-        for row in rows.every(connection, query):
-            told = found.setdefault(row["vehicle_id"], ["-"] * len(parts))
-            told[place] = f"{row['newest']}/{row['count']}"
+    for place, (of_all, of_some) in enumerate(_KNOWN_OF_CARS):
+        for car, newest, count in connection.execute(of_all if vehicle_ids is None else of_some, given):
+            found.setdefault(car, ["-"] * len(_KNOWN_OF_CARS))[place] = f"{newest}/{count}"
     return {vehicle_id: " ".join((*told, rules)) for vehicle_id, told in found.items()}
 
 
@@ -215,11 +242,15 @@ def take_turn(connection: Connection, vehicle_ids: list[int]) -> None:
             connection.execute(select(func.pg_advisory_xact_lock(key)))
 
 
-def note_forecast(connection: Connection, shop_id: int, vehicle_id: int, known: str, rules: str, now: datetime) -> None:
-    """Note what was known of the car when it was forecast last, by which rules, and when that was."""
+def note_forecasts(connection: Connection, shop_id: int, known: Mapping[int, str], rules: str, now: datetime) -> None:
+    """Note what was known of cars when they were forecast last, by which rules, and when that was."""
     table = tables.forecast_vehicles
-    connection.execute(delete(table).where(table.c.vehicle_id == vehicle_id))
-    rows.add(connection, table, shop_id=shop_id, vehicle_id=vehicle_id, known=known, rules=rules, forecast_at=now)
+    connection.execute(_FORGET_FORECASTS, {"vehicle_ids": list(known)})
+    made = [
+        {"shop_id": shop_id, "vehicle_id": car, "known": word, "rules": rules, "forecast_at": now}
+        for car, word in known.items()
+    ]
+    connection.execute(table.insert(), made)
 
 
 def rules_of_forecast(connection: Connection, shop_id: int) -> str:

@@ -98,12 +98,15 @@ def _keep(
     windows.take_turn(connection, vehicle_ids)
     rules = windows.rules_of_forecast(connection, shop_id)
     by_now = windows.known_of_cars(connection, shop_id, rules, vehicle_ids)
-    for vehicle_id, as_of, bodies, kept in made:
-        if by_now.get(vehicle_id) == known.get(vehicle_id):
-            windows.replace_windows(connection, shop_id, vehicle_id, as_of, bodies, now)
-            evidence.replace_evidence(connection, shop_id, vehicle_id, kept)
-            windows.note_forecast(connection, shop_id, vehicle_id, known.get(vehicle_id, ""), rules, now)
-            marks.take_out_forecast_marks(connection, seen.get(vehicle_id, ()))
+    made = [one for one in made if by_now.get(one[0]) == known.get(one[0])]
+    if made:
+        windows.replace_windows_of_cars(
+            connection, shop_id, [(car, as_of, bodies) for car, as_of, bodies, _ in made], now
+        )
+        evidence.replace_evidence(connection, shop_id, {car: kept for car, _, _, kept in made})
+        noted = {car: known.get(car, "") for car, *_ in made}
+        windows.note_forecasts(connection, shop_id, noted, rules, now)
+        marks.take_out_forecast_marks(connection, [mark for car in noted for mark in seen.get(car, ())])
 
 
 def forecast_news(

@@ -116,16 +116,15 @@ class Evidence:
         """As plain JSON, numbers to four digits; what is empty is left out."""
         # Not by asdict(): it copies every number of every point, which was a third of what a forecast took.
         kept = vars(self) | {
-            "lines": [
-                {"of": line.of, "points": [[one.on, one.likely, one.low, one.high] for one in line.points]}
-                for line in self.lines
-            ],
+            "lines": [],
             "readings": [_without_empty(vars(one)) for one in self.readings],
             "odometer": None if self.odometer is None else vars(self.odometer),
             "season": None if self.season is None else vars(self.season),
         }
         made: dict[str, Any] = _plain(_without_empty(kept))
-        return made
+        # Most of all numbers are those of lines.
+        lines = [{"of": line.of, "points": [_plain_point(one) for one in line.points]} for line in self.lines]
+        return made | {"lines": lines} if lines else made
 
     @staticmethod
     def from_json(kept: Mapping[str, Any]) -> Evidence:
@@ -159,6 +158,11 @@ def _day(text: str) -> date:
 
 def _without_empty(kept: Mapping[str, Any]) -> dict[str, Any]:
     return {name: value for name, value in kept.items() if value is not None and value != () and value != []}
+
+
+def _plain_point(point: ShownPoint) -> list[Any]:
+    band = [None if one is None else round(float(one), 4) for one in (point.low, point.high)]
+    return [point.on.isoformat(), round(float(point.likely), 4), *band]
 
 
 def _plain(value: Any) -> Any:
