@@ -85,6 +85,8 @@ def _warm_up(store: Store, now: datetime) -> None:
         query = select(tables.forecast_vehicles.c.vehicle_id).where(tables.forecast_vehicles.c.shop_id == 1)
         first = list(connection.execute(query.limit(1)).scalars())
     forecast_windows(store, 1, now, first)
+    # Of these alone somebody is surely looked at.
+    plan_texts(store, 1, now, first)
     plan_texts(store, 1, now)
 
 

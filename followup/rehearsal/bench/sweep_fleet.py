@@ -25,6 +25,8 @@ from followup.workflows.plan_texts import plan_texts
 
 # The cars of one shop, at most.
 CARS_A_SHOP = 500
+# So many days are planned and sent in the first shop, so that the day's sweep is an ordinary one.
+_LIVED_DAYS = 8
 _SECRET = "only-for-the-bench"
 # In the order in which they refer to each other; what is not listed is empty in the first shop.
 _COPIED = (
@@ -68,7 +70,7 @@ def build_group(store: Store, vehicles: int, seed: int, progress: Callable[[int]
 
 
 def _first_shop(store: Store, cars: int, seed: int) -> datetime:
-    """A shop with a year on file, whose invites of the first day have left."""
+    """A shop with a year on file, whose invites of the first days have left."""
     fleet = LivingFleet.drawn(cars, 4, seed)
     lines = sorted(fleet.live_before(), key=lambda line: str(line["inspected_at"]))
     now = begins_at(fleet) + timedelta(hours=5)
@@ -80,11 +82,14 @@ def _first_shop(store: Store, cars: int, seed: int) -> datetime:
         if kept.outcome != "new":
             raise ValueError(f"a line of the fleet was not kept: {kept}")
     forecast_windows(store, shop_id, now)
-    plan_texts(store, shop_id, now)
     texts = tables.texts
-    with store.write() as connection:
-        connection.execute(update(texts).values(state="sent", sent_at=texts.c.due_at))
-    return now
+    for day in range(_LIVED_DAYS):
+        # On the first day all who are due at once are written to, as never again.
+        plan_texts(store, shop_id, now + timedelta(days=day))
+        with store.write() as connection:
+            planned = update(texts).where(texts.c.state == "planned")
+            connection.execute(planned.values(state="sent", sent_at=texts.c.due_at))
+    return now + timedelta(days=_LIVED_DAYS - 1)
 
 
 def _facts(number: int) -> dict[str, str]:
