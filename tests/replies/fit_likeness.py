@@ -67,7 +67,7 @@ class Lesson:
     known: frozenset[str] = frozenset()
 
 
-def _told() -> Iterator[tuple[str, str, str, float, str]]:
+def told() -> Iterator[tuple[str, str, str, float, str]]:
     """Context, text, meanings, weight and the meanings that are known of each reply to learn from."""
     for asked, text, meanings, _ in labeled_sets.EARLIER:
         yield asked, text, meanings, PROVEN, ""
@@ -94,7 +94,7 @@ def _told() -> Iterator[tuple[str, str, str, float, str]]:
 def lessons() -> list[Lesson]:
     """All replies to learn from."""
     found = []
-    for asked, text, meanings, weight, known in _told():
+    for asked, text, meanings, weight, known in told():
         said = said_of(asked, text)
         if said is not None:
             found.append(Lesson(said, frozenset(meanings.split()), weight, frozenset(known.split())))

@@ -6,6 +6,8 @@ import re
 from functools import lru_cache
 
 from followup.core.replies.near_words import NearWords
+from followup.core.replies.usual_words import SHORTEST as LEAST_LETTERS
+from followup.core.replies.usual_words import usual
 from followup.core.replies.words.english import ENTRIES as ENGLISH
 from followup.core.replies.words.entry import word_set
 from followup.core.replies.words.spanish import ENTRIES as SPANISH
@@ -182,7 +184,15 @@ def mended(word: str, language: str) -> str:
         for distance, target in _near_words(language).near(word, 2 if len(word) > 6 else 1)
         if distance <= _allowed_errors(target) and _begins_alike(word, target) and not _is_inflection(word, target)
     ]
-    return min(likely)[1] if likely else word
+    return min(likely)[1] if likely else _usual(word, language)
+
+
+def _usual(word: str, language: str) -> str:
+    """The word, or the usual words of replies that it was meant to be where it is none of either language."""
+    held = usual(language)
+    if len(word) < LEAST_LETTERS or word in held.words or word in usual("es" if language == "en" else "en").words:
+        return word
+    return held.near(word) or held.parted(word) or word
 
 
 def _begins_alike(word: str, target: str) -> bool:
