@@ -16,6 +16,7 @@ from pathlib import Path
 
 from followup.core.replies import usual_words
 from followup.core.replies.plain import seen_language
+from followup.core.replies.spelling import as_heard
 from followup.core.replies.usual_words import MOST_LETTERS, SHORTEST, Usual
 from tests.replies.fit_likeness import told
 from tests.replies.spared_words import SPARED
@@ -45,9 +46,12 @@ def usual(language: str, words: Counter[str]) -> tuple[list[str], list[str]]:
     """The frequent words, the most frequent first, and the others that are no typing errors."""
     often = sorted((one for one in words if words[one] >= OFTEN_FROM), key=lambda one: (-words[one], one))
     meant = Usual(frozenset(), tuple(often), language)
+    by_ear: dict[str, str] = {}
+    for word in often if language == "es" else ():
+        by_ear.setdefault(as_heard(word), word)
     others = []
     for word in sorted(one for one in set(words) - set(often) if SHORTEST <= len(one) <= MOST_LETTERS):
-        near = meant.near(word)
+        near = by_ear.get(as_heard(word)) or meant.near(word)
         is_error = near and words[word] <= RARE and words[near] >= MANY_TIMES * words[word]
         if not is_error:
             others.append(word)

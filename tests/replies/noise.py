@@ -96,8 +96,8 @@ def signed(text: str, language: str, draw: Random) -> str:
 
 def filled(text: str, language: str, draw: Random) -> str:
     """Filler words before, within or behind."""
-    english = ("um ", "uh ", "so ", "well ", "ok so ", "hmm ", "oh ")
-    spanish = ("este ", "pues ", "mm ", "bueno pues ", "mire ", "ah ", "oiga ")
+    english = ("um ", "uh ", "uhh ", "well ", "hmm ", "umm, ")
+    spanish = ("este, ", "pues ", "mmm ", "mire ", "ah ", "oiga ")
     end = (" jaja", " jeje") if language == "Spanish" else (" lol", " haha")
     noisy = draw.choice(spanish if language == "Spanish" else english) + text
     return noisy + draw.choice(end) if draw.random() < 1 / 3 else noisy

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import re
 
+from followup.core.replies.near_words import osa_distance
 from followup.core.replies.plain import make_plain
+from followup.core.replies.usual_words import usual
 
 _KINDS = {
     "truck": {"truck", "pickup", "troca", "troka", "trocka", "camioneta", "trocona", "pick"},
@@ -77,6 +79,21 @@ def answered_first(plain: str, cars: tuple[str, ...]) -> tuple[str, str] | None:
     return (first[0], match["rest"]) if len(first) == 1 and len(other) == 1 and first != other else None
 
 
+_ALL_KINDS = sorted({word for words in _KINDS.values() for word in words if len(word) >= 4})
+
+
+def _with_slips_mended(plain: str) -> str:
+    """The text with each word that is one slip from a kind or color of car read as that (`the tuck`)."""
+
+    def one(match: re.Match[str]) -> str:
+        word = match.group()
+        if usual("en").is_often(word) or usual("es").is_often(word):
+            return word
+        return next((kind for kind in _ALL_KINDS if kind[0] == word[0] and osa_distance(word, kind) == 1), word)
+
+    return re.sub(r"\b[a-z]{4,12}\b", one, plain)
+
+
 _NOT_THAT = re.compile(r"\b(?:not|no) (?:the|my|el|la|mi) \w+(?: \w+)?(?=\Z|[,.;!])")
 _CORRECTED = re.compile(r"\b(?:i mean|i meant|sorry|no wait|wait|digo|perdon|mejor dicho|quise decir)\b")
 
@@ -97,7 +114,7 @@ def find_car(plain: str, cars: tuple[str, ...], is_asked: bool) -> tuple[str | N
     if _BOTH.search(plain):
         return None, True
     plain = _NOT_THAT.sub(" ", _as_corrected(plain, cars))
-    named = named_cars(plain, cars)
+    named = named_cars(plain, cars) or (named_cars(_with_slips_mended(plain), cars) if is_asked else ())
     if len(named) == 1:
         return named[0], False
     if is_asked and len(named) == len(cars) and _JOINED.search(plain):

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from followup.core.replies.spanish_forms import in_usual_forms
 from followup.core.replies.spelled_years import with_years
-from followup.core.replies.spelling import mended
+from followup.core.replies.spelling import lone_keyword, mended
 from followup.core.replies.words.english import MARKERS as ENGLISH
 from followup.core.replies.words.spanish import MARKERS
 from followup.core.replies.words.spanish_signs import SIGNS
@@ -54,6 +54,9 @@ _SHORT_FORMS = {
     "b4": "before", "tho": "though", "thru": "through", "prolly": "probably", "prob": "probably",
     "ppl": "people", "stpo": "stop", "sotp": "stop", "stp": "stop",
     "tsop": "stop", "stahp": "stop", "nlt": "no later than", "nxet": "next", "nxt": "next", "mabye": "maybe",
+    "culd": "could", "cud": "could", "wuld": "would", "wud": "would", "shud": "should", "shuld": "should",
+    "wut": "what", "wot": "what", "rite": "right", "lite": "light", "pik": "pick", "chek": "check", "bak": "back",
+    "dis": "this", "dat": "that", "dats": "that is", "dem": "them", "dose": "those", "truk": "truck", "hw": "how",
     "matbe": "maybe", "tmmrw": "tomorrow", "tmrow": "tomorrow", "yez": "yes",
 }  # fmt: skip
 _SPANISH_SHORT_FORMS = {
@@ -138,6 +141,10 @@ _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"([a-z])\1{2,}"), r"\1"),
 )
 """What is written in one way before words are looked at; a letter three times and more counts once."""
+_LEADING_FILLERS = re.compile(r"^\s*(?:(?:u+m+|u+h+(?! huh)|h*m{2,}|er+|oiga|mire|fijese(?: que)?|este(?=,))[,. ]+)+(?=\S)")
+"""What a voice says before it knows what to say."""
+_LONE = re.compile(r"\W*(?P<word>[a-z0]{4,13})\W*(?:(?:please|pls|plz|thanks|por ?favor|porfa|gracias)\W*)?")
+"""A word that is the whole text but for manners."""
 _HAS_WORD = re.compile(r"[a-z\d]")
 
 
@@ -153,14 +160,21 @@ def make_plain(received: str, language: str | None) -> Plain:
         folded = _CONTRACTED.sub(lambda match: match[1] + (" would" if match[2] == "d" else " will"), folded)
     for pattern, instead in _FOLDS:
         folded = pattern.sub(instead, folded)
-    folded = with_years(folded)
+    folded = with_years(_LEADING_FILLERS.sub("", folded))
     for short, pattern, long in _LETTER_DIGIT_WORDS:
         folded = pattern.sub(long, folded) if short in folded else folded
     seen = seen_language(folded.replace("'", ""))
     tongue = seen or language or "en"
+    lone = _LONE.fullmatch(folded)
+    if lone:
+        folded = folded.replace(lone["word"], lone_keyword(lone["word"].replace("0", "o")))
     if tongue == "es":
         folded = in_usual_forms(folded)
     plain = _tidy(_spell_out(folded, tongue))
+    if seen is None and language is None and seen_language(plain) is None:
+        other = _tidy(_spell_out(in_usual_forms(folded), "es"))
+        if seen_language(other) == "es":
+            plain, seen = other, "es"
     if not _HAS_WORD.search(plain):
         return Plain(shown, seen or language, bool(shown))
     if shown == "thumbsup" and _THUMB_FIRST.match(text):

@@ -5,9 +5,8 @@ from __future__ import annotations
 import re
 from functools import lru_cache
 
-from followup.core.replies.near_words import NearWords
-from followup.core.replies.usual_words import SHORTEST as LEAST_LETTERS
-from followup.core.replies.usual_words import usual
+from followup.core.replies.near_words import NearWords, osa_distance
+from followup.core.replies.usual_words import BESIDE, usual
 from followup.core.replies.words.english import ENTRIES as ENGLISH
 from followup.core.replies.words.entry import word_set
 from followup.core.replies.words.spanish import ENTRIES as SPANISH
@@ -137,7 +136,8 @@ _SOUNDS = tuple(
 """What sounds alike in Spanish and is written one for the other (`biernes`, `savado`, `onse`)."""
 
 
-def _as_heard(word: str) -> str:
+def as_heard(word: str) -> str:
+    """The word as it sounds: the same for what Spanish ears confuse."""
     for pattern, sound in _SOUNDS:
         word = pattern.sub(sound, word)
     return word
@@ -153,7 +153,7 @@ _HEARD = word_set(
     "llevo llevar hacer hizo hicieron vez veces servicio carro coche troca camioneta blanca blanco azul llave llaves",
     "aceite ayer hace quiero quien cuando cuanto aqui que porque bueno buenas luego joven escriban escribir borren",
 )
-_BY_EAR = {_as_heard(word): word for word in sorted(_HEARD)}
+_BY_EAR = {as_heard(word): word for word in sorted(_HEARD)}
 
 
 def _allowed_errors(target: str) -> int:
@@ -173,9 +173,11 @@ def mended(word: str, language: str) -> str:
         return word
     if word in _TARGETS[language] or word in _KNOWN["es" if language == "en" else "en"]:
         return word
-    heard = _BY_EAR.get(_as_heard(word)) if language == "es" else None
+    heard = _BY_EAR.get(as_heard(word)) if language == "es" else None
     if heard:
         return heard
+    if language == "es" and usual("en").is_often(word):
+        return word
     parted = _parted(word, language)
     if parted:
         return parted
@@ -187,12 +189,47 @@ def mended(word: str, language: str) -> str:
     return min(likely)[1] if likely else _usual(word, language)
 
 
+@lru_cache(maxsize=1)
+def _often_by_ear() -> dict[str, str]:
+    """The frequent Spanish words by their sound, the most frequent of those that sound alike."""
+    found: dict[str, str] = {}
+    for word in usual("es").often:
+        if len(word) >= _SHORTEST:
+            found.setdefault(as_heard(word), word)
+    return found
+
+
 def _usual(word: str, language: str) -> str:
     """The word, or the usual words of replies that it was meant to be where it is none of either language."""
     held = usual(language)
-    if len(word) < LEAST_LETTERS or word in held.words or word in usual("es" if language == "en" else "en").words:
+    if word in held.words or word in usual("es" if language == "en" else "en").words:
         return word
+    if language == "es":
+        heard = _often_by_ear().get(as_heard(word))
+        if heard:
+            return heard
     return held.near(word) or held.parted(word) or word
+
+
+_LONE_KEYWORDS = ("stop", "stopall", "unsubscribe", "cancel", "cancelar", "alto", "baja", "parar", "basta", "salir")
+
+
+@lru_cache(maxsize=1024)
+def lone_keyword(word: str) -> str:
+    """The keyword that a word, the whole of a text, was meant to be: one slip, or two where it is long.
+
+    Here the first letter may be wrong too, since a stop is not to be missed; words of their own stay.
+    """
+    if word in _NEVER or any(word in usual(one).words or word in _KNOWN[one] for one in ("en", "es")):
+        return word
+    for keyword in _LONE_KEYWORDS:
+        errors = osa_distance(word, keyword)
+        if errors <= (1 if len(keyword) < _LONG_KEYWORD else 2) and (word[0] in BESIDE[keyword[0]] + keyword[:2]):
+            return keyword
+    return word
+
+
+_LONG_KEYWORD = 8
 
 
 def _begins_alike(word: str, target: str) -> bool:

@@ -10,12 +10,15 @@ from __future__ import annotations
 from functools import lru_cache
 from importlib import import_module
 
-SHORTEST, MOST_LETTERS = 5, 20
+SHORTEST, MOST_LETTERS = 4, 20
+_LEAST_FOR_A_KEY = 5
+"""Letters of a word that the key beside may have spoiled: shorter ones have too many neighbors."""
 _LEAST_PART = 3
 _LEAST_TAIL = {"en": 3, "es": 4}
 """Letters of a second part: shorter ones are endings (`casados`)."""
+_LONG_PART = 5
 _OFTEN_PARTS = 600
-"""Parts of a word are among so many of the most frequent words."""
+"""Parts of a word are among so many of the most frequent words, or both long and frequent at all."""
 _ROWS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
 _HEADS = {
     "en": frozenset("at by my to in is it we on of no so do if am i".split()),
@@ -38,23 +41,30 @@ def _keys_beside() -> dict[str, str]:
     return {key: "".join(sorted(around)) for key, around in found.items()}
 
 
-_BESIDE = _keys_beside()
+BESIDE = _keys_beside()
+"""The letters on the keys around each letter."""
 
 
 class Usual:
     """The usual words of one language; `often` are the frequent ones, the most frequent first."""
 
     def __init__(self, others: frozenset[str], often: tuple[str, ...], language: str) -> None:
+        self.often = often
         self.words = others | frozenset(often)
         self._heads = _HEADS[language]
         self._least_tail = _LEAST_TAIL[language]
         self._rank = {word: number for number, word in enumerate(often)}
         self._parts = frozenset(one for one in often[:_OFTEN_PARTS] if len(one) >= _LEAST_PART)
+        self._long_parts = frozenset(one for one in often if len(one) >= _LONG_PART)
         self._shortened: dict[str, str] = {}
         for word in often:
             if len(word) > SHORTEST:
                 for at in range(1, len(word) - 1):
                     self._shortened.setdefault(word[:at] + word[at + 1 :], word)
+
+    def is_often(self, word: str) -> bool:
+        """Whether the word is a frequent one."""
+        return word in self._rank
 
     def near(self, word: str) -> str | None:
         """The most frequent word that `word` is one slip from; None where there is none."""
@@ -62,7 +72,8 @@ class Usual:
         for at in range(1, len(word)):
             if at < len(word) - 1:
                 head, tail = word[:at], word[at + 1 :]
-                likely += [one for key in _BESIDE[word[at]] if (one := head + key + tail) in self._rank]
+                if len(word) >= _LEAST_FOR_A_KEY:
+                    likely += [one for key in BESIDE[word[at]] if (one := head + key + tail) in self._rank]
                 if word[at + 1] != word[at]:
                     swapped = word[:at] + word[at + 1] + word[at] + word[at + 2 :]
                     likely += [swapped] if swapped in self._rank else []
@@ -75,7 +86,10 @@ class Usual:
         found = []
         for cut in range(1, len(word) - self._least_tail + 1):
             head, tail = word[:cut], word[cut:]
-            if tail in self._parts and (head in self._parts or (head in self._heads and len(tail) > _LEAST_PART)):
+            is_short = tail in self._parts and (
+                head in self._parts or (head in self._heads and len(tail) > _LEAST_PART)
+            )
+            if is_short or (head in self._long_parts and tail in self._long_parts):
                 found.append((self._rank.get(head, 0) + self._rank[tail], f"{head} {tail}"))
         return min(found)[1] if found else None
 

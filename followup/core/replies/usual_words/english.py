@@ -81,225 +81,246 @@ twins underneath wedding whens won wreck yo youll yourself
 """
 OTHERS = """\
 abouts above abroad absolutly accelerate accelerates acceleration accent accept access according accountant accounted
-accounts acepto acordarme actual added adding adjunta adjusted adjuster admit advance advanced advantage advertise
-advertised advise advised advisor aerobics affair affect affirm afirma afirmativo afterthree afterward afterwards
-agarra agency agendame agendar agent agree agreeable agreed aight airline airway alarming alarms alaska alegre alerts
-alight aligned alignments alive allergic allergy allow allowed allows alrdy alredy alrighty alter alternator although
-amanecio amanezco amarillo amazing amber amble ambos amigo amigos amount amused anchors andamos angels angielsku
-anglais animo ankle anniversary annoyed answered answering answers antifreeze antiques anulela anyday anyone anyways
-apart apologies apologised apologize apologized apology appalling apparently apple appliance apply appointments
-appreciated approval approx approximately apreciado apunten apunto arent armrest arrange arranged arranging arreglan
-arrepenti arrive arrow arthritis asdfgh asdfjkl asdkjf asdkjh asdkjhasd ashamed ashtray asleep atcha atras attached
-attack attempts attend attended attending attire attitude auction audio aunts authorize autocorrect automatic
-automatically automobile autumn avail avisando avoid awaiting awning awsome axles ayudan babes babies babys babysit
-backdoor backdrop backfires backs backseat backside backup backwards bacon badger bailed baker bakery balance
-balanced balancing baled balloon banana banda bandwidth bangs bankruptcy banshee barbecue barber baring barking
-barley barring bartend bartholomew baseball basement basic basically basis bathroom bathrooms batterys beams beans
-beard bearer bears beast beating beaucoup become bedroom beeping beers beforehand beforethe begging begin beginning
-believe belive belong belonged below belts beltway bender besides betcha betrayed bible bicycle bicycles bigger
-biggers bikes billed bills bingo birds birthday bites bitte bitten bitter blades blame blank blast blasts blessings
-blind blinked blinker blinkers blinks blnikers blocks blood blowing blowout blows bluetooth bluish board boats bogus
-boiled boiler boils boned bonjou bonjour bonnet booed booing bookkeeper booklet books bookshop boomer booming boost
-boosted border borreme botch botched bothered bottle bounced bounces bouncing bouts bowing boxed boxes boyfriend
-brain braking branch bravo bread breakaway breakdown breakfast breakout breaks breakthrough breath breathe brick
-bride brings brisket brokeee broken brotherhood brothers brown brunt brush bucket bucking buddys buena bugging buggy
-bulbs bulge bulges bullet bumped bumpers bunch bundle bureau burger buried burner bushing bushings businessman button
-buttons buyback buyer buying buzzes bypass cabal caballo cable caged caigo calander calendars calender caliper
-callback callme calls calves calving camper campers campfire campus canada canal canals cancela canceled cancelela
-cancelemos cancellation cancelling cancels candid candle candles cannot capisco captain carcass carefree careros
-cares carfs carless carpet carport carried carrier carros carry carseat cartoon carts cashed cashier casserole casts
-catalytic catches cemetery center central cereal certainly certificates certified chafa chain chair chairs chale
-champ chances chanted chanting chaos charger chargers charges charity charm charting chatgpt cheap cheapest cheated
-checkbook checked checklist checkout checkup cheered chemistry chemos cheque chevere chewed chewing chickened
-chickenpox chickens child chill chime chips chiropractor chirp chirping chirps chocolate choir chose chosen chunk
-ciento cigarette cigarettes circled circles circus clamp clank clanking clanks claro clash classes classy clatter
-clavadas claws clean cleaner cleaning clear clearance cleared clearky clearly clears cleats clicked clicking clients
-cliff climbing climbs clipped clocks clonk closer closes closest clothes cloud clouds clowns clunks coach coaching
-coast coasted coats coffees coins collect color colored colors columbus comadre combine comeback comma commit
-commitment communication commuter compa compadre compared complaiing complain complained complaints complete
-completed completely complicated compran comprends concrete condition conditioning cones confirm confirmadisimo
-confirmado confirmation confirmations confirmo conflict conflicts conforme confrim confrimo confuse confused congrats
-conked conmigo connect consider console construction consumer contacted contacting contacts content contenta
-contentisimo continue contract control convencio convenience convenient conversation converter converters convinced
-cooked cools copper cords corduroy corners cornfield correcto corresponding corte cortenle cosmetic costing couch
-cough coughing coughs couldve counties coupe coupes course court courtesy courthouse cousins cover covering covers
-coveted coworker coyote crabwise cracked cranberry cranking cranks crash crashing crawling crawls creaks cream
-credito creek creep creeping creeps creepy cricket crime criminal crisis criss crooks crops crossed crows crumbs
-crunch crushed crusher crutches crying crypto cuadramos cuando cuatro cucumber cuente cuenten culture cumpleanos
-cupholder cured curiosity current currently curtain curve custody custom customers cutting cylinders daisies damaged
-damnit dance dandy danger dangerously dangling darlene darts dashboard dashcam database dates datos daybreak dayer
-daylight daytime deadline dealing deals dealt death debit deceased decent decide decides decirle decline deductible
-dejela dejenlo dejenlos delante delay deleted delining delivered delivery delphine dementia demoro denied denise
-dental dented dents denver department depende deploying deployment deposit depth desapuntame desapunteme describe
-desert desire desist desktop despues desuscribir detail detailing details detectors detour deutsch development device
-diagnosing diagnosis diagnostic diagnostics dialed dialysis diciembre diesel diesels differential digan digging digit
-diner dinged dinging dings dinners dipping dipstick dirtier disability disagreement disappeared disappearing
-disappointed discontinue discounts discuss disgrace disgraceful dishonest dishwasher dislike display disposed dispute
-dissapointed distance distribution disturb dithering diver dives diving dizzy doable docking doctor doctors dokey
-dokie dolares donate donut donuts doornail doorway doubled doubles doubt doubtful downfall downhill download downpour
-downright downshift downside downsized downtime downturn draggin dragon drain drained dramatic drank drawbridge
+accounts acepto acordarme actual added adding addy adjunta adjusted adjuster admit advance advanced advantage
+advertise advertised advise advised advisor aerobics affair affect affirm afirma afirmativo afterthree afterward
+afterwards agarra agency agendame agendar agent ages agree agreeable agreed aight airline airway alarming alarms alas
+alaska alegre alerts alight aligned alignments alive alla allergic allergy allow allowed allows alrdy alredy alrighty
+alrm alter alternator although amanecio amanezco amarillo amazing amber amble ambos amigo amigos amount amused
+anchors andamos angels angielsku anglais animo ankle anniversary annoyed answered answering answers antifreeze
+antiques anulela anyday anyone anyways apart apologies apologised apologize apologized apology appalling apparently
+apple appliance apply appointments appreciated approval approx approximately apps apreciado apunten apunto arent
+armrest arms army arrange arranged arranging arre arreglan arrepenti arrive arrow arthritis arvo asdf asdfgh asdfjkl
+asdkjf asdkjh asdkjhasd ashamed ashtray asks asleep atcha atras attached attack attempts attend attended attending
+attire attitude auction audio aunt aunts authorize autocorrect automatic automatically automobile autumn avail
+avisando avoid awaiting awning awsome axed axles ayudan babe babes babies babys babysit backdoor backdrop backfires
+backs backseat backside backup backwards bacon badger bailed baker bakery balance balanced balancing bald baled
+balloon banana banda bandwidth bang bangs bankruptcy banshee barbecue barber baring barking barley barn barring bars
+bartend bartholomew baseball basement basic basically basis bath bathroom bathrooms batterys beams beans bear beard
+bearer bears beast beating beaucoup become bedroom beep beeping beers beforehand beforethe begging begin beginning
+believe belive bell belong belonged below belts beltway bend bender besides betcha betrayed bible bicycle bicycles
+bigger biggers bikes billed bills bingo birds birthday bite bites bitte bitten bitter blackwater blades blah blame
+blank blast blasts blessings blind blinked blinker blinkers blinks blnikers blocks blood blow blowing blowout blows
+bluetooth bluish board boats body bogs bogus boiled boiler boils bolt bomb boned bonjou bonjour bonnet booed booing
+bookkeeper booklet books bookshop boom boomer booming boop boost boosted booth border born borreme botch botched
+bothered bottle bounced bounces bouncing bouts bowing boxed boxes boyfriend boys brain braking branch bravo bread
+breakaway breakdown breakfast breakout breaks breakthrough breath breathe brick bride bridgewater brings brisket brit
+brokeee broken brotherhood brothers brown bruh brunt brush btwn bucket bucking buddys buena buff bugging buggy bugs
+bukb bulbs bulge bulges bull bullet bumped bumpers bunch bundle bureau burger buried burn burner bushing bushings
+businessman bust button buttons buyback buyer buying buzzes bypass cabal caballo cable caged caigo cake calander
+calendars calender caliper callback callme calls calves calving camp camper campers campfire campus canada canal
+canals cancela canceled cancelela cancelemos cancellation cancelling cancels candid candle candles cannot cans
+capisco captain carcass carefree careros cares carfs carl carless carpet carport carried carrier carros carry carseat
+cart cartoon carts cashed cashier casserole cast casts catalytic catches cemetery cent center central cereal
+certainly certificates certified chafa chain chair chairs chale champ chances chanted chanting chao chaos charger
+chargers charges charity charm charting chat chatgpt cheap cheapest cheated checkbook checked checklist checkout
+checkpoint checkup cheered chemistry chemos cheque chevere chewed chewing chickened chickenpox chickens child chill
+chime chip chips chiropractor chirp chirping chirps chocolate choir chose chosen chunk ciento cigarette cigarettes
+circled circles circus cita city clamp clank clanking clanks claro clash classes classy clatter clavadas claws clean
+cleaner cleaning clear clearance cleared clearky clearly clears cleats clicked clicking clients cliff climbing climbs
+clipped clocks clonk closer closes closest clothes cloud clouds clowns club clunks coach coaching coal coast coasted
+coat coats coffees coin coins collect color colored colors columbus comadre combine comeback comma commit commitment
+communication commuter compa compadre compared complaiing complain complained complaints complete completed
+completely complicated compran comprends concrete condition conditioning cones confirm confirmadisimo confirmado
+confirmation confirmations confirmo conflict conflicts conforme confrim confrimo confuse confused congrats conked
+conmigo connect consider console construction consumer contacted contacting contacts content contenta contentisimo
+continue contract control convencio convenience convenient conversation converter converters convinced cook cooked
+cools copper cops copy cord cords corduroy core corn corners cornfield correcto corresponding corte cortenle cosmetic
+costing couch cough coughing coughs couldve counterparts counterpoint counties coupe coupes course court courtesy
+courthouse cousins cover covering covers coveted coworker cows coyote cpme crabwise cracked cranberry cranking cranks
+crap crash crashing crawling crawls creaks cream credito creek creep creeping creeps creepy cricket crime criminal
+crisis criss crooks crops crossed crossroads crows crumbs crunch crushed crusher crutches crying crypto cuadramos
+cuando cuatro cube cucumber cuente cuenten culture cumpleanos cupholder cure cured curiosity current currently
+curtain curve custody custom customers cuts cutting cylinders daisies damaged dame damnit dance dandy dang danger
+dangerously dangling dare dark darlene dart darts dashboard dashcam database dates datos dave dawg daybreak dayer
+daylight daytime deadline deaf deak dealing deals dealt death debit deceased decent decide decides decirle deck
+decline deductible dejela dejenlo dejenlos delante delay dele deleted delining delivered delivery delphine dementia
+demoro denied denise dental dented dents denver department depende deploying deployment deposit depth desapuntame
+desapunteme describe desert desire desist desktop despues desuscribir detail detailing details detectors detour
+deutsch development device diagnosing diagnosis diagnostic diagnostics dial dialed dialysis dice diciembre diesel
+diesels diet diff differential digan digging digit diner dinged dinging dings dinners dios dipping dips dipstick
+dirtier disability disagreement disappeared disappearing disappointed discontinue discounts discuss disgrace
+disgraceful dishonest dishwasher dislike display disposed dispute dissapointed distance distribution disturb
+dithering diver dives diving dizzy doable docking doctor doctors dogs doin doke dokey doki dokie doky dolares donate
+donut donuts doom doornail doorway dopo dorm doubled doubles doubt doubtful downfall downhill download downpour
+downright downshift downside downsized downtime downturn drag draggin dragon drain drained dramatic drank drawbridge
 dreadful dream drier dries drifting drifts drill drinking drips drivable driven drivers driveways drivin droid
-droplets dropout dropped drowned drowning drunk dryer drying ducks dunno dusted dying eagle eagles earliest earned
-earring earth easiest eater eating efectivamente efecto effort eighteen eights eighty eithers elbow electric
-electrics elevator email emailed emails emergencies emergency emissions emphasized empties encantada enchilada ending
-engage engaged engines england englisch enjoy entendi enterado entirely episodes erase ernie errands error errrrr
-espanol especially essay establishment estamos estare estate ester estimado estrellas estupendo ether evacuated
-evacuating evenings eventually everybody everyday everyone everytime exact example exams excellent exciting
-exclamation exist expected expensive experience expert explained explicame exploded expressly extended extension
-extremely eyeballs facetime factory fading failed failing fails fairgrounds falar fallout falls faltar falto
-fantastic faraway farmers fashioned faster fatal father faucet fault favore favorite feeding feeling feliz fellas
-fellow fender ferry fetch fever fewer fiberglass fiction field fiend fierce fierro fifteen fifteenth fifth fight
-figuring filed files fills filters filthy final finally finance financially financing finde finding finger
-fingerprints fingers fires firme fitted fitting fixin flagging flake flame flashes flashlight flatbed flats flatten
-flawless flexible flicker flickering flies floats flood flooded florida florist flossing flower fluids flushed
-flushing flying focus foggiest fogging foggy folded folding follows foolin football force forgave forgets forgetting
-forgotten former fourth frame frankly frayed freebie freeman freezing freight fresh fridge friendly friends fries
-frimorning frontline frontman fronts frosts froze fryer frying fumes fuming funcionan funds furious furloughed
-furnace furnish further fussy future gallon garbage garcias gasket gaskets gasoline gassed gaurd gears gearshift
-generous genie gente gerald german getaway gettin ghosted giant girlfriend girls giveaway given gives giving gladly
-glasses glazed glove glovebox gloves glowing goats golden goodbye goodness goodnight goodwill goody google goose
-gotten gouge grabbing grabs grace graciassss graduate graduated graduation grain grand grandbaby grandchildren
-granddaughter grandkid grandkids grandma grandmas grandmother grandpa grandsons granny grass grasshopper grateful
-gravel gravelly graveyards gravy greenish greeting grief grill grime grind grinds grindy groan groans groceries
-grocery ground growing growl growling growls grudge grumble grumbly grump grumpy guaranteed guard guards guest
-gumball gunshot gurgling gurgly gustaria gusttan guyslock guzzler haave habit hablame hablo hacerlo hafta hagale
-hagamosle hahahaha haircut hairdresser halfback halftime halfway halloween hammers hamstring handbrake handed handle
-handles handprint handprints handy hangin happened happier harassing harassment harder hardy hatch hatchback hater
-hauled hauler haulin hauling haunt haunted haveanything having hazard hazmat headache headaches headlamp headlamps
-headlight headliner healed heals hearing hearings hears heart hearts heated heaven heavens heavy hecho hedge
-helicopter helping hereafter hereby heres herring hesitates hesitating heyday hhhhhhhhhhg hiccup hiccups hidden
-hiding higher himself hisses hitch hitches hitman hittin hmmmm holder holds holla holld hombre homecoming homeowner
-hometown homework honest honesty honey honor hopefully hopeless hoping horoscope horrible horse horses horseshoe
-hospice hostage hounded household housewife housework however howling howls howmuch htaes https hubbys hubcaps
-humanly humming humor hundreds hungover hunting hunts hurricane hurry husbands hybrid hybrids ideal ideas identify
-identity idles idling ignition ignore ignored illegal image imagen imaginary immediately imoortant important
-impossible impounded impressed impressive inches inclined include included includes including income incomes incoming
-inconsiderate inconvenience inconvenient indoor indoors induction inhuman inline inner inquire insane insomnia
-inspected inspections installed instill instructions insulin insulins insure intake intend interior interiors
-internet intersection interval interview inventory involve involved irritating issue issues italiano itemized items
-jacked jackknifed jajaja jajajaja jamas jammed jejeje jerking jerry jingle jitterbug jjjkk jobsite joints joking
-joven jsjsjs judge judgment juggle juice jumped jumping jumps junked juune kangaroo karate karens keeping kettle
-keyboard khong kicked kicks kidding kiddo kiddos kidney kiero kijan killed killing kills kilometers kinder kinds
-kissed kitchen kitten kmart knees knitting knock knocks knowing knowledge known knows knuckle ladder ladies lambs
-landed landing landlord landlords landmark lands landscaping lasted latch latest latet latter laughing laundromat
-lawnmower lawnmowers lawyer laying leaked leaky leans learn learner leased leasing least leese leftover legal legally
-legged legit legos leider lemon length lengthwise leque letdown letters letting level levels lever lfiesaver library
-librarys license licked lifesaver lifetime lighter lighthouse likely limit limited limits limping limps linda lindos
-lined lineman lines lineup linger lipstick listed listen listens listing listings lists littlest lively lives livid
-lkjsdf llamas loaded loads locations locking locksmith lollipop longest longs longtime lookin lookout looming looms
-loosen loosing loses lottery louder loudly lounge loved loving lower lowest luegooo lugnuts lunes lunges lurched
-lurches lurching lying machines madness magnet mailed mailer mailing maintenance makeover makeshift malas males
-manage manana mandnado mando manejado manejando manhood manito manner manners manson manual manufacturer maple
-marathon marbles marcame marge marginal marker market marketing marketplace marks marlene marquenme marrigae
-marshmallow martes match mater mattress meannig meantime meantnot meanwhile measure measured measurement measurements
-mechanics median mediante medio mediodia meeny meetings meltdown melted melts member memphis menos mensagem mention
-mentioned merci mercy merry meses messed metallic meter mexico microbio midday midnight mientras miercoels miercols
-mighty migraine military milked millimeters million mindset mints mirror mirrors mised misread missed mistaken mitten
-mixed mixer moaned moaning moans model moles molesten moments moneywise monitor monitored monkeys monsoon moose
-morbid moreover morrow mosey mostly motel motherhood moths motorbike motorcycle motorcycles motos mountain mountains
-mounted mouse mouth movers moves movie mower mowers msging muffler mules multi mural muscle museum mushier mushy
-music musica mustve mutch mycket nagged nailed nails nailsdone named names nanay nashville navidad nearer nearest
-neatly necessary needles neednt negative negativo neighborhood neighborly neighbors nelly nemore nerds nerve nervous
-neutral nevermind newborn newfound nextweek nicely nicht nickel nickels niece nieces nightfall nightmare nighttime
-nines ninety ningna ninth nitido nobodys nodded noisy nomas nombe nones nonsense nonstop noodle noonish noooo
-normally noses notch notchy noted notes nothankyou nothin nothings notice noticed notices noting notion noviembre
-nowhere nuestro nuisance numero nurse object objection obliged obnoxious obrigado obvio obviously occasion odometers
-offend offer offered offering officer offline offseason offset offshore offside offspring often okeydokey older
-olvidalo olvidelo onces oncoming oneself ongoing online onward onwards opened openings opens opera operator opinion
-opted opting options optout orange order ordered orders oregon others otherwise ought ourselves outback outbreak
-outcome outcomes outdoor outdoors outfit outgoing outlaw outlet outlets outline outlive outlook outnumber output
-outright outset overall overbilled overcame overcome overcoming overdrive overdue overheated overkill overlook
-overlooked overlooking overlooks overpass override overrun overseas oversee overspending overtake overtime overtook
-overturn overturned overuse owned owners pacific pacifier package packed packing padded paddys painless paint pancake
-pancaked pancakes panel pants panyol parade parallel parcero pardon parece pareja parenle parent parental parks
-parkway parle parole parrot parry parted particulars partner pasas pascua passes passing passive password pastel
-patch patched patience patient patricks patty pawned payback paycheck paydays payin payment payments payoff payout
-peace peach peeling pegged pencil pennies percent pereza perfectly performed perhaps permanently persona personal
-persuaded pester pestered pestering petes petey petrol petty pharmacy phoned phones phoning photo photos physical
-physio pickles picks pickthe pickups pictures pienso piezas piggy piglet pillow pills pinch pinned pintan piper pipes
-pirate pitch pitting pizza places plain plane planned planner planning plans plant plastic plate plates playing
-playoffs pleas pleased pleasure plowed plugged plugs plumber plumbers pocket podadoras podiatrist pointing poisoning
-poking polarizados polarizan police polite politely polka ponchada ponen ponytail poodle popcorn popping porfa porfas
-porfavor porfis posponla possession possibility possibly posso posted postpone pounds poured pouring powers prayer
+droplets dropout dropped drowned drowning drunk dryer drying ducks dumb dump dunno duro dusk dusted dying eagle
+eagles earliest earn earned earring ears earth ease easiest eater eating edge eeny efectivamente efecto effort eggs
+ehhh eighteen eights eighty eithers elbow electric electrics elevator email emailed emails emergencies emergency
+emissions emphasized empties encantada enchilada ending engage engaged engines england englisch enjoy entendi
+enterado entirely episodes erase ernie errands error errrrr esas esos espanol especially essay esta establishment
+estamos estare estate ester estimado estrellas estupendo ether evacuated evacuating evenings eventually everybody
+everyday everyone everytime exact exam example exams excellent exciting exclamation exist expected expensive
+experience expert explained explicame exploded expressly extended extension extremely eyeballs facetime factory
+fading fail failed failing fails fair fairgrounds fake falar fallout falls faltar falto fantastic faraway farm
+farmers fart fashioned faster fatal fate father faucet fault favore favorite feeding feeling feliz fellas fellow felt
+fender ferry fetch fever fewer fiberglass fiction field fiend fierce fierro fifteen fifteenth fifth fight figuring
+file filed files fill fills film filters filthy final finally finance financially financing finde finding finger
+fingerprints fingers fires firme fish fits fitted fitting fixin flagging flake flame flap flashes flashlight flatbed
+flats flatten flawless flew flexible flicker flickering flies flip floats flood flooded florida florist flossing flow
+flower fluids flushed flushing flying foam focus foggiest fogging foggy folded folding follows food fool foolin
+football force forgave forgets forgetting forgotten fork form former foto fourth frame frankly frayed freebie freeman
+freezing freight fresh fridge friendly friends fries frimorning frontline frontman fronts frosts froze fryer frying
+fuel fumes fuming funcionan funds furious furloughed furnace furnish further fuse fussy future gallon garbage garcias
+gary gasket gaskets gasoline gassed gate gaurd gears gearshift generous genie gente gerald german getaway gettin
+ghosted giant girlfriend girls giveaway given gives giving glad gladly glasses glazed glove glovebox gloves glowing
+goal goat goats goin gold golden goodbye goodness goodnight goodwill goody google goose gosh gotten gouge grabbing
+grabs grace graciassss graduate graduated graduation grain grand grandbaby grandchildren granddaughter grandkid
+grandkids grandma grandmas grandmother grandpa grandsons granny grass grasshopper grateful gravel gravelly graveyards
+gravy grax gray greenhouse greenish greeting greg grief grill grime grind grinds grindy grip groan groans groceries
+grocery ground growing growl growling growls grudge grumble grumbly grump grumpy guam guaranteed guard guards guest
+gumball gunshot gurgling gurgly gustaria gusttan guts guyslock guzzler habit hablame hablo hacerlo hafta hagale
+hagamosle hahahaha hail haircut hairdresser halfback halftime halfway halloween halt hammers hamstring handbrake
+handed handle handles handprint handprints handy hangin happened happier harassing harassment harder hardy harm hash
+hatch hatchback hater haul hauled hauler haulin hauling haunt haunted haveanything having hazard hazmat headache
+headaches headlamp headlamps headlight headliner healed heals heap hearing hearings hears heart hearts heated heaven
+heavens heavy hecho hecj hedge heic helicopter helping herd hereafter hereby heres herring hers hesitates hesitating
+heyday hhhhhhhhhhg hiccup hiccups hidden hiding hieu higher hike hime himself hips hire hiss hisses hitch hitches
+hitman hittin hjkl hmmmm hoje holder holds holla hombre homecoming homeowner hometown homework honest honesty honey
+honor hook hope hopefully hopeless hoping hops horn horoscope horrible horse horses horseshoe hospice hostage hounded
+household housewife housework howd however howl howling howls howmuch howw htaes http https hubbys hubcaps hubs
+humanly humming humor hump hums hundreds hungover hunk hunting hunts hurricane hurry husbands hwat hybrid hybrids
+icon ideal ideas identify identity ides idles idling ignition ignore ignored illegal image imagen imaginary
+immediately imoortant important impossible impounded impressed impressive inch inches inclined include included
+includes including income incomes incoming inconsiderate inconvenience inconvenient indoor indoors induction inhuman
+inline inner inquire insane insomnia inspected inspections installed instill instructions insulin insulins insure
+intake intend interior interiors internet intersection interval interview inventory involve involved irritating issue
+issues italiano item itemized items jack jacked jackknifed jaja jajaja jajajaja jale jalo jamas jammed jeez jefa jefe
+jeje jejeje jerking jerry jingle jitterbug jjjkk jobs jobsite joints joking jose joven jsjsjs judge judgment juggle
+jugs juice jumped jumping jumps junked kangaroo karate karens keeping kein kettle keyboard khong kick kicked kicks
+kidding kiddo kiddos kidney kien kiero kijan killed killing kills kilometers kinder kinds kissed kitchen kitten kkkk
+kmart knee knees knew knit knitting knob knock knocks knowing knowledge known knows knuckle ladder ladies lager lags
+lambs land landed landing landlord landlords landmark lands landscaping lane lasted latch latest latet latte latter
+laughing laundromat lawn lawnmower lawnmowers laws lawyer laying lazy lead leaked leaky leans learn learner leased
+leasing least leek leese leftover legal legally legged legit legos legs leider lemon lend length lengthwise lens
+leque letdown letters letting level levels lever lfiesaver library librarys license licked lifesaver lifetime lighter
+lighthouse likely limit limited limits limping limps linda lindos lined lineman lines lineup linger link lion
+lipstick listed listen listens listing listings lists littlest lively lives livid lkjn lkjsdf llamas load loaded
+loads loan locations locking locksmith lollipop longest longs longtime lookin lookout looming looms loosen loosing
+lope lord loses loss lottery louder loudly lounge loved loving lower lowest luck luegooo lugnuts lugs lump lunes
+lunges lurched lurches lurching lying machines madness magnet mailed mailer mailing maintenance makeover makeshift
+malas males mama manage manana mandnado mando manejado manejando manger manhood manito manner manners manny mans
+manson manual manufacturer maple maps marathon marbles marcame marge marginal mark marker market marketing
+marketplace marks marlene marquenme marrigae marshmallow martes mass match mate mater mats mattress meannig meantime
+meantnot meanwhile measure measured measurement measurements mechanics median mediante medio mediodia meeny meet
+meetings meltdown melted melts member memphis menos mensagem mention mentioned menu merci mercy merry meses mess
+messed metallic meter mexico mice microbio midday midnight mientras mier miercoels miercols mighty migraine mija mike
+mile military milk milked mill millimeters million mindset mints mirror mirrors misc mised misread missed mistaken
+mitten mixed mixer mmhm moaned moaning moans mode model moles molesten moments moneywise monitor monitored monkeys
+monsoon mont mood moose morbid moreover morn morrow mosey mostly motel motherhood moths motorbike motorcycle
+motorcycles motos mountain mountains mounted mouse mouth movers moves movie mower mowers msging msgs muffler mules
+mull multi mural muscle museum mushier mushy music musica mustve mutch mute mwen mycket myth nagged nags nailed nails
+nailsdone named names nanay nashville navidad navy nearer nearest neatly necessary neck needles neednt negative
+negativo neighborhood neighborly neighbors nelly nemore nerds nerve nervous nest neutral nevermind newborn newfound
+nextweek nicely nicht nickel nickels nicu niece nieces nightfall nightmare nighttime nines ninety ningna ninth nitido
+nobodys nodded noisy nomas nombe nones nonsense nonstop noodle noone noonish nooo noooo noose normally noses nosy
+notch notchy note noted notes nothankyou nothin nothings notice noticed notices noting notion noviembre nowhere
+nuestro nuisance numb numero nurse object objection obliged obnoxious obrigado obvio obviously occasion odds
+odometers odor offend offer offered offering officer offline offseason offset offshore offside offspring often oiga
+oils oily okey okeydokey okie older olvidalo olvidelo ombe onces oncoming oneself ongoing online onto onward onwards
+oops opened openings opens opera operator opinion opted opting options optout orange order ordered orders oregon
+others otherwise ouch ought ours ourselves outback outbreak outcome outcomes outdoor outdoors outfit outgoing outlaw
+outlet outlets outline outlive outlook outnumber output outright outset oven overall overbilled overcame overcome
+overcoming overdrive overdue overheated overkill overlook overlooked overlooking overlooks overpass override overrun
+overseas oversee overspending overtake overtime overtook overturn overturned overuse owed owes owls owned owners
+pacific pacifier pack package packed packing padded paddys page painless paint pair pale pancake pancaked pancakes
+panel pants panyol papa parade parallel parcero pardon parece pareja parenle parent parental parks parkway parle
+parole parrot parry parted particulars partner pasas pascua paso passes passing passive password pastel patch patched
+path patience patient patricks patty pawned payback paycheck paydays payin payment payments payoff payout pays peace
+peach peek peeling peep pegged pencil pennies percent pereza perfectly performed perhaps permanently pero persona
+personal persuaded pester pestered pestering petes petey petrol petty pharmacy phoned phones phoning photo photos
+physical physio pickles picks pickthe pickups pics pictures pienso piezas piggy piglet pigs pillow pills pinch pinned
+pintan pipe piper pipes pirate pitch pitting pizza places plain plane planned planner planning plans plant plastic
+plate plates playing playoffs pleas pleased pleasure plis plow plowed plugged plugs plumber plumbers plus pocket
+podadoras podiatrist pointing poisoning poking polarizados polarizan pole police polite politely polka ponchada ponen
+ponytail poodle poof pool poor popcorn popping pops porfa porfas porfavor porfis porq posponla poss possession
+possibility possibly posso post posted postpone pounds pour poured pouring powerhouse powerpoint powers pray prayer
 prayers prblems preciate preferably preference preferred prende prepaid preschool present presente presets presidents
 press presses pressing pressured prestan presupuesto pretend prevent previous previously priced pricey pricier
-pricing print private prize probation problema problems probs procedure procession procrastinating procrastinator
-professional programmed prolly promise promises promos protect provide provided proxima prueba public puffing puffs
-puked puking pullin pullman pulsates pulses pulsing pumps punch puntualito purchase purpose purring pushed pushing
-pushy puttin quality quarry quart quarts quejas question questions quickens quicker quickie quiero quietest quits
-quitting qwerty racer racing racket radiator raffle rainbow raincheck rained raining rains rainy raise rally ramen
-ramps ranch range rates rattle rattles rattling reached reaching reactivate reading reagendeme reaired realistic
-rearrange rearranging reasoning reasons rebook rebuilt recalled recalls received reception receptionist recharge
-recheck reciben recibido recio recipient recital reckon recognize recomienda recommendation recommended record
-recorramosla recover recovering recycle recycled recycling reddish redone reduced reeked reeks refrain refused
-refuses regalado regardless regards register registration regret regretfully regrets regular regulator rehab
-rehearsal rehearses reinstate relationship release relief relocated relocating remembering remembers reminding remote
-removed removing remuevanme renewed rental rents repairs replace replacement replacing replied replies repod repoed
-report reported reporting repossesed repossessed representative request require resched rescheduled resent
-reservation reservemela reservoir reset reshuffle respectfully respond responder responds response restore
-resubscribe resume retail retiring retract retriever return returned returning returns revere reversa review reviews
-revisit rhythmic rideshare riding rifled righteo righto ripoff ripped ripples riser rises risking risky riunione
-river roadside roadway roars robbed robbery robots rocks rodeo rodriguez roger rollin rolls roomate roommates
-roosters rosalind roses roster rotate rotates rotating rotations rotor rotten roundabout route routine rozumiem
-rubbing ruined rumble rumbles rumbling runaround runaway rundown runnin runoff runtime runway rushing rusted rusty
-sabadito sabbatical sabria sacred safely sailboat sailed sailing salamat sales salon saludame salvage sandwich sarah
-sarcastic satan saterday satisfactory satisfied sauce saves savings saying scale scare scared scary scene scheduled
-schedules schools schreiben scoot scooter scooters scorching scrape scraped scrapyard scratches scream screaming
-screams screech screeches screen screens screne scrivo scrub scuffed scusi sdfghj sealed seals seasons seatbelt
-seconds secretary secretarys sedans seems seepage seized selected selled selling sells semana semester sender sendin
-sends senile seniors senor sense sensing sensor separately sequestered seriously services servido setback setting
-settle settled settlement seven seventeen sewing shadow shady shaken shakin shale shame shant shape shaped share
-sheep shell shepherd shield shifter shifting shimmy shimmys shine shiny shipped shipping ships shirt shirts shocker
-shoes shook shoots shopping shortest shortly shoulda shouldnt shout shoved shovel showed shower showings shredded
-shrugged shudder shuddering shuffle shuts sicck sideline sides sidewall sideways siganme sighed sight sightseeing
-signal signals signed significa signs siiii silence silenced silent silly simmer simple simply single sings sinks
-sirree sirven sittin sixteenth skate skateboard skidding skiing skinned skipping slack slacks slamming slams slapping
-slash sleeping slept slice slick slicks slides slightest sling slipping slips sloppy slots slowdown slowest slowly
-slows sluggish slushie smacked small smelled smelling smidge smoked smokes smoldering smoothly snacks snake snakes
-snapped sneak sneer sniffed snippy snooze snore snort snotty snowbird snowbirding snowed snowing snows soaked soaps
-sobres soccer socket socks softer solid somebodys someday somehow someones someplace sometimebetween sometimes
-somewhat sorting sorts south sowing spaced spade spamming spark sparks sparrows speaking specials speedo speeds
-spelled spend spending spent spiked spilled spits spitting splash splendid spokane spoke spoken spokes sponge spongey
-spongy sponsor spotlight spots spotted sprayed spraying spread spreche sprung squawk squeaking squeaky squeals
-squeezed squeezing squiggly squirt squish squishing squishy stabbing stadium staff stage stahp stain stalked stalks
-stalling standing stands standstill stare stared starred stars starter starting startup stated states stations stats
-status stayed staying stead steady steal steaming steams steep steered steers stench stepping steve stick stickers
-sticks stiff stimulus stink stinks stipend stirring stitches stock stole stomach stomp stomped stood stopall
-stoplight stopp stopping stops storage storing storm story straighten stranded strands strangers strangled
-strawberries streaking streetcar stress strings stripped strobe stroke strollers strong struck strut struts student
-students study stupid submission subscribe subscription subway sudden sugar suited summons sundown sunglasses sunup
+pricing print private prize prob probation problema problems probs procedure procession procrastinating
+procrastinator professional programmed prolly promise promises promos protect provide provided proxima prueba public
+puffing puffs puked puking pullin pullman pulsates pulses pulsing pumps punch punk puntualito purchase purpose
+purring pushed pushing pushy puttin quality quarry quart quarterback quarterfinals quarts quejas question questions
+quickens quicker quickie quid quiero quietest quits quitting quiz qwerty racer racing rack racket radiator raffle
+rainbow raincheck rained raining rains rainy raise rally ramen ramp ramps ranch rang range rates rattle rattles
+rattling reached reaching reactivate reading reagendeme reaired realistic rearrange rearranging reasoning reasons
+rebook rebuilt recalled recalls received reception receptionist recharge recheck reciben recibido recio recipient
+recital reckon recognize recomienda recommendation recommended record recorramosla recover recovering recycle
+recycled recycling reddish redo redone reduced reeked reeks refrain refused refuses regalado regardless regards
+register registration regret regretfully regrets regular regulator rehab rehearsal rehearses reinstate relationship
+release relief relocated relocating remembering remembers reminding remote removed removing remuevanme renewed reno
+rental rents repairs replace replacement replacing replied replies repo repod repoed report reported reporting
+repossesed repossessed representative request require resched rescheduled resent reservation reservemela reservoir
+reset reshuffle respectfully respond responder responds response restore resubscribe resume retail retiring retract
+retriever return returned returning returns revere reversa review reviews revisit revs rhythmic rich rideshare riding
+rifled righteo righto rims ripoff ripped ripples rise riser rises risking risky riunione river rmap roadside roadway
+roars robbed robbery robo robots rocks rode rodeo rodriguez roger rollin rolls rong roomate roommates roosters root
+rosalind roses roster rotate rotates rotating rotations rotor rotten roundabout route routine rozumiem rubbing rubs
+ruined rumble rumbles rumbling runaround runaway rundown runnin runoff runtime runway rushing rust rusted rusty
+sabadito sabbatical sabria sacred safely sags sailboat sailed sailing salamat sale sales salon salt saludame salvage
+sandwich sank sarah sarcastic satan saterday satisfactory satisfied sats sauce saves savings saying scale scam scare
+scared scary scene scheduled schedules schools schreiben scoot scooter scooters scorching scrape scraped scrapyard
+scratches scream screaming screams screech screeches screen screens screne screwdriver scrivo scrub scuffed scusi
+sdfghj sealed seals seasons seatbelt seconds secretary secretarys sedans seems seep seepage sees seized selected
+selled selling sells semana semester semi sender sendin sends senile seniors senor sense sensing sensor separately
+sequestered seriously services servido setback setting settle settled settlement seven seventeen sewing shadow shady
+shaken shakin shale shame shant shape shaped share sheep shell shepherd shield shifter shifting shimmy shimmys shin
+shine shiny ship shipped shipping ships shirt shirts shocker shoe shoes shook shoots shopping shortest shortly
+shoulda shouldnt shout shoved shovel showed shower showings shredded shrugged shudder shuddering shuffle shuts
+sideline sides sidewall sideways siga siganme sighed sight sightseeing signal signals signed significa signs sigo
+siii siiii silence silenced silent silly simmer simple simply single sings sink sinks sipi siri sirree sirven site
+sittin sixteenth skate skateboard skidding skiing skinned skipping slack slacks slam slamming slams slapping slash
+sleeping slept slice slick slicks slid slides slightest sling slip slipping slips sloppy slots slowdown slowest
+slowly slows sluggish slushie smacked small smelled smelling smidge smoked smokes smoldering smoothly smth snacks
+snake snakes snapped sneak sneer sniffed snippy snooze snore snort snotty snowbird snowbirding snowed snowing snows
+soaked soap soaps sobres soccer socket socks soda softer solid somebodys someday somehow someones someplace
+sometimebetween sometimes somewhat song sons sooo soot sore sorting sorts soul south sowing spaced spade spam
+spamming spark sparks sparrows speaking specials speedo speeds spelled spend spending spent spiked spilled spits
+spitting splash splendid spokane spoke spoken spokes sponge spongey spongy sponsor spotlight spots spotted sprayed
+spraying spread spreche sprung squawk squeaking squeaky squeals squeezed squeezing squiggly squirt squish squishing
+squishy stabbing stadium staff stage stahp stain stalked stalks stalling standing stands standstill star stare stared
+starred stars starter starting startup stated states stations stats status stayed staying stead steady steal steaming
+steams steep steered steers stench step stepping steve stick stickers sticks stiff stimulus stink stinks stipend
+stirring stitches stock stole stomach stomp stomped stood stoop stopall stoplight stopping stops storage storing
+storm story straighten straightforward stranded strands strangers strangled strawberries streaking streetcar stress
+strings stripped strobe stroke strollers strong struck strut struts student students study stupid submission
+subscribe subscription subway such sudden sugar suited summons sundown sunglasses suns sunup superhuman superpower
 superstitious supervisor supper suppertime supplies supply support suppose surges surprise surprises surrendered
-surveys survive suspended suure swamp sweaters sweetheart swell swimming switchboard switched swollen swore swung
-symbol syrup systems table tablet tacos tactics tailgate taillight tailpipes takeaway takedown takeoff takeover
-taking tales talkin talks talleres tambien tapping tardecito tardy taste taught taxes teacher teachers teams teapot
-technically technician techs teenage teenager teenagers tells temperature tempranisimo temps tenant tender tengo
-tennish tenth terribly tested tests texas textbook texteen thaat thankyou theatre theirs therapy thereafter thereby
-thermometer thermos thermostat thick thickness thingy thinkin thirteenth thong thoughtful thousands thread threads
-threes threesome thrilled throttle throughout throughput throw throwing thrusday thump thumping thunk thursdayd
-ticked ticket tickets ticking tickled tides tiers tighten tightened tilted tilts timeline timeout tinny tipped
-tiresome title tmmrw tmrow tmrrw toast toasty todays toddler toddlers todos tomatoes tommorow tomorow tonite tonya
-tools topping totally touched touches tough toward towards towel tower towing townhouse trace traced track tracks
-traction trading traffics trail trailers training trains trampoline trans transfer transferring translate
-transmisiones transport trash trated traveling treasure treat treating trembles triangle trick tricks tricky tried
-tries triple triplets tripping trips trolley trooper trough trout trusted trying tuanis tubes tucson tuition tulsa
-tuned tuning turbo turkey turnaround turnout turnover turnpike turrn twelfth twelve twentieth twisted twisting twxtos
-txting tying typed typical tyres ughhh umbrella unacceptable unavailable unbelievable unbook uncancel uncles underdog
-undergoes undergoing undergone underground underline undermine underside understand understanding understood
-undertake undertook underwater underway underwent unfollow unfortunately unhappy union university unknown unlimited
-unlock unlocked unlocking unmute unpause unprofessional unreal unschedule unseen unstop unstoppable unsub
-unsubscribed unwanted unwell upholstery upselling upset upsold urselves usados useful useless using usual vaaaa
-vacations vacuumed vague validate valve vamonos vamos vanish vanished vanishing vegan vegas vehicles velocidad vemos
-vender vendieron vending vents verdict verification verify vermont version verstehe veterans vetoed vibrates
-vibrating vibration video vidrios viernes vinny violently vision visited visiting visits voicemail voicemails voltage
-votre voucher wachamos wafer waffle wager wagons waitlist waits waking waldo walked walking walks wallows wanda
-wander wanders wanting warehouse warmer warms warning warped warrior washboard washed washer washing waste wasted
-watch watched waves wayside wayyy weaned wearing weather weave weekday weekdays weekly weeping weight wekdays welcome
-welded wensday werent whatcha whatd whatev whatevers whatll whatnot whatsoever wheelbarrow wheelchair whenevs wheni
-whereabouts whered wherever whether whhat whichevers whiff whine whines whining whirring whistle whistles whistling
-whoevers wholesome whoooo whoops whooshing whose whyyyy wicked widow widows wiggle wiifi wiill wilco wildfire
-wildfires willing windshields winger winking winner winters wiped wipes wiring wishes wishing withdrawn withhold
-within wives wizard wobbes wobbles wobbling wobbly woman wondering woods woohoo words workday worked workin workout
-workplace workshop world worried worry worrying wouldit wouldve wrapped wrapper wraps wrecker wreckers wrench
-wrenches wrist writeoff writing written wrongdoing wyoming yearbook yellowish yellowstone yeppers yessir yesss yessss
-yikes yourselves youtu youtube youuuu yuppers zelle zeros
+surveys survive suspended swamp sweaters sweetheart swell swim swimming switchboard switched swollen swore swung
+symbol syrup systems table tablet tack tacos tactics tags tailgate taillight tailpipes takeaway takedown takeoff
+takeover taking tales talkin talks tall talleres tambien tape tapping tardecito tardy tarp taste taught taxes taxi
+teacher teachers teams teapot tear technically technician techs teenage teenager teenagers tells temperature
+tempranisimo temps tenant tender tengo tenn tennish tens tent tenth term terribly tested tests texas textbook texteen
+thankyou theatre theirs therapy thereafter thereby thermometer thermos thermostat thick thickness thin thingy thinkin
+thirteenth thks thong thou thoughtful thousands thread threads threes threesome thrilled throttle throughout
+throughput throw throwing thrusday thud thump thumping thunk thur thursdayd tick ticked ticket tickets ticking
+tickled tides tied tiers tighten tightened tilted tilts timeline timeout tina tinny tint tiny tipo tipped tiresome
+title tjat tmrow toast toasty tock todays toddler toddlers todo todos toma tomatoes tommorow tomorow tone tonite
+tonya tool tools topping tops torn totally touched touches tough toward towards towel tower towing townhouse tpms
+trace traced track tracks traction trading traffics trail trailers training trains trampoline trans transfer
+transferring translate transmisiones transport trash trated traveling treasure treat treating trembles triangle trick
+tricks tricky tried tries trim triple triplets tripping trips trolley trooper trough trout true trusted trying tuanis
+tubes tucson tudo tuition tulsa tune tuned tuning turbo turkey turnaround turnout turnover turnpike twelfth twelve
+twentieth twin twisted twisting twxtos txting tyan tying typed typical typo tyre tyres tysm ughhh ugly umbrella
+unacceptable unavailable unbelievable unbook uncancel uncles underdog underestimate undergoes undergoing undergone
+underground underline undermine underside understand understanding understood undertake undertaken undertook
+underwater underway underwent unfollow unfortunately unhappy union university unknown unlimited unlock unlocked
+unlocking unmute unos unpause unprofessional unreal unschedule unseen unstop unstoppable unsub unsubscribed unwanted
+unwell upholstery upselling upset upsold urge urselves usados useful useless using usual utah vaaaa vacations
+vacuumed vague validate valve vamonos vamos vanish vanished vanishing vans vape vegan vegas vehicles velocidad vemos
+vender vendieron vending vent vents verdict verification verify vermont version verstehe veterans vetoed vets vfdn
+vibrates vibrating vibration video vidrios viernes view vinny violently vision visited visiting visits voicemail
+voicemails void voltage vote votre voucher wachamos wafer waffle wager wagons waitlist waits wake waking waldo walked
+walking walks wall wallows wanda wander wanders wanting warehouse warm warmer warms warning warped warrior wash
+washboard washed washer washing waste wasted watch watched waterfront waterhouse wave waves ways wayside wayyy waze
+weak weaned wear wearing weather weave weeds weekday weekdays weekly weeping weight wekdays welcome welded wensday
+werent werk west weve whatcha whatd whatev whatevers whatll whatnot whatsoever whdn wheelbarrow wheelchair whenevs
+wheni whereabouts whered wherever whether whichevers whiff whine whines whining whirring whistle whistles whistling
+whoevers wholesome whom whoooo whoops whooshing whose whyd whyyyy wicked wide widow widows wiggle wilco wild wildfire
+wildfires willing windshields winger winking winner winters wipe wiped wipes wire wiring wishes wishing withdrawn
+withhold within wives wizard wjat wobbes wobbles wobbling wobbly woke woman womp wondering woods woohoo words workday
+worked workin workout workplace workshop world worm worms worried worry worrying worthwhile wouldit wouldve wrapped
+wrapper wraps wrecker wreckers wrench wrenches wrist writeoff writing written wrongdoing wyoming xmas yank yard yeap
+yearbook yego yellowish yellowstone yeppers yesm yess yessir yesss yessss yikes yourselves youtu youtube youuuu
+yuppers zelle zeros zone zzzz
 """
