@@ -2,9 +2,9 @@
 
     python -m tests.replies.fit_words       writes followup/core/replies/usual_words/
 
-A word stands there when replies of ours hold it; `OFTEN` those that a word beside them was meant to be, the most frequent
-first. A rare word one slip from a frequent one is taken for a typing error of ours and left out, unless `SPARED` or the
-word lists name it.
+A word stands there when replies of ours hold it; `OFTEN` those that a word near them was meant to be, the most
+frequent first. A rare word one slip from a frequent one is taken for a typing error of ours and left out, unless
+`SPARED` names it.
 """
 
 from __future__ import annotations

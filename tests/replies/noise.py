@@ -211,7 +211,7 @@ KINDS: dict[str, Noise] = {
 
 
 def noisy(kind: str, language: str, cases: Sequence[Case]) -> list[tuple[Case, str]]:
-    """The replies that are read right as they stand, each with its noisy text; those that the noise leaves alone not."""
+    """The replies that are read right as they stand, each with its noisy text; none that the noise leaves alone."""
     found = []
     for case in cases:
         asked, text, meanings, expected = case

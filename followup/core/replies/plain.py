@@ -141,7 +141,9 @@ _FOLDS: tuple[tuple[re.Pattern[str], str], ...] = (
     (re.compile(r"([a-z])\1{2,}"), r"\1"),
 )
 """What is written in one way before words are looked at; a letter three times and more counts once."""
-_LEADING_FILLERS = re.compile(r"^\s*(?:(?:u+m+|u+h+(?! huh)|h*m{2,}|er+|oiga|mire|fijese(?: que)?|este(?=,))[,. ]+)+(?=\S)")
+_LEADING_FILLERS = re.compile(
+    r"^\s*(?:(?:u+m+|u+h+(?! huh)|h*m{2,}|er+|oiga|mire|fijese(?: que)?|este(?=,))[,. ]+)+(?=\S)"
+)
 """What a voice says before it knows what to say."""
 _LONE = re.compile(r"\W*(?P<word>[a-z0]{4,13})\W*(?:(?:please|pls|plz|thanks|por ?favor|porfa|gracias)\W*)?")
 """A word that is the whole text but for manners."""

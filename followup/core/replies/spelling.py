@@ -96,6 +96,7 @@ _NEVER = word_set(
     " perfecta perfecto efecto agenda agendar agendo prefiera prefiere prefiero direcciones directo direccion tengo"
     " seating standing leaving speaking seeking showing skating percent bake treating staying prime "
     "pleas earning topped"
+    " noone cambiara quieto mario conformo cesta lager worms"
     " telling letting leading leaning peaking shaving sharing shaming staking snaking grinning "
     "griping prince prick judy"
     " jude blake christian smoker finishes stalling stalls stalled whirring gauge blowing dialing selling scaring"
@@ -218,13 +219,17 @@ _LONE_KEYWORDS = ("stop", "stopall", "unsubscribe", "cancel", "cancelar", "alto"
 def lone_keyword(word: str) -> str:
     """The keyword that a word, the whole of a text, was meant to be: one slip, or two where it is long.
 
-    Here the first letter may be wrong too, since a stop is not to be missed; words of their own stay.
+    Here the first letter may be wrong too, since a stop is not to be missed; frequent words stay, and so does one that
+    differs by a key that is not beside.
     """
-    if word in _NEVER or any(word in usual(one).words or word in _KNOWN[one] for one in ("en", "es")):
+    if word in _NEVER or any(usual(one).is_often(word) or word in _KNOWN[one] for one in ("en", "es")):
         return word
     for keyword in _LONE_KEYWORDS:
         errors = osa_distance(word, keyword)
-        if errors <= (1 if len(keyword) < _LONG_KEYWORD else 2) and (word[0] in BESIDE[keyword[0]] + keyword[:2]):
+        if errors <= (1 if len(keyword) < _LONG_KEYWORD else 2) and all(
+            letter in BESIDE[meant] + meant or len(word) != len(keyword) or sorted(word) == sorted(keyword)
+            for letter, meant in zip(word, keyword, strict=False)
+        ):
             return keyword
     return word
 

@@ -10,6 +10,8 @@ from __future__ import annotations
 from functools import lru_cache
 from importlib import import_module
 
+from followup.core.replies.words.entry import word_set
+
 SHORTEST, MOST_LETTERS = 4, 20
 _LEAST_FOR_A_KEY = 5
 """Letters of a word that the key beside may have spoiled: shorter ones have too many neighbors."""
@@ -21,8 +23,8 @@ _OFTEN_PARTS = 600
 """Parts of a word are among so many of the most frequent words, or both long and frequent at all."""
 _ROWS = ("qwertyuiop", "asdfghjkl", "zxcvbnm")
 _HEADS = {
-    "en": frozenset("at by my to in is it we on of no so do if am i".split()),
-    "es": frozenset("el la lo me de mi un su ya si no es en te se al le y".split()),
+    "en": word_set("at by my to in is it we on of no so do if am i"),
+    "es": word_set("el la lo me de mi un su ya si no es en te se al le y"),
 }
 """Short words that run into the next one; behind a word they are mostly its ending."""
 

@@ -199,128 +199,127 @@ lipstick listed listen listens listing listings lists littlest lively lives livi
 loads loan locations locking locksmith lollipop longest longs longtime lookin lookout looming looms loosen loosing
 lope lord loses loss lottery louder loudly lounge loved loving lower lowest luck luegooo lugnuts lugs lump lunes
 lunges lurched lurches lurching lying machines madness magnet mailed mailer mailing maintenance makeover makeshift
-malas males mama manage manana mandnado mando manejado manejando manger manhood manito manner manners manny mans
-manson manual manufacturer maple maps marathon marbles marcame marge marginal mark marker market marketing
-marketplace marks marlene marquenme marrigae marshmallow martes mass match mate mater mats mattress meannig meantime
-meantnot meanwhile measure measured measurement measurements mechanics median mediante medio mediodia meeny meet
-meetings meltdown melted melts member memphis menos mensagem mention mentioned menu merci mercy merry meses mess
-messed metallic meter mexico mice microbio midday midnight mientras mier miercoels miercols mighty migraine mija mike
-mile military milk milked mill millimeters million mindset mints mirror mirrors misc mised misread missed mistaken
-mitten mixed mixer mmhm moaned moaning moans mode model moles molesten moments moneywise monitor monitored monkeys
-monsoon mont mood moose morbid moreover morn morrow mosey mostly motel motherhood moths motorbike motorcycle
-motorcycles motos mountain mountains mounted mouse mouth movers moves movie mower mowers msging msgs muffler mules
-mull multi mural muscle museum mushier mushy music musica mustve mutch mute mwen mycket myth nagged nags nailed nails
-nailsdone named names nanay nashville navidad navy nearer nearest neatly necessary neck needles neednt negative
-negativo neighborhood neighborly neighbors nelly nemore nerds nerve nervous nest neutral nevermind newborn newfound
-nextweek nicely nicht nickel nickels nicu niece nieces nightfall nightmare nighttime nines ninety ningna ninth nitido
-nobodys nodded noisy nomas nombe nones nonsense nonstop noodle noone noonish nooo noooo noose normally noses nosy
-notch notchy note noted notes nothankyou nothin nothings notice noticed notices noting notion noviembre nowhere
-nuestro nuisance numb numero nurse object objection obliged obnoxious obrigado obvio obviously occasion odds
-odometers odor offend offer offered offering officer offline offseason offset offshore offside offspring often oiga
-oils oily okey okeydokey okie older olvidalo olvidelo ombe onces oncoming oneself ongoing online onto onward onwards
-oops opened openings opens opera operator opinion opted opting options optout orange order ordered orders oregon
-others otherwise ouch ought ours ourselves outback outbreak outcome outcomes outdoor outdoors outfit outgoing outlaw
-outlet outlets outline outlive outlook outnumber output outright outset oven overall overbilled overcame overcome
-overcoming overdrive overdue overheated overkill overlook overlooked overlooking overlooks overpass override overrun
-overseas oversee overspending overtake overtime overtook overturn overturned overuse owed owes owls owned owners
-pacific pacifier pack package packed packing padded paddys page painless paint pair pale pancake pancaked pancakes
-panel pants panyol papa parade parallel parcero pardon parece pareja parenle parent parental parks parkway parle
-parole parrot parry parted particulars partner pasas pascua paso passes passing passive password pastel patch patched
-path patience patient patricks patty pawned payback paycheck paydays payin payment payments payoff payout pays peace
-peach peek peeling peep pegged pencil pennies percent pereza perfectly performed perhaps permanently pero persona
-personal persuaded pester pestered pestering petes petey petrol petty pharmacy phoned phones phoning photo photos
-physical physio pickles picks pickthe pickups pics pictures pienso piezas piggy piglet pigs pillow pills pinch pinned
-pintan pipe piper pipes pirate pitch pitting pizza places plain plane planned planner planning plans plant plastic
-plate plates playing playoffs pleas pleased pleasure plis plow plowed plugged plugs plumber plumbers plus pocket
-podadoras podiatrist pointing poisoning poking polarizados polarizan pole police polite politely polka ponchada ponen
-ponytail poodle poof pool poor popcorn popping pops porfa porfas porfavor porfis porq posponla poss possession
-possibility possibly posso post posted postpone pounds pour poured pouring powerhouse powerpoint powers pray prayer
-prayers prblems preciate preferably preference preferred prende prepaid preschool present presente presets presidents
-press presses pressing pressured prestan presupuesto pretend prevent previous previously priced pricey pricier
-pricing print private prize prob probation problema problems probs procedure procession procrastinating
-procrastinator professional programmed prolly promise promises promos protect provide provided proxima prueba public
-puffing puffs puked puking pullin pullman pulsates pulses pulsing pumps punch punk puntualito purchase purpose
-purring pushed pushing pushy puttin quality quarry quart quarterback quarterfinals quarts quejas question questions
-quickens quicker quickie quid quiero quietest quits quitting quiz qwerty racer racing rack racket radiator raffle
-rainbow raincheck rained raining rains rainy raise rally ramen ramp ramps ranch rang range rates rattle rattles
-rattling reached reaching reactivate reading reagendeme reaired realistic rearrange rearranging reasoning reasons
-rebook rebuilt recalled recalls received reception receptionist recharge recheck reciben recibido recio recipient
-recital reckon recognize recomienda recommendation recommended record recorramosla recover recovering recycle
-recycled recycling reddish redo redone reduced reeked reeks refrain refused refuses regalado regardless regards
-register registration regret regretfully regrets regular regulator rehab rehearsal rehearses reinstate relationship
-release relief relocated relocating remembering remembers reminding remote removed removing remuevanme renewed reno
-rental rents repairs replace replacement replacing replied replies repo repod repoed report reported reporting
-repossesed repossessed representative request require resched rescheduled resent reservation reservemela reservoir
-reset reshuffle respectfully respond responder responds response restore resubscribe resume retail retiring retract
-retriever return returned returning returns revere reversa review reviews revisit revs rhythmic rich rideshare riding
-rifled righteo righto rims ripoff ripped ripples rise riser rises risking risky riunione river rmap roadside roadway
-roars robbed robbery robo robots rocks rode rodeo rodriguez roger rollin rolls rong roomate roommates roosters root
-rosalind roses roster rotate rotates rotating rotations rotor rotten roundabout route routine rozumiem rubbing rubs
-ruined rumble rumbles rumbling runaround runaway rundown runnin runoff runtime runway rushing rust rusted rusty
-sabadito sabbatical sabria sacred safely sags sailboat sailed sailing salamat sale sales salon salt saludame salvage
-sandwich sank sarah sarcastic satan saterday satisfactory satisfied sats sauce saves savings saying scale scam scare
-scared scary scene scheduled schedules schools schreiben scoot scooter scooters scorching scrape scraped scrapyard
-scratches scream screaming screams screech screeches screen screens screne screwdriver scrivo scrub scuffed scusi
-sdfghj sealed seals seasons seatbelt seconds secretary secretarys sedans seems seep seepage sees seized selected
-selled selling sells semana semester semi sender sendin sends senile seniors senor sense sensing sensor separately
-sequestered seriously services servido setback setting settle settled settlement seven seventeen sewing shadow shady
-shaken shakin shale shame shant shape shaped share sheep shell shepherd shield shifter shifting shimmy shimmys shin
-shine shiny ship shipped shipping ships shirt shirts shocker shoe shoes shook shoots shopping shortest shortly
-shoulda shouldnt shout shoved shovel showed shower showings shredded shrugged shudder shuddering shuffle shuts
-sideline sides sidewall sideways siga siganme sighed sight sightseeing signal signals signed significa signs sigo
-siii siiii silence silenced silent silly simmer simple simply single sings sink sinks sipi siri sirree sirven site
-sittin sixteenth skate skateboard skidding skiing skinned skipping slack slacks slam slamming slams slapping slash
-sleeping slept slice slick slicks slid slides slightest sling slip slipping slips sloppy slots slowdown slowest
-slowly slows sluggish slushie smacked small smelled smelling smidge smoked smokes smoldering smoothly smth snacks
-snake snakes snapped sneak sneer sniffed snippy snooze snore snort snotty snowbird snowbirding snowed snowing snows
-soaked soap soaps sobres soccer socket socks soda softer solid somebodys someday somehow someones someplace
-sometimebetween sometimes somewhat song sons sooo soot sore sorting sorts soul south sowing spaced spade spam
-spamming spark sparks sparrows speaking specials speedo speeds spelled spend spending spent spiked spilled spits
-spitting splash splendid spokane spoke spoken spokes sponge spongey spongy sponsor spotlight spots spotted sprayed
-spraying spread spreche sprung squawk squeaking squeaky squeals squeezed squeezing squiggly squirt squish squishing
-squishy stabbing stadium staff stage stahp stain stalked stalks stalling standing stands standstill star stare stared
-starred stars starter starting startup stated states stations stats status stayed staying stead steady steal steaming
-steams steep steered steers stench step stepping steve stick stickers sticks stiff stimulus stink stinks stipend
-stirring stitches stock stole stomach stomp stomped stood stoop stopall stoplight stopping stops storage storing
-storm story straighten straightforward stranded strands strangers strangled strawberries streaking streetcar stress
-strings stripped strobe stroke strollers strong struck strut struts student students study stupid submission
-subscribe subscription subway such sudden sugar suited summons sundown sunglasses suns sunup superhuman superpower
-superstitious supervisor supper suppertime supplies supply support suppose surges surprise surprises surrendered
-surveys survive suspended swamp sweaters sweetheart swell swim swimming switchboard switched swollen swore swung
-symbol syrup systems table tablet tack tacos tactics tags tailgate taillight tailpipes takeaway takedown takeoff
-takeover taking tales talkin talks tall talleres tambien tape tapping tardecito tardy tarp taste taught taxes taxi
-teacher teachers teams teapot tear technically technician techs teenage teenager teenagers tells temperature
-tempranisimo temps tenant tender tengo tenn tennish tens tent tenth term terribly tested tests texas textbook texteen
-thankyou theatre theirs therapy thereafter thereby thermometer thermos thermostat thick thickness thin thingy thinkin
-thirteenth thks thong thou thoughtful thousands thread threads threes threesome thrilled throttle throughout
-throughput throw throwing thrusday thud thump thumping thunk thur thursdayd tick ticked ticket tickets ticking
-tickled tides tied tiers tighten tightened tilted tilts timeline timeout tina tinny tint tiny tipo tipped tiresome
-title tjat tmrow toast toasty tock todays toddler toddlers todo todos toma tomatoes tommorow tomorow tone tonite
-tonya tool tools topping tops torn totally touched touches tough toward towards towel tower towing townhouse tpms
-trace traced track tracks traction trading traffics trail trailers training trains trampoline trans transfer
-transferring translate transmisiones transport trash trated traveling treasure treat treating trembles triangle trick
-tricks tricky tried tries trim triple triplets tripping trips trolley trooper trough trout true trusted trying tuanis
-tubes tucson tudo tuition tulsa tune tuned tuning turbo turkey turnaround turnout turnover turnpike twelfth twelve
-twentieth twin twisted twisting twxtos txting tyan tying typed typical typo tyre tyres tysm ughhh ugly umbrella
-unacceptable unavailable unbelievable unbook uncancel uncles underdog underestimate undergoes undergoing undergone
-underground underline undermine underside understand understanding understood undertake undertaken undertook
-underwater underway underwent unfollow unfortunately unhappy union university unknown unlimited unlock unlocked
-unlocking unmute unos unpause unprofessional unreal unschedule unseen unstop unstoppable unsub unsubscribed unwanted
-unwell upholstery upselling upset upsold urge urselves usados useful useless using usual utah vaaaa vacations
-vacuumed vague validate valve vamonos vamos vanish vanished vanishing vans vape vegan vegas vehicles velocidad vemos
-vender vendieron vending vent vents verdict verification verify vermont version verstehe veterans vetoed vets vfdn
-vibrates vibrating vibration video vidrios viernes view vinny violently vision visited visiting visits voicemail
-voicemails void voltage vote votre voucher wachamos wafer waffle wager wagons waitlist waits wake waking waldo walked
-walking walks wall wallows wanda wander wanders wanting warehouse warm warmer warms warning warped warrior wash
-washboard washed washer washing waste wasted watch watched waterfront waterhouse wave waves ways wayside wayyy waze
-weak weaned wear wearing weather weave weeds weekday weekdays weekly weeping weight wekdays welcome welded wensday
-werent werk west weve whatcha whatd whatev whatevers whatll whatnot whatsoever whdn wheelbarrow wheelchair whenevs
-wheni whereabouts whered wherever whether whichevers whiff whine whines whining whirring whistle whistles whistling
-whoevers wholesome whom whoooo whoops whooshing whose whyd whyyyy wicked wide widow widows wiggle wilco wild wildfire
-wildfires willing windshields winger winking winner winters wipe wiped wipes wire wiring wishes wishing withdrawn
-withhold within wives wizard wjat wobbes wobbles wobbling wobbly woke woman womp wondering woods woohoo words workday
-worked workin workout workplace workshop world worm worms worried worry worrying worthwhile wouldit wouldve wrapped
-wrapper wraps wrecker wreckers wrench wrenches wrist writeoff writing written wrongdoing wyoming xmas yank yard yeap
-yearbook yego yellowish yellowstone yeppers yesm yess yessir yesss yessss yikes yourselves youtu youtube youuuu
-yuppers zelle zeros zone zzzz
+malas males mama manage manana mandnado mando manejado manejando manhood manito manner manners manny mans manson
+manual manufacturer maple maps marathon marbles marcame marge marginal mark marker market marketing marketplace marks
+marlene marquenme marrigae marshmallow martes mass match mate mater mats mattress meannig meantime meantnot meanwhile
+measure measured measurement measurements mechanics median mediante medio mediodia meeny meet meetings meltdown
+melted melts member memphis menos mensagem mention mentioned menu merci mercy merry meses mess messed metallic meter
+mexico mice microbio midday midnight mientras mier miercoels miercols mighty migraine mija mike mile military milk
+milked mill millimeters million mindset mints mirror mirrors misc mised misread missed mistaken mitten mixed mixer
+mmhm moaned moaning moans mode model moles molesten moments moneywise monitor monitored monkeys monsoon mont mood
+moose morbid moreover morn morrow mosey mostly motel motherhood moths motorbike motorcycle motorcycles motos mountain
+mountains mounted mouse mouth movers moves movie mower mowers msging msgs muffler mules mull multi mural muscle
+museum mushier mushy music musica mustve mutch mute mwen mycket myth nagged nags nailed nails nailsdone named names
+nanay nashville navidad navy nearer nearest neatly necessary neck needles neednt negative negativo neighborhood
+neighborly neighbors nelly nemore nerds nerve nervous nest neutral nevermind newborn newfound nextweek nicely nicht
+nickel nickels nicu niece nieces nightfall nightmare nighttime nines ninety ningna ninth nitido nobodys nodded noisy
+nomas nombe nones nonsense nonstop noodle noone noonish nooo noooo normally noses nosy notch notchy note noted notes
+nothankyou nothin nothings notice noticed notices noting notion noviembre nowhere nuestro nuisance numb numero nurse
+object objection obliged obnoxious obrigado obvio obviously occasion odds odometers odor offend offer offered
+offering officer offline offseason offset offshore offside offspring often oiga oils oily okey okeydokey okie older
+olvidalo olvidelo ombe onces oncoming oneself ongoing online onto onward onwards oops opened openings opens opera
+operator opinion opted opting options optout orange order ordered orders oregon others otherwise ouch ought ours
+ourselves outback outbreak outcome outcomes outdoor outdoors outfit outgoing outlaw outlet outlets outline outlive
+outlook outnumber output outright outset oven overall overbilled overcame overcome overcoming overdrive overdue
+overheated overkill overlook overlooked overlooking overlooks overpass override overrun overseas oversee overspending
+overtake overtime overtook overturn overturned overuse owed owes owls owned owners pacific pacifier pack package
+packed packing padded paddys page painless paint pair pale pancake pancaked pancakes panel pants panyol papa parade
+parallel parcero pardon parece pareja parenle parent parental parks parkway parle parole parrot parry parted
+particulars partner pasas pascua paso passes passing passive password pastel patch patched path patience patient
+patricks patty pawned payback paycheck paydays payin payment payments payoff payout pays peace peach peek peeling
+peep pegged pencil pennies percent pereza perfectly performed perhaps permanently pero persona personal persuaded
+pester pestered pestering petes petey petrol petty pharmacy phoned phones phoning photo photos physical physio
+pickles picks pickthe pickups pics pictures pienso piezas piggy piglet pigs pillow pills pinch pinned pintan pipe
+piper pipes pirate pitch pitting pizza places plain plane planned planner planning plans plant plastic plate plates
+playing playoffs pleas pleased pleasure plis plow plowed plugged plugs plumber plumbers plus pocket podadoras
+podiatrist pointing poisoning poking polarizados polarizan pole police polite politely polka ponchada ponen ponytail
+poodle poof pool poor popcorn popping pops porfa porfas porfavor porfis porq posponla poss possession possibility
+possibly posso post posted postpone pounds pour poured pouring powerhouse powerpoint powers pray prayer prayers
+prblems preciate preferably preference preferred prende prepaid preschool present presente presets presidents press
+presses pressing pressured prestan presupuesto pretend prevent previous previously priced pricey pricier pricing
+print private prize prob probation problema problems probs procedure procession procrastinating procrastinator
+professional programmed prolly promise promises promos protect provide provided proxima prueba public puffing puffs
+puked puking pullin pullman pulsates pulses pulsing pumps punch punk puntualito purchase purpose purring pushed
+pushing pushy puttin quality quarry quart quarterfinals quarts quejas question questions quickens quicker quickie
+quid quiero quietest quits quitting quiz qwerty racer racing rack racket radiator raffle rainbow raincheck rained
+raining rains rainy raise rally ramen ramp ramps ranch rang range rates rattle rattles rattling reached reaching
+reactivate reading reagendeme reaired realistic rearrange rearranging reasoning reasons rebook rebuilt recalled
+recalls received reception receptionist recharge recheck reciben recibido recio recipient recital reckon recognize
+recomienda recommendation recommended record recorramosla recover recovering recycle recycled recycling reddish redo
+redone reduced reeked reeks refrain refused refuses regalado regardless regards register registration regret
+regretfully regrets regular regulator rehab rehearsal rehearses reinstate relationship release relief relocated
+relocating remembering remembers reminding remote removed removing remuevanme renewed reno rental rents repairs
+replace replacement replacing replied replies repo repod repoed report reported reporting repossesed repossessed
+representative request require resched rescheduled resent reservation reservemela reservoir reset reshuffle
+respectfully respond responder responds response restore resubscribe resume retail retiring retract retriever return
+returned returning returns revere reversa review reviews revisit revs rhythmic rich rideshare riding rifled righteo
+righto rims ripoff ripped ripples rise riser rises risking risky riunione river rmap roadside roadway roars robbed
+robbery robo robots rocks rode rodeo rodriguez roger rollin rolls rong roomate roommates roosters root rosalind roses
+roster rotate rotates rotating rotations rotor rotten roundabout route routine rozumiem rubbing rubs ruined rumble
+rumbles rumbling runaround runaway rundown runnin runoff runtime runway rushing rust rusted rusty sabadito sabbatical
+sabria sacred safely sags sailboat sailed sailing salamat sale sales salon salt saludame salvage sandwich sank sarah
+sarcastic satan saterday satisfactory satisfied sats sauce saves savings saying scale scam scare scared scary scene
+scheduled schedules schools schreiben scoot scooter scooters scorching scrape scraped scrapyard scratches scream
+screaming screams screech screeches screen screens screne screwdriver scrivo scrub scuffed scusi sdfghj sealed seals
+seasons seatbelt seconds secretary secretarys sedans seems seep seepage sees seized selected selled selling sells
+semana semester semi sender sendin sends senile seniors senor sense sensing sensor separately sequestered seriously
+services servido setback setting settle settled settlement seven seventeen sewing shadow shady shaken shakin shale
+shame shant shape shaped share sheep shell shepherd shield shifter shifting shimmy shimmys shin shine shiny ship
+shipped shipping ships shirt shirts shocker shoe shoes shook shoots shopping shortest shortly shoulda shouldnt shout
+shoved shovel showed shower showings shredded shrugged shudder shuddering shuffle shuts sideline sides sidewall
+sideways siga siganme sighed sight sightseeing signal signals signed significa signs sigo siii siiii silence silenced
+silent silly simmer simple simply single sings sink sinks sipi siri sirree sirven site sittin sixteenth skate
+skateboard skidding skiing skinned skipping slack slacks slam slamming slams slapping slash sleeping slept slice
+slick slicks slid slides slightest sling slip slipping slips sloppy slots slowdown slowest slowly slows sluggish
+slushie smacked small smelled smelling smidge smoked smokes smoldering smoothly smth snacks snake snakes snapped
+sneak sneer sniffed snippy snooze snore snort snotty snowbird snowbirding snowed snowing snows soaked soap soaps
+sobres soccer socket socks soda softer solid somebodys someday somehow someones someplace sometimebetween sometimes
+somewhat song sons sooo soot sore sorting sorts soul south sowing spaced spade spam spamming spark sparks sparrows
+speaking specials speedo speeds spelled spend spending spent spiked spilled spits spitting splash splendid spokane
+spoke spoken spokes sponge spongey spongy sponsor spotlight spots spotted sprayed spraying spread spreche sprung
+squawk squeaking squeaky squeals squeezed squeezing squiggly squirt squish squishing squishy stabbing stadium staff
+stage stahp stain stalked stalks stalling standing stands standstill star stare stared starred stars starter starting
+startup stated states stations stats status stayed staying stead steady steal steaming steams steep steered steers
+stench step stepping steve stick stickers sticks stiff stimulus stink stinks stipend stirring stitches stock stole
+stomach stomp stomped stood stoop stopall stoplight stopping stops storage storing storm story straighten
+straightforward stranded strands strangers strangled strawberries streaking streetcar stress strings stripped strobe
+stroke strollers strong struck strut struts student students study stupid submission subscribe subscription subway
+such sudden sugar suited summons sundown sunglasses suns sunup superhuman superpower superstitious supervisor supper
+suppertime supplies supply support suppose surges surprise surprises surrendered surveys survive suspended swamp
+sweaters sweetheart swell swim swimming switchboard switched swollen swore swung symbol syrup systems table tablet
+tack tacos tactics tags tailgate taillight tailpipes takeaway takedown takeoff takeover taking tales talkin talks
+tall talleres tambien tape tapping tardecito tardy tarp taste taught taxes taxi teacher teachers teams teapot tear
+technically technician techs teenage teenager teenagers tells temperature tempranisimo temps tenant tender tengo tenn
+tennish tens tent tenth term terribly tested tests texas textbook texteen thankyou theatre theirs therapy thereafter
+thereby thermometer thermos thermostat thick thickness thin thingy thinkin thirteenth thks thong thou thoughtful
+thousands thread threads threes threesome thrilled throttle throughout throughput throw throwing thrusday thud thump
+thumping thunk thur thursdayd tick ticked ticket tickets ticking tickled tides tied tiers tighten tightened tilted
+tilts timeline timeout tina tinny tint tiny tipo tipped tiresome title tjat tmrow toast toasty tock todays toddler
+toddlers todo todos toma tomatoes tommorow tomorow tone tonite tonya tool tools topping tops torn totally touched
+touches tough toward towards towel tower towing townhouse tpms trace traced track tracks traction trading traffics
+trail trailers training trains trampoline trans transfer transferring translate transmisiones transport trash trated
+traveling treasure treat treating trembles triangle trick tricks tricky tried tries trim triple triplets tripping
+trips trolley trooper trough trout true trusted trying tuanis tubes tucson tudo tuition tulsa tune tuned tuning turbo
+turkey turnaround turnout turnover turnpike twelfth twelve twentieth twin twisted twisting twxtos txting tyan tying
+typed typical typo tyre tyres tysm ughhh ugly umbrella unacceptable unavailable unbelievable unbook uncancel uncles
+underdog underestimate undergoes undergoing undergone underground underline undermine underside understand
+understanding understood undertake undertaken undertook underwater underway underwent unfollow unfortunately unhappy
+union university unknown unlimited unlock unlocked unlocking unmute unos unpause unprofessional unreal unschedule
+unseen unstop unstoppable unsub unsubscribed unwanted unwell upholstery upselling upset upsold urge urselves usados
+useful useless using usual utah vaaaa vacations vacuumed vague validate valve vamonos vamos vanish vanished vanishing
+vans vape vegan vegas vehicles velocidad vemos vender vendieron vending vent vents verdict verification verify
+vermont version verstehe veterans vetoed vets vfdn vibrates vibrating vibration video vidrios viernes view vinny
+violently vision visited visiting visits voicemail voicemails void voltage vote votre voucher wachamos wafer waffle
+wager wagons waitlist waits wake waking waldo walked walking walks wall wallows wanda wander wanders wanting
+warehouse warm warmer warms warning warped warrior wash washboard washed washer washing waste wasted watch watched
+waterfront waterhouse wave waves ways wayside wayyy waze weak weaned wear wearing weather weave weeds weekday
+weekdays weekly weeping weight wekdays welcome welded wensday werent werk west weve whatcha whatd whatev whatevers
+whatll whatnot whatsoever whdn wheelbarrow wheelchair whenevs wheni whereabouts whered wherever whether whichevers
+whiff whine whines whining whirring whistle whistles whistling whoevers wholesome whom whoooo whoops whooshing whose
+whyd whyyyy wicked wide widow widows wiggle wilco wild wildfire wildfires willing windshields winger winking winner
+winters wipe wiped wipes wire wiring wishes wishing withdrawn withhold within wives wizard wjat wobbes wobbles
+wobbling wobbly woke woman womp wondering woods woohoo words workday worked workin workout workplace workshop world
+worm worms worried worry worrying worthwhile wouldit wouldve wrapped wrapper wraps wrecker wreckers wrench wrenches
+wrist writeoff writing written wrongdoing wyoming xmas yank yard yeap yearbook yego yellowish yellowstone yeppers
+yesm yess yessir yesss yessss yikes yourselves youtu youtube youuuu yuppers zelle zeros zone zzzz
 """

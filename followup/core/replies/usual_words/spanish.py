@@ -151,19 +151,19 @@ complaints complete completito completos complica complicado componer componga c
 compraron compras compraste comprends comprension compresion compresor compro compromiso compu compuesto compusieron
 compuso computadora comunica comunicaran comunicarse comunico concesionaria concierto conduciendo conecteme confianza
 confio confirma confirmacion confirmadisimo confirmamme confirmamos confirmar confirmarme confirme confirmed
-confirmenme conformado conforme conformo confrim confrimar confunde confunden confundi confundiendo confundieron
-confundio confundir confundiste confundo conlleva conocen conocido consegui consejos consent consentimiento
-consideracion consiente consiga consigo consigue consiguen consiguieron consiste construccion consulte consumo
-contactar contacte contacten contactos contador contadora contando contaran contare contener contenga contengan
-contentisima contentisimo contestaban contestadora contestan contestando contestar contestara contestarme contestarn
-contestaron conteste contesten contesto contextos contiene contienen contra contrae contrario contrasena contratado
-contratando control convence convencerme convencieron convencio convenga cool coolant copa copia copmlain coraje
-coran corazon coriendo corra corrala corralon corrame corramela corre correa correct corregir corregirlo corremos
-correos correr correrla corriendo corrieran corrieron corrijan corro corta cortada cortenle cortesia cortina cortos
-coser cosita costado costara costaria costs cotiza cotizacion cotizar cotizaron couldnt count couple covid craamba
-crac crank cranks crazy credito credtio cree crei crien crime cristiano criterio crooks crossing cruce cruda crudo
-cruje cruzando cruzo cuadra cuadramos cuadrando cuadrar cuadrarlo cuales cuandi cuanta cuarentena cuaresma cuas
-cubano cubiertas cubo cubra cubre cubrio cuentan cuente cuenten cuentita cueros cuestan cuestas cuida cuidad cuidado
+confirmenme conforme conformo confrim confrimar confunde confunden confundi confundiendo confundieron confundio
+confundir confundiste confundo conlleva conocen conocido consegui consejos consent consentimiento consideracion
+consiente consiga consigo consigue consiguen consiguieron consiste construccion consulte consumo contactar contacte
+contacten contactos contador contadora contando contaran contare contener contenga contengan contentisima
+contentisimo contestaban contestadora contestan contestando contestar contestara contestarme contestarn contestaron
+conteste contesten contesto contextos contiene contienen contra contrae contrario contrasena contratado contratando
+control convence convencerme convencieron convencio convenga cool coolant copa copia copmlain coraje coran corazon
+coriendo corra corrala corralon corrame corramela corre correa correct corregir corregirlo corremos correos correr
+correrla corriendo corrieran corrieron corrijan corro corta cortada cortenle cortesia cortina cortos coser cosita
+costado costara costaria costs cotiza cotizacion cotizar cotizaron couldnt count couple covid craamba crac crank
+cranks crazy credito credtio cree crei crien crime cristiano criterio crooks crossing cruce cruda crudo cruje
+cruzando cruzo cuadra cuadramos cuadrando cuadrar cuadrarlo cuales cuandi cuanta cuarentena cuaresma cuas cubano
+cubiertas cubo cubra cubre cubrio cuentan cuente cuenten cuentita cueros cuestan cuestas cuida cuidad cuidado
 cuidando cuido culpa culto cumpla cumple cumpleanos cumplen cumpli cumplidores cumplio cumplo cunada cuneta cuota
 cupo curioso current curva curvas custodia dado dallas dalo damage danando danaron dane dang dano danos dark darlene
 darme daros date dato dave dawg daycare days deal dealers deben deberian decada decepcion decepcionada decepcionado
@@ -238,8 +238,8 @@ instalada instalados instalan instalaron instalen installed insurance inteligenc
 interesan interese interest interested internaron internet intrested inudacion inundacion inundo inutil inventaron
 invento invertir invierto invita invitacion invitarme iphone iremos irle irme isla isnt iugalmente jajajaja
 jajajajajaja jalan jalando jalandose jalar jalo jalon jaloneando jalonear jalones january javi javis jefa jejeje
-jjjkk jobsite jode joder jodieron joke jose jovencita joya jsjsjs juarez jubilacion jubilada jubilado juebes jueces
-juega juegos juev jueve juevecito jugamos jugando jugo jugs juguetito juice juicio jumper june junker junkie junkyard
+jjjkk jobsite jode joder jodieron joke jose jovencita joya jsjsjs juarez jubilacion jubilada jubilado juebes juega
+juegos juev jueve juevecito jugamos jugando jugo jugs juguetito juice juicio jumper june junker junkie junkyard
 juntando juntaron juntas junte juntos justo juves juzgado kangaroo keep keeps kein kermes khong kids kijan kill kilo
 kilometers kilometraje kilometros kind kinda kinder kindly king kizas kkkk knock know kuanto lados ladra ladron
 ladrones lamentablemente lamento lampara lana lancha landmark lante laptop laredo larguisima larguisimo latch lately
@@ -248,8 +248,8 @@ leaks lean leave leche leen leer left leider lento lentos leque letras letrero l
 leyendo lfiesaver libera liberar libere libras libres libreta librito libro licuadora ligar ligero lights lija limp
 limpia limpiador limpiadores limpiar limpias limpio linda lindo lindos link liquidar lisas list listado listas listed
 litro little live lkjn lkjsdf llamadas llamadita llamado llaman llamara llamarme llamaron llamas llamela llamele
-llamo llana llavecita llaveros llegaba llegado llegan llegare llegaremos llegaron llegaste llena llenaron llenen
-llenos llevamos llevan llevando llevandoles llevare llevaria llevarla llevarle llevarles llevarme llevaron llevarselo
+llamo llavecita llaveros llegaba llegado llegan llegare llegaremos llegaron llegaste llena llenaron llenen llenos
+llevamos llevan llevando llevandoles llevare llevaria llevarla llevarle llevarles llevarme llevaron llevarselo
 llevemos llorando llover lloviendo llueva lluvia lluvioso load loaner loca locales localizados location locos lodo
 loma lonchera long longer longest look looks loose loses losing loss lote loteria loud lovely lube lucecita lucecitas
 luegooo lueguito lugarcito lujo lumbre lunchtime lune lunea lupe lupita luto mabye machine macro madame madre madres
@@ -257,139 +257,139 @@ madrugada madrugador madrugar madrugo maestra maestro maintindihan mais make mal
 malisimo malita mall malla malos mamalona mami manager mancha manchada manchado manchas manche manco mandados mandala
 mandarin mandarle mandarmelos mandas mandelos mandeme mandemelos mandenlos maneja manejado manejan manejandola
 manejandolo manejarlo maneje manera maneras manija manito manjar manos manosos manso mantengo mantenimiento mantienen
-manual many manzana manzanas mapa maraca maravilloso marcaba marcame marcan marcando marcaron march marea mares mari
-maria marico mario mark marketplace marquele marquen marrano masa mata matamos mate maternidad mates matraca matter
-maximo maxio maybe mayordomo mayoreo mayuscula mean mecanica mecanicos mechanic meciendo mediados mediante medias
-medico medicos medida medios meet mejorando mejore mejores memes memo memorial mencionan menor mensa mensagem
-mensajeen mensajito mente mentira mentiras mera mercado merece merezco merry mesesitos messages metal metan metanme
-mete meterle meti metido metieron metio metodo metodos metro mezclar michigan michoacan microbio middle midieron
-midio miel mier mierc might migracion mijito milagro mileage milimetros military milk million mills mimos mine minimo
-minivan mins mintieron minutitos minuto mira mirada miren miro misc miseria mision mismito missing mistaken mitad
-mixteco mlies mmhm mnna mobile mochila mocos mode mojado moldura molesta molestan molestando molestar molestarme
-moleste molesten molestias molestos momentito mona monady monday mondays monedas moneditas money monito monitoreado
-mono monring monterrey month monton moore mordida morir morn mornign mornings mornng moros morrow moto motores motos
-mounts mouse move moverlo movieran movieron movil movio mrco msgs msjs much mucha muchisimas muchos mudamos mudanza
-mudaron mudnaza mueble muebles muera muere muerta muerte muertito muerto mueva muevala muevamela muevan muevanla
-muevanme muevela mueveme mueven mueves mugroso mula multa multaron multiplique multipunto mundo musica must mute
-muyyy muyyyy mwen mycket nace nacho nacio name named nanay naranja natacion natural nave navidades nazca necesidad
-necesita necesitan necesitar necesitaria necesitarlo necesite necios needed needs negar negative negativo negociar
-nena nene nenes neta neutral nevada nevando never next nice nicht niega niego nietos nieva night niiiic ninas nine
-ninera ninero ninety nitido nitrogeno nobody nochebuena nochecita noches nocturno noise none nones noonish noooo
-norte notar notch nothankyou nothing notificaciones novedad noventa novia nube nuera nuevamente nuevecitas nuevecito
-nuevos number numerito numeros nxet objection obligatorio obras obrigado obtuvieron obvio obviously ochenta oclcok
-oclock octuvre ocupa ocupaba ocupada ocupado ocupados ocupando ocupao ocupar ocuparia ocupe ocurra odometro ofendio
-oferta ofertas offering ofrecen ofrecer ofrecimiento ofrezcan often ohio oido oigo okas okay okeydokey okie okis ola
-oler olga olia oliendo olla olvidado olvidalo olvidarme olvidate olvide olvidelo olvidemos olviden olvidense olvidese
-ombe onces only onto onwards oops open opera operacion operada operan operar operarme operaron operator opina optout
-oracion oreja orejas organizo original orilla orille oscuro other otras otros outside overslept overtime oxidado
-oxigeno oyen pablo paciencia padece padre paga pagando pagina palabra palabras palanca pale pana panaderia panes
-pantalla panyol panza papas papeles papi paquete parabrisas parados parale pararan parce parcero parchar parcharon
-parche parcial pardo pardon parecen parecer parecia parecio pareja parejito parejo pares park parked parle parlo
-parpadea parpadean parpadeando parque parquear parra parrillas parroquia parse partiera partio partir partner pasaba
-pasadas pasadena pasadita pasaditas pasadito pasadomanana pasaje pasajero pasala pasale pasamela pasan pasao pasara
-pasaria pasarla pasarle pasarlo pasarme pasaron pasarre pasas pasat pasatiempo pascua pasea paseando pasearon paselo
-pasemela pasemelo pasemla pasen pasenla pasenme pases pass pastel pasteleria pastillas pastor patada patadas patea
-patina patinando patio patos pavos payday peach pedazos pediatra pedido pedidos pedir pedirla pedirme pedro pega
-pegadito pegado pegados pegame pegando pegaron pego pegue pelao pelaron peligro pelo pelona pelos penalidad pendejo
-pendientes pensamos pensando pensandolo pensar pensare pensarlo pense pension penso penultima perame peras perder
-perdia perdido perdiendo perdieron perdio perdonan perdone perdoneme pereza perfect perfectamente perfectly periodico
-perlas permite permito peron perrita perrito perron perros personal personas pertenece pesada pescado pesimos pesos
-petro phone photo pick pickles pickthe pidale pide piden pidiendo pidio pido piedra piedras piensa pierda pierde
-pierdo pies pila pincho pink pinta pintado pintan pintando pintar pinto pintura pique piquito pisa pisado pisar pisca
-pise pisoton pisto pistola pita pitch pizca pizza pizzas placa placas place placer plan planear planned plans
-plantada plantado plastico plata platicado platicamos platicar platicarlo platico platique platticar playa plaza
-please plebes plena pleno plese plomero plumas plumillas plus poca podadora podadoras poddra poderse podes podia
-podido podra podriamos podrian podrido polarizados polarizan polarizar polea pollo ponchado pone ponemos ponerla
-ponerle ponerlo ponerme ponernos ponga pongala pongale pongamela ponganle ponganme ponle popped porfabor porfas porfi
-porqueria porra porton posadas posponer posponerla pospongamelo pospongamos posponla possible posso poste postpone
-pounds power poyo pozole practica prada prado precisamente preciso predio predios prefecto prefer preference
-preferencia preguntan preguntando preguntaran preguntarle preguntarme preguntas pregunte pregunten preguntenle
-preguntita pregunto prendalos prenden prendi prendieron preocupados preocuparse preocupen preocupo preparado
-presentarme presente presento presidents presion presione presta prestada prestados prestamos prestar prestarme
-preste presten presupuesto pretextos prevenir previo previos prima primer primeros principio principios prinsipio
-prisa private prob problem problemas problems procesion profe programa promesa promesas prometieron promo
-promocciones promociones pronta prontito propaganda propias propina propio proporcionarme prospero protector prox
-prueba publicidad publique puchica pude pudieran pudieron puebla puedas puedes puerco puertas puerto puesta puestas
-puesto pulga pulgadas pulida pulir pulled punaladas punta puntitos puntualito pura puras puros purrs pusimos pusiste
-qanto qualquier quarter quebraron quebro quedaban quedado quedara quedaria quedarme quedaron quehacer quejado quejar
-quejas quejido quejo quema quemada queman quemando quemaron queramos querian querria queso questa quick quiera
-quieres quiet quieto quijada quimica quimico quimio quinceanera quinientas quinientos quise quisieron quita quitado
-quitame quitamos quitan quitar quitaria quitaron quitela quitele quiteme quitenla quizas quote qwerty raices rain
-rajada rajadita rajas rajo rallar ramadan ramiro ramo ramon rampa rana ranas rancho ranura rapidos rasguna rasgunido
-raspa raspada rateros rather ratio ratos raya rayada rayado rayadura rayar rayon raza razon reached reactivar
-reactiveme reactiven reactivenme read ready reagendame reagendar reagendeme real realice realidad realizaron really
-reanudar rear rebaja rebajita rebasan rebasaron rebien reboco recado recalienta recall recalls recen recepcion
-recepcionista receso rechinaba rechinando rechinar rechinido reciban recibe recibida recibido recibiendo recibire
-recibirlos reciente recio reclama reclamar reclame recogen recogeria recogerlo recogio recoja recomendaba
-recomendacion recomendado recomendar recomende recomienda recomiendan recommended reconosco reconozco record
-recordamos recordar recordarme recordatorio records recorra recorrala recorralo recorramosla recorranla recorre
-recorremela recorrerla recortaron recuerdame recuerdan recuerdemelo recuerden recuerdenme recuerdn recuperando
-recupere reddish reduced refaccion refacciones refiere refrescos refri refrijerante refund regado regalado regalan
-regalaron regalen regalo regano registrar registre registro regla regresa regresamos regresan regresar regresen
-regresenme regretfully regular reiniciar relajo relampaguee rellenan rellenar rellenaron rellene relleno reloj
-remataron remate remind remodelacion remolcarlo remolcaron remolque remuevanme rendijas renewed renovar rentado
-rentan rentar rente reojo reparacion reparada reparado reparan repararon reparo repartiendo repartir reparto repente
-repo repongan repongo reportando repossessed representative reprogramame reprogramar repuesta repuesto repusieron
-reschdule resched reschedule resena reserva reservacion reservemela reserven resolbieron resolvemos resolvi
-resolvimos resolvio respectfully respeta respetan respettos respira respiramos respirar respiro respondan responde
-responden responderemos responsable restart restaurante resto resubscribe resuelto resuelva resuelvo resume retirado
-retire retirenme retiro retomamos retorno retrasada retrasados retrase retumbando return reunion reves review revisa
-revisada revisado revisarle revisarlo revise revisen revisenle reviso revive revoke revoquen rezar rico rides riesgo
-rifa rifar rifaron rifas rife rines ring rinon risa riza road robadero robado robar robarme roberto robo robots
-rodilla rogar rogelio roger rojas rojos roll rollo rompio ronda roommate rosario rosita rotacion rotada rotan rotaron
-roto rotten rotulas rough roughly round roza rozon rozumiem rrrrr ruedas ruede ruego ruge rugen rugiste ruidazo
-ruidillo rumbos runnin runs ruta sabadito sabanas sabemos saberlo sabes sabra sabre sabria sabrian saca sacame sacan
-sacando sacaria sacarle sacarme sacaron saco said sailing sakenme sakudos salamat saldra saldrian sales salgan salia
-salido salieron salimos salirme salirse saliste salita salle salon salpicadera salta saltemos salto saltos saluda
-saludame saludarlos salude saludes saludo salva salvador same sandalias sangraron sanguinea santa saqueme saquenme
-saterday satisfecha sauce savadito savado scene school schreiben scrap scraping screaming scribe scusi sdfghj season
-seat sebo secnd seco second security seda sedancito segnda seguimiento seguimos seguirlo segundos segura seguridad
-seiro seis seiscientas sellada sellos semaforo semaforos semaine semanita semanitas semillas sena senado senal senas
-sencillas send sender sendin sending seno senores senoria sensibilidad sensor sentada sentadita sentarse sente senti
-sentida sento sepa sepan separa separar separo september seran serian seriedad serpentine serra servia service
-servida servido servir servirle seven seventeen shadow shakes sharp shcool shes shifts shoot shop shopping shoulder
-shovel show showed shows shut shuttle sido sierra siesta siga sign signals signed signo siguio siii siiii silbido
-silencito silent simona since sings sino sipi sipo sirree sirvio sirvo sitios sitter skip sleep sleeping slips slot
-slow slto sluggish smell smells smog smoke smooth sobra sobran sobrar sobrara sobre sobrecalentando sobrecalento
-sobres sobrina sobrio social sola solas soldadura soldaron solicitar solicito solita soltarlo solto sombra sombrero
-somebody something sometimes somos sonaja sonando sonar sono soonest sopa sopla soplido sorpresa sorted sorteo
-sostiene sound spam spamming spongy spreche spring squeaks stalker star stars starter state stay steam steering
-steers stereo steve stick sticker sticks stirring stopall stopped stops storage store stoy strike strut struts stuff
-suave suavecito suban subasta subastaron suben subi subida subidas subiendo subieron subio subir subo subscribe
-sucursal sucursales sucurssales suegros sueldo suelo suelta sueltan suelte suenan suero suerte suficiente suis suits
-sumamente summer sundays supermercado supero supervisor supiera suplico supo supone supplies supuse supuso sure
-surgio surprise suscribir suscribirme suscripcion suspendan suspendanlo susto suuper suvscribe suya suyo suyos swap
-switch tachame tache tacheme tachenme tack tacos tags tailgate take talk tallado talleres talon talvez tamales tamano
-tambor tamos tampoco tango tank tanque tanta tantita tantos tapa tapete tapetes tapiceria tapizado tapo taqueria
-tarado tardanza tardara tardaria tardarian tardaron tardeando tarden tardisimo tarea tarifa tarro tasa tatuajes taxi
-taza tdas techo techos teclas tecnico teendria tejas tejer tejido tela tele telefonazo telefonearme telephone tell
-temblando temblar temblor temblorina temdran temer tempo tempra tempranera tempranero tempranisimo tendran tendras
-tendre tendria tendrian tenerlo tengas tenia tenian tenico tenido tenn tennish terca tercer tercera termina terminan
-terminar terminen termino termometro terreno terrible testeen testigo tests tetera teusday texas text texteando
-textearan texteas textee textees texteo textiar textien thabks than thank thanks thankyou them theres third thnaks
-three through thrs thru thrusday thumbs thursday thursdays tickets tickled tictictic tied tiemble tiemblo tienda
-tienes tierra tijuana till timbreme time times timing timon tiraba tirame tirandole tirano tire tirones titulo tmrw
-tocaba tocar tocaran tocaron tocas toco todays toman tome tomorow tomorrows tono tons took tope topes tops toque
-toques torcido tormenta tornillo toros tortas tortilleria tosiendo tosio totales totalled traba trabado trabajado
-trabajaron trabajito trabajos trabo trac tracatraca tractor traeme traen trafical traga tragico trago traiga traigan
-traila trailer trailero traje trajera trancao tranquilo transmisiones tranza tras trasera traseras traseros traslade
-traspase trata tratado tratan tratando tratar trate tratos trece tree treinta trescientas triangulito triangulo trigo
-trip trocas trok trompa tronaba tronada tronando tronar tronido tronidos trono truck truco truenan truk tuanis tubo
-tudo tuerca tuercas tuesday tuesdy tumbame tumbaron tumbe tune turn turnos turns tusday tutorial tuviera tuvimos tuvo
-twenty type tysm uber ubicados ubican ubico unbook under unfollow unica unicos unidades unido uniforme unknown unstop
-unsub unsubcribe unsubscribe unsubsribe unsuscribe until urgencia urgia usada usadas usado usados usan usar usen uste
-utiles vaaaa vaca vacacion vacantes vaciando vaciar vacio vacios vaina valentin valet valga valia valido valla valle
-valor vamo vamonos vanishing vano vanos varias varicela varios varo varon vaso vayan vecinos vehiculos veian veinte
-veintitantos velando vello velocidades velocimetro vence vencer vencio venda vende venderlo vendido vendiendo
-vendieron vending vendo vendria venga vengas venian venid venido venimos venir venta ventea ventilas verdecito verdes
-verdura verguenza verificacion verlo verlos verse verstehe very vespertino veterano veteranos veterinario vfdn
-viajando viajar viajo vibraba vibracion vibran vibrando vibration vibre video vidrios viejas viejita viejito viejitos
-viena vienen vienes vier vierne vierned viniendo virar virgen visiita visit visitando visito vispera vista viste viva
-vivir voice volada volando volo voltear volveria volvio vomitando vomito voto votre vuela vuelan vuelco vuelo vuelto
-vuelvame vuelvanlos vuelve vuelven vuelves wachamos wait waldo wallmart wanda warehouse warning wash wasnt wawa wayyy
-waze wednesday wednesdays weds week weekend weeks weird welcome wenesday went wepa were werk what whatever whatevers
-whatsapp whatsoever wheel whenever whenevs where wheres which whichever while white whte whyyyy wilco wild will
-wipers withdrawn wonderful wont work workers world worries worst wouldnt wrks wrong xmas yarda yeap yendo yerro
-yesenia yesm yeso yess yessss yipeta yonque youll youre youtube youve yuppers zafando zafar zafra zanja zapatos zelle
-zero zumba zzzz
+manual many manzana manzanas mapa maraca maravilloso marcaba marcame marcan marcando marcaron march marea mari maria
+marico mario mark marketplace marquele marquen marrano masa mata matamos mate maternidad matraca matter maximo maxio
+maybe mayordomo mayoreo mayuscula mean mecanica mecanicos mechanic meciendo mediados mediante medias medico medicos
+medida medios meet mejorando mejore mejores memes memo memorial mencionan menor mensa mensagem mensajeen mensajito
+mente mentira mentiras mera mercado merece merezco merry mesesitos messages metal metan metanme mete meterle meti
+metido metieron metio metodo metodos metro mezclar michigan michoacan microbio middle midieron midio miel mier mierc
+might migracion mijito milagro mileage milimetros military milk million mimos mine minimo minivan mins mintieron
+minutitos minuto mira mirada miren miro misc miseria mision mismito missing mistaken mitad mixteco mlies mmhm mnna
+mobile mochila mocos mode mojado moldura molesta molestan molestando molestar molestarme moleste molesten molestias
+molestos momentito mona monady monday mondays monedas moneditas money monito monitoreado mono monring monterrey month
+monton moore mordida morir morn mornign mornings mornng moros morrow moto motores motos mounts mouse move moverlo
+movieran movieron movil movio mrco msgs msjs much mucha muchisimas muchos mudamos mudanza mudaron mudnaza mueble
+muebles muera muere muerta muerte muertito muerto mueva muevala muevamela muevan muevanla muevanme muevela mueveme
+mueven mueves mugroso mula multa multaron multiplique multipunto mundo musica must mute muyyy muyyyy mwen mycket nace
+nacho nacio name named nanay naranja natacion natural nave navidades nazca necesidad necesita necesitan necesitar
+necesitaria necesitarlo necesite necios needed needs negar negative negativo negociar nena nene nenes neta neutral
+nevada nevando never next nice nicht niega niego nietos nieva night niiiic ninas nine ninera ninero ninety nitido
+nitrogeno nobody nochebuena nochecita noches nocturno noise none nones noonish noooo norte notar notch nothankyou
+nothing notificaciones novedad noventa novia nube nuera nuevamente nuevecitas nuevecito nuevos number numerito
+numeros nxet objection obligatorio obras obrigado obtuvieron obvio obviously ochenta oclcok oclock octuvre ocupa
+ocupaba ocupada ocupado ocupados ocupando ocupao ocupar ocuparia ocupe ocurra odometro ofendio oferta ofertas
+offering ofrecen ofrecer ofrecimiento ofrezcan often ohio oido oigo okas okay okeydokey okie okis ola oler olga olia
+oliendo olla olvidado olvidalo olvidarme olvidate olvide olvidelo olvidemos olviden olvidense olvidese ombe onces
+only onto onwards oops open opera operacion operada operan operar operarme operaron operator opina optout oracion
+oreja orejas organizo original orilla orille oscuro other otras otros outside overslept overtime oxidado oxigeno oyen
+pablo paciencia padece padre paga pagando pagina palabra palabras palanca pale pana panaderia panes pantalla panyol
+panza papas papeles papi paquete parabrisas parados parale pararan parce parcero parchar parcharon parche parcial
+pardo pardon parecen parecer parecia parecio pareja parejito parejo pares park parked parle parlo parpadea parpadean
+parpadeando parque parquear parra parrillas parroquia parse partiera partio partir partner pasaba pasadas pasadena
+pasadita pasaditas pasadito pasadomanana pasaje pasajero pasala pasale pasamela pasan pasao pasara pasaria pasarla
+pasarle pasarlo pasarme pasaron pasarre pasas pasat pasatiempo pascua pasea paseando pasearon paselo pasemela
+pasemelo pasemla pasen pasenla pasenme pases pass pastel pasteleria pastillas pastor patada patadas patea patina
+patinando patio patos pavos payday peach pedazos pediatra pedido pedidos pedir pedirla pedirme pedro pega pegadito
+pegado pegados pegame pegando pegaron pego pegue pelao pelaron peligro pelo pelona pelos penalidad pendejo pendientes
+pensamos pensando pensandolo pensar pensare pensarlo pense pension penso penultima perame peras perder perdia perdido
+perdiendo perdieron perdio perdonan perdone perdoneme pereza perfect perfectamente perfectly periodico perlas permite
+permito peron perrita perrito perron perros personal personas pertenece pesada pescado pesimos pesos petro phone
+photo pick pickles pickthe pidale pide piden pidiendo pidio pido piedra piedras piensa pierda pierde pierdo pies pila
+pincho pink pinta pintado pintan pintando pintar pinto pintura pique piquito pisa pisado pisar pisca pise pisoton
+pisto pistola pita pitch pizca pizza pizzas placa placas place placer plan planear planned plans plantada plantado
+plastico plata platicado platicamos platicar platicarlo platico platique platticar playa plaza please plebes plena
+pleno plese plomero plumas plumillas plus poca podadora podadoras poddra poderse podes podia podido podra podriamos
+podrian podrido polarizados polarizan polarizar polea pollo ponchado pone ponemos ponerla ponerle ponerlo ponerme
+ponernos ponga pongala pongale pongamela ponganle ponganme ponle popped porfabor porfas porfi porqueria porra porton
+posadas posponer posponerla pospongamelo pospongamos posponla possible posso poste postpone pounds power poyo pozole
+practica prada prado precisamente preciso predio predios prefer preference preferencia preguntan preguntando
+preguntaran preguntarle preguntarme preguntas pregunte pregunten preguntenle preguntita pregunto prendalos prenden
+prendi prendieron preocupados preocuparse preocupen preocupo preparado presentarme presente presento presidents
+presion presione presta prestada prestados prestamos prestar prestarme preste presten presupuesto pretextos prevenir
+previo previos prima primer primeros principio principios prinsipio prisa private prob problem problemas problems
+procesion profe programa promesa promesas prometieron promo promocciones promociones pronta prontito propaganda
+propias propina propio proporcionarme prospero protector prox prueba publicidad publique puchica pude pudieran
+pudieron puebla puedas puedes puerco puertas puerto puesta puestas puesto pulga pulgadas pulida pulir pulled
+punaladas punta puntitos puntualito pura puras puros purrs pusimos pusiste qanto qualquier quarter quebraron quebro
+quedaban quedado quedara quedaria quedarme quedaron quehacer quejado quejar quejas quejido quejo quema quemada queman
+quemando quemaron queramos querian querria queso questa quick quiera quieres quiet quieto quijada quimica quimico
+quimio quinceanera quinientas quinientos quise quisieron quita quitado quitame quitamos quitan quitar quitaria
+quitaron quitela quitele quiteme quitenla quizas quote qwerty raices rain rajada rajadita rajas rajo rallar ramadan
+ramiro ramo ramon rampa rana ranas rancho ranura rapidos rasguna rasgunido raspa raspada rateros rather ratio ratos
+raya rayada rayado rayadura rayar rayon raza razon reached reactivar reactiveme reactiven reactivenme read ready
+reagendame reagendar reagendeme real realice realidad realizaron really reanudar rear rebaja rebajita rebasan
+rebasaron rebien reboco recado recalienta recall recalls recen recepcion recepcionista receso rechinaba rechinando
+rechinar rechinido reciban recibe recibida recibido recibiendo recibire recibirlos reciente recio reclama reclamar
+reclame recogen recogeria recogerlo recogio recoja recomendaba recomendacion recomendado recomendar recomende
+recomienda recomiendan recommended reconosco reconozco record recordamos recordar recordarme recordatorio records
+recorra recorrala recorralo recorramosla recorranla recorre recorremela recorrerla recortaron recuerdame recuerdan
+recuerdemelo recuerden recuerdenme recuerdn recuperando recupere reddish reduced refaccion refacciones refiere
+refrescos refri refrijerante refund regado regalado regalan regalaron regalen regalo regano registrar registre
+registro regla regresa regresamos regresan regresar regresen regresenme regretfully regular reiniciar relajo
+relampaguee rellenan rellenar rellenaron rellene relleno reloj remataron remate remind remodelacion remolcarlo
+remolcaron remolque remuevanme rendijas renewed renovar rentado rentan rentar rente reojo reparacion reparada
+reparado reparan repararon reparo repartiendo repartir reparto repente repo repongan repongo reportando repossessed
+representative reprogramame reprogramar repuesta repuesto repusieron reschdule resched reschedule resena reserva
+reservacion reservemela reserven resolbieron resolvemos resolvi resolvimos resolvio respectfully respeta respetan
+respettos respira respiramos respirar respiro respondan responde responden responderemos responsable restart
+restaurante resto resubscribe resuelto resuelva resuelvo resume retirado retire retirenme retiro retomamos retorno
+retrasada retrasados retrase retumbando return reunion reves review revisa revisada revisado revisarle revisarlo
+revise revisen revisenle reviso revive revoke revoquen rezar rico rides riesgo rifa rifar rifaron rifas rife rines
+ring rinon risa riza road robadero robado robar robarme roberto robo robots rodilla rogar rogelio roger rojas rojos
+roll rollo rompio ronda roommate rosario rosita rotacion rotada rotan rotaron roto rotten rotulas rough roughly round
+roza rozon rozumiem rrrrr ruedas ruede ruego ruge rugen rugiste ruidazo ruidillo rumbos runnin runs ruta sabadito
+sabanas sabemos saberlo sabes sabra sabre sabria sabrian saca sacame sacan sacando sacaria sacarle sacarme sacaron
+saco said sailing sakenme sakudos salamat saldra saldrian sales salgan salia salido salieron salimos salirme salirse
+saliste salita salle salon salpicadera salta saltemos salto saltos saluda saludame saludarlos salude saludes saludo
+salva salvador same sandalias sangraron sanguinea santa saqueme saquenme saterday satisfecha sauce savadito savado
+scene school schreiben scrap scraping screaming scribe scusi sdfghj season seat sebo secnd seco second security seda
+sedancito segnda seguimiento seguimos seguirlo segundos segura seguridad seiro seis seiscientas sellada sellos
+semaforo semaforos semaine semanita semanitas semillas sena senado senal senas sencillas send sender sendin sending
+seno senores senoria sensibilidad sensor sentada sentadita sentarse sente senti sentida sento sepa sepan separa
+separar separo september seran serian seriedad serpentine serra servia service servida servido servir servirle seven
+seventeen shadow shakes sharp shcool shes shifts shoot shop shopping shoulder shovel show showed shows shut shuttle
+sido sierra siesta siga sign signals signed signo siguio siii siiii silbido silencito silent simona since sings sino
+sipi sipo sirree sirvio sirvo sitios sitter skip sleep sleeping slips slot slow slto sluggish smell smells smog smoke
+smooth sobra sobran sobrar sobrara sobre sobrecalentando sobrecalento sobres sobrina sobrio social sola solas
+soldadura soldaron solicitar solicito solita soltarlo solto sombra sombrero somebody something sometimes somos sonaja
+sonando sonar sono soonest sopa sopla soplido sorpresa sorted sorteo sostiene sound spam spamming spongy spreche
+spring squeaks stalker star stars starter state stay steam steering steers stereo steve stick sticker sticks stirring
+stopall stopped stops storage store stoy strike strut struts stuff suave suavecito suban subasta subastaron suben
+subi subida subidas subiendo subieron subio subir subo subscribe sucursal sucursales sucurssales suegros sueldo suelo
+suelta sueltan suelte suenan suero suerte suficiente suis suits sumamente summer sundays supermercado supero
+supervisor supiera suplico supo supone supplies supuse supuso sure surgio surprise suscribir suscribirme suscripcion
+suspendan suspendanlo susto suuper suvscribe suya suyo suyos swap switch tachame tache tacheme tachenme tack tacos
+tags tailgate take talk tallado talleres talon talvez tamales tamano tambor tamos tampoco tango tank tanque tanta
+tantita tantos tapa tapete tapetes tapiceria tapizado tapo taqueria tarado tardanza tardara tardaria tardarian
+tardaron tardeando tarden tardisimo tarea tarifa tarro tasa tatuajes taxi taza tdas techo techos teclas tecnico
+teendria tejas tejer tejido tela tele telefonazo telefonearme telephone tell temblando temblar temblor temblorina
+temdran temer tempo tempra tempranera tempranero tempranisimo tendran tendras tendre tendria tendrian tenerlo tengas
+tenia tenian tenico tenido tenn tennish terca tercer tercera termina terminan terminar terminen termino termometro
+terreno terrible testeen testigo tests tetera teusday texas text texteando textearan texteas textee textees texteo
+textiar textien thabks than thank thanks thankyou them theres third thnaks three through thrs thru thrusday thumbs
+thursday thursdays tickets tickled tictictic tied tiemble tiemblo tienda tienes tierra tijuana till timbreme time
+times timing timon tiraba tirame tirandole tirano tire tirones titulo tmrw tocaba tocar tocaran tocaron tocas toco
+todays toman tome tomorow tomorrows tono tons took tope topes tops toque toques torcido tormenta tornillo toros
+tortas tortilleria tosiendo tosio totales totalled traba trabado trabajado trabajaron trabajito trabajos trabo trac
+tracatraca tractor traeme traen trafical traga trago traiga traigan traila trailer trailero traje trajera trancao
+tranquilo transmisiones tranza tras trasera traseras traseros traslade traspase trata tratado tratan tratando tratar
+trate tratos trece tree treinta trescientas triangulito triangulo trigo trip trocas trok trompa tronaba tronada
+tronando tronar tronido tronidos trono truck truco truenan truk tuanis tubo tudo tuerca tuercas tuesday tuesdy
+tumbame tumbaron tumbe tune turn turnos turns tusday tutorial tuviera tuvimos tuvo twenty type tysm uber ubicados
+ubican ubico unbook under unfollow unica unicos unidades unido uniforme unknown unstop unsub unsubcribe unsubscribe
+unsubsribe unsuscribe until urgencia urgia usada usadas usado usados usan usar usen uste utiles vaaaa vaca vacacion
+vacantes vaciando vaciar vacio vacios vaina valentin valet valga valia valido valla valle valor vamo vamonos
+vanishing vano vanos varias varicela varios varo varon vaso vayan vecinos vehiculos veian veinte veintitantos velando
+vello velocidades velocimetro vence vencer vencio venda vende venderlo vendido vendiendo vendieron vending vendo
+vendria venga vengas venian venido venimos venir venta ventea ventilas verdecito verdes verdura verguenza
+verificacion verlo verlos verse verstehe very vespertino veterano veteranos veterinario vfdn viajando viajar viajo
+vibraba vibracion vibran vibrando vibration vibre video vidrios viejas viejita viejito viejitos viena vienen vier
+vierne vierned viniendo virar virgen visiita visit visitando visito vispera vista viste viva vivir voice volada
+volando volo voltear volveria volvio vomitando vomito voto votre vuela vuelan vuelco vuelo vuelto vuelvame vuelvanlos
+vuelve vuelven vuelves wachamos wait waldo wallmart wanda warehouse warning wash wasnt wawa wayyy waze wednesday
+wednesdays weds week weekend weeks weird welcome wenesday went wepa were werk what whatever whatevers whatsapp
+whatsoever wheel whenever whenevs where wheres which whichever while white whte whyyyy wilco wild will wipers
+withdrawn wonderful wont work workers world worries worst wouldnt wrks wrong xmas yarda yeap yendo yerro yesenia yesm
+yeso yess yessss yipeta yonque youll youre youtube youve yuppers zafando zafar zafra zanja zapatos zelle zero zumba
+zzzz
 """
