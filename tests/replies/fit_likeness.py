@@ -134,7 +134,7 @@ def _fit_one(x: csr_matrix, y: Numbers, each: Numbers) -> Numbers:
     """
     w = np.zeros(x.shape[1])
     margin = np.zeros(x.shape[0])
-    first_slope = None
+    first_slope = size = 0.0
     for _ in range(MOST_STEPS):
         slack = np.maximum(1 - y * margin, 0)
         slope = w - 2 * (x.T @ (each * y * slack))

@@ -8,8 +8,8 @@ word that is two usual words without the space between them is parted.
 from __future__ import annotations
 
 from functools import lru_cache
-from importlib import import_module
 
+from followup.core.replies.usual_words import english, spanish
 from followup.core.replies.words.entry import word_set
 
 SHORTEST, MOST_LETTERS = 4, 20
@@ -99,5 +99,5 @@ class Usual:
 @lru_cache(maxsize=2)
 def usual(language: str) -> Usual:
     """The usual words of `en` or `es`."""
-    held = import_module(f"{__name__}.{'spanish' if language == 'es' else 'english'}")
+    held = spanish if language == "es" else english
     return Usual(frozenset(held.OTHERS.split()), tuple(held.OFTEN.split()), language)
