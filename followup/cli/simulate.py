@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 import tempfile
+from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 
 import click
@@ -28,8 +29,8 @@ def simulate(cars: int, years: float, seed: int, faults: bool, without_web: bool
     promise was broken.
     """
     from followup.rehearsal.years.crowd import MOST
-    from followup.rehearsal.years.life import Years, live_years
-    from followup.rehearsal.years.ways import STEPS, as_words, table_of
+    from followup.rehearsal.years.life import OVER_THE_WIRE_ONE_IN, Years, live_years
+    from followup.rehearsal.years.ways import as_words, other_ways, our_way
 
     if cars > MOST:
         raise click.UsageError(f"There are numbers for {MOST} customers.")
@@ -37,11 +38,19 @@ def simulate(cars: int, years: float, seed: int, faults: bool, without_web: bool
         raise click.UsageError("The faults are those of the web and the network: leave one of the two out.")
     asked = Years(cars, years, seed, faults, without_web)
     where = _IN_MEMORY if _IN_MEMORY.is_dir() else None
-    with tempfile.TemporaryDirectory(prefix="followup-simulate-", dir=where) as folder:
-        lived = live_years(asked, Path(folder), lambda words: click.echo(words, err=True))
-    with click.progressbar(length=STEPS, label="other ways of inviting", file=sys.stderr) as bar:
-        ways = table_of(lived, bar.update)
-    click.echo(f"{cars} cars, {asked.weeks} weeks, seed {seed}{', with faults' if faults else ''}: {lived.in_words}\n")
+    # The other ways are worked out beside it, on the second core.
+    with ProcessPoolExecutor(1) as beside:
+        others = beside.submit(other_ways, cars, seed)
+        with tempfile.TemporaryDirectory(prefix="followup-simulate-", dir=where) as folder:
+            lived = live_years(asked, Path(folder), lambda words: click.echo(words, err=True))
+        ways = [our_way(lived), *others.result()]
+    click.echo(f"{cars} cars, {asked.weeks} weeks, seed {seed}{', with faults' if faults else ''}: {lived.in_words}")
+    wire = (
+        "nothing over HTTP"
+        if without_web
+        else f"over HTTP what went wrong, and one in {OVER_THE_WIRE_ONE_IN} of the rest"
+    )
+    click.echo(f"calls to the provider and hooks: {wire}\n")
     click.echo(as_words(ways))
     for one in lived.broken:
         click.echo(f"broken: {one.in_words}, seed {seed}")

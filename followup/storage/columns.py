@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+import json
+from collections.abc import Callable, Iterable
 from datetime import UTC, datetime
+from functools import lru_cache
 from typing import Any
 
 from sqlalchemy import (
@@ -56,6 +58,31 @@ class UtcDateTime(TypeDecorator[datetime]):
         return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
 
 
+# Some 13 kB each: the windows that come up within a quarter at several thousand cars.
+_READ_AT_MOST = 10_000
+
+
+@lru_cache(_READ_AT_MOST)
+def _read_text(kept: str) -> Any:
+    return json.loads(kept)
+
+
+class KeptJson(TypeDecorator[Any]):
+    """JSON that is read far more often than it is written: each night the windows of all cars, few of which are new.
+
+    What was read of SQLite before is given back, the same value to all who ask: nobody may change it.
+    """
+
+    impl = JSON(none_as_null=True)
+    cache_ok = True
+
+    def result_processor(self, dialect: Dialect, coltype: object) -> Callable[[Any], Any] | None:
+        """Reads each text once, as long as there are not too many others; drivers that read JSON themselves do so."""
+        if dialect.name == "sqlite":
+            return _read_text
+        return self.impl_instance.dialect_impl(dialect).result_processor(dialect, coltype)
+
+
 def key() -> Column[Any]:
     """The primary key."""
     return Column("id", Integer, primary_key=True)
@@ -89,6 +116,11 @@ def words(name: str, *, needed: bool = True) -> Column[Any]:
 def data(name: str, *, needed: bool = True) -> Column[Any]:
     """A JSON value; `None` is SQL NULL."""
     return Column(name, JSON(none_as_null=True), nullable=not needed)
+
+
+def kept_data(name: str) -> Column[Any]:
+    """The same where nobody changes what was read."""
+    return Column(name, KeptJson, nullable=False)
 
 
 def one_of(column: str, allowed: Iterable[str]) -> CheckConstraint:

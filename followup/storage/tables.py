@@ -11,7 +11,7 @@ from followup.core.customer import ROLES_OF_TIES
 from followup.core.forecast import forecast_score
 from followup.core.forecast.learned import SOURCES
 from followup.storage import append_only, mark_triggers
-from followup.storage.columns import at, data, key, one_of, ref, shop, word, words
+from followup.storage.columns import at, data, kept_data, key, one_of, ref, shop, word, words
 from followup.storage.columns import metadata as metadata
 
 STAFF_ROLES = ("technician", "advisor", "manager", "owner")
@@ -146,7 +146,7 @@ recalls = Table(
 # `near_on`: from which day on planning reads it (`storage/windows.py`); none where an earlier version kept it.
 due_windows = Table(
     "due_windows", metadata, key(), shop(), ref("vehicle_id", "vehicles"), word("item"), word("position", default=""),
-    _on("as_of"), data("body"), _flag("is_current", default=True), at("made_at"), _on("near_on", needed=False),
+    _on("as_of"), kept_data("body"), _flag("is_current", default=True), at("made_at"), _on("near_on", needed=False),
     Index("ix_due_windows_current", "vehicle_id", "is_current"),
     Index(
         "ix_due_windows_near", "shop_id", "near_on", "vehicle_id",

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from datetime import timedelta
 from pathlib import Path
+from typing import Any
 
 import numpy as np
 import pytest
@@ -12,6 +13,7 @@ from click.testing import CliRunner
 
 from followup.cli.simulate import simulate
 from followup.phone_numbers import read_number
+from followup.rehearsal.faults.fate import ANSWERED
 from followup.rehearsal.week.customers import Habits
 from followup.rehearsal.week.promises import broken_promises
 from followup.rehearsal.week.shop_life import SimulatedShop
@@ -24,7 +26,7 @@ from followup.rehearsal.years.opening import begins_at, open_shop
 @pytest.fixture(scope="module")
 def ran(tmp_path_factory: pytest.TempPathFactory) -> tuple[str, list[dict[str, object]]]:
     to = tmp_path_factory.mktemp("simulate") / "ways.json"
-    asked = ["--cars", "20", "--years", "0.05", "--seed", "5", "--faults", "--json", str(to)]
+    asked = ["--cars", "20", "--years", "0.04", "--seed", "5", "--faults", "--json", str(to)]
     done = CliRunner().invoke(simulate, asked)
     assert done.exit_code == 0, done.output
     return done.stdout, json.loads(to.read_text(encoding="utf-8"))
@@ -32,7 +34,8 @@ def ran(tmp_path_factory: pytest.TempPathFactory) -> tuple[str, list[dict[str, o
 
 def test_the_command_prints_our_shop_beside_the_others(ran: tuple[str, list[dict[str, object]]]) -> None:
     told, ways = ran
-    assert "20 cars, 3 weeks, seed 5, with faults" in told and "broken 0" in told and "█" in told
+    assert "20 cars, 2 weeks, seed 5, with faults" in told and "broken 0" in told and "█" in told
+    assert "over HTTP what went wrong, and one in 8 of the rest" in told
     names = [one["policy"] for one in ways]
     assert names[0] == "ours, as lived by the program"
     assert {"none", "six-month reminder", "mileage guess", "oracle"} < set(names)
@@ -102,7 +105,7 @@ def test_without_web_a_shop_lives_by_the_workflows_behind_the_hooks(tmp_path: Pa
     premises, begins = open_shop(tmp_path, fleet, lambda _: None), begins_at(fleet)
     with SimulatedShop(
         premises, 9, begins, habits=Habits(answers=1.0, unasked_a_day=0.2), manners=MANNERS, faulty=0.0,
-        without=WITHOUT, every=EVERY, is_direct=True,
+        without=WITHOUT, every=EVERY, one_in=0,
     ) as shop:  # fmt: skip
         shop.live(begins + timedelta(days=4))
         it = shop.recorded()
@@ -111,6 +114,31 @@ def test_without_web_a_shop_lives_by_the_workflows_behind_the_hooks(tmp_path: Pa
     assert it.written and all(one.acknowledged_at for one in it.written)
     assert {row["provider_id"] for row in it.inbound} == {one.sid for one in it.written}
     assert all(row["delivery"] for row in it.texts if row["public_id"] in it.reported)
+
+
+def test_what_goes_wrong_goes_over_the_wire_and_a_share_of_the_rest(tmp_path: Path) -> None:
+    """Every text is taken as it was fated, whether it went by HTTP or by a call; hooks are shared out likewise."""
+    fleet = LivingFleet.drawn(12, 1, 9)
+    premises, begins = open_shop(tmp_path, fleet, lambda _: None), begins_at(fleet)
+    with SimulatedShop(
+        premises, 9, begins, habits=Habits(answers=1.0, unasked_a_day=0.2), manners=MANNERS, faulty=1.0,
+        without=WITHOUT, every=EVERY, one_in=3,
+    ) as shop:  # fmt: skip
+        over_http: list[int] = []
+        by_form = shop.provider._handler.do_POST
+
+        def do_post(handler: Any) -> None:
+            over_http.append(len(shop.provider.posts))
+            by_form(handler)
+
+        shop.provider._handler.do_POST = do_post  # type: ignore[method-assign]  # counted, and done as ever
+        shop.live(begins + timedelta(days=2))
+        it = shop.recorded()
+    assert broken_promises(it) == []
+    wrong = {number for number, post in enumerate(it.posts) if post.fate.how != ANSWERED}
+    assert wrong and wrong <= set(over_http)
+    as_it_should = set(range(len(it.posts))) - wrong
+    assert 0 < len(as_it_should & set(over_http)) < len(as_it_should)
 
 
 def test_faults_of_the_network_need_the_network() -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 from importlib import import_module
+from pathlib import Path
 from typing import Any
 
 from sqlalchemy import select, update
@@ -110,4 +111,25 @@ def test_the_migration_fills_in_the_same_days(database_url: str) -> None:
         migration._fill(connection)
         assert connection.execute(days).all() == kept
     assert len({day for _, day in kept}) == len(found)
+    store.close()
+
+
+def test_windows_are_read_of_their_text_once(tmp_path: Path) -> None:
+    """Each night asks for the windows of all cars; SQLite keeps them as text, of which a value is made once."""
+    store = Store(make_engine(f"sqlite:///{tmp_path / 'shop.db'}"))
+    shop_id, body = add_shop(store), _body(10.0)
+    with store.write() as connection:
+        car = rows.add(connection, tables.vehicles, shop_id=shop_id, code="A", facts={}, created_at=BEGIN)
+        windows.replace_windows(connection, shop_id, car, TODAY, [("oil_service", "", body)], BEGIN)
+    read = []
+    for _ in range(2):
+        with store.read() as connection:
+            (row,) = windows.windows_of(connection, car)
+            read.append(row["body"])
+    assert read[0] == body and read[0] is read[1]
+    # What is forecast anew is another text, and another value.
+    with store.write() as connection:
+        windows.replace_windows(connection, shop_id, car, TODAY, [("oil_service", "", _body(20.0))], BEGIN)
+        (row,) = windows.windows_of(connection, car)
+    assert row["body"] == _body(20.0)
     store.close()

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from datetime import timedelta
+from pathlib import Path
+
+from sqlalchemy import event
 
 from followup.storage import alerts, outbox, queue
 from followup.storage.store import Store, make_engine
@@ -37,4 +40,21 @@ def test_the_next_text_and_the_next_telling_in_the_order_of_their_kinds(database
     with store.read() as connection:
         assert [row["says"] for row in alerts.due_alerts(connection, shop_id, BEGIN + 3 * HOUR)] == ["call"]
         assert alerts.due_alerts(connection, shop_id, BEGIN + 2 * HOUR) == []
+    store.close()
+
+
+def test_what_is_due_next_is_found_without_looking_through_all_that_left(tmp_path: Path) -> None:
+    """SQLite says how it finds it (EXPLAIN QUERY PLAN, sqlite.org/eqp.html): texts by an index, of which each shop has
+    its part."""
+    store = Store(make_engine(f"sqlite:///{tmp_path / 'shop.db'}"))
+    add_shop(store)
+    asked: list[str] = []
+    event.listen(store.engine, "before_cursor_execute", lambda _c, _d, words, *_: asked.append(words))
+    with store.read() as connection:
+        queue.next_instants(connection, BEGIN)
+        steps = connection.exec_driver_sql(
+            f"EXPLAIN QUERY PLAN {asked[-1]}", (BEGIN.isoformat(),) * asked[-1].count("?")
+        )
+        of_texts = [row[3] for row in steps if " texts" in row[3]]
+    assert len(of_texts) == 3 and all("SEARCH texts USING" in one and "ix_texts_queue" in one for one in of_texts)
     store.close()

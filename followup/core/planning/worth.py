@@ -10,7 +10,8 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Literal
 
 from followup.core.forecast.first_due import SHARED_BY_MILES, chance_of_first
@@ -23,6 +24,15 @@ COUNTS_FROM = 0.10
 _LIKELY = 0.5
 _CLOSE_DAYS = 0.25
 _LONGEST_DAYS = 20_000.0
+
+
+@dataclass(frozen=True)
+class _Asked:
+    """The rules by which worn items are worth a text."""
+
+    send_worn_at_chance: float
+    near_at_chance: float
+    joined_within_days: int
 
 
 @dataclass(frozen=True)
@@ -48,7 +58,7 @@ class WornAhead:
     near: DueCurve
     since_days: float = 0.0
 
-    def on(self, days: float, rules: ShopRules) -> Worn:
+    def on(self, days: float, rules: ShopRules | _Asked) -> Worn:
         """Its chances where so many days from today the lead time is over."""
         by = self.since_days + days
         joined = self.curve.chance(by + max(rules.joined_within_days, 0))
@@ -65,7 +75,7 @@ def first_due(worn: Sequence[Worn]) -> float:
     return _of_first([one.due for one in worn if one.counts])
 
 
-def worn_are_worth_a_text(worn: Sequence[Worn], rules: ShopRules) -> bool:
+def worn_are_worth_a_text(worn: Sequence[Worn], rules: ShopRules | _Asked) -> bool:
     """Of a car's tires and pads together: the first is likely enough due, any likely enough near its limit, and one
     alone not hardly due. False without any."""
     counted = [one for one in worn if one.counts]
@@ -98,17 +108,27 @@ def days_until_worn_worth(worn: Sequence[WornAhead], rules: ShopRules, within_da
     """
     if len(worn) == 1:
         return _alone(worn[0], rules) - rules.lead_days
-
-    def is_worth(days: float) -> bool:
-        return worn_are_worth_a_text([one.on(days, rules) for one in worn], rules)
-
     # None sooner than where one has its share of either chance, none later than where one alone has all of both.
     low = max(_soonest(worn, "curve", rules.send_worn_at_chance), _soonest(worn, "near", rules.near_at_chance))
     if math.isinf(low) or low - rules.lead_days > within_days:
         return math.inf
+    # Counted from the day of the newest curve, not from today: asked each night, it is the same until one is made anew.
+    newest = min(one.since_days for one in worn)
+    curves = tuple(replace(one, since_days=one.since_days - newest) for one in worn)
+    asked = _Asked(rules.send_worn_at_chance, rules.near_at_chance, rules.joined_within_days)
+    return _day_worth(curves, asked) - newest - rules.lead_days
+
+
+@lru_cache(maxsize=20_000)
+def _day_worth(worn: tuple[WornAhead, ...], rules: _Asked) -> float:
+    """The first day on which several worn items are worth a text once the lead time is over; infinite where never."""
+
+    def is_worth(days: float) -> bool:
+        return worn_are_worth_a_text([one.on(days, rules) for one in worn], rules)
+
+    low = max(_soonest(worn, "curve", rules.send_worn_at_chance), _soonest(worn, "near", rules.near_at_chance))
     high = min(_alone(one, rules) for one in worn)
-    found = _first_day(is_worth, low, min(high, _LONGEST_DAYS))
-    return found - rules.lead_days
+    return _first_day(is_worth, low, min(high, _LONGEST_DAYS))
 
 
 def _soonest(worn: Sequence[WornAhead], which: Literal["curve", "near"], chance: float) -> float:
@@ -116,7 +136,7 @@ def _soonest(worn: Sequence[WornAhead], which: Literal["curve", "near"], chance:
     return min(days, default=math.inf)
 
 
-def _alone(one: WornAhead, rules: ShopRules) -> float:
+def _alone(one: WornAhead, rules: ShopRules | _Asked) -> float:
     due = one.curve.quantile(max(rules.send_worn_at_chance, COUNTS_FROM))
     return max(due, one.near.quantile(rules.near_at_chance)) - one.since_days
 

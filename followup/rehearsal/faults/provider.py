@@ -17,16 +17,17 @@ import struct
 import threading
 from collections.abc import Callable
 from contextlib import suppress
-from dataclasses import dataclass
 from datetime import datetime, timedelta
-from email.utils import format_datetime
 from http.client import HTTPConnection
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from itertools import takewhile
 from typing import Any
 from urllib.parse import parse_qs, urlencode, urlsplit
 
-from followup.rehearsal.faults.fate import Fate, Fates
+from followup.rehearsal.faults.fate import ANSWERED, Fate, Fates
+from followup.rehearsal.faults.posts import Post as Post
+from followup.rehearsal.faults.posts import Written as Written
+from followup.rehearsal.faults.posts import as_json
 from followup.transports.local_phone import sign
 
 # Where a process of the trial asks that time go on; nothing of a provider's.
@@ -34,50 +35,6 @@ TIME = "/time"
 ACCOUNT, TOKEN = "AC" + "0" * 32, "a token of this trial"
 # Longer than the client waits.
 _SILENT_FOR_SECONDS = 60.0
-
-
-@dataclass(frozen=True)
-class Post:
-    """One request that would have made a text; `sid` where one was taken."""
-
-    public_id: str
-    attempt: int
-    to: str
-    sender: str
-    body: str
-    valid_seconds: int
-    callback: str
-    at: datetime
-    fate: Fate
-    sid: str | None
-
-    @property
-    def taken_at(self) -> datetime:
-        """When it was taken."""
-        return self.at + self.fate.late_by
-
-
-@dataclass
-class Written:
-    """What a customer wrote, and when the program first had it: by its hook, or from the list.
-
-    `meant` is what the customer meant by it, for a judge.
-    """
-
-    sid: str
-    sender: str
-    to: str
-    body: str
-    at: datetime
-    meant: str = ""
-    lag: timedelta = timedelta(0)
-    acknowledged_at: datetime | None = None
-    listed_at: datetime | None = None
-
-    @property
-    def known_at(self) -> datetime | None:
-        """When the program first could have read it."""
-        return min((one for one in (self.acknowledged_at, self.listed_at) if one), default=None)
 
 
 PostHook = Callable[[str, dict[str, str], dict[str, str]], int | None]
@@ -125,6 +82,9 @@ class Provider:
         self._fates, self._now = fates, now
         self._due: list[tuple[datetime, int, Post, str]] = []
         self._posts_to: dict[str, list[Post]] = {}
+        # Drawn ahead: what becomes of the next request to a number, and of the next look at the list.
+        self._drawn: dict[str, Fate] = {}
+        self._list_drawn: bool | None = None
         self._lock = threading.Lock()
         provider = self
 
@@ -187,7 +147,32 @@ class Provider:
         return post
 
     def _draw(self, number: str) -> Fate:
-        return Fate("503, out of order", is_taken=False) if self.is_out_of_order else self._fates.draw(number)
+        if self.is_out_of_order:
+            return Fate("503, out of order", is_taken=False)
+        return self._drawn.pop(number, None) or self._fates.draw(number)
+
+    @property
+    def is_well(self) -> bool:
+        """Whether it listens and is in order."""
+        return self._server is not None and not self.is_out_of_order
+
+    def answers_next(self, number: str) -> bool:
+        """Whether the next request to that number will be taken and answered as it should be; drawn ahead."""
+        with self._lock:
+            if not self.is_well:
+                return False
+            if number not in self._drawn:
+                self._drawn[number] = self._fates.draw(number)
+            return self._drawn[number].how == ANSWERED
+
+    def lists_next(self) -> bool:
+        """The same of the next look at the list."""
+        with self._lock:
+            if not self.is_well:
+                return False
+            if self._list_drawn is None:
+                self._list_drawn = self._fates.list_fails()
+            return not self._list_drawn
 
     def shown(self, number: str | None, sender: str | None, since: str = "") -> list[dict[str, Any]]:
         """What the list shows now, the newest first; `since` a day (`2026-11-23`), or all of it."""
@@ -256,7 +241,8 @@ class Provider:
     def list_fails(self) -> bool:
         """Whether the list cannot be read this time."""
         with self._lock:
-            return self._fates.list_fails()
+            drawn, self._list_drawn = self._list_drawn, None
+            return self._fates.list_fails() if drawn is None else drawn
 
     def _report(self, post: Post, status: str) -> None:
         form = _Form(
@@ -274,21 +260,6 @@ class Provider:
         if answer is not None and answer // 100 != 2:
             self.refused_reports.append(answer)
         return answer
-
-
-def as_json(post: Post | Written) -> dict[str, Any]:
-    """A text as the provider's documents show it."""
-    if isinstance(post, Written):
-        return {
-            "sid": post.sid, "to": post.to, "from": post.sender, "body": post.body, "status": "received",
-            "direction": "inbound", "date_created": format_datetime(post.at), "date_sent": format_datetime(post.at),
-            "num_media": "0", "error_code": None,
-        }  # fmt: skip
-    return {
-        "sid": post.sid, "to": post.to, "from": post.sender, "body": "" if post.fate.is_redacted else post.body,
-        "status": "queued", "direction": "outbound-api", "date_created": format_datetime(post.taken_at),
-        "date_sent": None, "num_media": "0", "error_code": None,
-    }  # fmt: skip
 
 
 class _Server(ThreadingHTTPServer):

@@ -14,11 +14,11 @@ from itertools import count
 from typing import Any
 from urllib.parse import urlsplit
 
-from followup import points, scheduler
+from followup import clock, points, scheduler
 from followup.rehearsal.faults.provider import Provider
 from followup.rehearsal.faults.shop import clock_in
 from followup.rehearsal.faults.worker import stepped_now
-from followup.rehearsal.week.direct import DirectProvider, post_directly
+from followup.rehearsal.week.direct import DirectProvider, Wire, post_directly
 from followup.rehearsal.week.premises import Premises
 from followup.settings import read_settings
 from followup.storage import machine
@@ -46,18 +46,21 @@ class _AloneHere(scheduler.Acting):
 
 
 class Inside:
-    """Pages and worker of one shop. `without` names ticks of the clock that are left out, `every` those that run at
-    another pace. With `is_direct` there are no pages and no network: see `direct.py`."""
+    """Pages and worker of one shop, which read the time from `now`. `without` names ticks of the clock that are left
+    out, `every` those that run at another pace. One in `one_in` calls goes over the wire: see `direct.py`; with 0
+    there are no pages and no network."""
 
     def __init__(
         self,
         premises: Premises,
         provider: Provider,
+        now: Callable[[], datetime],
         without: Collection[str] = (),
         every: Mapping[str, timedelta] = {},
-        is_direct: bool = False,
+        one_in: int = 1,
     ) -> None:
-        self._premises, self._provider, self._is_direct = premises, provider, is_direct
+        self._premises, self._provider, self._now = premises, provider, now
+        self._wire = Wire(one_in)
         self._ticks = tuple(
             replace(tick, every=every.get(tick.name, tick.every))
             for tick in scheduler.TICKS
@@ -72,13 +75,15 @@ class Inside:
     @contextmanager
     def running(self) -> Iterator[Inside]:
         """The program runs; what it changes in this process is as before afterwards."""
-        before = machine.database_now, twilio.CONNECT_SECONDS, twilio.READ_SECONDS
+        before = clock.now, machine.database_now, twilio.CONNECT_SECONDS, twilio.READ_SECONDS
         with clock_in(self._premises.clock_file):
+            # A file that is written at each step and read at each look would take longer than the look.
+            clock.now = self._now
             machine.database_now, twilio.CONNECT_SECONDS, twilio.READ_SECONDS = stepped_now, 2.0, READ_SECONDS
             points.listen(self._pass)
             self._pages = self._open()
             self._pages.answers_at_once = False
-            self._post_form = self._directly if self._is_direct else self._by_pages()
+            self._over_the_wire = self._by_pages() if self._wire.one_in else self._directly
             self._open_worker()
             try:
                 yield self
@@ -86,7 +91,7 @@ class Inside:
                 self._work.close()
                 self._pages.close()
                 points.listen(None)
-                machine.database_now, twilio.CONNECT_SECONDS, twilio.READ_SECONDS = before
+                clock.now, machine.database_now, twilio.CONNECT_SECONDS, twilio.READ_SECONDS = before
 
     @property
     def house(self) -> House:
@@ -97,7 +102,8 @@ class Inside:
         """What a provider posts to a hook; None while nobody is there."""
         if not self.hooks_open:
             return None
-        return self._post_form(urlsplit(url).path, form, headers)
+        post = self._over_the_wire if self._wire.has_its_turn("hook") else self._directly
+        return post(urlsplit(url).path, form, headers)
 
     def _by_pages(self) -> PostForm:
         from followup.web.app import create_app
@@ -115,8 +121,8 @@ class Inside:
 
     def _open(self) -> House:
         house = open_house(self._settings)
-        if self._is_direct:
-            house.transport = DirectProvider(self._provider)
+        if self._wire.one_in != 1:
+            house.transport = DirectProvider(self._provider, self._wire)
         return house
 
     def kill_at(self, point: str, nth: int) -> None:

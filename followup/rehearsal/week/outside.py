@@ -200,11 +200,15 @@ class ShopOfProcesses(SimulatedShop):
         super().__init__(premises, seed, begins_at, **others)
 
     def make_program(  # type: ignore[override]  # it has all that the life of a shop asks of its program
-        self, _without: Collection[str], _every: Mapping[str, timedelta], _is_direct: bool
+        self, _without: Collection[str], _every: Mapping[str, timedelta], _one_in: int
     ) -> Outside:
         """The program as processes."""
         self._keeper = Provider(Fates(self.seed), self.world.now, self.give_time)
         return Outside(self.premises, self.provider.address, self._keeper.address, self._nursery, self.seed)
+
+    def set_clock(self, instant: datetime) -> None:
+        """Processes read the time from a file."""
+        self.premises.set_clock(instant)
 
     def __enter__(self) -> ShopOfProcesses:
         self._stack.enter_context(self._keeper)

@@ -40,7 +40,8 @@ class SimulatedShop:
     """Use as a context. `faulty` is the share of the usual faults of single calls to the provider.
 
     `without` names ticks of the clock that are left out: learning and scoring change no promise and take time. `every`
-    gives ticks another pace, where years have to pass in minutes. `is_direct`: without pages and network (`direct.py`).
+    gives ticks another pace, where years have to pass in minutes. One in `one_in` calls goes over the wire where that
+    would show nothing more (`direct.py`); 0: there are no pages and no network.
     """
 
     def __init__(
@@ -55,24 +56,27 @@ class SimulatedShop:
         faulty: float = 0.25,
         without: Collection[str] = ("learn", "score"),
         every: Mapping[str, timedelta] = {},
-        is_direct: bool = False,
+        one_in: int = 1,
     ) -> None:
         self.premises, self.seed, self.troubles, self.habits, self.manners = premises, seed, troubles, habits, manners
         self.begins_at = begins_at
         self._random = Random(f"life {seed}")
-        self.world = World(begins_at, premises.set_clock)
+        self.world = World(begins_at, self.set_clock)
         fates = Fates(seed, share=faulty, latest=timedelta(minutes=40))
         self.provider = Provider(fates, self.world.now, self.give_time, self._post_hook)
-        self.program = self.make_program(without, every, is_direct)
+        self.program = self.make_program(without, every, one_in)
         self.is_down = False
         # Told of every text that reaches a phone.
         self.when_read: Callable[[Row], object] = lambda _row: None
         self._provider_is_away = False
         self._stack = ExitStack()
 
-    def make_program(self, without: Collection[str], every: Mapping[str, timedelta], is_direct: bool) -> Inside:
+    def make_program(self, without: Collection[str], every: Mapping[str, timedelta], one_in: int) -> Inside:
         """The program that the shop runs."""
-        return Inside(self.premises, self.provider, without, every, is_direct)
+        return Inside(self.premises, self.provider, self.world.program_now, without, every, one_in)
+
+    def set_clock(self, _instant: datetime) -> None:
+        """The program's clock goes on; within this process it asks the world."""
 
     def give_time(self, instant: datetime) -> None:
         """A process asks that time go on to that instant of the program's clock."""

@@ -38,6 +38,8 @@ _WEEK, _DAY = timedelta(weeks=1), timedelta(days=1)
 _JUDGED = timedelta(days=3)
 # The share of single calls to the provider that fail.
 _FAULTY = 0.25
+# Of the calls to the provider and from it that go as they should, one in so many goes over HTTP; the others all do.
+OVER_THE_WIRE_ONE_IN = 8
 Say = Callable[[str], object]
 
 
@@ -83,7 +85,7 @@ def live_years(asked: Years, folder: Path, say: Say) -> Lived:
     with SimulatedShop(
         premises, asked.seed, begins, troubles=troubles, habits=HABITS, manners=MANNERS,
         faulty=_FAULTY if asked.has_faults else 0.0, without=WITHOUT, every=EVERY,
-        is_direct=asked.is_direct,
+        one_in=0 if asked.is_direct else OVER_THE_WIRE_ONE_IN,
     ) as shop:  # fmt: skip
         life = _Life(asked, fleet, shop, say)
         for week in range(asked.weeks):

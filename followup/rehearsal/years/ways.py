@@ -2,15 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import asdict, dataclass
 from typing import Any
 
 from followup.rehearsal.policies.policies import AS_SHIPPED, POLICIES
-from followup.rehearsal.policies.run import COUNTED_WEEKS, WARM_UP_WEEKS, compare
+from followup.rehearsal.policies.run import compare
 from followup.rehearsal.years.life import Lived
 
-STEPS = WARM_UP_WEEKS + COUNTED_WEEKS
 AS_LIVED = "ours, as lived by the program"
 _BAR = 30
 
@@ -31,23 +29,24 @@ class Way:
         return asdict(self)
 
 
-def table_of(lived: Lived, progress: Callable[[int], object]) -> list[Way]:
-    """Ours first; the others meet a world of as many customers, drawn from the same seed."""
+def our_way(lived: Lived) -> Way:
+    """What came of the shop that lived."""
     years, counted = max(lived.asked.car_years, 1e-9), lived.counted
-    ours = Way(
+    return Way(
         AS_LIVED, lived.invites / years, _share(counted.wasted, counted.prompted), counted.overdue_days / years,
         len(lived.broken),
     )  # fmt: skip
+
+
+def other_ways(cars: int, seed: int) -> list[Way]:
+    """The others meet a world of as many customers, drawn from the same seed; it hangs on nothing that was lived."""
     policies = tuple(one for one in POLICIES if one.kind != "ours" or one == AS_SHIPPED)
-    found = compare(lived.asked.cars, (lived.asked.seed,), progress, policies)
+    found = compare(cars, (seed,), lambda _weeks: None, policies)
     texts, overdue = (found.a_year(what) for what in (found.counts.texts, found.counts.overdue_days))
     prompted, wasted = found.counts.prompted.sum(axis=1), found.counts.wasted.sum(axis=1)
     return [
-        ours,
-        *(
-            Way(one.name, float(texts[row]), _share(wasted[row], prompted[row]), float(overdue[row]), None)
-            for row, one in enumerate(policies)
-        ),
+        Way(one.name, float(texts[row]), _share(wasted[row], prompted[row]), float(overdue[row]), None)
+        for row, one in enumerate(policies)
     ]
 
 

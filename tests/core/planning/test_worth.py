@@ -53,6 +53,15 @@ def test_days_and_chances_are_one_rule(rules: ShopRules, count: int) -> None:
         assert worn_are_worth_a_text(seen, rules) is is_worth
 
 
+@pytest.mark.parametrize("nights", [1, 7, 60])
+def test_asked_some_nights_later_the_day_is_the_same_day(nights: int) -> None:
+    """Curves that nobody made anew name one day of the calendar, whenever it is asked."""
+    rules = ShopRules()
+    worn = [WornAhead(DUE, NEAR, 7.0 * number) for number in range(4)]
+    later = [WornAhead(one.curve, one.near, one.since_days + nights) for one in worn]
+    assert days_until_worn_worth(later, rules) == days_until_worn_worth(worn, rules) - nights
+
+
 def test_several_are_worth_it_sooner_than_one() -> None:
     rules = ShopRules(send_worn_at_chance=0.35, near_at_chance=0.6)
     assert not worn_are_worth_a_text([Worn(0.3, 0.55, 0.5)], rules)
