@@ -27,6 +27,11 @@ _DUE = (
 )
 
 
+_IS_OPEN = (_ALERTS.shop_id == rows.given("shop_id"), _ALERTS.closed_at.is_(None))
+_OPEN = select(tables.alerts).where(*_IS_OPEN).order_by(_ALERTS.raised_at, _ALERTS.id)
+_OPEN_OF_KIND = select(tables.alerts).where(*_IS_OPEN, _ALERTS.kind == rows.given("kind")).order_by(_ALERTS.id)
+
+
 def raise_alert(connection: Connection, **values: Any) -> int | None:
     """Raise an alert; None where the same cause raised one of that kind before."""
     return rows.add_new(connection, tables.alerts, **values)
@@ -34,16 +39,12 @@ def raise_alert(connection: Connection, **values: Any) -> int | None:
 
 def open_alerts(connection: Connection, shop_id: int) -> list[Row]:
     """Alerts without an outcome, oldest first."""
-    table = tables.alerts
-    query = select(table).where(table.c.shop_id == shop_id, table.c.closed_at.is_(None))
-    return rows.every(connection, query.order_by(table.c.raised_at, table.c.id))
+    return rows.every(connection, _OPEN, shop_id=shop_id)
 
 
 def open_of_kind(connection: Connection, shop_id: int, kind: str) -> list[Row]:
     """Alerts of one kind without an outcome."""
-    table = tables.alerts
-    query = select(table).where(table.c.shop_id == shop_id, table.c.kind == kind, table.c.closed_at.is_(None))
-    return rows.every(connection, query.order_by(table.c.id))
+    return rows.every(connection, _OPEN_OF_KIND, shop_id=shop_id, kind=kind)
 
 
 def is_raised(connection: Connection, shop_id: int, kind: str, raised_by: str) -> bool:
@@ -60,8 +61,7 @@ def due_alerts(connection: Connection, shop_id: int, now: datetime) -> list[Row]
 
 def load_alert(connection: Connection, shop_id: int, alert_id: int) -> Row | None:
     """One alert, if it is this shop's."""
-    table = tables.alerts
-    return rows.first(connection, select(table).where(table.c.id == alert_id, table.c.shop_id == shop_id))
+    return rows.first(connection, rows.equal(tables.alerts, "id", "shop_id"), id=alert_id, shop_id=shop_id)
 
 
 def step(connection: Connection, alert: Row, next_step: int, next_at: datetime | None) -> bool:

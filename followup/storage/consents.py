@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import hashlib
 import hmac
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 
 from sqlalchemy import Connection, or_, select, text, update
 
@@ -22,6 +22,8 @@ def hash_number(number: str, secret: str) -> str:
     return hmac.new(secret.encode(), number.encode(), hashlib.sha256).hexdigest()
 
 
+# A database takes only so many values in one statement.
+_AT_ONCE = 500
 _LEDGER = tables.consents.c
 _LINES = (
     select(tables.consents)
@@ -31,6 +33,13 @@ _LINES = (
     )
     .order_by(_LEDGER.at, _LEDGER.id)
 )
+_KNOW_AGAIN = (
+    update(tables.consents)
+    .where(
+        _LEDGER.shop_id == rows.given("of_shop"), _LEDGER.number_hash == rows.given("hashed"), _LEDGER.number.is_(None)
+    )
+    .values(number=rows.given("found_again"))
+)  # fmt: skip
 _LOCK = text("SELECT pg_advisory_xact_lock(hashtextextended(named, 0)) FROM unnest(CAST(:names AS text[])) AS named")
 
 
@@ -71,9 +80,8 @@ def _name(shop_id: int, number: str) -> str:
 
 def know_again(connection: Connection, shop_id: int, number: str, secret: str) -> None:
     """Give a number that comes in again the lines that its hash alone had kept: a stop has no end."""
-    table = tables.consents
-    mine = (table.c.shop_id == shop_id, table.c.number_hash == hash_number(number, secret), table.c.number.is_(None))
-    connection.execute(update(table).where(*mine).values(number=number))
+    hashed = hash_number(number, secret)
+    connection.execute(_KNOW_AGAIN, {"of_shop": shop_id, "hashed": hashed, "found_again": number})
 
 
 def append(connection: Connection, shop_id: int, entry: ConsentEntry, secret: str, kept_by: str) -> int | None:
@@ -121,12 +129,20 @@ def entry_of(row: Row) -> ConsentEntry:
 
 def ledger(connection: Connection, shop_id: int, number: str, secret: str | None = None) -> list[ConsentEntry]:
     """Every line of that number, oldest first; with the secret also those of a number that only its hash knows."""
-    table = tables.consents
-    is_mine = table.c.number == number
-    if secret is not None:
-        is_mine = or_(is_mine, table.c.number_hash == hash_number(number, secret))
-    query = select(table).where(table.c.shop_id == shop_id, is_mine)
-    return [entry_of(row) for row in rows.every(connection, query.order_by(table.c.at, table.c.id))]
+    hashes = [] if secret is None else [hash_number(number, secret)]
+    found = rows.every(connection, _LINES, shop_id=shop_id, numbers=[number], hashes=hashes)
+    return [entry_of(row) for row in found]
+
+
+def ledgers(connection: Connection, shop_id: int, numbers: Collection[str]) -> dict[str, list[ConsentEntry]]:
+    """The same of several numbers, some at a time; a number without a line has an empty one."""
+    found = {number: list[ConsentEntry]() for number in numbers}
+    every = sorted(found)
+    for begin in range(0, len(every), _AT_ONCE):
+        some = every[begin : begin + _AT_ONCE]
+        for row in rows.every(connection, _LINES, shop_id=shop_id, numbers=some, hashes=[]):
+            found[row["number"]].append(entry_of(row))
+    return found
 
 
 def standings_of(

@@ -4,15 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from datetime import UTC, datetime, timedelta
+from functools import cache
+from typing import Any
 
-from sqlalchemy import Connection, select, update
+from sqlalchemy import Connection, Executable, select, update
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.exc import IntegrityError
 
 from followup.storage import rows, tables
 
 _BEATS = select(tables.heartbeats)
-_LEASE = select(tables.leases).where(tables.leases.c.name == rows.given("name"))
+_LEASES = tables.leases.c
+_LEASE = select(tables.leases).where(_LEASES.name == rows.given("name"))
+# Renewed at each look, so made once.
+_TAKE = update(tables.leases).where(
+    _LEASES.name == rows.given("of_name"), _LEASES.term == rows.given("seen_term"),
+    _LEASES.holder == rows.given("seen_holder"),
+)  # fmt: skip
 
 
 def database_now(connection: Connection) -> datetime:
@@ -46,11 +54,8 @@ def take_lease(connection: Connection, name: str, holder: str, lasts: timedelta)
     if found["holder"] != holder and found["until"] > now:
         return None
     term = found["term"] if found["holder"] == holder else found["term"] + 1
-    done = connection.execute(
-        update(table)
-        .where(table.c.name == name, table.c.term == found["term"], table.c.holder == found["holder"])
-        .values(holder=holder, term=term, until=now + lasts)
-    )
+    seen = {"of_name": name, "seen_term": found["term"], "seen_holder": found["holder"]}
+    done = connection.execute(_TAKE, {**seen, "holder": holder, "term": term, "until": now + lasts})
     return term if done.rowcount == 1 else None
 
 
@@ -88,11 +93,15 @@ def give_back_lease(connection: Connection, name: str, holder: str) -> None:
 
 def beat(connection: Connection, names: Iterable[str], now: datetime) -> None:
     """Say that these ticks ran."""
-    dialect = sqlite if connection.dialect.name == "sqlite" else postgresql
-    first = dialect.insert(tables.heartbeats)
     # In one statement: two processes may say it for the first time at once. In one order, so that none waits in turn.
-    said = first.on_conflict_do_update(index_elements=["name"], set_={"at": first.excluded.at})
-    connection.execute(said, [{"name": name, "at": now} for name in sorted(names)])
+    connection.execute(_saying(connection.dialect.name), [{"name": name, "at": now} for name in sorted(names)])
+
+
+@cache
+def _saying(dialect: str) -> Executable:
+    first: Any = (sqlite if dialect == "sqlite" else postgresql).insert(tables.heartbeats)
+    said: Executable = first.on_conflict_do_update(index_elements=["name"], set_={"at": first.excluded.at})
+    return said
 
 
 def last_beats(connection: Connection) -> dict[str, datetime]:

@@ -76,8 +76,7 @@ def keep_phone(
 
 def find_phone(connection: Connection, shop_id: int, number: str) -> Row | None:
     """The phone's row by its E.164 number."""
-    table = tables.phones
-    return rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.number == number))
+    return rows.first(connection, rows.equal(tables.phones, "shop_id", "number"), shop_id=shop_id, number=number)
 
 
 def change_phone(connection: Connection, phone_id: int, **values: Any) -> None:
@@ -241,8 +240,7 @@ def drivers_of_vehicle(connection: Connection, vehicle_id: int) -> list[Row]:
 
 def load_vehicle(connection: Connection, shop_id: int, vehicle_id: int) -> Row | None:
     """The vehicle's row, if it is this shop's."""
-    table = tables.vehicles
-    return rows.first(connection, select(table).where(table.c.id == vehicle_id, table.c.shop_id == shop_id))
+    return rows.first(connection, rows.equal(tables.vehicles, "id", "shop_id"), id=vehicle_id, shop_id=shop_id)
 
 
 def load_person(connection: Connection, shop_id: int, person_id: int) -> Row | None:
@@ -274,14 +272,12 @@ def all_vehicles(connection: Connection, shop_id: int) -> list[Row]:
 
 def find_vehicle(connection: Connection, shop_id: int, code: str) -> Row | None:
     """The vehicle's row by the shop's own id for it."""
-    table = tables.vehicles
-    return rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
+    return rows.first(connection, rows.equal(tables.vehicles, "shop_id", "code"), shop_id=shop_id, code=code)
 
 
 def find_person(connection: Connection, shop_id: int, code: str) -> Row | None:
     """The person's row by the shop's own id for the customer."""
-    table = tables.persons
-    return rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.code == code))
+    return rows.first(connection, rows.equal(tables.persons, "shop_id", "code"), shop_id=shop_id, code=code)
 
 
 def all_persons(connection: Connection, shop_id: int) -> list[Row]:

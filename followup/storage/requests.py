@@ -17,6 +17,12 @@ _REQUESTS = tables.booking_requests.c
 _ONE = select(tables.booking_requests).where(
     _REQUESTS.id == rows.given("request_id"), _REQUESTS.shop_id == rows.given("shop_id")
 )
+_OF_STATES = select(tables.booking_requests).where(
+    _REQUESTS.shop_id == rows.given("shop_id"), _REQUESTS.state.in_(rows.among("states"))
+)
+_ASKED_FIRST = _OF_STATES.order_by(_REQUESTS.asked_at)
+_BY_SLOT = _OF_STATES.order_by(_REQUESTS.slot_at, _REQUESTS.id)
+_BY_SLOT_SINCE = _BY_SLOT.where(_REQUESTS.slot_at >= rows.given("since"))
 _HAS_ENDED = and_(_REQUESTS.state.in_(ENDED_IN_THE_SHOP), _REQUESTS.slot_at >= rows.given("since"))
 _OF_TIMES = (
     select(tables.booking_requests)
@@ -87,16 +93,17 @@ def load_request(connection: Connection, shop_id: int, request_id: int) -> Row |
 
 def open_requests(connection: Connection, shop_id: int) -> list[Row]:
     """Requests that wait for the shop or the customer, the oldest first."""
-    table = tables.booking_requests
-    query = select(table).where(table.c.shop_id == shop_id, table.c.state.in_(OPEN)).order_by(table.c.asked_at)
-    return rows.every(connection, query)
+    return rows.every(connection, _ASKED_FIRST, shop_id=shop_id, states=OPEN)
 
 
 def requests_of_shop(connection: Connection, shop_id: int, states: tuple[str, ...]) -> list[Row]:
     """Requests in these states, by their slot."""
-    table = tables.booking_requests
-    query = select(table).where(table.c.shop_id == shop_id, table.c.state.in_(states))
-    return rows.every(connection, query.order_by(table.c.slot_at, table.c.id))
+    return rows.every(connection, _BY_SLOT, shop_id=shop_id, states=states)
+
+
+def bookings_since(connection: Connection, shop_id: int, states: tuple[str, ...], since: datetime) -> list[Row]:
+    """The same for times since then alone."""
+    return rows.every(connection, _BY_SLOT_SINCE, shop_id=shop_id, states=states, since=since)
 
 
 def requests_of_times(connection: Connection, shop_id: int, since: datetime) -> list[Row]:

@@ -15,6 +15,9 @@ from followup.core.wall import day_of
 from followup.storage import rows, tables
 from followup.storage.rows import Row
 
+_SEASONS = tables.set_seasons.c
+_OPEN = select(tables.set_seasons).where(_SEASONS.shop_id == rows.given("shop_id"), _SEASONS.ended_at.is_(None))
+
 
 def begin(connection: Connection, shop_id: int, **season: Any) -> int | None:
     """Keep a new season; None where one is open already."""
@@ -23,8 +26,7 @@ def begin(connection: Connection, shop_id: int, **season: Any) -> int | None:
 
 def open_season(connection: Connection, shop_id: int) -> Row | None:
     """The season that has not ended."""
-    table = tables.set_seasons
-    return rows.first(connection, select(table).where(table.c.shop_id == shop_id, table.c.ended_at.is_(None)))
+    return rows.first(connection, _OPEN, shop_id=shop_id)
 
 
 def seasons(connection: Connection, shop_id: int) -> list[Row]:

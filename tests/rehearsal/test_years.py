@@ -21,6 +21,7 @@ from followup.rehearsal.years.crowd import MOST, phone_of
 from followup.rehearsal.years.fleet import KNOWN_WEEKS, LivingFleet
 from followup.rehearsal.years.life import EVERY, HABITS, MANNERS, WITHOUT
 from followup.rehearsal.years.opening import begins_at, open_shop
+from followup.storage import requests
 
 
 @pytest.fixture(scope="module")
@@ -95,6 +96,18 @@ def test_the_judge_of_a_day_sees_what_is_broken_on_that_day(tmp_path: Path) -> N
         # Named, so that it can be looked up.
         assert f"consent: {post.to}: {post.at:%Y-%m-%d %H:%M:%S} UTC: invite" in found[0].in_words
         later = shop.recorded(shop.world.at + timedelta(days=60))
+        # Bookings are read of the days that are judged alone: one advisor cannot check two cars in at once.
+        for days, is_seen in ((-10, False), (-1, True), (20, True)):
+            since, at = shop.world.at - timedelta(days=3), shop.world.at + timedelta(days=days)
+            with shop.store.write() as connection:
+                for car in (1, 2):
+                    requests.add_request(
+                        connection, at, "a test", shop_id=shop.shop_id, person_id=car, vehicle_id=car,
+                        state="confirmed", came_from="phone", slot_at=at, parts="not_needed",
+                    )  # fmt: skip
+            told = [one for one in broken_promises(shop.recorded(since)) if one.promise == "capacity"]
+            assert any(one.at == at for one in told) is is_seen
+            assert any(one.at == at for one in broken_promises(shop.recorded()))
     # Nothing left since then, so nothing is judged of it.
     assert it.posts and post not in later.posts
 

@@ -20,6 +20,7 @@ from followup.storage.store import Connection, Store
 
 One = TypeVar("One", Post, Written)
 # What is judged of a few days rests on what was planned and written so long before.
+_A_WHOLE_DAY = timedelta(days=1)
 _PLANNED_BEFORE, _WRITTEN_BEFORE = timedelta(days=10), timedelta(days=60)
 
 
@@ -108,13 +109,20 @@ def record(
             shop=shops.load_shop(connection, shop_id), ends_at=now, posts=posts, written=written,
             stays=[one for one in stays if since is None or one.closed_at is None or one.closed_at >= since],
             troubles=troubles, texts=texts, inbound=inbound, phones=phones,
-            ledger={number: consents.ledger(connection, shop_id, number) for number in numbers},
+            ledger=consents.ledgers(connection, shop_id, numbers),
             alerts=found, tellings={row["id"]: tellings.get(row["id"], []) for row in found},
-            requests=requests.requests_of_shop(connection, shop_id, STATES),
+            requests=_bookings(connection, shop_id, since),
             reported={public_id for _, public_id, _ in provider.reported},
             refused_hooks=list(provider.refused_reports),
             reasons_without_text=[row["id"] for row in outbox.reasons_without_text(connection, shop_id)],
         )  # fmt: skip
+
+
+def _bookings(connection: Connection, shop_id: int, since: datetime | None) -> list[Row]:
+    """All requests; or those of whole days since then, for what a day holds is given away until that day is over."""
+    if since is None:
+        return requests.requests_of_shop(connection, shop_id, STATES)
+    return requests.bookings_since(connection, shop_id, STATES, since - _A_WHOLE_DAY)
 
 
 def _later(of: list[One], since: datetime) -> list[One]:
