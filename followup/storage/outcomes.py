@@ -34,7 +34,6 @@ _TO_LOOK_UP = (
     select(tables.texts)
     .where(_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.state == "unknown")
     .where(or_(_TEXTS.look_at.is_(None), _TEXTS.look_at <= rows.given("now")))
-    .order_by(_TEXTS.id)
 )
 _HELD = select(_TEXTS.id).where(_TEXTS.id.in_(rows.among("text_ids"))).order_by(_TEXTS.id).with_for_update()
 _FOUND = select(_TEXTS.id, _TEXTS.provider_id).where(
@@ -60,7 +59,8 @@ def mark_lost_in_flight(connection: Connection, shop_id: int, first_look: dateti
 
 def unknown_texts(connection: Connection, shop_id: int, now: datetime) -> list[Row]:
     """Texts of unknown outcome whose next look has come."""
-    return rows.every(connection, _TO_LOOK_UP, shop_id=shop_id, now=now)
+    # Put in order here: asked for in that of their ids, SQLite looks through all that ever left instead of the queue.
+    return sorted(rows.every(connection, _TO_LOOK_UP, shop_id=shop_id, now=now), key=lambda row: int(row["id"]))
 
 
 def keep_receipt(

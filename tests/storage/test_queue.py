@@ -7,7 +7,7 @@ from pathlib import Path
 
 from sqlalchemy import event
 
-from followup.storage import alerts, outbox, queue
+from followup.storage import alerts, outbox, outcomes, queue
 from followup.storage.store import Store, make_engine
 from tests.shop_of_tests import BEGIN, add_shop
 
@@ -47,14 +47,15 @@ def test_what_is_due_next_is_found_without_looking_through_all_that_left(tmp_pat
     """SQLite says how it finds it (EXPLAIN QUERY PLAN, sqlite.org/eqp.html): texts by an index, of which each shop has
     its part."""
     store = Store(make_engine(f"sqlite:///{tmp_path / 'shop.db'}"))
-    add_shop(store)
+    shop_id = add_shop(store)
     asked: list[str] = []
     event.listen(store.engine, "before_cursor_execute", lambda _c, _d, words, *_: asked.append(words))
+    found: list[str] = []
     with store.read() as connection:
         queue.next_instants(connection, BEGIN)
-        steps = connection.exec_driver_sql(
-            f"EXPLAIN QUERY PLAN {asked[-1]}", (BEGIN.isoformat(),) * asked[-1].count("?")
-        )
-        of_texts = [row[3] for row in steps if " texts" in row[3]]
-    assert len(of_texts) == 3 and all("SEARCH texts USING" in one and "ix_texts_queue" in one for one in of_texts)
+        outcomes.unknown_texts(connection, shop_id, BEGIN)
+        for words in tuple(asked):
+            steps = connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {words}", (BEGIN.isoformat(),) * words.count("?"))
+            found += [row[3] for row in steps if " texts" in row[3]]
+    assert len(found) == 4 and all("SEARCH texts USING" in one and "ix_texts_queue" in one for one in found)
     store.close()
