@@ -218,3 +218,34 @@ def test_a_long_look_keeps_its_lease(two: Two, monkeypatch: pytest.MonkeyPatch) 
     scheduler._keep_lease(acting)
     assert acting.term is None
     assert house.take_lease("clock", "another", scheduler.LEASE_LASTS) == 2
+
+
+def test_the_news_of_a_large_shop_keep_nobody_waiting(two: Two) -> None:
+    """A look does so much of a tick and goes on with the others; the next look goes on with it, shops by turns."""
+    house, _, _ = two
+    waiting, ran = {1: 25, 2: 4}, list[tuple[str, int, int]]()
+
+    def some(_house: House, shop_id: int, most: int) -> int:
+        done = min(waiting[shop_id], most)
+        waiting[shop_id] -= done
+        ran.append(("long", shop_id, done))
+        return done
+
+    ticks = (
+        scheduler.Tick("long", timedelta(seconds=20), some, most=10),
+        scheduler.Tick("other", timedelta(seconds=1), lambda _house, shop_id: ran.append(("other", shop_id, 0))),
+    )
+    lanes, acting, others = scheduler.Lanes(), scheduler.Acting(house, "test"), [("other", 1, 0), ("other", 2, 0)]
+    looks = []
+    for _ in range(3):
+        scheduler.run_due(house, "test", lanes, acting, ticks)
+        looks.append(ran.copy())
+        ran.clear()
+        clock.move_by(timedelta(seconds=1))
+    assert looks[0] == [("long", 1, 10), *others]
+    assert looks[1] == [("long", 2, 4), ("long", 1, 6), *others]
+    assert looks[2] == [("long", 1, 9), *others]
+    # All is done: it is its turn again when its time has come.
+    scheduler.run_due(house, "test", lanes, acting, ticks)
+    assert ran == others
+    lanes.end()

@@ -123,13 +123,20 @@ def near_within(shop: Shop) -> int:
     return shop.rules.lead_days + max(shop.rules.joined_within_days, 0)
 
 
-def gather_for(connection: Connection, shop_id: int, now: datetime, phone: Row) -> Gathered:
-    """The same for one phone, with the advisories of its cars."""
+def gather_for(
+    connection: Connection,
+    shop_id: int,
+    now: datetime,
+    phone: Row,
+    advisories: dict[int, tuple[Advisory, ...]] | None = None,
+) -> Gathered:
+    """The same for one phone, with the advisories of its cars, where they were not worked out before."""
     known = numbers.know(connection, shop_id, [phone["number"]], now)
     gathered = gather_known(connection, shop_id, known)
-    cars = [one["id"] for found in gathered.vehicles.values() for one in found]
     placed = paced.placed_invites(connection, shop_id, now, [phone["id"]])
-    return replace(gathered, advisories=_advisories(connection, shop_id, cars, now), placed=placed)
+    if advisories is None:
+        advisories = advisories_for(connection, shop_id, gathered, phone, now)
+    return replace(gathered, advisories=advisories, placed=placed)
 
 
 def gather_near(connection: Connection, shop: Shop, now: datetime, wanted: list[str]) -> Gathered:
@@ -202,9 +209,12 @@ def _gather(
     )
 
 
-def _advisories(
-    connection: Connection, shop_id: int, cars: list[int], now: datetime
+def advisories_for(
+    connection: Connection, shop_id: int, gathered: Gathered, phone: Row, now: datetime
 ) -> dict[int, tuple[Advisory, ...]]:
+    """The advisories of a phone's cars: their inspections are read for them."""
+    persons = gathered.persons.get(phone["id"], [])
+    cars = {car["id"] for person in persons for car in gathered.vehicles.get(person["id"], [])}
     if not cars:
         return {}
     shop = shops.load_shop(connection, shop_id)

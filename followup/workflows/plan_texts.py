@@ -86,10 +86,13 @@ def plan_texts(
     _take_out(store, wanted.marks)
     _place_news(store, shop, news, now)
     planned = 0
-    for phone, _, _ in news:
+    for phone, _, gathered in news:
+        with store.read() as connection:
+            # Inspections are read for them, so before the lock is held; a text that leaves says what stands then.
+            told = pictures.advisories_for(connection, shop_id, gathered, phone, now)
         with store.write() as connection:
             # Decided again on what stands in this very transaction: a booking may have come in between.
-            fresh = replace(pictures.gather_for(connection, shop_id, now, phone), habits=habits)
+            fresh = replace(pictures.gather_for(connection, shop_id, now, phone, told), habits=habits)
             for picture, decision in _decide(fresh, shop, phone, now, needs_registration):
                 is_new = _keep(connection, shop, phone, picture, decision, now)
                 planned += is_new

@@ -33,6 +33,8 @@ from followup.core.wall import start_of
 _A_YEAR = timedelta(days=366)
 # What wears together is looked ahead so far; then it is looked at again.
 _WORN_AHEAD_DAYS = 128
+# To find its day to so many costs as much as a look.
+_CLOSE_ENOUGH_DAYS = 4
 _FAR, _LONGEST_DAYS = date(9999, 1, 1), 100_000.0
 # What is reached within so little of a day may be a matter of rounding.
 _CLOSE_DAYS = 1e-6
@@ -167,10 +169,10 @@ def _worn_days(picture: CarPicture, mine: list[ItemCurve], today: date) -> Itera
     if first - rules.lead_days > high or not is_worth(high):
         yield _day(today, max(first - rules.lead_days, high))
         return
-    while high - low > 1:
+    while high - low > _CLOSE_ENOUGH_DAYS:
         middle = (low + high) // 2
         low, high = (low, middle) if is_worth(middle) else (middle, high)
-    yield today + timedelta(days=high)
+    yield today + timedelta(days=low + 1)
 
 
 def _known_on(picture: CarPicture, at: ItemAt) -> date | None:

@@ -7,11 +7,13 @@ What binds the number, whatever the car, is `number_rules.py` and comes first; w
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
-from followup.core.planning.hours import next_moment
+from followup.core.planning.hours import Where, next_moment
 from followup.core.planning.number_rules import about_reason, stops_of_number
 from followup.core.planning.picture import Because, CarPicture
+from followup.core.shop import Shop
 
 Stop = Callable[[CarPicture, datetime], Because | None]
 # A confirmed booking counts as standing until somebody wrote down whether it was kept, a day at most.
@@ -63,9 +65,32 @@ def is_booked(picture: CarPicture, now: datetime) -> Because | None:
 STOPS_OF_CAR: tuple[Stop, ...] = (tie_is_over, visit_is_open, is_booked)
 
 
+@dataclass(frozen=True)
+class _Asked:
+    """Where an hour fits at that instant by that shop's rules, as far as it was asked."""
+
+    shop: Shop
+    now: datetime
+    fits: dict[Where, bool]
+
+
+# A round of planning asks it of each reason of each phone, at one instant, of a few places: the last such is kept.
+_last_asked: _Asked | None = None
+
+
+def _fits_an_hour(shop: Shop, now: datetime, where: Where) -> bool:
+    global _last_asked
+    asked = _last_asked
+    if asked is None or asked.shop is not shop or asked.now != now:
+        asked = _last_asked = _Asked(shop, now, {})
+    if where not in asked.fits:
+        asked.fits[where] = next_moment("invite", now, shop, where) is not None
+    return asked.fits[where]
+
+
 def no_hour_fits(picture: CarPicture, now: datetime) -> Because | None:
     """No hour in three weeks is open in every zone where the phone may be."""
-    if next_moment("invite", now, picture.shop, picture.where) is None:
+    if not _fits_an_hour(picture.shop, now, picture.where):
         return Because("hours", "no hour fits every zone where the phone may be: held and shown")
     return None
 
