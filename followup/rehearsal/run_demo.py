@@ -103,7 +103,7 @@ def _wait_until_it_answers(demo: DemoShop, processes: list[subprocess.Popen[byte
         try:
             requests.get(f"{demo.address}/sign-in", timeout=2)
             return
-        except requests.ConnectionError:
+        except (requests.ConnectionError, requests.Timeout):
             _pause(0.1)
     told = (demo.folder / "log").read_text(encoding="utf-8", errors="replace")[-2000:]
     raise click.ClickException(f"The demo does not answer at {demo.address}. Its last words:\n{told}")

@@ -11,7 +11,16 @@ from datetime import date, datetime, timedelta
 
 from followup.core.item import Catalogue
 from followup.core.items import catalogue_of
-from followup.core.planning.slots import Taken, Wanted, free_times, hours_of, labor_left, why_not_free
+from followup.core.planning.slots import (
+    MissedTime,
+    Taken,
+    Wanted,
+    free_times,
+    hours_of,
+    labor_left,
+    missed_times,
+    why_not_free,
+)
 from followup.core.shop import Shop
 from followup.core.wall import day_of, start_of
 from followup.storage import corrections, requests, seen, shops, slots
@@ -58,6 +67,7 @@ class RequestPage:
     """All that an advisor needs for one request.
 
     `asked_time` is the one time that the customer chose, `asked_time_because` why it is not free (None: it is).
+    `missed` are the times that the customer named and that are not free.
     `replaces` is the booking that stands until this one is confirmed; `parts_known` False: ask once, then offer.
     `inbound_id` is the text that asked for it, where it came by text; `meant` what somebody said was meant by it.
     """
@@ -68,6 +78,7 @@ class RequestPage:
     asked_time: datetime | None
     asked_time_because: str | None
     parts_known: bool
+    missed: tuple[MissedTime, ...]
     moves: tuple[Move, ...]
     replaces: SeenBooking | None
     inbound_id: int | None
@@ -115,8 +126,8 @@ def look_at_request(store: Store, shop_id: int, request_id: int, now: datetime) 
             free=_free(shop, used, wanted, now),
             asked_time=asked,
             asked_time_because=why_not_free(shop, used, wanted, asked, now) if asked else None,
-            parts_known=row["parts"] in ("not_needed", "in_stock")
-            or bool(row["parts"] == "ordered" and row["parts_on"]),
+            parts_known=_are_parts_known(row),
+            missed=tuple(missed_times(shop, used, wanted, now)) if _are_parts_known(row) else (),
             moves=tuple(
                 Move(one["at"], one["who"], one["from_state"], one["to_state"], one["says"] or "")
                 for one in requests.moves_of_request(connection, request_id)
@@ -148,6 +159,10 @@ def _readings(
 ) -> tuple[tuple[str, str, SeenReading | None], ...]:
     last = seen.last_readings(connection, row["vehicle_id"], catalogue)
     return tuple((item, position, last.get((item, position))) for item, position in row["items"])
+
+
+def _are_parts_known(row: Row) -> bool:
+    return row["parts"] in ("not_needed", "in_stock") or bool(row["parts"] == "ordered" and row["parts_on"])
 
 
 def _free(shop: Shop, used: list[Taken], wanted: Wanted, now: datetime) -> tuple[FreeTime, ...]:

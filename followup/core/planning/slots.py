@@ -7,7 +7,7 @@ shuttle seats. Jobs have hours by skill; the shares and numbers are the shop's r
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
@@ -53,6 +53,16 @@ class Wanted:
     needs: frozenset[str] = frozenset()
     parts: Parts = Parts("not_needed")
     windows: tuple[Span, ...] = ()
+
+
+@dataclass(frozen=True)
+class MissedTime:
+    """A time, or a stretch from `start` to `end` (aware UTC), that a customer named and in which nothing is free;
+    `because` says what is missing at a time."""
+
+    start: datetime
+    end: datetime
+    because: str | None
 
 
 def hours_of(items: Iterable[Item]) -> dict[str, float]:
@@ -102,6 +112,15 @@ def why_not_free(shop: Shop, taken: Iterable[Taken], wanted: Wanted, start: date
     if span is None or not span[0] <= start < span[1]:
         return "the shop is closed then"
     return _full(shop, day, span, start, counted, wanted)
+
+
+def missed_times(shop: Shop, used: list[Taken], wanted: Wanted, now: datetime) -> Iterator[MissedTime]:
+    """Each time that was named and is not free: an advisor who is asked for it can say why."""
+    for opens, closes in wanted.windows:
+        if free_times(shop, used, replace(wanted, windows=((opens, closes),)), now, closes, most=1):
+            continue
+        is_one_time = closes - opens <= timedelta(minutes=shop.rules.check_in_minutes)
+        yield MissedTime(opens, closes, why_not_free(shop, used, wanted, opens, now) if is_one_time else None)
 
 
 def labor_left(shop: Shop, day: date, taken: Iterable[Taken]) -> dict[str, float]:

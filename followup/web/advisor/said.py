@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from datetime import date, datetime
 from typing import Any
 
+from followup.core.day_words import day_words, month_words
 from followup.core.forecast.first_due import FirstDue
 from followup.core.item import NOT_CHECKED
 from followup.core.items import BY_CODE
@@ -189,11 +190,21 @@ def measured(seen: Any) -> str:
     """The number of a reading as it was entered, or its words; `-` where it says nothing."""
     if seen.measured is not None:
         unit = seen.measured.unit
-        return f"{_plain(seen.measured.value)}{UNITS.get(unit, f' {unit}' if unit else '')}"
+        amount = f"{_plain(seen.measured.value)}{UNITS.get(unit, f' {unit}' if unit else '')}"
+        # A rotor is told by what is left of it: the number alone would be read as its thickness.
+        return f"{amount} above discard" if seen.item == "brake_rotor" else amount
     if seen.reading.not_checked is not None:
         return "-"
     told = [getattr(seen.reading, name) for name in WORDS_OF_READING]
-    return ", ".join(str(one).replace("_", " ") for one in told if one is not None) or "-"
+    return ", ".join(_in_words(one) for one in told if one is not None) or "-"
+
+
+def _in_words(told: object) -> str:
+    """A word without underscores, a month or a day as pages write it."""
+    if isinstance(told, date):
+        return day_words(told)
+    text = str(told)
+    return month_words(text) if re.fullmatch(r"\d{4}-\d{2}", text) else text.replace("_", " ")
 
 
 def not_checked(seen: Any) -> str:

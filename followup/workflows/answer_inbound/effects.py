@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable
-from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
 
@@ -21,38 +20,12 @@ from followup.core.wall import day_of, to_utc
 from followup.storage import alerts, consents, inspections, outbox, people, requests, slots, stops
 from followup.storage.rows import Row
 from followup.storage.store import Connection
+from followup.workflows.answer_inbound.doing import Doing as _Doing
+from followup.workflows.answer_inbound.doing import ItemAt
 from followup.workflows.answer_inbound.thread import Thread
 
 CLOCKS_DIFFER = timedelta(seconds=5)
 WHO = "customer"
-
-
-@dataclass
-class _Doing:
-    """One reply that is being carried out; `made_request` and `raised` are filled in by the effects before."""
-
-    connection: Connection
-    thread: Thread
-    reply: ReplyOut
-    secret: str
-    request_id: int | None = None
-    raised: int | None = None
-
-    @property
-    def now(self) -> datetime:
-        return self.thread.now
-
-    @property
-    def shop_id(self) -> int:
-        return self.thread.shop.id
-
-    @property
-    def today(self) -> date:
-        return day_of(self.now, self.thread.shop.zone)
-
-    @property
-    def cause(self) -> str:
-        return f"inbound:{self.thread.inbound['id']}"
 
 
 def carry_out(
@@ -119,7 +92,7 @@ def _facts(doing: _Doing) -> dict[str, Any]:
     thread, reply = doing.thread, doing.reply
     booked = thread.booking["slot_at"].isoformat() if thread.booking else None
     return {
-        "items": thread.about.get("items", []),
+        "items": doing.done_items() if reply.meanings[0] == "done" else doing.told_items(),
         "advised": thread.about.get("advised", []),
         "wanted": [one.model_dump(mode="json") for one in reply.times],
         "time": booked,
@@ -277,11 +250,11 @@ def _narrow(doing: _Doing, effect: do.NarrowConsent) -> None:
     stops.narrow(doing.connection, doing.shop_id, entry, doing.secret, WHO)
 
 
-def _rest(doing: _Doing, because: str, until: date | None) -> None:
+def _rest(doing: _Doing, items: Iterable[ItemAt], because: str, until: date | None) -> None:
     thread = doing.thread
     if thread.vehicle is None:
         return
-    for item, position in thread.about.get("items", []):
+    for item, position in items:
         inspections.add_rest(
             doing.connection, shop_id=doing.shop_id, vehicle_id=thread.vehicle["id"], item=item, position=position,
             because=because, from_on=doing.today, until=until, inbound_id=thread.inbound["id"],
@@ -293,11 +266,11 @@ def _rest(doing: _Doing, because: str, until: date | None) -> None:
 
 
 def _rest_items(doing: _Doing, effect: do.RestItems) -> None:
-    _rest(doing, effect.because, effect.until)
+    _rest(doing, doing.told_items(), effect.because, effect.until)
 
 
 def _note_done(doing: _Doing, _effect: do.NoteDone) -> None:
-    _rest(doing, "done", None)
+    _rest(doing, doing.done_items(), "done", None)
 
 
 def _end_tie(doing: _Doing, effect: do.EndTie) -> None:

@@ -14,9 +14,10 @@ from followup.core.wording_facts import FactValue
 from followup.storage import outbox
 from followup.storage.advisories import advisories_of_vehicle
 from followup.storage.rows import Row
+from followup.storage.told_lines import worth_a_line
 from followup.wording import advisory_fact, item_fact, measured_phrase, service_fact
 from followup.wording.shipped import phrase_file
-from followup.workflows.send_texts.short import MOST_LINES, weight, worth_a_line
+from followup.workflows.send_texts.short import MOST_LINES, weight
 from followup.workflows.send_texts.telling import Telling
 
 

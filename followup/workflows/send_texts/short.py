@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date, timedelta
 from typing import Any
 
 from followup.core.item import Item
@@ -14,18 +13,6 @@ from followup.wording import render
 
 # Items with a line of their own; what else belongs in the visit is named in one more.
 MOST_LINES = 3
-# What is likely due within this time may stand in an invite beside what is due now.
-SOON = timedelta(days=120)
-
-
-def worth_a_line(kind: str, rows: list[Row], today: date) -> list[Row]:
-    """An invite speaks of what is due or comes soon; what is far off is said only where there is nothing else."""
-    soon = [row for row in rows if row["body"]["is_past"] or _is_soon(row["body"]["likely"], today)]
-    return soon if soon and kind == "invite" else rows
-
-
-def _is_soon(likely: str | None, today: date) -> bool:
-    return likely is not None and date.fromisoformat(likely) <= today + SOON
 
 
 def weight(item: Item, rows: list[Row]) -> tuple[bool, bool]:

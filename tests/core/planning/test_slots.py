@@ -14,7 +14,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from followup.core.items import ALL
-from followup.core.planning.slots import Parts, Taken, Wanted, free_times, hours_of, labor_left, why_not_free
+from followup.core.planning.slots import (
+    Parts,
+    Taken,
+    Wanted,
+    free_times,
+    hours_of,
+    labor_left,
+    missed_times,
+    why_not_free,
+)
 from followup.core.shop import Shop, is_open
 from tests.core.planning.cars import SHOP, shop
 
@@ -164,3 +173,17 @@ def test_taking_a_free_time_breaks_no_limit(taken: list[Taken], wanted: Wanted) 
         assert why_not_free(SHOP, after, wanted, start, NOW) is not None, "one advisor checks in one car"
         if "loaner" in wanted.needs:
             assert sum("loaner" in one.needs for one in after) <= SHOP.rules.loaners
+
+
+def test_a_time_that_was_named_and_is_not_free_says_why() -> None:
+    """Who waits for five hours of work cannot come at three: the advisor who offers another time knows what to say."""
+    three, morning = at("2026-03-10T15:00"), at("2026-03-10T08:00")
+    point = (three, three + timedelta(minutes=SHOP.rules.check_in_minutes))
+    waits = Wanted({"brakes": 3.0, "general": 2.0}, frozenset({"wait"}), windows=(point, (morning, three)))
+    (missed,) = missed_times(SHOP, [], waits, NOW)
+    assert (missed.start, missed.because) == (three, "the work would not be done before closing")
+    full = [Taken(morning, {"brakes": 6.0})]
+    by_point, by_stretch = missed_times(SHOP, full, waits, NOW)
+    assert by_point.because == "not enough labor hours (brakes) on that day"
+    assert (by_stretch.start, by_stretch.end, by_stretch.because) == (morning, three, None)
+    assert list(missed_times(SHOP, [], replace(waits, needs=frozenset()), NOW)) == []
