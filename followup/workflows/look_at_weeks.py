@@ -31,9 +31,14 @@ class WeekOf:
     placed: float
 
     @property
+    def used(self) -> float:
+        """What is booked and expected of it."""
+        return self.booked + self.out + self.placed
+
+    @property
     def is_over(self) -> bool:
         """Whether more is booked and expected than the week holds."""
-        return self.booked + self.out + self.placed > self.holds + 1e-6
+        return self.used > self.holds + 1e-6
 
 
 @dataclass(frozen=True)
