@@ -51,6 +51,8 @@ def fullest_words(seen: WeeksPage) -> str:
     )
     if one is None:
         return "No week has hours or check-in times: they are set under When we text."
+    if not one.used:
+        return "Nothing is booked or expected yet."
     what = "check-in times" if name == CHECK_IN else f"labor hours, {SKILLS.get(name, name).lower()}"
     return f"The fullest is the week of {week_words(one.begins_on)}: {hours(one.used)} of {hours(one.holds)} {what}."
 
