@@ -14,7 +14,7 @@ from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
-from rapidfuzz import fuzz
+from rapidfuzz import fuzz, process
 from scipy.optimize import minimize
 from scipy.special import expit, log_expit
 
@@ -24,7 +24,7 @@ from followup.core.replies.contract import ReplyIn
 from followup.core.replies.plain import make_plain
 from followup.core.replies.understand import read_situation, understand
 from tests.replies.contract_cases import Case
-from tests.replies.labeled_sets import KEPT, lines
+from tests.replies.labeled_sets import KEPT, THUMBS, lines
 from tests.replies.reading import CONTEXTS, NOW
 from tests.replies.test_contract import result
 
@@ -65,11 +65,11 @@ def read_samples(cases: Sequence[Case]) -> list[Sample]:
 def groups_of(samples: Sequence[Sample]) -> list[int]:
     """A number for each sample, the same for near-duplicates."""
     groups = list(range(len(samples)))
-    for one in range(len(samples)):
-        for other in range(one):
-            if fuzz.token_set_ratio(samples[one].text, samples[other].text) >= NEAR:
-                old, new = groups[one], groups[other]
-                groups = [new if group == old else group for group in groups]
+    texts = [one.text for one in samples]
+    alike = process.cdist(texts, texts, scorer=fuzz.token_set_ratio, score_cutoff=NEAR, dtype=np.uint8)
+    for one, other in zip(*np.nonzero(np.tril(alike, -1)), strict=True):
+        old, new = groups[int(one)], groups[int(other)]
+        groups = [new if group == old else group for group in groups]
     return groups
 
 
@@ -120,7 +120,7 @@ def show(title: str, said: Numbers, y: Numbers) -> None:
 
 def fitted_on() -> list[Sample]:
     """What the weights are fitted on: replies by which no list was mended and no likeness fitted."""
-    return read_samples([case for name in KEPT.values() for case in lines(name)])
+    return read_samples([case for name in (*KEPT.values(), *THUMBS.values()) for case in lines(name)])
 
 
 def as_numbers(samples: Sequence[Sample], names: Sequence[str]) -> tuple[Numbers, Numbers]:
@@ -140,9 +140,11 @@ def main() -> None:
     print("}")
     said = cross_validated(x, y, groups_of(samples))
     show("cross-validated", said, y)
-    english = len(read_samples(lines(KEPT["English"])))
-    show("of these, in English", said[:english], y[:english])
-    show("of these, in Spanish", said[english:], y[english:])
+    start = 0
+    for name in (*KEPT.values(), *THUMBS.values()):
+        end = start + len(read_samples(lines(name)))
+        show(f"of these, {name}", said[start:end], y[start:end])
+        start = end
 
 
 if __name__ == "__main__":

@@ -25,6 +25,8 @@ from tests.replies.contract_cases import Case
 FOLDER = Path(__file__).parent / "labeled_lines"
 KEPT = {"English": "english_kept", "Spanish": "spanish_kept"}
 """By these nothing was mended and nothing fitted but certainty: they judge."""
+THUMBS = {"English": "english_thumbs", "Spanish": "spanish_thumbs"}
+"""Noisy replies, written before the reader of that day was looked at; certainty alone is fitted on them."""
 WHOLE = {
     "English": (
         "english_hard",
