@@ -141,6 +141,9 @@ _NOT_THE_BOOKING = phrases(
     r"if i (?:have to |need to )?cancel",
     r"(?:can|could|may) i cancel (?:any ?time|later|if|free)",
     r"cancel\w* (?:\w+ ){0,3}(?:suscripcion|mensajes|textos)",
+    # somebody else, by name, no longer comes along
+    r"(?<=, )(?!(?:i|we|it|she|he|they|so|but|and|sorry|just|really|probably|car|truck) )[a-z]+ wont be "
+    r"(?:there|coming)(?: along)? anymore",
 )
 _KEYWORD = whole(r"cancel", r"cancelar", r"cancelen?")
 _TODAY_ONLY = phrases(
