@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, date, datetime, time
+from functools import lru_cache
 from zoneinfo import ZoneInfo
 
 
@@ -17,6 +18,7 @@ def to_wall(at: datetime, zone: str) -> datetime:
     return at.astimezone(ZoneInfo(zone)).replace(tzinfo=None)
 
 
+@lru_cache(maxsize=4096)
 def day_of(at: datetime, zone: str) -> date:
     """The day that the calendar shows there at that instant."""
     return to_wall(at, zone).date()

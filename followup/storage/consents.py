@@ -28,7 +28,7 @@ _LEDGER = tables.consents.c
 _LINES = (
     select(tables.consents)
     .where(
-        _LEDGER.shop_id == rows.given("shop_id"),
+        rows.beside(_LEDGER.shop_id) == rows.given("shop_id"),
         or_(_LEDGER.number.in_(rows.among("numbers")), _LEDGER.number_hash.in_(rows.among("hashes"))),
     )
     .order_by(_LEDGER.at, _LEDGER.id)
@@ -91,7 +91,7 @@ def append(connection: Connection, shop_id: int, entry: ConsentEntry, secret: st
     know_again(connection, shop_id, entry.number, secret)
     if entry.event == "given":
         same = select(table.c.id).where(
-            table.c.shop_id == shop_id,
+            rows.beside(table.c.shop_id) == shop_id,
             table.c.number == entry.number,
             table.c.event == "given",
             table.c.given_on == entry.given_on,

@@ -51,12 +51,12 @@ _TIMES = (
     .where(_READ.phone_id.in_(rows.among("phone_ids")))
     .group_by(_READ.phone_id)
 )
-_CONVERSATIONS = (
-    select(tables.conversations)
-    .where(tables.conversations.c.shop_id == rows.given("shop_id"))
-    .order_by(desc(tables.conversations.c.changed_at))
+_THREADS = tables.conversations.c
+_NEWEST_FIRST = select(tables.conversations).order_by(desc(_THREADS.changed_at))
+_CONVERSATIONS = _NEWEST_FIRST.where(_THREADS.shop_id == rows.given("shop_id"))
+_CONVERSATIONS_OF = _NEWEST_FIRST.where(
+    rows.beside(_THREADS.shop_id) == rows.given("shop_id"), _THREADS.phone_id.in_(rows.among("phone_ids"))
 )
-_CONVERSATIONS_OF = _CONVERSATIONS.where(tables.conversations.c.phone_id.in_(rows.among("phone_ids")))
 
 _INBOUND = tables.inbound.c
 _WAITING = (

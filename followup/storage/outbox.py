@@ -310,19 +310,22 @@ def _invites() -> Select[Any]:
         vehicles, table.c.vehicle_id == vehicles.c.id
     )
     at = func.coalesce(table.c.sent_at, table.c.due_at)
-    is_one = (_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.kind == "invite")
     may_leave = or_(_TEXTS.state != "planned", _TEXTS.valid_until.is_(None), _TEXTS.valid_until > rows.given("now"))
     return (
         select(table)
         .add_columns(reasons.c.raised_by, vehicles.c.code.label("vehicle_code"))
         .select_from(joined)
-        .where(*is_one, _TEXTS.state.not_in(("dropped", "failed")), at >= rows.given("since"), may_leave)
+        .where(
+            _TEXTS.kind == "invite", _TEXTS.state.not_in(("dropped", "failed")), at >= rows.given("since"), may_leave
+        )
         .order_by(at, table.c.id)
     )
 
 
-_INVITES = _invites()
-_INVITES_OF_PHONES = _INVITES.where(_TEXTS.phone_id.in_(rows.among("phone_ids")))
+_INVITES = _invites().where(_TEXTS.shop_id == rows.given("shop_id"))
+_INVITES_OF_PHONES = _invites().where(
+    rows.beside(_TEXTS.shop_id) == rows.given("shop_id"), _TEXTS.phone_id.in_(rows.among("phone_ids"))
+)
 
 
 def told_about(connection: Connection, text: Row, since: datetime) -> tuple[datetime, ...]:

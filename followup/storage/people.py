@@ -27,14 +27,17 @@ _TIES = (
     .order_by(tables.persons.c.id)
 )
 _HAS = tables.ties.c
-_CARS = (
+_ALL_CARS = (
     select(tables.vehicles)
     .add_columns(_HAS.person_id)
     .select_from(tables.vehicles.join(tables.ties, _HAS.vehicle_id == tables.vehicles.c.id))
-    .where(_HAS.shop_id == rows.given("shop_id"), _HAS.to_on.is_(None), _HAS.role != "payer")
+    .where(_HAS.to_on.is_(None), _HAS.role != "payer")
     .order_by(tables.vehicles.c.id)
 )
-_CARS_OF_PERSONS = _CARS.where(_HAS.person_id.in_(rows.among("person_ids")))
+_CARS = _ALL_CARS.where(_HAS.shop_id == rows.given("shop_id"))
+_CARS_OF_PERSONS = _ALL_CARS.where(
+    rows.beside(_HAS.shop_id) == rows.given("shop_id"), _HAS.person_id.in_(rows.among("person_ids"))
+)
 
 # A database takes only so many values in one statement.
 _AT_ONCE = 1_000

@@ -74,13 +74,14 @@ def load_shop(connection: Connection, shop_id: int) -> Shop:
     neither the shop's row nor the newest of its versions and own items is another.
     """
     found = _state(connection, shop_id)
-    known, state = _known(connection), tuple(found.values())
-    if known is None or shop_id not in known or known[shop_id][0] != state:
-        shop = _read_shop(connection, shop_id, found)
-        if known is None:
-            return shop
+    known, state = _KNOWN.setdefault(connection.engine, {}), tuple(found.values())
+    if shop_id in known and known[shop_id][0] == state:
+        return known[shop_id][1]
+    shop = _read_shop(connection, shop_id, found)
+    if connection.get_execution_options().get("followup_reader", False):
+        # What a transaction that writes sees of its own may be undone.
         known[shop_id] = (state, shop)
-    return known[shop_id][1]
+    return shop
 
 
 def state_of_shop(connection: Connection, shop_id: int) -> tuple[Any, ...]:
@@ -93,13 +94,6 @@ def _state(connection: Connection, shop_id: int) -> Row:
     if found is None:
         raise LookupError(f"There is no shop {shop_id}.")
     return found
-
-
-def _known(connection: Connection) -> dict[int, tuple[tuple[Any, ...], Shop]] | None:
-    """What was read of that database before; None within a transaction that writes, for it may be undone."""
-    if not connection.get_execution_options().get("followup_reader", False):
-        return None
-    return _KNOWN.setdefault(connection.engine, {})
 
 
 def _read_shop(connection: Connection, shop_id: int, found: Row) -> Shop:

@@ -97,7 +97,7 @@ ties = Table(
 # Append-only, by the database itself: what stands is played from it (core/consent.py). When a person is deleted, the
 # number and the words go; the keyed hash, the time and the kind stay without end.
 consents = Table(
-    "consents", metadata, key(), shop(), word("number", needed=False), word("number_hash", indexed=True),
+    "consents", metadata, key(), shop(), word("number", needed=False, indexed=True), word("number_hash", indexed=True),
     word("event"), data("covers"), at("at"), _on("given_on"), word("how"), words("words"), word("words_version"),
     word("language"), _flag("is_own_and_adult"), word("because"), word("kept_by"),
     one_of("event", ("given", "narrowed", "taken_back", "given_again")),

@@ -249,7 +249,6 @@ class _Http:
     is_async = False
 
     def __init__(self, address: str, seconds: tuple[float, float]) -> None:
-        from requests.adapters import HTTPAdapter
         from twilio.http.http_client import TwilioHttpClient  # type: ignore[import-untyped]  # ships no types
 
         # The client's log would hold numbers.
@@ -260,7 +259,7 @@ class _Http:
         self._client.timeout = seconds
         # A proxy of the environment is for real addresses.
         self._client.session.trust_env = not is_loopback(address)
-        self._adapter = HTTPAdapter(pool_maxsize=32, max_retries=0)
+        self._adapter = _adapter_of(address)
         for scheme in ("https://", "http://"):
             self._client.session.mount(scheme, self._adapter)
         # Proxies and certificates of the environment, which are otherwise looked for with every request.
@@ -298,6 +297,30 @@ class _Http:
         post.headers = CaseInsensitiveDict({**headers, **own})
         response = self._adapter.send(post, **self._way)
         return Response(response.status_code, response.text, response.headers)
+
+
+def _adapter_of(address: str) -> Any:
+    """The session's way to one address: which pool of connections a request takes, and which certificates that one
+    trusts, is found once and not with every request."""
+    from requests.adapters import HTTPAdapter
+
+    class OneAddress(HTTPAdapter):
+        pool: Any = None
+        verified: Any = None
+
+        def get_connection_with_tls_context(self, request: Any, *how: Any, **others: Any) -> Any:
+            if not request.url.startswith(f"{address}/"):
+                return super().get_connection_with_tls_context(request, *how, **others)
+            if self.pool is None:
+                self.pool = super().get_connection_with_tls_context(request, *how, **others)
+            return self.pool
+
+        def cert_verify(self, conn: Any, *how: Any) -> None:
+            if conn is not self.verified:
+                super().cert_verify(conn, *how)  # type: ignore[no-untyped-call]  # the library's own types end here
+                self.verified = conn
+
+    return OneAddress(pool_maxsize=32, max_retries=0)
 
 
 def _never_left(error: Exception) -> bool:

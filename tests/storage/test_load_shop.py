@@ -29,6 +29,8 @@ def test_what_was_changed_is_read_anew_and_what_was_undone_never_was(database_ur
         raise RuntimeError("undone")
     assert _read(store, shop_id).rules == first.rules
     with store.write() as connection:
+        assert shops.load_shop(connection, shop_id) is first
+    with store.write() as connection:
         shops.save_rules(connection, shop_id, later, "kim", BEGIN, "more time")
     assert _read(store, shop_id).rules.lead_days == later.lead_days
     with store.write() as connection:

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
+from functools import lru_cache
 from zoneinfo import ZoneInfo
 
 from followup.core.planning.state_hours import narrowed_by
@@ -20,6 +21,7 @@ SUNDAY = 6
 LOOK_AHEAD_DAYS = 21
 _MOSTLY_WITHIN_DAYS = 3
 Span = tuple[datetime, datetime]
+States = tuple[str | None, str | None]
 _DAY = timedelta(days=1)
 
 
@@ -46,13 +48,9 @@ def may_leave(kind: str, at: datetime, shop: Shop, where: Where) -> Verdict:
         return Verdict(True, "hours", "answers leave at any hour")
     for zone in _zones(shop, where):
         local = at.astimezone(ZoneInfo(zone))
-        closed = _closed_because(kind, local.date(), shop, where)
-        if closed:
-            return Verdict(False, "hours", f"{closed} in {zone}")
-        window = _window(kind, local.date(), shop, where)
-        span = window and (instant(local.date(), window[0], zone), instant(local.date(), window[1], zone))
-        if window is None or span is None or not span[0] <= at < span[1]:
-            return Verdict(False, "hours", f"it is {local:%H:%M:%S} in {zone}; {_in_words(kind, window)}")
+        span = _span(kind, local.date(), zone, shop, where)
+        if span is None or not span[0] <= at < span[1]:
+            return Verdict(False, "hours", _why_not(kind, local, zone, shop, where))
     return Verdict(True, "hours", "within the hours of every zone where the phone may be")
 
 
@@ -106,8 +104,29 @@ def _zones(shop: Shop, where: Where) -> tuple[str, ...]:
     return tuple(dict.fromkeys((shop.zone, *where.zones)))
 
 
+def _why_not(kind: str, local: datetime, zone: str, shop: Shop, where: Where) -> str:
+    states = (shop.state, where.state)
+    closed = _closed_because(kind, local.date(), shop.country, states)
+    if closed:
+        return f"{closed} in {zone}"
+    window = _window(kind, local.date(), _hours_of(kind, local.date(), shop), shop.country, states)
+    return f"it is {local:%H:%M:%S} in {zone}; {_in_words(kind, window)}"
+
+
+def _hours_of(kind: str, day: date, shop: Shop) -> tuple[time, time] | None:
+    return hours_on(shop.rules.invite_hours if kind == "invite" else shop.rules.visit_text_hours, day)
+
+
 def _span(kind: str, day: date, zone: str, shop: Shop, where: Where) -> Span | None:
-    window = None if _closed_because(kind, day, shop, where) else _window(kind, day, shop, where)
+    return _span_of(kind, day, zone, _hours_of(kind, day, shop), shop.country, (shop.state, where.state))
+
+
+@lru_cache(maxsize=4096)
+def _span_of(
+    kind: str, day: date, zone: str, hours: tuple[time, time] | None, country: str, states: States
+) -> Span | None:
+    """Kept, since numbers share their zones and states, and each text asks for its hours three times."""
+    window = None if _closed_because(kind, day, country, states) else _window(kind, day, hours, country, states)
     return (instant(day, window[0], zone), instant(day, window[1], zone)) if window else None
 
 
@@ -118,27 +137,28 @@ def _overlap(one: Iterable[Span], other: list[Span]) -> Iterable[Span]:
                 yield max(opens, from_at), min(closes, to_at)
 
 
-def _closed_because(kind: str, day: date, shop: Shop, where: Where) -> str | None:
+def _closed_because(kind: str, day: date, country: str, states: States) -> str | None:
     """Sundays and holidays are closed for invites everywhere, whatever hours the shop sets: those of the country and
     of both states."""
     if kind != "invite":
         return None
     if day.weekday() == SUNDAY:
         return "no invites on a Sunday"
-    for state in dict.fromkeys((shop.state, where.state)):
-        name = public_holidays(shop.country, state, day.year).get(day)
+    for state in dict.fromkeys(states):
+        name = public_holidays(country, state, day.year).get(day)
         if name:
             return f"no invites on a holiday ({name})"
     return None
 
 
-def _window(kind: str, day: date, shop: Shop, where: Where) -> tuple[time, time] | None:
-    hours = hours_on(shop.rules.invite_hours if kind == "invite" else shop.rules.visit_text_hours, day)
+def _window(
+    kind: str, day: date, hours: tuple[time, time] | None, country: str, states: States
+) -> tuple[time, time] | None:
     if hours is None:
         return None
     opens, closes = max(hours[0], LEGAL_FROM), min(hours[1], LEGAL_TO)
-    if shop.country == "US":
-        opens, closes = narrowed_by((shop.state, where.state), day, opens, closes, is_invite=kind == "invite")
+    if country == "US":
+        opens, closes = narrowed_by(states, day, opens, closes, is_invite=kind == "invite")
     return (opens, closes) if opens < closes else None
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import date, datetime
-from zoneinfo import ZoneInfo
+from functools import cached_property
 
 from followup.core.advisories import Advisory
 from followup.core.consent import ConsentStanding
@@ -14,6 +14,7 @@ from followup.core.planning.hours import Where
 from followup.core.planning.state_hours import state_of
 from followup.core.shop import Shop
 from followup.core.visit import Recommendation, Visit, Work
+from followup.core.wall import day_of
 
 ItemAt = tuple[str, str]
 """An item's code and its position ("" where it has none)."""
@@ -146,7 +147,7 @@ class NumberPicture:
 
     def day(self, now: datetime) -> date:
         """The shop's day at that instant."""
-        return now.astimezone(ZoneInfo(self.shop.zone)).date()
+        return day_of(now, self.shop.zone)
 
 
 @dataclass(frozen=True)
@@ -192,7 +193,7 @@ class CarPicture:
     hour: HourPicture | None = None
     set_change: SetChange | None = None
 
-    @property
+    @cached_property
     def of_number(self) -> NumberPicture:
         """What of it decides about the number, whatever the car."""
         return NumberPicture(
@@ -208,7 +209,7 @@ class CarPicture:
 
     def day(self, now: datetime) -> date:
         """The shop's day at that instant."""
-        return now.astimezone(ZoneInfo(self.shop.zone)).date()
+        return day_of(now, self.shop.zone)
 
     def last_closed(self) -> Visit | None:
         """The visit that closed last."""

@@ -66,9 +66,9 @@ def send_texts(
         reached("expired released")
     done = Round(sender.rests_until if _still_rests(sender.rests_until, now()) else None)
     with handing_over(store, sender, now, done) as hand_over:
-        begun, segments_ahead, more_wait = 0, 1, False
+        begun, segments_ahead, more_wait, together = 0, 1, False, most_together(sender)
         while begun < most:
-            room = min(hand_over.wait_for_room(for_several=more_wait), most_together(sender), most - begun)
+            room = min(hand_over.wait_for_room(for_several=more_wait), together, most - begun)
             if sender.is_over() or done.rests_until is not None:
                 break
             if not _wait_for_pace(store, shop_id, number, sender, segments_ahead):
@@ -76,7 +76,7 @@ def send_texts(
             claimed = _claim_next(store, shop_id, now(), worker, sender.holds_back, room)
             if not claimed:
                 break
-            begun, more_wait = begun + len(claimed), len(claimed) == room > 1
+            begun, more_wait = begun + len(claimed), len(claimed) == room and together > 1
             made = _make_ready_or_fail(store, shop_id, sender, now, claimed)
             done.count(other=len(claimed) - len(made.ready))
             segments_ahead = made.waits_for or 1

@@ -34,8 +34,10 @@ from followup.workflows.send_texts.outcome import Receipts, keep_doubt, keep_ref
 LONGEST_CALL = timedelta(seconds=35)
 # Longer, so that a claim never runs out under a living worker.
 LEASE = timedelta(seconds=60)
-# So long it is waited for several calls to end, so that as many texts are made ready together.
+# So long it is waited for half of all calls to end, so that as many texts are made ready together; where that was
+# enough, for all of them, as long as they end within so long of each other.
 A_MOMENT_SECONDS = 0.05
+ONE_UPON_ANOTHER_SECONDS = 0.005
 # How often and how long it is tried to keep an outcome while the database is away.
 TRIES_TO_KEEP = 90
 TRIES_AT_THE_END = 3
@@ -96,17 +98,29 @@ class Room:
     """How many calls may begin; each that ends makes room again."""
 
     def __init__(self, places: int) -> None:
-        self._free, self._half = places, (places + 1) // 2
+        self._free, self._places, self._half = places, places, (places + 1) // 2
         self._changed = threading.Condition()
 
     def wait(self, *, for_several: bool) -> int:
-        """Wait until a call may begin, and a moment longer for half of all, where several are made ready for less than
-        each alone; how many may begin."""
+        """Wait until a call may begin, and a moment longer for several, since they are made ready for less than each
+        alone; how many may begin.
+
+        For half of all, so that one half is made ready while the other half's provider takes its time. Where it takes
+        none, waiting for the others costs nothing: for all of them.
+        """
         with self._changed:
             if for_several:
-                self._changed.wait_for(lambda: self._free >= self._half, A_MOMENT_SECONDS)
+                if self._changed.wait_for(self._half_is_free, A_MOMENT_SECONDS):
+                    while self._free < self._places and self._changed.wait(ONE_UPON_ANOTHER_SECONDS):
+                        pass
+                else:
+                    self._changed.wait_for(lambda: self._free > 0)
+                    self._changed.wait_for(self._half_is_free, A_MOMENT_SECONDS)
             self._changed.wait_for(lambda: self._free > 0)
             return self._free
+
+    def _half_is_free(self) -> bool:
+        return self._free >= self._half
 
     def take(self, calls: int) -> None:
         """So many begin."""
@@ -169,7 +183,8 @@ def handing_over(store: Store, sender: Sender, now: Callable[[], datetime], done
 
     def work(row: Row, ready: OutgoingText) -> None:
         try:
-            _hand_over(store, sender, now, done, receipts, row, ready)
+            with receipts.call():
+                _hand_over(store, sender, now, done, receipts, row, ready)
         except BaseException as error:
             failed.append(error)
             if pool is None:

@@ -7,6 +7,8 @@ from __future__ import annotations
 
 import logging
 import threading
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from random import Random
@@ -25,6 +27,8 @@ MOST_REFUSALS = 5
 BACK_OFF = timedelta(minutes=2)
 IN_LINE = timedelta(seconds=30)
 LONGEST_BACK_OFF = timedelta(minutes=30)
+# So long a receipt waits for those of other calls: a small part of what a call to a provider takes.
+TOGETHER_SECONDS = 0.003
 
 _LOG = logging.getLogger(__name__)
 
@@ -36,34 +40,58 @@ class _Kept:
     row: Row
     receipt: SentReceipt
     at: datetime
+    is_written: bool = False
     failed: BaseException | None = None
 
 
 class Receipts:
-    """Keeps that the provider took texts. Calls that end while another one's receipt is written are kept together in
-    the next transaction; none goes on before its own is on the disk."""
+    """Keeps that the provider took texts. Calls that end shortly after each other, or while another one's receipt is
+    written, are kept together in one transaction; none goes on before its own is on the disk."""
 
     def __init__(self, store: Store) -> None:
         self._store = store
         self._waiting: list[_Kept] = []
-        self._adding, self._writing = threading.Lock(), threading.Lock()
+        self._under_way = 0
+        self._changed, self._writing = threading.Condition(), threading.Lock()
+
+    @contextmanager
+    def call(self) -> Iterator[None]:
+        """A call, up to the end of keeping what it said."""
+        self._add(1)
+        try:
+            yield
+        finally:
+            self._add(-1)
+
+    def _add(self, calls: int) -> None:
+        with self._changed:
+            self._under_way += calls
+            self._changed.notify_all()
 
     def keep(self, row: Row, receipt: SentReceipt, now: datetime) -> None:
         """The provider took it."""
         mine = _Kept(row, receipt, now)
-        with self._adding:
+        with self._changed:
             self._waiting.append(mine)
+            self._changed.notify_all()
         with self._writing:
-            with self._adding:
-                together, self._waiting = self._waiting, []
-            if together:
-                self._write(together)
+            if not mine.is_written:
+                self._write(self._together())
         if mine.failed is not None:
             raise mine.failed
         reached("outcome kept")
 
+    def _together(self) -> list[_Kept]:
+        """What waits to be written now: that of all calls, where they end within a moment."""
+        with self._changed:
+            self._changed.wait_for(lambda: len(self._waiting) >= self._under_way, TOGETHER_SECONDS)
+            together, self._waiting = self._waiting, []
+        return together
+
     def _write(self, together: list[_Kept]) -> None:
         """Write them in one transaction. Where one of them spoils it, each gets its own."""
+        for one in together:
+            one.is_written = True
         owners = {one.receipt.provider_id: one.row["id"] for one in together}
         try:
             with self._store.write() as connection:
