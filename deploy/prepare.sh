@@ -7,8 +7,10 @@ cd -- "$root" || exit 1
 venv=$root/.venv
 python=$venv/bin/python
 log=$venv/install.log
-# Bytecode and caches lie inside .venv, so that the checkout stays as it was.
+# Bytecode and caches lie inside .venv, so that the checkout stays as it was. Where the machine asks for no bytecode it
+# is written there all the same: else every process compiles all it imports anew, which takes it seconds.
 cache=$venv/cache
+unset PYTHONDONTWRITEBYTECODE
 # Without a HOME, pip and others would put their caches into the checkout.
 [ -n "${HOME-}" ] || export HOME="$cache/home"
 oldest=3.11

@@ -28,7 +28,6 @@ from followup.transports.transport import (
     Transport,
     UnusableHook,
 )
-from followup.workflows.answer_inbound import answer_inbound, answer_waiting
 from followup.workflows.forecast_windows import forecast_news, forecast_windows
 from followup.workflows.keep_inbound import keep_foreign, keep_inbound, keep_missed
 from followup.workflows.keep_inspections import KeptLine, keep_inspections
@@ -112,6 +111,8 @@ class House:
         return True
 
     def _answer(self, inbound_id: int) -> None:
+        from followup.workflows.answer_inbound import answer_inbound  # read by others than the pages
+
         try:
             answer_inbound(self.store, inbound_id, self.now(), self.ledger_secret)
         except Exception:
@@ -131,15 +132,9 @@ class House:
 
     # Coming in ---------------------------------------------------------------------------------------------------
     def keep_inspections(
-        self,
-        shop_id: int,
-        lines: Iterable[str],
-        kept_by: str,
-        *,
-        accepts_doubtful: bool = False,
-        is_check: bool = False,
-        is_by_hand: bool = False,
-    ) -> Iterator[KeptLine]:
+        self, shop_id: int, lines: Iterable[str], kept_by: str, *, accepts_doubtful: bool = False,
+        is_check: bool = False, is_by_hand: bool = False,
+    ) -> Iterator[KeptLine]:  # fmt: skip
         """Keep lines of the inspection contract; call `forecast` afterwards."""
         return keep_inspections(
             self.store, shop_id, lines, self.now(), kept_by, self.ledger_secret, accepts_doubtful=accepts_doubtful,
@@ -191,6 +186,8 @@ class House:
 
     def answer(self, shop_id: int) -> int:
         """Answer texts that were kept but not answered."""
+        from followup.workflows.answer_inbound import answer_waiting
+
         return answer_waiting(self.store, shop_id, self.now(), self.ledger_secret)
 
     def hear(self, shop_id: int) -> int:

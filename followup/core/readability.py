@@ -8,6 +8,7 @@ Syllables are counted by rules of our own; the tests hold them against a pronoun
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 _WORD = re.compile(r"[^\W\d_]+(?:['’][^\W\d_]+)*|\d[\d.,/:-]*")
 _SENTENCE_END = re.compile(r"[.!?]+(?=\s|$)|\n+")
@@ -47,6 +48,7 @@ def sentences_of(text: str) -> list[str]:
     return [part for part in _SENTENCE_END.split(text) if part and _WORD.search(part)]
 
 
+@lru_cache(maxsize=4096)
 def syllables_en(word: str) -> int:
     """Syllables of one English word, at least 1; a number counts 1."""
     plain = word.lower().replace("’", "'")

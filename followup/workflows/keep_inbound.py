@@ -19,7 +19,6 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
-from followup.core.conversation.listen import stops_first
 from followup.phone_numbers import NotANumber, read_number
 from followup.storage import consents, inbox, people, shops
 from followup.storage.store import Store
@@ -91,6 +90,9 @@ def keep_missed(store: Store, transport: Transport, shop_id: int, now: datetime)
     with store.read() as connection:
         known = inbox.known_ids(connection, [text.provider_id for text in listed])
     missed = [text for text in listed if text.provider_id not in known]
+    # Here, since all that reads texts comes with it: the pages keep them unread, and start without.
+    from followup.core.conversation.listen import stops_first
+
     for place in stops_first((text.sender, text.body) for text in missed):
         keep_inbound(store, missed[place], now)
     with store.write() as connection:

@@ -1,7 +1,8 @@
 """`followup bench start`: how long the program takes to start, beside the least that could start, in one run.
 
 Each round starts all of them one after the other; the figures are medians. Other work on the machine stretches what a
-clock shows, so the processor time stands beside it.
+clock shows, so the processor time stands beside it. As where it is installed, bytecode is there: a first round, which
+does not count, writes it.
 """
 
 from __future__ import annotations
@@ -44,7 +45,7 @@ class Asked:
     @property
     def steps(self) -> int:
         """How often progress is told."""
-        return 4 * self.rounds
+        return 4 * (self.rounds + 1)
 
 
 @dataclass(frozen=True)
@@ -66,24 +67,26 @@ def bench_start(asked: Asked, progress: Callable[[int], object]) -> list[Figure]
         store.close()
         settings = shop.environment(demo_address(9))
         del settings["FOLLOWUP_CLOCK"]
+        bytecode = {"PYTHONPYCACHEPREFIX": str(folder / "bytecode")}
+        settings.update(bytecode)
         program, bare = [sys.executable, "-m"], str(folder / "bare.db")
         hook = [*program, "followup.rehearsal.bench.bare_hook", str(ports[1]), bare, "http://127.0.0.1", TOKEN, "4"]
         starts: dict[str, Callable[[], _Took]] = {
-            HELP: lambda: _until_its_end([*program, "followup.cli", "--help"]),
-            BARE_HELP: lambda: _until_its_end([sys.executable, "-c", _ONE_LINE]),
+            HELP: lambda: _until_its_end([*program, "followup.cli", "--help"], bytecode),
+            BARE_HELP: lambda: _until_its_end([sys.executable, "-c", _ONE_LINE], bytecode),
             PAGES: lambda: _until_it_answers([*program, "followup.cli", "web"], settings, ports[0], "/sign-in", 200),
-            BARE_PAGES: lambda: _until_it_answers(hook, {}, ports[1], "/", 404),
+            BARE_PAGES: lambda: _until_it_answers(hook, bytecode, ports[1], "/", 404),
         }
-        for _ in range(asked.rounds):
+        for _ in range(asked.rounds + 1):
             for name_of, start in starts.items():
                 found[name_of].append(start())
                 progress(1)
-    return _figures(found)
+    return _figures({name_of: took[1:] for name_of, took in found.items()})
 
 
-def _until_its_end(command: list[str]) -> _Took:
+def _until_its_end(command: list[str], settings: dict[str, str]) -> _Took:
     began, worked = time.perf_counter(), _worked()
-    subprocess.run(command, check=True, stdout=subprocess.DEVNULL, env=_environment({}))
+    subprocess.run(command, check=True, stdout=subprocess.DEVNULL, env=_environment(settings))
     return _Took(1000 * (time.perf_counter() - began), 1000 * (_worked() - worked))
 
 
@@ -120,7 +123,8 @@ def _worked() -> float:
 
 
 def _environment(settings: dict[str, str]) -> dict[str, str]:
-    plain = {name: value for name, value in os.environ.items() if not name.startswith("FOLLOWUP_")}
+    others = ("PYTHONDONTWRITEBYTECODE", "PYTHONPYCACHEPREFIX")
+    plain = {name: one for name, one in os.environ.items() if not name.startswith("FOLLOWUP_") and name not in others}
     return {**plain, **settings}
 
 
