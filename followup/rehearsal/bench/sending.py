@@ -18,12 +18,14 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from http.client import HTTPConnection
 from pathlib import Path
+from statistics import median
 
 from followup.core.segments import segments
 from followup.rehearsal import crowd
 from followup.rehearsal.bench import job_cycle
 from followup.rehearsal.bench.bare_provider import LATENCY, TAKEN
 from followup.rehearsal.bench.figures import Figure, at_least, at_most, beside
+from followup.rehearsal.bench.job_cycle import Cycle
 from followup.rehearsal.faults.provider import ACCOUNT, TOKEN
 from followup.storage import outbox, schema
 from followup.storage.store import Store, make_engine
@@ -31,6 +33,8 @@ from followup.transports.twilio import Twilio
 from followup.workflows.send_texts import Sender, send_texts
 
 AT_ONCE = 16
+# How often it and the queue take turns.
+_TURNS = 3
 # What the design asks: texts a second without and with latency, and of the queue's jobs.
 _FAST, _SLOW, _OF_JOBS = 250.0, 100.0, 1.2
 _LATENCY_MS = 100
@@ -50,7 +54,7 @@ class Asked:
     @property
     def steps(self) -> int:
         """How often progress is told."""
-        return 7 * (2 if self.postgresql else 1)
+        return 7 * (2 if self.postgresql else 1) + (_TURNS if self.postgresql and job_cycle.is_installed() else 0)
 
 
 def bench_sending(asked: Asked, progress: Callable[[int], object]) -> list[Figure]:
@@ -102,6 +106,13 @@ class _Bench:
         self._send(self.texts, at_once, latency_ms, _NO_LIMIT)
         took, worked = time.perf_counter() - began, time.process_time() - worked
         return self.texts / took, 1000 * worked / self.texts
+
+    def cycle(self, url: str) -> Cycle:
+        """The same for as many at once as jobs run, without latency, with the transactions that write for each."""
+        before = job_cycle.writes_so_far(url)
+        per_second, worked_ms = self.per_second(AT_ONCE, 0)
+        # What planned them again wrote one.
+        return Cycle(per_second, worked_ms, (job_cycle.writes_so_far(url) - before - 1) / self.texts)
 
     def most_in_a_second(self, rate: float) -> tuple[int, int]:
         """The most segments, and the most texts, that came to the provider within any second at that rate."""
@@ -155,17 +166,28 @@ def _speed(bench: _Bench, name: str, url: str) -> list[Figure]:
         else:
             # A text of several segments takes several seconds by itself.
             figures.append(at_most(f"{words}: texts", together, 1, 0))
-    return figures + (_beside_jobs(name, url, bench.texts, fast) if name != "SQLite" else [])
+    return figures + (_beside_jobs(bench, name, url) if name != "SQLite" else [])
 
 
-def _beside_jobs(name: str, url: str, jobs: int, ours: float) -> list[Figure]:
+def _beside_jobs(bench: _Bench, name: str, url: str) -> list[Figure]:
+    """Both take turns, since other work on the machine changes from second to second; the middle ones are told."""
     if not job_cycle.is_installed():
         return [Figure(job_cycle.NAME, "left out: not installed")]
-    found = {at_once: job_cycle.jobs_per_second(url, jobs, at_once) for at_once in (1, AT_ONCE)}
-    figures = [
-        beside(f"{job_cycle.NAME}, a job that does nothing, {n} at once", one, 0, "/s") for n, one in found.items()
-    ]
-    return [*figures, at_least(f"{name}, ours of its {AT_ONCE} at once", ours / found[AT_ONCE], _OF_JOBS, 2)]
+    job_cycle.jobs_cycle(url, bench.texts, AT_ONCE)
+    ours, jobs = list[Cycle](), list[Cycle]()
+    for _ in range(_TURNS):
+        ours.append(bench.cycle(url))
+        jobs.append(job_cycle.jobs_cycle(url, bench.texts, AT_ONCE))
+    figures = [Figure(f"{name}, what a commit waits for", job_cycle.how_durable(url))]
+    for who, turns in ((f"{name}, in turns with it", ours), (f"{job_cycle.NAME}, a job that does nothing", jobs)):
+        words = f"{who}, {AT_ONCE} at once"
+        figures += [
+            beside(words, median(one.per_second for one in turns), 0, "/s"),
+            beside(f"{words}, processor time each", median(one.worked_ms for one in turns), 1, " ms"),
+            beside(f"{words}, transactions that write, each", median(one.writes for one in turns), 2),
+        ]
+    share = median(one.per_second / other.per_second for one, other in zip(ours, jobs, strict=True))
+    return [*figures, at_least(f"{name}, ours of its {AT_ONCE} at once", share, _OF_JOBS, 2)]
 
 
 @contextmanager
