@@ -6,6 +6,7 @@ with BEGIN IMMEDIATE, the journal is a write-ahead log, and what leaves is on th
 
 from __future__ import annotations
 
+import sqlite3
 import threading
 from collections.abc import Iterator
 from contextlib import AbstractContextManager, contextmanager, nullcontext
@@ -14,7 +15,7 @@ from typing import Any
 from sqlalchemy import Connection as Connection  # workflows hand it on; only storage may name sqlalchemy
 from sqlalchemy import Engine, create_engine, event, text
 from sqlalchemy.engine import make_url
-from sqlalchemy.exc import IntegrityError, InterfaceError, InternalError, OperationalError
+from sqlalchemy.exc import DBAPIError, IntegrityError, InterfaceError, InternalError, OperationalError
 from sqlalchemy.pool import QueuePool, StaticPool
 
 from followup.storage.installation import SAYS_MOVED
@@ -53,13 +54,15 @@ def _set_up_sqlite(connection: Any, _record: Any) -> None:
 def _begin_sqlite(connection: Connection) -> None:
     if connection.get_execution_options().get("followup_reader", False):
         _tell_sqlite(connection, "BEGIN")
-    else:
-        connection.exec_driver_sql("BEGIN IMMEDIATE")
+        return
+    try:
+        _tell_sqlite(connection, "BEGIN IMMEDIATE")
+    except sqlite3.Error as refused:
+        raise DBAPIError.instance("BEGIN IMMEDIATE", None, refused, sqlite3.Error) from refused
 
 
 def _tell_sqlite(connection: Connection, words: str) -> None:
-    """Say what touches no file and cannot fail, past SQLAlchemy: there are many reads, and it takes most of their
-    time."""
+    """Say how a transaction begins, past SQLAlchemy: there are many short ones, and it takes most of their time."""
     driver: Any = connection.connection.dbapi_connection
     driver.execute(words)
 

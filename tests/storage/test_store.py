@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+import sqlite3
 import threading
 from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta, timezone
+from pathlib import Path
 
 import pytest
 from sqlalchemy import select, text
 from sqlalchemy.exc import DatabaseError, StatementError
 
 from followup.storage import inbox, machine, people, rows, schema, shops, tables
-from followup.storage.store import Store, make_engine
+from followup.storage import store as store_module
+from followup.storage.store import DATABASE_TROUBLE, Store, make_engine
 
 NOW = datetime(2026, 11, 23, 15, 0, tzinfo=UTC)
 SHOP_FACTS = {
@@ -132,3 +135,23 @@ def test_a_row_that_is_there_is_not_added_again(store: Store) -> None:
     assert first is not None
     assert again is None
     assert len(found) == 1
+
+
+def test_who_waits_in_vain_for_the_one_writer_meets_trouble_of_the_database_and_may_try_again(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """SQLite's SQLITE_BUSY (result code 5) after the time that a connection waits."""
+    monkeypatch.setattr(store_module, "_BUSY_MS", 20)
+    store = Store(make_engine(f"sqlite+pysqlite:///{tmp_path / 'shop.db'}"))
+    schema.upgrade(store.engine)
+    other = sqlite3.connect(tmp_path / "shop.db", isolation_level=None)
+    other.execute("BEGIN IMMEDIATE")
+    with pytest.raises(DATABASE_TROUBLE, match="locked"), store.write():
+        raise AssertionError("there is one writer")
+    other.execute("ROLLBACK")
+    with store.write() as connection:
+        machine.beat(connection, ["send"], datetime(2026, 11, 24, tzinfo=UTC))
+    with store.read() as connection:
+        assert machine.last_beats(connection) == {"send": datetime(2026, 11, 24, tzinfo=UTC)}
+    other.close()
+    store.close()
