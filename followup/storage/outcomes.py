@@ -27,7 +27,7 @@ _FLYING = select(_TEXTS.id, _TEXTS.attempt).where(
 _LOST = (
     select(_TEXTS.id)
     .where(_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.state == "in_flight")
-    .where(_TEXTS.claimed_until < rows.given("now"))
+    .where(_TEXTS.claimed_until <= rows.given("now"))
     .with_for_update(skip_locked=True)
 )
 _TO_LOOK_UP = (

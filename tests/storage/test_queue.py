@@ -5,9 +5,10 @@ from __future__ import annotations
 from datetime import timedelta
 from pathlib import Path
 
+import pytest
 from sqlalchemy import event
 
-from followup.storage import alerts, outbox, outcomes, queue
+from followup.storage import alerts, machine, outbox, outcomes, queue, tables
 from followup.storage.store import Store, make_engine
 from tests.shop_of_tests import BEGIN, add_shop
 
@@ -58,4 +59,29 @@ def test_what_is_due_next_is_found_without_looking_through_all_that_left(tmp_pat
             steps = connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {words}", (BEGIN.isoformat(),) * words.count("?"))
             found += [row[3] for row in steps if " texts" in row[3]]
     assert len(found) == 4 and all("SEARCH texts USING" in one and "ix_texts_queue" in one for one in found)
+    store.close()
+
+
+@pytest.mark.parametrize("state", ["claimed", "in_flight"])
+def test_a_claim_is_over_at_the_instant_that_a_stepped_clock_goes_to(
+    database_url: str, state: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Else nothing would be due after that instant, and the text would wait for whatever comes next."""
+    store = Store(make_engine(database_url))
+    shop_id = add_shop(store)
+    over_at = BEGIN + HOUR
+    monkeypatch.setattr(machine, "database_now", lambda connection: over_at)
+    with store.write() as connection:
+        text_id = outbox.plan_text(
+            connection, shop_id, "help", "a word", BEGIN, phone_id=None, number="+13125550103", person_id=None,
+            language="en", due_at=BEGIN, valid_until=BEGIN + 9 * HOUR, facts={},
+        )  # fmt: skip
+        gone = tables.texts.update().where(tables.texts.c.id == text_id)
+        connection.execute(gone.values(state=state, claimed_by="gone", claimed_until=over_at))
+        assert queue.next_instants(connection, BEGIN) == [over_at]
+        assert queue.next_instants(connection, over_at) == []
+        if state == "claimed":
+            assert outbox.release_expired_claims(connection, shop_id) == 1
+        else:
+            assert outcomes.mark_lost_in_flight(connection, shop_id, over_at) == 1
     store.close()
