@@ -45,9 +45,11 @@ def sqlite_url(tmp_path: Path) -> str:
 
 
 @pytest.fixture
-def postgresql_url(postgresql: PostgreSQL) -> str:
+def postgresql_url(postgresql: PostgreSQL) -> Iterator[str]:
     """An empty PostgreSQL database."""
-    return postgresql.new_database()
+    url = postgresql.new_database()
+    yield url
+    postgresql.drop_database(url)
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])

@@ -49,7 +49,9 @@ _STANDING = (
 # Who changes several texts whose numbers it has not locked waits for nobody: who holds one of them may want another.
 _CLAIMS_OVER = (
     select(_TEXTS.id)
-    .where(_TEXTS.shop_id == rows.given("shop_id"), _TEXTS.state == "claimed", _TEXTS.claimed_until <= rows.given("now"))
+    .where(
+        _TEXTS.shop_id == rows.given("shop_id"), _TEXTS.state == "claimed", _TEXTS.claimed_until <= rows.given("now")
+    )
     .with_for_update(skip_locked=True)
 )
 _REASONS = select(tables.reasons).where(tables.reasons.c.id.in_(rows.among("reason_ids")))

@@ -54,6 +54,8 @@ class Ground:
                 url = self.postgresql.new_database(template)
             with kept_port() as port:
                 yield Shop(folder, url, port)
+            if kind != "sqlite" and self.postgresql is not None:
+                self.postgresql.drop_database(url)
         finally:
             shutil.rmtree(folder, ignore_errors=True)
 

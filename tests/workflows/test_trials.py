@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from datetime import datetime, timedelta
+from pathlib import Path
 
 import pytest
 from sqlalchemy import select
@@ -18,7 +19,7 @@ from followup.workflows.keep_wording import approve_wording, end_wording, keep_w
 from followup.workflows.look_at_trials import TrialSeen, in_words, look_at_group, look_at_trials
 from followup.workflows.plan_texts import CarPlan, look_at_plan
 from followup.workflows.watch_stops import watch_stops
-from tests.workflows.demo import Demo
+from tests.workflows.demo import Demo, make_once, open_copy, open_demo
 from tests.workflows.test_keep_wording import OWN
 
 EACH = 20
@@ -27,6 +28,30 @@ EACH = 20
 @pytest.fixture
 def trial(demo: Demo) -> Row:
     """The shipped invite against a version of the shop's own, from the first morning on."""
+    return begin_first(demo)
+
+
+@pytest.fixture
+def evening(
+    shared_folder: Path, demo_template: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> Iterator[Demo]:
+    """A copy of the demo shop as it stands on the evening of the first day of that trial."""
+
+    def fill(folder: Path) -> None:
+        with pytest.MonkeyPatch.context() as patch:
+            demo = open_demo(demo_template, folder, patch)
+            begin_first(demo)
+            demo.run("2026-11-23T18:00")
+            demo.house.close()
+
+    folder = tmp_path / "evening"
+    folder.mkdir()
+    opened = open_copy(make_once(shared_folder, "evening-of-a-trial", fill), folder, monkeypatch)
+    yield opened
+    opened.house.close()
+
+
+def begin_first(demo: Demo) -> Row:
     own_version(demo)
     assert begin(demo) is None
     return open_trial(demo)
@@ -64,31 +89,29 @@ def sent_invites(demo: Demo) -> list[Row]:
         return [dict(row) for row in connection.execute(query.order_by(table.c.id)).mappings()]
 
 
-def test_each_customer_reads_the_wording_that_was_drawn_and_both_are_read(demo: Demo, trial: Row) -> None:
-    demo.run("2026-11-24T18:00")
-    sent = sent_invites(demo)
+def test_each_customer_reads_the_wording_that_was_drawn_and_both_are_read(evening: Demo) -> None:
+    trial, sent = open_trial(evening), sent_invites(evening)
     assert {row["wording_version"] for row in sent} == {None, 1}
     for row in sent:
         assert (row["wording_version"] == 1) is is_second(trial["draw_key"], row["phone_id"])
-    seen = look(demo)
+    seen = look(evening)
     assert [arm.customers for arm in seen.arms] == [
         sum(row["wording_version"] is None for row in sent), sum(row["wording_version"] == 1 for row in sent)
     ]  # fmt: skip
 
 
-def test_answers_bookings_and_stops_count_for_the_wording_that_was_read(demo: Demo, trial: Row) -> None:
-    demo.run("2026-11-23T18:00")
+def test_answers_bookings_and_stops_count_for_the_wording_that_was_read(evening: Demo) -> None:
     first, second = (
-        next(row for row in sent_invites(demo) if (row["wording_version"] == 1) is is_own) for is_own in (False, True)
+        next(row for row in sent_invites(evening) if (row["wording_version"] == 1) is is_own)
+        for is_own in (False, True)
     )
-    demo.write(first["number"], "Thursday at 10 works for me")
-    demo.write(first["number"], "or friday")
-    demo.write(second["number"], "STOP")
-    demo.run("2026-11-24T09:00")
-    one, other = look(demo).arms
+    evening.write(first["number"], "Thursday at 10 works for me")
+    evening.write(first["number"], "or friday")
+    evening.write(second["number"], "STOP")
+    evening.run("2026-11-24T09:00")
+    one, other = look(evening).arms
     assert (one.answered, one.booked, one.stopped) == (1, 1, 0)
     assert (other.answered, other.booked, other.stopped) == (1, 0, 1)
-    assert trial["id"] == look(demo).id
 
 
 def test_only_what_somebody_looked_at_runs_and_one_trial_at_a_time(demo: Demo) -> None:
@@ -119,37 +142,34 @@ def test_it_ends_where_one_of_its_wordings_is_taken_out_of_use(demo: Demo, trial
     assert {row["wording_version"] for row in sent_invites(demo)} == {None}
 
 
-def test_a_wording_that_many_stop_at_ends_and_a_manager_is_told_once(demo: Demo, trial: Row) -> None:
-    demo.run("2026-11-23T18:00")
-    readers = [row["number"] for row in sent_invites(demo) if row["wording_version"] == 1]
+def test_a_wording_that_many_stop_at_ends_and_a_manager_is_told_once(evening: Demo) -> None:
+    readers = [row["number"] for row in sent_invites(evening) if row["wording_version"] == 1]
     assert len(readers) >= 3, "the demo's first morning invites more than that"
     for number in readers[:3]:
-        demo.write(number, "STOP")
-    demo.run("2026-11-24T09:00")
-    seen = look(demo)
+        evening.write(number, "STOP")
+    evening.run("2026-11-24T09:00")
+    seen = look(evening)
     assert seen.ended_at is not None and "the first wording is used" in str(seen.ended_because)
-    with demo.house.store.read() as connection:
-        assert wordings.in_use(connection, demo.shop_id, "due_work", "en") is None
-        told = [one for one in alerts.open_alerts(connection, demo.shop_id) if one["kind"] == "many_stops"]
+    with evening.house.store.read() as connection:
+        assert wordings.in_use(connection, evening.shop_id, "due_work", "en") is None
+        told = [one for one in alerts.open_alerts(connection, evening.shop_id) if one["kind"] == "many_stops"]
     # One for the trial, one for the shop's invites as a whole: three stops are many here for both.
     assert sorted(one["raised_by"].split()[0] for one in told) == ["invites", "trial"]
-    assert watch_stops(demo.house.store, demo.shop_id, demo.house.now()) == 0
+    assert watch_stops(evening.house.store, evening.shop_id, evening.house.now()) == 0
 
 
-def test_two_stops_are_chance_and_end_nothing(demo: Demo, trial: Row) -> None:
-    demo.run("2026-11-23T18:00")
-    for row in [row for row in sent_invites(demo) if row["wording_version"] == 1][:2]:
-        demo.write(row["number"], "STOP")
-    demo.run("2026-11-24T09:00")
-    assert look(demo).ended_at is None and trial["ended_at"] is None
+def test_two_stops_are_chance_and_end_nothing(evening: Demo) -> None:
+    for row in [row for row in sent_invites(evening) if row["wording_version"] == 1][:2]:
+        evening.write(row["number"], "STOP")
+    evening.run("2026-11-24T09:00")
+    assert look(evening).ended_at is None and open_trial(evening)["ended_at"] is None
 
 
-def test_it_says_in_words_that_nothing_can_be_concluded_yet(demo: Demo, trial: Row) -> None:
+def test_it_says_in_words_that_nothing_can_be_concluded_yet(demo: Demo, trial: Row, evening: Demo) -> None:
     seen = look(demo)
     names = ("by the first wording", "by the second")
     assert "there is nobody" in in_words(seen.verdict, [0, 0], trial["planned_each"], "booked", names)
-    demo.run("2026-11-24T18:00")
-    seen = look(demo)
+    seen = look(evening)
     customers = [arm.customers for arm in seen.arms]
     said = in_words(seen.verdict, customers, trial["planned_each"], "booked", names)
     assert said.startswith(f"Nothing can be concluded yet ({min(customers)} of {EACH}")
