@@ -96,7 +96,7 @@ _NEVER = word_set(
     " perfecta perfecto efecto agenda agendar agendo prefiera prefiere prefiero direcciones directo direccion tengo"
     " seating standing leaving speaking seeking showing skating percent bake treating staying prime "
     "pleas earning topped"
-    " noone cambiara quieto mario conformo cesta lager worms"
+    " noone tose sake kick gods rocks whatsit mumble grumble cambiara quieto mario conformo cesta lager worms"
     " telling letting leading leaning peaking shaving sharing shaming staking snaking grinning "
     "griping prince prick judy"
     " jude blake christian smoker finishes stalling stalls stalled whirring gauge blowing dialing selling scaring"
@@ -212,6 +212,8 @@ def _usual(word: str, language: str) -> str:
     return held.near(word) or held.parted(word) or word
 
 
+_NO_KEYWORDS = word_set("subscribe resubscribe unstop start restart empezar alta")
+"""Keywords of the consent given again."""
 _LONE_KEYWORDS = ("stop", "stopall", "unsubscribe", "cancel", "cancelar", "alto", "baja", "parar", "basta", "salir")
 
 
@@ -222,7 +224,11 @@ def lone_keyword(word: str) -> str:
     Here the first letter may be wrong too, since a stop is not to be missed; frequent words stay, and so does one that
     differs by a key that is not beside.
     """
-    if word in _NEVER or any(usual(one).is_often(word) or word in _KNOWN[one] for one in ("en", "es")):
+    if (
+        word in _NEVER
+        or word in _NO_KEYWORDS
+        or any(usual(one).is_often(word) or word in _KNOWN[one] for one in ("en", "es"))
+    ):
         return word
     for keyword in _LONE_KEYWORDS:
         errors = osa_distance(word, keyword)

@@ -1,394 +1,322 @@
 """What speaks for and against `decline`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "decline"
-BIAS = -128
+BIAS = -151
 WEIGHTS = """\
-#aban:-60 #aben:87 #aber:-78 #abla:-56 #abou:69 #abri:-74 #acei:59 #acer:50 #acha:64 #acie:53 #acom:46 #actu:55
-#adas:54 #ador:59 #agal:-57 #agan:-57 #agar:-86 #agua:-110 #ague:-60 #ahor:-112 #aigo:-81 #aile:89 #ains:83 #aint:62
-#ajar:48 #aken:-54 #akes:63 #aler:46 #algu:70 #alig:54 #alke:105 #allo:92 #alls:145 #alon:92 #alqu:-60 #also:69
-#alta:-53 #alve:-47 #amab:-75 #amed:-121 #amen:54 #amor:56 #amos:100 #anag:72 #anan:-112 #anca:-52 #anch:57 #anes:50
-#angi:-46 #anic:52 #anks:-46 #anoc:-60 #answ:93 #anta:-96 #ante:-71 #anyw:77 #anza:73 #apen:52 #aqui:-156 #arag:58
-#arat:55 #arca:-53 #arch:-95 #ardl:55 #ardo:63 #ared:-59 #arel:58 #arga:81 #arlo:66 #arme:46 #arou:58 #arqu:-59
-#arra:-117 #arre:-60 #asad:79 #ashe:47 #asia:76 #aske:-56 #asnt:-51 #asse:-71 #aste:210 #asun:-51 #ated:-80 #atel:87
-#ater:79 #ativ:110 #atte:-46 #auge:-72 #aule:-48 #ayar:47 #ayer:-99 #baby:-71 #band:-47 #bara:55 #bare:58 #beat:68
-#beer:122 #befo:-62 #biam:-46 #bien:71 #bila:62 #bios:-93 #blan:-99 #blen:-55 #bles:-58 #borr:-58 #bout:69 #bran:-61
-#brea:-57 #brit:62 #bsup:-109 #buck:57 #buji:-48 #busy:-85 #bvio:-55 #cach:53 #caen:86 #call:-90 #came:-57 #cand:-116
-#cant:110 #carc:53 #card:81 #care:62 #carg:47 #caro:144 #carr:90 #cars:103 #casa:49 #caso:46 #catc:-49 #ccio:-68
-#ceit:59 #cela:-91 #cent:46 #cesa:58 #chan:123 #char:-66 #ched:53 #chem:61 #ches:55 #chil:71 #choi:-68 #choq:-67
-#chor:59 #chur:56 #cibi:-134 #cide:56 #cidi:63 #cido:89 #cien:64 #cirl:49 #cita:120 #cked:71 #clas:101 #clie:-62
-#clin:105 #coch:49 #comp:65 #cond:-47 #cons:50 #cont:-100 #conv:76 #coun:60 #cove:64 #cran:-63 #crat:65 #creo:91
-#crib:-58 #cros:80 #ctua:56 #cual:-130 #culp:54 #cupa:-50 #cupe:87 #curi:128 #cust:-54 #cycl:-79 #dale:-61 #dand:71
-#dawn:62 #days:124 #deal:56 #debo:65 #deci:105 #decl:77 #deep:-53 #deja:140 #deje:97 #dejo:71 #delo:103 #dema:116
-#denm:49 #dent:-76 #dese:113 #desk:52 #desp:-46 #dial:154 #dias:60 #dido:64 #diga:-56 #digo:-46 #dime:70 #dine:62
-#ding:122 #dire:-60 #dist:-62 #dito:-77 #dled:-75 #dles:88 #dobl:77 #does:98 #dogs:105 #doin:66 #dont:83 #door:-89
-#doub:-432 #down:159 #dude:-164 #duro:-48 #eale:46 #eard:-50 #ease:81 #eate:63 #eath:-46 #eave:120 #ecal:98 #ecar:-50
-#ecci:-59 #echo:64 #ecib:-137 #ecid:135 #ecio:47 #econ:-46 #ecti:-47 #edal:-59 #eeks:52 #eepi:118 #efer:-76 #efie:85
-#efor:-62 #egat:151 #egle:-58 #eglo:73 #egoc:59 #egue:-53 #eite:59 #ejal:132 #ejel:52 #ejen:96 #ejor:70 #ejos:151
-#elad:-49 #elin:60 #elli:167 #ello:88 #else:76 #elvo:55 #eman:-54 #emas:116 #emen:58 #emin:71 #emos:-88 #empr:99
-#enan:-50 #enca:75 #ench:116 #ende:-90 #endi:-48 #enen:114 #enin:48 #enlo:141 #enme:-83 #enos:107 #enou:59 #ense:74
-#ente:-82 #ento:-86 #ents:-54 #eocu:79 #eone:62 #eopl:-50 #ephe:57 #epin:118 #erar:57 #erch:63 #erdo:-47 #ered:82
-#eren:-103 #eres:158 #erin:-60 #erio:-102 #erma:48 #erme:57 #erra:147 #erro:55 #erso:-46 #erta:50 #ervi:68 #erwa:56
-#eryw:61 #esar:57 #esas:115 #escr:-68 #eseo:65 #esim:-49 #esnt:140 #esol:-46 #esos:127 #este:-221 #ettl:-56 #ewhe:90
-#exac:-57 #exis:-57 #expl:-53 #exte:-80 #extr:60 #eyre:51 #ezca:63 #falt:-54 #fech:47 #fere:-96 #feri:-132 #ffor:49
-#fije:80 #filt:90 #fine:80 #firm:-70 #firs:-64 #five:-48 #fixe:-59 #flic:73 #flor:-49 #flus:109 #folk:49 #fort:106
-#foun:112 #fren:-64 #frie:-93 #full:77 #fuse:-47 #gall:130 #galo:49 #game:-63 #gano:66 #gara:71 #garr:-87 #gast:56
-#gati:151 #gaug:-72 #gave:57 #ghed:58 #ghts:-47 #girl:77 #give:51 #givi:98 #gnme:54 #goci:59 #good:78 #grab:-87
-#grea:48 #guan:-99 #guar:52 #guna:54 #guno:75 #habl:-52 #hace:-51 #haga:70 #hago:67 #hanc:108 #hand:49 #hard:97
-#hear:-84 #heat:-103 #heca:-50 #heck:76 #hemo:62 #hera:49 #heyr:51 #hile:-61 #hist:96 #hoic:-53 #hole:49 #holl:-47
-#hone:-51 #hoqu:-67 #hori:-107 #horn:-50 #horr:123 #hose:94 #houg:82 #hour:79 #hout:68 #hree:127 #hrou:-51 #humb:155
-#hurc:56 #iaje:-73 #iamo:-46 #iban:-76 #ibir:-130 #ible:58 #ibra:-57 #ices:50 #icio:-62 #idad:111 #idea:-97 #ided:127
-#idel:121 #ides:-54 #idit:-66 #idos:-65 #iend:-91 #iera:67 #iere:85 #ierr:90 #iert:64 #igan:68 #ignm:54 #ijer:-46
-#iled:60 #ilte:56 #imer:-54 #imes:54 #imon:-65 #impo:90 #incl:69 #ings:55 #ingu:88 #insi:83 #inst:104 #into:57
-#invi:120 #ione:-73 #iosi:110 #ious:-56 #iper:58 #irec:-60 #irin:62 #irst:-64 #ises:70 #isio:-47 #isit:-75 #ismo:71
-#isos:48 #iste:85 #isti:84 #itar:95 #itho:71 #itti:-51 #ivin:92 #ixed:-59 #jaja:56 #jalo:69 #jand:79 #jaro:129
-#jelo:52 #jenl:120 #jero:-46 #jias:-48 #jubi:62 #just:59 #keep:137 #laci:66 #lado:50 #lanc:-66 #land:-69 #lare:-70
-#laro:-73 #lash:50 #late:-70 #ldnt:-92 #leas:142 #leav:140 #leep:62 #lega:62 #lejo:138 #lema:-75 #lemo:51 #lers:51
-#less:81 #lets:65 #leve:-73 #levo:82 #lgun:47 #lien:-70 #lign:54 #lina:85 #line:58 #ling:53 #live:148 #lked:124
-#llam:-61 #llan:96 #llen:-47 #ller:-47 #llet:68 #llin:142 #llos:61 #loco:187 #long:-96 #look:-68 #lost:-48 #lqui:-60
-#ltas:78 #lter:52 #lush:109 #lver:57 #lvid:85 #lyin:92 #maam:83 #mabl:-75 #made:-56 #mail:78 #mana:-48 #mano:65
-#many:-67 #marc:-205 #marm:66 #marq:-50 #mart:-59 #masi:76 #mate:-49 #mati:-51 #matt:-96 #mber:-61 #mbsu:-109
-#mean:78 #mejo:70 #ment:-56 #meon:62 #mera:93 #mero:-158 #meti:50 #mewh:46 #mily:-47 #mina:-62 #mind:50 #mine:71
-#mini:-71 #mism:55 #mmen:49 #moda:46 #mome:-196 #mond:-55 #more:-151 #morn:-72 #moto:-52 #mpan:72 #mpli:57 #mpos:134
-#much:-73 #muer:123 #myse:80 #nada:64 #nage:72 #name:-167 #nana:226 #nate:67 #ncar:50 #nces:84 #nche:108 #ndan:74
-#ndar:-57 #ndid:47 #ndin:116 #nece:75 #need:-80 #nega:119 #nego:59 #neit:151 #nene:72 #nest:-80 #nfia:110 #nfor:99
-#ngin:-66 #ngun:88 #nice:65 #nimo:-97 #ning:160 #nles:66 #nlos:140 #nmen:54 #noma:50 #nomb:192 #none:360 #noon:-48
-#noug:59 #nozc:-125 #nswe:93 #ntac:-62 #ntal:-66 #ntar:-88 #ntas:51 #ntem:-69 #nter:80 #ntes:-80 #nume:-49 #nvie:92
-#nywa:112 #oats:47 #obra:67 #obvi:-55 #ocar:-81 #ocid:60 #ocup:82 #odas:69 #oday:-59 #odos:59 #oesn:140 #oice:-85
-#oing:107 #oken:52 #olan:-48 #olks:49 #olle:-77 #olve:55 #olvi:55 #omas:62 #ombe:169 #omen:-215 #omeo:62 #omer:-81
-#omes:-56 #omew:46 #omme:49 #omod:46 #ompa:48 #onan:79 #ones:104 #onfi:-55 #onga:-68 #only:109 #onoc:90 #onoz:-125
-#onta:-87 #onto:-48 #ools:149 #oors:-66 #opin:51 #ople:-50 #oque:-81 #oqui:-52 #orit:-120 #orme:-47 #orqu:-49
-#orri:-60 #orry:99 #orta:52 #orte:-61 #orth:132 #oser:46 #osib:79 #osid:62 #othi:54 #oton:-76 #otor:-52 #ound:97
-#oung:62 #ount:58 #ours:60 #oved:51 #ozco:-125 #pago:-48 #pany:56 #park:-56 #part:-98 #pasa:-89 #pass:180 #payi:57
-#peda:-59 #pedi:-76 #pena:123 #pend:71 #peni:49 #pens:65 #peop:-50 #pere:46 #pero:121 #perr:71 #pesi:-49 #ping:48
-#plea:-103 #poco:57 #poin:48 #poke:116 #poqu:-52 #posi:71 #post:-60 #pped:-71 #ppen:49 #ppin:-62 #prec:56 #pren:-76
-#preo:79 #pres:-134 #prev:48 #prob:-63 #pron:-48 #prop:54 #pull:-65 #pura:82 #puro:97 #push:63 #putt:110 #quea:96
-#quie:-79 #quit:117 #rack:90 #raer:48 #rage:58 #raig:-80 #ranc:-50 #rand:-59 #rani:54 #rank:-68 #rant:51 #rara:73
-#ratc:65 #rath:53 #rato:89 #raya:47 #rcac:53 #rcan:-106 #rdan:-50 #rdar:93 #rdly:60 #reac:-55 #reak:-65 #reca:90
-#recc:-60 #rece:-62 #reci:-68 #reco:54 #rect:-46 #redo:-59 #reen:-46 #refe:-76 #refi:85 #rego:46 #rely:58 #rend:-76
-#reoc:79 #repl:-47 #resa:-99 #reso:-46 #riba:-50 #rico:55 #rien:-101 #ries:-74 #righ:72 #rime:-54 #rimo:68 #rios:90
-#rita:-61 #rite:-47 #rito:136 #rman:48 #robl:-100 #roll:-72 #rong:-64 #ront:-65 #ropi:84 #ross:80 #roug:-82 #roun:54
-#rque:-99 #rrec:-46 #rrie:-128 #rrit:68 #rson:-46 #rtan:62 #ruen:56 #ruid:-51 #runs:66 #rywh:61 #sabe:72 #sado:46
-#sail:60 #sali:-104 #scra:57 #scri:-50 #scul:54 #seat:-48 #seco:-47 #seen:-47 #sela:48 #self:133 #sell:122 #sema:-54
-#serv:62 #shes:55 #ship:57 #shop:-67 #show:-52 #siad:76 #sibl:69 #sida:93 #siem:58 #sien:100 #siga:117 #sign:-52
-#sima:-56 #sist:51 #sits:86 #sitt:-50 #sity:47 #sked:-56 #skip:113 #slee:62 #sobr:62 #sold:-175 #solo:96 #some:64
-#sorr:58 #spen:127 #spok:161 #sque:88 #ssed:-106 #ssio:58 #stab:-54 #stam:120 #star:-53 #stay:109 #stol:-57 #stom:-54
-#stop:-114 #stoy:109 #stre:82 #stri:67 #stuf:97 #sund:56 #swer:93 #taba:-80 #taci:65 #tall:-46 #tamo:134 #tand:-74
-#tard:61 #tarl:72 #tarm:67 #taro:58 #tati:53 #tche:55 #teac:87 #tely:64 #teme:-69 #tenc:46 #teni:-51 #tent:-46
-#tere:95 #teri:56 #ters:-66 #tery:73 #text:-146 #tful:65 #ther:48 #thos:67 #thou:117 #thre:102 #thro:-51 #thum:148
-#tien:-56 #tier:178 #till:-58 #ting:60 #tira:-59 #tire:112 #tive:70 #toda:-65 #told:-66 #tole:-57 #tome:-53 #tono:-76
-#took:-59 #tops:63 #town:-76 #trac:84 #trai:-52 #tree:52 #tres:115 #true:56 #trun:62 #trus:-49 #tter:-108 #ttle:-46
-#tues:-101 #tuff:97 #turb:-69 #turn:-81 #type:-51 #ualq:-60 #uant:-80 #uard:52 #ubic:-55 #ubie:62 #ubil:62 #uchi:-56
-#ueak:119 #ueda:51 #uedo:-58 #uelv:59 #uena:-64 #uene:66 #uera:111 #uere:90 #uesd:-72 #ueva:-71 #uidi:-63 #uits:52
-#ujia:-48 #uldn:-92 #ulli:-47 #umbe:-50 #umbs:155 #umer:-49 #unci:-56 #unfo:87 #unle:66 #unta:-48 #uras:76 #urch:50
-#urio:120 #ushy:48 #usin:75 #usta:50 #usto:-133 #utti:83 #varl:51 #venc:77 #verc:63 #vere:48 #vers:-99 #viaj:-91
-#vibr:-57 #vido:115 #vier:92 #ving:94 #visa:58 #visi:-123 #vive:-52 #vuel:87 #walk:56 #wall:62 #want:-46 #wapp:-70
-#were:145 #wers:57 #when:74 #wher:81 #whil:-61 #wipe:89 #wond:-48 #wont:69 #worr:-78 #wort:149 #wren:116 #wron:-64
-#xact:-57 #xist:-57 #xpli:-76 #xtee:-63 #xtra:60 #yaro:47 #ycle:-78 #yeah:-60 #year:84 #ying:106 #youn:62 #your:56
-#ysel:80 #yway:112 #zero:145 %again_later:-203 %again_later%agree:-81 %again_later%away:-137 %again_later%bring:-73
-%again_later%busy:-156 %again_later%car:82 %again_later%doubt:56 %again_later%family:88 %again_later%how_long:66
-%again_later%money:-71 %again_later%noise:-61 %again_later%odometer:119 %again_later%on_way:128
-%again_later%pay_day:-107 %again_later%phone:70 %again_later%place:-55 %again_later%refuse:90
-%again_later%season:-104 %again_later%shift_it:103 %again_later%start_again:93 %again_later%thanks:95
-%again_later%wrong_one:72 %agree:-52 %agree%away:96 %agree%bad:-51 %agree%bring:-142 %agree%call_off:98
-%agree%car:137 %agree%car_part:171 %agree%doubt:-126 %agree%elsewhere:-60 %agree%family:68 %agree%how_long:-219
-%agree%lift:-74 %agree%meaning:118 %agree%message:147 %agree%money:-90 %agree%opening:49 %agree%question:125
-%agree%refuse:-123 %agree%season:-92 %agree%shake:-46 %agree%staff:79 %agree%start_again:-79 %agree%thanks:138
-%agree%wrong_one:140 %away%bring:-70 %away%busy:-55 %away%do_it:127 %away%fails:55 %away%how_long:-78
-%away%leave_me:-69 %away%lift:-59 %away%meaning:60 %away%message:63 %away%money:107 %away%odometer:-61
-%away%pay_day:-55 %away%phone:-100 %away%place:53 %away%refuse:117 %away%season:46 %away%staff:104 %away%thanks:136
-%bad:-53 %bad%call_off:135 %bad%car_part:70 %bad%doubt:124 %bad%elsewhere:-58 %bad%fails:-55 %bad%meaning:49
-%bad%refuse:62 %bad%staff:-61 %bad%start_again:64 %bring%doubt:-138 %bring%elsewhere:75 %bring%fails:-86
-%bring%family:-53 %bring%gone_car:81 %bring%leak:113 %bring%meaning:78 %bring%money:82 %bring%pay_day:92
-%bring%place:47 %bring%question:119 %bring%refuse:49 %bring%shift_it:-76 %bring%who:70 %busy:82 %busy%car:47
-%busy%doubt:-58 %busy%message:55 %busy%odometer:58 %busy%phone:76 %busy%question:-62 %busy%staff:-71 %busy%thanks:59
-%call_off%car:62 %call_off%doubt:104 %call_off%elsewhere:-73 %call_off%fails:-98 %call_off%how_long:-46
-%call_off%leak:72 %call_off%lift:139 %call_off%meaning:94 %call_off%money:-90 %call_off%odometer:55
-%call_off%opening:127 %call_off%phone:67 %call_off%question:150 %call_off%season:-81 %call_off%start_again:81
-%call_off%thanks:233 %call_off%wrong_one:202 %car%car_part:-81 %car%do_it:67 %car%gone_car:-128 %car%meaning:-51
-%car%noise:64 %car%odometer:-53 %car%refuse:-141 %car%season:106 %car%shake:57 %car%wrong_one:-131 %car_part:-77
-%car_part%doubt:-100 %car_part%elsewhere:-86 %car_part%fails:-147 %car_part%family:60 %car_part%gone_car:-104
-%car_part%how_long:-131 %car_part%leave_me:216 %car_part%lift:-61 %car_part%meaning:-92 %car_part%message:543
-%car_part%money:-91 %car_part%opening:-68 %car_part%phone:-84 %car_part%place:-112 %car_part%refuse:142
-%car_part%smoke_smell:-119 %car_part%start_again:66 %car_part%thanks:72 %do_it%elsewhere:-156 %do_it%fails:66
-%do_it%family:-206 %do_it%gone_car:-58 %do_it%leave_me:84 %do_it%money:70 %do_it%pay_day:46 %do_it%phone:-52
-%do_it%season:139 %do_it%smoke_smell:-50 %do_it%staff:-77 %do_it%who:-49 %doubt%fails:65 %doubt%how_long:-81
-%doubt%message:61 %doubt%money:117 %doubt%noise:-50 %doubt%on_way:-164 %doubt%pay_day:-62 %doubt%place:-51
-%doubt%question:181 %doubt%refuse:77 %doubt%staff:-60 %doubt%start_again:136 %doubt%wrong_one:46 %elsewhere:187
-%elsewhere%family:86 %elsewhere%gone_car:74 %elsewhere%leak:70 %elsewhere%leave_me:-100 %elsewhere%message:-49
-%elsewhere%money:-141 %elsewhere%odometer:46 %elsewhere%place:-57 %elsewhere%question:-70 %elsewhere%refuse:-59
-%elsewhere%season:113 %elsewhere%thanks:70 %elsewhere%who:104 %fails:-123 %fails%family:-46 %fails%gone_car:-64
-%fails%how_long:-52 %fails%odometer:61 %fails%shift_it:102 %fails%thanks:57 %fails%wrong_one:-51 %family%gone_car:-58
-%family%leave_me:-59 %family%lift:48 %family%money:58 %family%noise:-49 %family%refuse:60 %family%season:82
-%family%staff:155 %family%start_again:60 %gone_car:-111 %gone_car%how_long:-95 %gone_car%message:80
-%gone_car%money:71 %gone_car%noise:-47 %gone_car%odometer:161 %gone_car%on_way:123 %gone_car%pay_day:53
-%gone_car%place:-53 %gone_car%question:85 %gone_car%refuse:85 %gone_car%season:128 %gone_car%staff:-49
-%gone_car%thanks:62 %gone_car%who:94 %how_long%leave_me:-101 %how_long%meaning:-46 %how_long%on_way:65
-%how_long%opening:53 %how_long%who:49 %leak%staff:94 %leave_me%message:-83 %leave_me%odometer:53 %leave_me%place:-51
-%leave_me%question:-101 %leave_me%refuse:104 %leave_me%smoke_smell:72 %leave_me%staff:-100 %leave_me%start_again:-193
-%leave_me%thanks:49 %leave_me%wrong_one:165 %lift%odometer:-55 %lift%on_way:-52 %lift%shift_it:-58 %machine:-53
-%machine%staff:-54 %meaning%phone:-66 %meaning%question:-77 %meaning%staff:-50 %meaning%start_again:56
-%meaning%thanks:48 %meaning%who:62 %message:-63 %message%odometer:-55 %message%place:-90 %message%question:-64
-%message%refuse:-150 %message%shift_it:-64 %message%start_again:-223 %message%wrong_one:-95 %money:72
-%money%on_way:122 %money%phone:-89 %money%refuse:140 %money%season:95 %money%shift_it:-53 %money%thanks:47
-%money%wrong_one:57 %noise:-80 %noise%odometer:-70 %noise%question:-144 %noise%refuse:-85 %noise%staff:74
-%noise%thanks:46 %noise%wrong_one:71 %odometer%phone:-65 %odometer%question:56 %odometer%season:106
-%odometer%thanks:68 %odometer%wrong_one:-123 %on_way%phone:62 %on_way%place:-72 %on_way%question:-49
-%on_way%refuse:101 %on_way%staff:-61 %on_way%start_again:106 %on_way%thanks:-112 %on_way%wrong_one:50 %opening:-127
-%opening%refuse:88 %opening%shift_it:46 %pay_day:-73 %pay_day%thanks:85 %pay_day%wrong_one:54 %phone:-188
-%phone%question:-104 %phone%refuse:119 %phone%shift_it:-139 %phone%thanks:59 %phone%who:97 %place:-48
-%place%refuse:85 %place%staff:49 %place%thanks:51 %place%wrong_one:-58 %question:-144 %question%refuse:56
-%question%staff:103 %question%start_again:81 %question%thanks:97 %question%wrong_one:66 %refuse:354 %refuse%season:52
-%refuse%smoke_smell:54 %refuse%staff:48 %refuse%thanks:50 %refuse%who:-53 %refuse%wrong_one:-57 %season:-51
-%season%thanks:59 %shake:-50 %shift_it:69 %shift_it%start_again:146 %smoke_smell:-60 %staff:71 %staff%start_again:-84
-%thanks:-58 %wrong_one:-119 @?:-89 @after_visit:-454 @confirm:-578 @confirm_stop:139 @later:-223 @nothing:-347
-@offers:76 @times:-256 ^_$:-104 ^_a:123 ^_ahi:-74 ^_ahora:-78 ^_all:-97 ^_am:-56 ^_and:-86 ^_any:-94 ^_anything:86
-^_appreciate:118 ^_are:-61 ^_as:200 ^_ask:106 ^_ay:52 ^_both:-54 ^_cada:-50 ^_can:-154 ^_cant:194 ^_car:58
-^_como:-299 ^_correcto:-102 ^_could:-94 ^_count:80 ^_cuanto:-52 ^_dale:-48 ^_deje:94 ^_dejen:-48 ^_did:-69 ^_do:-185
-^_does:-55 ^_dont:76 ^_either:-193 ^_end:-49 ^_enough:-67 ^_es:-65 ^_eso:68 ^_estamos:190 ^_estoy:71 ^_fine:-62
-^_forget:48 ^_found:145 ^_frena:101 ^_friday:52 ^_go:-60 ^_going:169 ^_good:-55 ^_got:91 ^_gracias:-176 ^_had:-88
-^_happy:50 ^_hard:75 ^_how:-94 ^_hoy:49 ^_i:55 ^_id:81 ^_if:-54 ^_im:79 ^_imposible:53 ^_in:-53 ^_is:-101 ^_it:-52
-^_jajaja:-48 ^_keep:56 ^_kids:118 ^_las:-51 ^_last:-97 ^_le:47 ^_lease:62 ^_leave:50 ^_leaving:94 ^_les:-60
-^_lets:119 ^_lo:-54 ^_los:-83 ^_mal:88 ^_manana:68 ^_mandan:-50 ^_mas:-83 ^_me:-242 ^_mejor:225 ^_mil:-152 ^_muy:102
-^_nada:110 ^_nah:79 ^_negative:72 ^_negativo:79 ^_neither:261 ^_nel:231 ^_never:219 ^_ni:240 ^_nice:262 ^_ninguna:110
-^_ninguno:130 ^_no:224 ^_nombre:174 ^_none:140 ^_nop:47 ^_not:106 ^_nothing:200 ^_nvm:47 ^_ok:-226 ^_only:111
-^_para:190 ^_paso:211 ^_pass:96 ^_pero:-87 ^_por:-110 ^_precio:-66 ^_prefiero:80 ^_puedo:-86 ^_pues:-60 ^_put:-76
-^_quien:-65 ^_quiero:-57 ^_quiten:74 ^_rather:83 ^_salgo:-57 ^_scratch:86 ^_se:-94 ^_si:-216 ^_simon:-53 ^_skip:62
-^_solo:52 ^_somebody:-52 ^_someone:-50 ^_soon:-48 ^_sorry:-46 ^_stop:63 ^_sure:109 ^_tell:-56 ^_tengo:207
-^_thanks:-178 ^_that:159 ^_there:-91 ^_this:65 ^_thumbsup:-109 ^_thursday:124 ^_thursdays:73 ^_todavia:-124 ^_too:158
-^_top:-52 ^_ustedes:-47 ^_uy:56 ^_va:-136 ^_we:138 ^_were:184 ^_what:-159 ^_when:-69 ^_who:-78 ^_will:-113
-^_works:-69 ^_wouldnt:-71 ^_y:-192 ^_yeah:247 ^_yep:-85 ^_yes:-78 ^_yo:94 ^_you:-93 ^_your:-148 ^_zero:143 a_$:-96
-a__a:48 a__and:-52 a__asi:72 a__call:-50 a__carro:69 a__casa:-56 a__cita:-51 a__el:-55 a__filter:-63 a__hora:58
-a__horas:69 a__in:72 a__ir:-57 a__la:-52 a__le:-55 a__mechanic:93 a__mil:-53 a__nada:60 a__no:63 a__one:-75 a__por:50
-a__que:115 a__si:-70 a__taller:-82 a__time:-109 a__who:106 a__with:58 a_buddy:73 a_cabin:-63 a_decir:75 a_esa:95
-a_esas:79 a_good:-108 a_guy:175 a_hacer:138 a_la:-122 a_lift:48 a_light:52 a_los:85 a_mechanic:95 a_month:53 a_no:94
-a_otro:91 a_ring:61 a_ser:57 a_year:85 about:74 about__tires:102 about_it:-53 about_monday:-79 about_my:89
-about_oil:47 aceite:59 aceite_$:130 aceite_ya:-53 acomoda:49 after:46 after_$:-93 after__you:62 after_all:83
-again_$:-94 agarran:-91 agarro:67 aguanta:-48 ah:-52 ahi_$:84 ahi_nos:-65 ahi_paso:-71 ahi_voy:-46 ahora:-82
-ahora_$:-142 ahora__puedo:-55 ahora_no:-126 ahorita:-95 ahorita_$:-136 ahorita__en:87 ahorita_no:-90 aint:108
-al__y:-46 alguien_$:-87 alguien_que:88 alignment:78 all:182 all_$:-115 all__it:-100 all_day:-80 all_good:114
-all_set:89 all_that:113 all_three:-51 alone_$:48 already_did:-61 already_got:72 already_had:83 already_took:-46
-also:69 am:-128 am_i:-53 amables:-57 amor:56 an_appointment:141 and:58 and__did:66 and__had:69 and__i:132 and_back:47
-and_ill:51 and_im:48 and_it:-92 and_please:68 and_still:53 and_the:-90 and_why:75 and_your:58 ando:85 ando_de:74
-ano_$:-57 anoche:-60 another_day:50 answer:58 antes:-74 any:-77 any__of:-51 any__those:-85 any_day:-49
-anything_but:86 anything_else:-130 anyway:112 anyway_$:101 apenas:52 appointment_$:-57 appreciate_the:47
-appreciate_you:52 apunteme:-69 apunteme_$:-69 aqui:-127 aqui_$:-78 aqui__vive:-52 aqui_no:-88 are__for:-70 are__i:48
-are_fine:-69 are_too:-107 around_$:74 arreglaron:-68 arregle:-48 arreglo:73 arreglo_$:-53 as:155 as__as:-149
-as_the:-78 as_you:-88 asi:334 asi__bien:49 asi__dejo:95 asi_es:-171 asi_lo:80 asi_que:-49 ask_$:49 ask__again:75
-asked:-56 at:-47 at_$:-53 at_all:-78 at_the:-58 at_work:58 atencion:53 avisos:48 ay:52 ayer:-99 ayer_$:-49 baby:-56
-back_from:-50 back_on:-56 back_to:-82 bad_$:89 baja:-59 barato:55 barely:58 be_$:100 be__i:50 be__that:48
-be__there:66 be_back:117 be_doing:74 beater:83 beer:122 beer_$:122 before:-62 belt:63 bien:101 bien_$:-125
-bien__la:54 bien_asi:71 bien_gracias:64 bien_no:89 bill:-46 book:-62 booking:68 both:-50 bother:69 brakes__a:48
-brakes__stop:-68 brakes_dont:-81 bro:137 bujias:-48 busco_$:-53 busy:-85 but:142 but__you:63 but_do:68 but_dont:-85
-but_friday:192 but_have:49 but_i:137 but_ill:58 but_monday:-78 but_no:47 but_that:71 but_the:-61 but_were:87
-by_the:-65 cada:-56 cae:-63 caen:86 call:-88 call__my:71 call_me:-141 cambia:82 cambie__opinion:62 cambie_de:62
-cambio:72 cambio_$:48 cambio__aceite:76 cambio_el:74 cambios:-93 came:-56 came__the:-58 can__come:117
-can__friday:-122 can__it:73 can__me:59 can__my:48 can__the:51 can__with:93 can_make:-63 cancel:48 cancel__and:71
-cancel_tomorrow:72 cancele__favor:46 cancele_por:46 cant:110 cant__about:-47 cant__in:70 cant__that:53
-cant__thursday:56 cant__you:46 cant_do:201 cant_make:114 cant_say:-184 cant_swing:56 cant_think:-47 car__to:-60
-car_has:114 car_is:154 caro:236 caro_$:104 carro:-80 carro__de:51 cars:103 casa_$:95 caso:75 caso_$:95 cat:-50
-catch:-49 chances:77 chances_$:77 changed__mind:119 changed_it:-85 changed_my:118 changes_$:80 charge:-76 checked:66
-chemo:62 chiste:91 chocaron:-46 chocaron_y:-46 choice:-53 choque:-67 church:56 cita:124 cita_$:-85 cita__jueves:74
-cita__no:74 cita_el:110 claro_$:-60 claro__si:73 cliente:-61 close:-46 cobran:-49 cobran_$:60 cochera:49 cochera_$:49
-come__the:52 come_back:51 coming__the:60 coming_in:59 como:-84 como__me:74 como__que:73 como_esta:135 como_no:-295
-como_saben:68 como_si:99 company:57 con:71 con__frenos:72 con__mecanico:-75 con__que:66 con__trabajo:54
-con_alguien:-48 con_los:53 con_otro:69 con_un:92 conozco:-125 correct:-63 correcto:-58 corto:-50 cosas_$:58
-could__the:58 could_do:55 could_you:56 count:67 count__in:-55 count__out:125 count_me:70 covered:75 covered_$:100
-creo:91 cross:80 cualquier:-61 cuanto:51 cuanto__lo:-64 cuanto_es:99 cuanto_rato:76 cuenta:-52 curiosidad:62
-curiosity:47 customer:-48 customer_$:-46 da:-93 dale:-48 dar:93 dawn:62 day_$:95 day__me:96 day_for:79 de__carro:-47
-de__frenos:72 de__llantas:114 de__me:81 de__no:-75 de__que:107 de__taller:-83 de__y:-75 de_cuanto:62 de_dinero:-76
-de_donde:96 de_eso:47 de_esta:97 de_freno:-47 de_grasa:-52 de_la:49 de_las:117 de_los:94 de_mi:52 de_noche:111
-de_opinion:62 de_otro:-54 de_que:-48 de_semana:71 deal_with:76 dealer_$:47 dealers:50 debo:65 decide:-55 decided:127
-deep:-53 dejalo:131 dejaron:58 dejelo:52 dejenlos:81 dejo:71 dejo_$:94 dejo_asi:106 del:67 demas:57 deme:85 deseo:65
-desk:52 despues:-46 despues_$:-48 di:-99 dia_$:77 dia__a:61 dia__no:-57 did:-93 did_that:-69 did_the:-91 diesel:57
-diga:-69 digo_$:-46 digo_que:53 dije:68 dije_que:76 dijeron:-46 dime:70 dinero_$:-77 direccion:-60 do_$:-152
-do__and:63 do__do:55 do__instead:-122 do__of:142 do__own:220 do__want:-68 do_any:75 do_i:-82 do_it:-64 do_monday:52
-do_my:220 do_not:-73 do_the:125 do_thursday:56 doble:67 doc:-63 does__need:-53 does_all:58 does_it:-62 doesnt:140
-doesnt_matter:-86 doesnt_work:149 dogs:105 doing:66 doing_that:50 doing_the:64 done_$:54 done__a:64 done_in:87
-dont:83 dont__any:-123 dont__it:99 dont__like:65 dont__that:66 dont__the:93 dont__you:-74 dont__your:155
-dont_drive:-67 dont_even:-87 dont_have:-154 dont_know:-122 dont_need:114 dont_own:-85 dont_see:-70 dont_send:-62
-dont_stop:166 dont_think:211 dont_want:202 doors:-66 dos__es:108 dos_dias:106 down:-187 down_$:-59 down_for:-51
-drive:58 drive_$:-128 drive_it:83 drive_to:48 driving_it:53 driving_with:-62 dude:-164 due:-56 early_for:84
-early_one:-77 eat:86 echo:71 eh:-48 either:-116 el:-61 el__dia:-57 el__es:106 el__les:68 el__no:84 el__temprano:-62
-el__y:-117 el_aceite:97 el_ano:59 el_asiento:47 el_cambio:-78 el_de:-59 el_dealer:-54 el_dia:-107 el_dinero:72
-el_domingo:-73 el_fin:71 el_freno:-49 el_jueves:114 el_lado:89 el_otono:-76 el_otro:-138 el_precio:-46 el_que:-84
-el_trabajo:-53 el_viernes:110 else:59 else_$:46 en__casa:148 en__dias:108 en__garage:71 en__que:54 en__taller:-51
-en__ya:66 en_dos:108 en_el:99 en_eso:81 en_mayo:59 en_mil:52 en_otro:-65 end:-80 ended:-47 ends:49 enough:59
-entendi:-52 entiendo:-54 entran:-93 era_del:46 es_$:-126 es__de:54 es__la:61 es__lo:-50 es__no:50 es_lo:-58
-es_mecanico:99 es_mi:-93 es_muy:65 es_por:-46 esa:101 esa__no:62 esa_hora:141 esas:157 esas_horas:65 escriban:-50
-escriban_$:-69 ese:62 ese__ya:54 ese_carro:95 ese_dia:56 ese_senor:-50 eso:54 eso_$:75 eso_de:69 eso_es:71 eso_me:49
-esos:129 esperar:57 espero:47 espero_$:77 esta:50 esta__asi:71 esta__caro:164 esta__no:57 esta_en:73 estamos:131
-este:-84 esten:-101 esto:-73 estoy:109 estoy_bien:263 estoy_de:-69 estoy_en:-66 evening:-72 evenings:70 ever:80
-ever_$:50 everywhere:61 existe:-57 extra:95 fall:55 fall_off:94 falta:-54 family:-47 far:93 favor__no:47 favor_y:47
-fecha:47 fecha_$:47 fee:-46 feria:-124 feria_$:-102 fierro:-47 fierro_$:-63 filter:99 fin:58 fin__semana:71 fin_de:58
-fine:80 fine__it:140 fine__me:-104 first:-64 five:-48 fix:52 fixed:-59 fluid_flush:-47 flush:106 fly:459 folks:49
-for:122 for__me:-50 for__of:94 for_an:-65 for_friday:-64 for_it:-120 for_me:165 for_now:135 for_sure:58 for_that:93
-for_the:-78 for_this:125 forget_about:-148 forget_it:177 found:112 found_$:-50 free:-49 freno:-107 freno_$:-58
-frenos:69 frenos_ya:74 friday_$:107 friday_and:63 friday_instead:-122 friday_is:55 friend:-79 from_me:47 fue:52
-full:76 galon:106 game_$:-54 gano:66 garage:58 garage_$:68 gas:-71 gastadas:47 gastar:-86 gauge:-72 gauge_is:-72
-gave:57 gave_you:108 get:-63 get__to:-64 get_it:-52 girl:77 give_my:49 giving:111 go:-103 go_$:59 go__the:108
-go_ahead:-56 go_into:-55 go_through:69 go_to:140 going__have:53 going_to:47 good:78 good__me:-56 good_for:-114
-got__guy:179 got_a:161 got_it:-59 gracias_$:52 gracias__no:58 gracias_pero:151 gracias_ya:55 gusta:77 gusta__me:52
-gusta_que:52 gusto:-75 guy:111 guy_$:56 guys_$:-78 hablamos_$:55 hable:58 hace:-111 hace_$:-53 hace_falta:56
-hace_ruido:-46 haciendo:53 had_to:76 haga:142 hago:67 handled:-75 handles:93 happen:65 hard_no:66 hardly:60 has:64
-has__on:84 hasta__no:-68 hasta_el:-56 hasta_que:47 have:63 have_$:-79 have__no:-103 have__owner:103 have__to:65
-have_an:110 have_it:-76 have_never:-95 have_no:-115 have_someone:88 hay:-66 hay_que:-46 hear:-49 heat:-80 her:-62
-her_$:-113 here:-79 hice_en:113 hicieron_esperar:68 hijo_me:63 him:-74 him_$:-65 holler:-47 hon:59 hora:49 horn:-50
-hot:-78 hour:57 house_$:89 how:51 how__is:79 how__monday:-79 how_about:-89 hoy:70 hoy_$:90 hoy_manana:71 huh:-130
-huh_$:-130 hun:51 i__asked:-56 i__be:74 i__do:49 i__drive:86 i__got:50 i__my:57 i__no:-92 i__off:58 i__on:99
-i__out:-166 i__say:-46 i__stop:53 i__the:-59 i__this:-86 i__where:-59 i_am:-50 i_come:151 i_could:49 i_didnt:-102
-i_dont:-102 i_found:151 i_go:91 i_got:57 i_had:-49 i_let:-88 i_live:-102 i_mean:-48 i_meant:92 i_need:-144
-i_never:-93 i_put:88 i_ride:55 i_said:-88 i_take:77 i_teach:108 i_want:-123 i_was:-88 i_will:84 i_wont:77 iba:68
-id:101 id__a:-67 id__talk:-99 id_be:-64 id_like:49 id_sooner:99 idea:-83 idea_who:-69 if:99 if__dont:-46 if_i:-135
-igual:48 ill:112 ill__in:-55 ill__my:84 ill__there:-47 ill__you:-84 ill_be:-58 ill_come:-78 ill_let:127 ill_pass:62
-im:160 im__going:54 im__my:51 im__out:-50 im__paying:63 im__that:83 im__the:-156 im__to:67 im__with:-70 im__work:59
-im__your:-51 im_a:47 im_all:75 im_at:50 im_down:-79 im_fine:217 im_good:313 im_not:-160 imposible:80 in_$:-70
-in__day:109 in__month:55 in__so:125 in__weeks:81 in_another:-89 in_law:61 in_tuesday:55 in_weeks:47 interesa:-82
-interesa_$:-178 interested:-74 interested_$:-188 interested_in:47 into:57 ir_y:53 is_$:102 is__a:-53 is__again:-53
-is__at:72 is__but:-48 is__cabin:-53 is__early:63 is__how:140 is__in:127 is__it:56 is__like:-51 is__no:58 is__of:-52
-is__something:-53 is__the:-51 is_a:95 is_alright:57 is_done:49 is_fine:159 is_full:110 is_good:-228 is_it:-51
-is_like:62 is_my:75 is_no:92 is_not:-126 is_out:177 is_that:-79 is_there:-51 is_too:130 is_up:46 is_when:66 it:81
-it__already:50 it__at:-58 it__by:48 it__dont:79 it__fine:139 it__free:59 it__in:-56 it__just:70 it__me:-100
-it__more:-82 it__needed:61 it__now:-59 it__though:-56 it__time:-48 it__to:-156 it_at:60 it_back:62 it_but:106
-it_can:47 it_done:58 it_down:-63 it_in:-79 it_just:-49 it_like:-48 it_myself:60 it_off:59 it_over:48 it_thanks:-54
-it_then:-81 it_this:-84 it_til:66 it_till:71 it_was:60 it_wont:-61 jaja:70 jaja_$:153 jaja_si:-56 jefe_$:46 job:-78
-just:81 just__it:-47 just__that:91 just_had:-49 keep:116 keep_me:116 keep_texting:102 keep_them:46 kids_have:81
-know:-72 know_what:73 know_you:-60 la__a:-84 la__el:-51 la__pero:-56 la_atencion:59 la_camioneta:50 la_casa:79
-la_cita:-48 la_cochera:49 la_luz:-56 la_mano:51 la_pena:71 la_renta:63 la_revision:-47 la_tarde:-53 la_voy:-53
-lado:81 las_$:-141 las__a:50 las__el:166 las__en:-47 las_llantas:64 las_millas:-78 las_puedo:62 las_tres:74
-last__so:93 last_time:47 late__the:96 late_in:96 later:-50 law:60 le__al:-50 le__el:66 le__la:108 le__las:-47
-le__mas:82 le__que:105 le__yo:105 le_cambio:93 le_di:-67 le_echo:71 le_falta:-74 le_hice:-58 le_puedo:-54 le_toca:49
-le_voy:78 lease:144 lease_is:128 leave:119 leave__the:51 leave_it:155 leave_me:-191 lejos:138 let:74 let__know:-46
-let_it:143 let_me:-91 let_you:-47 lets:65 lets_do:-99 lets_out:-57 like:51 like_a:80 like_i:75 like_that:-47
-listo:-49 live:142 live_in:-58 llame_el:60 llantas:57 llantas_$:58 llego:-57 lleva_millas:55 lleve:-72 lleve_con:-64
-llevo:82 llevo_$:-75 llevo__mi:79 lo__asi:127 lo__con:61 lo__de:-66 lo__gracias:58 lo__para:67 lo__por:-49 lo__si:66
-lo__y:-59 lo__yo:123 lo_arreglo:94 lo_cambie:-50 lo_cambio:61 lo_choque:-67 lo_deje:-67 lo_demas:66 lo_hace:54
-lo_hago:105 lo_hice:50 lo_hicieron:-64 lo_hizo:-51 lo_lleve:-72 lo_llevo:58 lo_necesito:-70 lo_que:70 lo_uso:85
-lo_vendimos:-53 lo_voy:137 loco:149 lol:55 lol_no:71 long:-49 longer__it:-127 longer__the:-94 longer_have:-70
-longer_own:-119 looking:-89 looking_for:-63 looks:61 los__el:77 los__para:-69 los__ya:51 los_avisos:47
-los_cambios:-93 los_carros:59 los_nenes:72 lost:-48 lot:-71 low:64 luego_me:51 lunes__no:46 luz:-56 luz_de:-48
-maam:83 made:-56 make__to:-47 mal_$:-57 mal__no:88 man_$:-54 manana:-77 manana_y:71 manda:60 mandando_$:213 mande:-50
-manden:-77 manden_mas:-78 manden_mensajes:91 manden_nada:-59 mandenme:52 many:-67 marcha:-101 marcha_$:-101
-martes:-59 mas:-81 mas_$:-110 mas_temprano:-67 matter:-90 matter_$:-63 may:-60 mayo:59 me_$:-97 me__cambia:71
-me__con:-54 me__de:91 me__esperar:64 me__falta:49 me__for:58 me__i:81 me__it:-92 me__la:126 me__mal:101 me__muy:-94
-me__nada:-172 me__of:-105 me__por:-62 me__price:80 me__ring:61 me__sus:62 me__the:-46 me__una:49 me__y:84 me__ya:57
-me_about:223 me_acomoda:49 me_after:-91 me_alone:-152 me_back:-67 me_but:79 me_da:56 me_dejaron:54 me_es:68
-me_from:53 me_gusto:-77 me_hable:58 me_hace:48 me_hicieron:53 me_i:-77 me_im:51 me_in:-117 me_interesa:-71 me_like:88
-me_llame:47 me_lo:123 me_now:117 me_off:-59 me_out:71 me_please:-139 me_queda:51 me_rayaron:48 me_sale:-135
-me_sirve:147 me_the:130 me_then:-46 me_with:-68 mean:64 mean_$:-53 mecanico_$:77 mechanic:51 mejor:81 mejor__lo:125
-mejor_el:-68 mejor_la:-67 mejor_lo:100 mejor_me:63 menos_que:63 mensajes_$:-101 mero:-51 mero_$:-51 mi__de:-72
-mi__es:79 mi__le:118 mi__me:112 mi_amor:56 mi_nombre:-48 mi_numero:-50 mi_tio:71 mi_trabajo:64 mil:-87 mil_ya:66
-miles_$:-104 millas:49 mind_$:-96 mine:71 mismo:71 mismo_dia:-57 molesten:49 momento:-178 momento_no:-174 monday:-121
-monday_$:56 mondays:65 mondays_$:72 month_$:-74 more:-127 more_$:-78 morning:-60 morning_$:-62 moved:60 moved_to:46
-much_is:-73 muere:56 muy:254 muy__gracias:-57 muy_amables:-57 muy_caro:87 muy_lejos:106 muy_mal:-61 muy_temprano:122
-my:46 my__are:-61 my__back:-55 my__but:-74 my__comes:-47 my__did:63 my__do:-54 my__dont:-60 my__in:100 my__no:79
-my__not:-68 my__says:94 my__this:51 my_car:-139 my_chances:77 my_guy:-95 my_job:-69 my_mechanic:-99 my_mind:127
-my_money:-70 my_own:378 my_phone:-63 my_shift:76 my_wallet:71 my_warranty:61 my_whole:-59 my_wife:72 myself:80
-myself_$:127 n:302 na:262 nada:66 nada_$:-84 nada__eso:60 nada__ustedes:-56 nada_de:-57 nada_mas:61 nah:79 name:-46
-nd:-50 necesario:58 need:-81 need_$:81 need_a:-53 need_the:62 need_to:-149 needed_$:132 needs_doing:-91 negative:72
-negativo:79 negocio:59 neighbor__it:67 neither:151 neither_$:136 nel:231 nenes:72 never__back:51 never__you:88
-never_asked:-56 never_mind:139 new__on:-80 new_ones:-84 next_$:-70 next_year:63 ni:234 ni_de:82 ni_el:138 ni_la:109
-ni_lo:53 ni_modo:-53 nice:82 nice__you:-69 nice_of:-69 night:75 night_$:-51 ninguna:54 ninguna_$:60 ninguna_me:79
-ninguno:61 ninguno__los:51 no:103 no_$:327 no__a:-60 no__ahora:-165 no__all:-55 no__amor:62 no__and:-55 no__at:-115
-no__bien:-207 no__cita:115 no__como:-93 no__conmigo:53 no__conozco:-55 no__da:56 no__dont:95 no__el:-67 no__en:-101
-no__ese:-53 no__for:-54 no__good:87 no__gracias:121 no__gusto:-77 no__hace:67 no__hago:-84 no__have:-57 no__here:-148
-no__i:71 no__interesa:219 no__is:207 no__last:84 no__le:73 no__les:98 no__lo:-48 no__mandando:-76 no__me:79
-no__mensajes:-58 no__nada:-67 no__necesario:104 no__necesito:85 no__needed:-75 no__ni:-97 no__ninguna:-73 no__no:-97
-no__now:-67 no__on:-94 no__otra:103 no__otro:-59 no__own:-119 no__problema:-75 no__puede:61 no__que:-76 no__quien:-96
-no__quiero:52 no__recibir:-85 no__sirve:108 no__that:-114 no__the:249 no__them:52 no__was:85 no__with:-64
-no__would:77 no__y:190 no__yet:-112 no__yo:-113 no__you:235 no_and:295 no_but:192 no_car:-89 no_como:51
-no_conozco:-63 no_creo:141 no_day:-66 no_deseo:65 no_dont:66 no_era:-50 no_es:-175 no_esta:-144 no_estoy:-58
-no_existe:-57 no_frena:-56 no_good:63 no_gracias:334 no_hay:-90 no_i:287 no_idea:-154 no_im:109 no_just:78 no_keep:96
-no_lo:-105 no_mas:-98 no_me:-85 no_mejor:-55 no_mi:56 no_more:-231 no_my:171 no_necesito:97 no_need:48 no_no:-90
-no_noise:-49 no_not:-202 no_ocupo:171 no_on:77 no_one:-121 no_paren:82 no_pedi:-57 no_pero:150 no_point:66 no_por:46
-no_prende:-76 no_problem:-239 no_puedo:138 no_pues:107 no_que:112 no_quiere:-76 no_quiero:84 no_se:-103 no_si:130
-no_sigan:-72 no_sirve:-54 no_soy:-217 no_tengo:-198 no_thank:56 no_thanks:216 no_that:79 no_the:75 no_tiene:-47
-no_to:-80 no_trabajo:-60 no_trae:47 no_traigo:-103 no_va:60 no_veo:-81 no_vive:-52 no_vuelvo:61 no_what:151
-no_worries:-118 no_y:152 no_ya:257 no_you:60 noche:61 noche_$:86 noises:71 nomas:50 nomas_que:-72 nombre_$:-100
-none:194 none__them:75 none__those:-62 nop:47 nos:-74 not_$:55 not__but:-83 not__car:-79 not__customer:-47
-not__ill:-59 not__in:104 not__it:85 not__not:90 not__now:-83 not__one:46 not__the:70 not__this:-90 not__to:173
-not__with:-135 not__yet:-116 not__you:81 not_a:-115 not_be:48 not_coming:96 not_doing:73 not_ever:105 not_friday:58
-not_happy:-161 not_her:-125 not_him:-87 not_interested:263 not_me:-236 not_monday:179 not_now:-69 not_right:-122
-not_sure:-75 not_the:-54 not_this:61 not_to:49 not_today:-88 not_worth:50 not_yet:-142 nothing:48 nothing_$:-49
-now:-80 now_$:-197 now__me:-90 numero:-48 nunca_$:99 nvm:47 o:-61 o__es:72 o__no:-106 o_cuanto:85 o_no:-129
-ocupo_$:52 of__but:61 of__do:47 of__how:-55 of__what:46 of_me:55 of_you:-87 off_$:-132 off_and:84 off_for:54
-off_my:46 oh:-73 oil:75 oil__the:71 oil_no:50 ok:71 ok_$:164 olvidelo:121 on_$:65 on__thought:74 on__way:-47 on_a:-59
-on_it:75 on_my:-97 on_second:74 on_that:94 on_this:50 on_time:-56 one_$:53 one__these:46 one__those:76 one__you:49
-one_please:-53 ones:169 only:109 only_$:65 only__me:94 opcion_$:-68 open__me:-56 open_for:-56 or:-110 or_anything:88
-or_no:-188 otono:-76 otra_fecha:47 otro_$:-104 otro_dia:96 otro_taller:59 our:119 out:59 out__me:65 out_for:54
-out_of:-75 out_on:52 over_$:-53 over__phone:-54 over_here:110 over_the:-92 overcharged:63 own:68 own_$:87 own_it:-131
-owner__me:60 paid_for:-49 para__es:-48 para__lo:-151 para__si:99 para_nada:262 para_que:51 paren:66 part:-46
-parte_de:-69 pasa:-78 pasa__no:-62 paso_el:-69 pass:241 pass_$:134 passed:-74 paying:57 pedal:-59 pedal_is:-56
-pedi:-57 pena:79 pense:46 people:-50 perdon:-47 perfecto:53 pero:73 pero__me:-50 pero__voy:76 pero_de:49 pero_lo:56
-pero_no:49 perro:71 person_$:86 pick_up:76 planes:50 please:-103 poder_ir:-57 point_$:49 pop:-55 poquito:-52
-por__lado:83 por__no:-178 por__que:46 por__y:142 por_curiosidad:62 por_la:-65 por_mi:73 por_que:-294 por_un:57
-porque:-49 possible:-63 possible_$:-46 precio_$:-84 precio__las:-63 precio_de:-63 precios:77 prefiero:85
-prefiero_no:68 prende:-75 price_and:68 prices:52 primo:68 problema:-75 prometieron:53 pronto:-48 puede_$:71
-puedo_$:95 puedo__las:-71 puedo_el:102 pues_$:51 pulling:-47 puro:101 push_it:74 put:-56 put_new:-75 put_on:62
-putting:110 que_$:51 que__caro:-77 que__de:78 que__en:46 que__hable:58 que__le:-64 que__llame:66 que__lo:49
-que__ni:50 que__que:-70 que__se:-90 que__toca:52 que__ya:104 que_ahora:-62 que_cobran:78 que_es:-102 que_les:-52
-que_lo:-93 que_mal:76 que_ni:-83 que_no:-65 que_precio:86 que_tanto:-47 que_truene:66 que_va:277 queda:135 queda_$:53
-queda__lejos:127 queda_muy:106 quede:-48 quedo_mi:48 quien__lo:122 quien_es:-86 quien_me:67 quienes:-47 quiero:-81
-quiero_$:-127 quiero__de:-77 quiero__nada:-85 quiero__que:53 quiero_cita:76 quiero_ir:62 quiero_recibir:-85 quit:57
-quit__me:-53 quit_sending:65 quit_smoking:52 quit_texting:-67 quita:-66 quita_$:-66 quiten:63 quiten__cita:74
-quiten_mi:85 quitenme_$:-122 rather:53 rather__to:-99 rather_not:49 rather_talk:-136 rato:56 rayaron:47 re:61
-reach:-53 reach_out:-53 really_$:103 recibir:-113 recojo_a:68 reminders:55 reminders_$:54 remove__from:53 renta:63
-respuesta:55 rest:94 reverse:-55 revision:-47 ride_$:61 right:75 right_$:361 right__i:65 right_now:-155 ring_$:60
-ring_me:-67 rotation:56 ruidito:-66 ruido:48 runs:66 saben:87 saber:-79 said_no:-48 sale_$:57 salen:-46 salgo_de:96
-saturday_$:47 say:-53 say_no:-78 says_$:-61 says_no:147 school_$:70 school__out:-57 school_bus:54 school_lets:-57
-scratch:46 scratch_that:140 se:-86 se__es:-58 se__eso:-108 se__hicieron:-49 se__llevo:-54 se__no:-48 se__que:-76
-se_me:157 se_puede:58 se_quienes:-47 se_quita:-66 sea:-79 seat:-73 second_$:-62 second_thought:74 see:-87
-segunda_$:53 selling:145 send:-54 send__the:61 send_me:-62 sending:49 senor:53 ser_$:66 sera:-47 seria_$:49
-serious:-48 set:154 set_$:193 set_for:112 shes:55 ship:60 shop:-83 shop_is:-53 si:-99 si_$:-155 si__dejo:-48
-si__no:-189 si_claro:74 si_fuera:74 si_gracias:-49 si_lo:-48 si_me:93 si_no:-81 si_quiero:-47 si_ya:-137 siempre:58
-siempre_no:67 sigan:84 simon:-53 sir:73 sirve_$:46 sit:87 sits:107 six:-46 skip:144 skip_the:122 so:95 so__my:57
-so__of:-67 so_im:67 so_no:217 so_not:90 so_you:63 sold:-169 sold__car:-50 sold_the:-50 solo:96 some:-55 someone:81
-somewhere:46 son:-83 son_$:-50 son__law:53 son_in:53 sooner:59 soonest:-53 sorry:58 sorry_$:73 soy:-237 soy_de:83
-soy_yo:-92 spending:88 squeak:113 stay:92 stop:-133 stop__me:162 stop__the:64 stop_by:96 stop_texting:-101
-stop_with:64 stuff:97 stuff__the:-47 su:61 su__de:-52 sunday:72 sure_thing:-59 swap:47 swapped:-70 swing_it:56
-take__back:126 take__chances:77 take__off:-68 take_me:-69 take_my:50 taken:-53 taken__of:-53 taken_care:-53 takes:53
-takes__of:108 takes_care:108 tal:-52 talk:-103 talk_to:-65 talked:146 taller_$:-56 taller_de:116 tan:-83 tanto:-56
-tarde:66 te:-82 teach:108 telling_me:-71 temprano_$:-51 tengo__con:-83 tengo__me:73 tengo_carro:-121 tengo_otro:93
-tengo_quien:73 tengo_un:96 text:-49 text__about:94 text_me:69 texting_$:-109 texting_me:56 texts_$:-75 texts__me:-80
-texts_please:117 th:-103 than_the:-80 thanks__the:97 thanks_anyway:179 thanks_but:163 thanks_for:-176
-that__alright:57 that__has:60 that__i:-51 that__me:67 that__the:-128 that__when:54 that__you:179 that_in:-62
-that_is:96 that_one:77 that_time:-58 that_was:46 that_will:-62 that_wont:47 that_works:-66 the_$:-95 the__already:-46
-the__but:74 the__dont:62 the__filter:59 the__for:233 the__have:-48 the__how:46 the__in:-58 the__is:160 the__it:48
-the__my:-49 the__myself:-47 the__no:86 the__not:78 the__of:-96 the__one:50 the__ones:172 the__stuff:110 the__this:-54
-the__two:-59 the__went:55 the__with:-46 the__you:67 the_alignment:58 the_belt:49 the_brakes:74 the_car:84 the_day:105
-the_floor:48 the_flush:152 the_friday:48 the_kids:-73 the_lease:48 the_next:-71 the_only:-56 the_other:-56
-the_phone:62 the_rest:94 the_texts:74 the_th:-112 the_thing:67 the_thursday:80 the_tire:106 the_tires:103
-the_transmission:47 the_truck:-61 the_trunk:62 the_van:-47 the_wheels:95 the_wiper:92 the_worst:48 the_wrong:53
-them_$:46 then_$:143 there__no:-71 there_by:50 there_is:-88 these_days:73 theyre:51 thing_$:87 think__it:-76
-think_about:-64 think_so:118 think_this:-91 thinking:53 thinking_of:73 this__again:47 this_is:-92 this_month:-117
-this_one:133 this_time:100 this_was:-56 this_week:-53 those:67 though_$:-76 thought:53 thousand__it:97
-thousand_miles:-87 thousand_on:97 three:127 three_$:105 through:-51 thumbs:-113 thumbsup:-109 thumbsup_$:-72
-thursday__work:65 thursday_is:70 tiene:-76 tiene_millas:47 tienen:104 til_my:-53 time_$:55 time_im:-58 times_$:52
-tio:71 tire:108 to_$:-65 to__all:51 to__for:-46 to__it:52 to__me:-97 to__no:105 to__on:-71 to__this:67 to__through:69
-to_be:-57 to_church:89 to_do:98 to_hear:-49 to_it:-64 to_me:60 to_say:102 to_sit:80 to_someone:-76 to_stop:-57
-to_that:-105 to_the:87 todas:69 todavia_no:-124 today:-59 today_$:-68 todo__dia:-50 todos:49 told:-66 tomorrow_and:71
-too:285 too_$:-146 too__for:156 too_early:263 too_far:60 took:-59 total_$:-47 town:-53 trabajan:-69 trabajando:79
-trabajo_en:57 trae__millas:47 trae_mil:47 trae_un:-68 traer:48 traigo:-80 tread:53 tres_$:78 truene:66 trunk:62
-trunk_$:62 trust:-49 try:188 try_me:-65 tu:150 tuesday:-72 turned:-47 two:-92 type:-51 uh:290 un__a:-75 un__o:49
-un_amigo:51 un_ruidito:-66 un_viaje:-65 unless:66 unless__is:88 unless_it:88 unsubscribe_$:-46 unsubscribe_me:72
-up_$:-71 up__phone:73 up__the:-60 up_in:80 up_on:-54 up_the:111 uso:83 uso_$:67 ustedes_$:-251 uy:56 va:122 va_$:91
-va__mil:63 va__va:-93 va_a:58 va_que:-94 van:-74 ve:113 vea:-47 vehicle:-81 vender:84 vendi:-129 vendi_$:-98 veo:-71
-ver_$:66 verdad_$:-80 verdad_no:76 viaje:-73 vida:-59 viernes_$:71 viernes_no:48 vive:-52 volver:80 voy:73 voy_$:-49
-voy__hacer:94 voy__que:-48 voy_a:147 voy_pero:-52 vuelta:-53 vueltas:78 vuelva:67 vuelvo:55 wait:-46 walk:78
-wallet:71 want__done:103 want__hear:-49 want__of:-93 want__texts:-115 want_it:118 want_that:117 want_the:50
-want_your:-125 was__for:-65 was__in:-46 was_done:-46 way:130 we:131 we__to:56 we_dont:-74 we_got:46 we_have:116
-we_sold:-91 we_will:232 wednesday:84 week:-67 weeks:57 well_$:-50 went_away:71 were:145 were_fine:66 were_happy:82
-what__was:61 what__you:-75 what_it:65 what_would:69 when:94 when__back:-69 when__is:-71 when_im:-75 when_it:-65
-when_school:-57 where:-64 while:-55 who:98 who__are:-74 who__it:64 who__you:69 who_you:-126 why:-91 why__i:114
-why_does:-56 why_not:-208 why_would:130 wife_says:50 will__be:113 will__it:83 will_not:61 wiper:72 wipers_$:112
-with_$:-46 with_it:112 with_someone:-65 without:71 wont:69 wont__over:-54 wont__there:53 wont_be:155 wont_go:-49
-wont_work:137 work_$:-89 work__me:91 work_for:90 worries:-118 worth:149 worth_it:111 would__be:-56 would_be:-71
-would_i:48 wouldnt:-71 wrenches:82 wrong:-64 wrong__i:54 y:87 y_$:-56 y__de:52 y__lo:-125 y__los:54 y__me:-62
-y__no:62 y__que:-63 y_como:94 y_de:-51 y_el:69 y_la:55 y_no:48 y_por:75 y_que:123 y_ya:-98 ya:-118 ya__existe:-57
-ya__hace:-140 ya__la:-58 ya__las:-46 ya__lleve:-71 ya__lo:-58 ya__me:90 ya__mil:52 ya__puse:46 ya__quiero:47
-ya_le:-57 ya_lo:-74 ya_me:-58 ya_paso:-62 ya_tengo:94 yeah:-60 yeah_$:-287 yeah_i:-97 yeah_ok:-139 yeah_that:-64
-year:82 yep:-85 yep__is:-49 yes:-175 yes_$:-50 yet:-288 yet_$:-127 yo:159 yo_$:-72 yo__la:176 yo__manejo:-85
-yo__se:69 yo_lo:165 yo_mismo:111 yo_ni:-110 yo_no:-156 yo_paso:-83 you_$:-55 you__do:56 you__even:60 you__give:48
-you__i:-51 you__it:-106 you__stop:-49 you__the:-80 you__what:116 you_are:-68 you_can:123 you_did:68 you_know:84
-you_my:84 you_overcharged:70 you_still:-49 you_think:-117 you_want:-92 young:62 your__is:-53 your_customer:-46
-your_shop:-53 your_texts:-103 zero:145
+#abad:-29 #aben:28 #abin:31 #abla:-47 #able:-52 #abou:77 #acci:-29 #aced:-46 #acei:74 #acer:65 #acha:32 #acia:-45
+#acom:28 #actu:45 #ador:31 #afir:-28 #afte:48 #agai:29 #agar:-67 #agen:-47 #agra:33 #agua:-43 #ahor:-191 #aigo:-83
+#aile:27 #ains:64 #aken:-29 #aler:70 #algu:44 #alig:38 #alir:-30 #alke:44 #alle:-42 #allo:29 #alls:118 #alqu:-34
+#alri:25 #also:53 #alta:-56 #amab:-59 #ambi:-27 #amos:143 #anag:32 #anca:-34 #ance:89 #anda:92 #ando:-40 #ands:-33
+#anej:-67 #anic:64 #anks:-68 #answ:53 #ante:-39 #anym:-49 #anyw:129 #apen:29 #aper:48 #appo:45 #appr:30 #appy:-53
+#aqui:-216 #arag:59 #arca:-31 #arch:-91 #arde:32 #ardl:32 #arel:40 #arge:-39 #aria:-32 #ario:54 #arli:-49 #arlo:36
+#arly:74 #arra:-94 #asad:42 #asia:27 #aske:-28 #asse:-58 #aste:139 #athe:42 #atis:28 #ativ:167 #atte:-59 #atur:40
+#auge:-44 #aunq:28 #avia:-48 #avor:32 #away:33 #ayer:-47 #bado:-29 #bare:40 #beat:32 #been:-54 #beer:31 #befo:-50
+#bien:110 #bios:-51 #blan:-44 #blem:-98 #bles:-39 #bloo:33 #book:-25 #both:-47 #boug:-26 #bout:77 #brak:-39 #brea:-28
+#brin:-45 #bsup:-43 #buen:-56 #busy:-52 #bvio:-25 #cabi:31 #cach:29 #caen:25 #call:42 #came:-37 #canc:-28 #cand:-57
+#cani:48 #cant:134 #carc:29 #card:35 #caro:244 #carr:31 #cars:35 #casa:79 #caso:99 #ccid:-25 #ceit:74 #cesa:63
+#cesi:-36 #cess:36 #chan:147 #char:-48 #chas:-27 #chea:50 #cher:32 #choq:-44 #chur:30 #cias:-40 #ciat:33 #cibi:-112
+#cide:61 #cido:65 #cita:60 #clie:-52 #clin:28 #coch:34 #comi:47 #como:-146 #comp:60 #cond:-39 #conm:32 #cono:-67
+#cont:-67 #conv:68 #cool:-31 #corr:-37 #cosa:25 #cost:-70 #coun:44 #coup:-27 #cove:35 #cran:-32 #crat:43 #creo:63
+#crib:-87 #ctio:-25 #ctob:-31 #ctua:52 #cual:-46 #cupe:62 #cupo:47 #curi:80 #cust:-48 #dale:-32 #dand:77 #davi:-41
+#days:133 #ddle:-34 #deal:57 #deci:127 #deja:136 #deje:157 #dejo:94 #delo:64 #dema:51 #deme:-28 #denm:37 #dent:-46
+#ders:71 #dese:35 #desp:-25 #dial:47 #dias:27 #diga:-34 #dime:69 #ding:133 #dled:-29 #dles:38 #dnes:26 #does:97
+#dogs:28 #doin:88 #done:-33 #dont:69 #door:-25 #doub:-140 #down:39 #dson:-29 #dude:-75 #dule:-29 #eady:-31 #eaks:28
+#eale:69 #eape:50 #eate:35 #eave:184 #ecal:101 #ecan:47 #eces:63 #ecia:27 #ecib:-116 #ecid:105 #ecir:26 #econ:-39
+#ecti:-25 #ecto:-25 #edan:-26 #eded:65 #edes:-46 #edin:36 #edne:26 #edul:-29 #eede:65 #eedi:36 #eepi:36 #efie:73
+#efor:-50 #egat:205 #egla:-57 #eglo:55 #ehic:-32 #eite:74 #eith:55 #ejal:68 #ejar:42 #ejel:152 #ejen:36 #ejor:105
+#ejos:70 #elli:50 #ello:32 #else:95 #elvo:32 #eman:-33 #emas:51 #emin:75 #emos:-54 #empo:-30 #empr:130 #ench:50
+#ende:-92 #endo:-49 #enen:49 #enes:-38 #engo:47 #enin:33 #enlo:46 #enou:26 #ensa:-33 #ensi:77 #ente:-81 #enti:-37
+#ento:-117 #entr:-59 #eocu:52 #eone:56 #eopl:-45 #ephe:28 #epin:36 #epla:-36 #eras:-37 #erdo:-35 #ered:25 #eren:-37
+#eres:62 #erfe:-35 #eria:-46 #erin:-25 #erio:-31 #eron:-25 #erra:43 #erro:30 #erse:-43 #erso:-63 #erta:49 #ervi:33
+#esar:60 #esas:86 #escr:-80 #esit:-47 #esnt:116 #esos:68 #esse:-38 #este:-112 #esto:57 #even:48 #ever:68 #eves:54
+#ewhe:110 #exac:-40 #exis:-31 #expe:78 #exte:-80 #exti:40 #exto:-31 #exts:-44 #ezca:26 #falt:-58 #favo:32 #fect:-38
+#feel:-28 #feri:-81 #fert:29 #fier:74 #filt:70 #fine:164 #firm:-43 #firs:-89 #fixe:-84 #flus:72 #fore:-39 #forg:50
+#fort:25 #foun:92 #fren:-99 #frid:47 #fter:48 #full:50 #gain:29 #gall:39 #galo:31 #gara:67 #garr:-65 #gast:43
+#gati:205 #gaug:-44 #gave:50 #gend:-46 #ghts:-25 #givi:31 #glar:-50 #gnme:38 #goin:56 #good:84 #grac:-42 #grad:32
+#gran:-29 #gual:-43 #guan:-41 #guna:125 #guno:116 #habl:-54 #hace:-35 #haga:67 #hago:72 #hanc:123 #hand:31 #hank:34
+#hard:110 #harg:-41 #have:39 #heap:61 #heat:-57 #hedu:-29 #hera:33 #here:-45 #hich:-43 #hicl:-30 #hijo:38 #hile:-55
+#hing:63 #hink:-70 #hist:42 #hizo:-29 #hoqu:-44 #hori:-106 #horr:31 #hose:91 #houg:88 #hour:34 #hout:38 #hree:88
+#hrou:-42 #humb:114 #hurc:30 #iaja:-31 #iate:33 #iban:-64 #ibir:-124 #ible:44 #ices:76 #icey:42 #icle:-30 #idad:26
+#iday:43 #idea:-103 #ided:96 #iden:-34 #iend:-75 #ient:-43 #iern:28 #ierr:42 #igan:73 #ignm:38 #igua:-43 #ilte:51
+#imer:-41 #imon:-28 #impo:78 #inde:60 #ingu:161 #inki:32 #inst:38 #inte:37 #intm:48 #into:76 #invi:34 #ione:-35
+#iosi:58 #iper:87 #ires:39 #irma:-41 #irst:-89 #irve:61 #ises:35 #ismo:53 #isnt:35 #iste:31 #itar:26 #ithe:52
+#itho:44 #ixed:-86 #jaja:72 #jalo:66 #jaro:67 #jelo:152 #jenl:39 #juev:54 #just:71 #keep:108 #know:-89 #lace:-42
+#laro:-72 #ldnt:-31 #leas:49 #leav:181 #leep:33 #lejo:59 #lema:-49 #less:56 #lest:-32 #lets:47 #leve:-48 #levo:70
+#lgui:26 #lien:-68 #lier:-47 #ligh:-36 #lign:38 #like:36 #lind:-39 #ling:33 #list:25 #live:49 #lked:45 #llam:-25
+#llan:61 #lleg:-48 #ller:-51 #llin:57 #llos:26 #loca:34 #loco:159 #long:-161 #lood:31 #look:-47 #lqui:-34 #lrig:25
+#lsew:59 #ltas:29 #lter:32 #lune:-30 #lush:72 #lvid:59 #mabl:-59 #mail:25 #mand:55 #mane:-69 #mano:39 #many:-36
+#marc:-155 #mari:-34 #masi:27 #mati:-48 #matt:-41 #mber:-56 #mbre:68 #mbsu:-43 #meca:48 #mejo:105 #ment:-80 #meon:56
+#mero:-112 #mess:-31 #mewh:52 #migo:30 #mind:78 #ming:28 #mism:45 #moda:28 #mole:-32 #mome:-153 #mont:-31 #more:-268
+#morn:-60 #moto:-27 #mpan:39 #mpos:72 #mpra:92 #much:-90 #muer:41 #myse:99 #nada:54 #nage:32 #name:-132 #nana:38
+#ncel:-27 #nces:96 #nche:36 #ndan:95 #nday:28 #ndem:-44 #nder:47 #ndin:95 #ndso:-29 #nece:63 #need:-62 #nega:199
+#neit:209 #neja:-26 #nejo:-39 #nero:-33 #nesd:26 #nger:-90 #nges:41 #ngin:-31 #ngun:161 #nice:124 #nico:45 #ning:185
+#nles:50 #nlos:43 #nmen:38 #nmig:32 #noma:81 #nomb:116 #none:328 #noth:38 #noug:26 #nozc:-135 #nque:25 #nsar:-33
+#nswe:53 #ntac:-37 #ntas:59 #nter:42 #ntes:-64 #ntie:-25 #ntme:48 #ntra:-63 #numb:-40 #nume:-66 #nvie:68 #nymo:-49
+#nywa:135 #ober:-54 #oble:-96 #obra:34 #obvi:-25 #ocid:42 #octo:-26 #ocup:102 #odav:-41 #oday:-57 #odos:42 #oesn:116
+#ofer:28 #oice:-30 #oing:144 #oint:74 #oles:-50 #olvi:52 #omas:90 #ombe:45 #ombr:78 #omen:-154 #omeo:56 #omer:-51
+#omew:52 #omin:32 #omod:28 #ompa:59 #onda:35 #ones:72 #onfi:-26 #onge:-105 #only:136 #onmi:32 #onoc:69 #onoz:-135
+#onta:-44 #onth:-30 #onvi:49 #ooki:-34 #ools:25 #ople:-46 #opti:-46 #oque:-45 #oras:45 #orge:53 #orit:-114 #orks:-45
+#orni:-53 #orre:-41 #orri:-122 #orry:101 #orta:26 #orth:204 #osib:60 #osid:41 #othe:60 #othi:59 #otro:30 #ough:25
+#ould:-31 #ound:97 #ount:44 #ousa:-25 #owne:-66 #ozco:-135 #para:69 #park:-30 #part:-42 #pasa:-34 #pass:220 #pena:100
+#pend:64 #peni:32 #pens:51 #peop:-45 #perd:-36 #perf:-35 #pero:159 #plac:-38 #plea:-33 #poin:76 #poke:37 #posi:59
+#pped:-40 #ppen:33 #ppoi:45 #ppre:33 #pran:102 #pref:59 #pren:-63 #preo:52 #pres:-73 #pric:59 #prim:-38 #prob:-114
+#ptio:-41 #pues:-47 #putt:81 #quea:86 #qued:29 #quem:-26 #quie:-108 #quit:80 #raci:-40 #rage:59 #raig:-72 #rake:-38
+#ranc:-48 #rand:-49 #rano:71 #ratc:43 #rath:48 #rato:38 #rcac:29 #rcan:-53 #rcha:-62 #rdar:34 #rday:31 #rdly:32
+#reca:104 #reci:-101 #reco:40 #rect:-46 #refi:73 #rely:47 #remi:66 #remo:-27 #renc:34 #rend:-63 #reno:-68 #reoc:52
+#repl:-57 #resa:-67 #ress:-31 #rest:58 #rfec:-35 #rget:53 #riba:-65 #rice:53 #rich:33 #rida:42 #ries:-130 #righ:105
+#rime:-42 #ring:-72 #rios:70 #rita:-103 #rito:36 #rlie:-49 #rmat:-36 #rnin:-49 #road:-28 #robl:-118 #rong:-44
+#ropi:25 #roug:-60 #roun:41 #rque:-42 #rrec:-44 #rrie:-142 #rson:-63 #rtan:27 #rtes:-25 #ruck:-28 #ruid:-44 #runs:30
+#rven:49 #saba:-29 #sabe:28 #sada:29 #sale:-29 #sali:-61 #sari:54 #sary:45 #satu:37 #says:49 #sche:-29 #scri:-82
+#seas:-35 #seco:-39 #self:104 #sell:62 #sema:-33 #serv:29 #sewh:59 #ship:34 #shop:-76 #sibl:55 #sida:49 #siem:44
+#sien:39 #siga:90 #sign:-44 #sima:-31 #sirv:54 #sito:-48 #sits:30 #sive:82 #sked:-28 #skip:110 #slee:33 #sold:-133
+#solo:100 #some:70 #sona:-45 #soon:41 #sorr:94 #soun:-35 #spen:82 #spok:45 #sque:83 #ssag:-27 #ssar:36 #ssed:-87
+#stam:115 #stan:-35 #sted:-27 #sten:-26 #stil:-38 #stom:-48 #stop:-83 #stoy:129 #stri:28 #stuf:88 #supe:-30 #suyo:-36
+#swap:-26 #swer:53 #take:26 #tall:-68 #tamo:128 #tand:-65 #tard:40 #tarl:29 #taro:29 #teac:26 #tede:-45 #tell:-49
+#temp:82 #teng:48 #tere:56 #text:-138 #ther:44 #thos:80 #thou:107 #thre:82 #thro:-45 #thum:113 #tiem:-28 #tien:-54
+#tier:43 #till:-52 #time:48 #ting:106 #tion:-68 #tira:-31 #tire:70 #tive:109 #tivo:55 #tmen:48 #tobe:-31 #toda:-87
+#tome:-46 #took:-43 #town:-46 #trai:-59 #tran:-37 #tres:32 #truc:-28 #tter:-82 #ttin:79 #tual:48 #tues:-60 #tuff:88
+#turd:37 #turn:-40 #uall:40 #ualq:-34 #ucha:-33 #ueak:94 #ueda:79 #uedo:-38 #uena:-27 #uere:55 #uesd:-38 #ueve:51
+#uier:-86 #uldn:-31 #umbe:-41 #umbs:114 #umer:-66 #unch:-27 #unds:-31 #unes:-30 #unle:50 #unqu:25 #uper:-30 #uras:26
+#urch:29 #urda:37 #urio:79 #usan:-25 #usca:-25 #usta:43 #uste:-52 #usto:-87 #utti:77 #vale:63 #vehi:-32 #vemo:-35
+#vend:-31 #vera:-46 #vers:-33 #very:39 #viaj:-47 #vide:45 #vido:38 #vien:44 #vier:63 #ving:27 #visi:-31 #vive:-62
+#vuel:30 #wapp:-33 #wedn:26 #week:-72 #were:218 #weve:34 #what:28 #when:74 #wher:120 #whic:-43 #whil:-55 #will:32
+#wipe:91 #wner:-56 #wont:83 #worr:-132 #wort:199 #wren:50 #wron:-44 #xact:-40 #xist:-31 #xtee:-68 #xtin:55 #xtos:-38
+#year:52 #ying:42 #ymor:-49 #your:49 #ysel:99 #yway:135 #zero:105 %again_later:-165 %again_later%agree:-70
+%again_later%away:-97 %again_later%bad:37 %again_later%bring:-69 %again_later%busy:-54 %again_later%call_off:36
+%again_later%car:48 %again_later%do_it:-34 %again_later%doubt:48 %again_later%family:47 %again_later%message:-29
+%again_later%money:-98 %again_later%noise:-25 %again_later%odometer:26 %again_later%on_way:147
+%again_later%opening:35 %again_later%pay_day:-58 %again_later%phone:51 %again_later%place:-34 %again_later%refuse:40
+%again_later%season:-26 %again_later%shift_it:31 %again_later%start_again:51 %again_later%thanks:41
+%again_later%wrong_one:110 %agree:-97 %agree%away:57 %agree%bad:-29 %agree%bring:-178 %agree%busy:-26
+%agree%call_off:88 %agree%car:105 %agree%car_part:267 %agree%doubt:-63 %agree%fails:-35 %agree%how_long:-84
+%agree%lift:-51 %agree%meaning:52 %agree%message:61 %agree%money:-60 %agree%odometer:49 %agree%on_way:-27
+%agree%place:76 %agree%question:263 %agree%refuse:-130 %agree%shift_it:-54 %agree%staff:29 %agree%start_again:-29
+%agree%thanks:143 %agree%who:71 %agree%wrong_one:110 %away%bring:-44 %away%busy:-33 %away%call_off:31
+%away%car_part:-30 %away%do_it:95 %away%doubt:-60 %away%elsewhere:-38 %away%how_long:-33 %away%leave_me:-26
+%away%lift:-41 %away%money:44 %away%noise:38 %away%on_way:-64 %away%phone:-27 %away%refuse:171 %away%staff:36
+%away%thanks:57 %away%wrong_one:27 %bad%call_off:87 %bad%car_part:52 %bad%doubt:58 %bad%question:50 %bad%refuse:80
+%bad%shift_it:28 %bring:27 %bring%busy:-36 %bring%call_off:-92 %bring%car_part:71 %bring%doubt:-67
+%bring%elsewhere:62 %bring%gone_car:39 %bring%leak:48 %bring%leave_me:-46 %bring%message:88 %bring%odometer:-25
+%bring%on_way:-36 %bring%question:38 %bring%refuse:52 %bring%shift_it:-43 %bring%who:28 %bring%wrong_one:42 %busy:49
+%busy%do_it:-25 %busy%fails:29 %busy%how_long:36 %busy%question:-28 %busy%staff:-35 %busy%wrong_one:47
+%call_off%car_part:60 %call_off%doubt:66 %call_off%elsewhere:-34 %call_off%fails:-127 %call_off%family:54
+%call_off%gone_car:37 %call_off%how_long:67 %call_off%leave_me:45 %call_off%lift:45 %call_off%meaning:33
+%call_off%message:-47 %call_off%on_way:55 %call_off%opening:87 %call_off%question:165 %call_off%refuse:-84
+%call_off%season:-32 %call_off%staff:41 %call_off%start_again:72 %call_off%thanks:596 %call_off%who:-25
+%call_off%wrong_one:157 %car%gone_car:-123 %car%refuse:-164 %car%season:30 %car%start_again:27 %car%thanks:40
+%car%wrong_one:-98 %car_part:-109 %car_part%doubt:-38 %car_part%elsewhere:-48 %car_part%fails:-79
+%car_part%gone_car:-32 %car_part%how_long:-50 %car_part%leak:-39 %car_part%leave_me:210 %car_part%meaning:-52
+%car_part%message:307 %car_part%money:-66 %car_part%on_way:-44 %car_part%place:-64 %car_part%refuse:132
+%car_part%shift_it:61 %car_part%smoke_smell:-69 %car_part%start_again:54 %car_part%thanks:71 %car_part%wrong_one:79
+%do_it%elsewhere:-137 %do_it%fails:34 %do_it%family:-147 %do_it%gone_car:-56 %do_it%leave_me:59 %do_it%message:33
+%do_it%odometer:-26 %do_it%staff:-84 %do_it%start_again:46 %do_it%thanks:62 %doubt%money:43 %doubt%on_way:-58
+%doubt%question:161 %doubt%refuse:163 %doubt%staff:-28 %doubt%start_again:36 %doubt%thanks:41 %doubt%wrong_one:78
+%elsewhere:104 %elsewhere%family:73 %elsewhere%gone_car:36 %elsewhere%money:-53 %elsewhere%odometer:66
+%elsewhere%place:-47 %elsewhere%question:-45 %elsewhere%shift_it:29 %elsewhere%thanks:45 %elsewhere%who:29
+%fails:-115 %fails%on_way:36 %fails%place:-31 %fails%refuse:-27 %fails%shift_it:43 %family%money:32 %family%noise:-26
+%family%odometer:49 %family%place:25 %family%question:44 %family%refuse:77 %family%staff:114 %family%start_again:29
+%family%thanks:33 %family%who:-32 %gone_car:-137 %gone_car%how_long:-26 %gone_car%odometer:77 %gone_car%on_way:53
+%gone_car%question:126 %gone_car%refuse:61 %gone_car%thanks:94 %gone_car%who:121 %gone_car%wrong_one:82
+%how_long%on_way:27 %how_long%opening:48 %how_long%refuse:56 %leak%staff:26 %leave_me%message:67 %leave_me%money:-43
+%leave_me%question:-26 %leave_me%refuse:68 %leave_me%shift_it:41 %leave_me%start_again:-53 %leave_me%wrong_one:78
+%lift:-36 %machine:-50 %meaning:-41 %meaning%phone:-28 %meaning%question:-31 %message:-27 %message%question:-40
+%message%refuse:-205 %message%start_again:-126 %message%wrong_one:-81 %money:41 %money%on_way:72 %money%pay_day:-28
+%money%refuse:173 %money%shift_it:-38 %money%staff:44 %money%start_again:-34 %money%thanks:30 %money%wrong_one:65
+%noise:-84 %noise%odometer:-36 %noise%question:-41 %noise%refuse:-45 %noise%thanks:27 %odometer:63
+%odometer%question:50 %odometer%refuse:49 %odometer%season:25 %odometer%staff:66 %odometer%thanks:37 %on_way%phone:29
+%on_way%place:-62 %on_way%refuse:128 %on_way%shift_it:51 %on_way%start_again:69 %on_way%thanks:-32
+%on_way%wrong_one:44 %opening:-30 %opening%question:33 %opening%refuse:87 %pay_day:-90 %pay_day%refuse:-46
+%pay_day%season:-54 %pay_day%thanks:26 %phone:-149 %phone%shift_it:-48 %phone%staff:-40 %phone%who:31
+%phone%wrong_one:-27 %place%refuse:43 %question:-174 %question%staff:67 %question%start_again:40 %question%thanks:150
+%question%who:76 %question%wrong_one:70 %refuse:500 %refuse%season:-54 %refuse%shift_it:-30 %refuse%thanks:38
+%refuse%who:-59 %refuse%wrong_one:-98 %season:-84 %shift_it:79 %shift_it%start_again:59 %shift_it%thanks:45
+%smoke_smell:-63 %staff:58 %staff%who:31 %staff%wrong_one:59 %start_again:-47 %start_again%wrong_one:91
+%thanks%who:48 %thanks%wrong_one:73 %who%wrong_one:26 %wrong_one:-100 @?:-127 @after_visit:-613 @car:-82
+@confirm:-690 @confirm_stop:170 @later:-233 @nothing:-348 @odometer:-73 @offers:132 @offers_:-70 @reading:-62
+@times:-333 @walk_in:58 ^_$:-94 ^_a:101 ^_abren:-29 ^_actually:30 ^_ahora:-61 ^_ahorita:-47 ^_all:-32 ^_any:-115
+^_anything:29 ^_appreciate:63 ^_aqui:-118 ^_are:-27 ^_as:173 ^_asi:238 ^_both:-83 ^_call:-31 ^_can:-79 ^_cant:140
+^_como:-212 ^_correct:-32 ^_cost:-29 ^_count:57 ^_cualquiera:-25 ^_cuanto:-44 ^_dale:-28 ^_de:-79 ^_dejelo:38
+^_did:-45 ^_do:-171 ^_does:-33 ^_dont:70 ^_early:-26 ^_either:-188 ^_estoy:27 ^_fine:-36 ^_first:-36 ^_forget:28
+^_found:68 ^_go:-32 ^_going:128 ^_good:-47 ^_gracias:-221 ^_had:-34 ^_hard:64 ^_how:-84 ^_id:64 ^_if:-27 ^_ill:39
+^_im:61 ^_imposible:33 ^_is:-127 ^_it:-101 ^_just:-29 ^_la:-105 ^_last:-54 ^_leave:98 ^_let:-30 ^_lets:53 ^_lo:-87
+^_los:-26 ^_me:-216 ^_mejor:148 ^_mi:32 ^_mil:-55 ^_muchas:-34 ^_muy:184 ^_my:-51 ^_nada:27 ^_nah:52 ^_nd:-37
+^_need:-46 ^_negative:123 ^_negativo:82 ^_neither:216 ^_nel:185 ^_never:39 ^_ni:302 ^_nice:183 ^_ninguna:119
+^_ninguno:92 ^_no:289 ^_nombre:98 ^_none:181 ^_nop:75 ^_not:130 ^_nothing:111 ^_ok:-182 ^_on:25 ^_only:88
+^_option:-32 ^_para:147 ^_paso:64 ^_pass:74 ^_por:-179 ^_prefiero:62 ^_puedo:-61 ^_pues:-26 ^_put:-35 ^_quiero:-25
+^_quit:42 ^_scratch:25 ^_se:-76 ^_si:-272 ^_simon:-28 ^_skip:54 ^_solo:38 ^_someone:-35 ^_st:-36 ^_sure:93
+^_tengo:110 ^_thanks:-272 ^_that:126 ^_the:-43 ^_there:-80 ^_those:-34 ^_thumbsup:-43 ^_thursday:60 ^_todavia:-59
+^_too:232 ^_we:170 ^_were:214 ^_what:-176 ^_who:-25 ^_why:-86 ^_will:-74 ^_wont:43 ^_works:-53 ^_y:-74 ^_ya:-107
+^_yeah:150 ^_yep:-68 ^_yes:-164 ^_yo:98 ^_you:-78 ^_your:-75 ^_zero:55 a:90 a__carro:25 a__hora:55 a__horas:37
+a__nada:33 a__no:25 a__que:40 a__time:-62 a_car:-31 a_customer:-31 a_esa:72 a_esas:39 a_fee:-27 a_good:-84 a_guy:131
+a_hacer:76 a_la:-49 a_las:-31 a_los:32 a_mechanic:37 a_no:38 a_otro:26 a_ser:28 about:79 about__tires:58
+about_it:-112 about_oil:41 about_the:71 accident:-25 aceite:74 aceite_$:67 acomoda:29 actually:40 after:59
+after_all:33 after_the:31 again:-27 again_$:-47 against:55 agarra:-43 agarran:-25 agendeme:-44 agendeme_$:-44
+aguanta:-32 aguanta_$:-27 ahi_$:81 ahi_nos:-32 ahi_paso:-41 ahi_voy:-41 ahora:-101 ahora_$:-63 ahora_no:-96
+ahorita:-100 ahorita_$:-52 ahorita_no:-67 aint:45 al:50 alguien:26 alguien_que:32 alignment:40 all:192 all_$:-28
+all__for:27 all__them:-34 all_day:-53 all_good:32 all_set:211 all_that:56 already_$:-35 already_did:-37
+already_got:26 already_had:41 alright:31 also:53 am:-48 am_$:-29 amable:-28 amable_$:-29 amables:-31 amor:25 an:42
+an__change:-26 an_appointment:76 an_oil:-26 and:101 and__i:28 and__is:41 and_did:-29 and_not:29 answer:43 antes:-53
+antes_de:-26 any:-102 any__them:30 any__those:-64 any_day:-27 anymore:-49 anymore_$:-36 anything_but:37
+anything_else:-39 anyway:136 anyway_$:128 apenas:29 appointment:50 appreciate:36 appreciate_the:25 aqui:-210
+aqui_$:-83 aqui__es:-26 aqui__hay:-45 aqui__vive:-61 aqui_no:-133 are:-43 are_$:-29 are_fine:-39 arreglaron:-67
+arreglo:55 arreglo_mi:-26 as:203 asi:453 asi_$:59 asi__bien:90 asi__no:32 asi_es:-32 ask:-32 asked:-28 at:-92
+at_$:-33 at__time:26 at_all:-43 at_the:-48 aunque:25 away:33 ayer:-47 back:28 back_$:-36 back_to:-25 barely:40 be:78
+be_$:66 be__that:49 be__there:51 be_back:72 be_doing:39 be_needing:27 be_there:-27 beater:41 been:-54 beer:32
+before:-50 bien:128 bien_asi:56 bien_gracias:74 bien_no:54 bill:-31 blood:33 book:-41 book_it:-35 both:-116
+both_are:-34 bother:70 bought:-26 brakes:-26 bring:-40 buen:-43 busy:-52 but:270 but__much:28 but__you:34 but_do:26
+but_how:27 but_i:40 but_ill:35 but_monday:-30 but_no:79 but_the:-30 but_what:34 by:-77 by__name:-38 by_that:-38
+cabin:32 cabin_filter:27 caen:25 call:-58 call_me:-54 cambio:51 cambio__aceite:49 cambio_el:64 cambios:-51 came:-28
+can__it:34 can_i:-30 cant:134 cant__that:25 cant_do:200 cant_make:31 cant_say:-77 cant_swing:37 car_$:-45 car_is:108
+caro:254 caro_$:140 carro_$:-28 carro_tengo:-27 cars:37 casa:74 casa_$:72 caso:102 caso_$:98 chances:98 chances_$:98
+change_$:-27 changed__mind:46 changed_my:42 changes:43 changes_$:72 charge:-32 charged:-25 cheaper:50 chiste:38
+choque:-44 church:30 cita:58 cita_el:26 cliente:-52 cochera:34 cochera_$:34 coming:43 como:-174 como_esta:41
+como_no:-217 como_si:25 con:86 con__mecanico:-41 con__que:32 con_mi:-29 con_un:72 conmigo:32 conmigo_$:28
+conozco:-135 conozco_$:-78 conviene:49 conviene_$:49 correct:-37 cost:-55 cost_$:-27 count:56 count__out:61
+count_me:56 covered_$:29 creo:63 cualquiera:-26 cuanto:30 cuanto_es:28 curiosidad:41 customer:-46 da:-90 dale:-28
+day__me:61 day_for:59 days:51 de:47 de__dos:29 de__llantas:81 de__me:53 de__no:-73 de__que:50 de__taller:-37
+de__ya:35 de_aceite:27 de_aqui:-36 de_eso:35 de_freno:-35 de_la:36 de_las:69 de_los:62 de_noche:29 de_que:-40
+de_veras:-35 dealer:65 decided:96 decided_against:46 dejalo:68 dejaron:52 dejelo:152 dejelo_asi:58 dejenlos:33
+dejo:94 dejo_$:85 despues:-25 di:-32 dia_$:32 did:-167 did_it:-58 did_that:-36 did_the:-54 diga:-27 dije:29
+dije_que:27 dime:69 dinero_$:-36 do:84 do_$:-105 do__instead:-33 do__need:-57 do__of:86 do__own:143 do_any:48
+do_friday:32 do_i:-90 do_it:-35 do_my:143 do_not:-48 do_the:35 do_thursday:52 does_all:29 does_it:-38 doesnt:116
+doesnt_matter:-37 doesnt_work:129 dogs:28 doing:88 doing_it:30 doing_that:38 done:-32 dont:69 dont__a:-34
+dont__any:-35 dont__it:113 dont__me:-85 dont__the:42 dont__you:-48 dont__your:92 dont_drive:-37 dont_have:-106
+dont_know:-87 dont_need:71 dont_own:-39 dont_see:-33 dont_stop:67 dont_text:-70 dont_think:114 dont_want:130
+dos_me:35 down:-125 down_$:-81 drive_$:-43 drive_it:25 dude:-75 earlier:-47 early:79 early_$:82 early_for:31
+either:-149 either_$:-59 el__es:31 el__lo:25 el__no:43 el_aceite:59 el_carro:31 el_dia:-29 el_freno:-28 el_jueves:72
+el_momento:-31 el_otro:-29 el_trabajo:-25 el_viernes:61 else:42 else_$:45 elsewhere:59 elsewhere_$:54 en:47
+en__casa:90 en__garage:28 en_el:45 en_eso:30 en_la:50 en_otro:-27 end:-47 enough:26 entiendo:-48 entran:-52 era:28
+es:-81 es_$:-91 es__numero:-25 es_de:-41 es_mecanico:69 es_mi:-41 es_necesario:53 esa:75 esa__no:33 esa_hora:56
+esa_persona:-28 esas:92 esas_horas:48 escriban:-61 escriban_$:-35 ese:29 ese_carro:44 ese_senor:-30 eso:120 eso_$:61
+eso_de:25 esos:68 esta:-26 esta__caro:119 esta_bien:-78 esta_muy:42 estamos:118 este:-77 esto:-36 esto_$:-27
+estoy:127 estoy_bien:193 even:50 ever:87 ever_$:81 every:25 ex:-25 existe:-31 extra:26 falta:-53 far:31 favor:34
+favor_$:43 fee:-29 feria:-80 feria_$:-61 filter:51 fine:164 fine_$:81 fine__it:92 fine__me:-53 fine_with:-39
+first:-89 first_$:-43 fix:80 fix_it:69 fixed:-84 fixed_it:-30 flat_out:25 flush:69 for:135 for__blood:33 for__me:-35
+for_it:-93 for_me:233 for_my:31 for_nothing:-35 for_now:57 for_that:132 for_the:-53 for_this:34 forget:53
+forget_about:-25 forget_it:88 found:92 free_$:-25 freno:-68 freno_$:-51 friday:41 friday_$:105 friday_instead:-33
+full:34 galon:36 garage:59 garage_$:34 gas:-27 gauge:-44 gauge_is:-44 gave:50 gave_you:65 get:-52 go:-60 go__it:-35
+go__the:55 go_for:-38 go_to:70 going:56 going__be:-29 going__have:41 going_on:-33 going_to:98 good:85 good_$:112
+good_for:-63 got:56 got__guy:132 got_a:153 got_it:-35 gracias:-40 gracias_$:-28 gracias__no:29 gracias__ya:44
+gracias_pero:74 gracias_por:-39 gracias_ya:27 grandson:-29 gratis:28 gusta:35 gusto:-37 guy:119 guy_$:99 guy__it:-28
+guys_$:-44 hablan:-28 hace:-104 hace_un:-26 hacer:54 hacer_nada:28 had:-28 had__done:32 haga:83 hago:72 hago_$:56
+handled:-29 handles:39 happen:32 happy:-52 happy_with:-31 hard:78 hard_no:60 hard_pass:26 hardly:32 have:46
+have__a:26 have__no:-41 have__say:38 have_an:68 have_it:-48 have_never:-29 have_no:-52 have_someone:69 hay:-83
+hay_problema:-34 heat:-42 here:-56 hijo:39 him:-32 him_$:-27 hizo:-29 hora:44 horas:45 hot:-45 hours:31 how:35
+how__is:59 how__was:33 how_about:-32 hoy:30 i:-41 i__a:56 i__asked:-26 i__be:46 i__do:33 i__got:36 i__have:-27
+i__it:-39 i__know:-30 i__my:74 i__never:32 i__no:-55 i__on:25 i__own:-27 i__see:-29 i__that:-31 i__the:-40 i__to:-27
+i__want:37 i_can:27 i_come:32 i_did:-25 i_do:79 i_dont:-96 i_get:-27 i_go:51 i_got:59 i_had:-31 i_have:52 i_like:40
+i_meant:26 i_need:-135 i_never:-27 i_said:-46 i_want:-117 i_will:54 i_wont:35 id:94 id__not:48 id__talk:-46
+id_rather:31 idea:-97 idea_$:-39 idea_who:-39 if:99 if__dont:-26 if_i:-65 igual_$:-40 ill:74 ill__a:-27 ill__it:114
+ill__my:97 ill__there:-36 ill__you:-28 ill_be:-32 ill_need:-28 ill_pass:79 ill_take:80 im:187 im__a:-31 im__of:-29
+im__the:-88 im__to:26 im_all:70 im_down:-74 im_fine:129 im_good:301 im_in:-26 im_not:-138 im_ready:-35 imposible:54
+in__day:71 in_law:34 in_october:-28 in_the:94 instead_$:-28 interesa:-68 interesa_$:-100 interest:37 interested_$:-45
+into:76 is_$:70 is__a:-83 is__bill:-28 is__early:68 is__going:-65 is__how:77 is__no:44 is_a:90 is_alright:35
+is_fine:104 is_full:30 is_good:-79 is_it:-34 is_my:29 is_not:-91 is_ok:34 is_out:25 is_that:-66 is_there:-52
+is_too:133 isnt:35 it:81 it_$:-50 it__a:34 it__at:-25 it__dont:30 it__fine:78 it__me:-54 it__more:-40 it__this:59
+it__to:-110 it_be:36 it_but:63 it_done:37 it_for:-49 it_going:-36 it_in:-25 it_is:110 it_myself:74 it_on:39
+it_take:-31 it_wont:-51 jaja:42 jaja_$:50 jueves:54 just:78 just_had:-27 keep:110 keep_me:42 keep_texting:33
+keep_them:30 know:-102 know_$:-25 know_you:-49 la:84 la__de:-37 la__no:-41 la__pasada:25 la__vez:28 la_casa:79
+la_cochera:34 la_luz:-38 la_pena:61 la_vez:28 las:32 las_$:-50 las__el:30 las_llantas:57 late:52 late__me:31
+late__the:61 late_in:61 later:-37 law:32 le:67 le__a:27 le__el:53 le_cambio:64 le_falta:-56 le_toca:25 le_voy:46
+lease:39 leave:164 leave__alone:-38 leave__the:30 leave_it:153 leave_me:-66 lejos:59 let_it:43 let_me:-63 lets:47
+like:40 like_a:34 linda:-31 live:49 llantas:63 llantas_$:50 lleva_millas:28 lleve:-49 lleve_con:-39 llevo:70 lo:71
+lo__con:43 lo__mi:-33 lo__y:-31 lo__ya:-36 lo__yo:90 lo_arreglo:62 lo_choque:-44 lo_hago:94 lo_hicieron:-25
+lo_hizo:-32 lo_lleve:-47 lo_llevo:54 lo_necesito:-54 lo_que:26 lo_uso:37 lo_vendi:-31 lo_voy:41 loco:141 lol:58
+lol_$:43 long:-38 longer:-103 longer__it:-53 longer__the:-36 longer_have:-44 longer_own:-38 looking:-36
+looking_for:-25 los__me:42 los_cambios:-51 los_conozco:-61 los_dos:30 low:28 lunes:-30 luz:-42 luz_de:-37 make_it:-29
+mal_$:-58 manana_$:-27 mandando:57 mandando_$:82 manden:-46 manden_mas:-25 manden_mensajes:41 manden_nada:-36
+mandenme:38 manejo:-39 many:-36 marcha:-80 marcha_$:-74 mas:-141 mas_$:-125 matter:-39 me_$:-114 me__de:28 me__i:28
+me__im:-26 me__la:68 me__mal:28 me__mas:-61 me__mensajes:33 me__nada:-109 me__the:32 me_about:175 me_acomoda:29
+me_alone:-61 me_back:-26 me_but:29 me_conviene:41 me_dejaron:45 me_escriban:-33 me_gusto:-37 me_in:-50
+me_interesa:-70 me_like:30 me_llame:30 me_lo:86 me_now:48 me_off:-37 me_on:25 me_out:53 me_queda:96 me_sale:-36
+me_sirve:53 me_sirven:51 me_so:-27 me_stuff:32 mecanico:51 mecanico_$:63 mejor:108 mejor_lo:33 mejor_no:34
+mensajes_$:-64 mero:-27 mes:-29 mi:44 mi__es:57 mi__le:30 mi__me:47 mi_amor:25 mi_hijo:39 mil:-51 mil_gracias:-37
+miles_$:-26 mismo:54 momento:-134 momento_no:-77 monday:-47 mondays:70 money:26 more:-219 more_$:-127 more_of:-28
+more_texts:-29 morning:-30 mornings:-30 moved:25 much_$:-26 muchas:-27 muchas_gracias:-27 muere:36 muy:302
+muy__gracias:-30 muy__para:28 muy_amable:-28 muy_amables:-29 muy_caro:144 muy_lejos:41 muy_temprano:152 my:128
+my__back:-28 my__do:-27 my__in:39 my__is:-29 my__no:37 my__oil:46 my__says:68 my_blood:33 my_car:-47 my_chances:98
+my_grandson:-29 my_mind:51 my_money:-27 my_name:-27 my_number:38 my_own:196 my_wife:41 myself:99 myself_$:94 n:328
+nada:62 nah:52 name:-66 nd:-43 nd_$:-33 necesario:63 necesario_$:47 necesito:-46 necesito_$:-36 necessary:36
+necessary_$:36 need:-144 need_$:56 need_a:-61 need_that:-42 need_to:-125 needed:65 needed_$:99 needing:32
+negative:123 negative_$:112 negativo:82 neither:209 neither_$:141 nel:185 nel_$:74 never__back:51 never_asked:-26
+never_been:-26 never_mind:33 new:-45 ni:368 ni__tengo:-28 ni_carro:-27 ni_de:35 ni_el:45 ni_la:31 ni_lo:26
+ni_loco:116 nice:134 nice__you:-25 nice_of:-25 ningun:-72 ninguna:125 ninguna_$:67 ninguno:109 ninguno__los:50
+ninguno_de:54 no:129 no_$:398 no__ahora:-66 no__amor:25 no__and:-36 no__at:-66 no__bien:-68 no__cita:34
+no__cliente:-41 no__conmigo:26 no__conozco:-90 no__de:-49 no__dont:51 no__el:-74 no__en:-31 no__esa:-26 no__ese:-35
+no__good:52 no__gracias:31 no__gusto:-37 no__hace:25 no__hago:-46 no__have:-39 no__here:-117 no__i:56 no__interesa:94
+no__is:220 no__it:29 no__last:26 no__like:26 no__los:-27 no__me:71 no__mensajes:-42 no__necesario:60 no__necesito:30
+no__ningun:-78 no__ninguna:-25 no__otra:28 no__own:-38 no__pero:32 no__problema:-42 no__que:-47 no__quien:-33
+no__recibir:-76 no__tengo:27 no__texts:-33 no__that:-63 no__the:91 no__them:38 no__voy:76 no__was:33 no__what:25
+no__who:27 no__would:35 no__y:61 no__yet:-115 no__yo:-73 no__you:159 no_agarra:-42 no_and:162 no_but:103 no_car:-44
+no_conozco:-38 no_creo:67 no_dont:32 no_entiendo:-33 no_es:-168 no_esta:-59 no_existe:-31 no_gracias:314 no_hay:-85
+no_i:173 no_idea:-91 no_im:63 no_it:32 no_just:36 no_keep:57 no_le:41 no_lo:-31 no_longer:-108 no_los:-49
+no_manden:-28 no_mas:-59 no_me:-107 no_mi:30 no_more:-224 no_my:58 no_necesito:28 no_need:85 no_nomas:30 no_not:-102
+no_ocupo:81 no_on:36 no_one:-101 no_pero:76 no_point:35 no_prende:-29 no_problem:-76 no_puedo:79 no_pues:25
+no_quiere:-32 no_se:-120 no_si:44 no_sirve:-38 no_soy:-277 no_tengo:-151 no_thank:95 no_thanks:218 no_that:59
+no_tiene:-30 no_to:-43 no_traigo:-73 no_vive:-61 no_vuelvo:30 no_way:60 no_what:144 no_worries:-137 no_y:44 no_ya:109
+noises:35 nomas:81 nombre:66 nombre_$:-26 none:212 none__them:42 none__those:55 none_of:119 nop:79 nop_$:66 nos:-33
+nos_vemos:-30 not:-78 not_$:-29 not__at:39 not__but:-29 not__car:-48 not__customer:-43 not__in:33 not__it:95
+not__me:36 not__month:-26 not__not:72 not__now:-78 not__the:81 not__this:-31 not__to:122 not__with:-50 not__yet:-43
+not__you:-28 not_a:-80 not_at:62 not_coming:37 not_doing:39 not_ever:95 not_for:60 not_friday:27 not_going:72
+not_happy:-56 not_him:-31 not_in:27 not_interested:111 not_me:-116 not_monday:64 not_my:-68 not_right:-100
+not_sure:-43 not_the:-73 not_to:31 not_today:-52 not_worth:113 not_yet:-180 nothing:56 nothing_$:-42 now:-139
+now_$:-202 now__me:-48 number:-38 numero:-66 nunca_$:36 o_no:-27 october:-31 october_$:-31 ocupo:52 ocupo_$:34 of:-54
+of_those:37 of_town:-33 of_you:-30 off:-39 off_$:-86 off_my:38 oil:66 oil__the:25 oil_changes:45 oil_no:25 ok_$:139
+ok_gracias:-36 old:32 on__now:-27 on__thought:43 on_in:-26 on_my:-53 on_second:43 on_that:77 on_this:74 one:-27
+only:136 only__me:65 opcion_$:-32 opt:-27 option:-40 or:-72 or_anything:31 or_no:-54 otro:30 otro_$:-28 otro_dia:62
+our:32 out_$:42 out__town:-32 out_of:-44 over_$:-41 over_here:84 over_the:-25 own:104 own_$:37 own_it:-37 own_oil:46
+owner:-55 para:64 para__lo:-49 para__si:26 para_el:-34 para_nada:172 para_no:-25 parts:-25 pasa:-52 pasa__no:-43
+pasa_si:-36 pass:269 pass_$:144 passed:-50 pay:-25 pena:72 people:-45 perdon:-28 perfect:-25 pero:154 pero__es:27
+pero__no:-25 pero_no:40 pero_ya:27 persona:-48 please:-32 please_$:-35 point:31 por:-113 por__momento:-31
+por__no:-165 por__que:26 por__y:34 por_ahora:-75 por_curiosidad:41 por_favor:45 por_que:-181 precio:-25 prefiero:73
+prefiero_no:49 prende:-60 prende_$:-37 price:-60 prices:78 pricey:42 problem:-56 problem_$:-49 problema:-49
+puedo_$:67 puedo__asi:-32 puedo_el:36 put:-82 put__in:-38 put_me:-29 putting:74 que:-61 que__eso:29 que__le:-25
+que__llame:29 que__si:-34 que__ya:25 que_cobran:31 que_es:-36 que_lo:-43 que_me:27 que_no:-81 que_pasa:-38 que_si:39
+que_va:135 queda:111 queda_$:83 queda__lejos:49 queda_muy:38 quedo:-39 quien:28 quien__lo:76 quien_es:-36 quien_me:66
+quienes:-48 quienes_son:-43 quiero:-62 quiero__de:-29 quiero__nada:-56 quiero_cita:27 quiero_recibir:-81 quit:55
+quit_sending:38 quiten:33 rather:48 rather__to:-46 rather_not:51 rather_talk:-54 ready:-43 ready_$:-40 recibir:-102
+reminders:75 reminders_$:81 replaced:-46 rich:33 rich__my:33 rich_for:33 right:82 right_$:285 right_now:-164 road:-28
+ruido:-26 runs:30 sabado:-28 saben:28 said_no:-37 sale:-38 sale_$:-27 salir:-30 saturday:30 saturday_$:41 say_no:-32
+says:49 says_no:57 schedule:-27 scratch:28 scratch_that:26 se:-150 se__que:-38 se_me:29 se_quienes:-47 sea:-25
+second:-38 second_$:-57 second_thought:43 see:-65 selling:53 semana:-27 send:-40 send_me:-44 sending:48 sending_me:34
+set:234 set_$:181 set_for:57 she:31 shop:-80 shop_$:-32 shop_is:-25 si:-220 si_$:-62 si__interesa:-34 si__no:-110
+si_como:-31 si_gracias:-39 si_me:31 si_no:-55 si_ya:-55 siempre:44 siempre_no:38 sigan:58 sigan_mandando:38 sigue:-26
+simon:-28 sir:40 sir_$:40 sirven:53 sits:36 skip:114 skip_it:43 skip_the:38 so:205 so_$:29 so_im:43 so_much:-31
+so_no:211 so_not:25 sold:-131 sold_it:-25 solo:100 someone:57 someone_$:35 somewhere:52 son:-68 son_$:-32 soon:34
+sorry:94 sorry_$:97 sorry__is:-27 sounds:-27 sounds_good:-36 soy:-277 soy__persona:-49 soy_cliente:-42 soy_el:-38
+soy_esa:-31 soy_la:-25 soy_yo:-71 spending:38 squeak:66 st:-39 st_$:-36 still:-39 stop:-82 stop_$:-111 stop__me:72
+stop__the:75 stop_with:75 stuff:88 su:39 super:-29 sure:26 suyo:-36 swapped:-33 swing_it:36 take:35 take__back:26
+take__chances:98 take__off:-51 take_it:46 take_me:-52 take_my:97 take_the:-30 taken:-25 taken__of:-25 taken_care:-25
+talk:-58 talk_to:-45 talked:46 taller:-48 taller_$:-30 tarde:38 tell:-29 temprano:82 temprano_$:72 tengo:46
+tengo__me:60 tengo_carro:-42 tengo_quien:60 tengo_un:37 text:-28 text__about:94 texting:55 texting_$:-31
+texting_me:63 textos:-32 texts:-44 texts_$:-64 th:-63 th_$:-33 thank:90 thank_you:96 thanks:-53 thanks_$:-51
+thanks__no:28 thanks__nothing:-35 thanks_but:86 thanks_for:-124 that__alright:35 that__me:28 that__to:-28
+that__you:52 that_is:72 that_name:-38 that_old:32 that_one:35 that_wont:46 that_would:-31 the:64 the__but:31
+the__for:174 the__is:72 the__of:-50 the__one:-25 the__so:26 the__stuff:56 the__went:38 the_car:83 the_day:63
+the_dealer:60 the_earlier:-29 the_flush:60 the_garage:34 the_later:-26 the_oil:32 the_owner:-53 the_second:-31
+the_th:-62 the_tire:66 the_tires:61 the_way:35 the_wiper:41 the_work:-42 them_$:41 then_$:33 there:-107
+there__fee:-27 there__no:-55 there_a:-43 there_is:-73 these_$:-28 these_days:41 thing_$:36 think:-95 think__it:-115
+think_about:-83 think_so:62 think_this:-26 thinking:26 thinking_of:27 this_$:25 this__not:-26 this_is:-67
+this_month:-28 this_number:-29 this_one:61 this_time:80 this_week:-45 those:80 those_tires:-25 though:49 thought:40
+thousand:-25 three:88 three_$:39 through:-42 thumbsup:-43 thumbsup_$:-43 thursday__work:73 thursday_at:-31 tiempo:-30
+tiene:-42 tienen:46 til:-28 time:37 time_$:66 tire:29 tires:43 tires_$:27 to:-86 to__for:-28 to__in:28 to__it:83
+to__me:-58 to__no:62 to_a:-28 to_be:-57 to_church:30 to_do:52 to_have:36 to_me:28 to_say:93 to_stop:-39 to_that:-67
+to_the:77 to_your:-27 todavia:-41 todavia_no:-59 today:-57 today_$:-54 todos:29 too:359 too_$:-62 too__for:181
+too_early:169 too_far:39 too_late:78 too_rich:33 took:-43 took__of:-28 took_care:-26 top:46 town:-43 town_$:-28
+trabajando:28 traigo:-71 trip:-35 truck:-27 try:170 tuesday:-37 two:-43 uh:147 un:38 unless:50 unless__is:44
+unless_it:44 up:-41 up_$:-47 up_in:30 up_the:30 use:34 use_the:36 uso:37 uso_$:30 ustedes:-45 ustedes_$:-99 va:161
+va_$:100 va_a:25 vale:65 van:-34 ve:51 vehicle:-41 vemos:-35 vemos_$:-29 vendi:-51 veras:-35 vez:31 vez_me:34
+vez_pasada:28 viernes:28 viernes_$:39 vive:-62 voy_$:-51 voy__hacer:68 voy_a:89 vueltas:29 vuelvo:32 want__texts:-39
+want_it:91 want_your:-39 was_it:27 way:85 we:169 we__it:-27 we__the:44 we_dont:-40 we_have:96 we_sold:-53 we_will:137
+wednesday:31 week:-67 week_$:-65 went_away:45 were:218 were_fine:43 were_good:29 weve:34 what:39 what__it:40
+what__that:-26 what_was:28 wheel:-40 when:79 when_i:-31 while:-51 who:64 who__are:-42 who__this:43 who__you:59
+who_is:33 who_you:-65 why:-87 why_not:-112 why_would:28 wife_says:45 will:32 will__be:52 will__it:28 will_do:-48
+will_it:-35 wiper:40 wipers:54 wipers_$:49 with:-35 with_it:32 with_me:-35 with_the:36 without:44 wont:83
+wont__over:-34 wont_be:127 wont_go:-39 wont_work:59 work:55 work__me:60 work_for:59 works:-45 works_$:-66
+worries:-137 worth:199 worth_it:86 would_be:-34 would_it:29 wrong:-44 y:35 y_$:-26 y_como:28 y_que:27 y_ya:-41 ya:-97
+ya__de:35 ya__existe:-31 ya__gracias:44 ya__hace:-52 ya__lleve:-42 ya__lo:-44 ya_le:-28 ya_lo:-62 ya_no:-60
+ya_tengo:98 yeah_$:-194 yeah_no:30 year:42 year_$:28 yep:-69 yep_$:-27 yes:-227 yes_$:-103 yet:-247 yet_$:-197 yo:160
+yo_$:-64 yo__la:81 yo__le:67 yo__manejo:-27 yo__soy:-68 yo_lo:182 yo_mismo:57 yo_ni:-57 yo_no:-129 you:-25 you_$:-72
+you__i:-25 you__it:-62 you__what:30 you_are:-39 you_can:65 you_know:30 you_my:73 you_think:-55 you_to:-29 your:49
+your__have:-31 your__is:-30 your_shop:-42 your_texts:-34 yours_$:-28 zero:105
 """

@@ -1,388 +1,390 @@
 """What speaks for and against `symptom`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "symptom"
-BIAS = -125
+BIAS = -143
 WEIGHTS = """\
-#abaj:48 #abel:64 #aben:-91 #abia:-78 #able:85 #abro:263 #acan:-50 #acce:47 #aced:-53 #acei:88 #acel:105 #acen:-147
-#ache:121 #acho:54 #acia:90 #acio:45 #adel:-60 #adem:51 #aden:125 #adli:71 #ados:-69 #agai:56 #agar:45 #ager:-46
-#agra:-51 #agua:188 #ague:52 #ahea:-86 #aile:-76 #ailp:57 #airb:108 #aire:108 #ajar:60 #ajer:58 #akes:159 #alam:65
-#alan:111 #alar:-56 #aldr:58 #alen:64 #ales:129 #algo:68 #algu:48 #alie:82 #alli:58 #almo:56 #alos:80 #alre:-62
-#also:107 #alte:55 #alto:60 #alum:98 #aman:86 #amas:-58 #amat:75 #ambr:100 #amin:168 #amme:46 #amos:-112 #ampa:78
-#ampo:75 #anas:-74 #anca:110 #ance:-56 #anco:128 #anda:100 #andb:143 #ande:-129 #andi:45 #ando:141 #anec:97 #angi:53
-#anic:87 #anoc:85 #answ:-45 #anyw:-48 #anza:57 #apag:153 #apar:-73 #aper:-47 #apid:70 #apor:75 #aque:-61 #arab:-60
-#arag:53 #arca:-49 #arch:82 #arco:76 #arej:59 #argo:77 #arks:74 #arla:61 #arle:139 #arlo:62 #arni:-151 #aron:-184
-#aros:45 #arpo:78 #arra:207 #arro:-53 #arte:105 #arts:-104 #asad:-50 #asar:95 #asca:64 #asem:58 #ashb:52 #ashe:-104
-#ashi:46 #atbe:102 #atel:96 #ater:-75 #ates:66 #atin:98 #atro:-69 #atte:59 #auge:55 #augh:61 #aunq:51 #aust:47
-#auto:52 #avis:-51 #ayed:65 #ayer:104 #ayud:59 #bach:88 #back:46 #baja:-50 #bajo:144 #bala:-48 #bbin:65 #bble:63
-#bear:88 #beat:-74 #been:59 #bele:64 #belo:50 #belt:58 #biar:-76 #bida:53 #bido:46 #biem:-57 #bike:-54 #bing:117
-#bios:174 #blac:108 #blan:45 #blar:59 #bles:98 #blew:64 #blin:136 #blow:79 #boar:51 #bols:89 #bomb:113 #bone:83
-#boni:-53 #book:-52 #boom:55 #borr:69 #bota:169 #both:64 #brak:131 #brat:89 #brea:-58 #brec:66 #bril:45 #brin:62
-#bris:-60 #brok:119 #bump:57 #buzz:118 #caba:59 #cabl:101 #cada:127 #cade:65 #cake:47 #cale:106 #cali:66 #camb:-75
-#came:55 #cami:94 #cans:-46 #carp:59 #carr:75 #cars:-61 #cart:86 #casa:-61 #casc:64 #casi:143 #catc:76 #caug:68
-#ccep:45 #ccid:-47 #ceit:88 #cele:81 #cenc:-49 #chai:56 #chan:-80 #char:104 #cher:53 #ches:94 #chil:-48 #chis:64
-#choc:71 #chof:45 #chor:96 #cias:-61 #cida:53 #ciga:-64 #cili:73 #ckin:97 #clam:69 #clim:48 #clun:139 #coas:59
-#coch:45 #coff:51 #cola:93 #cold:85 #colo:50 #como:112 #comp:-55 #cond:50 #conf:-57 #cord:-63 #coug:144 #cove:-49
-#cran:134 #crat:-60 #crea:70 #croo:76 #ctic:102 #ctor:-59 #cuad:50 #cual:-72 #cuch:84 #curb:73 #cure:-64 #curi:-48
-#curv:50 #dado:-45 #dame:-55 #dark:48 #dash:71 #dded:77 #deal:-47 #deba:62 #dece:-45 #deje:-49 #dela:-48 #dena:73
-#ders:95 #desc:92 #diad:53 #dice:52 #dida:-60 #didn:65 #dido:-52 #died:113 #dien:64 #dier:-70 #dife:52 #dijo:73
-#dill:46 #dime:-52 #dimo:-59 #dips:75 #dirt:-54 #dles:45 #dlig:84 #does:46 #doin:-49 #dont:65 #door:-45 #dora:-53
-#dorm:-45 #dosc:-71 #down:127 #drag:49 #dras:49 #drea:-53 #dria:67 #drip:58 #drop:68 #eadl:163 #eads:65 #eady:-73
-#eaki:-67 #eaks:-74 #eali:67 #eami:80 #eams:56 #eand:121 #earl:110 #ease:-71 #eate:-103 #eats:-69 #ebaj:62 #ecal:62
-#echa:47 #ecio:56 #econ:70 #ecto:-47 #edal:140 #edde:47 #edle:88 #eedl:88 #eels:104 #eeps:76 #eeri:106 #efie:-46
-#egad:107 #egro:50 #egue:57 #eith:-46 #ejan:-59 #ejen:-52 #ejor:-105 #elen:-50 #eler:75 #elle:-45 #elli:-54 #eloc:58
-#elow:50 #else:-61 #elta:51 #elto:-54 #embl:70 #emin:-71 #emio:-52 #emos:-123 #empe:90 #empt:104 #enan:85 #enar:92
-#ence:54 #enci:48 #enda:-48 #ende:124 #endi:-128 #enen:-47 #enfr:45 #enla:-72 #enos:-97 #ense:69 #enta:114 #enti:-56
-#ento:-48 #entr:58 #eopl:45 #epor:-61 #erad:50 #erce:86 #erde:160 #eres:-55 #erfe:-59 #erhe:62 #erin:106 #erle:-82
-#erre:-45 #erro:64 #ersa:54 #erse:128 #ervi:48 #ervo:64 #erza:107 #esad:54 #esca:65 #esco:49 #escu:159 #esio:102
-#esnt:96 #espe:-57 #espo:70 #essi:-71 #essu:52 #esta:86 #esto:-99 #etal:124 #eteo:74 #etra:109 #etty:75 #evas:-94
-#ever:107 #eway:75 #excl:114 #exha:47 #fect:-60 #feel:104 #fere:60 #ffee:51 #fier:60 #fila:-56 #fill:79 #filt:-67
-#fing:52 #firm:-70 #fixe:-81 #flat:57 #floo:-64 #flui:-93 #flus:-72 #flyi:65 #forg:-54 #fren:311 #frio:85 #from:81
-#fter:48 #fuer:109 #fume:92 #furi:46 #fuse:67 #gado:115 #gain:56 #gara:47 #garo:120 #gast:-56 #gate:50 #gaug:55
-#gear:152 #gery:-51 #ghin:73 #ghts:51 #ging:94 #glan:-51 #goes:132 #goin:57 #goma:96 #gone:-52 #gote:125 #grad:-50
-#grav:81 #grea:-167 #gree:70 #grin:111 #groa:71 #grua:65 #gund:58 #gunt:-79 #habi:-78 #habl:-56 #hace:-55 #haci:66
-#hado:-54 #hago:-64 #haha:-110 #hain:57 #hani:71 #harc:106 #hard:65 #haro:-67 #hast:54 #haus:47 #hboa:52 #head:126
-#hear:108 #heat:59 #hera:53 #hese:-68 #hich:-106 #hift:149 #high:60 #hill:222 #himm:88 #hing:81 #hini:52 #hirr:50
-#hisp:66 #hizo:-69 #hoco:71 #hoev:-53 #hofe:45 #hold:104 #hole:89 #hone:-83 #hopp:50 #horn:107 #horr:77 #hors:51
-#hour:-59 #hred:47 #hree:49 #huel:88 #humi:70 #humo:77 #hunk:130 #hurt:-69 #hybr:64 #iapa:-88 #iaro:-55 #iato:-46
-#ible:48 #ibra:130 #icen:-84 #icke:64 #icki:53 #icon:75 #iden:-47 #ides:68 #idle:129 #idnt:65 #idos:-160 #iedo:56
-#iend:139 #iene:85 #ient:75 #ierd:84 #iere:68 #ierr:51 #iert:-68 #ifer:52 #iffe:61 #ifte:68 #ifts:149 #igar:-64
-#igue:117 #iled:-63 #iler:-54 #ilpi:57 #iltr:-49 #imbi:52 #immi:101 #imos:-56 #impi:-49 #inan:47 #inbo:125 #indo:-48
-#inea:-46 #ingu:-141 #inin:45 #iniv:-62 #inke:111 #inki:-50 #inks:47 #insp:-52 #inte:-46 #into:55 #intu:231 #iona:77
-#iono:75 #ions:-54 #iper:-127 #irad:125 #irba:108 #irme:-71 #irri:63 #ishy:57 #isim:53 #isit:-72 #ispa:66 #isse:45
-#ista:101 #istl:53 #isto:-68 #ithe:-46 #itse:119 #itte:-88 #itti:73 #ittl:68 #ivan:-62 #iver:-76 #ivew:76 #ixed:-81
-#jaja:-127 #jale:63 #jalo:62 #jarl:60 #jaro:80 #jenl:-47 #jito:50 #jueg:52 #jump:85 #junk:-76 #junt:-51 #keep:57
-#kers:49 #kill:-86 #kind:51 #king:98 #knee:-110 #knoc:-57 #kyar:-46 #lack:108 #lado:83 #lamb:100 #lamp:106 #lanc:53
-#land:56 #lant:95 #larm:-62 #latc:53 #lava:-53 #lawn:-47 #lder:153 #ldin:-57 #ldri:58 #leak:59 #leep:-51 #left:-54
-#lego:-78 #legu:56 #lend:-50 #lent:50 #lept:-61 #lera:69 #lers:-54 #less:-79 #lgui:56 #libr:-55 #lice:-49 #lick:141
-#lide:62 #lido:80 #lien:48 #lige:-47 #ligh:56 #like:90 #limb:57 #limp:103 #lind:82 #ling:78 #link:139 #list:76
-#lito:47 #litt:68 #live:-50 #llam:-54 #llas:-55 #ller:-68 #llet:-47 #llin:-87 #llow:94 #lmos:66 #loci:59 #lock:-63
-#loma:57 #lonc:61 #lone:71 #loor:-59 #lora:126 #losi:81 #lost:50 #lows:173 #lpet:100 #lpip:57 #lrea:-62 #ltim:-52
-#ltos:69 #ltro:-49 #luce:80 #luid:-93 #lumb:79 #lunk:139 #lush:-72 #lyin:54 #made:50 #maki:48 #malo:74 #mand:-78
-#mane:82 #marc:51 #mark:88 #mate:-72 #mati:87 #mber:-64 #mbia:-87 #mbid:46 #mbio:98 #mbol:61 #mbra:98 #mbre:81
-#mech:71 #mejo:-119 #mell:68 #mers:48 #meta:103 #mete:200 #mied:56 #mies:101 #milk:49 #mina:70 #mind:-79 #mini:-62
-#mito:56 #mmie:101 #mode:146 #modo:47 #mofl:51 #moke:45 #moki:-120 #moni:72 #morn:115 #mowe:-65 #mpez:65 #mpia:-117
-#mpin:100 #mple:-46 #muer:62 #mush:111 #nada:-56 #nage:-46 #nail:56 #nale:172 #nand:126 #nast:-52 #nato:57 #ncak:49
-#ncho:84 #ncie:99 #ndan:51 #ndar:-47 #nded:-84 #nder:65 #ndid:-87 #ndim:-52 #ndio:87 #ndos:69 #near:51 #nece:-63
-#neci:96 #negr:53 #next:-90 #nfir:-48 #nfor:-49 #nger:57 #nges:139 #ngin:101 #ngun:-158 #nica:-49 #nido:54 #nigh:52
-#ning:-63 #niva:-62 #nker:102 #nkya:-46 #nner:-50 #nock:-57 #nois:-94 #noon:-73 #norm:76 #nose:86 #nque:83 #nsen:64
-#nspe:-52 #nswe:-45 #ntad:-47 #ntas:-174 #nten:-78 #ntie:-61 #ntos:-80 #ntra:74 #ntur:210 #nuev:-171 #nuts:87
-#nvie:-49 #nywa:-47 #oane:-48 #oard:51 #oast:75 #oats:71 #obbl:62 #oche:78 #ocid:51 #ocke:-48 #ocks:63 #ocup:-78
-#oday:47 #oesn:96 #oeve:-53 #offe:51 #ofle:51 #oily:90 #oint:45 #oise:-64 #oked:67 #oken:65 #olan:81 #oldi:-52
-#olit:73 #olor:52 #olsa:89 #ombe:83 #ombr:-45 #omet:77 #onal:128 #onan:67 #once:-104 #onch:52 #onde:53 #onea:99
-#onfi:-50 #onga:-70 #onid:62 #onke:50 #onte:-56 #ooke:67 #ooks:85 #oone:67 #oors:53 #oose:59 #oper:53 #opis:46
-#ople:45 #oppe:89 #oppi:-46 #oqui:57 #oran:51 #orks:67 #orma:75 #ormi:-45 #orni:98 #orqu:65 #orri:83 #orro:68
-#orse:89 #osci:-71 #osie:77 #osin:81 #osti:56 #osto:-81 #otad:85 #otal:-45 #otan:47 #otea:126 #oter:45 #otor:-68
-#otro:-51 #ouch:51 #ough:125 #over:82 #owar:52 #owin:55 #paga:109 #pain:66 #panc:49 #pape:-60 #parc:-48 #pare:76
-#park:166 #paro:90 #paso:60 #pati:53 #peda:127 #peed:116 #pend:-65 #peop:45 #perd:-56 #perf:-59 #pero:113 #pers:-47
-#pete:74 #pezo:105 #phil:75 #phon:-84 #piap:-88 #pido:67 #pier:57 #pila:121 #ping:121 #pink:48 #pint:-67 #pipe:50
-#plan:-59 #plug:-55 #poki:89 #ponc:68 #pone:-63 #pool:-61 #popp:52 #porq:119 #pour:101 #powe:183 #pped:56 #prec:-68
-#preg:-79 #prem:-52 #pren:206 #pres:134 #pret:75 #pric:-54 #prin:-51 #prof:-56 #prom:-47 #pudd:53 #puer:-81 #pull:-80
-#pump:169 #purr:-72 #puse:-91 #puso:77 #putt:-57 #qued:-113 #quej:57 #quis:83 #raba:-86 #rabr:-60 #rach:107 #rada:121
-#rade:-57 #rage:49 #raia:-47 #rail:64 #rain:119 #rake:99 #ramp:123 #ranc:138 #rank:126 #rant:-58 #raro:105 #ratc:-60
-#rate:60 #rato:-49 #rave:78 #raye:87 #rbag:102 #rcer:76 #rcha:59 #rche:92 #reak:-54 #reas:-85 #reat:-53 #reca:45
-#rech:46 #redd:76 #reen:69 #refi:-46 #rega:93 #regu:-53 #relo:-103 #remi:-123 #rena:187 #rend:184 #repo:-94 #resi:106
-#ress:105 #retr:89 #reve:208 #rfec:-59 #rger:-52 #rhea:62 #rice:-51 #rien:95 #rifa:-54 #righ:-136 #rill:54 #rinc:87
-#rind:111 #ring:98 #rint:-48 #ripp:85 #risa:-60 #risi:53 #rite:-67 #rmal:62 #rmen:-56 #rmom:60 #rnat:60 #rnig:50
-#rnin:45 #roan:71 #roce:50 #rock:139 #rofe:-56 #roja:76 #rojo:136 #roke:108 #rona:72 #roni:62 #roof:-55 #rook:76
-#ropp:-48 #rops:155 #rose:-73 #rota:-48 #roto:-53 #roug:52 #rpor:49 #rrac:107 #rran:46 #rrea:63 #rren:-57 #rret:49
-#rrib:55 #rrie:71 #rros:-75 #rses:70 #rted:72 #rter:61 #rtes:-62 #rued:51 #ruid:-77 #rumb:45 #runn:45 #rven:54
-#rvir:100 #ryer:-68 #ryin:-54 #sabe:-59 #sado:-54 #said:-65 #sala:-63 #sald:58 #sale:125 #salg:-46 #sali:64 #sand:-67
-#saqu:-52 #says:78 #scab:62 #scar:46 #scie:-71 #scra:-87 #scre:120 #scuc:84 #seat:112 #seco:122 #seda:-85 #seen:-75
-#self:89 #sell:-84 #send:-57 #seno:49 #sera:96 #serv:103 #shbo:52 #sher:-111 #shes:64 #shif:149 #shim:88 #shoe:53
-#shot:58 #shre:47 #shut:116 #sign:78 #sigu:105 #sinc:51 #sing:148 #sits:-64 #slee:-51 #slep:-61 #slic:114 #slid:111
-#slip:94 #slow:109 #smel:68 #smok:-75 #sobr:60 #sola:96 #soli:88 #solo:93 #some:70 #sona:53 #soon:67 #sorr:-53
-#spar:117 #spas:68 #spec:-61 #spee:116 #spit:126 #spon:48 #spot:-55 #spre:63 #sque:-46 #squi:59 #sses:-52 #ssio:-64
-#ssur:52 #stal:58 #star:-57 #stat:-63 #stea:109 #stee:157 #step:118 #stil:60 #stio:-49 #stle:51 #stop:134 #stuc:-48
-#suav:-56 #sube:116 #subi:138 #surg:-47 #swam:64 #swap:-70 #swer:-45 #symb:53 #tado:46 #tail:231 #tall:54 #tamb:67
-#team:96 #teer:157 #tele:-45 #tely:134 #temp:159 #tera:60 #terc:91 #tere:-61 #teri:45 #ters:95 #test:61 #text:-122
-#them:-49 #thes:-68 #they:-114 #thos:-63 #thre:85 #tina:54 #ting:53 #tira:142 #tita:46 #toda:85 #told:62 #toma:-63
-#tope:97 #topi:46 #tops:121 #tors:-74 #tory:-60 #tosi:105 #tota:-45 #touc:76 #towa:52 #towe:-86 #trab:-58 #trac:208
-#trad:-57 #trae:115 #tran:87 #tren:-73 #trie:54 #trol:73 #tron:163 #tros:-47 #trun:-46 #tsel:119 #tten:-71 #ttle:51
-#tuck:-48 #tula:-54 #tumb:78 #tura:-50 #turn:156 #tuvi:88 #twic:77 #type:-49 #uand:67 #uant:-47 #uart:-53 #uave:-56
-#ubid:53 #uces:58 #uche:54 #ucho:83 #udar:-45 #udde:61 #uddl:53 #uden:46 #ueak:-169 #ueal:124 #uedo:-87 #uego:48
-#uent:-53 #uerz:104 #ueva:-135 #ughi:73 #ughs:53 #uida:-46 #uier:73 #uiet:-77 #uish:50 #uiso:53 #uita:92 #uite:-53
-#uito:89 #uits:-47 #ulde:91 #ulle:-92 #ulls:145 #ulti:-52 #umba:51 #umbe:-60 #umbi:46 #umbl:66 #umbr:137 #umes:92
-#umit:70 #umps:77 #unda:46 #unde:78 #unds:-93 #unge:147 #unki:59 #unky:-46 #unni:45 #unqu:50 #uphi:75 #upse:-46
-#ured:-84 #urin:117 #uris:58 #urni:81 #urns:125 #urrs:-72 #urva:50 #used:58 #ushy:70 #uste:-129 #usto:-55 #utop:46
-#utti:-79 #uvie:81 #vapo:75 #vece:76 #velo:59 #vend:-146 #veng:-57 #vent:63 #verh:62 #vern:50 #vers:63 #very:77
-#vewa:76 #vibr:150 #vida:-47 #vien:94 #vier:47 #view:65 #visi:-95 #wall:122 #wamp:64 #want:-50 #wapp:-71 #ward:94
-#warn:-151 #wash:-76 #wear:-97 #well:-46 #went:80 #were:-88 #what:-88 #whic:-119 #whin:90 #whis:53 #whoe:-53 #whol:62
-#wice:77 #wild:-57 #wing:50 #wipe:-129 #wire:138 #wise:79 #with:-54 #wobb:62 #wors:58 #writ:-67 #xcla:114 #xhau:47
-#ybri:64 #ymbo:53 #your:-112 #yway:-47 #zumb:68 %again_later%away:-64 %again_later%bring:50 %again_later%busy:-65
-%again_later%car:-83 %again_later%car_part:85 %again_later%do_it:55 %again_later%elsewhere:-60
-%again_later%how_long:-73 %again_later%leave_me:69 %again_later%message:-48 %again_later%noise:157
-%again_later%opening:-47 %again_later%question:-80 %again_later%shake:191 %again_later%shift_it:-80
-%again_later%staff:-76 %again_later%start_again:58 %agree:-81 %agree%away:70 %agree%bad:125 %agree%busy:-53
-%agree%call_off:61 %agree%car:-75 %agree%do_it:-134 %agree%doubt:-73 %agree%fails:-72 %agree%gone_car:-52
-%agree%leak:78 %agree%leave_me:-68 %agree%meaning:-48 %agree%odometer:58 %agree%pay_day:-62 %agree%question:124
-%agree%shake:57 %agree%smoke_smell:60 %agree%thanks:-58 %away:-73 %away%bad:49 %away%bring:-58 %away%busy:-86
-%away%car_part:76 %away%do_it:-136 %away%elsewhere:-60 %away%fails:-78 %away%gone_car:-66 %away%leave_me:-91
-%away%odometer:-49 %away%shake:53 %away%shift_it:56 %away%smoke_smell:104 %away%thanks:-46 %bad:-47 %bad%call_off:-53
-%bad%car:-91 %bad%car_part:-62 %bad%do_it:62 %bad%fails:-61 %bad%leak:160 %bad%leave_me:-79 %bad%machine:58
-%bad%noise:52 %bad%pay_day:-111 %bad%shake:62 %bad%wrong_one:-60 %bring:-81 %bring%car:61 %bring%car_part:111
-%bring%do_it:-81 %bring%elsewhere:-59 %bring%how_long:67 %bring%leave_me:138 %bring%lift:58 %bring%noise:104
-%bring%odometer:78 %bring%opening:-64 %bring%place:94 %bring%question:116 %bring%refuse:50 %bring%staff:-65
-%busy%car:-81 %busy%doubt:62 %busy%gone_car:-56 %busy%leave_me:78 %busy%question:78 %busy%thanks:74
-%call_off%fails:-100 %call_off%gone_car:82 %call_off%how_long:118 %call_off%leave_me:64 %call_off%meaning:79
-%call_off%money:47 %call_off%noise:-49 %call_off%odometer:-153 %call_off%on_way:83 %call_off%opening:-70
-%call_off%phone:62 %call_off%refuse:76 %call_off%smoke_smell:57 %call_off%staff:-125 %call_off%who:47
-%call_off%wrong_one:-96 %car:74 %car%do_it:-59 %car%fails:171 %car%family:-65 %car%gone_car:-64 %car%money:-45
-%car%noise:193 %car%pay_day:99 %car%phone:49 %car%shift_it:49 %car%smoke_smell:61 %car%start_again:80
-%car%thanks:-105 %car%who:-60 %car%wrong_one:-79 %car_part:349 %car_part%do_it:-139 %car_part%doubt:129
-%car_part%fails:54 %car_part%family:-52 %car_part%how_long:110 %car_part%leak:51 %car_part%leave_me:171
-%car_part%lift:66 %car_part%money:-96 %car_part%noise:-147 %car_part%opening:159 %car_part%pay_day:101
-%car_part%phone:192 %car_part%place:138 %car_part%refuse:54 %car_part%shake:181 %car_part%smoke_smell:139
-%car_part%staff:-108 %do_it:-126 %do_it%doubt:66 %do_it%leak:97 %do_it%leave_me:126 %do_it%on_way:106
-%do_it%place:-86 %do_it%start_again:76 %do_it%thanks:-62 %do_it%wrong_one:-67 %doubt%elsewhere:124
-%doubt%leave_me:-59 %doubt%money:67 %doubt%noise:117 %doubt%on_way:103 %doubt%place:-54 %doubt%shift_it:57
-%doubt%wrong_one:66 %elsewhere%fails:133 %elsewhere%money:60 %elsewhere%phone:55 %elsewhere%refuse:-108
-%elsewhere%smoke_smell:-53 %fails:440 %fails%how_long:88 %fails%leave_me:-110 %fails%message:46 %fails%odometer:52
-%fails%on_way:91 %fails%pay_day:92 %fails%phone:134 %fails%place:64 %fails%refuse:103 %fails%shake:-97
-%fails%smoke_smell:-93 %fails%staff:74 %fails%start_again:74 %fails%thanks:-87 %fails%who:-105 %fails%wrong_one:208
-%family:-55 %family%gone_car:-61 %family%on_way:85 %family%question:66 %family%staff:81 %family%start_again:45
-%gone_car:-179 %gone_car%leave_me:45 %gone_car%noise:126 %gone_car%on_way:-50 %gone_car%season:-48
-%gone_car%shift_it:-93 %gone_car%start_again:70 %gone_car%wrong_one:-47 %how_long:-67 %how_long%leave_me:66
-%how_long%meaning:-55 %how_long%money:-48 %how_long%noise:100 %how_long%place:91 %how_long%question:-68
-%how_long%shake:72 %how_long%smoke_smell:49 %how_long%start_again:85 %how_long%wrong_one:-55 %leak:338
-%leak%meaning:121 %leak%money:78 %leak%on_way:114 %leak%question:257 %leak%refuse:-164 %leak%shift_it:56
-%leak%smoke_smell:-140 %leak%thanks:-108 %leak%wrong_one:-55 %leave_me:-109 %leave_me%message:-47
-%leave_me%odometer:-59 %leave_me%phone:79 %leave_me%place:116 %leave_me%smoke_smell:-52 %leave_me%staff:-74
-%leave_me%wrong_one:110 %lift:-62 %lift%on_way:76 %lift%place:64 %machine%meaning:56 %machine%noise:46
-%machine%shake:65 %machine%wrong_one:46 %meaning%noise:78 %meaning%odometer:-62 %meaning%phone:53 %meaning%refuse:66
-%meaning%shake:96 %meaning%smoke_smell:91 %meaning%staff:55 %message:-105 %message%place:-61 %message%question:-66
-%message%start_again:-50 %money:-88 %money%noise:280 %money%smoke_smell:115 %money%staff:55 %money%wrong_one:-63
-%noise:493 %noise%on_way:155 %noise%phone:117 %noise%place:92 %noise%question:227 %noise%refuse:112 %noise%shake:-200
-%noise%shift_it:125 %noise%smoke_smell:-93 %noise%staff:68 %noise%start_again:107 %noise%thanks:-104
-%noise%wrong_one:94 %odometer%place:117 %odometer%shift_it:-55 %odometer%staff:62 %odometer%start_again:95
-%odometer%thanks:48 %on_way:-65 %on_way%phone:47 %on_way%place:-70 %on_way%question:90 %on_way%shake:71
-%on_way%smoke_smell:127 %on_way%staff:76 %on_way%start_again:51 %on_way%wrong_one:54 %opening%phone:-60
-%opening%refuse:48 %opening%shift_it:-89 %pay_day:-97 %pay_day%question:49 %pay_day%refuse:54 %phone%place:105
-%phone%question:-117 %phone%season:-48 %phone%shift_it:-72 %phone%smoke_smell:187 %phone%who:-64 %phone%wrong_one:76
-%place%refuse:120 %place%shake:62 %place%smoke_smell:-100 %question:-79 %question%shake:211 %question%shift_it:47
-%question%smoke_smell:154 %question%start_again:-61 %refuse:-84 %refuse%season:-64 %refuse%shake:-98
-%refuse%shift_it:95 %refuse%smoke_smell:87 %refuse%staff:46 %refuse%start_again:71 %refuse%wrong_one:46 %season:-91
-%shake:477 %shake%shift_it:66 %shift_it%smoke_smell:53 %shift_it%wrong_one:46 %smoke_smell:470 %smoke_smell%staff:49
-%smoke_smell%wrong_one:83 %staff:-72 %staff%who:116 %start_again%wrong_one:-76 %thanks:-118 %who:-94 %wrong_one:-101
-@?:-153 @car:-93 @confirm_stop:-122 @later:-113 @nothing:45 @offers:-63 @reading:-144 @times:-96 @walk_in:-45 ^_a:-63
-^_abren:-47 ^_ahora:-67 ^_airbag:62 ^_all:-67 ^_ando:-69 ^_ay:65 ^_ayer:76 ^_battery:60 ^_both:52 ^_broke:57
-^_cada:79 ^_can:-140 ^_cant:60 ^_car:197 ^_check:59 ^_como:-49 ^_coolant:70 ^_could:-101 ^_cranks:47 ^_cuando:-57
-^_de:-70 ^_dead:-52 ^_desde:83 ^_did:-75 ^_do:-97 ^_does:-83 ^_donde:-85 ^_dont:-62 ^_el:61 ^_en:-56 ^_engine:58
-^_ese:-50 ^_feels:91 ^_filled:65 ^_fire:-105 ^_flat:-75 ^_found:73 ^_frena:-49 ^_gas:48 ^_get:-47 ^_go:-58
-^_going:-45 ^_hace:78 ^_hard:-61 ^_hasta:-106 ^_hay:59 ^_hit:-146 ^_how:-206 ^_i:-111 ^_id:-72 ^_if:-88 ^_ill:-45
-^_im:-146 ^_is:-309 ^_it:48 ^_jala:-66 ^_jueves:74 ^_just:-82 ^_k:49 ^_key:77 ^_las:70 ^_late:-72 ^_le:120 ^_left:-59
-^_lo:-48 ^_lost:132 ^_manana:75 ^_mas:-63 ^_maybe:-61 ^_meh:-84 ^_mi:-62 ^_miercoles:56 ^_my:47 ^_not:-82 ^_oil:47
-^_on:-99 ^_one:84 ^_oye:-59 ^_para:-90 ^_pasando:-54 ^_pink:67 ^_por:-72 ^_pull:-90 ^_que:-223 ^_quede:-124
-^_quiero:-50 ^_quit:-97 ^_rear:64 ^_running:88 ^_seat:60 ^_shake:-74 ^_should:-45 ^_sold:51 ^_something:-69
-^_sounds:-53 ^_start:-178 ^_still:-113 ^_stop:-160 ^_stuck:-83 ^_suena:-74 ^_tell:-52 ^_temp:56 ^_tengo:55 ^_the:77
-^_there:119 ^_they:-67 ^_this:-90 ^_tiene:113 ^_tienen:-55 ^_time:-45 ^_tire:61 ^_todo:-75 ^_too:-53 ^_trae:145
-^_traffic:-63 ^_traigo:61 ^_truck:65 ^_va:-59 ^_vibra:48 ^_was:61 ^_what:-70 ^_wheel:55 ^_when:-113 ^_which:-86
-^_why:-65 ^_wipers:-49 ^_would:-47 ^_yes:81 ^_you:-82 ^_your:-53 a:59 a__and:50 a__battery:50 a__belt:-94 a__book:-52
-a__cita:46 a__de:-88 a__derecha:-48 a__for:-84 a__la:-59 a__like:55 a__los:-47 a__no:-86 a__now:-72 a__otra:84
-a__out:-61 a__over:52 a__por:55 a__so:75 a__tarde:61 a__that:82 a__under:-82 a__with:97 a_bit:79 a_burning:47
-a_como:-142 a_cuanto:-48 a_flat:129 a_gasolina:79 a_jump:82 a_la:55 a_las:-54 a_lot:-81 a_manana:55 a_place:-47
-a_red:53 a_una:-61 a_wheel:-45 abajo:122 abajo_$:84 about_to:90 abre:51 abril:45 abs:54 aceite_y:75 aceite_ya:-62
-acelerador:67 adelante:-110 adelante_$:-106 ademas:51 adentro:52 after_a:103 after_all:-63 again:63 again_$:-103
-agarra:88 agua:165 agua_$:101 aguanta:93 aguanta_$:95 ah:60 ahead:-86 ahi_me:-57 ahora:66 ahora_no:-46 ahora_si:-58
-air:91 airbag:108 airbag_light:55 aire:108 al:97 al__y:62 al_cien:-45 al_dar:82 al_frenar:66 al_rato:-49 alarm:-52
-algo:110 alguien:56 all:48 all__my:53 all__on:65 all__the:56 all__way:72 all_good:-104 all_over:91 all_the:97
-almost:66 already:-62 already_$:-45 also:107 alternator:60 altos:57 altos_$:57 alumbran:98 am_i:-60 amanecio:115
-an:-82 and:155 and__doesnt:-54 and__dont:56 and__like:-71 and__no:92 and__on:48 and__to:-45 and_im:69 and_it:106
-and_my:89 and_now:128 and_the:140 and_then:64 anda:148 ando:-199 anoche:85 antes_no:46 anticongelante_$:57
-anymore_$:-95 anyway:-47 apaga:71 apaga__los:45 apaga_en:48 are:-92 are__again:-145 are__to:80 are_about:65
-arreglan:-51 asi__dejo:-46 ask:-134 at:66 at__could:76 at__you:53 at_me:81 at_my:-66 at_stop:60 at_this:-58
-at_work:-48 aunque:50 autopista:46 away_$:-71 ay:65 ayer:102 azul_ya:48 bache:85 back_$:-60 back__i:48 back_end:63
-back_in:-57 back_when:48 baja:-127 baja_$:63 balatas_$:51 balatas_nuevas:-54 ball:45 banda:-46 bateria_$:-59
-bateria_no:75 battery_light:52 be:-110 be__my:-46 be_in:46 be_late:50 be_over:-46 be_there:-46 beater:-80 been:59
-been__since:86 below:50 belt_and:-67 bien_$:-68 bien_con:-81 bien_feo:51 bien_las:47 bill_$:55 black:108 blanca_$:-45
-blanco:55 blew:64 blinker:111 bolsa:89 bone:66 bonito:-52 book:-66 bota:73 both:81 box_$:65 brake_lights:62
-brakes_$:-117 brakes__like:60 brakes_are:57 brakes_dont:58 brakes_feel:45 brand:-74 brand_new:-74 break:-83
-break_down:-85 bring:-78 bring_it:-57 bring_the:-53 broke:53 broke_down:74 broke_my:-50 broken:65 bucks_$:53
-bumper_$:54 bumps:63 bumps_$:47 burning:88 burning_smell:48 but:142 but__is:75 but__it:46 but_it:112 but_my:47
-but_sure:-58 but_the:170 but_there:50 by_itself:82 by_the:89 cada:129 cada_dia:79 cadena:73 calienta:86 call:-52
-call_me:73 cambiaron:-55 cambie:-51 cambio:-76 cambio__aceite:-54 cambio_de:-51 cambios:174 came:60 came_back:102
-came_off:58 came_on:238 came_up:-92 camina:72 campo_$:54 can:85 can__check:-65 can__come:102 can__get:-53 can__me:82
-can__the:91 can_i:-57 can_see:65 cant__in:82 cant__it:53 cant_get:101 cant_see:-48 cant_stop:74 cap:-128 car:53
-car__gone:-81 car_wont:49 carga:69 carretera:51 carretera_$:77 carro:54 carro__como:100 carro__lo:-67 carro_anda:53
-carro_azul:-51 carro_con:-50 cars:-61 casa:-61 casa_$:67 casi:144 casi__lo:-45 casi_no:137 caso_$:-58 catches:75
-catches_$:50 caught:68 caught_fire:68 cel:53 chain:57 change:-62 charco:106 charge_to:46 check__in:-52 check_back:-59
-check_engine:87 check_the:-63 chilla:-50 chispas:66 chofer:45 cien:-45 climbing:52 clunk:64 clunking:60 cobraron:62
-cochera:53 coffee:53 cold:85 color:-47 come_in:-87 coming_$:-95 coming_out:77 como:112 como__se:68 como_de:82
-como_llego:-79 como_que:62 con__de:50 con__frenos:-50 con__ninos:61 con_fierro:107 con_las:-54 con_un:-76
-coolant_$:-70 corriente:172 cosa:-48 cost_of:-45 costo:-47 coughs:53 coughs_and:53 crack_of:-46 crank:85 cranks:48
-crooked:79 cual:-63 cuando:70 cuando__de:62 cuando__lo:46 cuando__vuelta:48 cuando_doy:73 cuando_llegue:-50
-cuando_paso:70 cuando_se:-69 cuanto__saldria:52 cuanto_dura:-47 cuanto_por:55 curb:73 cut:57 da:138 da__el:105
-da_miedo:48 dark:48 dash__black:46 dash_went:46 day:-54 days_$:46 de:-51 de_$:73 de__cita:51 de__con:71 de__dos:-45
-de__el:50 de__llanta:-134 de__no:100 de__o:-94 de__que:-54 de__se:-56 de_abajo:83 de_aceite:-78 de_adelante:-65
-de_frenos:-51 de_gasolina:-49 de_lado:81 de_los:-74 de_que:-55 de_una:56 debajo:62 debajo_del:46 dejo_$:-66
-del__esta:63 desde_el:84 dice:88 did:-117 did_it:-57 didnt:65 died:113 died__the:74 digo_que:63 dijo:73 dim:52
-dime:-52 dios:91 direccion:-158 direccion_$:-126 direccion__favor:-95 direccion_por:-95 direccion_se:50
-direccionales:172 do:-125 do_$:48 do__have:56 do__turn:-56 do_i:-66 do_my:-46 do_that:68 does:-50 does__a:145
-does_a:-60 doesnt:96 doing:-49 doing_that:47 dont:65 dont__to:56 dont_even:-45 door:-198 door_$:-107 doors:53
-dos__que:61 down:157 down__the:107 down_on:196 doy:62 doy_vuelta:48 dream:-73 drive:111 drive_$:200 drive_it:-53
-drive_through:51 drives:-88 drives_like:-47 driveway:48 driveway_$:89 driving_$:54 drops:155 duro:-48 early:-57
-echa:65 echa_humo:58 echando:-127 either:-47 el:79 el__a:-82 el__anda:57 el__del:-51 el__en:-75 el__era:-62
-el__esta:-48 el__lo:-48 el__no:141 el__nomas:-52 el__pero:53 el__quedo:-73 el__rojo:73 el__se:159 el__va:119 el__y:47
-el__ya:-46 el_aceite:-137 el_acelerador:67 el_anticongelante:82 el_carro:67 el_de:-127 el_foco:66 el_freeway:-45
-el_freno:143 el_jueves:-64 el_mismo:77 el_mofle:51 el_motor:50 el_pedal:63 el_que:-67 el_trabajo:-59 el_viernes:-53
-el_volante:101 ella:65 empezo:105 empezo_a:105 en:74 en__altos:57 en__autopista:73 en__carretera:74 en__cochera:67
-en__con:50 en__lado:-55 en__puerta:-94 en__subida:48 en_las:80 en_los:94 en_pie:-65 en_que:-97 en_un:-53 end:112
-end_of:-62 engine_$:-68 entiendo:-60 entran:122 entro:-104 entro_$:-72 era:-145 es_$:-101 es__que:62 es_eso:54
-es_grave:71 es_que:89 eso:-157 eso_$:-71 eso_es:62 esta:66 esta__agua:47 esta__la:-77 esta__no:-45 esta_baja:-91
-estaciono:75 estan_$:-60 estoy__en:61 every:65 every__days:65 every__light:-167 every_morning:74 every_red:-167
-ex:-48 exclamation:87 exclamation_mark:64 exhaust:47 far:50 favor_$:-105 favor_y:56 feel_like:-77 feels:165
-feels_like:108 fell:54 fell_off:133 fella:-45 feo:81 fierro:73 fierro_$:-50 fierro__fierro:107 fierro_con:107
-fila:-56 filled_it:46 fire:-86 fix:87 fixed:-81 flat:79 flat__on:-92 flat__the:103 flat_out:-64 flat_tire:-92
-floor:-59 fluid:-82 flush:-50 flying:65 foco_prendido:-76 for:-86 for__appointment:98 for__brakes:-100 for__first:91
-for__oil:-60 for__week:52 for_a:91 for_asking:64 for_me:-48 for_my:61 for_the:-68 for_tomorrow:52 forever_$:-61
-forever_to:60 forget_it:-47 freeway_$:125 frena:72 frenar:81 freno:121 frenos:-47 frenos_$:-94 frenos_y:76
-friday__it:68 friday_is:-46 friend:48 frio:85 frio_$:85 from:81 from__the:95 from_under:92 front_end:85 fue:-56
-fuera:49 fuerza:107 fuga:82 fui:-56 fumes:92 furious:45 fyi:45 ganaste:-52 garage:53 gas:-85 gauge:55 gear:118 get:49
-get__on:98 get_a:-56 get_back:-48 get_it:117 get_to:-47 go:122 go_ahead:-69 goes:132 going:57 going__be:53
-going_to:-140 going_uphill:75 golpe:-68 golpeteo:74 goma:102 gone:-52 good__tomorrow:55 good_for:59 got__flat:96
-got_a:51 gotea:75 goteando:51 gps:-63 grab:-82 gracias:-61 gracias_$:-180 gracias__le:46 gracias_ya:47 grave:70
-grease:-88 great:-65 great__the:-56 green:78 grinding:63 grinding_$:-69 grua:65 gusto:-49 guy:-87 habia:-77 hace:175
-hace__ruido:67 hace_el:-66 hace_ruido:133 hacen:-147 had_to:61 hago:-64 haha:-109 haha_$:-63 hands:59 hanging:62
-hard_to:56 has_been:62 hasta:54 hasta_el:50 hasta_que:-120 have__it:77 have__phone:49 have_no:92 have_the:-92
-hay_dinero:46 hay_un:-46 headlights:84 hear:85 help_$:-48 help__stuck:77 help_im:77 here:-131 here_$:-66 hill:50
-hills:127 hills_$:109 his:-108 history:-62 hit:-83 hit_that:45 hizo:-69 hold:94 holding:-52 hood_$:-93 hood_latch:-49
-horn:107 hose:63 how:-88 how__does:54 how__should:49 how__to:63 how_low:-52 how_to:55 hoy:172 hoy__manana:-134
-hoy_por:47 huele:71 huele_a:70 hum:63 humito:70 humo:76 humo_azul:53 hurt:-69 i__a:56 i__and:-108 i__be:-110
-i__down:47 i__drive:-80 i__it:-88 i__my:46 i__need:49 i__no:78 i__on:84 i__out:-48 i__see:118 i__who:-45 i__you:62
-i_came:-67 i_can:52 i_dont:52 i_drive:-68 i_fill:47 i_found:-50 i_get:-47 i_hit:72 i_just:-70 i_lose:-50 i_need:-67
-i_paid:-78 i_park:86 i_quit:-64 i_slow:65 i_think:150 i_thought:-48 i_turn:72 i_will:-47 i_wont:-112 ice:-69 id:-125
-id__to:-51 id_like:-63 idle:129 if:-60 igual_$:-81 ill:-84 ill__it:-61 ill__you:-46 ill_be:105 ill_let:-63 im__in:50
-im__it:52 im__the:-47 im__to:-66 im_down:-59 im_good:103 im_stuck:77 in_$:-75 in__and:51 in__bit:-64 in__car:-55
-in__garage:88 in__morning:-69 in__new:83 in_for:-54 in_may:-58 in_park:112 in_second:65 in_the:126 in_time:83
-in_traffic:102 into:56 ir__a:-67 is:64 is_$:-103 is__a:87 is__again:45 is__and:-56 is__as:-45 is__got:62 is__hard:50
-is__i:-68 is__in:55 is__off:77 is__on:-117 is__one:66 is__out:50 is__something:61 is__still:-45 is__the:-123
-is__to:-60 is__when:51 is_cold:56 is_fine:-55 is_fixed:-114 is_going:55 is_gone:-60 is_got:91 is_it:-142
-is_leaking:83 is_making:76 is_my:-46 is_not:-71 is_ok:-128 is_on:82 is_own:58 is_shaking:54 is_smoking:57 is_stuck:54
-is_that:-100 is_there:-49 it:168 it_$:-143 it__a:-81 it__and:50 it__been:49 it__cold:56 it__fine:-71 it__for:-60
-it__good:-58 it__got:91 it__in:-71 it__into:58 it__is:-65 it__leaking:46 it__morning:62 it__off:-45 it__own:58
-it__the:-122 it__then:60 it__this:55 it__two:62 it__under:-88 it__when:82 it_a:-62 it_at:-45 it_back:-65 it_died:53
-it_does:139 it_doesnt:-77 it_down:-90 it_for:-57 it_home:58 it_i:-48 it_just:66 it_like:-85 it_on:-154 it_over:-107
-it_pulls:97 it_shakes:50 it_so:-58 it_starts:-49 it_still:81 it_to:68 it_tomorrow:46 it_up:-85 it_was:-46 it_wont:103
-it_you:46 itself:119 itself_$:65 jaja:-69 jaja_$:-70 jala:-97 jala__la:50 jale:63 job:-64 juego:52 jump:49
-junkyard:-46 junkyard_$:-45 just__on:64 just_died:94 keep_it:-45 keeps:66 key:72 key_turns:77 knee:-79 knock:-112
-knocking:55 know_who:-45 la:48 la__anda:127 la__asi:-46 la__en:45 la__hoy:-117 la__me:47 la__no:110 la__por:-53
-la__que:-62 la__roja:61 la__se:95 la__trasera:46 la__y:-140 la_autopista:46 la_cambie:-56 la_carretera:55
-la_direccion:68 la_goma:74 la_hora:-48 la_izquierda:71 la_llanta:58 la_loma:57 la_manana:-47 la_otra:-78 la_pila:121
-la_puerta:-71 la_rueda:132 la_semana:64 la_subida:48 la_tarde:49 la_verdad:55 la_vuelta:46 lado:117 las:90 las_$:-78
-las__el:-54 las_balatas:68 las_luces:71 last:-88 last_night:51 latch:53 latch_$:53 late:-108 late_$:-79 lately:96
-lately_$:62 le:78 le__cuando:181 le__la:-54 le__mas:56 le__nada:52 le__un:108 le_hice:57 le_puse:-68 le_sale:133
-leak:-53 leak_is:-70 leaking:61 left:-54 left_$:-56 left__the:-49 left_a:-116 left_blinker:111 left_on:-48
-left_rear:137 left_the:-60 let__know:-47 let_go:151 let_you:-46 lets_do:62 licencia:-49 light__on:139 light_came:95
-light_is:84 lights_$:-128 lights__on:50 like:98 like__in:94 like__on:56 like_a:83 like_new:-94 limp:147
-limpiaparabrisas:-88 limping:81 line:111 line_$:64 liquido__frenos:-51 liquido_de:-51 little:68 llanta:77
-llanta_$:-55 llanta__atras:48 llanta__una:48 llantas:-76 llantas_$:-89 llego:-78 llego_$:-145 llego_a:49 llegue:56
-llevo__lunes:57 llevo_la:-55 lo:-81 lo__en:-67 lo__para:-72 lo_de:-58 lo_deje:57 lo_del:-65 lo_hago:-59 lo_llevo:66
-lo_recogi:67 lol:-192 lol_$:-189 loma:57 loma_$:57 long__it:-64 long_does:52 look:-52 look__a:-51 looks:88
-looks__a:-58 loose:-70 loose_$:-58 los:58 los__de:-55 los__estan:105 los__no:222 los__para:-47 los__rechinan:-62
-los__y:52 los_altos:57 los_cambios:200 los_frenos:53 lose:-57 losing:104 lost:50 lost_all:68 lot:-87 love:-68
-low:-101 luces:58 lug:161 lunes__las:-50 lunes_a:-48 lunes_que:61 luz_roja:61 mad:59 made:50 make:-99 make__today:-80
-make_it:-54 makes:59 makes_the:50 making:48 making_a:70 malos:80 marcha:173 mark:64 martes__el:-62 mas_adelante:-91
-may:-98 may_$:-72 maybe_in:-70 me:-54 me_$:49 me__el:-111 me__la:-102 me__los:111 me__mi:53 me__para:-45 me__que:87
-me__time:-45 me__un:-53 me_and:-64 me_cobraron:62 me_da:-90 me_dejaron:-136 me_dejo:104 me_esta:72 me_every:-47
-me_first:53 me_i:-52 me_it:53 me_lleve:63 me_poncho:54 me_quede:165 me_saldria:52 me_tuvieron:82 me_up:-53 me_va:47
-mean_on:-57 mechanic:72 meh:-84 mejor:-118 metal:104 metal_$:66 mi:-113 mi__con:65 mi__de:-61 mi_carro:118 mi_ex:-48
-miedo:56 miercoles_por:64 mil:-110 mil_y:-73 millas_$:61 min:-149 min_$:-78 minivan:-62 minutes_$:-55 miss:-59
-missing:60 modo:46 mofle:51 more:-83 morning:46 morning_$:50 morning__i:59 morning_so:-53 mornings:128 motor_$:132
-mph:131 much__look:52 much_to:55 muy:-81 muy_bien:-55 muy_contento:-80 my:-112 my__car:-83 my__has:-68 my__in:-56
-my__the:90 my__wont:81 my_appointment:83 my_brakes:136 my_driveway:131 my_garage:82 my_kid:-59 my_mechanic:123
-my_other:-53 my_own:-48 my_street:72 my_tire:49 my_tires:54 nada:-52 nearly:94 need:-62 need_to:-87 needle:79
-negro:53 neighbor:73 neighbor__it:53 new:-157 new_$:-64 new__on:-60 new_battery:-119 new_tires:49 new_year:77
-next:-90 next_week:-110 ni:-89 ni__ni:-71 ni__no:57 ni_la:59 ni_modo:46 ni_nada:-113 ni_un:-66 ningun:-105
-ningun__prendido:-76 ningun_foco:-76 ninguna:-56 ninos_$:58 no_$:-195 no__all:-74 no__at:-57 no__bien:214
-no__carro:-55 no__da:67 no__en:108 no__eso:-46 no__hoy:45 no__lights:-119 no__lo:74 no__los:126 no__nada:-96
-no__ni:-66 no__ningun:-81 no__ninguna:-58 no__no:-191 no__nomas:82 no__on:-59 no__que:-47 no__si:74 no__you:49
-no_agarra:77 no_and:-87 no_el:-53 no_entiendo:-59 no_frena:126 no_it:63 no_jala:-82 no_la:-51 no_le:-54 no_leaks:-56
-no_lights:-85 no_llego:58 no_me:80 no_more:-74 no_noise:-146 no_nomas:62 no_one:-51 no_para:227 no_pero:-46
-no_prende:127 no_quiere:126 no_quiso:53 no_sale:-59 no_se:-113 no_smoke:-74 no_thanks:69 no_trae:-153 no_traigo:-57
-no_voy:54 no_worries:-63 no_y:-51 no_you:-82 noise_$:100 noise__all:-88 noise_at:-86 noise_is:57 nomas_el:-111
-nomas_que:65 none_of:58 noon:-53 normal:78 nose:86 not__a:53 not_a:-87 not_at:54 not_going:-95 nothing:122 now_$:-55
-now_i:-89 now_it:85 nuevas:-94 nut:145 o:-147 o__de:-95 o_que:56 of__all:63 of__driveway:-67 of_a:117 of_it:-70
-of_me:-48 of_my:47 of_the:46 off__the:88 off_and:-45 off_at:47 off_the:51 oil:-97 oil__came:59 oil__on:54
-oil_cap:-115 oil_light:63 oil_pressure:52 oily:90 ok_$:-92 ok__do:53 ok__it:-48 ok__the:58 ok_but:45 ok_is:-48
-ok_paso:57 on:182 on__back:59 on__freeway:91 on__th:-82 on__twice:45 on_a:-75 on_for:55 on_friday:-50 on_hills:92
-on_last:60 on_me:69 on_my:-178 on_that:-47 on_your:-50 once:-88 one:65 one_$:-106 one__the:95 one_of:85 one_side:45
-one_that:86 open:74 or:-193 or_anything:-51 other_car:-55 otra__el:88 otra_vez:73 otro:-51 out__back:60 out__im:50
-out__me:85 out_and:50 out_front:-64 out_on:79 out_the:76 over:76 over_$:-49 over_bumps:47 over_my:54 overnight:50
-overnight_$:56 oye:124 oye_un:63 paint:73 paper:-47 para__la:58 para__lado:99 para__se:55 para_la:110 para_que:-66
-para_un:58 para_una:-62 parada:64 park:147 park_$:134 parking_$:-64 paro:96 pasando:-55 pasar:79 paso:60 paso_$:-72
-paso_de:70 pass:-90 patina:66 pedal:120 people:45 pero:72 pero__no:49 pero__se:-56 pero_de:-49 pero_el:-50 pero_la:56
-pero_le:95 pero_no:-73 pero_si:-78 phone:-85 phone_me:54 pie_$:-61 pierde:96 pila:121 pink:48 plan:-57 please_$:-57
-podria_ser:52 poking:89 poncho:47 poncho__llanta:54 poner:-64 pop:-74 popped:119 popping:-67 por__me:50 por__se:-90
-por__y:86 porq:53 porque:65 porque__me:53 power:203 precio:-59 premio:-52 prende:175 prendida:-58 prendida_$:-58
-prendio:106 press:51 pressure:52 pretty:75 price:-49 primo:45 puddle:53 puede__alguien:49 puedo:92 puedo_$:-57
-puedo__asi:65 puedo__el:-55 puedo_ver:59 puente_$:56 puerta:-90 puerta_$:-48 pull:-145 pulled:-61 pulls:145 pump:155
-purrs:-72 puse:-91 put:-120 put_it:-54 putting:-57 que:120 que__cuando:45 que__el:-60 que__las:67 que__para:84
-que__puedo:48 que_ahora:95 que_direccion:-90 que_la:60 que_le:-59 que_ni:48 que_no:-57 que_pasa:-50 que_paso:73
-que_tan:-53 que_viene:-81 que_ya:54 queda:46 queda_pegado:45 quede_muy:-69 quede_sin:50 quedo:-178 quedo_$:-73
-quedo__en:98 quedo__la:47 quedo_como:-55 quedo_en:53 quedo_mi:-63 quiere:134 quiet:-77 quiso:53 quit:-94 quit__the:45
-quit_on:59 quit_smoking:-111 quita:89 quita_$:89 radiador:53 radiator:-46 rain:85 ramp:60 rapido:70 rapido_$:-94
-raro:63 rato:-47 recogi:67 red:-58 red_$:-52 red_light:-166 red_oil:50 reminders:-60 reminders_$:-50 replaced:-53
-replaced_the:-55 report:-61 restart:57 revento:64 reversa:58 reversa_$:46 reverse:108 reverse_$:57 right:-149
-right_now:-74 road_$:53 rock:90 roja:76 rojo:155 roof:-55 rotors:-67 rough:69 round:-55 rueda:52 ruido:125
-ruidos:-160 run:-53 running:45 running_behind:-52 saben:-61 safe__drive:-48 said:-65 saldria:58 saldria_$:77 sale:153
-sale_$:-88 sale_un:49 saliendo_del:-54 saque:-53 says:78 se:294 se__como:57 se__con:-108 se__eso:-46 se__esta:73
-se__hasta:46 se__hicieron:-49 se__la:-65 se__llevo:-104 se__mas:-57 se__no:67 se__pegado:45 se__poncho:54
-se__quedo:54 se__sale:88 se__sola:73 se__solo:85 se__un:82 se__va:57 se_apaga:70 se_apago:53 se_calienta:51
-se_hace:-94 se_hizo:-57 se_la:-80 se_las:-108 se_le:74 se_les:-45 se_lo:-142 se_los:-61 se_me:203 se_oye:193
-se_puede:-51 se_puso:91 se_que:81 se_queda:54 se_quedo:122 se_quita:89 se_si:73 seat:78 seat_belt:60 seats:-69
-second:56 second_$:-83 second_gear:116 second_one:-75 see:93 see__then:47 see_the:55 seen:-75 semana_el:59
-semanas:-45 semanas_$:-45 sending:-64 sera:51 set:-58 shake:-124 shake__it:-74 shake_on:-74 shakes:82 shakes_at:81
-she:63 shes:64 shes_at:-46 shift:-75 shifts:149 shimmies:101 shop:-68 should:-77 should_i:-59 shoulder:91
-shoulder_$:81 shredded:47 shudders:81 shut:93 si_$:-45 si__el:45 si__llevo:47 si__lo:-65 si__no:-63 si_no:-72
-si_que:57 si_quiero:-49 si_ya:-58 sign:-64 sigue:120 sigue__pie:-63 sigue_en:-63 sigue_igual:-91 sin:115
-sin_frenos:49 sin_luces:51 since:51 since__hit:45 since_i:58 since_the:-61 sirven:54 sit:47 sit_in:62 sits:-64
-sitting__the:75 sleep:-51 slides:91 smell:75 smells:47 smoking:-120 so__are:-55 so__can:-48 so__cant:101 so__me:51
-so_im:113 sola:81 solito:46 solo:93 solo_$:61 somebody__me:84 something__up:-69 something_came:-69 something_that:-87
-somewhere:48 sooner:79 sooner_than:55 sorry:-53 sound:113 sounds:-114 sounds__a:-83 soy:-46 sparks:78 speed:97
-spot:-84 squeak:84 squeaking:-128 squeaks:-105 squealing:67 squishy:57 stalled:63 start:-68 start_$:-110 started:72
-starts:-152 state:-52 steam:80 steering:106 steering_is:45 steering_wheel:-66 step:117 stick:48 still:86
-still_have:-52 still_on:-116 stop:140 stop__time:83 stop_in:57 stop_with:-49 stopped__the:-47 stops:60 stuck:-48
-stuck__traffic:-126 stuck_in:-49 stuck_on:117 su:-81 sube:101 subida:49 suelto:-54 suena_bien:-186 sure:-45
-surgery:-51 swapped:-71 swapped_the:-65 symbol:53 tail:137 tailpipe:57 takes_$:-48 takes__to:68 tal:-47 tambien:69
-tan:-57 tarde__se:56 temp:79 temp__is:51 ten_minutes:55 tengo:62 termometro:60 th:-55 th_at:-50 than_the:-55
-thanks_$:-56 that__me:51 that__the:-161 that_a:-46 that_it:72 the__after:-45 the__and:-56 the__are:45 the__box:47
-the__but:59 the__by:-45 the__came:56 the__do:54 the__does:-46 the__doesnt:122 the__fluid:46 the__from:-67
-the__front:123 the__has:-58 the__it:78 the__light:76 the__lights:94 the__line:88 the__lol:-49 the__on:-77
-the__still:-48 the__that:93 the__then:-64 the__thing:-69 the__this:72 the__through:51 the__tower:-88 the__was:-50
-the__went:203 the__where:-51 the__year:83 the__you:-82 the_back:194 the_battery:-55 the_belt:-104 the_brakes:-97
-the_corner:-45 the_door:-122 the_drive:75 the_driveway:-78 the_engine:-70 the_fire:-82 the_first:84 the_freeway:91
-the_gas:65 the_hood:-55 the_hour:-76 the_junkyard:-45 the_left:68 the_light:-70 the_morning:-82 the_new:144
-the_noise:134 the_old:-70 the_one:47 the_pads:45 the_right:99 the_road:-91 the_second:-58 the_shoulder:129
-the_smoke:-59 the_steering:94 the_stop:89 the_street:-46 the_th:-50 the_thing:55 the_time:74 the_tire:-49
-the_tires:-82 the_truck:71 the_trunk:-46 the_visit:-56 the_way:68 the_wheel:56 the_wheels:-51 the_whole:52
-the_wiper:-73 them:-49 then_$:-72 then_it:64 there:91 there_$:-64 there__a:187 there_is:168 these:-68 they:-89
-they__the:-66 they_replaced:-66 thing:69 thing__is:-61 things:-97 think:55 think_$:110 think_it:-48 this__it:45
-this_morning:115 this_week:104 those:-63 thought:-61 three:62 thursday_$:-73 thursday__it:94 thursday__work:-67
-thursday_and:63 tiene__y:72 tiene_que:-62 tienen:-100 till_i:-49 time_i:52 time_is:60 times_$:-96 tirada:107 tire:133
-tire_$:63 tire__out:49 tire_blew:75 tire_on:-74 tires:-95 to_$:-97 to__a:65 to__about:66 to__and:-60 to__in:-55
-to__my:-62 to__off:55 to__right:54 to__that:64 to_be:45 to_bring:-47 to_call:-66 to_do:57 to_drive:-74 to_fix:131
-to_get:73 to_it:62 to_let:60 to_look:50 to_me:-59 to_need:-51 to_pump:85 to_start:102 to_stop:53 to_you:47 toda:60
-today:47 today_instead:52 todo__con:-81 todo_bien:-98 todo_el:103 told:62 tomorrow:57 tomorrow__is:72 tomorrow_it:115
-too_$:87 too__to:-48 took__to:90 tosiendo:77 toward:52 toward_the:61 tower:-88 trabajo:-124 trabajo_$:-45
-trabajo_no:-48 trae:118 trae__la:141 trae__luz:-57 trae_un:131 traffic_$:52 traffic_is:-63 traia:-47 trail:84
-trail_of:84 trasera:46 tren:-56 truck_is:67 trunk:-46 turn:80 turned_the:74 turns:125 tuvieron:82 twice:77 two:144
-two_$:81 two__ago:-45 two_days:75 un:115 un__al:45 un__y:55 un_carro:-67 un_golpeteo:58 un_lado:97 un_poquito:-53
-un_premio:-52 un_ruido:91 una:100 una__y:-57 una_fuga:61 una_llanta:106 una_luz:69 under:106 under_me:110
-under_the:56 up:69 up__a:54 up__i:71 up__the:-63 up_a:51 up_at:-49 uphill:75 us:-64 used:77 va:119 va__lado:56
-va_a:-65 va_de:58 van:82 vapor:75 veces:76 veces_que:51 velocidad:58 velocidad_$:58 venden:-47 vendi_pero:47
-vendimos:-52 vengo:-48 veo:-66 ver:134 verdad_$:-64 vez_$:-57 vez_el:83 vibra:69 vibrates:61 viene_$:-47 visit:-50
-visit_$:-50 volando:-64 volante:101 voy:-60 voy__que:-63 vuelta_$:106 wait_for:52 want:-48 warning:-151 was:-116
-was__again:46 was__but:50 was__on:-64 was_a:62 was_in:-77 was_it:52 washer:-87 way:54 way_down:62 we:-92 week_$:-49
-well:-46 went:99 went__in:52 went__on:72 went__the:-81 went_away:162 went_black:46 went_out:51 went_to:-67 were:-88
-wet:55 what:-67 what__it:83 what__that:72 what__the:-52 what__you:58 what_do:103 what_does:-79 what_would:78
-wheel:123 wheel_$:-69 wheel_looks:66 wheels:-61 when:64 when__is:66 when__turn:77 when_i:245 when_the:-71 when_you:46
-where_i:94 where_is:-57 which:-108 whining:52 whoever:-47 whole:62 whole_car:55 whole_dash:63 why__you:-51
-why_are:-53 why_does:-45 will_not:62 wiper:-122 wipers_squeak:-57 wires:98 with_an:45 with_it:-60 with_the:-88
-wobbles:61 wont__it:-139 wont__there:-74 wont_be:-215 wont_crank:54 wont_go:81 wont_make:-121 wont_start:115
-wont_work:-55 work:-93 works:67 works_but:60 worse:55 worse_than:45 y:138 y__bien:-53 y__lo:-70 y__los:55 y__me:-82
-y__no:111 y__quedo:-45 y_ahora:46 y_casi:50 y_de:56 y_el:-111 y_es:55 y_ese:46 y_las:128 y_lo:91 y_me:-71 y_nada:58
-y_no:67 y_se:-59 y_ya:180 ya__en:50 ya__frena:109 ya__hicieron:46 ya__las:-85 ya__llego:78 ya__no:57 ya__que:56
-ya__tiene:72 ya_casi:61 ya_le:-49 ya_lo:-47 ya_ni:111 ya_quedo:-47 ya_se:53 ya_van:66 ya_voy:-46 yeah_$:-46 years:-45
-yes:-84 yes_$:-125 yes__works:82 yes_monday:46 yes_please:45 yes_still:48 yes_the:-65 yo__se:-45 yo_mismo:-49
-yo_no:125 you:-114 you__a:-102 you__it:-48 you__that:66 you__to:48 you_check:-65 you_left:-146 you_see:46 you_tell:54
-your:-98 zumbido:46
+#abad:-38 #abaj:87 #abel:65 #abri:-62 #abro:127 #acce:43 #acci:-29 #aced:-78 #acei:48 #acel:113 #acen:-77 #acer:-53
+#ache:64 #acho:53 #acie:41 #acin:33 #acio:52 #adas:-38 #adea:36 #adec:-79 #adel:-108 #aden:75 #adia:53 #adli:113
+#ados:-36 #afor:33 #afte:32 #agai:45 #agar:93 #agen:-35 #agra:-108 #agua:300 #ahea:-55 #ahor:46 #ailp:49 #aini:32
+#airb:94 #aire:77 #akes:256 #akin:99 #alan:61 #alar:-60 #aled:-30 #alen:94 #ales:84 #algo:95 #algu:36 #alie:78
+#alin:37 #alle:-41 #alli:59 #allo:61 #almo:42 #alon:92 #alre:-75 #also:114 #alte:40 #alto:75 #alum:75 #aman:72
+#amar:39 #amat:76 #ambe:41 #ambr:30 #amin:80 #amos:-90 #ampo:35 #anan:48 #anas:-34 #anca:132 #ance:-83 #anco:90
+#anda:152 #andb:89 #ande:-101 #ando:232 #anec:75 #ange:-74 #angi:52 #anic:80 #anks:90 #anoc:54 #ansm:-34 #anti:56
+#anto:-42 #anym:51 #anyt:-55 #apag:168 #apar:-91 #apen:41 #apor:48 #aque:-30 #aqui:-56 #arab:-64 #arag:63 #arca:-34
+#arch:114 #arco:38 #arel:56 #arga:32 #argo:44 #arks:64 #arle:66 #arlo:36 #arly:50 #arni:-120 #aron:-185 #aros:50
+#arpa:36 #arra:241 #arte:46 #arts:-108 #asad:-44 #asar:98 #asca:65 #ashb:49 #ashe:-46 #ashi:43 #asol:38 #asti:37
+#astr:52 #atal:29 #atbe:65 #atch:71 #atel:118 #ater:-29 #ates:99 #atin:73 #atro:-48 #atte:41 #atul:-29 #auge:40
+#aunq:43 #aust:53 #avad:-47 #aven:-33 #avia:-36 #avis:-29 #away:84 #awfu:34 #ayed:30 #ayer:85 #bach:53 #bado:-52
+#baja:-132 #baje:37 #bajo:197 #bala:-35 #bald:41 #ball:79 #bare:56 #bble:95 #beat:-29 #been:68 #befo:33 #behi:-32
+#bele:65 #belt:52 #bett:-43 #biar:-78 #bica:-44 #bida:69 #bido:50 #biem:-70 #bike:-65 #bill:-38 #bing:52 #bios:151
+#blac:70 #blam:-29 #blan:50 #blar:43 #bles:89 #blew:42 #blin:159 #blow:56 #boar:46 #body:-34 #bomb:54 #bone:31
+#book:-51 #boom:47 #borr:68 #bota:79 #both:45 #brak:110 #bran:48 #brat:95 #brea:-73 #brec:84 #bris:-65 #brok:108
+#buen:-42 #bump:76 #burn:69 #buzz:36 #cabe:50 #cabl:30 #cada:106 #cade:37 #cado:-42 #cale:94 #cali:65 #call:-44
+#camb:-80 #came:78 #cami:54 #canc:-56 #care:-35 #carg:45 #carr:92 #cart:33 #casa:-86 #casc:65 #casi:124 #catc:71
+#cati:-38 #ccel:30 #ccid:-37 #ceit:48 #cele:145 #cesi:-36 #chan:-34 #char:74 #ched:-29 #chem:-29 #cher:46 #ches:67
+#chis:106 #chun:31 #cias:-52 #cida:91 #cide:-34 #cing:41 #cion:31 #ckin:70 #clam:74 #clim:31 #clun:123 #clut:36
+#coas:49 #coch:41 #coff:58 #cofr:31 #cold:68 #colo:29 #come:-83 #como:121 #comp:-146 #cond:78 #conf:-45 #cong:34
+#cont:-87 #cool:63 #coug:45 #cove:-68 #cran:119 #crat:-68 #craz:49 #croo:47 #ctio:36 #ctri:35 #cuad:39 #cual:-80
+#cuch:37 #cues:56 #curv:35 #dame:-36 #dash:67 #date:-31 #davi:-29 #dded:35 #dder:45 #ddle:75 #deal:-59 #dean:31
+#deba:76 #dece:-81 #deje:-33 #dela:-111 #deme:-54 #dena:39 #dere:29 #ders:67 #desd:71 #desk:-41 #dewa:37 #diad:45
+#dice:51 #dida:-71 #dido:-59 #died:100 #dier:-55 #dimo:-48 #ding:37 #dirt:-31 #dlig:121 #does:79 #doin:-46 #done:-39
+#dont:55 #door:-201 #dora:-31 #down:153 #drea:-50 #dria:33 #drip:32 #driv:76 #drop:75 #duri:31 #eadl:132 #eads:55
+#eady:-89 #eaks:-116 #eali:47 #eall:30 #eams:48 #eand:93 #eard:50 #earl:77 #ease:-48 #eati:38 #eave:-53 #ebaj:76
+#ecal:48 #echa:91 #ecio:36 #econ:78 #ecor:-30 #ecti:32 #ecto:-39 #ectr:35 #edal:193 #edde:29 #edle:65 #eedl:65
+#eels:117 #eeps:116 #eeri:137 #efor:33 #egad:108 #egro:56 #ehin:-32 #ejar:41 #ejor:-126 #elan:-50 #elea:55 #elec:31
+#eler:137 #ells:34 #eloc:94 #else:-38 #elta:34 #emad:56 #emaf:33 #embl:119 #emin:-55 #emio:-60 #emos:-86 #empe:67
+#empo:-29 #empt:65 #enar:131 #enas:42 #ence:59 #enda:-43 #ende:139 #endi:-190 #endo:83 #enen:-63 #enfr:60 #engi:75
+#engo:59 #enos:-143 #ensi:32 #enta:108 #ente:67 #entr:132 #epla:-70 #epor:-39 #equi:-45 #erad:38 #erar:35 #erat:35
+#erde:186 #erdi:-49 #erec:34 #ered:-58 #eres:-53 #erfe:-74 #erhe:68 #erin:152 #erks:48 #ermo:29 #erna:38 #erni:32
+#erro:51 #ersa:95 #erse:119 #erta:-41 #ervi:78 #ervo:32 #erza:93 #esca:32 #esco:-31 #escu:88 #esde:71 #esio:53
+#esnt:95 #espe:-48 #espo:41 #essa:-30 #essu:56 #esta:88 #esto:-112 #etal:176 #eteo:48 #eter:45 #ethi:34 #etra:67
+#etro:32 #ette:-55 #etty:33 #evas:-73 #ever:153 #ewal:36 #eway:113 #excl:84 #exha:53 #expl:-29 #exti:-31 #exts:-43
+#faro:39 #fast:31 #fect:-77 #feel:141 #fell:-48 #ffee:58 #fier:72 #fill:71 #filt:-29 #fing:30 #fire:-51 #firs:-68
+#fixe:-115 #flas:37 #flic:29 #flui:-116 #flus:-80 #flyi:51 #foco:-65 #foqu:52 #fore:67 #forg:-30 #foro:33 #forw:59
+#foun:52 #fren:406 #frie:67 #frio:47 #from:96 #fter:72 #fuer:103 #fuga:61 #fume:42 #fuse:56 #gado:107 #gain:45
+#game:-35 #gana:-55 #gara:55 #garo:86 #garr:68 #gaso:38 #gate:53 #gaug:40 #gear:155 #gela:62 #ghwa:47 #gine:73
+#ging:77 #glan:-32 #gnal:38 #goes:89 #goin:85 #golp:102 #goma:54 #gone:-66 #good:-52 #gote:75 #grac:-39 #grad:-121
+#grat:-33 #grav:38 #grea:-156 #gree:67 #grin:159 #groa:32 #grua:29 #guan:53 #guna:-76 #gund:30 #gust:-35 #haci:52
+#hago:-40 #haha:-58 #hake:-31 #haki:29 #hand:52 #hani:57 #harc:44 #hard:55 #hast:48 #haus:53 #hboa:48 #head:80
+#hear:132 #heat:81 #heel:77 #hera:46 #hese:-34 #hich:-119 #hift:189 #high:69 #hill:307 #himm:99 #hind:-36 #hine:55
+#hing:40 #hini:30 #hink:97 #hisp:79 #hizo:-32 #hock:-32 #hoev:-43 #hold:121 #hole:162 #hone:-63 #hops:34 #horn:37
+#hose:-75 #houg:44 #houl:115 #hour:-38 #hous:-34 #howe:48 #hred:29 #hree:76 #hrou:53 #hudd:45 #huel:114 #huev:29
+#humb:-30 #humo:112 #hump:35 #hunk:85 #huts:35 #hway:47 #iapa:-85 #iaro:-57 #ibra:188 #icen:-30 #icke:34 #icks:58
+#icon:84 #idad:74 #iden:-39 #ides:53 #idew:37 #idge:-36 #idle:149 #idos:-117 #iedo:37 #iemb:96 #iend:177 #iene:29
+#ient:141 #ierd:125 #iere:104 #iern:-42 #iero:-41 #ierr:72 #ifte:35 #ifts:111 #ight:-48 #ighw:47 #igna:38 #igue:123
+#ilen:41 #iles:-30 #illo:34 #ills:104 #ilpi:49 #imbi:31 #imes:48 #immi:98 #imos:-49 #impi:-100 #inbo:76 #inca:60
+#indi:79 #indo:-47 #inds:69 #info:-29 #ings:-45 #ingu:-217 #inin:62 #inke:111 #inks:29 #inos:41 #ints:60 #intu:124
+#iona:105 #ione:-34 #iono:68 #ions:-36 #iper:-192 #ippi:53 #iqui:-37 #irad:125 #iran:29 #irba:94 #ires:-79 #irri:32
+#irst:-68 #isas:-54 #ises:-30 #isio:-34 #isit:-69 #ismo:37 #ispa:75 #issi:44 #ista:44 #isto:-29 #itse:72 #itte:-33
+#ittl:56 #iver:-61 #ives:-112 #ivew:93 #ivin:47 #ivoc:-38 #ixed:-115 #jaja:-112 #jalo:64 #jaro:47 #jerk:51 #join:71
+#jueg:58 #jump:100 #junk:-33 #junt:-41 #keep:111 #kers:29 #kill:-39 #king:113 #knee:-73 #lace:-87 #lack:70 #lado:94
+#lama:34 #lamb:29 #lamp:35 #lanc:90 #lant:101 #larm:-54 #lash:34 #last:-35 #latc:65 #lati:-33 #lava:-59 #lave:30
+#lder:148 #leak:-35 #lean:64 #leav:-45 #lect:30 #left:-126 #lego:-73 #lenc:43 #lend:-38 #lent:108 #lera:112 #lero:50
+#less:-33 #lets:-31 #lgui:39 #lick:160 #lide:59 #lido:32 #lien:49 #lies:32 #life:-30 #ligh:72 #like:150 #limb:31
+#lina:35 #lind:60 #ling:70 #link:139 #liqu:-38 #litt:56 #llas:-38 #lleg:-79 #ller:-59 #llow:98 #lmos:44 #loci:94
+#lone:59 #long:33 #look:49 #lose:31 #losi:37 #lost:86 #lowi:31 #lows:111 #lpet:57 #lpip:49 #lrea:-75 #lter:29
+#ltim:-37 #ltos:54 #luce:73 #luid:-116 #lumb:71 #lunk:123 #lush:-80 #lutc:36 #lyin:49 #mach:-30 #mafo:33 #maki:69
+#mand:-112 #mane:70 #marc:71 #mark:71 #mati:67 #mber:-37 #mbia:-92 #mbid:47 #mbin:30 #mbio:98 #mbla:97 #mbol:50
+#mbra:75 #mech:57 #mejo:-130 #mell:78 #meno:-33 #ment:-49 #mero:-40 #meta:174 #mete:111 #meth:34 #meti:29 #mied:37
+#mies:96 #mile:-31 #mina:34 #mind:-62 #mini:-29 #mism:43 #mmie:96 #mofl:36 #moke:-33 #moki:-137 #mone:-61 #mont:-29
+#morn:123 #morr:69 #most:48 #mped:34 #mpez:58 #mpia:-110 #mpin:34 #mpre:-44 #much:-60 #myse:-37 #nada:-79 #nail:31
+#nale:114 #nana:50 #nand:90 #nato:39 #ncel:-52 #ncho:38 #ncie:36 #ndan:36 #ndar:-36 #nded:-36 #ndem:-43 #nden:-54
+#nder:212 #ndid:-125 #ndim:-40 #ndin:32 #ndio:67 #ndow:-44 #near:36 #nece:-58 #neci:83 #need:-48 #negr:66 #next:-126
+#nfor:-37 #nfre:51 #ngan:-33 #ngel:62 #nger:39 #nges:105 #ngin:136 #ngra:-29 #ngun:-221 #nico:29 #nigh:64 #ning:-100
+#nker:106 #nkin:61 #nner:-29 #nobo:-44 #noch:31 #nois:-109 #nomb:-29 #noon:-29 #norm:70 #nque:54 #nsio:34 #nsmi:-34
+#nsto:-36 #ntan:55 #ntas:-211 #nten:-86 #ntes:-32 #ntic:62 #ntra:148 #ntre:-37 #ntur:124 #nuev:-135 #numb:-38
+#nymo:51 #nyth:-49 #oard:46 #oars:30 #oast:59 #obbl:109 #obod:-44 #obre:34 #ocad:-36 #oche:71 #ocid:93 #ocks:54
+#ocup:-53 #odav:-29 #oday:100 #odri:36 #oesn:95 #oeve:-43 #offe:57 #ofle:36 #oily:36 #oing:39 #oint:106 #oise:-65
+#oisy:-44 #oked:53 #oken:67 #okin:-109 #olan:151 #olin:38 #olor:39 #olpe:102 #ombe:40 #ombr:-31 #omet:91 #omor:72
+#ompl:-30 #ompr:-43 #onal:106 #onan:40 #once:-77 #onch:58 #onea:58 #oney:-55 #onge:63 #ongr:-29 #onte:-76 #ooke:45
+#ooks:65 #oola:71 #oone:34 #open:75 #opes:47 #oppe:121 #oqui:66 #ores:-34 #orev:34 #orks:101 #orma:72 #orme:-34
+#orni:122 #orqu:80 #orra:67 #orre:-30 #orri:70 #orro:81 #orry:-57 #orse:76 #orth:-31 #orwa:59 #oses:50 #osie:47
+#osin:36 #osti:52 #otal:-50 #otan:34 #otea:69 #otho:44 #otro:-53 #oude:-59 #ough:179 #ould:48 #ound:-31 #ount:-32
+#ouse:-30 #over:154 #owar:62 #owed:37 #ower:81 #owin:42 #pade:36 #pads:-45 #paga:110 #pago:32 #paid:-29 #pala:36
+#para:-54 #park:228 #paro:33 #parp:36 #part:-31 #pasa:41 #paso:54 #past:70 #peda:192 #peed:97 #pega:74 #pena:35
+#pend:-38 #perd:-70 #perf:-74 #pero:152 #perr:-31 #pers:-152 #pete:51 #pezo:65 #phil:83 #phon:-68 #piap:-85 #pier:113
+#pila:62 #ping:190 #pink:39 #pipe:47 #plac:-89 #plan:-124 #plas:47 #podr:30 #poin:36 #poki:39 #pole:46 #ponc:62
+#pone:-37 #popp:62 #porq:114 #port:-37 #poth:44 #pour:30 #powe:136 #pped:101 #ppin:100 #prec:-58 #prem:-60 #pren:195
+#pres:130 #pret:31 #pric:-82 #pudd:55 #pued:50 #puer:-56 #pull:-99 #puls:37 #pump:93 #purr:-35 #puse:-30 #quea:-82
+#qued:-159 #quid:-37 #quis:118 #quit:-60 #quiv:-39 #raba:-85 #rabr:-64 #rach:77 #ract:49 #rada:91 #rade:-119 #radi:51
+#rage:61 #rail:61 #rain:108 #rake:90 #ramp:47 #ranc:104 #rank:116 #rapi:36 #raro:73 #rast:50 #ratc:-68 #rate:77
+#rati:44 #rato:-44 #rave:35 #raya:-34 #raye:42 #razy:49 #rbag:91 #rcha:115 #rche:32 #rdie:-39 #reak:-80 #real:64
+#ream:-35 #rear:73 #reas:-63 #reat:-97 #reca:74 #rech:42 #reci:-70 #reco:-32 #redd:35 #reen:71 #reet:40 #rega:51
+#regl:-37 #rely:56 #remi:-115 #rena:250 #rend:192 #reno:74 #repl:-72 #repo:-56 #resi:53 #ress:98 #rest:-45 #rete:33
+#retr:62 #reve:230 #rfec:-74 #rhea:68 #rice:-83 #ride:-45 #ridg:-35 #rido:34 #rien:136 #righ:-197 #rill:35 #rinc:72
+#rind:159 #ring:103 #risa:-64 #risi:29 #rivi:57 #rmal:65 #rmom:42 #rnat:40 #rnes:-41 #rnig:34 #rnin:84 #roan:32
+#roar:30 #roba:-29 #rock:89 #roja:34 #rojo:58 #roke:104 #rona:35 #rook:47 #rops:85 #roug:126 #rpad:36 #rque:59
+#rrac:77 #rran:91 #rras:50 #rreg:-37 #rret:36 #rrie:66 #rros:-38 #rsec:48 #rted:55 #rtes:-43 #ruck:71 #rued:51
+#ruen:65 #rvir:93 #rwar:58 #saba:-39 #saca:32 #sada:-40 #sado:-30 #said:-66 #sale:156 #sali:55 #sand:-37 #says:92
+#scab:65 #scra:-66 #scre:54 #scuc:37 #sday:-35 #seat:116 #seco:99 #sect:48 #seda:-39 #self:31 #send:-55 #sera:52
+#serv:105 #shbo:49 #sher:-48 #shes:35 #shif:189 #shim:99 #shin:60 #shoc:-32 #shop:-62 #shou:115 #show:41 #shre:29
+#shud:45 #shut:130 #side:76 #sien:88 #sign:58 #sigu:118 #sile:41 #sing:115 #sion:38 #sito:-30 #skip:-39 #slic:100
+#slid:93 #slip:52 #slow:68 #smel:78 #smis:-34 #smok:-170 #sobr:50 #soft:33 #sola:47 #sold:-37 #soli:52 #solo:46
+#some:50 #sorr:-65 #soun:-70 #spar:78 #spas:75 #spee:97 #sper:-32 #spon:30 #sque:-103 #squi:52 #ssin:42 #ssur:56
+#stac:66 #stal:66 #stan:-101 #star:-83 #stat:-43 #stay:64 #stea:64 #stee:150 #step:77 #ster:37 #stic:79 #stil:37
+#stom:-29 #stop:117 #stoy:-70 #stre:50 #stuf:40 #sube:46 #subi:93 #susp:34 #symb:49 #taci:65 #tail:160 #take:60
+#tale:-38 #talk:-55 #tall:86 #tamb:66 #tand:74 #tard:-33 #taro:-30 #tart:-51 #team:51 #teer:154 #tele:-35 #tely:124
+#temp:152 #teng:30 #tent:-61 #tera:34 #terc:29 #tere:-38 #ters:67 #test:44 #text:-123 #than:-44 #them:-42 #ther:33
+#thes:-34 #they:-87 #thol:44 #thos:-93 #thre:74 #thro:53 #tick:32 #tico:53 #tiem:76 #tien:-40 #tigh:30 #tima:-57
+#ting:68 #tion:36 #tira:200 #toda:115 #todo:-75 #toma:-42 #tomo:62 #tope:61 #tops:38 #tosi:54 #tota:-50 #towa:62
+#towe:-37 #trab:-80 #trac:110 #trad:-31 #trae:162 #trai:49 #tran:132 #trar:80 #trat:-30 #tree:49 #tric:35 #trie:35
+#tron:51 #truc:68 #true:64 #tsel:72 #tter:-78 #ttin:36 #ttle:59 #tuff:40 #tula:-32 #turn:251 #tuvi:59 #twic:121
+#uand:38 #ubic:-44 #ubid:69 #uces:43 #ucho:51 #udde:71 #uddl:55 #uder:-59 #ueak:-177 #ueal:75 #ueda:32 #uedo:-93
+#uego:37 #uele:102 #uema:60 #uena:54 #uerz:92 #uesd:-29 #uest:40 #uete:32 #ueva:-102 #uido:-43 #uier:72 #uiet:-30
+#uish:50 #uiso:79 #uita:50 #uite:-30 #uito:70 #uivo:-39 #ulde:135 #ulle:-77 #ulls:64 #ulti:-37 #umbe:-65 #umbi:47
+#umbr:88 #umbs:-31 #umes:42 #umpe:35 #umps:84 #unda:31 #unde:159 #unds:-129 #unge:121 #unki:57 #unqu:44 #unst:-36
+#uphi:83 #urin:35 #uris:31 #urni:81 #urns:172 #urrs:-35 #urva:35 #usad:-30 #usan:-42 #uspe:34 #uste:-69 #usto:-49
+#utch:33 #uvie:55 #vaca:-34 #vaci:49 #vado:-46 #vapo:48 #vece:60 #velo:95 #vend:-150 #vent:31 #verd:34 #vere:-73
+#verh:68 #vern:34 #vers:115 #very:35 #vewa:93 #vibr:192 #vien:46 #visi:-77 #voca:-37 #vola:82 #wall:113 #ward:120
+#warn:-120 #went:171 #were:-103 #wful:34 #what:-118 #whee:77 #when:86 #wher:41 #whic:-125 #whin:87 #whoe:-43
+#whol:111 #wice:121 #wild:-30 #will:-110 #wing:42 #wipe:-200 #wire:95 #with:-133 #wobb:109 #wont:68 #wors:72
+#woul:-46 #wron:-30 #xcla:84 #xhau:53 #xtin:-31 #yeah:-61 #year:-54 #ying:48 #ymbo:49 #ymor:51 #your:-167 #ysel:-37
+#ythi:-71 #zumb:57 %again_later%away:-47 %again_later%busy:-59 %again_later%car:-34 %again_later%car_part:127
+%again_later%do_it:71 %again_later%elsewhere:-48 %again_later%fails:120 %again_later%family:-43
+%again_later%gone_car:53 %again_later%how_long:-34 %again_later%leak:55 %again_later%leave_me:87
+%again_later%lift:-44 %again_later%message:-63 %again_later%noise:235 %again_later%on_way:-40
+%again_later%opening:-33 %again_later%pay_day:-32 %again_later%phone:36 %again_later%question:-54
+%again_later%refuse:65 %again_later%season:-73 %again_later%shake:121 %again_later%shift_it:-68
+%again_later%smoke_smell:67 %again_later%start_again:88 %agree:-120 %agree%away:41 %agree%bad:78 %agree%car:-51
+%agree%do_it:-49 %agree%doubt:-75 %agree%elsewhere:62 %agree%leak:47 %agree%message:-29 %agree%money:80
+%agree%on_way:75 %agree%place:60 %agree%question:162 %agree%refuse:42 %agree%shake:181 %agree%smoke_smell:136
+%agree%thanks:-38 %agree%wrong_one:41 %away:-109 %away%bad:36 %away%bring:-32 %away%busy:-52 %away%call_off:-54
+%away%car_part:93 %away%do_it:-40 %away%noise:74 %away%question:-57 %away%refuse:-63 %away%smoke_smell:59 %bad:-65
+%bad%call_off:-55 %bad%car:-48 %bad%car_part:-62 %bad%fails:-35 %bad%leak:64 %bad%machine:44 %bad%meaning:59
+%bad%money:34 %bad%noise:45 %bad%shake:71 %bad%staff:-32 %bring:-133 %bring%call_off:67 %bring%car:30
+%bring%car_part:155 %bring%elsewhere:-38 %bring%fails:53 %bring%how_long:33 %bring%leave_me:135 %bring%message:-35
+%bring%noise:57 %bring%odometer:32 %bring%on_way:33 %bring%place:94 %bring%question:186 %bring%refuse:72
+%bring%shake:36 %bring%smoke_smell:42 %bring%start_again:43 %busy:-82 %busy%call_off:-61 %busy%fails:-35
+%busy%noise:44 %busy%question:40 %busy%refuse:-54 %busy%shake:48 %busy%shift_it:42 %call_off:37 %call_off%car:56
+%call_off%car_part:-30 %call_off%do_it:41 %call_off%fails:-128 %call_off%how_long:78 %call_off%leave_me:106
+%call_off%meaning:42 %call_off%message:-59 %call_off%money:58 %call_off%odometer:-139 %call_off%on_way:71
+%call_off%phone:100 %call_off%place:80 %call_off%refuse:58 %call_off%shake:55 %call_off%shift_it:40
+%call_off%wrong_one:-48 %car:104 %car%car_part:35 %car%elsewhere:-37 %car%fails:267 %car%family:-32
+%car%gone_car:-122 %car%leave_me:70 %car%lift:-74 %car%noise:156 %car%pay_day:64 %car%place:58 %car%question:40
+%car%shake:106 %car%shift_it:66 %car%smoke_smell:60 %car%start_again:68 %car%thanks:-30 %car%wrong_one:-112
+%car_part:406 %car_part%do_it:-273 %car_part%doubt:108 %car_part%elsewhere:-32 %car_part%fails:40
+%car_part%family:-105 %car_part%how_long:95 %car_part%leak:126 %car_part%leave_me:229 %car_part%machine:50
+%car_part%money:-114 %car_part%noise:-180 %car_part%odometer:39 %car_part%on_way:138 %car_part%opening:122
+%car_part%phone:120 %car_part%place:114 %car_part%question:-60 %car_part%refuse:-34 %car_part%shake:220
+%car_part%smoke_smell:236 %car_part%staff:-89 %car_part%start_again:73 %car_part%thanks:-38 %car_part%who:-32
+%do_it:-239 %do_it%doubt:32 %do_it%family:-40 %do_it%gone_car:-51 %do_it%leak:109 %do_it%leave_me:50 %do_it%on_way:65
+%do_it%refuse:87 %do_it%shift_it:54 %do_it%start_again:55 %do_it%wrong_one:-69 %doubt:73 %doubt%elsewhere:69
+%doubt%noise:72 %doubt%on_way:72 %doubt%shift_it:30 %doubt%wrong_one:42 %elsewhere:-85 %elsewhere%fails:112
+%elsewhere%lift:-31 %elsewhere%phone:48 %elsewhere%place:54 %elsewhere%refuse:-63 %elsewhere%shift_it:-34
+%elsewhere%staff:32 %fails:595 %fails%gone_car:110 %fails%how_long:57 %fails%leak:37 %fails%leave_me:-200
+%fails%meaning:33 %fails%money:-32 %fails%on_way:62 %fails%pay_day:50 %fails%phone:79 %fails%place:130
+%fails%question:81 %fails%refuse:114 %fails%shake:-44 %fails%smoke_smell:-113 %fails%staff:45 %fails%start_again:36
+%fails%who:-78 %fails%wrong_one:233 %family:-129 %family%gone_car:-40 %family%odometer:-80 %family%staff:85
+%gone_car:-248 %gone_car%leave_me:36 %gone_car%noise:47 %gone_car%start_again:49 %gone_car%wrong_one:-34
+%how_long:-55 %how_long%noise:83 %how_long%on_way:-32 %how_long%opening:-31 %how_long%question:-64 %how_long%shake:37
+%how_long%start_again:46 %leak:423 %leak%meaning:40 %leak%money:35 %leak%on_way:74 %leak%question:157
+%leak%refuse:-97 %leak%smoke_smell:-46 %leak%start_again:30 %leak%wrong_one:-46 %leave_me:-106 %leave_me%message:-86
+%leave_me%noise:54 %leave_me%phone:50 %leave_me%place:61 %leave_me%question:77 %leave_me%refuse:32
+%leave_me%season:-41 %leave_me%smoke_smell:-62 %leave_me%start_again:71 %leave_me%wrong_one:61 %lift:-89
+%lift%on_way:35 %lift%place:64 %lift%refuse:-54 %machine%meaning:48 %machine%shake:49 %machine%wrong_one:38
+%meaning%odometer:-35 %meaning%phone:38 %meaning%question:-43 %meaning%refuse:43 %meaning%shake:82 %meaning%staff:31
+%message:-207 %message%place:-32 %message%question:-34 %message%start_again:-67 %money:-149 %money%noise:154
+%money%refuse:51 %money%smoke_smell:91 %noise:705 %noise%odometer:105 %noise%on_way:114 %noise%pay_day:33
+%noise%phone:78 %noise%place:69 %noise%question:401 %noise%refuse:107 %noise%shake:-50 %noise%shift_it:156
+%noise%smoke_smell:-46 %noise%staff:44 %noise%start_again:146 %noise%wrong_one:128 %odometer:-57 %odometer%place:86
+%odometer%question:-31 %odometer%shift_it:-29 %on_way:-71 %on_way%phone:32 %on_way%place:-44 %on_way%question:93
+%on_way%refuse:-48 %on_way%shake:60 %on_way%smoke_smell:64 %on_way%start_again:58 %on_way%who:-32
+%on_way%wrong_one:39 %pay_day:-86 %phone:-40 %phone%place:61 %phone%question:-65 %phone%refuse:39 %phone%shift_it:-33
+%phone%smoke_smell:44 %phone%staff:44 %phone%start_again:57 %phone%who:-41 %phone%wrong_one:67 %place:63
+%place%question:43 %place%refuse:75 %place%shake:33 %place%who:-60 %place%wrong_one:40 %question:-139
+%question%refuse:63 %question%season:-30 %question%shake:228 %question%shift_it:71 %question%smoke_smell:130
+%question%start_again:-72 %question%who:-73 %refuse:-112 %refuse%shift_it:83 %refuse%start_again:80
+%refuse%wrong_one:82 %season:-180 %season%shift_it:-29 %season%smoke_smell:-48 %shake:694 %shake%shift_it:34
+%shake%start_again:30 %shift_it%smoke_smell:32 %shift_it%wrong_one:34 %smoke_smell:642 %smoke_smell%start_again:29
+%smoke_smell%who:-33 %smoke_smell%wrong_one:36 %staff:-50 %staff%wrong_one:36 %thanks:-141 %who:-193 %wrong_one:-174
+@?:-231 @after_visit:30 @car:-115 @confirm:-29 @confirm_stop:-184 @later:-167 @odometer:-61 @offers:-106
+@reading:-192 @time:-46 @times:-110 @walk_in:-64 ^_a:-89 ^_airbag:69 ^_anda:90 ^_ando:-77 ^_ayer:31 ^_baja:-119
+^_battery:49 ^_both:44 ^_cada:31 ^_can:-167 ^_cant:53 ^_car:244 ^_check:30 ^_como:-51 ^_congratulations:-29
+^_coolant:58 ^_cranks:56 ^_cual:-33 ^_cuando:-113 ^_cuanto:-68 ^_de:-64 ^_dead:-31 ^_desde:34 ^_dice:45 ^_do:-73
+^_does:-37 ^_donde:-71 ^_el:191 ^_en:-55 ^_engine:29 ^_estoy:-71 ^_exhaust:43 ^_feels:45 ^_fire:-55 ^_flat:-53
+^_found:74 ^_go:-38 ^_going:-54 ^_hace:68 ^_hay:80 ^_headlights:35 ^_heard:47 ^_hit:-138 ^_how:-204 ^_hoy:71
+^_huele:53 ^_i:-141 ^_id:-66 ^_if:-75 ^_ill:-69 ^_im:-110 ^_is:-337 ^_it:166 ^_just:-76 ^_key:64 ^_la:145 ^_las:118
+^_le:203 ^_let:-38 ^_lo:-31 ^_lost:106 ^_manana:32 ^_mande:-33 ^_mas:-100 ^_meh:-42 ^_my:90 ^_no:-65 ^_not:-69
+^_on:-98 ^_one:75 ^_para:-46 ^_pedal:31 ^_pink:38 ^_por:-53 ^_pull:-55 ^_que:-208 ^_quede:-90 ^_quedo:-31 ^_quit:-129
+^_rear:66 ^_running:56 ^_se:-47 ^_seat:36 ^_second:30 ^_shake:-58 ^_she:33 ^_si:34 ^_smells:29 ^_smoke:-47
+^_sounds:-123 ^_start:-202 ^_steering:50 ^_still:-71 ^_stop:-138 ^_stuck:-69 ^_su:-29 ^_suena:-56 ^_sure:-34
+^_takes:34 ^_temp:40 ^_tengo:51 ^_that:-41 ^_the:119 ^_there:153 ^_they:-51 ^_this:-42 ^_thursday:36 ^_tiembla:69
+^_tiene:109 ^_tire:97 ^_todo:-80 ^_tomorrow:33 ^_too:-36 ^_trae:190 ^_traffic:-32 ^_traigo:31 ^_unstop:-33
+^_venden:-54 ^_vibra:37 ^_we:-42 ^_were:-32 ^_what:-182 ^_wheel:32 ^_when:-134 ^_where:-34 ^_which:-104 ^_whole:88
+^_why:-35 ^_will:-68 ^_wipers:-52 ^_wont:-42 ^_y:-85 ^_ya:-135 ^_yeah:-35 ^_yes:91 ^_you:-159 ^_your:-41 a:143
+a__and:107 a__at:29 a__belt:-33 a__book:-37 a__can:34 a__de:-37 a__fluid:-38 a__for:-29 a__in:126 a__now:-56 a__on:38
+a__out:-30 a__sale:-41 a__sound:41 a__tire:-46 a__under:-46 a__with:30 a_bit:40 a_coffee:59 a_como:-84 a_flat:46
+a_gasolina:37 a_hacer:-37 a_jump:46 a_la:36 a_las:-93 a_little:33 a_mi:-70 a_plan:-85 a_pothole:38 a_quemado:32
+a_wheel:-33 abajo:182 abajo_$:138 able:-37 able_to:-37 about_to:88 abre:29 acelerador:51 adelante:-130
+adelante_$:-138 adentro:36 after:43 after_a:48 after_i:61 again:47 again_$:-67 agarra:81 agradece:-77 agradece_$:-52
+agua:244 agua_$:136 agua_por:53 aguanta:55 aguanta_$:52 ahead:-55 ahead_and:-30 ahora:56 air:94 air__morning:38
+air_every:38 airbag:94 airbag_light:38 aire:76 al:115 al_cien:-42 al_dar:35 al_frenar:67 al_rato:-37 alarm:-33
+algo:115 alguien:39 all:43 all_$:-38 all__on:42 all__the:52 all__way:70 all_good:-57 all_over:53 all_the:79 almost:44
+along:50 already:-75 already_$:-39 also:114 alternator:40 altos:47 altos_$:47 alumbran:75 am:-32 am_i:-42 amanecio:84
+amanecio_sin:41 amber:41 an:-72 and:286 and__back:40 and__dont:43 and__is:57 and__it:37 and__no:54 and_it:105
+and_now:108 and_the:137 and_then:34 anda:173 anda_tosiendo:39 andan:33 ando:-140 ando_en:-31 anoche:54
+anticongelante:62 anticongelante_$:58 anymore:51 anything:-49 apaga:71 apago:38 apenas:41 aqui:-56 aqui_$:-57 are:-71
+are__again:-61 are__the:-36 are__to:84 are_about:82 are_in:-52 arranca:36 arrancar:45 arrancar_$:32 arrastrando:38
+arrastrando_$:36 arreglan:-32 as:-68 ask:-71 ask_me:-37 at:43 at__speed:31 at_all:-36 at_idle:54 at_my:-34 at_stop:48
+at_work:-53 aunque:44 away:84 awful:34 ayer:81 azul_$:-38 bache:35 back_$:-55 back_end:68 bad:58 baja:-152 baja_$:-54
+baje:38 baje_la:40 bald:41 ball:75 barely:56 bateria_no:79 battery_was:33 be:-275 be__to:-38 be_able:-36
+be_coming:-31 be_there:-79 beater:-31 been:68 been_on:32 before:33 behind:-32 belt_and:-44 better:-43 better_$:-42
+bien:-36 bien_$:-125 bien_con:-55 bike:-63 bill:-39 black:70 blanco:64 blew:42 blinker:106 book:-51 book_it:-30
+bota:35 both:53 box:33 box_$:45 brake_$:49 brake__flush:-55 brake_fluid:-64 brake_job:-55 brakes_$:-127
+brakes__grinding:35 brakes__like:32 brakes__stop:55 brakes_are:60 break:-81 break_down:-33 brinca:54 bring:-66
+bring_it:-35 broke:40 broken:68 bumper_$:38 bumps:68 bumps_$:58 burning:78 but:272 but__brakes:56 but__is:105
+but__wont:30 but_it:140 but_my:41 but_the:84 but_there:55 by_itself:53 by_the:72 cada:107 cada_dia:29 cadena:41
+calendar:-32 calento:38 calienta:64 call_me:53 cambiaron:-57 cambiaron_la:-35 cambio:-53 cambio__aceite:-35
+cambio_de:-43 cambios:151 came:98 came_back:31 came_on:159 came_up:-60 camina:33 can:50 can__check:-50 can__come:35
+can__drive:-35 can__me:66 can_i:-100 can_see:55 can_we:-41 cancel:-43 cancel_$:-31 cant:29 cant__in:36 cant__it:41
+cant_get:73 cant_stop:38 cap:-44 car:83 car__gone:-40 car_just:48 car_wont:31 care:-29 care_of:-29 carga:57
+carretera:34 carretera_$:30 carro:85 carro_$:-40 carro__como:83 carro_no:48 casa:-86 casi:127 casi_no:103 catches:66
+catches_$:61 change:-42 charco:44 check_engine:53 check_the:-42 chispas:76 chunk:31 cien:-43 cita:-37 cita_$:-50
+climbing:31 clunk:39 clunking:57 clutch:36 cochera:46 cochera_$:29 coffee:60 cofre:31 cold:68 come:-44 come_$:-30
+come_in:-51 coming_$:-42 coming_out:30 como:126 como_de:46 como_no:-31 como_sale:-41 compre:-36 con__frenos:-52
+con_fierro:41 con_un:-29 congratulations:-29 contento:-52 coolant:71 corriente:75 covered:-55 covered_$:-44 crank:47
+cranks:65 crazy:49 crooked:48 cual:-47 cual_es:-32 cuando:38 cuando__vuelta:41 cuando_doy:45 cuando_freno:29
+cuando_me:-32 cuanto:-33 cuesta:57 da:105 da_miedo:30 dar:62 dash:45 dash_went:32 day:-61 days:51 days_$:48 de:-80
+de__bateria:42 de__llanta:-60 de__o:-29 de_abajo:79 de_aceite:-43 de_agua:80 de_baja:-44 de_la:-32 de_lado:32
+de_las:-40 de_los:-52 de_que:-38 debajo:76 debajo_del:54 dejo_$:-29 del:64 del__esta:37 del_aceite:41 del_carro:31
+desde:71 desde_el:31 desde_que:32 desk:-41 dia:-41 dice:64 dice_que:61 did:-115 did__brakes:-32 did_it:-36 died:100
+died__the:58 dim:30 direccion:-129 direccion_$:-109 direccion__favor:-46 direccion_por:-46 direccionales:115 do:-176
+do_i:-87 do_it:-30 does__a:69 does_a:-41 doesnt:95 doesnt__anymore:38 doing:-46 done:-38 dont:55 dont_see:31
+door:-214 door_$:-125 dos:39 dos_veces:34 down:163 down_$:-40 down__street:52 down__the:71 down_on:86 doy:42
+doy_vuelta:40 dream:-53 drive:115 drive_$:180 drive_it:-44 drives:-150 drives__as:-62 drives_like:-84 driveway:87
+driveway_$:75 driving:57 driving_$:33 driving_on:31 drop:-34 dropped:31 drops:85 dry:-30 duro:-35 e:30 e_brake:31
+echa:33 el:160 el__a:-80 el__de:-52 el__del:34 el__no:134 el__nomas:-37 el__pero:68 el__se:157 el__va:75 el__y:66
+el_aceite:-64 el_acelerador:51 el_anticongelante:60 el_cambio:-35 el_carro:76 el_de:-61 el_foquito:42 el_freeway:-34
+el_freno:109 el_jueves:-37 el_mofle:36 el_motor:37 el_pedal:58 el_ruido:-35 el_sabado:-30 el_trabajo:-81
+el_viernes:-41 el_volante:95 empezo:65 empezo_a:65 en:101 en__altos:47 en__carretera:36 en__casa:-56 en__cochera:37
+en__freeway:-31 en__mananas:37 en__puerta:-39 en_frio:32 en_la:-32 en_las:126 en_los:78 en_que:-36 end:104
+enfrente:51 enfrente_$:38 engine:62 entran:127 entrar:73 entrar_a:30 entro:-43 entro_$:-37 equivocado:-36
+equivocado_$:-29 era:-63 es:-73 es_$:-66 es_la:-34 es_que:64 ese:-33 eso:-115 eso_$:-33 esta:94 esta__la:-38
+estaciono:68 estan:-85 estan_$:-74 estoy:-69 every:57 every__light:-136 every_morning:73 every_red:-137 every_time:32
+ex:-38 exclamation:75 exclamation_mark:67 exhaust:53 fan:30 favor_$:-54 feels:157 feels_like:77 fell:-30 fell_off:32
+feo:40 fierro:76 fierro__fierro:41 fierro_con:41 fill:41 filled_it:29 fine_$:-65 fine_but:33 finger:32 fire:-58
+first:-68 first_$:-82 fix:40 fixed:-115 fixed_$:-43 flashing:38 flat__the:77 flat_on:52 flat_out:-51 fluid:-114
+fluid_$:-38 fluid_flush:-55 flush:-75 flush_$:-59 flying:51 foco:-69 foquito:52 for:-161 for__brakes:-41 for_a:33
+for_brakes:-30 for_the:-68 forever:34 forever_$:-32 forever_to:67 forward:59 found:52 found_a:65 free:-38
+freeway_$:46 frena:119 frenar:128 frenar_$:92 freno:176 freno_$:55 frenos:-94 frenos_$:-118 friday_$:-32
+friday_also:42 friend:73 frio:47 frio_$:48 from:96 from__back:30 from__the:65 from_the:41 from_under:62
+front_desk:-36 front_tire:29 fue:-83 fue_la:-50 fuerza:93 fuga:106 fuga_de:57 fumes:42 garage:63 gasolina:35 gauge:40
+gear:118 gear_$:64 get:78 get__on:49 get_it:96 go:120 go_$:57 go_ahead:-38 goes:89 going:85 going_to:-154 going_up:62
+going_uphill:82 golpeteo:48 goma:62 gone:-66 gone_$:-33 good:-63 good_$:-54 got__flat:57 got_a:64 got_it:-29 gotea:40
+gracias:-52 gracias_$:-83 grease:-48 great:-96 great__the:-60 green:73 grinding:86 grinds:49 grua:29 gusto:-37
+guy:-66 hace:154 hace_ningun:-35 hace_un:85 hacen:-77 hacer:-46 haciendo:42 had:46 had__get:52 had_a:-31 had_to:110
+hago:-40 haha:-57 haha_$:-39 hanging:41 hard:51 hard_to:35 has:-58 has__on:36 has_a:-48 has_been:40 hasta:48
+hasta_el:35 hasta_que:-31 have_the:-32 hay:61 hay_que:40 headlights:121 hear:83 heard:50 heard_a:47 help_$:-42
+help__stuck:63 help_im:63 here:-128 here_$:-77 hi:-40 hi_$:-37 highway:47 highway_$:31 hill:82 hill_$:67 hills:138
+hills_$:113 his:-71 his_bike:-58 hit:-79 hit__pothole:40 hit_a:45 hit_that:44 hizo:-32 hold:123 hold_the:29
+hood_$:-49 hora:-57 hora_$:-47 horn:37 hot:43 how:-195 how__for:-34 how__is:-58 how__to:52 how_low:-56 how_much:-59
+hoy:151 hoy__manana:-48 hoy_mismo:31 hoy_no:43 huele:107 huele_a:91 huevo:29 hum:33 humo:112 humo__al:34
+humo_blanco:44 humo_negro:54 i:71 i__a:88 i__be:-88 i__down:38 i__hear:36 i__it:-87 i__like:-37 i__on:51 i__see:85
+i__smoking:-62 i__that:41 i__who:-39 i_came:-31 i_can:76 i_dont:32 i_fill:42 i_get:-83 i_have:77 i_hear:35 i_hit:87
+i_know:-36 i_left:-41 i_moved:38 i_need:-84 i_park:88 i_press:37 i_quit:-63 i_skip:-29 i_slow:41 i_stop:49
+i_think:159 i_was:-37 i_wont:-115 id:-87 id__to:-51 id_like:-54 idle:149 idle_$:47 if:-63 if__skip:-29 if_it:-55
+igual:31 ill:-141 ill__it:-43 ill__you:-31 ill_let:-32 im__my:-43 im__on:36 im_down:-39 im_good:65 im_on:-43
+im_stuck:64 in:43 in_$:-88 in__car:-36 in__garage:43 in__is:-32 in__morning:-37 in__now:64 in__sidewall:36 in_a:61
+in_park:82 in_second:90 in_the:48 in_time:39 in_traffic:37 interested:-30 intersection:48 into_the:-35 is:109
+is_$:-48 is__brake:-71 is__but:34 is__car:-32 is__in:50 is__like:41 is__out:32 is__the:-102 is_a:-31 is_at:-46
+is_cold:30 is_fixed:-58 is_going:48 is_gone:-66 is_in:-60 is_it:-220 is_leaking:49 is_making:52 is_no:-36 is_on:51
+is_own:46 is_perfect:-34 is_shaking:55 is_something:-29 is_stuck:37 is_the:-99 is_there:-43 is_this:-33 it:235
+it_$:-242 it__a:-53 it__and:30 it__cold:30 it__down:52 it__i:-33 it__in:-31 it__into:33 it__own:46 it__started:32
+it__the:-109 it__then:57 it__to:-62 it__when:69 it_a:-39 it_back:-50 it_died:36 it_does:89 it_doesnt:-29
+it_friday:-33 it_in:-46 it_is:32 it_just:36 it_like:-55 it_makes:55 it_off:-46 it_on:-83 it_over:-41 it_pulls:34
+it_shakes:57 it_starts:-59 it_still:93 it_takes:33 it_turns:36 it_twice:35 it_up:-38 it_was:-31 it_wont:99 itself:72
+jaja:-86 jaja_$:-57 jalonea:38 jerks:48 job:-80 juego:59 jueves_$:-49 jueves__las:-30 jueves_a:-31 jueves_pero:32
+jump:47 just__on:61 just_died:51 k:-38 k_$:-36 keeps:107 keeps__air:45 key:62 key_turns:63 kid:-58 kid__a:-45
+kid_has:-57 knee:-71 knock:-42 know_who:-38 la__amanecio:33 la__de:63 la__del:42 la__esta:29 la__hoy:-39 la__no:122
+la__se:82 la__trae:29 la__vez:-31 la__y:-81 la_bateria:43 la_carretera:35 la_casa:-63 la_cita:-34 la_cochera:41
+la_goma:51 la_hora:-58 la_llanta:110 la_manana:-34 la_otra:-30 la_palanca:46 la_pila:65 la_puerta:-31 la_reversa:77
+la_rueda:60 la_suspension:34 la_ultima:-30 la_velocidad:48 lado:109 lado_$:40 largo:34 largo_$:31 las:177 las_$:-56
+las__ya:31 las_llantas:-63 las_luces:66 las_mananas:37 last:-86 last_night:52 last_year:-53 latch:65 latch_$:62
+late:-110 late_$:-99 lately:108 lately_$:100 lavadora:-49 le:142 le__a:-77 le__cuando:81 le__un:74 le_cambiaron:-31
+le_cuesta:76 le_sale:128 le_van:-31 leak:-62 leak_is:-43 leaking:53 leaks:-43 leaks_no:-66 leave:-38 left:-126
+left_$:-29 left__the:-30 left_a:-107 left_blinker:106 left_on:-38 left_rear:43 left_the:-31 let__know:-34 let_go:105
+let_me:-47 let_you:-29 lets:-31 light:40 light__on:102 light_came:74 light_is:81 lights:-75 lights_$:-114 like:154
+like__in:82 like__is:38 like__on:48 like__plan:-85 like_a:54 like_crazy:51 like_to:-47 limpiaparabrisas:-85 line:30
+line_$:40 liquido:-37 little:56 little_$:33 llanta:179 llanta_$:-41 llanta__una:34 llanta_trae:30 llantas:-190
+llantas_$:-98 llantas_usadas:-29 llego:-73 llego_$:-54 llevo_la:-30 lo:-139 lo__a:-49 lo__la:-31 lo__mi:-30 lol:-255
+lol_$:-202 looks:66 loose:-49 loose_$:-47 los:117 los__estan:37 los__no:53 los__rechinan:-72 los__se:33 los_altos:47
+los_cambios:147 los_ninos:42 losing:43 lost:86 lost_all:47 lot:-40 loud:35 louder:-59 low:-65 low_$:-46 luces:43
+lug:99 luz:-61 luz__la:-45 make:-107 make_it:-102 makes:105 makes_a:31 makes_the:53 making:69 making_a:54
+manana_$:-53 mananas:36 mananas_$:41 mande:-35 marcha:135 marcha_$:97 mark:67 martes:-33 martes__el:-43 martes__le:50
+martes_pero:42 mas:-81 mas_adelante:-105 me:-65 me_$:103 me__el:-122 me__en:31 me__la:-60 me__los:35 me__que:61
+me__the:-33 me__tirado:31 me__un:-37 me__una:-31 me_da:-34 me_dejaron:-62 me_poncho:35 me_puede:31 me_quede:133
+me_tuvieron:53 me_up:-40 me_va:60 mean_on:-42 mechanic:57 meh:-42 mejor:-126 menos:-33 metal:133 metal_$:76
+metal__metal:39 mi:-145 mi_carro:54 mi_ex:-34 middle__the:33 miedo:37 mil:-70 min:-174 min_$:-122 min_late:-31
+mis:-39 mismo:37 miss:-47 miss_it:-38 missing:29 mofle:36 monday_$:-38 monday__it:32 monday_but:31 money:-52 more:-39
+morning:86 morning_$:99 mornings:37 motor_$:35 moved__seat:37 mph:35 much:-84 much__a:-35 much__look:34 much_for:-32
+much_is:-38 much_to:37 mucho:40 mucho_para:36 muy:-128 muy_contento:-48 my:-142 my__car:-43 my__fell:-52 my__has:-81
+my__in:-37 my__is:55 my__keeps:43 my__look:32 my__wont:56 my_brakes:108 my_door:-40 my_driveway:71 my_kid:-59
+my_mechanic:91 my_number:-29 my_oil:33 my_street:64 my_tire:63 my_tires:76 my_way:-68 myself:-37 nada:-78 nearly:47
+necesito:-29 need:-118 need_a:-37 need_to:-76 needle:58 negro:66 new:-147 new_$:-65 new_battery:-60 next:-126
+next_door:-33 next_week:-75 ni:-128 ni__ni:-39 ni_nada:-45 night:38 night_$:39 ningun:-133 ningun_ruido:-44
+ninguna:-83 ninos:41 ninos_$:67 no:56 no_$:-221 no__all:-48 no__at:-67 no__bien:97 no__dar:48 no__en:43 no__here:-29
+no__it:36 no__la:46 no__lights:-118 no__los:75 no__nada:-67 no__ni:-69 no__ningun:-116 no__ninguna:-80 no__no:-143
+no__on:-31 no__prender:31 no__y:39 no_agarra:77 no_and:-32 no_arranca:65 no_frena:108 no_hace:-38 no_hay:-44 no_it:36
+no_leaks:-70 no_lights:-40 no_me:50 no_noise:-112 no_para:90 no_prende:96 no_puedo:37 no_quede:-31 no_quiere:119
+no_quiso:79 no_rechina:-42 no_se:-33 no_sigue:40 no_sirve:29 no_smoke:-50 no_thanks:55 no_tiene:-87 no_trae:-103
+no_you:-57 nobody:-43 noise_$:72 noise__all:-73 noise__fixed:-32 noise_at:-68 noise_that:33 noises:-42 noisy:-44
+nomas_el:-43 normal:65 not:-99 not__now:-30 not__week:45 not_going:-39 not_interested:-29 not_right:-52 not_this:43
+nothing:47 now_$:-116 now_it:80 now_no:41 nuevas:-73 nuevas_$:-39 number:-53 number_$:-33 nut:95 o:-110 o__de:-32
+of:91 of__all:60 of__tires:37 of_a:44 of_my:43 of_the:41 oil:-86 oil__came:31 oil_cap:-30 oil_change:-30 oil_light:29
+oil_pressure:49 oily:36 ok__the:32 ok_friday:42 old:-67 on:222 on_$:30 on__driveway:30 on__freeway:55 on__friday:-33
+on__highway:32 on__hill:64 on__i:42 on__is:39 on__th:-59 on__way:-44 on_after:44 on_hills:86 on_me:98 on_my:-111
+on_your:-41 once:-62 one:60 one_$:-82 one__my:37 one_is:-37 one_of:52 one_that:37 open:72 or:-173 or_anything:-48
+otra_vez:56 otro:-53 out:76 out_$:46 out__door:-41 out__me:58 out_front:-30 out_no:-43 out_on:57 over:170 over_$:35
+over__the:42 over_bumps:58 over_the:38 overheating:30 overnight:34 overnight_$:34 own_$:32 oye:140 oye_que:46
+oye_un:42 pads:-45 pads_are:-29 paint:29 palanca:46 para__en:36 para__lado:77 para_la:36 para_un:66 para_una:-31
+park:164 park_$:127 paro:35 pasa:-36 pasar:92 paso:54 pass:-44 pass_$:-32 past:90 past_$:47 pedal:179 pega:41
+pegado:42 perfect:-41 perfect_$:-36 perfecto:-32 pero:150 pero__un:34 pero_le:70 phone:-63 phone_$:-38 pierde:123
+pila:65 ping:39 pink:39 plan:-98 plan_$:-85 plastic:44 please_$:-38 please_it:29 point:30 poking:39 pole:38
+ponchada:30 poncho:33 poncho__llanta:31 popped:57 por:41 porq:34 porque:80 pothole:44 power:139 power_steering:29
+precio:-47 premio:-60 prende:163 prende_$:56 prender:63 prendida:-72 prendida_$:-76 prendido:-52 prendido_$:-38
+prendio:71 presion:48 press:43 pressure:56 pretty:33 price:-71 price_$:-29 puddle:55 puede_$:-36 puede_ser:29
+puedo:96 puerta:-43 puerta_$:-33 pull:-87 pull_my:-29 pulled:-69 pulled_a:-41 pulls:64 pump:85 pump_the:38 purrs:-35
+puse:-30 put:-52 que:139 que__estan:-34 que_baje:46 que_es:-54 que_la:31 que_le:-73 que_me:-31 que_se:38 que_ya:41
+queda_pegado:44 quede_muy:-79 quede_sin:34 quedo:-189 quedo_$:-51 quedo__en:35 quedo_mi:-29 quemado:49 quiere:127
+quiero:-34 quiet:-30 quiso:79 quit:-143 quit_$:-63 quit_on:69 quit_smoking:-82 quita:55 quita_$:55 radiador:45
+radiador_$:30 raining:33 ramp:37 raro:68 rato:-36 reads:33 real:34 really:30 rear:81 rechinando:41 red:-88
+red_light:-131 reminders:-41 reminders_$:-32 replaced:-78 replaced_the:-52 report:-38 reversa:97 reversa_$:88
+reverse:81 ride:-40 right:-192 right_$:-79 right_now:-123 roars:30 rock:29 roja:30 rojo:64 rough:78 rueda:50
+ruido:105 ruido_$:45 ruidos:-119 ruidos_ni:-53 running_late:-34 sabado:-35 said:-66 sale:155 sale_$:-59
+sale__blanco:40 sale__velocidad:45 sale_humo:61 sale_un:46 say:-36 says:92 says_the:66 se:411 se__con:-56 se__en:56
+se__la:-71 se__llevo:-60 se__pegado:44 se__poncho:35 se__que:51 se__sale:43 se__sin:29 se__sola:35 se__un:60
+se__va:75 se__y:57 se_agradece:-57 se_apaga:63 se_apago:31 se_calento:30 se_calienta:54 se_equivocado:-33 se_esta:31
+se_fue:-48 se_jalonea:36 se_las:-29 se_le:72 se_lo:-173 se_me:183 se_oye:129 se_prendio:31 se_puede:-67 se_queda:35
+se_quedo:31 se_quita:55 se_siente:29 se_va:57 seat:70 seat_belt:36 second:75 second_$:-33 second_gear:98 see:100
+segunda_$:30 sending:-36 set:-47 shake:-113 shake__it:-58 shake_on:-58 shakes:74 shaking:29 she:57 shes:34 shifts:107
+shimmies:96 shop:-73 shoulder:135 shoulder_$:68 showed:48 shredded:29 shudders:48 shut:102 shut_$:53 shuts:35
+shuts_off:37 si:44 si__martes:48 si_el:48 si_pero:36 side:40 sidewall:36 siente:29 sign:-44 sigue:120 sin:96
+sin_aire:32 sin_luces:30 since__hit:45 since_i:51 since_the:-60 skip:-39 skip_the:-29 sky:33 slides:66 slow:45
+smell:53 smells:41 smells_like:60 smoke:-58 smoke_break:-51 smoking:-137 so:-47 so__cant:30 so_im:73 so_no:-32
+sola:42 sold:-30 solo:46 some:-30 something:34 something__up:-58 something_came:-59 something_that:-37 sooner:38
+sorry:-65 sound:64 sounds:-134 sounds__a:-114 sounds_good:-53 sounds_like:-56 soy:-29 sparks:62 speed:86 speed_$:48
+squeaking:-67 squeaks:-76 squealing:52 stalled:52 start:-75 start_$:-85 started:58 starts:-100 stay:61 steam:47
+steering:137 steering_is:31 step:66 stick:40 still:48 still_on:-74 stop:124 stop__time:38 stop_in:30 stopped:39
+straight_$:29 street:41 street_$:36 stuck__traffic:-49 stuck_on:59 stuff:40 stuff_$:37 su:-116 sube:42 suena:-33
+suena_bien:-83 suena_como:35 sure:-33 suspension:34 symbol:49 tail:60 tailpipe:48 takes:101 takes__to:97
+takes_forever:64 talk:-38 taller:-53 taller_$:-29 tambien:68 tarde:-30 tarde_$:-36 temp:90 temp__is:35 tengo:69
+tengo_que:32 termometro:39 texting:-35 texts:-43 th:-89 th_$:-44 than:-30 thanks_$:-51 thanks_it:42 that_$:-42
+that__the:-52 that_the:-30 the:54 the__and:-57 the__at:-36 the__be:-50 the__bill:-39 the__box:41 the__brake:39
+the__by:-29 the__came:35 the__desk:-29 the__doesnt:83 the__down:56 the__end:59 the__from:-33 the__front:69 the__if:43
+the__is:66 the__it:42 the__job:-47 the__light:47 the__line:52 the__need:-38 the__next:-34 the__on:-32 the__since:47
+the__that:54 the__to:53 the__tower:-32 the__was:-66 the__went:131 the__were:-40 the__with:-31 the_back:128
+the_battery:-34 the_belt:-53 the_brakes:-43 the_car:-45 the_door:-125 the_drive:31 the_e:31 the_fire:-34
+the_freeway:58 the_garage:42 the_hill:43 the_intersection:47 the_left:30 the_light:-33 the_mechanic:-34
+the_morning:-47 the_new:34 the_noise:55 the_oil:-44 the_old:-33 the_one:38 the_pedal:56 the_phone:-34 the_right:48
+the_seat:51 the_second:-48 the_shop:-43 the_shoulder:131 the_sidewall:36 the_sky:33 the_smoke:-30 the_steering:52
+the_stop:44 the_temp:46 the_th:-84 the_tires:-128 the_truck:96 the_visit:-56 the_way:94 the_wheel:65 the_wiper:-39
+them:-42 then_$:-56 then_it:44 there:92 there_$:-77 there__a:185 there__no:-32 there_is:216 there_was:48 these:-34
+they:-84 they__the:-55 they_replaced:-44 thing_$:-29 things:-54 think:102 think_$:134 think__it:-38 this_$:-53
+this__is:-42 this__it:51 this_is:-29 this_morning:117 this_one:-47 this_week:105 those:-93 though:61 though_$:55
+three:77 through:53 through_$:29 thursday_$:-69 thursday__it:35 tiembla:89 tiene_una:54 tienen:-69 time__hit:33
+time_i:34 tira:50 tirada:95 tirado:31 tirando:31 tire:174 tire_$:58 tire__out:35 tire_is:59 tire_on:-52 tires:-160
+tires_$:-88 tires_be:-43 tires_were:-38 to:32 to__a:55 to__at:34 to__in:-29 to__it:57 to__my:-48 to__off:31
+to__oil:-37 to__the:39 to__to:-63 to_call:-40 to_drive:-46 to_fix:43 to_get:111 to_have:-29 to_let:73 to_make:-32
+to_me:-31 to_pump:45 to_start:77 to_stop:63 toda:39 todavia:-29 today:100 today_$:70 todo:-61 todo__con:-55
+todo_bien:-91 todo_el:79 tomorrow:75 tomorrow_$:32 tomorrow_it:34 too:-29 took__to:57 topes:47 tosiendo:47
+totaled:-38 toward:62 toward_the:62 tower:-32 trabajo:-90 trabajo_$:-39 trabajo_no:-39 trae:164 trae__la:78
+trae__luz:-68 trae_un:95 trae_una:54 traffic_$:34 traffic_is:-36 trail:65 trail_of:65 truck:60 truena:61 tues:46
+turn:88 turns:172 tuvieron:53 twice:121 twice_today:48 two:86 two_days:56 ultima:-30 un:203 un__al:34 un__de:29
+un_golpeteo:34 un_lado:84 un_ruido:100 un_zumbido:38 una:163 una_llanta:77 una_luz:40 under:153 under__dash:30
+under__hood:-37 under_me:74 under_the:71 unstop:-33 up:61 up_$:37 up__the:-29 up__to:-29 up_at:-29 uphill:83 us:-31
+usadas:-29 va:176 va_de:29 va_para:50 vacia:50 van__hacer:-30 vapor:48 veces:60 velocidad:90 velocidad_$:90
+venden:-67 venden_llantas:-31 vendi:-31 vendimos:-40 ver:48 verde:51 vi:51 vibra:84 vibrates:67 viene:34 viernes:-41
+visit:-60 visit_$:-58 volante:95 voy:-45 voy_a:-35 vuelta:36 vuelta_$:61 warning:-120 was:-125 was__again:38
+was__on:-30 was_a:53 was_fixed:-41 washer:-40 way:48 way_$:-29 way_down:62 we:-115 we__it:-29 week_$:-37 week_it:42
+went:175 went__on:74 went_away:114 went_out:78 were:-102 were__on:-46 wet:38 what:-112 what__a:-38 what__that:30
+what__the:-47 what__you:29 what_do:40 what_does:-46 what_happens:-31 what_is:-61 wheel:119 wheels:-40 when:124
+when__i:-42 when__stop:59 when__turn:33 when_i:216 when_the:-40 where:48 where__i:-29 where_do:-29 where_i:72
+which:-120 whine:47 whining:30 who:-56 whoever:-42 whole:111 whole_car:74 will:-107 will_the:-54 window:-37 wiper:-67
+wipers:-123 wipers_squeak:-87 wires:87 with:-114 with_speed:41 with_the:-82 wobbles:83 wont:68 wont__able:-35
+wont__coming:-31 wont__in:46 wont__it:-111 wont__there:-51 wont_be:-174 wont_go:46 wont_make:-76 wont_start:91
+work:-104 works:101 works_but:73 worse:64 worse_than:37 would:-51 would_i:-33 wrong:-30 y:183 y_$:-38 y__bien:-44
+y__lo:-32 y__no:52 y__se:30 y_casi:37 y_el:-31 y_las:92 y_me:-30 y_nada:38 y_no:48 y_ya:76 ya:-31 ya__cambiaron:-35
+ya__en:29 ya__frena:64 ya__rechina:-39 ya_casi:61 ya_le:-80 ya_ni:44 ya_quedo:-55 yeah:-61 year:-44 year_$:-53
+yes_$:-64 yes__works:81 yes_it:46 yes_monday:45 you:-211 you_$:-36 you__a:-109 you__it:34 you__my:-48 you__the:-62
+you_check:-50 you_left:-137 you_said:-38 your:-153 zumbido:47
 """

@@ -1,395 +1,312 @@
 """What speaks for and against `unclear`, in hundredths: made by `python -m tests.replies.fit_likeness`."""
 
 CODE = "unclear"
-BIAS = -31
+BIAS = -56
 WEIGHTS = """\
-#aben:148 #aber:-93 #abie:53 #able:-101 #abra:-62 #abri:71 #abue:71 #abus:-56 #acab:-80 #acci:75 #aced:-101 #acei:50
-#acen:128 #ache:77 #achi:50 #acks:100 #actu:60 #adas:-50 #aded:68 #adie:-54 #adit:-52 #ador:160 #aero:53 #afec:53
-#agal:-51 #agam:-56 #agar:106 #ages:-72 #agno:-56 #agos:67 #agua:-115 #ague:95 #aiga:59 #aigo:-110 #aila:61 #aile:73
-#ails:-70 #airs:78 #aiti:55 #ajaj:60 #ajes:-53 #ajit:-65 #akes:-52 #alam:59 #aldo:106 #aler:-56 #algo:-97 #alia:130
-#alie:-67 #alla:-75 #alle:-89 #allp:-58 #almo:-64 #alor:77 #alre:-69 #also:79 #alwa:-55 #amad:-62 #amal:79 #aman:-59
-#amat:97 #amen:-61 #amil:-57 #amor:80 #amos:-70 #anan:131 #ance:-70 #anci:121 #andl:53 #andm:-70 #ando:-93 #andp:50
-#ands:-86 #anec:-58 #anej:81 #ange:-74 #angi:115 #angu:-54 #anme:-53 #anne:-104 #anol:61 #anos:85 #anti:125 #anyb:52
-#anyo:184 #apag:-85 #apar:-135 #aper:-69 #apet:73 #apin:57 #apun:-54 #aran:89 #arar:-61 #aras:85 #arca:-52 #arda:56
-#ardo:-65 #ards:90 #area:57 #aren:-51 #argo:-50 #aria:-77 #ario:51 #arke:-81 #arks:79 #arla:-54 #arle:84 #arli:-53
-#arly:-61 #arma:53 #arme:-163 #arne:-56 #aron:-107 #arqu:-59 #arri:105 #arro:56 #arse:71 #arta:93 #arti:77 #asap:-56
-#asdf:283 #asdk:152 #aseg:101 #ases:119 #asia:-58 #ason:-56 #asta:-95 #atal:-53 #atan:154 #atch:-53 #aten:87 #atic:79
-#atio:55 #ativ:-62 #ator:-97 #atra:-104 #ause:-64 #auto:151 #avan:74 #aven:-63 #avia:67 #ayar:62 #ayer:-68 #ayin:54
-#ayme:91 #babe:131 #bano:132 #befo:-53 #belt:-56 #bend:-63 #bici:77 #bido:-98 #bien:101 #bike:134 #bill:-70 #birm:-51
-#blac:-54 #blam:-53 #blan:102 #bles:-58 #blow:-68 #boat:112 #body:-123 #bonj:90 #book:-74 #bota:-51 #brar:53 #brig:70
-#brin:177 #bris:87 #buel:71 #busc:69 #bvio:-73 #cade:103 #cado:77 #cafe:112 #call:-145 #calo:77 #camb:-83 #came:-101
-#camp:-54 #cans:-74 #cant:88 #canz:-75 #capa:84 #card:68 #carl:55 #carn:-65 #caro:-64 #cart:77 #casa:149 #cash:111
-#cast:-68 #cati:-61 #caus:-64 #cayo:-53 #ccid:54 #ceip:67 #ceit:50 #cell:-84 #celu:67 #cent:-80 #cerc:66 #ceri:87
-#cert:78 #cess:82 #chai:122 #chat:82 #chea:-119 #chem:-54 #cher:122 #ches:72 #chis:83 #chni:66 #cian:70 #cibe:50
-#cibo:144 #cing:-61 #cipi:-51 #cirl:73 #cita:-59 #cked:141 #cket:68 #ckup:-73 #clos:-60 #cobr:-60 #code:63 #coge:-51
-#coja:50 #coll:-63 #colo:-53 #coma:127 #comp:60 #cond:55 #cong:58 #cono:90 #cord:-52 #corn:91 #cosa:69 #cost:-94
-#coup:-74 #cove:-96 #crac:55 #crap:-54 #cred:61 #crew:-70 #crib:-52 #ctic:53 #ctio:-56 #ctiv:-87 #ctri:65 #ctur:87
-#cual:-73 #cuar:-53 #cubr:71 #cupa:70 #cupe:-51 #cupo:64 #curr:83 #cust:-58 #cycl:63 #davi:67 #days:-129 #deal:-100
-#deci:-85 #dedo:216 #deep:-63 #deje:-56 #dela:-56 #dele:-127 #deli:87 #deme:-72 #depo:170 #dere:75 #ders:-54
-#desc:-152 #dese:-80 #deta:68 #diag:-56 #dias:-64 #dice:-76 #didn:-70 #dier:-51 #dies:86 #digo:80 #dijo:68 #dimo:-57
-#dine:60 #dinn:115 #dire:-76 #disp:63 #dist:110 #dogs:129 #doke:-62 #dond:63 #dont:-93 #dora:95 #dosc:-53 #down:-65
-#drai:-53 #dran:58 #dres:-142 #drio:91 #drop:101 #dura:55 #duri:-55 #eady:-60 #eage:-82 #eagu:88 #eall:-104 #eand:-55
-#eape:-112 #eard:77 #earl:-113 #earm:-67 #earn:95 #ears:-84 #ease:-67 #easo:-56 #eate:77 #eath:77 #eats:93 #ecen:110
-#eces:-71 #eche:97 #echn:66 #ecia:-154 #ecib:147 #ecid:-81 #ecin:56 #ecio:-127 #ecog:-54 #ecoj:68 #econ:-50 #ectr:65
-#edal:-62 #edar:57 #eddi:72 #edia:-58 #edid:51 #edir:-83 #edit:102 #eeds:50 #eeli:61 #eels:-64 #eena:53 #eepi:-59
-#eeti:78 #efor:-53 #egal:53 #egla:79 #egro:-52 #egui:-67 #egur:112 #eing:-75 #eipt:67 #eite:50 #eith:-71 #ejan:129
-#ejas:59 #elan:-59 #elec:87 #eler:54 #elim:-72 #eliv:113 #eliz:-51 #ello:-129 #else:-72 #elul:67 #emai:150 #emen:-93
-#emio:91 #empr:-113 #empt:82 #enag:53 #enca:78 #ench:81 #enci:-82 #enco:-55 #encu:94 #ende:145 #endo:79 #enem:66
-#enen:153 #enga:67 #engl:54 #enin:-71 #enme:-135 #enta:55 #enti:-136 #entl:60 #entr:-53 #ents:79 #epai:87 #ephe:65
-#epin:-59 #eply:83 #epos:154 #epta:119 #eque:-56 #equi:-68 #erad:-63 #eran:-77 #erar:-83 #erat:-56 #erco:65 #erda:-67
-#erdi:-61 #erem:74 #eren:-99 #eres:-71 #eria:63 #erio:-77 #erle:72 #erlo:-72 #eros:110 #erre:57 #erst:186 #erte:-66
-#erti:113 #erto:74 #erwo:50 #esas:-55 #escr:92 #escu:-93 #esel:75 #esen:-62 #eser:-64 #esnt:-55 #espe:-70 #espo:51
-#esta:51 #estr:-64 #etai:60 #eter:-148 #ethe:102 #etos:-69 #evar:85 #even:-132 #ever:-148 #evie:62 #exam:113
-#expl:-62 #exto:-60 #fact:89 #fami:-57 #fect:-91 #fell:51 #ffle:64 #fice:64 #fila:60 #fill:55 #firm:-57 #firs:-93
-#flee:59 #flie:114 #floj:-56 #floo:55 #flor:51 #fona:-53 #fore:-57 #forg:-55 #form:55 #foto:184 #four:-64 #fren:-164
-#frij:173 #fuma:57 #furi:-80 #gado:111 #gala:65 #gall:-58 #gana:62 #gand:-50 #gano:100 #gara:76 #gato:111 #genc:83
-#gend:-84 #gers:60 #gets:-69 #ghed:61 #ghts:-64 #ghty:-59 #gift:72 #gine:-51 #girl:92 #glan:84 #glas:59 #gles:129
-#glis:60 #gnos:-56 #goin:-53 #grab:112 #grad:-77 #gros:-70 #grua:167 #gual:-53 #guar:145 #guen:50 #guer:77 #guir:-67
-#gura:101 #hace:110 #hago:-77 #haha:131 #hair:103 #half:102 #hank:-61 #heap:-116 #heco:-59 #hell:-84 #heme:-54
-#here:108 #hese:-55 #hiel:72 #high:-50 #hill:-63 #hink:-75 #hiri:107 #hitc:112 #hnic:66 #hold:-53 #hole:-87 #homb:-53
-#home:69 #hora:-88 #hosp:-50 #hoto:121 #http:188 #hurs:-88 #husb:-53 #hutt:52 #iagn:-56 #iaro:-51 #iben:72 #ible:-117
-#icen:-52 #icku:-52 #icle:-50 #icos:51 #idea:55 #ider:105 #ides:59 #idge:-61 #idnt:-70 #idri:91 #ieja:63 #ield:52
-#ienc:-53 #ierd:-83 #iero:-102 #ierr:-69 #iese:90 #iete:-57 #ieve:58 #ieza:58 #ifor:56 #igad:71 #ight:-65 #igle:-50
-#igua:-100 #ilea:-75 #illa:93 #illi:52 #imad:-58 #imag:173 #imes:-56 #imin:-79 #imit:79 #inch:63 #inde:-59 #indi:71
-#ines:100 #info:-64 #ingl:70 #ingo:-86 #ingu:-51 #inic:-84 #inne:115 #insp:93 #inst:61 #ione:112 #ions:92 #iosi:-59
-#ious:-58 #ippe:-79 #irec:-74 #irin:108 #irma:-51 #irst:-93 #irve:72 #isan:88 #isar:-51 #isca:50 #isco:57 #isen:52
-#isit:-59 #ista:-55 #istr:68 #itad:50 #itch:70 #ited:80 #iten:-53 #ithe:-88 #itor:86 #itos:-69 #itte:126 #ized:86
-#izza:73 #jado:72 #jaja:134 #jala:-107 #jalo:-108 #jeje:141 #jenl:-52 #jito:-58 #jobs:56 #jueg:172 #just:-85 #knoc:78
-#lack:-78 #lada:-80 #lado:-61 #lady:59 #lamb:-71 #land:77 #last:-65 #laug:70 #lava:104 #lave:90 #lcan:-75 #ldin:62
-#lean:112 #lect:87 #leet:59 #lege:-62 #legi:-80 #lego:58 #lenc:73 #lers:80 #lesi:-50 #less:-120 #lete:-65 #leva:53
-#levo:-54 #lien:-92 #lies:57 #ligh:-51 #like:-132 #link:88 #liqu:-79 #lish:60 #list:-56 #llam:-68 #llan:71 #llav:90
-#lled:-81 #llen:-96 #llpa:-58 #lmos:-55 #loco:56 #loor:74 #lord:58 #lose:-52 #love:147 #lowe:78 #lpar:-58 #lrea:-69
-#ltur:70 #lula:67 #lway:-55 #mada:-71 #madr:75 #mage:152 #mail:120 #maki:-56 #mall:85 #mama:91 #mana:-95 #mand:121
-#mann:-74 #mano:-69 #mara:61 #mari:-62 #mark:-106 #marm:-71 #mart:-71 #masi:-58 #mati:73 #matt:76 #mayo:-50 #mbie:52
-#mbra:50 #medi:-74 #meet:118 #melt:-69 #memb:89 #memo:55 #ment:57 #merc:70 #meri:54 #mier:-75 #migo:-66 #mile:-88
-#mili:-77 #milk:73 #mill:-73 #mind:-69 #mira:75 #misi:62 #miss:-60 #mite:79 #moni:67 #more:-70 #mosl:-88 #moth:-66
-#moto:126 #move:-94 #movi:55 #mowe:101 #mpan:-92 #mpar:162 #mpra:60 #mpre:-55 #mpro:-58 #mpty:98 #mput:58 #much:-81
-#must:-57 #nada:-67 #nadi:-54 #nail:-57 #name:-90 #nast:67 #nazo:-53 #ncan:110 #nced:65 #ncel:-96 #ncio:68 #ncom:109
-#ncon:-92 #ncue:94 #ndal:96 #ndan:117 #nded:-66 #nden:95 #ndie:56 #ndim:-57 #ndin:-83 #ndma:-70 #ndos:-67 #ndow:101
-#ndra:56 #ndre:-59 #ndri:-51 #nece:-66 #neja:111 #nemo:51 #nera:-76 #ners:77 #neve:-60 #ngan:-57 #ngla:89 #ngle:70
-#ngli:59 #ngra:51 #niev:61 #nigh:54 #nine:-75 #ning:-88 #nion:146 #nish:-196 #njou:90 #nnin:52 #nobo:-70 #nock:78
-#nois:51 #noma:-59 #none:-70 #noon:-68 #nost:-54 #noth:-69 #nove:-56 #nsan:-60 #nsig:57 #nsor:67 #nspe:93 #nsta:65
-#ntad:-106 #ntas:130 #nten:-62 #ntes:92 #ntia:90 #ntie:-58 #ntil:62 #ntly:60 #ntra:117 #nuev:-127 #nunc:-62 #nven:-54
-#nybo:52 #obod:-70 #obot:54 #obre:-89 #obri:55 #obvi:-73 #ocar:70 #ocas:-68 #ocat:-89 #octo:-69 #odav:67 #oday:-68
-#odri:70 #oesn:-55 #offe:87 #offi:64 #oger:-85 #oice:86 #oint:-52 #oise:51 #okin:-66 #olad:-58 #oles:96 #ollo:-56
-#olor:-72 #omad:131 #oman:52 #omas:-59 #omat:64 #ombe:-68 #ombr:97 #omen:-126 #omer:111 #omew:50 #ompl:-59 #ompr:67
-#ompu:59 #onal:80 #onaz:-53 #once:-72 #onde:173 #ondo:115 #onea:-60 #onen:185 #ones:-73 #onga:-50 #ongr:51 #onjo:64
-#only:-65 #onoc:105 #ontr:112 #oost:131 #opco:65 #open:-133 #ords:117 #ores:124 #orio:-59 #orki:62 #orma:-110
-#orme:136 #orqu:57 #orra:118 #orre:-122 #orse:-76 #orta:62 #osci:-53 #oser:-86 #osit:111 #ospi:-50 #ospo:-74 #oste:57
-#osti:-54 #osto:-60 #othe:-51 #otor:81 #ouch:101 #ough:-52 #oung:126 #oupo:-50 #oure:-100 #ousa:-52 #oved:121
-#over:-132 #ovie:67 #owed:57 #ower:100 #owli:-53 #pack:96 #pads:-54 #paga:69 #pain:61 #pair:68 #pana:-59 #pano:61
-#pany:118 #pape:82 #part:162 #paym:91 #pcor:65 #peak:-75 #peci:-145 #peda:-62 #pedi:70 #pena:-60 #perd:-72 #perr:91
-#pers:119 #perw:50 #peso:142 #phot:121 #pice:67 #pick:112 #pien:-52 #pier:-87 #piez:58 #pint:52 #pisc:90 #pizz:73
-#plan:-97 #podr:66 #pond:125 #pone:89 #pong:-67 #ponl:-83 #popc:65 #porq:110 #posi:131 #posp:-74 #pped:-87 #prac:53
-#pref:-64 #prem:91 #pren:-52 #pric:-181 #prin:-63 #prom:-51 #prop:62 #ptan:218 #pued:57 #puer:135 #pull:-76 #punt:-69
-#quea:62 #qued:-50 #ques:88 #quic:-56 #quit:-113 #quot:-73 #raba:87 #radu:-60 #raff:58 #rail:117 #rain:-70 #raja:83
-#rame:-205 #rand:64 #rant:122 #rapi:-52 #rapy:-57 #raro:-79 #rata:57 #rate:-80 #rath:-53 #rati:-52 #raya:57 #rcar:-61
-#rdan:90 #rden:-61 #reac:-63 #real:-113 #rece:72 #reci:-74 #reen:-57 #reet:68 #refr:50 #regl:56 #rela:-56 #rend:-94
-#rene:-72 #reno:-51 #rent:137 #repa:79 #repl:63 #repr:-62 #reso:-68 #resp:78 #ress:-88 #rest:89 #rger:143 #ribl:-74
-#ribo:62 #rica:105 #rice:-144 #rida:-56 #ridg:-61 #ried:-75 #rifa:62 #riga:70 #ring:72 #rios:86 #riou:-50 #ripp:-77
-#rivi:72 #rkin:111 #rlie:-53 #rman:66 #robo:54 #rona:60 #ropi:87 #roun:-65 #rran:60 #rren:64 #rrit:100 #rros:138
-#rted:-92 #rtes:103 #rtid:90 #rtil:139 #rtin:-90 #ruck:-63 #runk:77 #runn:54 #ruts:-65 #rvic:58 #rwor:50 #sabe:74
-#sabr:103 #saca:-75 #sage:101 #sala:161 #salg:-78 #same:-65 #sant:-50 #sarm:57 #save:-62 #says:-128 #sban:-53
-#scab:67 #scie:-56 #scue:-81 #sdkj:152 #seat:145 #sell:102 #send:76 #senl:55 #sera:58 #seri:-127 #serv:-79 #shie:54
-#shut:-60 #siad:-58 #sibl:-50 #sica:183 #sies:50 #siet:-50 #sigo:-96 #sill:82 #sing:-61 #sirv:62 #site:-59 #sitt:-54
-#size:86 #sket:96 #slow:-50 #snow:128 #some:-56 #sona:58 #soon:-86 #spac:-83 #spam:-91 #span:98 #spea:-75 #spec:-52
-#spon:110 #spre:78 #spri:-55 #ssag:54 #ssed:-65 #stal:101 #star:-102 #ster:57 #stic:-81 #stim:-111 #stin:59 #stio:62
-#stom:-58 #stop:-72 #stos:56 #stre:-78 #stri:-67 #stro:79 #stru:-78 #summ:-54 #sung:59 #supp:56 #susc:-61 #taba:-59
-#taci:-53 #tada:-89 #tail:117 #tala:63 #talk:56 #tama:92 #tamb:100 #tame:-56 #tank:50 #tant:-71 #tape:73 #tard:-127
-#tate:-50 #teac:51 #tede:79 #tela:61 #temp:-123 #tena:-61 #tend:142 #tene:77 #teni:66 #tent:-105 #tera:-103 #teri:61
-#term:-55 #ters:60 #text:-73 #than:-108 #that:-75 #then:-50 #thes:-55 #thin:-63 #thou:-52 #thre:-60 #thum:-55
-#tice:59 #tick:-90 #tifi:116 #till:109 #tima:-89 #time:-94 #ting:-83 #tipo:-66 #tito:62 #tive:-94 #toca:79 #toda:-79
-#todo:-68 #told:-50 #toma:77 #tono:61 #topa:-52 #tops:-52 #tore:133 #tort:171 #traf:-58 #trai:74 #tran:-71 #trat:51
-#tren:-88 #tric:65 #trip:138 #trol:62 #truc:-83 #true:-52 #trun:77 #trut:-65 #tter:-62 #tura:146 #turb:157 #ture:92
-#twis:-62 #typi:114 #uali:51 #uall:54 #uard:122 #uary:-66 #ubre:57 #uche:73 #ucho:-61 #udan:126 #udar:-65 #ueak:69
-#uego:117 #uela:72 #uelo:53 #uema:59 #uena:-55 #ueno:51 #uent:-53 #uerc:71 #uero:89 #ueva:-62 #ueve:-55 #uevo:-69
-#ughe:61 #ught:-82 #uick:-56 #uido:-79 #uien:60 #uled:51 #ultu:72 #umar:57 #umbr:66 #umer:-52 #unca:-67 #unde:-73
-#unge:147 #ungl:59 #unio:146 #unni:54 #unto:-52 #unts:50 #uote:-73 #upan:101 #uper:-59 #uran:148 #urin:-65 #urio:-111
-#urne:53 #urno:-59 #urre:58 #urse:-51 #usad:50 #usan:175 #usba:-53 #uscr:-61 #used:80 #uste:55 #utom:95 #uttl:52
-#vamo:-85 #vend:179 #veng:110 #veri:80 #vers:120 #vert:75 #vete:-99 #vida:104 #vido:-50 #vidr:91 #view:62 #vino:-72
-#vise:53 #visi:-96 #voic:103 #vola:-68 #want:82 #ward:-64 #wate:-57 #weat:133 #wedd:72 #ween:-51 #were:-66 #whol:-69
-#whom:-84 #wife:-68 #wifi:241 #wind:110 #wire:-52 #wise:-61 #wist:-62 #with:-63 #wlin:-53 #word:88 #work:56 #worn:-62
-#worr:-86 #wors:-75 #wrap:85 #writ:-61 #ximo:-66 #xtos:-60 #yard:-50 #yaro:62 #ybod:52 #ycle:66 #ying:70 #ymen:72
-#your:54 #ypin:114 %again_later:-163 %again_later%agree:-88 %again_later%car:-112 %again_later%meaning:51
-%again_later%message:-52 %again_later%odometer:61 %again_later%on_way:91 %again_later%phone:158
-%again_later%place:-50 %again_later%season:-52 %again_later%staff:175 %again_later%start_again:66
-%again_later%who:-95 %agree:-142 %agree%car:102 %agree%car_part:80 %agree%do_it:77 %agree%doubt:50 %agree%family:60
-%agree%lift:69 %agree%money:129 %agree%noise:-76 %agree%pay_day:114 %agree%phone:109 %agree%place:145
-%agree%start_again:128 %agree%who:52 %agree%wrong_one:70 %away:-116 %away%bring:-84 %away%call_off:97 %away%car:-73
-%away%do_it:74 %away%elsewhere:-63 %away%gone_car:-53 %away%lift:-119 %away%message:89 %away%noise:-62
-%away%odometer:-79 %away%refuse:68 %away%shift_it:-96 %away%staff:100 %bad:-202 %bad%car_part:-68 %bad%elsewhere:54
-%bad%gone_car:69 %bad%question:102 %bad%staff:-53 %bad%who:268 %bring:-51 %bring%call_off:-58 %bring%car:-61
-%bring%car_part:93 %bring%doubt:-108 %bring%elsewhere:86 %bring%fails:78 %bring%family:101 %bring%how_long:-69
-%bring%leave_me:-63 %bring%meaning:53 %bring%money:61 %bring%on_way:73 %bring%opening:107 %bring%place:68
-%bring%question:131 %bring%refuse:106 %bring%staff:60 %bring%start_again:91 %busy:-79 %busy%do_it:65 %busy%family:91
-%busy%how_long:77 %busy%machine:-51 %busy%odometer:-103 %busy%on_way:58 %busy%phone:101 %busy%place:-65
-%busy%question:168 %busy%refuse:59 %busy%season:82 %busy%shift_it:98 %busy%staff:54 %busy%who:83 %call_off:-72
-%call_off%do_it:-87 %call_off%fails:88 %call_off%how_long:124 %call_off%leak:53 %call_off%lift:120
-%call_off%money:141 %call_off%odometer:189 %call_off%phone:88 %call_off%refuse:-80 %call_off%start_again:-144
-%call_off%thanks:115 %car%car_part:-64 %car%do_it:127 %car%elsewhere:-79 %car%family:-100 %car%meaning:-89
-%car%noise:-104 %car%opening:87 %car%phone:87 %car%place:73 %car%question:66 %car%refuse:-57 %car%smoke_smell:-72
-%car%staff:132 %car%start_again:101 %car%who:-55 %car_part:-93 %car_part%fails:-70 %car_part%family:80
-%car_part%leak:-129 %car_part%lift:64 %car_part%machine:-58 %car_part%money:-74 %car_part%on_way:-80
-%car_part%pay_day:70 %car_part%phone:222 %car_part%season:124 %car_part%shift_it:183 %car_part%start_again:55
-%car_part%who:157 %car_part%wrong_one:76 %do_it:-165 %do_it%family:-56 %do_it%lift:-73 %do_it%pay_day:-60
-%do_it%refuse:91 %do_it%staff:181 %do_it%thanks:82 %do_it%who:139 %doubt:-63 %doubt%family:109 %doubt%how_long:-66
-%doubt%odometer:-116 %doubt%place:-69 %doubt%question:54 %doubt%thanks:50 %elsewhere:-99 %elsewhere%fails:-52
-%elsewhere%how_long:57 %elsewhere%message:-91 %elsewhere%money:51 %elsewhere%on_way:56 %elsewhere%phone:-92
-%elsewhere%place:-144 %elsewhere%refuse:-67 %elsewhere%who:105 %elsewhere%wrong_one:61 %fails:-99 %fails%message:113
-%fails%place:232 %fails%refuse:74 %fails%smoke_smell:86 %fails%who:74 %family:53 %family%how_long:77
-%family%message:88 %family%phone:104 %family%question:67 %family%shift_it:107 %family%start_again:73 %family%who:-140
-%gone_car:-124 %gone_car%leave_me:61 %gone_car%odometer:-91 %gone_car%on_way:-93 %gone_car%question:73
-%gone_car%shift_it:94 %gone_car%staff:82 %how_long:-190 %how_long%machine:-54 %how_long%money:82
-%how_long%opening:-92 %how_long%phone:-60 %how_long%place:64 %how_long%question:188 %how_long%shift_it:-136
-%how_long%start_again:99 %leak:-112 %leak%on_way:54 %leak%phone:59 %leak%question:-63 %leak%refuse:51 %leave_me:-90
-%leave_me%lift:118 %leave_me%on_way:73 %leave_me%pay_day:70 %leave_me%refuse:73 %leave_me%thanks:-54 %leave_me%who:55
-%lift:68 %lift%message:-80 %lift%on_way:-57 %lift%place:127 %lift%question:50 %lift%refuse:87 %lift%shift_it:74
-%lift%staff:65 %lift%wrong_one:88 %machine:302 %machine%odometer:-70 %machine%question:142 %machine%staff:89
-%machine%start_again:-53 %meaning:-116 %meaning%message:99 %meaning%money:105 %meaning%odometer:50
-%meaning%refuse:-55 %message%money:68 %message%odometer:-56 %message%opening:59 %message%phone:71 %message%place:-57
-%message%question:65 %message%refuse:59 %message%shift_it:120 %message%start_again:-139 %message%who:-107
-%message%wrong_one:125 %money:-193 %money%odometer:-65 %money%on_way:-67 %money%shift_it:-113 %money%staff:114
-%money%who:232 %noise:-52 %noise%question:-126 %odometer:-55 %odometer%place:-87 %odometer%season:-61
-%odometer%shift_it:-120 %odometer%staff:-173 %odometer%thanks:-84 %on_way:-88 %on_way%opening:188 %on_way%place:137
-%on_way%thanks:-51 %on_way%who:-60 %opening:-253 %opening%phone:64 %opening%staff:-116 %pay_day:-53 %pay_day%phone:53
-%pay_day%season:-68 %pay_day%who:71 %phone:-160 %phone%place:72 %phone%refuse:66 %phone%staff:-155
-%phone%start_again:52 %phone%wrong_one:-84 %place:-175 %place%question:-58 %place%shift_it:-53 %place%staff:79
-%place%start_again:-123 %place%wrong_one:109 %question:-189 %question%refuse:-97 %question%start_again:65
-%question%who:87 %question%wrong_one:102 %refuse:-139 %refuse%shift_it:94 %refuse%start_again:81 %shake:-124
-%shift_it:-173 %shift_it%who:70 %smoke_smell:-96 %staff%start_again:80 %staff%who:70 %start_again:-106
-%start_again%who:-63 %thanks:-150 %thanks%wrong_one:121 %who:-142 %who%wrong_one:69 %wrong_one:-127 @?:227
-@car_blue:-136 @confirm_:-104 @odometer:73 @offers:-57 @offers_:-53 @reading:-197 @time_:-107 @times:-99 ^_about:83
-^_actually:113 ^_after:-77 ^_al:-79 ^_and:-118 ^_any:-144 ^_at:-79 ^_ayuda:-77 ^_baja:55 ^_ballpark:-60 ^_been:-59
-^_blue:56 ^_both:-69 ^_bring:-87 ^_bueno:-56 ^_can:-79 ^_cant:-123 ^_car:-128 ^_change:75 ^_con:-97 ^_confirmed:-50
-^_could:56 ^_cualquier:-52 ^_cuanto:132 ^_cuantos:60 ^_de:-145 ^_deje:-115 ^_desde:-51 ^_did:82 ^_do:-212 ^_does:125
-^_dont:-60 ^_early:-98 ^_end:-55 ^_eres:53 ^_es:-173 ^_ese:-65 ^_eso:-97 ^_esta:-62 ^_este:-84 ^_estoy:68 ^_feliz:-50
-^_fire:70 ^_for:-62 ^_fui:-60 ^_get:-120 ^_good:-140 ^_hace:58 ^_happy:-50 ^_have:-83 ^_hay:-170 ^_hello:-83
-^_help:-107 ^_hey:75 ^_hi:80 ^_hm:169 ^_hola:-101 ^_hoy:-110 ^_i:-170 ^_id:-56 ^_it:-149 ^_jajaja:55 ^_la:-157
-^_las:-72 ^_last:-55 ^_late:64 ^_leave:-55 ^_let:-52 ^_llevo:-64 ^_lo:-101 ^_lol:96 ^_mal:68 ^_manana:82 ^_mandan:-59
-^_mande:65 ^_me:-83 ^_mom:54 ^_monday:62 ^_muy:-55 ^_my:-52 ^_nd:-56 ^_necesito:-51 ^_next:-104 ^_ni:-71 ^_not:-96
-^_nunca:-85 ^_o:-86 ^_ocupo:59 ^_of:62 ^_oh:-53 ^_otro:-60 ^_our:57 ^_out:151 ^_oye:73 ^_para:-131 ^_por:-105
-^_puede:-118 ^_pueden:-53 ^_puedo:-141 ^_puro:-50 ^_que:72 ^_quede:-68 ^_quien:-67 ^_ring:57 ^_saturday:84 ^_see:-57
-^_send:-61 ^_shes:83 ^_should:60 ^_sin:-55 ^_someone:-88 ^_son:-56 ^_sorry:67 ^_still:-150 ^_stolen:61 ^_stop:-57
-^_su:167 ^_take:-76 ^_te:-58 ^_that:-122 ^_the:-63 ^_there:-111 ^_third:-70 ^_this:-83 ^_tienen:-109 ^_time:-82
-^_traded:-51 ^_trae:-75 ^_un:-93 ^_viernes:-56 ^_voy:84 ^_want:113 ^_we:-104 ^_well:102 ^_what:81 ^_where:78 ^_who:65
-^_why:-66 ^_will:-115 ^_wipers:103 ^_would:-60 ^_y:-51 ^_ye:-90 ^_yo:-62 ^_you:-235 ^_your:-57 a:-98 a__about:50
-a__back:-52 a__book:65 a__can:135 a__carro:-74 a__casa:126 a__con:51 a__de:-53 a__for:-64 a__from:125 a__gente:-60
-a__hora:90 a__in:-84 a__le:83 a__mama:53 a__mejor:104 a__ninos:-60 a__of:106 a__on:-93 a__or:-92 a__person:111
-a__that:67 a__y:57 a_bird:140 a_boat:122 a_bot:110 a_bus:153 a_call:-52 a_charge:-122 a_como:-53 a_computer:78
-a_day:181 a_fee:-70 a_good:66 a_human:-68 a_la:-55 a_later:-83 a_los:-58 a_meeting:94 a_no:58 a_number:-65
-a_person:50 a_que:115 a_real:119 a_recibir:132 a_ride:-73 a_robot:77 a_tuesday:-82 a_una:-55 a_ver:-81 about_the:62
-abren_$:-56 aceite:77 aceite_el:-62 aceptan:218 acuerdo:69 acuerdo_$:80 after_$:63 after_all:61 again_$:143
-agarran:60 agarro_el:53 ahi:76 ahi_$:148 ahi__mi:83 ahi_estoy:62 ahi_paso:-57 ahora_$:121 ai:100 al:-76 al__a:85
-al_rato:69 al_trabajo:66 algo:-52 alguien_$:-80 alguien_que:82 all:-137 almost:-55 already:-69 also:79 alto_$:-61
-always:-55 am_$:-68 am__going:-58 am__talking:52 am_i:69 amor:128 and:-60 and__are:-155 and__my:98 and__the:59
-and__there:108 and__you:200 and_can:127 and_did:102 and_do:50 and_have:-51 and_is:192 and_not:84 and_the:-60
-and_you:-107 anda:-128 andan:100 ando:-66 antes:-107 antes_de:-66 any_of:56 anybody:52 anymore_$:71 anything_else:52
-app:189 appointment_$:-76 appointment__i:99 aqui_no:-57 are:81 are_$:-81 are__a:123 are__again:94 are__guys:-69
-are__on:-78 are__open:64 are__the:66 are__there:-100 are_they:76 are_we:65 area:78 arm:-63 arreglan:89 arriba:68
-as:-62 as_a:138 as_i:114 as_well:-58 asap:-56 asi:-85 asi__dejo:-64 asking_$:-75 at_$:-157 at__could:-63
-at__friday:95 at__other:-55 at__the:74 at_all:137 at_and:-52 at_home:86 at_my:-81 at_what:71 atiende:72 atras:-68
-auto:138 auto_reply:93 aviso_$:-55 away_from:51 ayer:-68 ayuda:-85 ayuda_$:-75 babe:165 back_$:158 back_on:-51
-bajo:59 ballpark:-58 ballpark_$:-60 banda:78 bano:80 bateria_$:-52 be:72 be__for:95 be__on:106 be_a:92 be_the:89
-be_there:-192 before:-53 before_$:138 belt:-56 bici:67 bien_con:84 bike:84 black:-54 blanca_$:-72 blanca__la:52
-blocked:74 boat:78 body:-73 book:-99 booked:57 bot:126 box:-55 brake__on:66 brakes_$:-55 bring:131 bring_both:79
-bring_it:-81 bring_my:60 bro:69 bueno:-84 buenos:116 buenos_dias:115 bulb:53 bus_stop:115 but:-58 but__you:61
-but_do:60 but_i:-61 but_what:69 buy:97 by:-81 by__the:58 by_my:-64 by_the:-155 c:-119 cafe:55 call:-68 call__i:61
-call_back:-53 call_my:-102 calor:77 cambiado:-68 cambiar:64 cambiaron:-51 can:183 can_$:-86 can__bring:113
-can__check:83 can__come:-116 can__do:-239 can__drive:64 can__drop:97 can__leave:62 can__pick:67 can__talk:-100
-can__the:-63 can__with:-78 can_do:-147 can_my:403 can_someone:53 can_we:-54 can_you:105 cancel:58 cancel_$:-81
-cancel_culture:72 cancel_me:61 cant:-69 cant__in:-55 car:80 car__the:84 car__you:53 cards:59 cards_$:59 carro:-101
-carro__el:-79 carro__la:50 carro__para:-73 carros:121 carros_$:-85 casa:131 cash:111 cat:80 cayo:-53 celular:67
-celular_$:64 cerca:66 change__appointment:89 charge:-133 charge_$:-105 cheaper:-112 check_$:-64 check_my:100
-checo:-59 church_$:-64 cierto:66 cita:-53 cita_$:-97 cita_el:67 cita_que:59 clases:81 class:-56 close_to:62 code:63
-college:-62 comadre:131 come:75 come_$:-77 come__it:65 come_in:127 coming:-66 coming_$:-69 como__de:-104 como__mi:55
-como__que:-70 como_es:79 como_llego:-62 como_lo:74 compadre_$:-55 company:-64 compran:110 compro:-53 computer_$:-57
-con_alguien:-56 con_el:-61 con_mi:-86 con_quien:-59 con_ustedes:-58 contesta:74 cosa:65 cosa_$:145 cosa_de:-70
-could__be:89 could__do:-70 could__it:72 covered:-78 crew:-70 cual_de:64 cual_es:-57 cualquier:53 cuando__en:68
-cuando_llegue:51 cuando_me:-64 cuando_regrese:70 cuanto:-109 cuanto__es:77 cuanto__y:109 cuanto_tiempo:55
-cuantos_dias:-58 culture:72 cupon:70 customer:-50 dad:92 dan:221 dar:-54 date:70 daughter__it:63 day_$:-78 day__i:91
-day_is:67 days:-68 days__you:-63 de_$:-69 de__a:-61 de__con:63 de__el:-93 de__escuela:51 de__este:55 de__la:-75
-de__le:82 de__me:-74 de__o:63 de__otra:98 de_aceite:-60 de_acuerdo:-56 de_espera:66 de_fumar:57 de_llantas:159
-de_paso:69 de_persona:-71 de_que:-88 de_regreso:-61 de_todos:70 de_trabajo:-54 de_una:-98 de_ustedes:-77 de_vida:-74
-de_vuelta:57 decir:-76 decirle:73 deep:-63 deja:-69 dejar:102 deje:59 dejo_$:-65 dejo__llaves:73 dejo_de:-83
-dejo_las:73 del_$:51 del__de:-65 del__se:57 del_carro:-122 demas:54 demasiados:-58 deposit:164 deposito:57
-descuento:-129 despues_del:59 dia:-53 dia_$:-64 dia__las:-51 dia__mi:50 dia_de:-96 dias:-64 dias_$:113 did:185
-did__get:77 did__last:67 did__move:-86 did__say:-64 did_i:102 did_it:-116 did_my:108 did_that:-82 did_you:173
-didnt:-70 digo:-115 digo_$:-51 dijo:68 discount:-57 do:110 do_$:-146 do__and:114 do__at:-58 do__close:-102 do__do:54
-do__go:-61 do__guys:99 do__know:-56 do__open:-78 do__pay:-97 do__sell:105 do__shut:-111 do__take:138 do__turn:102
-do__use:-72 do_i:89 do_instead:-100 do_my:-50 do_they:-75 do_you:478 does__matter:72 does_it:108 does_not:111
-does_that:-70 doesnt:-55 dog:163 dogs:129 domingo:-65 don:72 donde:100 donde__la:85 donde_es:-52 donde_me:-50
-done_$:119 dont:-93 door_$:124 dos:-141 down_$:-88 drive:-51 drive_me:89 drive_to:-58 driving:72 driving_$:-56
-driving_with:180 drop:60 drop__at:-52 drop__car:125 drop_box:-63 drop_it:124 due:-53 due_for:-88 dueno_$:51
-during:-55 e:112 early:-56 early_bird:-98 echeme:-52 eh:84 eh_$:88 el__anoche:98 el__carro:-82 el__dia:-52 el__el:-70
-el__es:58 el__hoy:55 el__la:-56 el__me:-110 el__mejor:50 el__no:-55 el__paso:50 el__puedo:64 el__rojo:-50 el__se:-67
-el__tienen:62 el__trae:115 el_aceite:-52 el_aire:133 el_carro:-85 el_de:-63 el_del:-62 el_dia:-66 el_freno:-61
-el_jueves:-51 el_lunes:-57 el_martes:-62 el_numero:70 el_recibo:58 el_rin:87 el_sabado:52 el_tablero:60
-el_telefono:101 el_trabajo:-70 email:101 empty:98 en:-55 en_$:-70 en__con:-56 en__lugar:103 en__mismo:-91
-en__momento:61 en__tablero:72 en__trabajo:-61 en_este:88 en_la:-52 en_mi:-52 en_serio:-66 en_una:93 end:-56 ends:81
-ends_at:80 entendi:107 entregan:-55 entro:-55 entro_$:-52 era:136 era_$:-81 era__que:64 era_del:-54 era_el:80
-era_lo:80 era_para:141 eres__o:62 es:-110 es_$:-50 es__cita:94 es__lo:54 es__numero:71 es__y:54 es_de:-130 es_el:95
-es_para:-77 es_un:-53 es_y:156 esa:-99 escribe:94 escriben_$:-70 escribirme:-51 escribo:62 ese_dia:79 eso__lo:103
-eso_me:101 eso_y:69 espacio:-58 espanol:61 espanol_$:-76 especial:-51 espera:62 esperar:-72 esperar_$:-67 esta:-50
-esta_$:-66 esta_el:61 esta_semana:77 estaba:-56 estamos:-70 este__el:-51 este__no:58 este_es:-62 este_momento:87
-este_numero:-51 estimado:-58 esto_$:-99 estos_mensajes:-70 estoy__mi:66 estoy_bien:-60 estoy_en:-57
-estoy_manejando:167 even:-79 ex:-50 exactly_$:-53 factura:64 favor:-96 favor_$:-71 fee:-68 feels:-59 feliz:-51
-feo:-66 fila:60 fill:58 fin:-54 find_a:64 fire:54 first:-93 fix:126 fleet:59 flies:114 floor:74 for_$:-82 for__car:83
-for__tires:112 for_again:85 for_free:-57 for_that:-56 for_the:54 for_what:-128 foto:184 four:-64 free:-57 free_$:-146
-free__my:-54 frenos:-91 frenos_$:-149 friday_$:-120 friday__i:92 friday__you:59 friday_one:66 from__text:83
-from_home:137 from_my:118 from_your:-69 fue_el:101 fui:-60 fumar:57 game:65 game_$:-57 ganaste:67 gano:100
-garantia:95 get__a:-73 get__you:-61 get_it:77 get_me:-54 get_my:-88 get_the:78 gets:-69 gift:72 girl:60 go_through:67
-god:-93 goes__to:66 going:-53 going_on:-98 going_to:50 gone_$:-75 good_for:59 got_$:-91 got_any:170 gracias_$:-87
-gracias_por:79 grandma:109 green:-57 grua:167 grua_$:67 guy_who:63 guy_with:63 guys:52 guys_$:-145 guys_do:96
-guys_have:-65 guys_take:100 hablamos:-52 hablando:85 hablar_con:-88 hable:63 hace_falta:55 hace_ruido:-87 hace_un:108
-hacen:128 hacer:52 hacer_$:-67 haciendo:63 had__phone:60 had_my:52 haga:78 hago:-77 half:102 half__hour:72 half_an:72
-happens:78 happens__i:-64 happens_if:-64 hard:55 hard_to:50 has:-67 hasta_entonces:74 have__be:66 have__been:137
-have__number:-108 have__this:78 have_a:63 have_anything:-81 have_loaners:71 have_my:-76 have_someone:-78 have_you:165
-hay:196 hay__en:90 hay_quien:118 he:-80 hello:-83 help_$:-126 here:114 here_$:67 hermana_$:70 hey:74 hey__i:-128
-hey__is:62 hey_it:93 hi:76 hi__is:113 hiring:107 his:-58 hit:-79 hitch:92 hm:169 hombre:-53 home__the:-52
-home_from:-79 hora__a:-50 hora__la:51 hora__y:118 hora_abren:53 hora_me:123 hour_$:-55 how:-126 how__are:-67
-how__can:-52 how__do:-110 how__i:-91 how__should:-67 how__was:60 how__you:-95 how_about:63 how_bad:67 how_do:-159
-how_does:-50 how_long:80 hoy:95 hoy_$:-69 hoy__las:52 hoy_a:89 huh:87 huh_$:91 i__a:110 i__both:80 i__drive:-63
-i__for:99 i__home:-70 i__it:-110 i__my:91 i__out:80 i__say:125 i__that:85 i__the:71 i__there:-79 i__to:136 i__use:66
-i__with:158 i_am:77 i_be:-114 i_booked:82 i_can:-154 i_cant:88 i_come:-104 i_fill:58 i_get:77 i_going:-58 i_got:105
-i_know:-114 i_leave:117 i_lose:64 i_mean:191 i_miss:-79 i_need:166 i_pay:130 i_sit:70 i_talk:-100 i_talking:52
-i_text:79 i_wait:-68 i_want:-77 iba:56 ice:113 ice_$:112 id:-116 idea_$:94 if:-56 if_i:55 if_my:173 if_the:-69
-iglesia:-50 ill:-99 ill__there:-65 ill__your:52 ill_bring:-50 ill_do:53 ill_see:52 im__a:62 im__out:70 im__the:55
-im__with:179 im_a:-69 im_driving:127 im_going:52 im_not:-79 im_off:90 im_ready:-168 imagen:79 in__i:-59 in__new:58
-in__red:-52 in__the:61 in__when:67 in_a:136 in_my:-102 in_there:87 in_tomorrow:68 info:-113 info_$:-113
-inspections:51 instead_$:74 into:53 into_the:62 ir:76 ir_mi:77 is:95 is__a:111 is__at:57 is__car:144 is__going:71
-is__inspection:76 is__is:67 is__ok:67 is__one:-63 is__still:56 is__street:61 is__that:89 is__the:148 is__time:-53
-is__urgent:-84 is__wifi:186 is_a:-90 is_asking:-86 is_for:57 is_gone:-51 is_making:-52 is_me:77 is_mine:53 is_my:248
-is_no:-82 is_on:133 is_that:64 is_the:95 is_there:258 is_this:-111 is_your:100 ish:-82 it:-123 it__all:50 it__and:117
-it__do:75 it__for:63 it__if:160 it__like:-59 it__me:71 it__night:-57 it__same:77 it__till:80 it__to:91 it__under:-64
-it__yesterday:66 it_a:-89 it_after:66 it_again:106 it_cost:51 it_do:55 it_does:70 it_going:51 it_have:67
-it_instead:52 it_is:-113 it_matter:72 it_now:-58 it_ok:119 it_that:-51 it_urgent:-84 it_wait:60 jaja_no:68 jajaja:56
-je:277 job:-50 jobs:65 juego:156 jueves_$:-63 jueves_por:74 july_$:-53 junio_$:-76 junto:-52 just:-84 key:53
-knock:133 know:-88 know_you:-114 la__asi:-57 la__blanca:-63 la__cuando:84 la__de:57 la__del:96 la__el:-113 la__es:144
-la__hasta:106 la__las:65 la__o:151 la__que:55 la__ustedes:124 la__vez:142 la__y:-70 la_bateria:67 la_bici:68
-la_blanca:62 la_camioneta:-57 la_casa:64 la_de:85 la_escuela:56 la_factura:87 la_foto:99 la_garantia:103
-la_lavadora:-70 la_luz:-53 la_nieve:61 la_otra:87 la_pieza:123 la_puedo:-52 lady:59 laptop_$:73 las_$:-90
-las__bien:75 las__pero:-50 las__que:54 las__si:72 las__ya:59 las_llantas:-54 las_se:-57 last:-58 last__you:62
-last_night:73 late_$:-101 late__i:72 late__there:64 later_time:-50 laughed:70 laughed_at:70 le__a:-143 le__el:147
-le__la:76 le__para:-50 le__su:-62 le_digo:-55 le_gusto:90 le_pusieron:62 le_toca:-74 le_van:-51 league:88
-leave__key:81 leave_the:90 lentes:114 les:73 les_dejo:115 let_the:60 lets:-75 light:-83 like:-73 like_$:91
-like__come:80 like_to:63 limp:-58 line:-57 link:89 list:-53 little_league:98 live:-76 llama:71 llamo:85 llanta_de:53
-llantas:126 llantas_$:-63 llego:59 llego_$:-111 llego__la:80 llego_a:97 llego_en:-59 llego_tarde:66 llegue_a:68
-llevar:108 llevarla:-60 llevo:-54 llevo_a:-73 lo:-103 lo__a:-95 lo__de:-100 lo__el:51 lo__la:59 lo__no:131
-lo__pero:52 lo__un:78 lo__yo:119 lo_dan:-62 lo_hacen:-85 lo_hice:54 lo_llevo:86 lo_mio:66 lo_puede:141 lo_puedo:-116
-lo_que:-70 lo_siento:105 lo_trae:99 loaners:71 lobby_$:53 location:-89 loco:56 lol:70 lol_$:56 long__i:-64
-long__you:90 long_do:-61 long_is:50 longer__the:58 look__a:121 los__a:-66 los__de:64 los__no:-81 los__y:59 los_de:65
-los_ninos:-137 los_que:-56 loved:191 low:-56 luego_$:124 luego_le:-61 lugar_$:74 lunes_me:-74 luz:-69 machine_$:54
-main:-84 making:-56 mall:-70 mama:105 mama_$:147 man:-92 manana_$:-80 manana__me:-50 manana_me:68 manda:-96 mandan:89
-mande:78 mande_$:100 mando:57 manejando_$:-130 manejar:-68 manners:-59 maquina_$:53 marca:131 marcar:-61 marco:60
-martes_$:-96 mas:-148 mas_tarde:61 matter_$:95 may:186 may_$:-78 mayo_$:-68 me:-110 me_$:-65 me__a:57 me__after:81
-me__alguien:69 me__el:83 me__eso:79 me__it:53 me__mal:60 me__mandar:76 me__marcar:-61 me__o:74 me__sin:89 me__the:94
-me__una:-67 me__you:177 me_about:-61 me_acuerdo:125 me_again:-67 me_at:68 me_atiende:72 me_back:-57 me_dan:73
-me_from:81 me_fue:88 me_home:83 me_how:103 me_i:100 me_mandan:90 me_puede:-90 me_tienen:-83 me_toca:123 me_va:93
-me_with:76 mean_$:128 mecanico:-99 mejor__el:74 mensaje:197 mensaje_$:-106 mensajes:-165 mes:-55 message:145
-message_$:113 message__i:59 message_me:-116 message_when:59 messages:-59 mi:70 mi_$:-84 mi__a:-67 mi__con:66
-mi__el:-64 mi__me:-120 mi__no:102 mi__se:-76 mi_cita:53 mi_hermana:52 mi_nombre:55 mi_numero:-53 mientras_$:65
-mil:-157 mil_y:-83 mileage:-75 min:-76 mio:152 mio_$:82 mismo__de:67 mismo_dia:-52 mm:-75 mom:113 mom__you:72
-momento:61 monday_$:-113 monday__is:75 monday_and:70 monday_please:77 more:-92 morning_$:-86 motor:-50 much__i:-51
-much_should:-52 muchacho:61 mucho:-62 mucho_$:-51 muerte:-68 must:-57 muy:-121 my__and:-58 my__are:-54 my__be:-52
-my__done:130 my__drop:182 my__fell:79 my__go:55 my__home:-53 my__in:67 my__is:-72 my__needs:90 my__no:-50 my__one:193
-my__phone:51 my__please:54 my__says:-73 my__there:52 my__to:64 my__too:156 my__was:-53 my__what:80 my__will:-91
-my_appointment:110 my_calendar:-52 my_car:-57 my_dad:-59 my_dog:116 my_end:58 my_info:-87 my_invoice:108
-my_mechanic:-53 my_new:62 my_number:-125 my_old:105 my_phone:94 my_spare:64 my_sunglasses:59 my_texts:62
-my_warranty:54 my_wife:-64 n:-66 na:-75 nada:-67 nadie:-54 name:-82 nao:166 need__be:75 need__bring:85
-need__change:143 need_a:-81 need_that:-125 need_to:125 needs:50 new_one:87 new_phone:63 next_time:59 next_tuesday:104
-ni:-176 nieve:61 night:117 night_$:69 night_before:81 ninos_$:75 ninos__la:-64 no:57 no_$:-125 no__acuerdo:125
-no__amor:-58 no__at:125 no__donde:53 no__el:-53 no__eso:71 no__here:-116 no__lo:77 no__mi:-100 no__quien:78
-no__you:68 no_but:77 no_era:51 no_esta:63 no_estoy:87 no_gracias:80 no_hay:-95 no_idea:156 no_le:-72 no_les:51
-no_lo:157 no_mi:-84 no_more:-55 no_my:-72 no_noise:157 no_pero:115 no_se:169 no_sigue:-60 no_tengo:-60 no_thanks:134
-no_y:54 nobody:-70 noche_$:55 noise:52 noise__all:158 noise_at:158 nomas:-59 non:132 noon:-58 noon_$:-74 not:-50
-not__me:-62 not__this:70 not_a:-55 not_be:90 now:-84 now_$:-78 now_and:57 nuevo:-56 number_$:-87 number__your:-52
-number_from:-76 numero_de:77 nunca:-61 o:84 o__de:52 o__es:134 o_como:61 o_lo:62 o_lunes:-62 o_no:199 o_que:-50
-obrigado:71 of:-56 of_$:132 of__do:91 of_it:51 of_my:77 of_office:131 of_you:-72 of_your:-112 off_$:-85 off_the:92
-off_tomorrow:60 office:64 office_$:-97 oh:-54 oil:71 oil_$:82 oil__you:109 oil_change:-53 ok__i:54 ok__it:-56
-ok__my:142 ok__the:136 ok_if:188 ok_is:63 ok_you:-51 old:83 old_$:-63 on_$:-69 on__th:136 on__the:115 on_for:66
-on_friday:57 on_in:66 on_it:150 on_th:-55 on_the:-66 on_tuesday:-72 once:-71 one:-81 one__i:66 one_or:151
-one_with:-56 only:-65 open:-112 or_$:-62 or__it:-51 or_friday:91 or_is:-98 or_something:54 other:54 otro_en:61 our:83
-out_$:-56 out__door:-70 out__my:-54 out__office:131 out__the:109 out__your:-61 out_by:-61 out_to:70 over:50
-over__weekend:61 over_the:80 over_there:78 owe:-53 owns:72 oye:150 pads:-54 pagar:104 pagos:91 paint:61 papa:-54
-paperwork:50 paperwork_$:50 para__de:-69 para__lunes:120 para_alla:-51 para_cuando:-65 para_el:86 para_las:54
-para_los:54 para_manana:-102 para_que:-90 parada:55 pare_$:-56 parked:-62 parking_$:72 part:72 partes:56 partido:90
-parts:61 parts_store:-56 pas:104 pasa:106 pasa_la:80 pasar:-57 paseme:-55 paso_$:-54 pass:-50 past:-58 pay:111
-pay_for:-71 pedal:-62 pedi:102 pero_necesito:73 pero_no:52 pero_ocupo:-67 person:-62 persona:-69 peso:91 phone_$:103
-phone__when:-61 phone_me:-72 pickup:-52 pie:-55 pierdo:-61 pieza:107 pieza_$:65 pin:-132 pin_$:-164 place_$:-53
-play:73 please_$:-186 please__is:86 please__it:71 please_im:-55 please_take:72 pm:-64 pm_$:-139 pm_and:139 pone:-53
-ponen:185 popcorn:65 por:-99 por__la:-55 por__se:64 por_donde:-50 por_el:57 por_favor:-51 por_la:83 por_las:75
-por_que:-91 porq:53 porque:56 practice:53 precio:-81 precio_de:-94 pregunteme:73 premio:91 prestado_para:-72
-prestan:114 prestan_carro:109 price:-127 puede:71 puede_$:-122 puede__alguien:75 puede__mi:188 puede_esperar:-105
-puede_ir:116 pueden__a:61 pueden_mandar:83 puedo_$:-55 puedo__a:87 puedo__asi:-60 puedo__con:70 puedo__hoy:-52
-puedo__la:-59 puedo_dejarlo:56 puedo_hablar:67 puedo_llevar:107 puedo_seguir:-125 puedo_ver:128 puerco:110 pues:-62
-pull:-57 puro:-77 put__in:57 put_in:82 put_the:-68 que_$:319 que__a:-74 que__abren:54 que__de:70 que__es:175
-que__eso:-53 que__hay:-55 que__lo:-119 que__me:129 que__que:-55 que__tengo:66 que__toca:-138 que__trabajo:60
-que_dia:85 que_dias:-55 que_el:57 que_es:-53 que_hacer:115 que_hora:52 que_la:60 que_le:-78 que_les:-67 que_lo:58
-que_me:-103 que_tan:-67 que_tiene:-54 que_ustedes:54 que_voy:102 que_yo:54 quede:-59 quick_$:-60 quien__el:88
-quien__y:119 quien_eres:-75 quien_es:-91 quien_me:92 quiere:56 quieren:-70 quiero__cita:-52 quit:-87 quote:-73
-quote_$:-67 ran:-52 ran_over:-52 rate:-58 rather:-53 rayaron:62 read:77 ready_$:102 real_person:59 really:-104
-receipt:67 recibo:144 recoger:-78 records:68 red:161 red_$:53 regrese:58 regreso:-61 remember_$:-51 rent:74 repair:69
-replace:67 replaced:-101 reply:83 report:107 respondo:113 retrasado:58 revisan:117 ride_$:52 right:81 right_now:137
-rin:138 ring:-90 ring_me:-74 robot:93 round:-53 ruedas:56 running:54 sabado_$:-155 sabado__las:50 saben:84
-saber_si:129 sala:82 sale_$:-80 sale_y:59 sali:68 salida:-89 same__as:56 same_day:-117 santo:-50 sat_$:-51
-saturday_$:-60 saturdays:-63 saturdays_$:-64 says:-128 scratch_me:59 se:-108 se__de:131 se__fue:87 se__llevo:52
-se__y:109 se_me:58 seat:53 seats:93 see__message:59 see__then:-62 see_you:61 see_your:59 seguir:-67 seguro_$:64
-sell:82 semana__las:79 send__a:66 sent:76 ser:-74 ser_$:-79 sera:64 serio:-66 servicio_$:54 servicio_de:52 set:-56
-she:-61 shop_$:-67 should__be:-80 should_i:87 shut:-111 shuttle:52 si:-61 si__viernes:59 si_el:64 si_la:112
-si_llego:125 si_lo:-96 si_pero:-131 si_quiero:-68 side:-102 side_$:-101 siendo:-52 siento:89 siete:-50 sigo:-91
-siguen__el:-124 siguen_en:-130 silenced:73 silla:85 silla_de:99 sirve:67 slot_$:-62 slot__you:72 slow:-50 snow:176
-so:-117 so__i:-62 so_the:53 sold:-53 sold_it:-53 some_other:63 someone_$:-66 someone__me:147 something_$:56 son:-175
-son_$:-92 son__it:78 sorry_$:-83 sorry_i:220 soy:-84 spam:-92 spare:64 speak:-73 speak_with:-53 spot_to:62 spring:-55
-squeaking:80 st_$:-79 still__my:64 still__on:-65 still__the:-57 still_coming:74 still_have:58 still_on:-54 stop_$:-58
-stop__the:76 stop_at:76 struts:-65 su:236 su__es:63 su_mensaje:84 sunday:-75 sunglasses:59 sure_is:-63 sus:76 t:-240
-talk:76 talk__a:-130 talk_to:-158 talking_to:52 taller_$:-70 tambien:101 tambien_$:143 tan:-107 tank:50 tarde:73
-tarde_se:66 te:195 te__luego:78 te_escribo:92 tech:-92 tell_the:-73 ten:-80 tendran:63 tenemos:66 tengo_el:-73
-tengo_que:81 tengo_un:60 terrible:-74 text:81 textos:-60 texts_please:64 th:-85 thank:-74 thank_you:-75 thanks:78
-thanks_$:-64 thanks__you:153 that_$:-107 that__last:113 that__on:81 that__the:-55 that__to:-62 that_car:-53
-that_day:-54 that_for:67 that_in:65 that_is:-160 that_one:-51 that_service:-62 that_was:76 that_you:138 the_$:143
-the__before:94 the__day:-79 the__do:78 the__fella:75 the__have:76 the__i:62 the__now:53 the__number:61 the__of:68
-the__off:71 the__on:101 the__one:97 the__or:-61 the__out:62 the__please:58 the__service:88 the__shop:58
-the__side:-101 the__that:123 the__while:68 the__with:109 the__you:-102 the__your:52 the_back:68 the_blue:-72
-the_box:-59 the_check:-60 the_coffee:-89 the_door:83 the_game:80 the_key:52 the_last:-61 the_messages:-82 the_nd:67
-the_new:81 the_night:53 the_office:53 the_oil:-52 the_one:-54 the_part:98 the_parts:85 the_phone:50 the_pm:63
-the_same:118 the_shop:57 the_snow:-56 the_th:51 the_trunk:77 the_waiting:115 the_water:-55 the_way:85 the_weekend:62
-the_wipers:-69 the_wrong:-66 them_$:-65 then:-50 there__charge:-122 there__fee:-70 there__to:177 there_a:112
-there_is:-144 there_when:55 these:-55 think:-75 this_$:-59 this__for:76 this_a:131 this_is:-51 this_number:55
-through_$:125 thurs:-73 thursday_$:-91 thursday__is:64 thursday_and:50 thursday_at:79 tiene:-76 tienen:131
-tienen__de:130 tienen__el:-110 tienen__para:78 tienen_donde:90 tienen_el:-81 tienen_lugar:-117 till__time:-51
-time__i:138 time__it:125 time__week:87 time__you:-189 time_do:-61 time_for:52 time_to:-68 times:-56 tio:140 tipo:-66
-tires_$:-83 tires__the:50 to:-76 to_$:-105 to__again:-51 to__anything:153 to__church:56 to__it:-83 to__me:-53
-to__my:-59 to__real:-96 to__with:-53 to_bring:103 to_change:107 to_drive:-60 to_look:-52 to_me:53 to_monday:70
-to_my:72 to_our:57 to_put:-59 to_sell:-56 to_send:93 to_stop:62 to_take:-51 to_talk:-66 toca_$:-86 toda:-77
-toda_la:-57 todavia:67 todavia_me:55 todavia_no:77 today:-68 todo:-113 todo_bien:77 todos_los:92 told:-50 toma:-71
-tomo:-60 tomo_la:-60 tomorrow_$:-111 tomorrow_is:52 too_$:57 top_$:-68 tortillas:144 tow:192 tow_$:122 tow_hitch:57
-trabajan:64 traded:69 trae_$:75 traigo:-79 trailer:69 trip:191 troca_el:-69 truck:-64 trunk:77 trunk_$:77 try:-60
-tu:161 turn:57 turn_them:66 turned:75 two:-69 typing:114 uds:-62 uh:-217 un__o:99 un__que:60 un__rojo:66 un__y:-53
-un_carro:-87 un_dia:-65 un_premio:90 un_robot:51 una:98 una__de:64 una__o:111 under:-74 under_my:-57 under_the:57
-until:70 up:-137 urgent_$:-80 us:-54 use_the:-63 used:80 used_to:-56 ustedes:79 ustedes_$:-158 ustedes__el:73 va_a:74
-van:55 van_a:89 venden:117 vender:-62 vendi:-82 vendimos:-57 ver:75 ver__me:51 verdad_$:111 very:-56 vez:94 vez_$:130
-vida:117 vidrios:91 viene:-66 viene__el:-54 viernes_$:-89 viernes__las:-69 viernes_a:-69 viernes_pero:83 viernes_y:60
-vino:-72 voice:68 voy_a:-115 voy_con:85 voy_manejando:95 voy_me:63 voz:134 wait_there:-71 wait_till:65 waiting:67
-waiting_room:59 walk:51 want:80 want_a:51 want_the:89 warranty_$:-69 was:68 was__again:145 was__for:50 was__the:70
-was_it:84 was_on:106 was_that:250 water:-57 way_$:-83 way__you:95 we_do:-54 we_have:83 we_will:-83 weather:98
-wed_$:-61 wedding:72 weekends:-54 well_$:63 were:-66 what_$:293 what__do:-101 what__if:-64 what__is:57 what__my:-92
-what__that:-85 what__the:-111 what__this:-171 what__was:227 what__you:-303 what_a:81 what_am:-62 what_company:-52
-what_did:-129 what_do:-108 what_does:-118 what_time:202 what_was:-101 wheel:-55 wheel_lock:60 when__i:68
-when__you:-53 when_do:-147 when_im:103 when_the:-88 when_you:55 where__i:-74 where__the:-69 where__you:-54
-where__your:-65 where_are:-92 where_is:89 which__do:-107 which__is:144 which_days:-62 which_shop:-77 who__asking:-75
-who__i:-94 who__the:319 who__you:-130 who_am:-67 who_are:-120 who_is:-120 who_this:-113 whole:-69 whom:-84 why:-96
-why__you:-80 why_are:102 why_do:-181 wife:-76 wifi:241 will__be:57 will__it:-94 will__there:-107 will_bring:-93
-will_it:74 will_you:141 win:66 window:97 with_$:-52 with_me:62 with_my:57 with_the:-62 won:246 wont_be:-58
-wont_start:70 work:-108 work_on:96 working:62 worn:-62 y_$:-84 y__ahi:-81 y__donde:60 y__es:-104 y__le:-54 y__lo:64
-y__me:53 y__que:78 y_a:-50 y_eso:136 y_les:64 y_me:-65 y_puedo:71 y_tambien:96 y_tienen:85 ya:-136 ya_$:-95 ya__a:92
-ya__el:54 ya__las:91 ya__mi:189 ya__vendi:54 ya_esta:96 ya_fue:-56 ya_no:-74 ya_pedi:105 yep__you:68 yes_$:-85
-yes__do:56 yes__i:154 yes__the:61 yes_and:-57 yes_do:66 yes_friday:65 yes_i:-52 yes_please:56 yes_the:56 yet:56
-yet_$:87 yo:-59 yo__aviso:50 yo__se:137 you:103 you_$:-95 you__a:230 you__anything:-80 you__are:-58 you__at:-83
-you__before:-56 you__did:-50 you__do:100 you__fix:82 you__have:-91 you__i:-52 you__in:173 you__is:81 you__it:-50
-you__late:-53 you__loaners:64 you__look:60 you__me:-80 you__open:-51 you__or:-62 you__take:90 you__that:114
-you__the:94 you__up:-113 you_a:128 you_are:-77 you_call:-120 you_can:-133 you_check:68 you_close:-99 you_could:-53
-you_fix:73 you_from:-95 you_got:114 you_had:-64 you_hiring:86 you_like:62 you_move:-86 you_need:-50 you_on:-89
-you_people:-120 you_put:151 you_say:-92 you_see:72 you_sell:112 you_send:97 you_shut:-111 you_take:111 you_text:102
-you_then:-62 you_there:83 you_to:-77 you_tomorrow:-58 you_up:157 you_with:-50 your:68 your__and:-55 your__for:-57
-your__is:64 your__on:58 your__when:59 your_message:59 your_records:-81 your_shop:-61 youre:-100 yours:95 youve__a:-52
+#aben:70 #abla:33 #able:-27 #ablo:-26 #abor:-34 #abri:25 #acac:-29 #acce:32 #acci:26 #aced:-46 #acei:48 #acen:161
+#acep:162 #ache:25 #achi:63 #actu:126 #adas:36 #addr:-63 #adel:-32 #adio:29 #ador:140 #ados:33 #adre:48 #afte:-42
+#agai:53 #agar:50 #agen:37 #ages:-61 #agos:37 #agua:-70 #ague:39 #ahor:-26 #aigo:-36 #ailb:28 #aile:83 #aire:71
+#aiti:45 #ajaj:88 #ajan:52 #ajes:-86 #akes:-68 #alam:34 #alan:36 #aler:-29 #algo:-58 #algu:44 #alia:30 #alie:-32
+#alin:27 #alki:27 #alla:-25 #alle:-65 #allo:31 #allp:-69 #ally:-78 #almo:-26 #alon:-31 #alor:26 #alre:-60 #alri:-27
+#also:88 #amag:-27 #amal:33 #amar:-31 #amat:38 #ambi:44 #amen:-35 #amor:47 #amos:-55 #anas:69 #ance:-29 #anci:32
+#anda:38 #ando:-97 #ands:-28 #anej:67 #aner:26 #ange:-28 #angl:46 #anne:-28 #anoc:35 #anol:34 #anos:73 #ansm:35
+#ante:-40 #anti:71 #anty:37 #anym:47 #anyo:56 #apel:27 #apid:-34 #appo:-29 #apto:35 #apun:-25 #aqui:76 #aran:79
+#ards:65 #aren:-34 #arge:-75 #aria:-37 #arje:97 #arki:38 #arle:49 #arli:-43 #arly:-69 #arme:-90 #aron:-61 #arra:40
+#arre:28 #arri:51 #arro:61 #arse:37 #arta:39 #arti:99 #arts:42 #asap:-33 #asdf:296 #asdk:142 #aseg:61 #ases:32
+#asse:28 #asta:-58 #aste:76 #atan:84 #atch:-54 #ater:60 #atic:106 #atis:-56 #ativ:-50 #ator:-51 #atra:-40 #atul:73
+#auto:215 #avad:36 #aves:28 #avia:39 #avin:-35 #away:25 #ayme:73 #babe:38 #baja:36 #ball:-64 #bano:84 #bate:30
+#batt:-25 #befo:-26 #bend:-33 #best:-29 #bici:46 #bien:78 #bike:83 #birt:26 #blan:94 #blar:-44 #blem:-28 #bles:-44
+#bloc:61 #boat:54 #body:-59 #bonj:95 #book:-31 #brak:-50 #brig:88 #brin:130 #bris:29 #bscr:-33 #buen:-31 #caci:-28
+#cade:30 #cafe:43 #call:-77 #calo:26 #camb:-97 #came:-58 #cant:30 #canz:-32 #card:110 #carr:43 #cars:69 #cart:39
+#casa:96 #cash:55 #cati:-62 #ceit:48 #cell:-28 #celu:27 #cept:157 #cerc:38 #chai:42 #chan:-34 #char:-87 #chea:-27
+#ched:-40 #chem:-27 #cher:31 #ches:25 #chin:33 #cial:-53 #cibe:35 #cibo:93 #cita:-85 #cked:100 #cker:-27 #ckin:-34
+#ckup:-50 #clai:27 #clea:39 #cles:39 #clic:126 #clim:36 #clos:-51 #cobr:-70 #code:85 #coff:30 #coge:-25 #coma:70
+#comp:106 #cond:30 #cong:83 #cont:48 #corn:38 #cosa:30 #cost:-90 #cove:-36 #cred:125 #crui:32 #cted:25 #ctic:25
+#ctio:-38 #ctri:67 #ctua:43 #ctur:130 #cuar:-29 #cubr:25 #cuen:-79 #cupo:48 #curr:63 #cycl:66 #dama:-27 #darm:-29
+#date:40 #davi:40 #days:-68 #ddre:-63 #deal:-26 #deci:-32 #dedo:60 #deja:49 #deje:-61 #dela:-29 #dele:-43 #deli:61
+#delo:-29 #deme:-59 #depo:78 #desc:-102 #deta:43 #didn:-26 #dies:52 #digo:95 #dijo:33 #dimo:-33 #dinn:93 #dire:-75
+#disp:43 #dist:85 #dito:104 #dler:28 #does:53 #dogs:47 #domi:-30 #dond:81 #dont:-42 #door:55 #dora:59 #dore:56
+#down:-62 #drai:-28 #dran:34 #dres:-79 #drio:51 #driv:45 #drop:103 #dshi:26 #dule:-42 #eaci:40 #eage:-29 #eagu:33
+#eaki:35 #eall:-140 #eape:-26 #eard:27 #earl:-115 #ease:-49 #eats:31 #eave:63 #eavi:-26 #eces:-69 #eche:29 #echi:-30
+#ecia:-97 #ecib:121 #ecin:28 #ecio:-92 #ecoj:31 #ecte:27 #ectr:67 #edal:-28 #edan:-30 #edes:57 #edit:123 #edul:-42
+#eels:-32 #eena:38 #eeri:-42 #eeti:59 #efie:-31 #efor:-26 #egla:80 #egue:29 #egui:-66 #egur:89 #eite:50 #eith:-49
+#ejan:96 #ejar:57 #ejas:25 #ejem:-34 #ejen:-27 #elan:-39 #elec:95 #eliv:64 #elle:27 #ello:-96 #else:-35 #elul:27
+#emai:97 #eman:-43 #emio:100 #empr:-71 #empt:43 #enag:38 #enco:-27 #ende:172 #endi:-39 #endo:25 #ends:57 #enen:139
+#enes:-31 #engi:-38 #enme:-89 #enos:-66 #enta:28 #ente:47 #enti:-44 #entl:59 #ento:-59 #ents:45 #epai:34 #epla:-38
+#eply:86 #epos:76 #epta:172 #equi:-30 #eran:-29 #erar:-73 #erca:36 #ered:38 #eren:-61 #eres:41 #eria:39 #erin:-48
+#erio:-34 #erlo:-27 #erni:-26 #erst:49 #erti:58 #erwo:51 #escr:67 #escu:-81 #esda:-31 #esel:48 #espe:-68 #espo:66
+#essa:46 #esta:54 #esto:-38 #etai:43 #eter:-60 #ethe:27 #etin:54 #evar:102 #even:-50 #ever:-105 #evis:35 #evok:-34
+#exam:68 #expl:-34 #exti:-49 #exto:-39 #exts:-28 #fact:95 #feel:-32 #fell:53 #fere:-25 #ffee:30 #ffic:79 #ffle:32
+#fica:26 #fice:95 #fina:34 #fine:-29 #fini:-59 #firs:-41 #flie:26 #fona:-27 #fore:-41 #foto:102 #four:-41 #free:-58
+#fren:-97 #frij:37 #from:37 #fron:-25 #fter:-42 #fuga:-29 #gado:102 #gain:53 #game:80 #gana:82 #gano:50 #gara:60
+#gato:25 #gend:-86 #ghts:-32 #ghty:-25 #gift:72 #gine:-39 #give:-32 #glan:84 #glas:65 #gles:121 #glis:25 #goin:-41
+#good:-35 #grab:27 #grad:-29 #grat:25 #grea:-30 #grua:79 #gual:-34 #guan:-28 #guar:70 #guie:49 #guir:-63 #gura:61
+#guro:28 #hace:101 #hago:-30 #haha:67 #hair:33 #hanc:-32 #hank:-33 #harg:-82 #hast:-30 #hday:26 #head:-41 #heap:-26
+#hedu:-42 #hell:-80 #heme:-27 #here:128 #hese:-52 #hiel:43 #hile:36 #hina:-30 #hine:54 #hing:-34 #hink:-39 #hiri:103
+#hitc:52 #hola:31 #hole:-38 #home:43 #hone:33 #hora:-67 #hosp:-25 #hous:-27 #hrou:37 #huma:-37 #hurs:-59 #husb:-39
+#hutt:43 #hybr:26 #iben:39 #ible:-33 #icat:30 #icie:-28 #icke:-25 #icku:-42 #icos:65 #ictu:46 #idea:53 #ider:27
+#idnt:-26 #idri:51 #ieja:26 #ield:36 #iemp:-39 #iend:31 #iene:-39 #iere:-36 #iero:-33 #iese:53 #ieza:51 #ific:33
+#igad:76 #igua:-39 #ilbo:28 #ilen:31 #iler:73 #illa:59 #imag:177 #imat:-31 #imit:28 #imos:-36 #impi:55 #indo:76
+#inds:25 #inea:37 #ines:39 #info:-57 #ingl:110 #ingo:-46 #ingu:-31 #inis:-56 #inne:92 #inos:27 #insp:43 #inst:46
+#intm:-27 #into:61 #invo:75 #ione:54 #ions:88 #ious:-42 #iper:75 #ippe:-35 #irec:-74 #irin:114 #irma:-34 #irst:-41
+#irth:26 #irve:47 #isan:107 #isar:-33 #isit:-31 #ista:-33 #iste:49 #itch:36 #ited:28 #ithe:-52 #itin:33 #itor:32
+#itte:25 #iver:49 #ivin:82 #izza:30 #jaja:207 #jalo:-26 #jefe:-28 #jeje:66 #jeme:-32 #jeta:97 #jour:79 #jueg:88
+#just:-84 #keep:-47 #know:-95 #labo:-33 #lady:30 #laim:27 #lain:-38 #lant:-31 #lapt:36 #lari:38 #lass:50 #lati:65
+#lava:54 #lave:69 #lbox:28 #lcan:-32 #ldnt:-37 #lean:49 #leas:-31 #leav:43 #lect:95 #left:-28 #legi:-34 #lego:37
+#legu:28 #lenc:37 #lent:45 #lers:41 #less:-52 #leva:92 #levo:-31 #lgui:29 #lick:41 #lien:-49 #lier:-40 #lies:34
+#ligh:-76 #like:-87 #limp:48 #ling:-28 #link:39 #list:-70 #live:33 #lkin:27 #llam:-71 #llan:34 #llas:32 #llav:70
+#lleg:75 #llev:78 #llpa:-69 #loan:36 #loca:-103 #lock:54 #loor:26 #lose:-36 #lost:-25 #love:81 #lowe:31 #lpar:-69
+#lrea:-60 #lrig:-27 #lueg:30 #luga:-43 #lula:27 #mach:56 #madr:62 #mage:150 #mail:92 #maki:-36 #male:31 #mama:47
+#mana:-53 #mand:141 #mane:31 #maqu:59 #marm:-35 #mart:-41 #mati:88 #matt:36 #mayo:-34 #mber:-36 #mbia:-33 #mbie:107
+#mbio:-30 #mbre:25 #meet:65 #memb:27 #ment:40 #meri:28 #mess:59 #mete:-25 #mien:44 #mier:-28 #migh:-30 #mijo:40
+#mile:-41 #mill:-44 #mind:-37 #ming:-63 #misi:42 #miss:-25 #mite:28 #moni:28 #moto:112 #move:-55 #mowe:30 #mpan:-35
+#mpar:42 #mpia:55 #mple:73 #mpra:41 #mpty:45 #mput:35 #much:-75 #must:-40 #nada:-41 #nage:29 #name:-57 #nanc:37
+#nazo:-27 #nced:36 #ncel:-30 #ncon:-36 #ndam:-28 #ndan:122 #nday:-42 #ndem:-43 #nden:144 #nder:-48 #ndim:-29 #ndow:90
+#ndsh:26 #neac:40 #nece:-55 #neit:-31 #neja:83 #ners:31 #nest:-27 #neve:-36 #nged:-27 #ngin:-38 #ngla:105 #ngle:108
+#ngra:81 #ngun:-29 #nigh:70 #ning:-57 #nino:40 #nion:43 #nish:-73 #njou:95 #nner:68 #nobo:-47 #noma:-54 #none:-33
+#nort:-36 #noth:-30 #noti:26 #nsen:-25 #nsmi:35 #nsor:25 #nspe:43 #nste:29 #ntas:82 #nter:-34 #ntes:51 #ntia:66
+#ntly:59 #ntme:-27 #ntra:85 #nuev:-59 #numb:-66 #nvoi:78 #nymo:47 #oane:35 #obod:-47 #obot:134 #obra:-64 #obri:76
+#ocat:-106 #ocke:63 #ocup:45 #odav:40 #oday:-63 #oddl:28 #odri:25 #offe:53 #offi:95 #oger:-32 #oice:98 #oing:-45
+#oint:-42 #okin:-33 #olan:-28 #olar:35 #omad:72 #omas:-57 #omat:144 #ombr:26 #omer:35 #omet:-29 #omew:31 #omin:-52
+#ompl:-33 #ompr:108 #ompu:41 #onaz:-27 #onde:108 #ondo:79 #onen:77 #ones:-25 #ongr:81 #onjo:93 #onta:-25 #ontr:82
+#ooki:-35 #oone:-34 #oost:34 #open:-168 #orar:-28 #orcy:41 #ords:25 #ores:81 #orio:-33 #orke:26 #orki:33 #orma:-38
+#orme:37 #orra:31 #orre:-54 #orry:30 #orse:-29 #orth:-41 #orti:63 #osit:69 #ospi:-25 #ossi:-30 #oste:29 #otal:-32
+#oter:25 #othe:-26 #otor:43 #otos:55 #otra:26 #otro:-32 #ouch:32 #ound:-44 #oung:28 #oure:-48 #oved:29 #over:-118
+#owed:35 #ower:33 #pack:61 #paga:44 #pago:33 #pano:34 #pape:74 #park:-34 #part:211 #paym:73 #peak:-60 #peci:-75
+#peda:-29 #pedi:30 #pera:-44 #pero:-31 #perr:61 #pers:91 #perw:51 #peso:37 #phon:45 #pict:46 #pido:-31 #piez:51
+#pint:34 #pita:-26 #pizz:30 #plai:-36 #plan:-25 #podr:27 #poin:-39 #pond:96 #pone:69 #pong:-26 #pons:32 #posa:-25
+#pose:32 #posi:65 #pped:-48 #ppin:-27 #ppoi:-29 #ppos:34 #prac:26 #prec:-71 #pref:-40 #prem:100 #pres:55 #pric:-137
+#prin:-44 #prop:31 #ptan:195 #ptop:36 #pued:38 #puer:57 #pull:-26 #punt:-30 #quea:40 #ques:35 #quic:-43 #quie:-43
+#quin:68 #quit:-62 #quot:-39 #raba:41 #ract:26 #rail:94 #rain:-60 #rake:-48 #rame:-62 #rand:28 #rano:-30 #rant:110
+#ranz:47 #rapi:-37 #rari:-32 #raro:-56 #rata:57 #rate:-27 #rati:-66 #rato:-37 #ratu:66 #rcar:-31 #rcyc:41 #rdan:27
+#rdon:26 #reac:-33 #real:-148 #recc:-27 #rece:28 #rect:-45 #refi:-31 #regl:59 #remi:78 #reno:-68 #rent:113 #repa:39
+#repl:62 #resp:121 #ress:-74 #rest:32 #resu:-28 #revi:43 #revo:-35 #rgen:-44 #rger:36 #ribl:-25 #ribo:76 #rica:32
+#rice:-138 #rico:51 #riga:76 #righ:39 #rinc:-25 #ring:95 #rios:48 #riou:-37 #ripp:-38 #rive:-42 #rivi:101 #rjet:97
+#rkin:70 #rlie:-43 #rmat:-25 #rned:51 #rnig:-25 #robo:133 #rock:-25 #rong:-52 #ront:-29 #room:67 #ropi:35 #roun:-41
+#rran:68 #rreg:48 #rren:45 #rrit:39 #rros:183 #rted:-31 #rtes:51 #rthd:26 #rtid:101 #rtil:75 #ruck:-59 #ruis:32
+#runk:45 #rvic:25 #rwor:51 #sabe:76 #saca:-52 #sada:72 #sage:90 #sala:171 #sale:30 #salg:-26 #same:-52 #sary:-27
+#says:-67 #sban:-39 #sche:-42 #scue:-75 #sday:-42 #sdkj:142 #sele:28 #sell:97 #sema:-27 #sena:26 #send:74 #sent:36
+#seri:-67 #shie:35 #shop:-70 #sibl:-40 #sica:43 #side:-29 #sigo:-36 #sile:31 #sill:34 #sing:-29 #sirv:46 #slot:-29
+#smis:35 #snow:82 #sold:-25 #soon:-58 #sorr:35 #spac:-40 #spam:-25 #span:63 #spar:26 #spea:-60 #spec:-34 #sper:-40
+#spit:-25 #spon:144 #spos:-39 #spri:-36 #sque:27 #ssag:72 #ssar:-25 #ssed:-45 #sses:51 #ssib:-26 #stal:25 #stan:54
+#star:-74 #stat:28 #stee:-43 #stic:-37 #stim:-54 #stop:-70 #stre:-46 #stri:-32 #subs:-33 #suen:-26 #sund:-30 #sung:58
+#supp:43 #tail:47 #tala:27 #talk:49 #tall:-38 #tama:33 #tamb:139 #tank:27 #tant:-30 #tard:-36 #tarj:97 #tars:26
+#tati:26 #tead:29 #tede:60 #teen:32 #teer:-43 #tely:-27 #temp:-64 #tend:111 #tera:-54 #teri:57 #ters:38 #teve:-26
+#text:-98 #than:-60 #that:-45 #thda:26 #them:-27 #then:-39 #thes:-52 #thin:-66 #this:-66 #thro:58 #thur:-48 #tica:43
+#tice:28 #tico:34 #tido:85 #tiem:-30 #tifi:53 #till:81 #tima:-44 #time:-47 #tint:28 #tire:-34 #tiva:-26 #tive:-45
+#tmen:-27 #toda:-38 #todd:28 #todo:-55 #toma:137 #torc:41 #tore:61 #tori:-27 #tort:85 #tota:-32 #trab:32 #traf:-26
+#trai:76 #trar:-30 #trat:57 #tree:-34 #tric:67 #trip:63 #truc:-64 #trun:45 #ttin:-28 #ttle:44 #tual:36 #tula:73
+#tura:115 #turb:89 #ture:58 #turn:37 #twic:-32 #twis:-35 #typi:46 #uali:26 #uall:53 #uard:61 #ubsc:-33 #ucho:-62
+#udan:25 #ueak:44 #uede:33 #uego:106 #uena:-44 #uent:-85 #uerc:38 #uest:36 #ueva:-40 #ugar:-45 #ught:-37 #uick:-43
+#uido:-44 #uien:32 #uina:52 #uise:31 #ulat:73 #uldn:-37 #uman:-37 #umbe:-67 #unda:-34 #unde:-54 #unge:26 #ungl:58
+#unio:62 #uote:-39 #upan:32 #uppo:33 #uran:76 #urge:-31 #urne:52 #urre:61 #usad:79 #usan:65 #usba:-39 #used:77
+#uste:41 #utom:146 #uttl:43 #vado:27 #vend:203 #veng:39 #veni:-26 #vere:27 #vern:-25 #vers:33 #vert:46 #very:-33
+#vete:-26 #vibr:-35 #vida:27 #vide:26 #vidr:51 #ving:33 #visa:70 #visi:-63 #voic:103 #voke:-34 #vuel:-37 #walk:31
+#want:42 #ward:-30 #warr:37 #weat:36 #week:-40 #well:26 #went:-36 #were:-47 #when:-29 #whil:36 #wice:-32 #wife:-53
+#wifi:270 #wind:116 #wipe:64 #wist:-35 #word:61 #work:58 #worr:-25 #wors:-29 #woul:-29 #wron:-52 #xten:32 #xtin:-49
+#xtos:-37 #ybri:26 #ycle:61 #ymen:73 #ymor:47 #your:31 #ypin:46 %again_later:-130 %again_later%agree:-49
+%again_later%call_off:42 %again_later%car:-55 %again_later%car_part:46 %again_later%doubt:38 %again_later%lift:-75
+%again_later%noise:41 %again_later%on_way:28 %again_later%pay_day:-67 %again_later%phone:86 %again_later%question:33
+%again_later%season:-28 %again_later%staff:71 %again_later%start_again:85 %agree:-110 %agree%away:-29 %agree%bring:56
+%agree%call_off:65 %agree%car:67 %agree%car_part:60 %agree%do_it:39 %agree%doubt:38 %agree%elsewhere:39
+%agree%family:31 %agree%how_long:37 %agree%lift:74 %agree%meaning:30 %agree%money:145 %agree%noise:-62
+%agree%pay_day:83 %agree%phone:36 %agree%place:45 %agree%question:-71 %agree%refuse:25 %agree%start_again:36
+%agree%thanks:-30 %agree%who:29 %agree%wrong_one:47 %away:-59 %away%bring:-25 %away%call_off:41 %away%lift:-34
+%away%message:41 %away%odometer:-30 %away%on_way:-41 %away%phone:53 %away%question:28 %away%shift_it:-34
+%away%staff:87 %bad:-201 %bad%car_part:-41 %bad%machine:-27 %bad%question:39 %bad%staff:-64 %bad%who:52 %bring:-89
+%bring%busy:-52 %bring%call_off:29 %bring%car:-47 %bring%car_part:38 %bring%do_it:38 %bring%elsewhere:78
+%bring%family:116 %bring%leave_me:-47 %bring%money:29 %bring%odometer:49 %bring%opening:43 %bring%place:35
+%bring%question:46 %bring%refuse:101 %bring%season:27 %bring%shift_it:43 %bring%who:32 %bring%wrong_one:65 %busy:-41
+%busy%call_off:37 %busy%family:44 %busy%odometer:-25 %busy%phone:44 %busy%question:57 %busy%shift_it:40
+%busy%staff:40 %busy%who:29 %call_off:-35 %call_off%do_it:-70 %call_off%elsewhere:39 %call_off%fails:44
+%call_off%how_long:26 %call_off%money:109 %call_off%noise:31 %call_off%odometer:135 %call_off%on_way:-32
+%call_off%phone:38 %call_off%place:27 %call_off%refuse:-40 %call_off%shift_it:28 %call_off%start_again:-78
+%call_off%thanks:74 %call_off%who:40 %car%car_part:-65 %car%do_it:44 %car%family:-53 %car%gone_car:-38 %car%noise:-58
+%car%phone:58 %car%place:36 %car%refuse:-112 %car%shift_it:-28 %car%staff:107 %car_part:-57 %car_part%fails:-122
+%car_part%family:30 %car_part%leak:-55 %car_part%lift:36 %car_part%machine:-40 %car_part%money:-62
+%car_part%noise:-34 %car_part%on_way:-69 %car_part%pay_day:66 %car_part%phone:93 %car_part%place:-45
+%car_part%season:52 %car_part%shake:-41 %car_part%shift_it:84 %car_part%smoke_smell:-34 %car_part%staff:48
+%car_part%start_again:41 %car_part%who:39 %car_part%wrong_one:49 %do_it:-81 %do_it%family:-92 %do_it%leave_me:36
+%do_it%lift:-25 %do_it%money:51 %do_it%noise:-25 %do_it%odometer:-44 %do_it%on_way:34 %do_it%question:-33
+%do_it%refuse:52 %do_it%season:38 %do_it%staff:110 %do_it%thanks:30 %do_it%who:47 %doubt%odometer:-26
+%doubt%shift_it:39 %elsewhere:-77 %elsewhere%family:-28 %elsewhere%money:38 %elsewhere%on_way:36 %elsewhere%phone:-31
+%elsewhere%place:-53 %elsewhere%who:81 %elsewhere%wrong_one:66 %fails:-40 %fails%message:39 %fails%place:76
+%fails%question:51 %fails%refuse:29 %fails%staff:39 %family:95 %family%how_long:31 %family%message:45
+%family%money:31 %family%phone:-31 %family%question:66 %family%shift_it:97 %family%start_again:30 %family%who:-63
+%gone_car:-65 %gone_car%odometer:-27 %gone_car%question:49 %gone_car%refuse:55 %gone_car%wrong_one:39 %how_long:-176
+%how_long%lift:28 %how_long%money:54 %how_long%opening:-31 %how_long%place:47 %how_long%question:160
+%how_long%shift_it:-48 %how_long%start_again:46 %leak:-97 %leave_me:-73 %leave_me%lift:63 %leave_me%on_way:71
+%leave_me%refuse:27 %lift:126 %lift%on_way:-41 %lift%place:44 %lift%question:55 %lift%refuse:25 %machine:352
+%machine%message:41 %machine%phone:-25 %machine%question:71 %meaning:-137 %meaning%money:32 %message%money:84
+%message%refuse:-26 %message%shift_it:75 %message%start_again:-115 %message%who:-29 %message%wrong_one:37 %money:-165
+%money%on_way:-48 %money%shift_it:-27 %money%staff:30 %money%who:84 %noise:-32 %noise%question:-55 %noise%refuse:40
+%noise%start_again:48 %odometer%on_way:68 %odometer%question:-26 %odometer%shift_it:-56 %odometer%staff:-52
+%odometer%who:28 %on_way:-66 %on_way%opening:67 %on_way%place:111 %on_way%question:82 %on_way%refuse:-37
+%on_way%smoke_smell:-28 %opening:-298 %opening%question:-56 %opening%staff:-55 %pay_day:-30 %pay_day%season:-41
+%phone:-120 %phone%question:31 %phone%refuse:36 %phone%staff:-112 %phone%wrong_one:-70 %place:-160 %place%refuse:32
+%place%shift_it:-25 %place%wrong_one:30 %question:-146 %question%refuse:-82 %question%staff:67
+%question%start_again:44 %question%wrong_one:63 %refuse:-103 %refuse%shift_it:139 %refuse%staff:-38 %refuse%thanks:40
+%refuse%wrong_one:-40 %season:-59 %shake:-112 %shift_it:-112 %shift_it%staff:30 %shift_it%wrong_one:31
+%smoke_smell:-81 %staff%who:61 %staff%wrong_one:27 %start_again:-99 %thanks:-151 %who:-50 %who%wrong_one:41
+%wrong_one:-80 @?:243 @car:-33 @confirm:-30 @nothing:30 @odometer:83 @offers:-42 @reading:-208 @time:33 @time_:-30
+@times:-89 @walk_in_will_do:-32 ^_$:42 ^_a:30 ^_about:26 ^_aceptan:97 ^_actually:49 ^_after:-31 ^_ahora:-25 ^_al:-28
+^_am:32 ^_and:-100 ^_anda:-27 ^_ando:-35 ^_any:-49 ^_are:103 ^_asap:-28 ^_ayuda:-37 ^_ballpark:-67 ^_be:-27
+^_bonjour:79 ^_bring:-55 ^_cant:-57 ^_car:-66 ^_cobran:-47 ^_con:-34 ^_confirmo:28 ^_congratulations:73 ^_cost:-44
+^_could:30 ^_couldnt:-27 ^_cuanto:91 ^_dan:89 ^_de:-116 ^_dejeme:-31 ^_did:151 ^_do:-117 ^_does:71 ^_en:36 ^_eres:76
+^_es:-158 ^_eso:-35 ^_esta:-81 ^_estan:58 ^_estoy:25 ^_friday:56 ^_get:-62 ^_go:-30 ^_good:-44 ^_hablan:94 ^_hacen:62
+^_have:-33 ^_hay:-42 ^_hello:-79 ^_help:-35 ^_hey:186 ^_hi:43 ^_hm:142 ^_hmm:67 ^_how:-44 ^_i:-155 ^_id:-33 ^_ill:-59
+^_info:-41 ^_is:99 ^_it:-69 ^_jajaja:46 ^_la:-107 ^_last:-26 ^_let:-29 ^_lo:-83 ^_lol:124 ^_los:31 ^_manana:52
+^_mande:66 ^_me:-31 ^_mijo:49 ^_mom:45 ^_monday:27 ^_my:-90 ^_need:-25 ^_neither:-31 ^_ni:-44 ^_nobody:-29 ^_not:-62
+^_olvide:39 ^_on:-27 ^_out:55 ^_oye:62 ^_para:-76 ^_por:-41 ^_precio:-29 ^_price:-40 ^_puede:-27 ^_puedo:-104
+^_que:97 ^_quien:-30 ^_revoke:-31 ^_saturday:39 ^_should:34 ^_sip:-27 ^_sorry:39 ^_steering:-40 ^_still:-79 ^_su:145
+^_take:-46 ^_that:-52 ^_the:-60 ^_there:-95 ^_this:-34 ^_tiene:-40 ^_tienen:52 ^_time:-40 ^_trabajan:58 ^_trae:-50
+^_un:-25 ^_venden:96 ^_voy:48 ^_want:32 ^_we:-36 ^_wed:28 ^_well:42 ^_what:34 ^_who:26 ^_why:-112 ^_will:-60
+^_wipers:59 ^_y:-71 ^_ya:-31 ^_yep:30 ^_yo:-51 ^_you:-286 ^_youre:-31 a:-29 a__can:64 a__card:41 a__casa:59
+a__for:-42 a__from:26 a__hora:30 a__noise:-30 a__of:55 a__on:-61 a_boat:36 a_bot:84 a_bus:51 a_charge:-39
+a_computer:35 a_cruise:33 a_day:48 a_gift:42 a_human:-67 a_meeting:57 a_que:36 a_robot:43 a_shuttle:38 a_tow:27
+about_the:31 ac:46 aceite:54 aceptan:189 aceptan_tarjeta:66 actually:43 address:-63 address_$:-68 after:-35 again:54
+again_$:97 agendeme:-35 agendeme_$:-34 ahi:93 ahi_$:116 aire:72 aire_$:50 al:-68 algo:-35 alguien:29 alguien_que:29
+alignment:-28 all:-84 all_four:-26 all_set:-27 already:-60 also:88 also__you:27 also_do:27 am:39 am_$:-35
+am__talking:35 amor:52 an:-41 and:-45 and__are:-94 and__i:30 and__is:-26 and__my:27 and__there:49 and__you:145
+and_can:80 and_do:112 and_i:-27 and_is:75 and_the:-33 and_you:-89 anda:-59 ando:-52 anoche:35 anoche_$:45 antes:-65
+antes_$:-31 antes_de:-30 any:-58 anymore:47 anymore_$:59 anything_$:60 app:48 aqui_$:48 aqui_no:-26 are:35 are_$:-82
+are__a:88 are__again:58 are__guys:-52 are__on:-45 are__still:32 are__there:-27 are_we:48 area:28 arm:-36 arranca:25
+arreglan:85 as:-43 as_i:26 asap:-33 asap_$:-25 aseguranza:47 asi:-113 asi_$:-75 at:-46 at_$:-56 at_all:86 at_and:-27
+atras:-26 auto:88 automated:40 automatica:26 away:25 away_from:57 ayuda:-39 ayuda_$:-34 back_$:44 ballpark:-69
+ballpark_$:-65 bano:27 battery:-25 be:42 be_a:31 be_the:26 be_there:-85 before:-26 before_$:43 bendiciones:-28
+best:-29 best_$:-28 bici:35 bien:-75 bien_$:-59 bike:61 birthday:26 blocked:72 boat:46 bonjour:79 bonjour__ne:79
+bonjour_je:79 bot:96 bot_$:70 brakes:-43 brand:53 bring:129 bring__own:51 bring_it:-56 bring_my:99 btw:27 bus:30
+bus_stop:31 but:-32 but__you:40 but_do:39 buy:49 buy_used:30 by:-80 by__mall:-27 by_the:-68 cafe:30 call:-66
+call_my:-66 calor:26 cambie:-27 can:140 can__bring:80 can__check:89 can__come:-47 can__do:-135 can__drop:56
+can__get:32 can__me:-31 can__pick:31 can__send:66 can__speak:-34 can__talk:-43 can_do:-69 can_i:54 can_my:222
+can_see:-25 can_we:-51 can_you:107 cant_do:-32 car_$:-42 car__the:41 car_is:-57 card:52 cards:59 cards_$:59
+carro:-110 carros:146 cars:58 cars_$:72 casa:87 casa_$:39 cash:56 cat:41 celular:27 cerca:39 change__appointment:43
+change_my:25 charge:-89 charge_$:-40 charge_for:-43 cheaper:-26 check_$:-37 check_my:58 cierto:27 cita:-82 cita_$:-49
+claim:27 claim_$:27 clic:71 click:79 close:-26 cobran:-61 cobran_por:-28 code:85 coffee:31 comadre:72 compran:52
+comprends:62 comprends_pas:62 con:-48 con_mi:-42 con_ustedes:-55 congratulations:73 congratulations_you:56 cosa_$:27
+cost:-58 cost_$:-47 could:58 could__be:59 couldnt:-34 covered:-30 cruise:32 cuanto__y:64 dan:191 day:-80 day_$:-89
+days:-36 de_aqui:-32 de_espera:69 de_la:60 de_llantas:67 de_que:-52 de_una:-44 dejar:53 dejeme:-31 del:26
+del_carro:-25 deposit:52 deposito:27 descuento:-89 dia:-101 dia_$:-64 did:184 did__get:31 did__leave:60 did_i:71
+did_it:-38 did_my:66 did_you:102 didnt:-26 digo:-47 digo_$:-27 dijo:33 dinner:78 direccion:-25 direccion_$:-29
+directions:-46 dis:-32 dis_$:-32 do:91 do_$:-147 do__and:26 do__charge:-56 do__close:-57 do__do:108 do__get:-34
+do__guys:134 do__have:77 do__keep:-34 do__know:-73 do__need:41 do__open:-75 do__own:-45 do__sell:79 do__shut:-33
+do__take:136 do__th:-30 do__use:28 do__work:45 do_friday:-38 do_i:-33 do_it:-88 do_my:-45 do_the:-54 do_they:-28
+do_you:491 does:76 does__matter:32 does_it:73 dog:100 dogs:47 domingo:-27 don:26 donde:84 donde__la:26 done_$:58
+dont:-42 door:60 door_$:73 dos:-27 down:-32 down_$:-36 drive:-49 driving:101 driving_with:104 drop:88 drop__car:45
+drop__off:44 drop_it:77 e:35 earlier:-39 early:-67 early_$:-39 echeme:-26 eh:47 eh_$:48 el__a:-26 el__anoche:50
+el__se:-40 el_aire:102 el_carro:-85 el_dia:-45 el_lunes:-36 el_martes:-37 el_recibo:69 email:70 empty:45 en:-47
+en__mismo:-25 en__momento:36 en__sala:53 en_el:-34 en_este:47 en_la:-27 encontraron:-25 engine:-37 entendi:47 era:64
+era_el:25 era_para:40 eres:62 eres__o:34 es:-100 es_$:65 es__un:27 es_de:-46 es_el:31 es_eso:-27 es_gratis:-50
+es_grave:-25 es_una:56 es_urgente:-31 es_usted:29 es_y:50 esa:-30 escribo:76 espacio:-36 espanol:34 espera:68
+espera_$:55 esperar:-70 esperar_$:-48 espero:-32 esposa:-25 esta:-53 esta_bien:-30 estan_$:-37 este:47
+este_momento:37 estimate:-30 esto_$:-38 estoy_bien:-29 estoy_de:-28 estoy_en:-37 estoy_manejando:115 even:-26 ex:-36
+factura:86 favor:-46 favor_$:-32 feels:-35 fell:49 fin:-26 find_a:26 fine:-29 finish:-47 fire:25 first:-41
+first_$:-26 fix:66 flies:26 floor:26 for:-25 for_$:-34 for_that:-26 for_the:31 foto:102 four:-40 four_$:-33 free:-57
+free_$:-66 frenos:-68 frenos_$:-60 friday_$:-68 from:37 from_my:81 from_your:-25 front:-25 fue_el:50 fuga:-29
+game:107 game_$:38 gano:51 garantia:66 get:-36 get__a:-52 get_for:-28 get_me:-37 get_my:-54 get_the:30 gift:72
+gift_card:47 give:-31 give_me:-29 go:26 going:-41 going_on:-49 good:-35 got_$:-27 got_any:35 gracias_$:-37
+gracias_por:27 gratis:-55 gratis_$:-48 grua:79 grua_$:31 guy_with:25 guys_$:-65 guys_do:98 guys_have:-27
+guys_open:-31 guys_take:52 hablan:97 hablar:-34 hablar_con:-47 hablo:-25 hace:-48 hacen:162 had:-28 hago:-30 has:-27
+hasta:-30 have__be:25 have__been:32 have__do:-26 have__number:-54 have__shuttle:29 have__wrong:-37 have_a:81
+have_anything:-38 have_loaners:35 have_my:-33 have_the:-39 have_to:-38 have_you:54 hay:100 hay__en:40 he:-37
+hello:-79 help_$:-40 here:93 here_$:51 hey:186 hey__is:46 hi:49 hi__is:32 hijo:28 hiring:103 hiring_$:79 hit:-35
+hitch:43 hm:142 hmm:67 hola:31 home:32 hora__y:35 horario:-28 how:-76 how__i:-40 how__you:-64 how_bad:28 how_do:-99
+how_long:54 huh:58 huh_$:61 human:-39 husband:-33 i__a:52 i__all:-25 i__at:-25 i__bring:-28 i__in:-25 i__it:-35
+i__my:92 i__need:-32 i__out:26 i__say:27 i__there:-35 i__to:146 i__with:25 i__you:-26 i_am:63 i_be:-26 i_bring:79
+i_can:-81 i_cant:78 i_come:-75 i_do:-59 i_drop:25 i_got:26 i_know:-80 i_leave:79 i_mean:43 i_need:147 i_pay:49
+i_speak:-36 i_talk:-44 i_talking:35 i_text:25 ice:36 ice_$:28 id:-54 idea:39 idea_$:62 if_my:49 ill:-99
+ill__there:-27 ill_be:-35 im:-34 im__a:44 im__out:50 im__with:102 im_driving:109 im_good:-26 im_in:31 im_not:-33
+im_ready:-55 imagen:115 in_$:-40 in__waiting:30 in_a:79 in_my:-38 in_your:31 info:-67 info_$:-67 ingles:101
+instead:30 into:63 into_the:60 invoice:78 invoice_$:84 ir:49 ir_mi:34 is:90 is_$:44 is__a:69 is__car:121 is__free:-31
+is__going:28 is__inspection:37 is__ok:47 is__really:-32 is__the:129 is__urgent:-32 is__wifi:154 is_a:-122 is_gone:-27
+is_it:-47 is_making:-39 is_my:222 is_no:-27 is_on:75 is_the:79 is_there:166 is_this:-53 is_your:35 ish:-26 it:-98
+it__and:61 it__for:31 it__if:56 it__me:28 it__to:43 it__under:-33 it_a:-34 it_again:96 it_do:26 it_is:-44
+it_matter:33 it_off:44 it_ok:52 it_urgent:-32 jaja:45 jaja_$:32 jajaja:60 jajaja_$:39 je:173 je__comprends:62
+je_ne:98 jefe:-28 juego:59 just:-81 keep:-41 keep__me:-25 keep_texting:-26 key:66 key_$:31 knock:38 know:-103
+know_you:-82 la__de:47 la__del:36 la__el:-41 la__es:30 la__o:39 la__ustedes:38 la__vez:34 la_bici:25 la_casa:61
+la_cita:-51 la_factura:88 la_garantia:37 la_llanta:-40 la_llave:28 la_luz:-38 la_manana:-28 la_pieza:33
+la_revision:-31 la_sala:69 la_troca:-25 labor:-33 lady:30 laptop:36 laptop_$:36 las_$:-64 las_llantas:-29
+las_llaves:31 last_night:45 late:-30 late_$:-27 later:32 later_$:31 le__a:-53 le__el:25 le__la:26 le_gusto:31
+league:33 leave:71 leave_my:42 leave_the:31 leaving:-26 left:-28 lentes:66 let:-32 let_me:-29 lets:-32 light:-58
+light_is:-27 like:-76 like_a:-30 link:42 list:-50 list_$:-37 live:-26 llanta:-43 llantas:86 llantas_$:-28
+llantas_usadas:58 llave:28 llaves:31 llego:38 llegue:29 llegue_a:27 llevar:109 llevar__mi:34 llevar_a:30
+llevarlo_$:-33 llevo:-31 lo:-146 lo__a:-60 lo__la:44 lo__mi:-28 lo_puede:34 lo_puedo:-34 loaners:34 lobby_$:26
+location:-93 location_$:-47 lol:141 lol_$:118 lol_no:36 long:31 long__you:39 look__a:27 los_ninos:-38 lost:-25
+love:32 luego:30 luego_$:79 lugar:-38 luz:-45 machine:45 machine_$:50 mailbox:28 main:-39 making:-48 making_a:-29
+mal:-29 mal_$:-34 mama:48 mama_$:41 manana_$:-52 mandan:113 mandar:31 mandarme:-26 mande:70 mande_$:70 manden:-41
+mando:35 manejando:46 manejando_$:-44 maquina:59 marca:57 marcar:-31 martes:-34 martes_$:-36 mas:-74 mas_$:-43
+mas_tarde:33 matter:28 may:69 may_i:31 mayo:-26 me:-138 me_$:-62 me__el:103 me__mandar:43 me__marcar:-31 me__you:48
+me_a:-59 me_again:-39 me_fue:43 me_i:32 me_mandan:100 me_off:-32 mean_$:44 meeting:52 mensaje:100 mensajes:-99
+mensajes_$:-52 mes:-35 message:136 message_$:51 message__i:35 message_me:-46 message_when:35 messages:-58
+messages_$:-33 mi:49 mi__con:35 mi__se:-25 mi_cita:-34 mi_esposa:-25 mi_hijo:33 mi_numero:-25 mientras:31
+mientras_$:31 might:-28 mijo:40 mil:-59 millas:-32 min:-25 mio:35 mis:39 mom:109 mom__you:45 momento:32 monday_$:-43
+more:-63 morning_$:-27 motor:-25 motorcycles:39 motorcycles_$:39 much:-27 mucho:-61 must:-40 muy:-87 my:64
+my__done:69 my__drop:96 my__fell:60 my__go:63 my__in:29 my__key:29 my__oil:27 my__one:36 my__out:-30 my__says:-48
+my__there:59 my__too:98 my__what:25 my__will:-36 my_arm:-32 my_car:29 my_dog:67 my_husband:-30 my_invoice:49
+my_kid:25 my_number:-77 my_old:25 my_own:29 my_phone:55 my_son:36 my_spare:35 my_sunglasses:58 my_wife:-32 nada:-38
+name:-35 nao:104 ne:98 ne__pas:98 ne_comprends:62 necessary:-25 necessary_$:-25 need__bring:100 need__change:51
+need_a:-32 need_that:-57 need_to:160 neither:-31 ni:-101 night:101 night_$:62 ninos:27 ninos_$:44 no_$:-66 no__at:86
+no__here:-48 no__me:27 no_arranca:25 no_estoy:44 no_gracias:42 no_idea:79 no_lo:44 no_more:-26 no_noise:87 no_pero:42
+no_se:38 no_thanks:43 nobody:-46 noise_$:-43 noise__all:88 noise_at:88 nomas:-54 non:37 north:-35 not:-55 not__me:-50
+not_be:61 now:-62 now_$:-53 number:-64 number_$:-64 o:117 o__es:34 o_no:47 o_que:30 obrigado:76 ocupo:29 of__do:69
+of_my:50 of_office:56 of_oil:53 of_the:25 of_you:-33 of_your:-27 off_the:48 off_your:-30 office:95 oi:38 oil:71
+oil_$:44 ok:34 ok__my:46 ok__the:30 ok_if:58 old:35 olvide:39 on:-47 on_$:-46 on__street:-27 on__th:73 on__the:49
+on__tires:46 on_for:46 on_it:41 on_my:-42 on_the:-41 one_or:32 open:-161 open_$:-27 or:27 otra:27 otra_vez:26
+otro:-32 out_$:-40 out__office:56 out__the:56 out_of:52 over:-30 overnight:-25 own_oil:27 oye:84 pa:42 pagar:45
+pagos:40 papel:29 papel_$:29 paperwork:51 paperwork_$:51 para_cuando:-41 para_que:-28 parking:40 part:29 partes:68
+partes_$:60 partido:101 parts:34 pas:126 pas_$:51 pasada:25 pay:44 pedal:-25 pedi:25 perdon:32 pero_no:25 person:-25
+person_$:-47 peso:28 phone:50 phone_$:62 pickup:-42 pickup_$:-26 picture:37 pieza:44 pin:-33 pin_$:-43 place:33
+please_$:-59 pm_$:-41 pm_and:28 podria:26 ponen:77 por:-98 por_favor:-35 possible:-25 practice:26 precio:-67
+precio_$:-48 prefiero:-31 premio:100 prestan:53 price:-134 price_$:-42 puede:37 puede_$:-57 puede__mi:94
+puede_esperar:-55 puede_ir:43 pueden_mandar:38 puedo__a:34 puedo_llevar:71 puedo_seguir:-75 puerco:39 put:30
+put_on:37 q:49 que_$:243 que__de:61 que__eso:-31 que_es:-53 que_hacer:26 que_hora:29 que_le:-42 que_tiene:-36
+quick:-42 quick_$:-43 quien:30 quien__el:43 quien_eres:-27 quien_es:-42 quien_me:35 quienes:-37 quienes_son:-37
+quieren:-29 quit:-25 quote:-38 radio:32 rapido:-31 rapido_$:-25 ready:40 ready_$:59 real_person:26 really:-140
+recibo:93 recoger:-28 red:34 rent:41 replaced:-46 reply:86 report:42 respondo:80 respuesta:25 respuesta_automatica:26
+revisan:111 revision:-31 revoke:-34 revoke_$:-26 right:67 right_now:83 ring:-60 ring_me:-43 robot:141 robot_$:109
+rock:-25 room_$:50 sabado_$:-30 saben:58 sala:132 sala_$:29 sala_de:74 sale:34 same:-46 same_day:-63 sat:-33 say:-25
+says:-67 schedule:-33 se:-83 se__fue:42 se__y:25 se_lo:-41 se_me:44 see:47 see__message:39 see_the:37 see_your:39
+seguir:-63 seguro:28 seguro_$:28 selected:28 selected__a:28 selected_for:28 sell:88 sell_used:40 semana:-33 send:72
+sent:43 set:-50 set_$:-25 she:-27 shop:-61 shop_$:-28 shop_is:-26 should:26 should_i:33 shut:-35 shuttle:43
+shuttle_$:36 si:-46 si_$:-25 si_llego:32 si_lo:-42 si_pero:-53 si_puedo:29 side:-64 side_$:-51 sigo:-36
+siguen__el:-28 siguen_en:-29 silenced:37 silla:35 silla_de:35 sip:-27 sip_$:-27 sirve:38 slot:-29 slot_$:-26 snow:85
+so:-89 sold:-27 someone__me:26 son:-83 son_$:-60 son__it:54 sorry:35 sorry_$:-30 sorry_i:87 soy:-43 spam:-25 spare:35
+spare_key:25 speak:-56 speak_to:-33 spring:-36 spring_$:-28 squeaking:56 st_$:-38 station:29 steering:-42 still:28
+still__the:-25 stop:-36 stop_$:-27 street:-30 street_$:-38 su:230 suena:-26 sunday:-32 sunglasses:58 supposed:35
+supposed_to:35 t:-38 take:37 take__off:-46 take_checks:29 take_me:-35 take_my:-26 talk__a:-53 talk_to:-68 talking:30
+talking_to:35 taller:-28 tambien:140 tambien_$:86 tan:-36 tank:27 tap:25 tarjeta:97 tarjeta_de:35 tax:-30 te:135
+te__luego:80 te_escribo:83 tech:-43 tell_me:-31 temprano:-27 tendran:35 text:33 texting:-47 texting_me:-30 textos:-37
+texts:-28 th_$:32 than:-27 thank:-56 thank_you:-55 thanks:33 thanks__you:35 that:-44 that_$:-98 that__on:25
+that_is:-50 that_you:29 the_$:35 the__at:-25 the__before:45 the__do:34 the__in:-28 the__last:39 the__off:33
+the__on:48 the__person:-26 the__room:34 the__side:-51 the__that:41 the__with:49 the__you:-26 the_address:-31
+the_best:-28 the_blue:-25 the_door:74 the_game:104 the_invoice:29 the_messages:-28 the_new:30 the_night:37
+the_north:-31 the_office:54 the_part:31 the_same:30 the_truck:-40 the_trunk:45 the_waiting:49 the_wrong:-46 them:-27
+them_$:-26 then:-39 then_$:-29 there:38 there_$:50 there__a:-56 there__charge:-40 there__to:53 there_a:52
+there_is:-107 these:-52 think:-38 this:-66 this_a:84 through:37 through_$:61 thurs:-48 thursday_$:-29 tiene:-118
+tienen:132 tienen_$:-48 tienen__de:93 tienen__el:-70 tienen__para:48 tienen_lugar:-52 tienen_wifi:65 time_$:-58
+time__it:96 time__you:-85 time_do:-83 time_is:61 tio:25 tire:-52 tires:28 tires_$:-38 to:-44 to_$:-34 to__anything:83
+to__it:-37 to__real:-42 to__the:42 to_a:-36 to_be:60 to_bring:96 to_change:46 to_claim:29 to_drive:-43 to_the:-39
+todavia:40 today:-62 today_$:-44 todo:-59 todo_el:-32 toma:-31 tomorrow_$:-43 too:47 too_$:134 too_early:-25
+tortillas:75 tow:107 tow_$:49 tow_hitch:29 trabajan:80 trae:-34 trailer:53 trip:91 truck:-58 truck_in:-29 trunk:45
+trunk_$:46 tu:56 turned:57 twice:-32 twist:-25 twist_my:-25 two:-33 typing:46 uh:-31 un:27 un_robot:55 una:77
+una__o:43 una_maquina:58 under:-48 under_my:-31 up:-115 up_$:-38 urgent_$:-31 urgente:-35 usadas:58 use:51 used:77
+used_cars:41 ustedes:60 ustedes_$:-113 vacaciones:-29 venden:185 venden_llantas:67 vendi:-46 vendimos:-29 verdad_$:28
+vez:52 vez_$:41 vidrios:51 viene:-27 viernes_$:-73 voice:26 voy_a:-58 voy_manejando:45 wait:-42 wait_$:-30 waiting:46
+waiting_room:48 walk:34 want:40 warranty:37 warranty_$:-32 was:71 was__again:96 was_it:94 was_that:61 we_do:-37
+weather:26 well:28 well_$:31 went:-35 were:-46 what_$:91 what__a:-29 what__do:-67 what__is:29 what__the:-26
+what__this:-33 what__was:131 what__you:-179 what_a:30 what_did:-68 what_do:-102 what_time:123 wheel:-37 when__you:-40
+when_do:-59 where__you:-35 where_are:-37 where_is:34 which_shop:-27 while:40 who__the:125 who__this:-45 who__you:-63
+who_are:-61 who_dis:-32 who_is:-40 why:-123 why_$:-43 why__you:-72 why_do:-91 wife:-55 wife_$:-35 wife__it:32
+wifi:270 wifi_$:142 will__it:-61 will__there:-27 will_bring:-44 will_do:-50 will_you:39 window:79 wipers:66
+with_me:32 won:126 work:-54 work_$:-38 work_on:62 worked:27 working:33 would:-26 wrong:-52 wrong_person:-35 y:31
+y_$:-29 y__ahi:-28 y__es:-30 y__que:26 y_el:-40 y_eso:26 y_tambien:25 y_tienen:41 ya:-69 ya_$:-31 ya__mi:78
+ya_esta:50 ya_no:-36 ya_pedi:25 yep:42 yep__you:29 yes_$:-52 yes__do:28 yes__i:26 yes__you:68 yes_and:30 yes_do:69
+yes_i:-38 yet:27 yet_$:31 yo:-41 you:110 you_$:-131 you__a:200 you__anything:-39 you__before:-29 you__bot:53
+you__checks:31 you__do:100 you__fix:37 you__for:-59 you__have:-34 you__in:37 you__is:31 you__it:-31 you__loaners:30
+you__look:28 you__me:-80 you__my:-55 you__on:84 you__open:-44 you__take:47 you__text:-29 you__the:101 you__today:-32
+you__used:60 you__what:-27 you_a:101 you_are:-77 you_call:-72 you_can:-74 you_charge:-57 you_check:89 you_close:-59
+you_do:61 you_fix:31 you_from:-25 you_got:39 you_have:49 you_hiring:88 you_keep:-34 you_need:-63 you_on:-51
+you_open:-104 you_people:-30 you_pick:28 you_put:70 you_see:56 you_sell:89 you_send:87 you_shut:-33 you_take:105
+you_tell:-30 you_text:39 you_then:-26 you_there:41 you_to:-28 you_use:36 you_work:43 your:66 your__is:64
+your__when:35 your_message:44 your_the:-25 youre:-47
 """
