@@ -175,7 +175,7 @@ def make_plain(received: str, language: str | None) -> Plain:
     plain = _tidy(_spell_out(folded, tongue))
     if seen is None and language is None and seen_language(plain) is None:
         other = _tidy(_spell_out(in_usual_forms(folded), "es"))
-        if seen_language(other) == "es":
+        if seen_language(other) == "es" and not _FRIEND.search(folded):
             plain, seen = other, "es"
     if not _HAS_WORD.search(plain):
         return Plain(shown, seen or language, bool(shown))
