@@ -11,8 +11,9 @@ import json
 import os
 import signal
 import sys
+import threading
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, nullcontext
 from dataclasses import asdict, dataclass, field
 from datetime import datetime
 from functools import cache, partial
@@ -29,7 +30,6 @@ from followup.transports import twilio
 
 READ_SECONDS = 0.25
 BEFORE_COMMIT, AFTER_COMMIT = "before commit", "after commit"
-_SIGNALS = {"kill": signal.SIGKILL, "stop": signal.SIGSTOP}
 
 
 @dataclass(frozen=True)
@@ -68,11 +68,22 @@ class _Trap:
     order: Order
     seen: int = field(default=0)
 
+    # Held while a transaction of any thread writes, where the process is to stand still.
+    writing: threading.RLock = field(default_factory=threading.RLock)
+
     def __call__(self, point: str) -> None:
-        if point == self.order.at:
-            self.seen += 1
-            if self.seen == self.order.nth:
-                os.kill(os.getpid(), _SIGNALS[self.order.does])
+        if point != self.order.at:
+            return
+        self.seen += 1
+        if self.seen != self.order.nth:
+            return
+        if self.order.does == "stop":
+            # Between two transactions of every thread: else all others wait for the database's lock while no time can
+            # go on, and the trial shows what any database does whose writer stands still.
+            with self.writing:
+                os.kill(os.getpid(), signal.SIGSTOP)
+        else:
+            os.kill(os.getpid(), signal.SIGKILL)
 
 
 def run(order: Order) -> int:
@@ -130,7 +141,7 @@ def _arm(order: Order) -> None:
         return
     trap = _Trap(order)
     points.listen(trap)
-    if order.at in (BEFORE_COMMIT, AFTER_COMMIT):
+    if order.at in (BEFORE_COMMIT, AFTER_COMMIT) or order.does == "stop":
         _listen_to_commits(trap)
 
 
@@ -140,7 +151,7 @@ def _listen_to_commits(trap: _Trap) -> None:
 
     @contextmanager
     def write(self: Store) -> Iterator[Connection]:
-        with plain(self) as connection:
+        with trap.writing if trap.order.does == "stop" else nullcontext(), plain(self) as connection:
             yield connection
             trap(BEFORE_COMMIT)
         trap(AFTER_COMMIT)
