@@ -17,6 +17,7 @@ from typing import Any
 from sqlalchemy import JSON, Connection, Integer, String, Table, Text, cast, func, inspect, select, text, update
 
 from followup.storage import installation, rows, tables
+from followup.storage.columns import KeptJson
 from followup.storage.installation import Standing
 
 # Leases are of processes that stay behind; where the shop is, is written anew; marks are set there by what is copied.
@@ -142,7 +143,7 @@ def _compared(target: Connection, table: Table, here: _Sum) -> MovedTable:
 
 def _rows_of(connection: Connection, table: Table) -> Iterator[Sequence[Any]]:
     # JSON as its text: both keep it so, and reading it would take most of the time.
-    columns = [cast(one, Text) if isinstance(one.type, JSON) else one for one in table.columns]
+    columns = [cast(one, Text) if isinstance(one.type, (JSON, KeptJson)) else one for one in table.columns]
     # In the order of their ids: a row that names another one of its own table names an earlier one.
     query = select(*columns).order_by(*table.primary_key.columns)
     yield from connection.execute(query.execution_options(yield_per=_ROWS_AT_ONCE))

@@ -51,8 +51,8 @@ WRITTEN_BY_PROGRAM = {
     "decision", "delivery", "did", "direction", "draw_key", "ended_because", "error_code", "event", "from_state",
     "held_because", "holder", "how", "item", "kind", "known", "language", "line", "login", "number", "number_hash",
     "order", "outcome", "page", "part", "parts", "password_hash", "payer", "phone", "position", "provider_id",
-    "public_id", "raised_by", "reason", "reassigned", "roadside_phone", "role", "source", "state", "status",
-    "status_url", "stored_set", "texts_from", "to_state", "to_set", "token_hash", "words_version", "zone",
+    "public_id", "raised_by", "reason", "reassigned", "roadside_phone", "role", "rules", "source", "state", "status",
+    "status_url", "stored_set", "texts_from", "to_state", "to_set", "token_hash", "word", "words_version", "zone",
 }  # fmt: skip
 OF_THE_MACHINE = {"leases", "heartbeats", "sign_in_failures", "installation"}
 
