@@ -263,6 +263,13 @@ BREACHES: dict[str, tuple[Breach, ...]] = {
 }  # fmt: skip
 
 
+def test_a_bad_day_breaks_no_promise(short_week: Recorded) -> None:
+    assert broken_promises(short_week) == []
+    kinds = {row["kind"] for _, row in short_week.taken()}
+    assert {"invite", "visit", "answer", "alert"} <= kinds
+    assert any(one.acknowledged_at for one in short_week.written)
+
+
 @pytest.mark.parametrize(
     ("promise", "breach"), [(promise, breach) for promise, found in BREACHES.items() for breach in found]
 )

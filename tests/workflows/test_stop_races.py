@@ -219,7 +219,7 @@ def _nothing_of(races: list[Race], handed: list[OutgoingText]) -> None:
 
 
 # A first look with every check, all of them where processes are killed.
-@pytest.mark.parametrize("runs", [200, pytest.param(1_000, marks=pytest.mark.faults)])
+@pytest.mark.parametrize("runs", [100, pytest.param(1_000, marks=pytest.mark.faults)])
 def test_no_text_leaves_after_the_stop_was_kept(database_url: str, runs: int) -> None:
     with opened(database_url) as counter:
         ended = races(counter, runs)

@@ -108,7 +108,7 @@ def test_answers_bookings_and_stops_count_for_the_wording_that_was_read(evening:
     evening.write(first["number"], "Thursday at 10 works for me")
     evening.write(first["number"], "or friday")
     evening.write(second["number"], "STOP")
-    evening.run("2026-11-24T09:00")
+    evening.run("2026-11-23T18:30")
     one, other = look(evening).arms
     assert (one.answered, one.booked, one.stopped) == (1, 1, 0)
     assert (other.answered, other.booked, other.stopped) == (1, 0, 1)
@@ -147,7 +147,7 @@ def test_a_wording_that_many_stop_at_ends_and_a_manager_is_told_once(evening: De
     assert len(readers) >= 3, "the demo's first morning invites more than that"
     for number in readers[:3]:
         evening.write(number, "STOP")
-    evening.run("2026-11-24T09:00")
+    evening.run("2026-11-23T18:30")
     seen = look(evening)
     assert seen.ended_at is not None and "the first wording is used" in str(seen.ended_because)
     with evening.house.store.read() as connection:
@@ -161,7 +161,7 @@ def test_a_wording_that_many_stop_at_ends_and_a_manager_is_told_once(evening: De
 def test_two_stops_are_chance_and_end_nothing(evening: Demo) -> None:
     for row in [row for row in sent_invites(evening) if row["wording_version"] == 1][:2]:
         evening.write(row["number"], "STOP")
-    evening.run("2026-11-24T09:00")
+    evening.run("2026-11-23T18:30")
     assert look(evening).ended_at is None and open_trial(evening)["ended_at"] is None
 
 

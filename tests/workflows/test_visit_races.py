@@ -159,7 +159,7 @@ def races(store: Store, runs: int, drawn: list[tuple[str, str, int]] | None = No
 
 
 # A first look with every check, all of them where processes are killed.
-@pytest.mark.parametrize("runs", [200, pytest.param(1_000, marks=pytest.mark.faults)])
+@pytest.mark.parametrize("runs", [100, pytest.param(1_000, marks=pytest.mark.faults)])
 def test_no_invite_leaves_after_the_visit_was_opened(database_url: str, runs: int) -> None:
     with filled(database_url) as store:
         ended = races(store, runs)
