@@ -138,21 +138,21 @@ def test_who_asks_for_a_person_gets_one_and_the_machine_is_silent(demo: Demo, nu
 
 def test_who_says_nothing_is_written_to_again(demo: Demo, number: str) -> None:
     """The other side of the tests below: without an answer, more invites leave within the same weeks."""
-    demo.run_weekly(8)
+    demo.run_weekly(4)
     sent = [row for row in demo.texts_to(number) if row["state"] == "sent" and row["kind"] == "invite"]
     assert len(sent) > 1
 
 
 def test_a_stranger_is_written_to_no_more(demo: Demo, number: str) -> None:
     assert "wrong number" in _say(demo, number, "wrong number, dont know you")
-    demo.run_weekly(8)
+    demo.run_weekly(4)
     sent = [row for row in demo.texts_to(number) if row["state"] == "sent" and row["kind"] == "invite"]
     assert len(sent) == 1
 
 
 def test_a_sold_car_is_written_about_no_more(demo: Demo, number: str) -> None:
     assert "no more about" in _say(demo, number, "sold that car last month")
-    demo.run_weekly(8)
+    demo.run_weekly(4)
     sent = [row for row in demo.texts_to(number) if row["state"] == "sent" and row["kind"] == "invite"]
     assert len(sent) == 1
 
@@ -173,7 +173,7 @@ def test_the_same_text_posted_twice_is_answered_once(demo: Demo, number: str) ->
 def test_only_a_stop_is_told_after_confirm_stop_is_not_answered(demo: Demo, number: str) -> None:
     answer = _say(demo, number, "please fewer texts about tires")
     assert "Shall we stop" in answer
-    demo.run_weekly(8)
+    demo.run_weekly(4)
     after = demo.texts_to(number)
     last = max(i for i, row in enumerate(after) if row["reason"] == "ask_confirm_stop")
     assert [row["state"] for row in after[last + 1 :] if row["state"] == "sent"] == []
